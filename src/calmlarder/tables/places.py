@@ -1,0 +1,38 @@
+"""Where the tables and patterns are: beside the source, or inside the installed package."""
+
+import os
+from pathlib import Path
+
+from calmlarder.problems import CannotGoOn, Problem
+
+_PACKAGE = Path(__file__).resolve().parents[1]
+
+
+def shipped(folder: str) -> Path:
+    """The folder `ingredient_tables` or `recipes` that came with the program.
+
+    Raises CannotGoOn when the installation is incomplete.
+    """
+    for place in (_PACKAGE / "data" / folder, _PACKAGE.parents[1] / folder):
+        if place.is_dir():
+            return place
+    raise CannotGoOn(
+        [Problem(where=folder, what="the folder is missing from this installation", remedy="install again")]
+    )
+
+
+def table_folders(own: Path | None = None) -> list[Path]:
+    """Folders of tables in reading order; a later folder replaces or adds rows.
+
+    `own` comes from `--tables`; without it the environment's CALMLARDER_TABLES is used, where set.
+    Raises CannotGoOn when that folder does not exist.
+    """
+    named = own or (Path(os.environ["CALMLARDER_TABLES"]) if os.environ.get("CALMLARDER_TABLES") else None)
+    folders = [shipped("ingredient_tables")]
+    if named is not None:
+        if not named.is_dir():
+            raise CannotGoOn(
+                [Problem(where=str(named), what="is not a folder", remedy="name a folder of CSV tables")]
+            )
+        folders.append(named)
+    return folders

@@ -1,0 +1,189 @@
+"""One frozen model for a row of each table. Nutrients and fermentables are per 100 g of the food as in its state."""
+
+from decimal import Decimal
+from typing import Annotated, Any, Literal
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+
+from calmlarder.tables.vocabulary import (
+    Allergen,
+    Basis,
+    Component,
+    CutoffClass,
+    Diet,
+    Family,
+    Group,
+    Kind,
+    Method,
+    Role,
+    State,
+)
+
+
+def _cell_list(cell: Any) -> Any:
+    """Split a `;` list in a cell."""
+    return tuple(part.strip() for part in cell.split(";") if part.strip()) if isinstance(cell, str) else cell
+
+
+def _cell_weights(cell: Any) -> Any:
+    """Read `word:number;word:number`."""
+    if not isinstance(cell, str):
+        return cell
+    pairs: dict[str, str] = {}
+    for part in _cell_list(cell):
+        word, colon, number = part.partition(":")
+        if not colon:
+            raise ValueError(f"`{part}` has no `:number` behind it")
+        pairs[word.strip()] = number.strip()
+    return pairs
+
+
+def _cell_or_none(cell: Any) -> Any:
+    return None if cell == "" else cell
+
+
+Words = Annotated[tuple[str, ...], BeforeValidator(_cell_list)]
+Figure = Annotated[Decimal | None, BeforeValidator(_cell_or_none), Field(ge=0)]
+FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
+
+
+class Row(BaseModel):
+    """Any row: frozen, and strict about columns it does not know."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+
+class Food(Row):
+    """A food in a state. Nutrients per 100 g; `portion_g` is one person's usual amount in a main dish."""
+
+    id: FoodId
+    name: Annotated[str, Field(min_length=2)]
+    state: State
+    roles: Annotated[tuple[Role, ...], BeforeValidator(_cell_list), Field(min_length=1)]
+    diet: Diet
+    allergens: Annotated[tuple[Allergen, ...], BeforeValidator(_cell_list)]
+    energy_kcal: Figure
+    protein_g: Figure
+    lysine_mg: Figure
+    fibre_g: Figure
+    calcium_mg: Figure
+    iron_mg: Figure
+    nutrient_source: str
+    nutrient_code: str
+    portion_g: Annotated[Decimal, Field(gt=0)]
+    cutoff_class: CutoffClass
+    kind: Kind
+    gluten: Literal["yes", "no", "may"]
+    staple: Literal["yes", "no"]
+    flavours: Annotated[
+        dict[Family, Annotated[int, Field(ge=1, le=3)]], BeforeValidator(_cell_weights), Field(min_length=1)
+    ]
+    minutes: Annotated[dict[Method, Annotated[int, Field(ge=0)]], BeforeValidator(_cell_weights)]
+    prep: str
+    note: str
+
+    @property
+    def is_staple(self) -> bool:
+        """A store-cupboard thing that is spooned by eye and has no urgency."""
+        return self.staple == "yes"
+
+    def fit(self, family: Family) -> int:
+        """Weight 0 to 3 of this food in a flavour family; 0 means it does not belong there."""
+        return max(self.flavours.get(family, 0), self.flavours.get("any", 0))
+
+
+class Fermentable(Row):
+    """Grams of one component in 100 g of a food, with where the figure comes from."""
+
+    food: FoodId
+    component: Component
+    g_per_100g: Annotated[Decimal, Field(ge=0, le=100)]
+    basis: Basis
+    source: Annotated[str, Field(min_length=1)]
+    code: str
+    note: str
+
+
+class Name(Row):
+    """Another name of a food. One name may stand for several foods; then the program asks."""
+
+    name: Annotated[str, Field(min_length=2)]
+    food: FoodId
+
+
+class Measure(Row):
+    """Grams of a kitchen measure of a food; `food` is an id, `kind:<kind>` or `*` for all."""
+
+    food: str
+    measure: Annotated[str, Field(min_length=2)]
+    grams: Annotated[Decimal, Field(gt=0)]
+    low: Annotated[Decimal, Field(gt=0)]
+    high: Annotated[Decimal, Field(gt=0)]
+    source: Annotated[str, Field(min_length=1)]
+    code: str
+    note: str
+
+    @model_validator(mode="after")
+    def _in_order(self) -> "Measure":
+        if not self.low <= self.grams <= self.high:
+            raise ValueError("grams must lie between low and high")
+        return self
+
+
+class Keeping(Row):
+    """Days a food keeps at a place in a state; `food` is an id or `kind:<kind>`."""
+
+    food: str
+    place: Literal["fridge", "freezer", "cupboard"]
+    state: Literal["whole", "opened", "cooked"]
+    days: Annotated[int, Field(ge=0)]
+    kind: Literal["safety", "quality"]
+    source: Annotated[str, Field(min_length=1)]
+    note: str
+
+
+class Conversion(Row):
+    """Weight of `to` that one gram of `from_food` becomes."""
+
+    model_config = ConfigDict(populate_by_name=True)
+
+    from_food: Annotated[FoodId, Field(alias="from")]
+    to: FoodId
+    factor: Annotated[Decimal, Field(gt=0)]
+    source: Annotated[str, Field(min_length=1)]
+    code: str
+    note: str
+
+
+class Cap(Row):
+    """Most grams of a fermentable group, for one food or for a whole sitting of one person.
+
+    `applies_to` holds cut-off classes, empty for all. `worst` caps hold in the worst case of amounts and
+    figures; `plan` caps hold for the planned amounts and the figures as they stand.
+    """
+
+    profile: Annotated[str, Field(min_length=1)]
+    scope: Literal["food", "sitting"]
+    group: Group
+    grams: Annotated[Decimal, Field(gt=0)]
+    applies_to: Annotated[tuple[CutoffClass, ...], BeforeValidator(_cell_list)]
+    holds: Literal["worst", "plan"]
+    source: Annotated[str, Field(min_length=1)]
+
+    @property
+    def key(self) -> str:
+        """`group`, or `group:classes` where the cap is for some classes only."""
+        return f"{self.group}:{';'.join(self.applies_to)}" if self.applies_to else self.group
+
+    def covers(self, cutoff_class: CutoffClass) -> bool:
+        """Whether foods of this class count under this cap."""
+        return not self.applies_to or cutoff_class in self.applies_to
+
+
+class Source(Row):
+    """Where figures come from: full citation, licence, and how it was seen."""
+
+    key: Annotated[str, Field(min_length=1)]
+    citation: Annotated[str, Field(min_length=5)]
+    licence: str
+    seen_as: Annotated[str, Field(min_length=1)]

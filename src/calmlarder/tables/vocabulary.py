@@ -1,0 +1,48 @@
+"""The words the ingredient tables may use. A new kind, role or kitchen is a word added here."""
+
+from typing import Literal, get_args
+
+Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol"]
+Basis = Literal["analysed", "published", "borrowed", "recalled", "assumed"]
+Group = Literal[
+    "oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"
+]
+CutoffClass = Literal["core", "fresh", "other"]
+Diet = Literal["vegan", "vegetarian", "omnivore"]
+Role = Literal[
+    "base", "protein", "vegetable", "aromatic", "sauce", "fat", "acid", "sweet",
+    "topping", "thickener", "liquid", "spice",
+]  # fmt: skip
+State = Literal[
+    "raw", "dry", "cooked", "boiled", "canned drained", "canned", "frozen", "dried", "pickled",
+    "as sold", "roasted", "fermented",
+]  # fmt: skip
+Method = Literal["stir-fry", "roast", "boil", "steam", "microwave", "raw"]
+# Flavour families: the kitchens a food is at home in. `any` is a plain thing that fits everywhere.
+Family = Literal[
+    "any", "east-asian", "south-asian", "southeast-asian", "mediterranean", "middle-eastern",
+    "latin", "northern",
+]  # fmt: skip
+# The 14 of Regulation (EU) No 1169/2011, Annex II.
+Allergen = Literal[
+    "gluten", "crustaceans", "eggs", "fish", "peanuts", "soya", "milk", "nuts", "celery",
+    "mustard", "sesame", "sulphites", "lupin", "molluscs",
+]  # fmt: skip
+Kind = Literal[
+    "rice", "grain", "noodle", "pasta", "bread", "wrap", "potato", "flour", "starch",
+    "tofu", "tempeh", "soya", "pulse", "seitan", "egg", "cheese", "yoghurt", "fish", "shellfish",
+    "poultry", "meat",
+    "leaf", "salad-leaf", "brassica", "root", "squash", "mushroom", "allium", "tomato", "pepper",
+    "pod", "shoot", "stem", "fruit-vegetable", "sweetcorn", "sea-vegetable",
+    "fruit", "dried-fruit", "citrus", "nut", "seed", "nut-butter", "olive", "pickle",
+    "plant-drink", "milk", "cream", "juice", "stock",
+    "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "condiment",
+    "herb", "spice", "sweetener",
+]  # fmt: skip
+
+COMPONENTS: tuple[Component, ...] = get_args(Component)
+GROUPS: tuple[Group, ...] = get_args(Group)
+ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
+DIETS: tuple[Diet, ...] = get_args(Diet)
+FAMILIES: tuple[Family, ...] = get_args(Family)
+KINDS: tuple[Kind, ...] = get_args(Kind)
