@@ -43,7 +43,7 @@ def _cell_or_none(cell: Any) -> Any:
 
 
 Words = Annotated[tuple[str, ...], BeforeValidator(_cell_list)]
-Figure = Annotated[Decimal | None, BeforeValidator(_cell_or_none), Field(ge=0)]
+Figure = Annotated[Annotated[Decimal, Field(ge=0)] | None, BeforeValidator(_cell_or_none)]
 FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
 
 
