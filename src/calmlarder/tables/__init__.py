@@ -1,0 +1,1 @@
+"""Load, validate and look up the ingredient tables."""

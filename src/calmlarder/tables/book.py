@@ -1,0 +1,79 @@
+"""The ingredient tables as one book to look things up in."""
+
+from collections.abc import Mapping
+from functools import cached_property
+from types import MappingProxyType
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source
+from calmlarder.tables.vocabulary import COMPONENTS, Component
+
+
+class Tables(BaseModel):
+    """All rows, in file order, and the lookups the rest of the program needs."""
+
+    model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
+
+    foods: tuple[Food, ...]
+    fermentables: tuple[Fermentable, ...]
+    names: tuple[Name, ...]
+    measures: tuple[Measure, ...]
+    keeping: tuple[Keeping, ...]
+    conversions: tuple[Conversion, ...]
+    caps: tuple[Cap, ...]
+    sources: tuple[Source, ...]
+
+    @cached_property
+    def food_by_id(self) -> Mapping[str, Food]:
+        """Foods by id."""
+        return MappingProxyType({food.id: food for food in self.foods})
+
+    @cached_property
+    def _by_food(self) -> dict[str, dict[Component, Fermentable]]:
+        found: dict[str, dict[Component, Fermentable]] = {}
+        for row in self.fermentables:
+            found.setdefault(row.food, {})[row.component] = row
+        return found
+
+    def fermentables_of(self, food_id: str) -> Mapping[Component, Fermentable]:
+        """The known components of a food; a component that is missing is unknown, not zero."""
+        return self._by_food.get(food_id, {})
+
+    def unknown_of(self, food_id: str) -> tuple[Component, ...]:
+        """Components of a food that no row tells."""
+        known = self.fermentables_of(food_id)
+        return tuple(component for component in COMPONENTS if component not in known)
+
+    @cached_property
+    def _measures_by_key(self) -> dict[tuple[str, str], Measure]:
+        return {(row.food, row.measure): row for row in self.measures}
+
+    def measure(self, food: Food, measure: str) -> Measure | None:
+        """Grams of a kitchen measure of a food: its own row, else its kind's, else the general one."""
+        for key in (food.id, f"kind:{food.kind}", "*"):
+            row = self._measures_by_key.get((key, measure))
+            if row is not None:
+                return row
+        return None
+
+    def own_measures(self, food: Food) -> tuple[Measure, ...]:
+        """The measures listed for this very food."""
+        return tuple(row for row in self.measures if row.food == food.id)
+
+    @cached_property
+    def _keeping_by_key(self) -> dict[tuple[str, str, str], Keeping]:
+        return {(row.food, row.place, row.state): row for row in self.keeping}
+
+    def keeping_of(self, food: Food, place: str, state: str) -> Keeping | None:
+        """How long a food keeps at a place in a state: its own row, else its kind's."""
+        for key in (food.id, f"kind:{food.kind}"):
+            row = self._keeping_by_key.get((key, place, state))
+            if row is not None:
+                return row
+        return None
+
+    @cached_property
+    def profiles(self) -> tuple[str, ...]:
+        """Names of the cap profiles."""
+        return tuple(dict.fromkeys(cap.profile for cap in self.caps))

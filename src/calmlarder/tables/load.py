@@ -1,0 +1,97 @@
+"""Read every table from the shipped folder and the cook's own, and join them into one book."""
+
+from collections.abc import Callable, Iterable, Mapping
+from pathlib import Path
+from types import MappingProxyType
+from typing import Any, NamedTuple
+
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.csvfile import Line, read_csv
+from calmlarder.tables.rows import (
+    Cap,
+    Conversion,
+    Fermentable,
+    Food,
+    Keeping,
+    Measure,
+    Name,
+    Row,
+    Source,
+)
+
+
+class TableFile(NamedTuple):
+    """A table's row model and what makes one row the same as another."""
+
+    model: type[Row]
+    key: Callable[[Any], tuple[object, ...]]
+
+
+TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
+    {
+        "foods": TableFile(Food, lambda row: (row.id,)),
+        "fermentables": TableFile(Fermentable, lambda row: (row.food, row.component)),
+        "names": TableFile(Name, lambda row: (row.name.casefold(), row.food)),
+        "measures": TableFile(Measure, lambda row: (row.food, row.measure)),
+        "keeping": TableFile(Keeping, lambda row: (row.food, row.place, row.state)),
+        "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
+        "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to)),
+        "sources": TableFile(Source, lambda row: (row.key,)),
+    }
+)
+
+Lines = dict[str, list[Line[Any]]]
+
+
+def read_folder(folder: Path) -> tuple[Lines, list[Problem]]:
+    """The rows of one folder; a table that is not there is empty."""
+    lines: Lines = {}
+    problems: list[Problem] = []
+    for name, table in TABLE_FILES.items():
+        path = folder / f"{name}.csv"
+        if path.exists():
+            found, faults = read_csv(path, table.model)
+            lines[name] = list(found)
+            problems += faults + _doubles(found, table.key)
+        else:
+            lines[name] = []
+    return lines, problems
+
+
+def _doubles(lines: Iterable[Line[Any]], key: Callable[[Any], tuple[object, ...]]) -> list[Problem]:
+    first: dict[tuple[object, ...], str] = {}
+    problems = []
+    for line in lines:
+        known = first.setdefault(key(line.row), line.where)
+        if known != line.where:
+            what = f"says the same thing as {known}"
+            problems.append(Problem(where=line.where, what=what, remedy="keep one of the two rows"))
+    return problems
+
+
+def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
+    """Rows of all folders joined: a row of a later folder replaces the row of the same key, or is added."""
+    joined: dict[str, dict[tuple[object, ...], Line[Any]]] = {name: {} for name in TABLE_FILES}
+    problems: list[Problem] = []
+    for folder in folders:
+        lines, faults = read_folder(folder)
+        problems += faults
+        for name, found in lines.items():
+            joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
+    return {name: list(lines.values()) for name, lines in joined.items()}, problems
+
+
+def book_of(lines: Lines) -> Tables:
+    """The rows as one book. They are validated already, so nothing is validated again."""
+    return Tables.model_construct(
+        **{name: tuple(line.row for line in found) for name, found in lines.items()}
+    )
+
+
+def load_tables(folders: Iterable[Path]) -> Tables:
+    """The joined tables. Raises CannotGoOn with every problem found in them."""
+    lines, problems = read_all(folders)
+    if problems:
+        raise CannotGoOn(problems)
+    return book_of(lines)
