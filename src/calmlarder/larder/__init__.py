@@ -1,0 +1,1 @@
+"""Lots: what is in the house, how much of it, and how urgent it is."""

@@ -1,0 +1,123 @@
+"""From a cook's lines to lots: what each line means, what must be asked, what is not known."""
+
+from collections.abc import Iterable
+from datetime import date
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.larder.grams import grams_of
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.urgency import COOKED_STATES, urgency_of
+from calmlarder.matching.entry import Entry, Place, read_entry
+from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
+from calmlarder.problems import Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_CUPBOARD_KINDS = frozenset({
+    "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",
+    "sea-vegetable", "nut-butter", "potato",
+})  # fmt: skip
+_CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
+
+
+class Reading(BaseModel):
+    """What one line means. `lot` is there when it is matched; `problem` says why a line could not be read."""
+
+    model_config = ConfigDict(frozen=True)
+
+    text: str
+    match: Match
+    lot: Lot | None
+    problem: Problem | None
+
+    @property
+    def candidates(self) -> tuple[Candidate, ...]:
+        """Foods that the line may mean, best first."""
+        return self.match.candidates
+
+
+class LarderReader:
+    """Reads lines against the tables for a given day."""
+
+    def __init__(self, tables: Tables, today: date) -> None:
+        self._tables = tables
+        self._today = today
+        self._matcher = FoodMatcher(tables)
+
+    def read(self, text: str, where: str) -> Reading | None:
+        """One line; None for a comment or an empty line."""
+        try:
+            entry = read_entry(text, self._today, self._matcher.plain_names)
+        except ValueError as error:
+            problem = Problem(where=where, what=str(error), remedy="write the line again")
+            return Reading(text=text[:200], match=UNKNOWN, lot=None, problem=problem)
+        if entry is None:
+            return None
+        match = self._matcher.match(entry.words, _hints(entry))
+        if match.food is None:
+            return Reading(text=entry.text, match=match, lot=None, problem=None)
+        lot = self._lot(entry, match.food)
+        if lot is None:
+            measure = entry.amount.measure
+            problem = Problem(
+                where=where,
+                what=f"`{measure}` says nothing about {match.food.name}",
+                remedy="give grams, or add the measure to measures.csv",
+            )
+            return Reading(text=entry.text, match=match, lot=None, problem=problem)
+        return Reading(text=entry.text, match=match, lot=lot, problem=None)
+
+    def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
+        """Every line that says something."""
+        readings = (self.read(line, f"{source}:{number}") for number, line in enumerate(lines, start=1))
+        return tuple(reading for reading in readings if reading is not None)
+
+    def _lot(self, entry: Entry, food: Food) -> Lot | None:
+        span = grams_of(entry.amount, food, self._tables)
+        if span is None:
+            return None
+        place = entry.place or _usual_place(food, entry)
+        urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
+        told = min((dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None)
+        return Lot(
+            line=entry.text,
+            food=food.id,
+            grams_low=round(span.low, 1),
+            grams=round(span.typical, 1),
+            grams_high=round(span.high, 1),
+            place=place,
+            opened=_is_opened(entry),
+            date=told.on if told else None,
+            date_kind=told.kind if told else (entry.dates[0].kind if entry.dates else None),
+            days_left=urgency.days_left,
+            days_from=urgency.why,
+            safety=urgency.safety,
+            condition=entry.condition,
+            to_bin=entry.to_bin,
+            owner=entry.owner,
+            owner_agrees=entry.owner_agrees,
+        )
+
+
+def _hints(entry: Entry) -> set[str]:
+    hints = {entry.amount.measure} if entry.amount.measure else set()
+    if any(dated.kind == "made" for dated in entry.dates):
+        hints.add("cooked")
+    if entry.place == "freezer":
+        hints.add("frozen")
+    return {hint for hint in hints if hint}
+
+
+def _is_opened(entry: Entry) -> bool:
+    part = entry.amount.grams is None and entry.amount.count.typical < 1
+    return part or any(dated.kind == "opened" for dated in entry.dates)
+
+
+def _usual_place(food: Food, entry: Entry) -> Place:
+    if food.state == "frozen":
+        return "freezer"
+    if food.state in COOKED_STATES:
+        return "fridge"
+    shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
+    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in entry.dates) else "fridge"

@@ -1,0 +1,1 @@
+"""Words to foods, amounts and dates."""

@@ -1,0 +1,84 @@
+"""One line a cook types, taken apart: amount, food words, place, dates, condition, owner."""
+
+import re
+from datetime import date
+from typing import Literal, NamedTuple
+
+from calmlarder.matching.amounts import Amount, take_amount
+from calmlarder.matching.conditions import take_condition
+from calmlarder.matching.dates import Dated, take_dates
+from calmlarder.matching.words import plain
+
+LONGEST_LINE = 400
+Place = Literal["fridge", "freezer", "cupboard"]
+_PLACES: dict[str, Place] = {
+    "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
+    "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
+}  # fmt: skip
+_IN_PLACE = re.compile(
+    r"\b(?:in|from) (?:the )?(freezer|fridge|refrigerator|cupboard|pantry|larder)\b|\b(?:on) the (shelf|counter)\b"
+)
+_PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b")
+_BRACKETS = re.compile(r"[(\[]([^)\]]*)[)\]]")
+_NOT_AN_OWNER = re.compile(
+    r"\d|\b(?:use|best|opened|open|frozen|drained|cooked|dry|raw|about|approx|soft|bendy|fridge|freezer|cupboard)\b"
+)
+
+
+class Entry(NamedTuple):
+    """What one line says. `words` are the words left for the food."""
+
+    text: str
+    words: str
+    amount: Amount
+    place: Place | None
+    dates: tuple[Dated, ...]
+    condition: str | None
+    to_bin: bool
+    owner: str | None
+    owner_agrees: bool
+
+
+def read_entry(text: str, today: date, names: frozenset[str]) -> Entry | None:
+    """A line taken apart, or None for an empty line or a comment.
+
+    `names` are the known food names in plain form. Raises ValueError, in words for a cook, when the line
+    cannot be.
+    """
+    if len(text) > LONGEST_LINE:
+        raise ValueError(f"the line is longer than {LONGEST_LINE} signs")
+    line = re.sub(r"(?:^|\s)#.*$", "", text).strip()
+    if not line:
+        return None
+    if any(not sign.isprintable() for sign in line.replace("\t", " ")):
+        raise ValueError("the line holds signs that are no text")
+    rest = plain(line)
+    owner, agrees, rest = _take_owner(rest)
+    dates, rest = take_dates(rest, today)
+    condition, to_bin, rest = take_condition(rest, names)
+    place, rest = _take_place(rest)
+    amount, rest = take_amount(rest)
+    words = " ".join(re.sub(r"[,;:!?\"]", " ", rest).split()).strip(" .-+*&")
+    return Entry(line, words, amount, place, dates, condition, to_bin, owner, agrees)
+
+
+def _take_owner(text: str) -> tuple[str | None, bool, str]:
+    found = _BRACKETS.search(text)
+    if not found:
+        return None, False, text
+    inside = found[1].strip()
+    agrees = bool(re.search(r"\bok(?:ay)?\b", inside))
+    name = re.sub(r"[,;]?\s*\bok(?:ay)?\b", "", inside).strip(" ,;")
+    if not name or ("'s" not in name and _NOT_AN_OWNER.search(name)):
+        return None, False, f"{text[: found.start()]} {inside} {text[found.end() :]}"
+    name = re.sub(r"'s?$", "", name)
+    return name, agrees, f"{text[: found.start()]} {text[found.end() :]}"
+
+
+def _take_place(text: str) -> tuple[Place | None, str]:
+    found = _IN_PLACE.search(text) or _PLACE_WORD.search(text)
+    if found:
+        word = next(group for group in found.groups() if group)
+        return _PLACES[word], f"{text[: found.start()]} {text[found.end() :]}"
+    # `frozen` stays among the words: frozen peas are a food of their own.
+    return ("freezer", text) if re.search(r"\bfrozen\b", text) else (None, text)

@@ -1,0 +1,77 @@
+"""Numbers as people write them: digits, fractions, words, ranges."""
+
+import re
+from collections.abc import Callable
+from typing import NamedTuple
+
+WHOLE_WORDS = {
+    "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
+    "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "dozen": 12, "couple": 2, "few": 3, "several": 4,
+}  # fmt: skip
+PART_WORDS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "thirds": 1 / 3, "quarters": 1 / 4}
+_SIGNS = {"½": 1 / 2, "⅓": 1 / 3, "⅔": 2 / 3, "¼": 1 / 4, "¾": 3 / 4, "⅛": 1 / 8, "⅕": 1 / 5}
+
+_DIGITS = r"\d{1,7}(?:[.,]\d{1,3})?"
+_WHOLE = "|".join(WHOLE_WORDS)
+_PART = "|".join(PART_WORDS)
+_SIGN = "".join(_SIGNS)
+NUMBER = (
+    rf"(?:half a dozen"
+    rf"|(?:{_DIGITS}|{_WHOLE}) and an? (?:{_PART})"
+    rf"|\d+ \d+/\d+|\d+/\d+|\d*[{_SIGN}]"
+    rf"|{_DIGITS}"
+    rf"|an? (?:couple|few|dozen)(?: of)?"
+    rf"|(?:an? )?(?:(?:{_WHOLE}) )?(?:{_PART})(?: of)?(?: an?\b| the\b)?"
+    rf"|(?:{_WHOLE}))"
+)
+NUMBER_ALONE = re.compile(rf"(?<![\w.,/-]){NUMBER}(?![\w/])")
+RANGE = re.compile(rf"(?<![\w.,/-])({NUMBER})\s?(?:-|to|or)\s?({NUMBER})(?![\d/])")
+
+
+class Span(NamedTuple):
+    """A number that may be a range."""
+
+    low: float
+    typical: float
+    high: float
+
+    def times(self, other: "Span") -> "Span":
+        """Both ranges multiplied."""
+        return Span(self.low * other.low, self.typical * other.typical, self.high * other.high)
+
+
+ONE = Span(1, 1, 1)
+
+
+def number(text: str) -> float:
+    """The value of a text that matches NUMBER. Raises ValueError for a fraction over nothing."""
+    text = text.strip()
+    readers: tuple[tuple[str, Callable[[re.Match[str]], float]], ...] = (
+        (r"half a dozen", lambda _: 6.0),
+        (rf"({_DIGITS}|{_WHOLE}) and an? ({_PART})", lambda m: _simple(m[1]) + PART_WORDS[m[2]]),
+        (r"(\d+) (\d+)/(\d+)", lambda m: int(m[1]) + _over(m[2], m[3])),
+        (r"(\d+)/(\d+)", lambda m: _over(m[1], m[2])),
+        (rf"(\d*)([{_SIGN}])", lambda m: int(m[1] or 0) + _SIGNS[m[2]]),
+        (rf"({_DIGITS})", lambda m: _simple(m[1])),
+        (r"an? (couple|few|dozen)(?: of)?", lambda m: WHOLE_WORDS[m[1]]),
+        (
+            rf"(?:an? )?(?:({_WHOLE}) )?({_PART})(?: of)?(?: an?| the)?",
+            lambda m: WHOLE_WORDS.get(m[1] or "one", 1) * PART_WORDS[m[2]],
+        ),
+        (rf"({_WHOLE})", lambda m: WHOLE_WORDS[m[1]]),
+    )
+    for pattern, value in readers:
+        found = re.fullmatch(pattern, text)
+        if found:
+            return value(found)
+    raise ValueError(f"`{text}` is no number")
+
+
+def _simple(text: str) -> float:
+    return float(WHOLE_WORDS[text]) if text in WHOLE_WORDS else float(text.replace(",", "."))
+
+
+def _over(above: str, below: str) -> float:
+    if int(below) == 0:
+        raise ValueError(f"`{above}/{below}` divides by nothing")
+    return int(above) / int(below)

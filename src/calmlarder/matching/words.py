@@ -1,0 +1,36 @@
+"""Words in the form in which they are compared: lower case, no accents, singular."""
+
+import re
+import unicodedata
+
+_IRREGULAR = {"leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
+              "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish"}  # fmt: skip
+_WORD = re.compile(r"[^\W_]+")
+_SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
+
+
+def plain(text: str) -> str:
+    """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
+    decomposed = unicodedata.normalize("NFKD", text.casefold())
+    bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
+    for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
+        bare = bare.replace(fancy, simple)
+    return " ".join(bare.split())
+
+
+def singular(word: str) -> str:
+    """A rough singular of an English word; the same rule is used on both sides of a comparison."""
+    if word in _IRREGULAR:
+        return _IRREGULAR[word]
+    if len(word) <= 3 or not word.endswith("s") or word.endswith(("ss", "us", "is")):
+        return word
+    if word.endswith("ies") and len(word) > 4:
+        return word[:-3] + "y"
+    if word.endswith(("ches", "shes", "xes", "sses", "zes")):
+        return word[:-2]
+    return word[:-1]
+
+
+def words_of(text: str) -> tuple[str, ...]:
+    """The words that carry meaning, singular, in order."""
+    return tuple(singular(word) for word in _WORD.findall(plain(text)) if word not in _SMALL)
