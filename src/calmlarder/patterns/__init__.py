@@ -1,0 +1,1 @@
+"""Dish patterns: dinners with open slots, read from recipes/."""

@@ -1,0 +1,78 @@
+"""Read the dish patterns from their TOML files."""
+
+import tomllib
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.book import Tables
+
+
+def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
+    """All patterns of a folder in order of file name, and what is wrong with the others."""
+    patterns: list[Pattern] = []
+    problems: list[Problem] = []
+    for path in sorted(folder.glob("*.toml")):
+        try:
+            content = tomllib.loads(path.read_text(encoding="utf-8"))
+            patterns.append(Pattern.model_validate({"id": path.stem, **content}))
+        except UnicodeDecodeError:
+            problems.append(Problem(where=path.name, what="is not UTF-8 text", remedy="save it as UTF-8"))
+        except tomllib.TOMLDecodeError as error:
+            remedy = "look at that line: a quotation mark or bracket may be missing"
+            problems.append(Problem(where=path.name, what=f"is not TOML ({error})", remedy=remedy))
+        except ValidationError as error:
+            text = path.read_text(encoding="utf-8")
+            problems += [_fault(path, text, dict(fault)) for fault in error.errors(include_url=False)]
+    return patterns, problems
+
+
+def load_patterns(folder: Path) -> tuple[Pattern, ...]:
+    """All patterns. Raises CannotGoOn with every problem found in them."""
+    patterns, problems = read_patterns(folder)
+    if not patterns and not problems:
+        problems = [Problem(where=str(folder), what="holds no dish pattern", remedy="add a TOML file")]
+    if problems:
+        raise CannotGoOn(problems)
+    return tuple(patterns)
+
+
+def check_patterns(folder: Path, tables: Tables) -> list[Problem]:
+    """Problems of the patterns by themselves and against the tables."""
+    patterns, problems = read_patterns(folder)
+    for pattern in patterns:
+        for name, slot in pattern.slots.items():
+            where = f"{pattern.id}.toml"
+            for food in (*slot.foods, *slot.not_foods):
+                if food not in tables.food_by_id:
+                    what = f"slot {name} names the food `{food}`, which foods.csv lacks"
+                    problems.append(Problem(where=where, what=what, remedy="write an id of foods.csv"))
+            if not any(slot.takes(food) for food in tables.foods):
+                what = f"no food fits slot {name}"
+                remedy = "loosen its role, kinds, states or method"
+                problems.append(Problem(where=where, what=what, remedy=remedy))
+    return problems
+
+
+def _fault(path: Path, text: str, fault: dict[str, object]) -> Problem:
+    place = fault["loc"] if isinstance(fault["loc"], tuple) else ()
+    keys = [str(part) for part in place if isinstance(part, str)]
+    line = _line_of(text, keys)
+    what = f"{'.'.join(keys) or 'the pattern'}: {str(fault['msg']).removeprefix('Value error, ')}"
+    remedy = "compare it with another pattern of the folder"
+    return Problem(where=f"{path.name}:{line}" if line else path.name, what=what, remedy=remedy)
+
+
+def _line_of(text: str, keys: list[str]) -> int | None:
+    """The line where the innermost named key or its section stands."""
+    lines = text.splitlines()
+    start = 0
+    if len(keys) > 1 and keys[0] == "slots":
+        heads = [number for number, line in enumerate(lines) if line.strip() == f"[slots.{keys[1]}]"]
+        start = heads[0] if heads else 0
+    for number in range(start, len(lines)):
+        if keys and lines[number].split("=")[0].strip() == keys[-1]:
+            return number + 1
+    return start + 1 if start else None

@@ -1,0 +1,84 @@
+"""How much of one food alone fits one sitting, on the scale and by eye, and which cap says so."""
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.sitting.profile import Profile, cap_milligrams
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Cap, Food
+
+MOST_GRAMS = 500  # beyond this nobody sits down to one food; the amount then counts as not bound
+
+
+class Limit(BaseModel):
+    """Grams of a food for one person, None where no cap binds below 500 g; `binding` names the cap."""
+
+    model_config = ConfigDict(frozen=True)
+
+    food: Food
+    grams_weighed: int | None
+    grams_eye: int | None
+    binding: str | None
+    household: str | None
+
+
+def limit_of(food: Food, profile: Profile, tables: Tables) -> Limit:
+    """The largest amounts under every cap of the profile. Raises KeyError for a food with unknown figures."""
+    figures = food_figures(tables.fermentables_of(food.id))
+    caps = [cap for cap in (*profile.food_caps, *profile.sitting_caps) if cap.covers(food.cutoff_class)]
+    weighed, binding = _largest(figures, caps, weighed=True)
+    eye, eye_binding = _largest(figures, caps, weighed=False)
+    binding = binding or eye_binding
+    return Limit(
+        food=food,
+        grams_weighed=weighed,
+        grams_eye=eye,
+        binding=binding,
+        household=household_amount(food, eye, tables) if eye is not None else None,
+    )
+
+
+def _largest(figures: FoodFigures, caps: list[Cap], weighed: bool) -> tuple[int | None, str | None]:
+    """The largest whole number of grams under every cap, by bisection, and the first cap above it."""
+
+    def broken(grams: int) -> str | None:
+        for cap in caps:
+            if cap.holds == "worst":
+                load = figures.worst[cap.group] * worst_hundredths(grams, weighed)
+            else:
+                load = figures.plan[cap.group] * 100 * grams
+            if load > cap_milligrams(cap) * 100 * 100:
+                return cap.key
+        return None
+
+    if broken(MOST_GRAMS) is None:
+        return None, None
+    fits, too_much = 0, MOST_GRAMS
+    while too_much - fits > 1:
+        middle = (fits + too_much) // 2
+        if broken(middle) is None:
+            fits = middle
+        else:
+            too_much = middle
+    return fits, broken(fits + 1)
+
+
+_SHOWN_MEASURES = ("piece", "medium", "slice", "floret", "clove", "tbsp", "cup", "handful", "tsp")
+_PARTS = {0.25: "a quarter", 0.33: "a third", 0.5: "half", 0.67: "two thirds", 0.75: "three quarters"}
+
+
+def household_amount(food: Food, grams: int, tables: Tables) -> str | None:
+    """Grams as a kitchen measure, rounded down to a quarter or a third: `about 3 piece`, `a third of a piece`."""
+    own = {row.measure: row for row in tables.own_measures(food)}
+    for name in _SHOWN_MEASURES:
+        if name not in own:
+            continue
+        count = grams / float(own[name].grams)
+        if 1 <= count <= 12:
+            whole = int(count)
+            return f"about {whole} {name}{'s' if whole > 1 and len(name) > 4 else ''}"
+        parts = [words for part, words in _PARTS.items() if part <= count + 0.01]
+        if parts and count < 1:
+            return f"about {parts[-1]} of a {name}"
+    return None
