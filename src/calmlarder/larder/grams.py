@@ -6,7 +6,19 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
 
 # What a line without any amount is taken to mean, in this order: common practice, no source.
-_WITHOUT_AMOUNT = ("bag", "punnet", "packet", "block", "tub", "jar", "bottle", "tin", "bunch", "head", "piece")
+_WITHOUT_AMOUNT = (
+    "bag",
+    "punnet",
+    "packet",
+    "block",
+    "tub",
+    "jar",
+    "bottle",
+    "tin",
+    "bunch",
+    "head",
+    "piece",
+)
 _ANY_PIECE = ("piece", "medium", "head", "fillet", "ball", "block", "tin")
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 

@@ -79,7 +79,9 @@ class LarderReader:
             return None
         place = entry.place or _usual_place(food, entry)
         urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
-        told = min((dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None)
+        told = min(
+            (dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None
+        )
         return Lot(
             line=entry.text,
             food=food.id,

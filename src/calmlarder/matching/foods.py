@@ -78,7 +78,9 @@ class FoodMatcher:
     def plain_names(self) -> frozenset[str]:
         """Every name in the form in which lines are read."""
         tables = self._tables
-        return frozenset(plain(name) for name in [f.name for f in tables.foods] + [n.name for n in tables.names])
+        return frozenset(
+            plain(name) for name in [f.name for f in tables.foods] + [n.name for n in tables.names]
+        )
 
     def match(self, text: str, hints: Iterable[str] = ()) -> Match:
         """What `text` means. `hints` are words about its state or container found elsewhere in the line."""
@@ -103,7 +105,9 @@ class FoodMatcher:
         if len(foods) == 1:
             return foods
         fitting = [
-            food for food in foods if told & _STATE_WORDS.get(self._tables.food_by_id[food].state, frozenset())
+            food
+            for food in foods
+            if told & _STATE_WORDS.get(self._tables.food_by_id[food].state, frozenset())
         ]
         return fitting or foods
 

@@ -6,6 +6,7 @@ from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.sitting.groups import FoodFigures, food_figures
 from calmlarder.sitting.profile import Profile, cap_milligrams
 from calmlarder.tables.book import Tables
+from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
 
 MOST_GRAMS = 500  # beyond this nobody sits down to one food; the amount then counts as not bound
@@ -35,7 +36,7 @@ def limit_of(food: Food, profile: Profile, tables: Tables) -> Limit:
         grams_weighed=weighed,
         grams_eye=eye,
         binding=binding,
-        household=household_amount(food, eye, tables) if eye is not None else None,
+        household=in_household_measure(food, eye, tables, "down") if eye is not None else None,
     )
 
 
@@ -62,23 +63,3 @@ def _largest(figures: FoodFigures, caps: list[Cap], weighed: bool) -> tuple[int 
         else:
             too_much = middle
     return fits, broken(fits + 1)
-
-
-_SHOWN_MEASURES = ("piece", "medium", "slice", "floret", "clove", "tbsp", "cup", "handful", "tsp")
-_PARTS = {0.25: "a quarter", 0.33: "a third", 0.5: "half", 0.67: "two thirds", 0.75: "three quarters"}
-
-
-def household_amount(food: Food, grams: int, tables: Tables) -> str | None:
-    """Grams as a kitchen measure, rounded down to a quarter or a third: `about 3 piece`, `a third of a piece`."""
-    own = {row.measure: row for row in tables.own_measures(food)}
-    for name in _SHOWN_MEASURES:
-        if name not in own:
-            continue
-        count = grams / float(own[name].grams)
-        if 1 <= count <= 12:
-            whole = int(count)
-            return f"about {whole} {name}{'s' if whole > 1 and len(name) > 4 else ''}"
-        parts = [words for part, words in _PARTS.items() if part <= count + 0.01]
-        if parts and count < 1:
-            return f"about {parts[-1]} of a {name}"
-    return None

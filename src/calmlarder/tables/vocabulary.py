@@ -4,9 +4,7 @@ from typing import Literal, get_args
 
 Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol"]
 Basis = Literal["analysed", "published", "borrowed", "recalled", "assumed"]
-Group = Literal[
-    "oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"
-]
+Group = Literal["oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"]
 CutoffClass = Literal["core", "fresh", "other"]
 Diet = Literal["vegan", "vegetarian", "omnivore"]
 Role = Literal[

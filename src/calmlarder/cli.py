@@ -1,0 +1,127 @@
+"""The command line: options in, exit status out. 0 done, 2 wrong input or use, 3 no dinner meets the limits."""
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from typing import NoReturn
+
+from calmlarder import __version__
+from calmlarder.problems import CannotGoOn
+
+_DESCRIPTION = (
+    "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
+)
+
+
+class _Parser(argparse.ArgumentParser):
+    """Errors of use in one line, with exit status 2."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}. Try `{self.prog} --help`.\n")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(prog="calmlarder", description=_DESCRIPTION, allow_abbrev=False)
+    parser.add_argument("--version", action="version", version=f"calmlarder {__version__}")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+
+    demo = commands.add_parser(
+        "demo", help="dinner from the larder of an invented household", allow_abbrev=False
+    )
+    _dinner_options(demo)
+    tonight = commands.add_parser("tonight", help="dinner from your own larder", allow_abbrev=False)
+    tonight.add_argument(
+        "--larder", required=True, metavar="FILE", help="one line a lot; - reads standard input"
+    )
+    _dinner_options(tonight)
+
+    limit = commands.add_parser("limit", help="how much of one food fits one sitting", allow_abbrev=False)
+    limit.add_argument("food", nargs="+", metavar="FOOD")
+    limit.add_argument("--profile", default="elimination", metavar="P", help="profile of caps.csv")
+    limit.add_argument("--json", action="store_true")
+
+    match = commands.add_parser("match", help="what a larder line means", allow_abbrev=False)
+    match.add_argument(
+        "text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input"
+    )
+    match.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
+    match.add_argument("--json", action="store_true", help="one JSON object a line")
+
+    tables = commands.add_parser("tables", help="work on the ingredient tables", allow_abbrev=False)
+    table_commands = tables.add_subparsers(dest="table_command", required=True, metavar="COMMAND")
+    check = table_commands.add_parser(
+        "check", help="say everything that is wrong in them", allow_abbrev=False
+    )
+    for command in (demo, tonight, limit, match, check):
+        command.add_argument(
+            "--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones"
+        )
+    return parser
+
+
+def _dinner_options(command: argparse.ArgumentParser) -> None:
+    add = command.add_argument
+    add("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
+    add("--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)")
+    add("--protein", type=float, default=20.0, metavar="G", help="least protein a person, g (default 20)")
+    add("--minutes", type=int, metavar="M", help="most minutes to cook")
+    add(
+        "--diet",
+        default="omnivore",
+        choices=("vegan", "vegetarian", "omnivore"),
+        help="default omnivore: no limit",
+    )
+    add("--avoid", metavar="A,B", help="allergens to leave out, such as gluten,sesame")
+    add("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")
+    add(
+        "--use",
+        action="append",
+        default=[],
+        metavar="FOOD",
+        help="a food that must be in it; may be repeated",
+    )
+    add("--use-shared", action="store_true", help="use what belongs to others too")
+    add("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
+    add("--today", metavar="DATE", help="the day to count from (default: today)")
+    add("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")
+    add("--json", action="store_true")
+
+
+def _run(options: argparse.Namespace) -> int:
+    # Each command imports what it needs and no more: `match` never waits for the solver.
+    if options.command == "demo":
+        from calmlarder.commands.tonight import demo
+
+        return demo(options)
+    if options.command == "tonight":
+        from calmlarder.commands.tonight import tonight
+
+        return tonight(options)
+    if options.command == "limit":
+        from calmlarder.commands.limit import limit
+
+        return limit(options)
+    if options.command == "match":
+        from calmlarder.commands.match import match
+
+        return match(options)
+    from calmlarder.commands.check import check
+
+    return check(options)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command and give its exit status."""
+    options = _parser().parse_args(arguments)
+    try:
+        return _run(options)
+    except CannotGoOn as stop:
+        print("\n".join(f"calmlarder: {problem}" for problem in stop.problems), file=sys.stderr)
+        return 2
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        print("calmlarder: stopped", file=sys.stderr)
+        return 130

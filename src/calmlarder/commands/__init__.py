@@ -1,0 +1,1 @@
+"""The commands: they read, call the domain, and write. No rule lives here."""

@@ -1,0 +1,90 @@
+"""What several commands need: the tables, the day, the request."""
+
+import argparse
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, get_args
+
+from calmlarder.matching.dates import parse_day
+from calmlarder.matching.foods import FoodMatcher
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import table_folders
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import ALLERGENS, Diet
+
+if TYPE_CHECKING:
+    from calmlarder.compose.wanted import Wanted
+
+DIETS = get_args(Diet)
+
+
+def tables_of(options: argparse.Namespace) -> Tables:
+    """The tables of this run."""
+    return load_tables(table_folders(Path(options.tables) if options.tables else None))
+
+
+def day_of(options: argparse.Namespace) -> date:
+    """The day given, or today. Raises CannotGoOn for a day that cannot be."""
+    if options.today is None:
+        return date.today()
+    try:
+        return parse_day(options.today, date.today())
+    except ValueError as error:
+        raise CannotGoOn(
+            [Problem(where="--today", what=str(error), remedy="write it like 2026-03-12")]
+        ) from None
+
+
+def food_named(text: str, option: str, tables: Tables) -> Food:
+    """The one food that `text` means. Raises CannotGoOn when it means none or several."""
+    if text in tables.food_by_id:
+        return tables.food_by_id[text]
+    match = FoodMatcher(tables).match(text)
+    if match.food is not None:
+        return match.food
+    if match.candidates:
+        names = " or ".join(f"`{candidate.name}`" for candidate in match.candidates)
+        raise CannotGoOn(
+            [Problem(where=option, what=f"`{text}` may be several foods", remedy=f"write {names}")]
+        )
+    raise CannotGoOn(
+        [Problem(where=option, what=f"`{text}` is no food of the tables", remedy="write another name for it")]
+    )
+
+
+def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
+    """The request of the options. Raises CannotGoOn with everything that is wrong in it."""
+    from pydantic import ValidationError
+
+    from calmlarder.compose.wanted import Wanted
+    from calmlarder.sitting.profile import profile_named
+
+    avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
+    for word in avoid:
+        if word not in ALLERGENS:
+            remedy = f"choose of {', '.join(ALLERGENS)}"
+            raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
+    values = {
+        "today": day_of(options),
+        "profile": profile_named(options.profile, tables),
+        "people": options.people,
+        "protein_g": options.protein,
+        "minutes": options.minutes,
+        "diet": options.diet,
+        "avoid": tuple(avoid),
+        "without": tuple(food_named(text, "--without", tables).id for text in options.without),
+        "use": tuple(food_named(text, "--use", tables).id for text in options.use),
+        "use_shared": options.use_shared,
+        "count": options.count,
+        "seconds": options.seconds,
+    }
+    try:
+        return Wanted(**values)
+    except ValidationError as error:
+        raise CannotGoOn(
+            Problem(where=f"--{str(fault['loc'][0]).removesuffix('_g')}", what=f"`{fault['input']}` cannot be",
+                    remedy=str(fault["msg"]))
+            for fault in error.errors(include_url=False)
+        ) from None  # fmt: skip

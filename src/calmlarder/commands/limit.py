@@ -1,0 +1,30 @@
+"""`calmlarder limit FOOD`: how much of one food fits one sitting."""
+
+import argparse
+import json
+
+from calmlarder.commands.kitchen_table import food_named, tables_of
+from calmlarder.export.limit_text import limit_object, limit_text
+from calmlarder.sitting.limit import limit_of
+from calmlarder.sitting.profile import profile_named
+
+
+def limit(options: argparse.Namespace) -> int:
+    """Say the amounts; a food with unknown figures has no limit that can be told."""
+    tables = tables_of(options)
+    food = food_named(" ".join(options.food), "FOOD", tables)
+    profile = profile_named(options.profile, tables)
+    unknown = tables.unknown_of(food.id)
+    if unknown:
+        if options.json:
+            empty = dict.fromkeys(("grams_weighed", "grams_eye", "binding", "household"))
+            print(json.dumps({"food": food.id, **empty, "unknown": list(unknown)}))
+        else:
+            print(f"{food.name}: no figure is known for its {', '.join(unknown)}, so no limit can be told.")
+        return 3
+    answer = limit_of(food, profile, tables)
+    if options.json:
+        print(json.dumps(limit_object(answer), ensure_ascii=False))
+    else:
+        print(limit_text(answer, profile.name, tables), end="")
+    return 0

@@ -1,0 +1,46 @@
+"""`calmlarder match TEXT…`: what a line means."""
+
+import argparse
+import json
+from collections.abc import Iterator
+
+from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.export.match_json import match_object
+from calmlarder.larder.files import read_lines
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.problems import CannotGoOn
+
+
+def match(options: argparse.Namespace) -> int:
+    """Each line's meaning; the words of the command line are one line, `-` reads many."""
+    tables = tables_of(options)
+    lines = read_lines("-") if options.text == ["-"] else [" ".join(options.text)]
+    readings = LarderReader(tables, day_of(options)).read_all(lines, "line")
+    for reading in readings:
+        if options.json:
+            print(json.dumps(match_object(reading), ensure_ascii=False))
+        else:
+            print("\n".join(_lines(reading)))
+    problems = [reading.problem for reading in readings if reading.problem is not None]
+    if problems and not options.json:
+        raise CannotGoOn(problems)
+    return 2 if problems else 0
+
+
+def _lines(reading: Reading) -> Iterator[str]:
+    lot = reading.lot
+    if reading.problem is not None:
+        return
+    if lot is None:
+        names = [candidate.name for candidate in reading.candidates]
+        yield f"{reading.text}: {'which one? ' + ', '.join(names) if names else 'no food of that name'}"
+        return
+    yield f"{reading.text}: {reading.match.name} (score {reading.match.score:g})"
+    span = "" if lot.grams_low == lot.grams_high else f" ({lot.grams_low:g} to {lot.grams_high:g})"
+    yield f"  {lot.grams:g} g{span}, {lot.place}"
+    if lot.days_left is not None:
+        yield f"  {lot.days_left} days left: {lot.days_from}"
+    if lot.to_bin:
+        yield f"  {lot.condition}: put it in the bin"
+    if lot.owner:
+        yield f"  belongs to {lot.owner}{', who agrees' if lot.owner_agrees else ': ask first'}"

@@ -1,0 +1,108 @@
+"""`calmlarder tonight` and `calmlarder demo`: from the larder to dinner."""
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+from importlib import resources
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from calmlarder.commands.kitchen_table import tables_of, wanted_of
+from calmlarder.larder.files import read_lines
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.places import shipped, table_folders
+
+if TYPE_CHECKING:
+    from calmlarder.compose.search import Progress
+    from calmlarder.compose.solve import Plan
+
+FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
+
+
+def tonight(options: argparse.Namespace) -> int:
+    """Read the larder, compose, check, show."""
+    return _dinner(options, read_lines(options.larder), options.larder)
+
+
+def demo(options: argparse.Namespace) -> int:
+    """The same on the larder of an invented household, whose dates follow the day of the run."""
+    text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
+    if not options.json:
+        print("The larder of an invented household:\n")
+        print(
+            "\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n"
+        )
+    return _dinner(options, text.splitlines(), "demo larder")
+
+
+def _dinner(options: argparse.Namespace, lines: Sequence[str], source: str) -> int:
+    tables = tables_of(options)
+    wanted = wanted_of(options, tables)
+    readings = LarderReader(tables, wanted.today).read_all(lines, source)
+    impossible = [reading.problem for reading in readings if reading.problem is not None]
+    if impossible:
+        raise CannotGoOn(impossible)
+    lots = [reading.lot for reading in readings if reading.lot is not None]
+    if not lots:
+        _nothing_known(readings, source)
+
+    from calmlarder.compose.compose import compose
+    from calmlarder.patterns.load import load_patterns
+
+    composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
+
+    from calmlarder.compose.verify import verify
+    from calmlarder.export.json import dinner_object, tonight_object
+
+    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
+    folders = table_folders(Path(options.tables) if options.tables else None)
+    plain_lots = [lot.model_dump(mode="json") for lot in lots]
+    for dinner in composed.dinners:
+        faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"))
+        if faults:
+            print(
+                "calmlarder is at fault: a dinner did not pass its own check and is not shown.",
+                file=sys.stderr,
+            )
+            print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
+            return FAULT
+    if options.json:
+        print(json.dumps(tonight_object(composed, wanted, readings), ensure_ascii=False, indent=2))
+    else:
+        from calmlarder.export.style import style_of_output
+        from calmlarder.export.text import tonight_text
+
+        print(tonight_text(composed, wanted, readings, style_of_output()), end="")
+    return 0 if composed.dinners else 3
+
+
+def _nothing_known(readings: Sequence[Reading], source: str) -> None:
+    problems = []
+    for reading in readings:
+        names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
+        what = (
+            f"`{reading.text}` may be several foods"
+            if names
+            else f"`{reading.text}` is no food of the tables"
+        )
+        problems.append(
+            Problem(where=source, what=what, remedy=f"write {names}" if names else "use another name")
+        )
+    raise CannotGoOn(problems)
+
+
+def _progress(options: argparse.Namespace) -> "Progress | None":
+    """Where a terminal watches and work is long, say the best so far; Ctrl-C then keeps it."""
+    if options.json or not sys.stderr.isatty():
+        return None
+    import time
+
+    start = time.monotonic()
+
+    def say(plan: "Plan") -> None:
+        if time.monotonic() - start > 1:
+            print(f"best so far: {plan.problem.pattern.id} (Ctrl-C keeps it)", file=sys.stderr)
+
+    return say

@@ -1,0 +1,227 @@
+"""A dinner as it is told: amounts, loads against caps, what was rescued."""
+
+from decimal import Decimal
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.compose.solve import Plan, Use
+from calmlarder.compose.weights import URGENT_DAYS
+from calmlarder.kitchen.steps import Filling, steps_of, title_of
+from calmlarder.larder.lot import Lot
+from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.tables.book import Tables
+from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.rows import Cap, Food
+
+
+class _Told(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class PlateUse(_Told):
+    """One lot in the dish; `grams` is of the whole dish."""
+
+    line: str
+    food: str
+    name: str
+    slot: str
+    grams: int
+    how: Literal["weigh", "eye", "staple"]
+    days_left: int | None
+    household: str | None
+
+
+class PerPerson(_Told):
+    """What one person gets. Loads by sitting cap (`group`, or `group:classes`), in g."""
+
+    protein_g: float
+    lysine_mg: float
+    energy_kcal: float
+    fibre_g: float
+    loads_g: dict[str, float]
+    worst_g: dict[str, float]
+    caps_g: dict[str, float]
+
+
+class Rescued(_Told):
+    """Urgent food used: portions of one person, grams, and the lines of lots used up."""
+
+    portions: float
+    grams: int
+    lots_finished: tuple[str, ...]
+
+
+class Contribution(_Told):
+    """What one food brings to the loads of one person, in g as planned, and where its figures come from."""
+
+    food: str
+    name: str
+    loads_g: dict[str, float]
+    not_measured: tuple[str, ...]
+
+
+class Dinner(_Told):
+    """A dinner for `people`, ready to be shown."""
+
+    title: str
+    pattern: str
+    family: str
+    people: int
+    proven: bool
+    minutes: int
+    uses: tuple[PlateUse, ...]
+    per_person: PerPerson
+    rescued: Rescued
+    weigh_first: tuple[str, ...]
+    steps: tuple[str, ...]
+    cautions: tuple[str, ...]
+    contributions: tuple[Contribution, ...]
+    unknown_nutrients: tuple[str, ...]
+
+
+def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
+    """A plan in the words and numbers of a cook."""
+    people = plan.problem.wanted.people
+    pattern = plan.problem.pattern
+    uses = tuple(_use(use, tables) for use in plan.uses)
+    fillings = [
+        Filling(
+            slot=use.slot,
+            food=tables.food_by_id[use.food],
+            grams=use.grams,
+            how=use.how,
+            household=use.household,
+        )
+        for use in uses
+    ]
+    return Dinner(
+        title=title_of(pattern, fillings),
+        pattern=pattern.id,
+        family=plan.family,
+        people=people,
+        proven=proven,
+        minutes=pattern.minutes + max((use.option.minutes for use in plan.uses), default=0),
+        uses=uses,
+        per_person=_per_person(plan),
+        rescued=_rescued(plan),
+        weigh_first=tuple(f"{use.grams} g {use.name}" for use in uses if use.how == "weigh"),
+        steps=steps_of(pattern, fillings),
+        cautions=_cautions(plan),
+        contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),
+        unknown_nutrients=tuple(
+            use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
+        ),
+    )
+
+
+def _use(use: Use, tables: Tables) -> PlateUse:
+    food, lot = use.option.offered.food, use.option.offered.lot
+    how: Literal["weigh", "eye", "staple"] = "weigh" if use.weighed else "staple" if food.is_staple else "eye"
+    return PlateUse(
+        line=lot.line,
+        food=food.id,
+        name=food.name,
+        slot=use.option.slot,
+        grams=use.grams,
+        how=how,
+        days_left=lot.days_left,
+        household=in_household_measure(food, use.grams, tables, "nearest") if how != "weigh" else None,
+    )
+
+
+def _per_person(plan: Plan) -> PerPerson:
+    people = plan.problem.wanted.people
+
+    def nutrient(name: str) -> float:
+        total = sum((getattr(use.option.offered.food, name) or Decimal(0)) * use.grams for use in plan.uses)
+        return round(float(total) / 100 / people, 1)
+
+    caps = plan.problem.sitting_caps
+    return PerPerson(
+        protein_g=nutrient("protein_g"),
+        lysine_mg=round(nutrient("lysine_mg")),
+        energy_kcal=round(nutrient("energy_kcal")),
+        fibre_g=nutrient("fibre_g"),
+        loads_g={cap.key: _grams(sum(_plan_load(use, cap) for use in plan.uses), people) for cap in caps},
+        worst_g={cap.key: _grams(sum(_worst_load(use, cap) for use in plan.uses), people) for cap in caps},
+        caps_g={cap.key: float(cap.grams) for cap in caps},
+    )
+
+
+def _plan_load(use: Use, cap: Cap) -> int:
+    """Mg per 100 g times hundredths of a gram: ten-thousandths of a milligram."""
+    thing = use.option.offered
+    return thing.figures.plan[cap.group] * 100 * use.grams if cap.covers(thing.food.cutoff_class) else 0
+
+
+def _worst_load(use: Use, cap: Cap) -> int:
+    thing = use.option.offered
+    if not cap.covers(thing.food.cutoff_class):
+        return 0
+    return int(thing.figures.worst[cap.group] * worst_hundredths(use.grams, use.weighed))
+
+
+def _grams(load: int, people: int) -> float:
+    return round(load / 10_000 / 1000 / people, 4)
+
+
+def _rescued(plan: Plan) -> Rescued:
+    urgent = [
+        use
+        for use in plan.uses
+        if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
+    ]
+    finished = tuple(
+        use.option.offered.lot.line
+        for use in urgent
+        if use.grams + use.option.unit > use.option.offered.lot.grams
+    )
+    portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in urgent)
+    return Rescued(
+        portions=round(portions, 2), grams=sum(use.grams for use in urgent), lots_finished=finished
+    )
+
+
+def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
+    people = plan.problem.wanted.people
+    food: Food = use.option.offered.food
+    loads = {cap.key: _grams(_plan_load(use, cap), people) for cap in plan.problem.sitting_caps}
+    rows = tables.fermentables_of(food.id).values()
+    return Contribution(
+        food=food.id,
+        name=food.name,
+        loads_g={key: load for key, load in loads.items() if load},
+        not_measured=tuple(
+            f"{row.component} {row.basis}"
+            for row in rows
+            if row.g_per_100g > 0 and row.basis in {"borrowed", "recalled", "assumed"}
+        ),
+    )
+
+
+def _cautions(plan: Plan) -> tuple[str, ...]:
+    cautions = list(plan.problem.pattern.cautions)
+    for use in plan.uses:
+        food, lot = use.option.offered.food, use.option.offered.lot
+        if food.note and any(
+            word in food.note for word in ("label", "boil hard", "heat until", "botulism", "never eat")
+        ):
+            cautions.append(f"{food.name.capitalize()}: {food.note}.")
+        cautions += _lot_cautions(lot, food)
+    return tuple(dict.fromkeys(cautions))
+
+
+def _lot_cautions(lot: Lot, food: Food) -> list[str]:
+    cautions = []
+    if lot.days_left is not None and lot.days_left < 0:
+        cautions.append(
+            f"{food.name.capitalize()} is past its best ({lot.days_from}): look, smell, and bin it in doubt."
+        )
+    elif lot.condition:
+        cautions.append(
+            f"{food.name.capitalize()} is {lot.condition}: cut away what is bad, and bin it in doubt."
+        )
+    if lot.owner:
+        cautions.append(f"{food.name.capitalize()} is {lot.owner}'s: say that you used it.")
+    return cautions

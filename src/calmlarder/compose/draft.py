@@ -1,0 +1,47 @@
+"""The variables of one pattern's model, and what rules and wishes may ask of them."""
+
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.tables.vocabulary import Family
+
+Term = tuple[int, Any]  # a whole coefficient and a variable
+
+
+class Draft:
+    """A model under construction. Lists go by option number.
+
+    units: how much (times the option's unit in grams); used, weighed, finished: yes or no;
+    weighed_units: the units where weighed, else 0; family: the one flavour family of the dish.
+    """
+
+    def __init__(self, problem: PatternProblem) -> None:
+        self.problem = problem
+        self.model = cp_model.CpModel()
+        new = self.model
+        options = problem.options
+        self.used = [new.new_bool_var("") for _ in options]
+        self.units = [new.new_int_var(0, option.most, "") for option in options]
+        self.weighed = [new.new_bool_var("") if option.weighable else None for option in options]
+        self.weighed_units = [
+            new.new_int_var(0, option.most, "") if option.weighable else None for option in options
+        ]
+        self.finished = [
+            new.new_bool_var("") if option.whole and option.points else None for option in options
+        ]
+        self.family: dict[Family, Any] = {name: new.new_bool_var("") for name in problem.pattern.flavours}
+        self.time = new.new_int_var(0, 600, "")
+
+    def worst_terms(self, number: int, figure: int) -> list[Term]:
+        """The worst load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
+        option = self.problem.options[number]
+        weighed, weighed_units = self.weighed[number], self.weighed_units[number]
+        if weighed is None or weighed_units is None:
+            return [(130 * option.unit * figure, self.units[number])]
+        return [
+            (130 * option.unit * figure, self.units[number]),
+            (-30 * option.unit * figure, weighed_units),
+            (200 * figure, weighed),
+        ]

@@ -1,0 +1,82 @@
+"""Which lots may be cooked tonight, and why the others may not."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.lot import Lot
+from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import DIETS
+
+
+class Offered(NamedTuple):
+    """A lot that may be cooked. `index` is its place in the larder, `rank` tells equal lines apart."""
+
+    index: int
+    rank: int
+    lot: Lot
+    food: Food
+    figures: FoodFigures
+    unit_grams: int
+
+
+class Excluded(NamedTuple):
+    """A lot that is left out, and why."""
+
+    line: str
+    why: str
+
+
+def offer(
+    lots: Sequence[Lot], wanted: Wanted, tables: Tables
+) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
+    """Lots that may be cooked, in larder order, and the rest with the reason."""
+    offered: list[Offered] = []
+    excluded: list[Excluded] = []
+    seen: dict[str, int] = {}
+    for index, lot in enumerate(lots):
+        food = tables.food_by_id[lot.food]
+        why = _why_not(lot, food, wanted, tables)
+        if why:
+            excluded.append(Excluded(lot.line, why))
+            continue
+        rank = seen.get(lot.line, 0)
+        seen[lot.line] = rank + 1
+        figures = food_figures(tables.fermentables_of(food.id))
+        offered.append(Offered(index, rank, lot, food, figures, unit_grams(food, tables)))
+    return tuple(offered), tuple(excluded)
+
+
+def unit_grams(food: Food, tables: Tables) -> int:
+    """The step in which a food is dealt out, in grams: an egg, a wrap, a slice, else 5 g or 1 g."""
+    piece = {"egg": "piece", "wrap": "piece", "bread": "slice"}.get(food.kind)
+    row = tables.measure(food, piece) if piece else None
+    if row is not None:
+        return max(1, round(row.grams))
+    return 5 if food.portion_g >= 40 else 1
+
+
+def _why_not(lot: Lot, food: Food, wanted: Wanted, tables: Tables) -> str | None:
+    if lot.to_bin:
+        return f"{lot.condition}: put it in the bin, do not taste it"
+    if lot.days_left is not None and lot.days_left < 0 and lot.safety:
+        return f"past the day it is safe to eat ({lot.days_from}): do not eat, cook or freeze it"
+    if lot.owner and not (lot.owner_agrees or wanted.use_shared):
+        return f"it is {lot.owner}'s: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
+    if DIETS.index(food.diet) > DIETS.index(wanted.diet):
+        return f"{food.name} is not {wanted.diet}"
+    allergens = [allergen for allergen in wanted.avoid if allergen in food.allergens]
+    if "gluten" in wanted.avoid and food.gluten != "no" and "gluten" not in allergens:
+        allergens.append("gluten")
+    if allergens:
+        return f"{food.name} holds or may hold {', '.join(allergens)}"
+    if food.id in wanted.without:
+        return "left out as asked"
+    unknown = tables.unknown_of(food.id)
+    if unknown:
+        return f"no figure is known for its {', '.join(unknown)}: left out until one is"
+    if not food.minutes:
+        return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
+    return None

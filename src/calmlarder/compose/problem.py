@@ -1,0 +1,160 @@
+"""One dish pattern and the lots that could fill it, in whole numbers, ready for the solver."""
+
+import zlib
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from calmlarder.compose import weights
+from calmlarder.compose.offer import Offered
+from calmlarder.compose.wanted import Wanted
+from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.sitting.profile import cap_milligrams
+from calmlarder.tables.rows import Cap
+from calmlarder.tables.vocabulary import Family
+
+MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
+# The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
+_LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.35}
+# The most of one thing on one plate, in portions: common practice, no source.
+_MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.5}
+_PERISHABLE_KEEPS_DAYS = 8
+PORTION = 10_000  # one portion in the model's units
+
+
+class Option(NamedTuple):
+    """One lot in one slot. Amounts are in units of `unit` grams for the whole dish."""
+
+    offered: Offered
+    slot: str
+    unit: int
+    least: int
+    most: int
+    whole: bool  # `most` uses the lot up
+    portion_units: int  # ten-thousandths of a portion in one unit
+    protein_mg: int  # in one unit, rounded down
+    minutes: int
+    points: int  # for one portion, by urgency
+    weighable: bool
+    sealed: bool
+    tie: int  # 0 to 996, from the cook's own line
+
+    @property
+    def key(self) -> tuple[int, int]:
+        """The lot this option draws on."""
+        return (self.offered.index, self.offered.rank)
+
+
+class PatternProblem(NamedTuple):
+    """A pattern, its options, and the limits of one request."""
+
+    pattern: Pattern
+    wanted: Wanted
+    options: tuple[Option, ...]
+    sitting_caps: tuple[Cap, ...]
+    food_caps: tuple[Cap, ...]
+    tie: int
+
+    def in_slot(self, slot: str) -> Iterator[tuple[int, Option]]:
+        """Options of a slot with their numbers."""
+        return ((number, option) for number, option in enumerate(self.options) if option.slot == slot)
+
+    @property
+    def fillable(self) -> bool:
+        """Whether every slot that must be filled has enough lots for it."""
+        return all(
+            len({option.key for _, option in self.in_slot(name)}) >= slot.items[0]
+            for name, slot in self.pattern.slots.items()
+        )
+
+
+def pattern_problem(
+    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: dict[str, int | None]
+) -> PatternProblem:
+    """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
+    options = tuple(
+        option
+        for name, slot in pattern.slots.items()
+        for thing in offered
+        if slot.takes(thing.food) and _in_time(pattern, slot, thing, wanted)
+        if (option := _option(name, slot, thing, wanted, keeps.get(thing.food.id))) is not None
+        if _at_home(pattern, option)
+    )
+    return PatternProblem(
+        pattern=pattern,
+        wanted=wanted,
+        options=options,
+        sitting_caps=wanted.profile.sitting_caps,
+        food_caps=wanted.profile.food_caps,
+        tie=zlib.crc32(pattern.id.encode()) % 997,
+    )
+
+
+def _in_time(pattern: Pattern, slot: Slot, thing: Offered, wanted: Wanted) -> bool:
+    return wanted.minutes is None or pattern.minutes + thing.food.minutes[slot.method] <= wanted.minutes
+
+
+def _at_home(pattern: Pattern, option: Option) -> bool:
+    return any(option.offered.food.fit(family) for family in pattern.flavours)
+
+
+def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | None) -> Option | None:
+    food, lot, unit = thing.food, thing.lot, thing.unit_grams
+    portion = float(food.portion_g) * wanted.people
+    there = int(lot.grams) // unit
+    portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
+    most = min(there, int(portions * portion / unit))
+    share = _LEAST_SHARE.get(slot.role)
+    wished = max(1, -(-int(share * portion) // unit)) if share else 1
+    least = min(wished, there)
+    if most < 1 or least > most or (share and least * unit < 0.4 * share * portion):
+        return None
+    perishable = lot.place == "fridge" and keeps is not None and keeps <= _PERISHABLE_KEEPS_DAYS
+    return Option(
+        offered=thing,
+        slot=name,
+        unit=unit,
+        least=least,
+        most=most,
+        whole=most == there,
+        portion_units=round(PORTION * unit / float(food.portion_g)),
+        protein_mg=int((food.protein_g or 0) * 10 * unit),
+        minutes=food.minutes[slot.method],
+        points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),
+        weighable=not food.is_staple and any(thing.figures.worst.values()),
+        sealed=food.state in {"canned", "canned drained"} and not lot.opened,
+        tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
+    )
+
+
+def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, int]], int]]:
+    """Every cap of the request as numbers: the cap, (option number, mg per 100 g), and the mg it allows.
+
+    Food caps come once for each food they could bind.
+    """
+    people = problem.wanted.people
+    for cap in problem.sitting_caps:
+        row = _figures(problem, cap, None)
+        if row:
+            yield cap, row, cap_milligrams(cap) * people
+    foods = dict.fromkeys(option.offered.food.id for option in problem.options)
+    for cap in problem.food_caps:
+        for food in foods:
+            row = _figures(problem, cap, food)
+            if row:
+                yield cap, row, cap_milligrams(cap) * people
+
+
+def _figures(problem: PatternProblem, cap: Cap, food: str | None) -> list[tuple[int, int]]:
+    row = []
+    for number, option in enumerate(problem.options):
+        thing = option.offered
+        if (food is None or thing.food.id == food) and cap.covers(thing.food.cutoff_class):
+            figure = (thing.figures.worst if cap.holds == "worst" else thing.figures.plan)[cap.group]
+            if figure:
+                row.append((number, figure))
+    return row
+
+
+def families(problem: PatternProblem) -> tuple[Family, ...]:
+    """Flavour families the dish may be cooked in."""
+    return problem.pattern.flavours

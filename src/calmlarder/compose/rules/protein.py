@@ -1,0 +1,14 @@
+"""Everybody gets enough protein."""
+
+from calmlarder.compose.draft import Draft
+
+
+class ProteinFloor:
+    """Protein of the whole dish in mg, each food rounded down; unknown protein counts as none."""
+
+    def post(self, draft: Draft) -> None:
+        """Bound protein from below."""
+        wanted = draft.problem.wanted
+        floor = round(wanted.protein_g * 1000) * wanted.people
+        options = draft.problem.options
+        draft.model.add(sum(option.protein_mg * draft.units[n] for n, option in enumerate(options)) >= floor)

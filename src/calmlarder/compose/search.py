@@ -1,0 +1,82 @@
+"""Pattern by pattern, best bound first, each with the incumbent as cutoff."""
+
+import time
+from collections.abc import Callable, Sequence
+from typing import Literal, NamedTuple
+
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.rules import Rule
+from calmlarder.compose.rules.amounts import Amounts
+from calmlarder.compose.rules.another import Another
+from calmlarder.compose.rules.asked import Asked
+from calmlarder.compose.rules.caps import Caps
+from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.minutes import SlowestFood
+from calmlarder.compose.rules.protein import ProteinFloor
+from calmlarder.compose.rules.slots import Slots
+from calmlarder.compose.solve import Plan, solve, upper_bound
+
+RULES: tuple[Rule, ...] = (Amounts(), Slots(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), Asked())
+
+Progress = Callable[[Plan], None]
+
+
+class Found(NamedTuple):
+    """The dinners, best first; each is proven the best there was, or the best found in the time."""
+
+    plans: tuple[Plan, ...]
+    proven: tuple[bool, ...]
+    status: Literal["proven", "best_found", "none"]
+
+
+def search(
+    problems: Sequence[PatternProblem],
+    count: int,
+    seconds: float,
+    progress: Progress | None = None,
+    rules: Sequence[Rule] = RULES,
+) -> Found:
+    """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all."""
+    end = time.monotonic() + seconds
+    ranked = sorted(
+        ((upper_bound(problem), problem) for problem in problems if problem.fillable),
+        key=lambda pair: (-pair[0], pair[1].pattern.id),
+    )
+    plans: list[Plan] = []
+    proven: list[bool] = []
+    for _ in range(count):
+        plan, certain = _best(ranked, plans, end, progress, rules)
+        if plan is None:
+            if not plans:
+                return Found((), (), "none" if certain else "best_found")
+            break
+        plans.append(plan)
+        proven.append(certain)
+    return Found(tuple(plans), tuple(proven), "proven" if all(proven) else "best_found")
+
+
+def _best(
+    ranked: Sequence[tuple[int, PatternProblem]],
+    earlier: Sequence[Plan],
+    end: float,
+    progress: Progress | None,
+    rules: Sequence[Rule],
+) -> tuple[Plan | None, bool]:
+    """The best dinner over all patterns, and whether that is proven."""
+    best: Plan | None = None
+    certain = True
+    for bound, problem in ranked:
+        if best is not None and bound <= best.score:
+            break
+        left = end - time.monotonic()
+        if left <= 0:
+            certain = False
+            break
+        same = [plan.lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
+        outcome = solve(problem, [*rules, Another(same)], best.score if best else None, left)
+        certain = certain and outcome.kind in {"best", "none"}
+        if outcome.plan is not None:
+            best = outcome.plan
+            if progress is not None:
+                progress(best)
+    return best, certain

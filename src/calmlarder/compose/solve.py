@@ -1,0 +1,100 @@
+"""One pattern's model, solved."""
+
+from collections.abc import Sequence
+from typing import Literal, NamedTuple
+
+from ortools.sat.python import cp_model
+
+from calmlarder.compose.draft import Draft
+from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.compose.rules import Rule
+from calmlarder.compose.weights import MINUTE, POINT
+from calmlarder.compose.wishes import Wish
+from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
+from calmlarder.compose.wishes.flavour import AtHome
+from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
+from calmlarder.compose.wishes.rescue import Rescue
+from calmlarder.compose.wishes.steady import Steady
+from calmlarder.tables.vocabulary import Family
+
+WISHES: tuple[Wish, ...] = (
+    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Steady(),
+)  # fmt: skip
+
+
+class Use(NamedTuple):
+    """A lot on the plate: grams for the whole dish, and whether they are weighed."""
+
+    option: Option
+    grams: int
+    weighed: bool
+
+
+class Plan(NamedTuple):
+    """A dinner as the model found it; `score` is in ten-thousandths of a point."""
+
+    problem: PatternProblem
+    family: Family
+    uses: tuple[Use, ...]
+    score: int
+
+    @property
+    def lots(self) -> frozenset[tuple[int, int]]:
+        """The lots it uses."""
+        return frozenset(use.option.key for use in self.uses)
+
+
+class Outcome(NamedTuple):
+    """`best` is proven the best, `found` is the best so far, `none` is proven impossible, `open` is neither."""
+
+    kind: Literal["best", "found", "none", "open"]
+    plan: Plan | None
+
+
+def constant(problem: PatternProblem) -> int:
+    """What the pattern costs whatever fills it: its own minutes, and its tie-break."""
+    return -round(MINUTE * POINT) * problem.pattern.minutes - problem.tie
+
+
+def upper_bound(problem: PatternProblem) -> int:
+    """No dinner of this pattern scores more."""
+    return constant(problem) + sum(wish.bound(problem) for wish in WISHES)
+
+
+def solve(problem: PatternProblem, rules: Sequence[Rule], better_than: int | None, seconds: float) -> Outcome:
+    """The best dinner of one pattern that keeps the rules and scores above `better_than`."""
+    draft = Draft(problem)
+    for rule in rules:
+        rule.post(draft)
+    terms = [term for wish in WISHES for term in wish.terms(draft)]
+    score = sum(factor * variable for factor, variable in terms)
+    if better_than is not None:
+        draft.model.add(score >= better_than + 1 - constant(problem))
+    draft.model.maximize(score)
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    solver.parameters.random_seed = 1
+    # The models are small and tight: the linear relaxation settles them, long presolving does not pay.
+    solver.parameters.linearization_level = 2
+    solver.parameters.cp_model_probing_level = 0
+    solver.parameters.symmetry_level = 0
+    solver.parameters.max_presolve_iterations = 1
+    solver.parameters.max_time_in_seconds = max(0.01, seconds)
+    status = solver.solve(draft.model)
+    if status == cp_model.INFEASIBLE:
+        return Outcome("none", None)
+    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        return Outcome("open", None)
+    plan = _plan(draft, solver, round(solver.objective_value) + constant(problem))
+    return Outcome("best" if status == cp_model.OPTIMAL else "found", plan)
+
+
+def _plan(draft: Draft, solver: cp_model.CpSolver, score: int) -> Plan:
+    uses = []
+    for number, option in enumerate(draft.problem.options):
+        if solver.value(draft.used[number]):
+            weighed = draft.weighed[number]
+            grams = solver.value(draft.units[number]) * option.unit
+            uses.append(Use(option, grams, weighed is not None and bool(solver.value(weighed))))
+    family = next(name for name, chosen in draft.family.items() if solver.value(chosen))
+    return Plan(draft.problem, family, tuple(uses), score)

@@ -1,0 +1,199 @@
+"""Recompute a dinner from the CSV rows in decimal arithmetic, sharing no code with the model.
+
+Nothing of calmlarder is imported here on purpose: what this file finds must not depend on what it checks.
+"""
+
+import csv
+import tomllib
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+Row = dict[str, str]
+
+_MARGIN = {"analysed": "1", "published": "1", "borrowed": "1.25", "recalled": "1.25", "assumed": "1.5"}
+_PARTS = {
+    "oligosaccharides": ("fructans", "gos"),
+    "lactose": ("lactose",),
+    "sorbitol": ("sorbitol",),
+    "mannitol": ("mannitol",),
+    "polyols": ("sorbitol", "mannitol"),
+}
+_EYE, _SCALE_GRAMS = Decimal("1.3"), Decimal(2)
+_DIETS = ("vegan", "vegetarian", "omnivore")
+_SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
+
+
+def verify(
+    dinner: Mapping[str, Any],
+    request: Mapping[str, Any],
+    lots: Sequence[Mapping[str, Any]],
+    table_folders: Sequence[Path],
+    recipes: Path,
+) -> tuple[str, ...]:
+    """What is wrong with a dinner; nothing when it holds.
+
+    `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
+    avoid, without and use_shared, `lots` the larder as plain values.
+    """
+    foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",)).values()}
+    figures = _rows(table_folders, "fermentables.csv", ("food", "component"))
+    caps = _rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
+    return (
+        *_amounts(dinner, lots),
+        *_allowed(dinner, request, lots, foods),
+        *_slots(dinner, request, foods, recipes),
+        *_caps(dinner, request, foods, figures, list(caps.values())),
+        *_protein(dinner, request, foods),
+    )
+
+
+def _rows(folders: Sequence[Path], name: str, key: Sequence[str]) -> dict[tuple[str, ...], Row]:
+    rows: dict[tuple[str, ...], Row] = {}
+    for folder in folders:
+        if (folder / name).exists():
+            with (folder / name).open(encoding="utf-8-sig", newline="") as file:
+                for row in csv.DictReader(file):
+                    rows[tuple(row[column] for column in key)] = row
+    return rows
+
+
+def _amounts(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[str]:
+    there: dict[tuple[str, str], Decimal] = {}
+    for lot in lots:
+        key = (lot["line"], lot["food"])
+        there[key] = there.get(key, Decimal(0)) + Decimal(str(lot["grams"]))
+    used: dict[tuple[str, str], Decimal] = {}
+    for use in dinner["uses"]:
+        key = (use["line"], use["food"])
+        used[key] = used.get(key, Decimal(0)) + Decimal(use["grams"])
+    return [
+        f"{grams} g of `{line}` where there are {there.get((line, food), Decimal(0))} g"
+        for (line, food), grams in used.items()
+        if grams > there.get((line, food), Decimal(0)) or grams <= 0
+    ]
+
+
+def _allowed(
+    dinner: Mapping[str, Any],
+    request: Mapping[str, Any],
+    lots: Sequence[Mapping[str, Any]],
+    foods: Mapping[str, Row],
+) -> list[str]:
+    faults = []
+    by_line = {lot["line"]: lot for lot in lots}
+    for use in dinner["uses"]:
+        food, lot = foods[use["food"]], by_line[use["line"]]
+        if lot["to_bin"] or (lot["safety"] and lot["days_left"] is not None and lot["days_left"] < 0):
+            faults.append(f"`{use['line']}` is not safe to eat")
+        if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
+            faults.append(f"`{use['line']}` is somebody else's")
+        if _DIETS.index(food["diet"]) > _DIETS.index(request["diet"]):
+            faults.append(f"{food['id']} is not {request['diet']}")
+        held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
+        faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
+        if food["id"] in request["without"]:
+            faults.append(f"{food['id']} was to be left out")
+    return faults
+
+
+def _slots(
+    dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path
+) -> list[str]:
+    faults = []
+    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    minutes = 0
+    for name, slot in pattern["slots"].items():
+        uses = [use for use in dinner["uses"] if use["slot"] == name]
+        if not slot["items"][0] <= len(uses) <= slot["items"][1]:
+            faults.append(f"slot {name} holds {len(uses)} things")
+        portions = Decimal(0)
+        for use in uses:
+            food = foods[use["food"]]
+            portions += Decimal(use["grams"]) / Decimal(food["portion_g"]) / dinner["people"]
+            methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
+            if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
+                faults.append(f"{food['id']} does not belong in slot {name}")
+            else:
+                minutes = max(minutes, int(methods[slot["method"]]))
+        if portions > Decimal(str(slot["portions"][2])) * Decimal("1.01"):
+            faults.append(f"slot {name} holds {portions:.2f} portions a person")
+    if request["minutes"] is not None and pattern["minutes"] + minutes > request["minutes"]:
+        faults.append(f"takes {pattern['minutes'] + minutes} minutes")
+    return faults
+
+
+def _load(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: bool) -> Decimal:
+    """G per 100 g of a group in a food."""
+
+    def row(component: str) -> tuple[Decimal, Decimal]:
+        cells = figures[food, component]
+        return Decimal(cells["g_per_100g"]), Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
+
+    if group == "total":
+        return sum(
+            (_load(figures, food, one, worst) for one in ("oligosaccharides", "excess_fructose", "polyols")),
+            Decimal(0),
+        )
+    if group == "excess_fructose":
+        (fructose, one), (glucose, other) = row("fructose"), row("glucose")
+        return max(Decimal(0), fructose - glucose) * max(one, other)
+    return sum((value * margin for value, margin in map(row, _PARTS[group])), Decimal(0))
+
+
+def _caps(
+    dinner: Mapping[str, Any],
+    request: Mapping[str, Any],
+    foods: Mapping[str, Row],
+    figures: Mapping[tuple[str, ...], Row],
+    caps: Sequence[Row],
+) -> list[str]:
+    faults = []
+    shown = dinner["per_person"]
+    for cap in caps:
+        if cap["profile"] != request["profile"]:
+            continue
+        classes = [part for part in cap["applies_to"].split(";") if part]
+        plan: dict[str, Decimal] = {}
+        worst: dict[str, Decimal] = {}
+        for use in dinner["uses"]:
+            food = use["food"]
+            if classes and foods[food]["cutoff_class"] not in classes:
+                continue
+            grams = Decimal(use["grams"])
+            most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
+            shares = dinner["people"] * 100
+            plan[food] = (
+                plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
+            )
+            worst[food] = (
+                worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares
+            )
+        key = f"{cap['group']}:{cap['applies_to']}" if classes else cap["group"]
+        held = worst if cap["holds"] == "worst" else plan
+        if cap["scope"] == "food":
+            faults += [
+                f"{food} brings {load:.3f} g of {key}, the cap is {cap['grams']} g"
+                for food, load in held.items()
+                if load > Decimal(cap["grams"])
+            ]
+            continue
+        if sum(held.values()) > Decimal(cap["grams"]):
+            faults.append(f"{sum(held.values()):.3f} g of {key} a person, the cap is {cap['grams']} g")
+        for name, loads in (("loads_g", plan), ("worst_g", worst)):
+            if abs(Decimal(str(shown[name][key])) - sum(loads.values())) > _SHOWN:
+                faults.append(
+                    f"{name} of {key} is shown as {shown[name][key]}, it is {sum(loads.values()):.4f}"
+                )
+    return faults
+
+
+def _protein(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
+    total = sum(
+        (Decimal(foods[use["food"]]["protein_g"] or 0) * use["grams"] for use in dinner["uses"]), Decimal(0)
+    )
+    each = total / 100 / dinner["people"]
+    if each < Decimal(str(request["protein_g"])):
+        return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]
+    return []

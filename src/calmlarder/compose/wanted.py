@@ -1,0 +1,28 @@
+"""What is asked for: who eats, what they may eat, and how long it may take."""
+
+from datetime import date
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.sitting.profile import Profile
+from calmlarder.tables.vocabulary import Allergen, Diet
+
+
+class Wanted(BaseModel):
+    """One request. Protein is grams for one person; `without` and `use` hold food ids."""
+
+    model_config = ConfigDict(frozen=True)
+
+    today: date
+    profile: Profile
+    people: Annotated[int, Field(ge=1, le=12)] = 1
+    protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
+    minutes: Annotated[int | None, Field(ge=5, le=600)] = None
+    diet: Diet = "omnivore"
+    avoid: tuple[Allergen, ...] = ()
+    without: tuple[str, ...] = ()
+    use: tuple[str, ...] = ()
+    use_shared: bool = False
+    count: Annotated[int, Field(ge=1, le=9)] = 1
+    seconds: Annotated[float, Field(gt=0, le=600)] = 10.0

@@ -1,0 +1,31 @@
+"""What the wishes are worth against each other, in points. Ours; common practice, no source."""
+
+from types import MappingProxyType
+
+# The model counts in ten-thousandths of a point, so that points per gram are whole numbers.
+POINT = 10_000
+
+# Points for one portion of a food with so many days left.
+_RESCUE = MappingProxyType({0: 100, 1: 70, 2: 50, 3: 35, 4: 20, 5: 20, 6: 10, 7: 10})
+PERISHABLE_UNDATED = 5
+OVERDUE_QUALITY = 100
+URGENT_DAYS = 7
+
+FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it is worth
+WEIGHING = 6
+OPENING = 8
+MINUTE = 0.4
+ITEM_MISSING = 6
+ITEM_EXTRA = 10
+PORTION_OFF_MAIN = 60  # for each portion a main slot is away from its usual amount, per person
+PORTION_OFF_SMALL = 10
+FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
+
+
+def rescue_points(days_left: int | None, perishable: bool) -> int:
+    """Points for one portion; days are counted from today."""
+    if days_left is None:
+        return PERISHABLE_UNDATED if perishable else 0
+    if days_left < 0:
+        return OVERDUE_QUALITY
+    return _RESCUE.get(days_left, 0)

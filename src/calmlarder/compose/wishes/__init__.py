@@ -1,0 +1,16 @@
+"""What is better. Each wish is a class of one idea that gives terms of the objective, and its bound."""
+
+from typing import Protocol
+
+from calmlarder.compose.draft import Draft, Term
+from calmlarder.compose.problem import PatternProblem
+
+
+class Wish(Protocol):
+    """Something that makes a dinner better or worse, in ten-thousandths of a point."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """Coefficients and variables to add to the objective."""
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No dinner of this pattern gets more from this wish."""

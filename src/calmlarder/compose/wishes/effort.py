@@ -1,0 +1,45 @@
+"""Spare the cook: few things on the scale, no new tin, little time."""
+
+from calmlarder.compose.draft import Draft, Term
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.weights import MINUTE, OPENING, POINT, WEIGHING
+
+
+class FewWeighings:
+    """Each thing on the scale costs."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """One cost a weighing."""
+        return [(-WEIGHING * POINT, weighed) for weighed in draft.weighed if weighed is not None]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing weighed costs nothing."""
+        return 0
+
+
+class FewOpenings:
+    """Each sealed tin that is opened costs."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """One cost a tin."""
+        return [
+            (-OPENING * POINT, draft.used[number])
+            for number, option in enumerate(draft.problem.options)
+            if option.sealed
+        ]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing opened costs nothing."""
+        return 0
+
+
+class LittleTime:
+    """Each minute costs."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """The cooking time; the pattern's own minutes stand in `constant`."""
+        return [(-round(MINUTE * POINT), draft.time)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Cooking takes no time at best."""
+        return 0

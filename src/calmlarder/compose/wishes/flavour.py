@@ -1,0 +1,44 @@
+"""Food that is at home in the dish's flavour family."""
+
+from calmlarder.compose.draft import Draft, Term
+from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.compose.weights import FIT, POINT
+from calmlarder.tables.vocabulary import Family
+
+
+class AtHome:
+    """Points for each food that is typical of the chosen family."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """One variable for each food and family that give points together."""
+        terms: list[Term] = []
+        model = draft.model
+        for number, option in enumerate(draft.problem.options):
+            points = {name: _points(option, name) for name in draft.family}
+            if len(set(points.values())) == 1:
+                worth = next(iter(points.values()))
+                if worth:
+                    terms.append((worth, draft.used[number]))
+                continue
+            gained = model.new_int_var(0, max(points.values()), "")
+            model.add(gained <= max(points.values()) * draft.used[number])
+            model.add(gained <= sum(worth * draft.family[name] for name, worth in points.items()))
+            terms.append((1, gained))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """The most typical foods of each slot in the best family."""
+        best = 0
+        for family in problem.pattern.flavours:
+            total = 0
+            for name, slot in problem.pattern.slots.items():
+                points = sorted(
+                    (_points(option, family) for _, option in problem.in_slot(name)), reverse=True
+                )
+                total += sum(points[: slot.items[1]])
+            best = max(best, total)
+        return best
+
+
+def _points(option: Option, family: Family) -> int:
+    return FIT.get(option.offered.food.fit(family), 0) * POINT

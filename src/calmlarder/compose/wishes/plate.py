@@ -1,0 +1,76 @@
+"""A real plate: the usual number of things in the usual amounts."""
+
+from calmlarder.compose.draft import Draft, Term
+from calmlarder.compose.problem import MAIN_ROLES, PORTION, PatternProblem
+from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, POINT, PORTION_OFF_MAIN, PORTION_OFF_SMALL
+
+
+class UsualItems:
+    """Each lot above or below the usual number of a slot costs."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """Lots too many and lots too few."""
+        terms: list[Term] = []
+        model = draft.model
+        for name, slot in draft.problem.pattern.slots.items():
+            used = sum(draft.used[number] for number, _ in draft.problem.in_slot(name))
+            if slot.items[1] > slot.usual_items:
+                extra = model.new_int_var(0, slot.items[1] - slot.usual_items, "")
+                model.add(extra >= used - slot.usual_items)
+                terms.append((-ITEM_EXTRA * POINT, extra))
+            if slot.items[0] < slot.usual_items:
+                missing = model.new_int_var(0, slot.usual_items, "")
+                model.add(missing >= slot.usual_items - used)
+                terms.append((-ITEM_MISSING * POINT, missing))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Slots that cannot reach their usual number cost what is missing for certain."""
+        return (
+            -ITEM_MISSING
+            * POINT
+            * sum(
+                max(0, slot.usual_items - len({option.key for _, option in problem.in_slot(name)}))
+                for name, slot in problem.pattern.slots.items()
+            )
+        )
+
+
+class UsualPortions:
+    """Each portion a filled slot is away from its usual amount costs, for each person."""
+
+    def terms(self, draft: Draft) -> list[Term]:
+        """The distance from the usual amount; an empty slot may be left empty without it."""
+        terms: list[Term] = []
+        model, people = draft.model, draft.problem.wanted.people
+        for name, slot in draft.problem.pattern.slots.items():
+            numbers = [number for number, _ in draft.problem.in_slot(name)]
+            if not numbers:
+                continue
+            options = draft.problem.options
+            portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
+            usual = round(slot.portions[1] * PORTION) * people
+            most = round(slot.portions[2] * PORTION) * people
+            off = model.new_int_var(0, max(usual, most), "")
+            model.add(off >= portions - usual)
+            if slot.items[0]:
+                model.add(off >= usual - portions)
+            else:
+                filled = model.new_bool_var("")
+                for number in numbers:
+                    model.add(filled >= draft.used[number])
+                model.add(off >= usual * filled - portions)
+            cost = PORTION_OFF_MAIN if slot.role in MAIN_ROLES else PORTION_OFF_SMALL
+            terms.append((-cost * (POINT // PORTION), off))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """The usual amount costs nothing; a main slot that cannot reach it costs the rest."""
+        people, least = problem.wanted.people, 0
+        for name, slot in problem.pattern.slots.items():
+            if not slot.items[0] or slot.role not in MAIN_ROLES:
+                continue
+            there = sorted((o.most * o.portion_units for _, o in problem.in_slot(name)), reverse=True)
+            short = round(slot.portions[1] * PORTION) * people - sum(there[: slot.items[1]])
+            least += max(0, short) * PORTION_OFF_MAIN * (POINT // PORTION)
+        return -least

@@ -1,0 +1,1 @@
+"""Dinners and answers as text and as JSON."""

@@ -1,0 +1,48 @@
+"""Answers as plain JSON values; the keys are a promise to other programs."""
+
+from typing import Any
+
+from calmlarder.compose.compose import Composed
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.reading import Reading
+
+
+def tonight_object(composed: Composed, wanted: Wanted, readings: tuple[Reading, ...]) -> dict[str, Any]:
+    """The answer of `tonight --json`."""
+    return {
+        "status": composed.status,
+        "today": wanted.today.isoformat(),
+        "profile": wanted.profile.name,
+        "people": wanted.people,
+        "seconds": composed.seconds,
+        "dinners": [dinner_object(dinner) for dinner in composed.dinners],
+        "unmatched": [reading.text for reading in readings if reading.match.outcome == "unknown"],
+        "asked": [
+            {"line": reading.text, "candidates": [candidate.name for candidate in reading.candidates]}
+            for reading in readings
+            if reading.match.outcome == "ask"
+        ],
+        "excluded": [excluded._asdict() for excluded in composed.excluded],
+        "obstacles": list(composed.obstacles),
+    }
+
+
+def dinner_object(dinner: Dinner) -> dict[str, Any]:
+    """One dinner; `grams` is of the whole dish, everything under `per_person` of one."""
+    return dinner.model_dump(
+        include={
+            "title": True,
+            "pattern": True,
+            "people": True,
+            "proven": True,
+            "minutes": True,
+            "uses": {"__all__": {"line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "per_person": True,
+            "rescued": True,
+            "weigh_first": True,
+            "steps": True,
+            "cautions": True,
+        },
+        mode="json",
+    )

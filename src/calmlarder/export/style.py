@@ -1,0 +1,39 @@
+"""How text looks: bold where a terminal shows it, plain in a pipe or under NO_COLOR; bars of one colour."""
+
+import os
+import shutil
+import sys
+from typing import NamedTuple
+
+_FULL, _HALF, _EMPTY = "█", "▌", "·"
+
+
+class Style(NamedTuple):
+    """Bold or not, block signs or plain ones, and the width to wrap at."""
+
+    bold: bool
+    blocks: bool
+    width: int
+
+    def strong(self, text: str) -> str:
+        """A heading."""
+        return f"\033[1m{text}\033[0m" if self.bold else text
+
+
+def style_of_output() -> Style:
+    """The style standard output can show."""
+    terminal = sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
+    encoding = (sys.stdout.encoding or "ascii").lower().replace("-", "")
+    width = min(100, shutil.get_terminal_size((80, 24)).columns) if sys.stdout.isatty() else 80
+    return Style(bold=terminal, blocks=encoding.startswith("utf"), width=max(40, width))
+
+
+def bar(share: float, width: int, style: Style) -> str:
+    """A bar of one colour with the percentage beside it."""
+    halves = round(max(0.0, min(1.0, share)) * width * 2)
+    if style.blocks:
+        filled = _FULL * (halves // 2) + _HALF * (halves % 2)
+        drawn = filled + _EMPTY * (width - len(filled))
+    else:
+        drawn = "#" * (halves // 2) + "." * (width - halves // 2)
+    return f"{drawn} {round(share * 100):3d} %"

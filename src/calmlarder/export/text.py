@@ -1,0 +1,151 @@
+"""A dinner as text for a terminal or a pipe."""
+
+import textwrap
+from collections.abc import Iterator
+
+from calmlarder.compose.compose import Composed
+from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.compose.wanted import Wanted
+from calmlarder.export.style import Style, bar
+from calmlarder.larder.reading import Reading
+
+CAUTION = (
+    "Not medical advice. Elimination is short and done with a dietitian or doctor; reintroduction follows. "
+    "Figures vary with variety, ripeness and processing: read labels, mind allergies, and follow your local "
+    "food-safety authority."
+)
+_GROUP_WORDS = {
+    "oligosaccharides:core": "fructans + GOS, grains pulses nuts",
+    "oligosaccharides:fresh;other": "fructans + GOS, the rest",
+    "lactose": "lactose",
+    "excess_fructose:fresh": "excess fructose, fresh",
+    "excess_fructose:core;other": "excess fructose, the rest",
+    "sorbitol": "sorbitol",
+    "mannitol": "mannitol",
+    "polyols": "sorbitol + mannitol",
+    "total": "all but lactose, as planned",
+}
+_BAR_WIDTH = 16
+
+
+def tonight_text(composed: Composed, wanted: Wanted, readings: tuple[Reading, ...], style: Style) -> str:
+    """The whole answer of a run."""
+    parts: list[str] = []
+    for number, dinner in enumerate(composed.dinners, start=1):
+        parts.append("\n".join(_dinner(dinner, wanted, style, number if len(composed.dinners) > 1 else None)))
+    if not composed.dinners:
+        parts.append("\n".join(_nothing(composed, style)))
+    parts.append("\n".join(_left_out(composed, readings, style)))
+    if composed.dinners:
+        parts.append("\n".join(_wrapped(CAUTION, style)))
+        parts.append(_closing(composed))
+    return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def _closing(composed: Composed) -> str:
+    if composed.status == "proven":
+        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+    return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
+
+
+def _dinner(dinner: Dinner, wanted: Wanted, style: Style, number: int | None) -> Iterator[str]:
+    heading = f"{number}. {dinner.title}" if number else dinner.title
+    yield style.strong(heading)
+    people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
+    yield f"{people} · {dinner.minutes} minutes · {dinner.per_person.protein_g:g} g protein each"
+    yield ""
+    yield style.strong("Amounts for the whole dish")
+    width = max(len(use.name) for use in dinner.uses)
+    for use in dinner.uses:
+        yield f"  {use.grams:>5} g  {use.name:<{width}}  {_how(use)}".rstrip()
+    yield ""
+    yield style.strong("Weigh" if dinner.weigh_first else "Weigh nothing: by eye will do")
+    for thing in dinner.weigh_first:
+        yield f"  {thing}"
+    yield ""
+    yield style.strong("Steps")
+    for place, step in enumerate(dinner.steps, start=1):
+        yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
+    yield ""
+    yield from _loads(dinner, wanted, style)
+    yield ""
+    yield from _rescued(dinner, style)
+    for caution in dinner.cautions:
+        yield from _wrapped(caution, style, "  ")
+
+
+def _how(use: PlateUse) -> str:
+    how = {"weigh": "weigh", "eye": use.household or "by eye", "staple": use.household or "by eye"}[use.how]
+    if use.days_left is None:
+        return how
+    left = (
+        "last day"
+        if use.days_left == 0
+        else f"{use.days_left} days left"
+        if use.days_left > 0
+        else "past its best"
+    )
+    return f"{how}, {left.replace('1 days', '1 day')}"
+
+
+def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
+    each = dinner.per_person
+    yield style.strong("Each person, g: planned, in the worst case, cap")
+    holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
+    width = max(len(_GROUP_WORDS.get(key, key)) for key in each.caps_g)
+    for key, cap in each.caps_g.items():
+        plan, worst = each.loads_g[key], each.worst_g[key]
+        held = worst if holds[key] == "worst" else plan
+        words = _GROUP_WORDS.get(key, key)
+        yield f"  {words:<{width}} {plan:5.2f} {worst:5.2f} {cap:5.2f} {bar(held / cap, _BAR_WIDTH, style)}"
+    recalled = [
+        f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured
+    ]
+    if recalled:
+        yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    if dinner.unknown_nutrients:
+        yield from _wrapped(
+            f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  "
+        )
+
+
+def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
+    rescued = dinner.rescued
+    if not rescued.grams:
+        yield style.strong("Nothing urgent was used")
+        return
+    yield style.strong(f"Rescued {rescued.grams} g, about {rescued.portions:g} portions")
+    if rescued.lots_finished:
+        yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
+
+
+def _nothing(composed: Composed, style: Style) -> Iterator[str]:
+    yield style.strong("No dinner meets the limits")
+    for obstacle in composed.obstacles:
+        yield from _wrapped(f"In the way: {obstacle}.", style, "  ")
+
+
+def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    asked = [reading for reading in readings if reading.match.outcome == "ask"]
+    unknown = [
+        reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None
+    ]
+    faulty = [reading for reading in readings if reading.problem is not None]
+    if not (composed.excluded or asked or unknown or faulty):
+        return
+    yield style.strong("Left out")
+    for excluded in composed.excluded:
+        yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
+    for reading in asked:
+        names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
+        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+    for reading in unknown:
+        yield from _wrapped(f"{reading.text}: no food of that name is in the tables.", style, "  ")
+    for reading in faulty:
+        yield from _wrapped(str(reading.problem), style, "  ")
+
+
+def _wrapped(text: str, style: Style, indent: str = "") -> list[str]:
+    return textwrap.wrap(
+        text, style.width, initial_indent=indent, subsequent_indent=indent + "  " if indent else ""
+    )

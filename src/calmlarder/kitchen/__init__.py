@@ -1,0 +1,1 @@
+"""What the cook does: title and steps of a dinner."""
