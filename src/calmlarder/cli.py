@@ -9,9 +9,7 @@ from typing import NoReturn
 from calmlarder import __version__
 from calmlarder.problems import CannotGoOn
 
-_DESCRIPTION = (
-    "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
-)
+_DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
 
 
 class _Parser(argparse.ArgumentParser):
@@ -26,14 +24,10 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=f"calmlarder {__version__}")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
 
-    demo = commands.add_parser(
-        "demo", help="dinner from the larder of an invented household", allow_abbrev=False
-    )
+    demo = commands.add_parser("demo", help="dinner from the larder of an invented household", allow_abbrev=False)
     _dinner_options(demo)
     tonight = commands.add_parser("tonight", help="dinner from your own larder", allow_abbrev=False)
-    tonight.add_argument(
-        "--larder", required=True, metavar="FILE", help="one line a lot; - reads standard input"
-    )
+    tonight.add_argument("--larder", required=True, metavar="FILE", help="one line a lot; - reads standard input")
     _dinner_options(tonight)
 
     limit = commands.add_parser("limit", help="how much of one food fits one sitting", allow_abbrev=False)
@@ -42,21 +36,15 @@ def _parser() -> argparse.ArgumentParser:
     limit.add_argument("--json", action="store_true")
 
     match = commands.add_parser("match", help="what a larder line means", allow_abbrev=False)
-    match.add_argument(
-        "text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input"
-    )
+    match.add_argument("text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input")
     match.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
     match.add_argument("--json", action="store_true", help="one JSON object a line")
 
     tables = commands.add_parser("tables", help="work on the ingredient tables", allow_abbrev=False)
     table_commands = tables.add_subparsers(dest="table_command", required=True, metavar="COMMAND")
-    check = table_commands.add_parser(
-        "check", help="say everything that is wrong in them", allow_abbrev=False
-    )
+    check = table_commands.add_parser("check", help="say everything that is wrong in them", allow_abbrev=False)
     for command in (demo, tonight, limit, match, check):
-        command.add_argument(
-            "--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones"
-        )
+        command.add_argument("--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones")
     return parser
 
 

@@ -1,4 +1,4 @@
-"""A problem is a value: where it is, what is wrong, what to do. Operations collect them; commands show them."""
+"""A problem is a value: where it is, what is wrong, what to do. Commands show them."""
 
 from collections.abc import Iterable
 

@@ -21,12 +21,8 @@ def check(options: argparse.Namespace) -> int:
     covered = coverage(tables)
     bases = ", ".join(f"{count} {basis}" for basis, count in sorted(covered.by_basis.items()))
     print(f"{covered.foods} foods, {covered.figures} fermentable figures above zero: {bases}")
-    print(
-        f"measured: {covered.sourced_percent} % of them; {covered.decisive_sourced_percent} % of fructans, GOS,"
-    )
+    print(f"measured: {covered.sourced_percent} % of them; {covered.decisive_sourced_percent} % of fructans, GOS,")
     print("sorbitol and mannitol")
-    print(
-        f"{len(covered.unknown)} foods lack a figure and are left out of dinners: {', '.join(covered.unknown)}"
-    )
+    print(f"{len(covered.unknown)} foods lack a figure and are left out of dinners: {', '.join(covered.unknown)}")
     print(f"{len(read_patterns(recipes)[0])} dish patterns")
     return 0

@@ -32,9 +32,7 @@ def day_of(options: argparse.Namespace) -> date:
     try:
         return parse_day(options.today, date.today())
     except ValueError as error:
-        raise CannotGoOn(
-            [Problem(where="--today", what=str(error), remedy="write it like 2026-03-12")]
-        ) from None
+        raise CannotGoOn([Problem(where="--today", what=str(error), remedy="write it like 2026-03-12")]) from None
 
 
 def food_named(text: str, option: str, tables: Tables) -> Food:
@@ -46,9 +44,7 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
         return match.food
     if match.candidates:
         names = " or ".join(f"`{candidate.name}`" for candidate in match.candidates)
-        raise CannotGoOn(
-            [Problem(where=option, what=f"`{text}` may be several foods", remedy=f"write {names}")]
-        )
+        raise CannotGoOn([Problem(where=option, what=f"`{text}` may be several foods", remedy=f"write {names}")])
     raise CannotGoOn(
         [Problem(where=option, what=f"`{text}` is no food of the tables", remedy="write another name for it")]
     )

@@ -31,9 +31,7 @@ def demo(options: argparse.Namespace) -> int:
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     if not options.json:
         print("The larder of an invented household:\n")
-        print(
-            "\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n"
-        )
+        print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
     return _dinner(options, text.splitlines(), "demo larder")
 
 
@@ -82,14 +80,8 @@ def _nothing_known(readings: Sequence[Reading], source: str) -> None:
     problems = []
     for reading in readings:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-        what = (
-            f"`{reading.text}` may be several foods"
-            if names
-            else f"`{reading.text}` is no food of the tables"
-        )
-        problems.append(
-            Problem(where=source, what=what, remedy=f"write {names}" if names else "use another name")
-        )
+        what = f"`{reading.text}` may be several foods" if names else f"`{reading.text}` is no food of the tables"
+        problems.append(Problem(where=source, what=what, remedy=f"write {names}" if names else "use another name"))
     raise CannotGoOn(problems)
 
 

@@ -54,9 +54,7 @@ def compose(
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
         status=found.status if found.plans else "none",
-        dinners=tuple(
-            dinner_of(plan, proven, tables) for plan, proven in zip(found.plans, found.proven, strict=True)
-        ),
+        dinners=tuple(dinner_of(plan, proven, tables) for plan, proven in zip(found.plans, found.proven, strict=True)),
         excluded=excluded,
         obstacles=why,
         seconds=round(time.monotonic() - start, 3),

@@ -173,14 +173,10 @@ def _rescued(plan: Plan) -> Rescued:
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
     finished = tuple(
-        use.option.offered.lot.line
-        for use in urgent
-        if use.grams + use.option.unit > use.option.offered.lot.grams
+        use.option.offered.lot.line for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams
     )
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in urgent)
-    return Rescued(
-        portions=round(portions, 2), grams=sum(use.grams for use in urgent), lots_finished=finished
-    )
+    return Rescued(portions=round(portions, 2), grams=sum(use.grams for use in urgent), lots_finished=finished)
 
 
 def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
@@ -215,13 +211,9 @@ def _cautions(plan: Plan) -> tuple[str, ...]:
 def _lot_cautions(lot: Lot, food: Food) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
-        cautions.append(
-            f"{food.name.capitalize()} is past its best ({lot.days_from}): look, smell, and bin it in doubt."
-        )
+        cautions.append(f"{food.name.capitalize()}, past its best ({lot.days_from}): look, smell, and bin it in doubt.")
     elif lot.condition:
-        cautions.append(
-            f"{food.name.capitalize()} is {lot.condition}: cut away what is bad, and bin it in doubt."
-        )
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): cut away what is bad, and bin it in doubt.")
     if lot.owner:
-        cautions.append(f"{food.name.capitalize()} is {lot.owner}'s: say that you used it.")
+        cautions.append(f"{food.name.capitalize()} from {lot.owner}: say that you used it.")
     return cautions

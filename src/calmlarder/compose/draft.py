@@ -25,12 +25,8 @@ class Draft:
         self.used = [new.new_bool_var("") for _ in options]
         self.units = [new.new_int_var(0, option.most, "") for option in options]
         self.weighed = [new.new_bool_var("") if option.weighable else None for option in options]
-        self.weighed_units = [
-            new.new_int_var(0, option.most, "") if option.weighable else None for option in options
-        ]
-        self.finished = [
-            new.new_bool_var("") if option.whole and option.points else None for option in options
-        ]
+        self.weighed_units = [new.new_int_var(0, option.most, "") if option.weighable else None for option in options]
+        self.finished = [new.new_bool_var("") if option.whole and option.points else None for option in options]
         self.family: dict[Family, Any] = {name: new.new_bool_var("") for name in problem.pattern.flavours}
         self.time = new.new_int_var(0, 600, "")
 

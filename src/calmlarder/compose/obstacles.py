@@ -15,9 +15,7 @@ _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein"
 Rebuild = Callable[[Wanted], Sequence[PatternProblem]]
 
 
-def obstacles(
-    offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float
-) -> tuple[str, ...]:
+def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float) -> tuple[str, ...]:
     """Sentences that say which limit alone, let go, would allow a dinner; else what is missing."""
     missing = [words for role, words in _MAIN if not any(role in thing.food.roles for thing in offered)]
     if missing:
@@ -41,9 +39,7 @@ def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[
 
         return test
 
-    tests = [
-        (f"the protein floor of {wanted.protein_g:g} g a person", possible(wanted, without_protein=True))
-    ]
+    tests = [(f"the protein floor of {wanted.protein_g:g} g a person", possible(wanted, without_protein=True))]
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))

@@ -12,9 +12,9 @@ from calmlarder.tables.vocabulary import DIETS
 
 
 class Offered(NamedTuple):
-    """A lot that may be cooked. `index` is its place in the larder, `rank` tells equal lines apart."""
+    """A lot that may be cooked. `place` is its number in the larder, `rank` tells equal lines apart."""
 
-    index: int
+    place: int
     rank: int
     lot: Lot
     food: Food
@@ -29,9 +29,7 @@ class Excluded(NamedTuple):
     why: str
 
 
-def offer(
-    lots: Sequence[Lot], wanted: Wanted, tables: Tables
-) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
+def offer(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
     """Lots that may be cooked, in larder order, and the rest with the reason."""
     offered: list[Offered] = []
     excluded: list[Excluded] = []
@@ -64,7 +62,7 @@ def _why_not(lot: Lot, food: Food, wanted: Wanted, tables: Tables) -> str | None
     if lot.days_left is not None and lot.days_left < 0 and lot.safety:
         return f"past the day it is safe to eat ({lot.days_from}): do not eat, cook or freeze it"
     if lot.owner and not (lot.owner_agrees or wanted.use_shared):
-        return f"it is {lot.owner}'s: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
+        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
     if DIETS.index(food.diet) > DIETS.index(wanted.diet):
         return f"{food.name} is not {wanted.diet}"
     allergens = [allergen for allergen in wanted.avoid if allergen in food.allergens]

@@ -1,5 +1,6 @@
 """One dish pattern and the lots that could fill it, in whole numbers, ready for the solver."""
 
+import math
 import zlib
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
@@ -15,6 +16,7 @@ from calmlarder.tables.vocabulary import Family
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.35}
+_LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.5}
 _PERISHABLE_KEEPS_DAYS = 8
@@ -41,7 +43,7 @@ class Option(NamedTuple):
     @property
     def key(self) -> tuple[int, int]:
         """The lot this option draws on."""
-        return (self.offered.index, self.offered.rank)
+        return (self.offered.place, self.offered.rank)
 
 
 class PatternProblem(NamedTuple):
@@ -103,10 +105,9 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | 
     there = int(lot.grams) // unit
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     most = min(there, int(portions * portion / unit))
-    share = _LEAST_SHARE.get(slot.role)
-    wished = max(1, -(-int(share * portion) // unit)) if share else 1
-    least = min(wished, there)
-    if most < 1 or least > most or (share and least * unit < 0.4 * share * portion):
+    share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
+    least = min(max(1, math.ceil(share * portion / unit)), there)
+    if most < 1 or least > most or least * unit < 0.4 * share * portion:
         return None
     perishable = lot.place == "fridge" and keeps is not None and keeps <= _PERISHABLE_KEEPS_DAYS
     return Option(

@@ -98,9 +98,7 @@ def _allowed(
     return faults
 
 
-def _slots(
-    dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path
-) -> list[str]:
+def _slots(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
     faults = []
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     minutes = 0
@@ -164,12 +162,8 @@ def _caps(
             grams = Decimal(use["grams"])
             most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
             shares = dinner["people"] * 100
-            plan[food] = (
-                plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
-            )
-            worst[food] = (
-                worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares
-            )
+            plan[food] = plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
+            worst[food] = worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares
         key = f"{cap['group']}:{cap['applies_to']}" if classes else cap["group"]
         held = worst if cap["holds"] == "worst" else plan
         if cap["scope"] == "food":
@@ -183,16 +177,12 @@ def _caps(
             faults.append(f"{sum(held.values()):.3f} g of {key} a person, the cap is {cap['grams']} g")
         for name, loads in (("loads_g", plan), ("worst_g", worst)):
             if abs(Decimal(str(shown[name][key])) - sum(loads.values())) > _SHOWN:
-                faults.append(
-                    f"{name} of {key} is shown as {shown[name][key]}, it is {sum(loads.values()):.4f}"
-                )
+                faults.append(f"{name} of {key} is shown as {shown[name][key]}, it is {sum(loads.values()):.4f}")
     return faults
 
 
 def _protein(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
-    total = sum(
-        (Decimal(foods[use["food"]]["protein_g"] or 0) * use["grams"] for use in dinner["uses"]), Decimal(0)
-    )
+    total = sum((Decimal(foods[use["food"]]["protein_g"] or 0) * use["grams"] for use in dinner["uses"]), Decimal(0))
     each = total / 100 / dinner["people"]
     if each < Decimal(str(request["protein_g"])):
         return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]

@@ -17,8 +17,12 @@ OPENING = 8
 MINUTE = 0.4
 ITEM_MISSING = 6
 ITEM_EXTRA = 10
-PORTION_OFF_MAIN = 60  # for each portion a main slot is away from its usual amount, per person
-PORTION_OFF_SMALL = 10
+# For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.
+NEAR_PORTIONS = 0.3
+OFF_NEAR_MAIN = 40
+OFF_FAR_MAIN = 140
+OFF_NEAR_SMALL = 6
+OFF_FAR_SMALL = 20
 FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
 
 

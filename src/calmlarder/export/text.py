@@ -15,15 +15,15 @@ CAUTION = (
     "food-safety authority."
 )
 _GROUP_WORDS = {
-    "oligosaccharides:core": "fructans + GOS, grains pulses nuts",
-    "oligosaccharides:fresh;other": "fructans + GOS, the rest",
+    "oligosaccharides:core": "fructans + GOS, grains, pulses",
+    "oligosaccharides:fresh;other": "fructans + GOS, other foods",
     "lactose": "lactose",
     "excess_fructose:fresh": "excess fructose, fresh",
-    "excess_fructose:core;other": "excess fructose, the rest",
+    "excess_fructose:core;other": "excess fructose, other foods",
     "sorbitol": "sorbitol",
     "mannitol": "mannitol",
     "polyols": "sorbitol + mannitol",
-    "total": "all but lactose, as planned",
+    "total": "all but lactose (as planned)",
 }
 _BAR_WIDTH = 16
 
@@ -78,13 +78,7 @@ def _how(use: PlateUse) -> str:
     how = {"weigh": "weigh", "eye": use.household or "by eye", "staple": use.household or "by eye"}[use.how]
     if use.days_left is None:
         return how
-    left = (
-        "last day"
-        if use.days_left == 0
-        else f"{use.days_left} days left"
-        if use.days_left > 0
-        else "past its best"
-    )
+    left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
     return f"{how}, {left.replace('1 days', '1 day')}"
 
 
@@ -98,15 +92,11 @@ def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
         held = worst if holds[key] == "worst" else plan
         words = _GROUP_WORDS.get(key, key)
         yield f"  {words:<{width}} {plan:5.2f} {worst:5.2f} {cap:5.2f} {bar(held / cap, _BAR_WIDTH, style)}"
-    recalled = [
-        f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured
-    ]
+    recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
     if recalled:
         yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
     if dinner.unknown_nutrients:
-        yield from _wrapped(
-            f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  "
-        )
+        yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
 
 
 def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
@@ -127,9 +117,7 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
 
 def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
-    unknown = [
-        reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None
-    ]
+    unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
     faulty = [reading for reading in readings if reading.problem is not None]
     if not (composed.excluded or asked or unknown or faulty):
         return
@@ -140,12 +128,10 @@ def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
         yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
     for reading in unknown:
-        yield from _wrapped(f"{reading.text}: no food of that name is in the tables.", style, "  ")
+        yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
     for reading in faulty:
         yield from _wrapped(str(reading.problem), style, "  ")
 
 
 def _wrapped(text: str, style: Style, indent: str = "") -> list[str]:
-    return textwrap.wrap(
-        text, style.width, initial_indent=indent, subsequent_indent=indent + "  " if indent else ""
-    )
+    return textwrap.wrap(text, style.width, initial_indent=indent, subsequent_indent=indent + "  " if indent else "")

@@ -1,7 +1,7 @@
 """Turn a pattern's sentences and what fills its slots into a title and steps."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Literal, NamedTuple
 
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
@@ -9,6 +9,14 @@ from calmlarder.tables.rows import Food
 
 _STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|firm|plain) ")
 _TITLE_NAMES = 2
+_VERBS = {
+    "boil": "boil",
+    "roast": "roast",
+    "stir-fry": "fry",
+    "steam": "steam",
+    "microwave": "microwave",
+    "raw": "lay out",
+}
 
 
 class Filling(NamedTuple):
@@ -25,9 +33,11 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling]) -> str:
     """The dish with the names of its main things; at most two names a slot, the largest first."""
 
     def names(found: re.Match[str]) -> str:
-        things = [filling for name in slot_names(found) for filling in fillings if filling.slot == name]
-        things.sort(key=lambda filling: -filling.grams)
-        return listed([_STATE_WORDS.sub("", thing.food.name) for thing in things[:_TITLE_NAMES]])
+        chosen: list[str] = []
+        for name in slot_names(found):
+            things = sorted((f for f in fillings if f.slot == name), key=lambda filling: -filling.grams)
+            chosen += [_STATE_WORDS.sub("", thing.food.name) for thing in things[:_TITLE_NAMES]]
+        return listed(chosen)
 
     title = REFERENCE.sub(names, pattern.title)
     return title[:1].upper() + title[1:]
@@ -48,13 +58,13 @@ def steps_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
         steps.append(f"Get ready: {'; '.join(prepared)}.")
     mentioned: set[str] = set()
     for sentence in pattern.steps:
-        text = _filled(sentence, fillings, mentioned)
+        text = _filled(sentence, pattern, fillings, mentioned)
         if text is not None:
             steps.append(text)
     return tuple(steps)
 
 
-def _filled(sentence: str, fillings: Sequence[Filling], mentioned: set[str]) -> str | None:
+def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentioned: set[str]) -> str | None:
     """A sentence with its references filled, or None where one stays empty without other words for it."""
     parts: list[str] = []
     end = 0
@@ -63,9 +73,10 @@ def _filled(sentence: str, fillings: Sequence[Filling], mentioned: set[str]) -> 
         end = found.end()
         things = [filling for name in slot_names(found) for filling in fillings if filling.slot == name]
         if things:
-            parts.append(listed([_mention(thing, mentioned) for thing in things]))
-        elif found[2] is not None:
-            parts.append(found[2])
+            tell = _cooking(pattern) if found[1] else _mention
+            parts.append(listed([tell(thing, mentioned) for thing in things]))
+        elif found[3] is not None:
+            parts.append(found[3])
         else:
             return None
     text = "".join(parts) + sentence[end:]
@@ -78,6 +89,22 @@ def _mention(filling: Filling, mentioned: set[str]) -> str:
         return f"the {filling.food.name}"
     mentioned.add(key)
     return f"{filling.grams} g {filling.food.name}"
+
+
+def _cooking(pattern: Pattern) -> Callable[[Filling, set[str]], str]:
+    """How a food is cooked in its slot, with its minutes."""
+
+    def tell(filling: Filling, mentioned: set[str]) -> str:
+        thing = _mention(filling, mentioned)
+        method = pattern.slots[filling.slot].method
+        minutes = filling.food.minutes[method]
+        if filling.food.state in {"cooked", "boiled", "roasted"}:
+            return f"warm {thing} until steaming hot"
+        if not minutes:
+            return f"set out {thing}"
+        return f"{_VERBS[method]} {thing} for about {minutes} minutes"
+
+    return tell
 
 
 def listed(names: Sequence[str]) -> str:

@@ -20,18 +20,26 @@ _WITHOUT_AMOUNT = (
     "piece",
 )
 _ANY_PIECE = ("piece", "medium", "head", "fillet", "ball", "block", "tin")
+# Where a food has no measure of that name, the next best name for it.
+_NEAREST = {
+    "tin": ("tin", "can"), "can": ("can", "tin"), "heel": ("heel", "slice"), "stick": ("stick", "stalk", "piece"),
+    "small": ("small", "piece"), "medium": ("medium", "piece"), "large": ("large", "piece"), "spear": ("piece",),
+    "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
+    "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
+    "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
+}  # fmt: skip
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 
 
 def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     """Grams, low to high, or None where the measure says nothing about this food."""
     if amount.grams is not None:
-        return amount.count.times(_drained(amount, food, tables))
+        return amount.number.times(_drained(amount, food, tables))
     row = _measure_for(amount, food, tables)
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
-    return amount.count.times(spread(amount)).times(one)
+    return amount.number.times(spread(amount)).times(one)
 
 
 def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
@@ -57,13 +65,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
 
 
 def _named(measure: str, food: Food, tables: Tables) -> Measure | None:
-    tries = {"tin": ("tin", "can"), "can": ("can", "tin"), "heel": ("heel", "slice"), "stick": ("stick", "stalk", "piece"),
-             "small": ("small", "piece"), "medium": ("medium", "piece"), "large": ("large", "piece"),
-             "spear": ("piece",), "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
-             "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
-             "loaf": ("loaf",), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup")}.get(
-        measure, (measure,)
-    )  # fmt: skip
+    tries = _NEAREST.get(measure, (measure,))
     own = {row.measure: row for row in tables.own_measures(food)}
     for name in tries:
         if name in own:

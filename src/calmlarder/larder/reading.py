@@ -79,9 +79,7 @@ class LarderReader:
             return None
         place = entry.place or _usual_place(food, entry)
         urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
-        told = min(
-            (dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None
-        )
+        told = min((dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None)
         return Lot(
             line=entry.text,
             food=food.id,
@@ -112,7 +110,7 @@ def _hints(entry: Entry) -> set[str]:
 
 
 def _is_opened(entry: Entry) -> bool:
-    part = entry.amount.grams is None and entry.amount.count.typical < 1
+    part = entry.amount.grams is None and entry.amount.number.typical < 1
     return part or any(dated.kind == "opened" for dated in entry.dates)
 
 

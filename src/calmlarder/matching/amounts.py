@@ -34,9 +34,7 @@ _ALIASES = {
 _MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _MEASURE = "|".join(sorted(_MEASURE_WORDS, key=len, reverse=True))
-_EMPTY = re.compile(
-    r"\b(?:nearly|almost|mostly|about to be) (?:empty|gone|finished)\b|\b(?:dregs|last|scraps?) of\b"
-)
+_EMPTY = re.compile(r"\b(?:nearly|almost|mostly|about to be) (?:empty|gone|finished)\b|\b(?:dregs|last|scraps?) of\b")
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
 _KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the| an?)?(?!')")
@@ -49,9 +47,9 @@ MOST_GRAMS = 50_000
 
 
 class Amount(NamedTuple):
-    """`count` of `measure` (None: none was given), or grams where `grams` is given (of one, times `count`)."""
+    """`number` of `measure` (None: none was given), or grams where `grams` is given (of one, times `number`)."""
 
-    count: Span
+    number: Span
     measure: str | None
     grams: Span | None
     how: Literal["weighed", "counted", "guessed", "none"]

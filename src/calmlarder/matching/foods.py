@@ -65,9 +65,7 @@ class FoodMatcher:
         self._tables = tables
         self._by_words: dict[frozenset[str], list[str]] = {}
         self._names: list[tuple[tuple[str, ...], str]] = []
-        for name, food in [(row.name, row.id) for row in tables.foods] + [
-            (row.name, row.food) for row in tables.names
-        ]:
+        for name, food in [(row.name, row.id) for row in tables.foods] + [(row.name, row.food) for row in tables.names]:
             words = words_of(name)
             foods = self._by_words.setdefault(frozenset(words), [])
             if food not in foods:
@@ -78,9 +76,7 @@ class FoodMatcher:
     def plain_names(self) -> frozenset[str]:
         """Every name in the form in which lines are read."""
         tables = self._tables
-        return frozenset(
-            plain(name) for name in [f.name for f in tables.foods] + [n.name for n in tables.names]
-        )
+        return frozenset(plain(name) for name in [f.name for f in tables.foods] + [n.name for n in tables.names])
 
     def match(self, text: str, hints: Iterable[str] = ()) -> Match:
         """What `text` means. `hints` are words about its state or container found elsewhere in the line."""
@@ -104,11 +100,7 @@ class FoodMatcher:
         """Of several foods of one name, those whose state the line tells."""
         if len(foods) == 1:
             return foods
-        fitting = [
-            food
-            for food in foods
-            if told & _STATE_WORDS.get(self._tables.food_by_id[food].state, frozenset())
-        ]
+        fitting = [food for food in foods if told & _STATE_WORDS.get(self._tables.food_by_id[food].state, frozenset())]
         return fitting or foods
 
     def _decide(self, foods: list[str], score: float) -> Match:

@@ -3,8 +3,10 @@
 import re
 import unicodedata
 
-_IRREGULAR = {"leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
-              "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish"}  # fmt: skip
+_IRREGULAR = {
+    "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
+    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish",
+}  # fmt: skip
 _WORD = re.compile(r"[^\W_]+")
 _SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
 

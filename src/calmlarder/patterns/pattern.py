@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, State
 
-REFERENCE = re.compile(r"\{([a-z_, ]+)(?:\|([^}]*))?\}")
+REFERENCE = re.compile(r"\{(cook:)?([a-z_, ]+)(?:\|([^}]*))?\}")
 
 
 class Slot(BaseModel):
@@ -28,9 +28,7 @@ class Slot(BaseModel):
     method: Method
     items: tuple[Annotated[int, Field(ge=0)], Annotated[int, Field(ge=1, le=6)]]
     usual_items: Annotated[int, Field(ge=0)]
-    portions: tuple[
-        Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]
-    ]
+    portions: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]]
 
     @model_validator(mode="after")
     def _in_order(self) -> "Slot":
@@ -57,7 +55,7 @@ class Pattern(BaseModel):
 
     `minutes` is the work around the longest cooking time among its foods. A step names slots in braces;
     `{a,b|words}` lists what fills them, or says the words where nothing does; a step whose braces stay
-    empty without such words is dropped.
+    empty without such words is dropped. `{cook:a}` says how it is cooked, or warmed if it is cooked already.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -86,4 +84,4 @@ class Pattern(BaseModel):
 
 def slot_names(reference: re.Match[str]) -> list[str]:
     """The slots that a reference in a step names."""
-    return [name.strip() for name in reference[1].split(",")]
+    return [name.strip() for name in reference[2].split(",")]

@@ -23,11 +23,7 @@ def profile_named(name: str, tables: Tables) -> Profile:
     if not caps:
         known = ", ".join(tables.profiles)
         raise CannotGoOn(
-            [
-                Problem(
-                    where="--profile", what=f"there is no profile `{name}`", remedy=f"choose one of {known}"
-                )
-            ]
+            [Problem(where="--profile", what=f"there is no profile `{name}`", remedy=f"choose one of {known}")]
         )
     return Profile(
         name=name,

@@ -105,15 +105,11 @@ def _foods(lines: Lines) -> Iterator[Problem]:
             yield Problem(where=f"{line.where}:2", what=what, remedy="give each food its own name")
         if (food.gluten == "yes") != ("gluten" in food.allergens) and food.gluten != "may":
             what = "gluten and allergens disagree"
-            yield Problem(
-                where=f"{line.where}:6", what=what, remedy="list gluten in both columns or in neither"
-            )
+            yield Problem(where=f"{line.where}:6", what=what, remedy="list gluten in both columns or in neither")
         if len(told.get(food.id, set())) < len(COMPONENTS) and not food.note:
             missing = ", ".join(name for name in COMPONENTS if name not in told.get(food.id, set()))
             what = f"{food.id} is unknown for {missing} and its note says nothing"
-            yield Problem(
-                where=line.where, what=what, remedy="add the rows to fermentables.csv, or say why in note"
-            )
+            yield Problem(where=line.where, what=what, remedy="add the rows to fermentables.csv, or say why in note")
 
 
 def _basis_backed(line: Line[Any]) -> Iterator[Problem]:

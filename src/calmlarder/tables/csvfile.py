@@ -71,9 +71,7 @@ def _wrong_header(path: Path, wanted: list[str], missing: list[str], strange: li
         parts.append(f"lacks the column {', '.join(missing)}")
     if strange:
         parts.append(f"has the unknown column {', '.join(strange)}")
-    return Problem(
-        where=f"{path.name}:1", what=" and ".join(parts), remedy=f"make the first line {','.join(wanted)}"
-    )
+    return Problem(where=f"{path.name}:1", what=" and ".join(parts), remedy=f"make the first line {','.join(wanted)}")
 
 
 def _bad_cells(where: str, header: list[str], error: ValidationError) -> list[Problem]:

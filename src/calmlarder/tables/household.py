@@ -7,7 +7,21 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Measures a cook has at hand, best first for saying an amount.
-_SAID = ("piece", "medium", "slice", "clove", "floret", "stalk", "handful", "tbsp", "cup", "tsp", "pinch")
+_SAID = (
+    "piece",
+    "medium",
+    "block",
+    "slice",
+    "clove",
+    "floret",
+    "stalk",
+    "cup",
+    "handful",
+    "tbsp",
+    "tsp",
+    "pinch",
+)
+_BY_HAND = frozenset({"leaf", "salad-leaf", "herb", "nut", "seed", "pod", "shoot"})
 _UNCOUNTED = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = (
     (0.25, "a quarter"),
@@ -19,9 +33,7 @@ _PARTS = (
 _MOST_COUNT = 12
 
 
-def in_household_measure(
-    food: Food, grams: float, tables: Tables, rounding: Literal["nearest", "down"]
-) -> str | None:
+def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Literal["nearest", "down"]) -> str | None:
     """`about 3 handfuls`, `about a third of a piece`, or None where no measure suits.
 
     `down` never says more than the grams.
@@ -29,7 +41,7 @@ def in_household_measure(
     for name in _SAID:
         row = tables.measure(food, name) if name in {"handful", "tbsp", "tsp", "pinch"} else None
         row = row or next((own for own in tables.own_measures(food) if own.measure == name), None)
-        if row is None or (name == "handful" and food.is_staple):
+        if row is None or (name == "handful" and food.is_staple) or (name == "cup" and food.kind in _BY_HAND):
             continue
         count = grams / float(row.grams)
         said = _said(count, name, rounding)

@@ -84,9 +84,8 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
 
 def book_of(lines: Lines) -> Tables:
     """The rows as one book. They are validated already, so nothing is validated again."""
-    return Tables.model_construct(
-        **{name: tuple(line.row for line in found) for name, found in lines.items()}
-    )
+    rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
+    return Tables.model_construct(None, **rows)
 
 
 def load_tables(folders: Iterable[Path]) -> Tables:

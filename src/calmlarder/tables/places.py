@@ -31,8 +31,6 @@ def table_folders(own: Path | None = None) -> list[Path]:
     folders = [shipped("ingredient_tables")]
     if named is not None:
         if not named.is_dir():
-            raise CannotGoOn(
-                [Problem(where=str(named), what="is not a folder", remedy="name a folder of CSV tables")]
-            )
+            raise CannotGoOn([Problem(where=str(named), what="is not a folder", remedy="name a folder of CSV tables")])
         folders.append(named)
     return folders

@@ -1,4 +1,4 @@
-"""One frozen model for a row of each table. Nutrients and fermentables are per 100 g of the food as in its state."""
+"""One frozen model for a row of each table. Figures are per 100 g of the food as in its state."""
 
 from decimal import Decimal
 from typing import Annotated, Any, Literal

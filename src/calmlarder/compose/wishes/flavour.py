@@ -32,9 +32,7 @@ class AtHome:
         for family in problem.pattern.flavours:
             total = 0
             for name, slot in problem.pattern.slots.items():
-                points = sorted(
-                    (_points(option, family) for _, option in problem.in_slot(name)), reverse=True
-                )
+                points = sorted((_points(option, family) for _, option in problem.in_slot(name)), reverse=True)
                 total += sum(points[: slot.items[1]])
             best = max(best, total)
         return best

@@ -2,7 +2,16 @@
 
 from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import MAIN_ROLES, PORTION, PatternProblem
-from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, POINT, PORTION_OFF_MAIN, PORTION_OFF_SMALL
+from calmlarder.compose.weights import (
+    ITEM_EXTRA,
+    ITEM_MISSING,
+    NEAR_PORTIONS,
+    OFF_FAR_MAIN,
+    OFF_FAR_SMALL,
+    OFF_NEAR_MAIN,
+    OFF_NEAR_SMALL,
+    POINT,
+)
 
 
 class UsualItems:
@@ -37,7 +46,7 @@ class UsualItems:
 
 
 class UsualPortions:
-    """Each portion a filled slot is away from its usual amount costs, for each person."""
+    """Each portion a filled slot is away from its usual amount costs, for each person, and more the further."""
 
     def terms(self, draft: Draft) -> list[Term]:
         """The distance from the usual amount; an empty slot may be left empty without it."""
@@ -51,17 +60,19 @@ class UsualPortions:
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
             usual = round(slot.portions[1] * PORTION) * people
             most = round(slot.portions[2] * PORTION) * people
-            off = model.new_int_var(0, max(usual, most), "")
-            model.add(off >= portions - usual)
+            near = model.new_int_var(0, round(NEAR_PORTIONS * PORTION) * people, "")
+            far = model.new_int_var(0, max(usual, most), "")
+            model.add(near + far >= portions - usual)
             if slot.items[0]:
-                model.add(off >= usual - portions)
+                model.add(near + far >= usual - portions)
             else:
                 filled = model.new_bool_var("")
                 for number in numbers:
                     model.add(filled >= draft.used[number])
-                model.add(off >= usual * filled - portions)
-            cost = PORTION_OFF_MAIN if slot.role in MAIN_ROLES else PORTION_OFF_SMALL
-            terms.append((-cost * (POINT // PORTION), off))
+                model.add(near + far >= usual * filled - portions)
+            main = slot.role in MAIN_ROLES
+            terms.append((-(OFF_NEAR_MAIN if main else OFF_NEAR_SMALL) * (POINT // PORTION), near))
+            terms.append((-(OFF_FAR_MAIN if main else OFF_FAR_SMALL) * (POINT // PORTION), far))
         return terms
 
     def bound(self, problem: PatternProblem) -> int:
@@ -72,5 +83,5 @@ class UsualPortions:
                 continue
             there = sorted((o.most * o.portion_units for _, o in problem.in_slot(name)), reverse=True)
             short = round(slot.portions[1] * PORTION) * people - sum(there[: slot.items[1]])
-            least += max(0, short) * PORTION_OFF_MAIN * (POINT // PORTION)
+            least += max(0, short) * OFF_NEAR_MAIN * (POINT // PORTION)
         return -least
