@@ -72,7 +72,7 @@ def _best(
         if left <= 0:
             certain = False
             break
-        same = [plan.lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
+        same = [plan.main_lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
         outcome = solve(problem, [*rules, Another(same)], best.score if best else None, left)
         certain = certain and outcome.kind in {"best", "none"}
         if outcome.plan is not None:

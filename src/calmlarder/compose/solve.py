@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.draft import Draft
-from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.compose.problem import MAIN_ROLES, Option, PatternProblem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
@@ -39,9 +39,10 @@ class Plan(NamedTuple):
     score: int
 
     @property
-    def lots(self) -> frozenset[tuple[int, int]]:
-        """The lots it uses."""
-        return frozenset(use.option.key for use in self.uses)
+    def main_lots(self) -> frozenset[tuple[int, int]]:
+        """The lots in its base, protein and vegetable slots."""
+        slots = self.problem.pattern.slots
+        return frozenset(use.option.key for use in self.uses if slots[use.option.slot].role in MAIN_ROLES)
 
 
 class Outcome(NamedTuple):

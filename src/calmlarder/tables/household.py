@@ -1,68 +1,62 @@
 """Grams in a cook's measures."""
 
 import math
+from collections.abc import Iterator
 from typing import Literal
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-# Measures a cook has at hand, best first for saying an amount.
-_SAID = (
-    "piece",
-    "medium",
-    "block",
-    "slice",
-    "clove",
-    "floret",
-    "stalk",
-    "cup",
-    "handful",
-    "tbsp",
-    "tsp",
-    "pinch",
-)
-_BY_HAND = frozenset({"leaf", "salad-leaf", "herb", "nut", "seed", "pod", "shoot"})
-_UNCOUNTED = frozenset({"tbsp", "tsp", "medium"})
-_PARTS = (
-    (0.25, "a quarter"),
-    (1 / 3, "a third"),
-    (0.5, "half"),
-    (2 / 3, "two thirds"),
-    (0.75, "three quarters"),
-)
+Rounding = Literal["nearest", "down"]
+
+# Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
+_SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp", "pinch")
+_GENERAL = frozenset({"handful", "tbsp", "tsp", "pinch"})
+_BY_HAND = frozenset({"leaf", "salad-leaf", "herb", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
+_NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
+_PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 _MOST_COUNT = 12
 
 
-def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Literal["nearest", "down"]) -> str | None:
+def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rounding) -> str | None:
     """`about 3 handfuls`, `about a third of a piece`, or None where no measure suits.
 
     `down` never says more than the grams.
     """
+    counts = [(name, grams / one) for name, one in _measures(food, tables)]
+    for name, count in counts:
+        least = 1.0 if rounding == "down" else 0.95
+        if least <= count <= _MOST_COUNT:
+            return f"about {_whole(count, name, rounding)}"
+    for name, count in counts:
+        part = _part(count, rounding)
+        if part and name != "pinch":
+            return f"about {part} of a {name}" if part != "half" else f"about half a {name}"
+    return None
+
+
+def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
+    own = {row.measure: row for row in tables.own_measures(food)}
     for name in _SAID:
-        row = tables.measure(food, name) if name in {"handful", "tbsp", "tsp", "pinch"} else None
-        row = row or next((own for own in tables.own_measures(food) if own.measure == name), None)
-        if row is None or (name == "handful" and food.is_staple) or (name == "cup" and food.kind in _BY_HAND):
+        if name == "handful" and food.kind not in _BY_HAND:
             continue
-        count = grams / float(row.grams)
-        said = _said(count, name, rounding)
-        if said is not None:
-            return f"about {said}"
-    return None
+        if name == "cup" and food.kind in _BY_HAND and food.kind != "pulse":
+            continue
+        if name == "slice" and food.kind not in {"bread", "cheese", "fruit"}:
+            continue
+        row = own.get(name) or (tables.measure(food, name) if name in _GENERAL else None)
+        if row is not None:
+            yield name, float(row.grams)
 
 
-def _said(count: float, name: str, rounding: Literal["nearest", "down"]) -> str | None:
-    if count >= 0.95 and count <= _MOST_COUNT:
-        halves = math.floor(count * 2 + 0.02) if rounding == "down" else round(count * 2)
-        whole, half = divmod(halves, 2)
-        plural = "" if name in _UNCOUNTED or halves == 2 else "s"
-        noun = "leaves" if name == "leaf" and plural else f"{name}{plural}"
-        return f"{whole}{'½' if half else ''} {noun}"
-    if name in {"pinch", "handful"}:
-        return None
-    fitting = [words for part, words in _PARTS if part <= count + 0.01]
+def _whole(count: float, name: str, rounding: Rounding) -> str:
+    halves = math.floor(count * 2 + 0.02) if rounding == "down" else round(count * 2)
+    whole, half = divmod(max(2, halves), 2)
+    return f"{whole}{'½' if half else ''} {name}{'' if name in _NO_PLURAL or halves <= 2 else 's'}"
+
+
+def _part(count: float, rounding: Rounding) -> str | None:
     if rounding == "nearest" and 0.2 <= count < 0.95:
-        words = min(_PARTS, key=lambda pair: abs(pair[0] - count))[1]
-        return f"{words} of a {name}"
-    if rounding == "down" and fitting and count < 1:
-        return f"{fitting[-1]} of a {name}"
-    return None
+        return min(_PARTS, key=lambda pair: abs(pair[0] - count))[1]
+    fitting = [words for part, words in _PARTS if part <= count + 0.01]
+    return fitting[-1] if rounding == "down" and fitting and count < 1 else None

@@ -3,22 +3,16 @@
 from collections.abc import Sequence
 
 from calmlarder.compose.draft import Draft
-from calmlarder.compose.problem import MAIN_ROLES
 
 
 class Another:
-    """Differs from each earlier dinner of the same pattern in at least two main lots."""
+    """Differs from each earlier dinner of the same pattern in at least two main lots, or in its only one."""
 
     def __init__(self, earlier: Sequence[frozenset[tuple[int, int]]]) -> None:
         self._earlier = earlier
 
     def post(self, draft: Draft) -> None:
         """Leave out at least two of the main lots of each earlier dinner, or as many as it has."""
-        slots = draft.problem.pattern.slots
         for lots in self._earlier:
-            same = [
-                draft.used[number]
-                for number, option in enumerate(draft.problem.options)
-                if option.key in lots and slots[option.slot].role in MAIN_ROLES
-            ]
+            same = [draft.used[number] for number, option in enumerate(draft.problem.options) if option.key in lots]
             draft.model.add(sum(same) <= max(0, len(lots) - 2))
