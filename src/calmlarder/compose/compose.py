@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.obstacles import obstacles
-from calmlarder.compose.offer import Excluded, offer
+from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.search import Progress, search
 from calmlarder.compose.wanted import Wanted
@@ -39,11 +39,9 @@ def compose(
     """The best dinners of a larder, within `wanted.seconds`."""
     start = time.monotonic()
     offered, excluded = offer(lots, wanted, tables)
-    keeps = {thing.food.id: row.days if (row := tables.keeping_of(thing.food, "fridge", "whole")) else None
-             for thing in offered}  # fmt: skip
 
     def problems(request: Wanted) -> list[PatternProblem]:
-        return [pattern_problem(pattern, offered, request, keeps) for pattern in patterns]
+        return _problems(offered, request, patterns, tables)
 
     found = search(problems(wanted), wanted.count, wanted.seconds, progress)
     why: tuple[str, ...] = ()
@@ -59,3 +57,20 @@ def compose(
         obstacles=why,
         seconds=round(time.monotonic() - start, 3),
     )
+
+
+def pattern_problems(
+    lots: Sequence[Lot], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+) -> list[PatternProblem]:
+    """What the solver is given: one problem a pattern."""
+    return _problems(offer(lots, wanted, tables)[0], wanted, patterns, tables)
+
+
+def _problems(
+    offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+) -> list[PatternProblem]:
+    keeps: dict[str, int | None] = {}
+    for thing in offered:
+        row = tables.keeping_of(thing.food, "fridge", "whole")
+        keeps[thing.food.id] = row.days if row else None
+    return [pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns]

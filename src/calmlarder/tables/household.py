@@ -10,12 +10,14 @@ from calmlarder.tables.rows import Food
 Rounding = Literal["nearest", "down"]
 
 # Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
-_SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp", "pinch")
-_GENERAL = frozenset({"handful", "tbsp", "tsp", "pinch"})
+_SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
+_GENERAL = frozenset({"handful", "tbsp", "tsp"})
 _BY_HAND = frozenset({"leaf", "salad-leaf", "herb", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
+# Beyond this many nobody counts on.
 _MOST_COUNT = 12
+_MOST_SPOONS = {"tbsp": 6, "tsp": 4, "cup": 4}
 
 
 def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rounding) -> str | None:
@@ -26,11 +28,11 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
     counts = [(name, grams / one) for name, one in _measures(food, tables)]
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
-        if least <= count <= _MOST_COUNT:
+        if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
             return f"about {_whole(count, name, rounding)}"
     for name, count in counts:
         part = _part(count, rounding)
-        if part and name != "pinch":
+        if part:
             return f"about {part} of a {name}" if part != "half" else f"about half a {name}"
     return None
 

@@ -20,23 +20,27 @@ class Rescue:
         return terms
 
     def bound(self, problem: PatternProblem) -> int:
-        """Fill each slot greedily with the most urgent lots; a lot counts in its best slot only."""
-        people = problem.wanted.people
-        taken: set[tuple[int, int]] = set()
-        total = 0
-        slots = sorted(problem.pattern.slots.items(), key=lambda pair: -pair[1].portions[2])
-        for name, slot in slots:
-            options = sorted((o for _, o in problem.in_slot(name) if o.points), key=lambda o: -o.points)
-            room = round(slot.portions[2] * PORTION) * people
-            fresh = [option for option in options if option.key not in taken]
-            for option in fresh:
-                use = min(room, option.most * option.portion_units)
-                total += _unit_points(option) * -(-use // option.portion_units)
-                room -= use
-                taken.add(option.key)
-            finishes = sorted((finish_points(o) for o in fresh if o.whole), reverse=True)
-            total += sum(finishes[: slot.items[1]])
-        return total
+        """The lesser of two: every slot filled with its most urgent lots, and every lot used to its most."""
+        by_slot = sum(_most_in_slot(problem, name) for name in problem.pattern.slots)
+        best: dict[tuple[int, int], int] = {}
+        for option in problem.options:
+            worth = _unit_points(option) * option.most + (finish_points(option) if option.whole else 0)
+            best[option.key] = max(best.get(option.key, 0), worth)
+        return min(by_slot, sum(best.values()))
+
+
+def _most_in_slot(problem: PatternProblem, name: str) -> int:
+    """Points of a slot filled greedily by urgency, as if its lots were free for it."""
+    slot = problem.pattern.slots[name]
+    options = sorted((option for _, option in problem.in_slot(name) if option.points), key=lambda o: -o.points)
+    room = round(slot.portions[2] * PORTION) * problem.wanted.people
+    total = 0
+    for option in options:
+        use = min(room, option.most * option.portion_units)
+        total += _unit_points(option) * -(-use // option.portion_units)
+        room -= use
+    finishes = sorted((finish_points(option) for option in options if option.whole), reverse=True)
+    return total + sum(finishes[: slot.items[1]])
 
 
 def _unit_points(option: Option) -> int:

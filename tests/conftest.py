@@ -1,0 +1,52 @@
+"""The shipped tables and patterns, a fixed day, and helpers to compose from lines."""
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from typing import Any
+
+import pytest
+
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.sitting.profile import profile_named
+from calmlarder.tables.book import Tables
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped
+
+TODAY = date(2026, 3, 11)  # a Wednesday
+
+
+@pytest.fixture(scope="session")
+def tables() -> Tables:
+    """The shipped tables, whatever the environment lays over them."""
+    return load_tables([shipped("ingredient_tables")])
+
+
+@pytest.fixture(scope="session")
+def patterns() -> tuple[Pattern, ...]:
+    return load_patterns(shipped("recipes"))
+
+
+@pytest.fixture(scope="session")
+def reader(tables: Tables) -> LarderReader:
+    return LarderReader(tables, TODAY)
+
+
+@pytest.fixture(scope="session")
+def lots_of(reader: LarderReader) -> Callable[[Sequence[str]], list[Lot]]:
+    def lots(lines: Sequence[str]) -> list[Lot]:
+        readings = reader.read_all(lines, "test")
+        return [reading.lot for reading in readings if reading.lot is not None]
+
+    return lots
+
+
+@pytest.fixture(scope="session")
+def wanting(tables: Tables) -> Callable[..., Wanted]:
+    def wanted(profile: str = "elimination", **values: Any) -> Wanted:
+        return Wanted(today=TODAY, profile=profile_named(profile, tables), **values)
+
+    return wanted

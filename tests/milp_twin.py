@@ -1,0 +1,186 @@
+"""The dinner problem once more, as one mixed-integer linear programme for SciPy's HiGHS.
+
+Written from the rules in DEVELOPERS.md and not from the CP-SAT model: rows of a matrix, one block a pattern,
+and a choice among the blocks. It reads the same whole numbers (options, slots, caps) as the model.
+"""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+import numpy as np
+from scipy.optimize import Bounds, LinearConstraint, milp
+from scipy.sparse import csr_matrix
+
+from calmlarder.compose import weights
+from calmlarder.compose.problem import PORTION, PatternProblem
+from calmlarder.tables.rows import Cap
+
+_MAIN = {"base", "protein", "vegetable"}
+_POINT = weights.POINT
+
+
+class Answer(NamedTuple):
+    """The best score in ten-thousandths of a point, or None where nothing is feasible."""
+
+    score: float | None
+
+
+class _Programme:
+    def __init__(self) -> None:
+        self.cost: list[float] = []
+        self.upper: list[float] = []
+        self.whole: list[int] = []
+        self.rows: list[dict[int, float]] = []
+        self.row_upper: list[float] = []
+
+    def variable(self, upper: float, gain: float = 0.0, whole: bool = True) -> int:
+        self.cost.append(-gain)
+        self.upper.append(upper)
+        self.whole.append(int(whole))
+        return len(self.cost) - 1
+
+    def at_most(self, row: dict[int, float], upper: float) -> None:
+        scale = max((abs(value) for value in row.values()), default=1.0) or 1.0
+        self.rows.append({column: value / scale for column, value in row.items()})
+        self.row_upper.append(upper / scale)
+
+    def solve(self) -> Answer:
+        at = [(r, c, v) for r, row in enumerate(self.rows) for c, v in row.items()]
+        matrix = csr_matrix(
+            ([v for _, _, v in at], ([r for r, _, _ in at], [c for _, c, _ in at])),
+            shape=(len(self.rows), len(self.cost)),
+        )
+        result = milp(
+            np.array(self.cost) / _POINT,
+            integrality=np.array(self.whole),
+            bounds=Bounds(0, np.array(self.upper)),
+            constraints=LinearConstraint(matrix, -np.inf, np.array(self.row_upper)),
+            options={"mip_rel_gap": 0.0},
+        )
+        if result.status == 2:
+            return Answer(None)
+        assert result.status == 0, result.message
+        return Answer(-result.fun * _POINT)
+
+
+def best_score(problems: Sequence[PatternProblem]) -> Answer:
+    """The best score over all patterns in one programme."""
+    programme = _Programme()
+    chosen = [_block(programme, problem) for problem in problems]
+    programme.at_most(dict.fromkeys(chosen, 1.0), 1)
+    programme.at_most(dict.fromkeys(chosen, -1.0), -1)
+    return programme.solve()
+
+
+def _block(p: _Programme, problem: PatternProblem) -> int:
+    """Variables and rows of one pattern; everything is 0 unless it is chosen."""
+    pattern, people, options = problem.pattern, problem.wanted.people, problem.options
+    minute = weights.MINUTE * _POINT
+    z = p.variable(1, -minute * pattern.minutes - problem.tie)
+    used, units, weighed, weighed_units = [], [], [], []
+    for o in options:
+        used.append(p.variable(1, -o.tie))
+        units.append(p.variable(o.most, o.points * o.portion_units * (_POINT // PORTION) - o.tie % 7))
+        weighed.append(p.variable(1 if o.weighable else 0, -weights.WEIGHING * _POINT - o.tie % 89))
+        weighed_units.append(p.variable(o.most if o.weighable else 0))
+    for o, u, n, w, wn in zip(options, used, units, weighed, weighed_units, strict=True):
+        p.at_most({u: 1, z: -1}, 0)
+        p.at_most({u: o.least, n: -1}, 0)
+        p.at_most({n: 1, u: -o.most}, 0)
+        p.at_most({w: 1, u: -1}, 0)
+        p.at_most({wn: 1, n: -1}, 0)
+        p.at_most({wn: 1, w: -o.most}, 0)
+        if o.whole and o.points:
+            f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
+            p.at_most({f: o.most, n: -1}, 0)
+        if o.sealed:
+            p.cost[u] += weights.OPENING * _POINT
+    time = p.variable(600, -round(minute), whole=False)
+    for o, u in zip(options, used, strict=True):
+        p.at_most({u: o.minutes, time: -1}, 0)
+    lots: dict[tuple[int, int], list[int]] = {}
+    for o, u in zip(options, used, strict=True):
+        lots.setdefault(o.key, []).append(u)
+    for uses in lots.values():
+        p.at_most(dict.fromkeys(uses, 1.0), 1)
+    _families(p, problem, z, used)
+    _slots(p, problem, z, used, units)
+    for cap in problem.sitting_caps:
+        _cap(p, problem, cap, None, (units, weighed, weighed_units))
+    for cap in problem.food_caps:
+        for food in {o.offered.food.id for o in options}:
+            _cap(p, problem, cap, food, (units, weighed, weighed_units))
+    floor = round(problem.wanted.protein_g * 1000) * people
+    p.at_most({z: floor, **{n: -o.protein_mg for o, n in zip(options, units, strict=True)}}, 0)
+    for food in problem.wanted.use:
+        p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
+    return z
+
+
+def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    family = {name: p.variable(1) for name in problem.pattern.flavours}
+    p.at_most({**dict.fromkeys(family.values(), 1.0), z: -1}, 0)
+    p.at_most({**dict.fromkeys(family.values(), -1.0), z: 1}, 0)
+    for o, u in zip(problem.options, used, strict=True):
+        fits = {name: o.offered.food.fit(name) for name in family}
+        p.at_most({u: 1, **{family[name]: -1 for name, fit in fits.items() if fit}}, 0)
+        points = {name: {2: 3, 3: 5}.get(fit, 0) * _POINT for name, fit in fits.items()}
+        most = max(points.values())
+        if most:
+            gained = p.variable(most, 1.0, whole=False)
+            p.at_most({gained: 1, u: -most}, 0)
+            p.at_most({gained: 1, **{family[name]: -worth for name, worth in points.items()}}, 0)
+
+
+def _slots(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
+    people = problem.wanted.people
+    for name, slot in problem.pattern.slots.items():
+        inside = [n for n, o in enumerate(problem.options) if o.slot == name]
+        low, usual, high = (round(share * PORTION) * people for share in slot.portions)
+        filled = {used[n]: 1.0 for n in inside}
+        held = {units[n]: float(problem.options[n].portion_units) for n in inside}
+        p.at_most(filled, slot.items[1])
+        p.at_most({z: slot.items[0], **{column: -1.0 for column in filled}}, 0)
+        p.at_most(held, high)
+        extra = p.variable(9, -weights.ITEM_EXTRA * _POINT)
+        p.at_most({**filled, extra: -1, z: -slot.usual_items}, 0)
+        missing = p.variable(9, -weights.ITEM_MISSING * _POINT)
+        p.at_most({z: slot.usual_items, missing: -1, **{column: -1.0 for column in filled}}, 0)
+        if not inside:
+            continue
+        if slot.items[0]:
+            p.at_most({z: low, **{column: -value for column, value in held.items()}}, 0)
+            there = z
+        else:
+            there = p.variable(1)
+            for column in filled:
+                p.at_most({column: 1, there: -1}, 0)
+        main = slot.role in _MAIN
+        near = p.variable(
+            weights.NEAR_PORTIONS * PORTION * people, -(weights.OFF_NEAR_MAIN if main else weights.OFF_NEAR_SMALL)
+        )
+        far = p.variable(10 * high + 10 * usual, -(weights.OFF_FAR_MAIN if main else weights.OFF_FAR_SMALL))
+        p.at_most({**held, near: -1, far: -1, z: -usual}, 0)
+        p.at_most({there: usual, near: -1, far: -1, **{column: -value for column, value in held.items()}}, 0)
+
+
+def _cap(
+    p: _Programme, problem: PatternProblem, cap: Cap, food: str | None, amounts: tuple[list[int], list[int], list[int]]
+) -> None:
+    """Grams of load for the whole dish, worst or planned, under the cap for everybody."""
+    units, weighed, weighed_units = amounts
+    row: dict[int, float] = {}
+    for n, o in enumerate(problem.options):
+        thing = o.offered
+        if (food and thing.food.id != food) or (cap.applies_to and thing.food.cutoff_class not in cap.applies_to):
+            continue
+        if cap.holds == "worst":
+            mg = thing.figures.worst[cap.group] / 100
+            row[units[n]] = mg * 1.3 * o.unit
+            if o.weighable:
+                row[weighed_units[n]] = -mg * 0.3 * o.unit
+                row[weighed[n]] = mg * 2
+        else:
+            row[units[n]] = thing.figures.plan[cap.group] / 100 * o.unit
+    if any(row.values()):
+        p.at_most(row, float(cap.grams) * 1000 * problem.wanted.people)

@@ -1,0 +1,57 @@
+"""Objective and feasibility against SciPy's MILP solver (HiGHS) on more than a hundred random small larders."""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+from larders import larder_lines
+from milp_twin import best_score
+
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.search import search
+from calmlarder.compose.solve import upper_bound
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+LotsOf = Callable[[Sequence[str]], list[Lot]]
+# HiGHS works in floating point: a hundredth of a point on scores of hundreds.
+TOLERANCE = 100
+
+
+@pytest.mark.parametrize("seed", range(150))
+def test_same_best_score(
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+) -> None:
+    lots = lots_of(larder_lines(tables, 14 + seed % 9, seed))
+    chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
+    profile = "wide" if seed % 5 == 4 else "elimination"
+    wanted = wanting(profile, people=1 + seed % 3, protein_g=(20, 12, 5)[seed % 3])
+    problems = [p for p in pattern_problems(lots, wanted, chosen, tables) if p.fillable]
+    if not problems:
+        assert not search(problems, 1, 20).plans
+        return
+    ours = search(problems, 1, 20)
+    theirs = best_score(problems)
+    assert ours.status != "best_found"
+    assert bool(ours.plans) == (theirs.score is not None)
+    if ours.plans:
+        plan = ours.plans[0]
+        assert plan.score == pytest.approx(theirs.score, abs=TOLERANCE)
+        assert plan.score <= upper_bound(plan.problem)
+
+
+def test_most_of_them_have_a_dinner_and_some_have_none(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+) -> None:
+    """The comparison above would say little if all larders were alike."""
+
+    def with_a_dinner(protein_g: float) -> int:
+        return sum(
+            bool(search(pattern_problems(lots_of(larder_lines(tables, 14 + seed % 9, seed)),
+                                         wanting(protein_g=protein_g), patterns, tables), 1, 20).plans)
+            for seed in range(0, 110, 10)
+        )  # fmt: skip
+
+    assert with_a_dinner(20) >= 6
+    assert with_a_dinner(45) <= 8
