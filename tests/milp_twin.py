@@ -140,12 +140,12 @@ def _slots(p: _Programme, problem: PatternProblem, z: int, used: list[int], unit
         filled = {used[n]: 1.0 for n in inside}
         held = {units[n]: float(problem.options[n].portion_units) for n in inside}
         p.at_most(filled, slot.items[1])
-        p.at_most({z: slot.items[0], **{column: -1.0 for column in filled}}, 0)
+        p.at_most({z: slot.items[0], **dict.fromkeys(filled, -1.0)}, 0)
         p.at_most(held, high)
         extra = p.variable(9, -weights.ITEM_EXTRA * _POINT)
         p.at_most({**filled, extra: -1, z: -slot.usual_items}, 0)
         missing = p.variable(9, -weights.ITEM_MISSING * _POINT)
-        p.at_most({z: slot.usual_items, missing: -1, **{column: -1.0 for column in filled}}, 0)
+        p.at_most({z: slot.usual_items, missing: -1, **dict.fromkeys(filled, -1.0)}, 0)
         if not inside:
             continue
         if slot.items[0]:

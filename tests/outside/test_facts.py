@@ -41,7 +41,7 @@ def test_breads_as_in_the_abstract(tables: Tables) -> None:
 
 
 def test_rye_against_spelt_sourdough_by_the_portion(tables: Tables) -> None:
-    """Biesiekierski et al. 2011, J Hum Nutr Diet 24:154-176: dark rye 0.6 g, spelt bread 0.07 g a portion (recalled)."""
+    """Biesiekierski et al. 2011, J Hum Nutr Diet 24:154-176: rye 0.6, spelt 0.07 g a portion (recalled)."""
     portion = Decimal(60)
     rye = tables.fermentables_of("bread-rye")["fructans"].g_per_100g * portion / 100
     spelt = tables.fermentables_of("bread-sourdough-spelt")["fructans"].g_per_100g * portion / 100

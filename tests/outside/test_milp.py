@@ -3,8 +3,6 @@
 from collections.abc import Callable, Sequence
 
 import pytest
-from larders import larder_lines
-from milp_twin import best_score
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.search import search
@@ -13,6 +11,8 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from larders import larder_lines
+from milp_twin import best_score
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 # HiGHS works in floating point: a hundredth of a point on scores of hundreds.

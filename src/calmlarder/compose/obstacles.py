@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.search import RULES, search
 from calmlarder.compose.wanted import Wanted
@@ -21,35 +22,58 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     if missing:
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
-    found = [words for words, test in _relaxations(wanted, rebuild) if time.monotonic() < end and test(end)]
-    if found:
-        return tuple(found)
-    if not any(problem.fillable for problem in rebuild(wanted)):
+    if not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return ("what the larder offers fills none of the dish patterns",)
-    return ("no single limit: two or more stand in the way together",)
+    for relaxations in (_relaxations(wanted, rebuild), _together(wanted, rebuild)):
+        found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
+        if found:
+            return found
+    return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
 
 
 def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
-    def possible(changed: Wanted, without_protein: bool = False) -> Callable[[float], bool]:
-        rules = tuple(rule for rule in RULES if not (without_protein and isinstance(rule, ProteinFloor)))
+    def possible(changed: Wanted) -> Callable[[float], bool]:
+        return _possible(changed, rebuild)
 
-        def test(end: float) -> bool:
-            left = min(2.0, max(0.05, end - time.monotonic()))
-            return bool(search(rebuild(changed), 1, left, rules=rules).plans)
-
-        return test
-
-    tests = [(f"the protein floor of {wanted.protein_g:g} g a person", possible(wanted, without_protein=True))]
+    no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
+    tests = [(f"the protein floor of {wanted.protein_g:g} g a person", _possible(wanted, rebuild, no_floor))]
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))
     for food in wanted.use:
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {food}", possible(changed)))
-    for cap in wanted.profile.sitting_caps:
-        kept = tuple(other for other in wanted.profile.sitting_caps if other.key != cap.key)
-        per_food = tuple(other for other in wanted.profile.food_caps if other.key != cap.key)
-        profile = wanted.profile.model_copy(update={"sitting_caps": kept, "food_caps": per_food})
-        changed = wanted.model_copy(update={"profile": profile})
-        tests.append((f"the cap of {cap.grams} g on {cap.key}", possible(changed)))
+    keys = [cap.key for cap in wanted.profile.sitting_caps]
+    tests += [(f"the cap on {key}", possible(_without_caps(wanted, {key}))) for key in keys]
     return tests
+
+
+def _together(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
+    """Limits that no single one of lets go enough: a group's cap with the total it counts under; then all caps."""
+    keys = [cap.key for cap in wanted.profile.sitting_caps]
+    totals = {key for key in keys if key.startswith("total")}
+    tests = [
+        (f"the cap on {key} together with that on the total", _possible(_without_caps(wanted, {key, *totals}), rebuild))
+        for key in keys
+        if key not in totals and totals
+    ]
+    tests.append(("the caps on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
+    return tests
+
+
+def _possible(wanted: Wanted, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -> Callable[[float], bool]:
+    def test(end: float) -> bool:
+        left = min(2.0, max(0.05, end - time.monotonic()))
+        return bool(search(rebuild(wanted), 1, left, rules=rules).plans)
+
+    return test
+
+
+def _without_caps(wanted: Wanted, keys: set[str]) -> Wanted:
+    profile = wanted.profile.model_copy(
+        update={
+            "sitting_caps": tuple(cap for cap in wanted.profile.sitting_caps if cap.key not in keys),
+            "food_caps": tuple(cap for cap in wanted.profile.food_caps if cap.key not in keys),
+        }
+    )
+    return wanted.model_copy(update={"profile": profile})

@@ -55,6 +55,9 @@ class LarderReader:
         if entry is None:
             return None
         match = self._matcher.match(entry.words, _hints(entry))
+        named = self._named_with_measure(entry, match)
+        if named is not None:
+            entry, match = named
         if match.food is None:
             return Reading(text=entry.text, match=match, lot=None, problem=None)
         lot = self._lot(entry, match.food)
@@ -72,6 +75,17 @@ class LarderReader:
         """Every line that says something."""
         readings = (self.read(line, f"{source}:{number}") for number, line in enumerate(lines, start=1))
         return tuple(reading for reading in readings if reading is not None)
+
+    def _named_with_measure(self, entry: Entry, match: Match) -> tuple[Entry, Match] | None:
+        """The line read anew where its measure word belongs to the name: `whole urad` is no piece of urad."""
+        if entry.amount.measured_words is None:
+            return None
+        whole = self._matcher.match(entry.amount.measured_words)
+        if whole.food is None or whole.score < 100 or whole.food == match.food:
+            return None
+        if match.food is not None and not self._matcher.is_name(entry.amount.measured_words):
+            return None
+        return entry._replace(amount=entry.amount._replace(measure=None)), whole
 
     def _lot(self, entry: Entry, food: Food) -> Lot | None:
         span = grams_of(entry.amount, food, self._tables)

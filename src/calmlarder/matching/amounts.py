@@ -53,6 +53,7 @@ class Amount(NamedTuple):
     measure: str | None
     grams: Span | None
     how: Literal["weighed", "counted", "guessed", "none"]
+    measured_words: str | None  # the words with the measure left in, should it belong to the name
 
 
 def take_amount(text: str) -> tuple[Amount, str]:
@@ -71,16 +72,22 @@ def take_amount(text: str) -> tuple[Amount, str]:
         count = int(found[1] or found[2])
         times, text = Span(count, count, count), _cut(text, found)
     grams, text = _take_metric(text)
-    measure, text = None, text
+    measure = measured_words = None
     counted, text, number_given = _take_number(text)
     found_measure = _KITCHEN.search(text)
     if found_measure:
-        measure = _MEASURE_WORDS[found_measure[1]]
+        measure, measured_words = _MEASURE_WORDS[found_measure[1]], " ".join(text.split())
         text = _cut(text, found_measure)
+    if grams is not None and measure not in CONTAINERS:
+        counted = ONE  # `2 cups / 280 g`: the grams say it all
+    if grams is not None and measure not in CONTAINERS:
+        counted = ONE  # `2 cups / 280 g`: the grams say it all
     count_span = fraction.times(times).times(counted)
     if count_span.typical <= 0:
         raise ValueError("an amount of nothing is no lot")
-    amount = Amount(count_span, measure, grams, _certainty(grams, measure, number_given or found is not None))
+    amount = Amount(
+        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), measured_words
+    )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")
     return amount, " ".join(text.split())

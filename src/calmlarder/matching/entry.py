@@ -58,7 +58,8 @@ def read_entry(text: str, today: date, names: frozenset[str]) -> Entry | None:
     condition, to_bin, rest = take_condition(rest, names)
     place, rest = _take_place(rest)
     amount, rest = take_amount(rest)
-    words = " ".join(re.sub(r"[,;:!?\"]", " ", rest).split()).strip(" .-+*&")
+    words = re.sub(r"\s*([,;])[,;\s]*", r", ", re.sub(r"[:!?\"]", " ", rest))
+    words = " ".join(words.split()).strip(" .-+*&,;/")
     return Entry(line, words, amount, place, dates, condition, to_bin, owner, agrees)
 
 
@@ -70,7 +71,7 @@ def _take_owner(text: str) -> tuple[str | None, bool, str]:
     agrees = bool(re.search(r"\bok(?:ay)?\b", inside))
     name = re.sub(r"[,;]?\s*\bok(?:ay)?\b", "", inside).strip(" ,;")
     if not name or ("'s" not in name and _NOT_AN_OWNER.search(name)):
-        return None, False, f"{text[: found.start()]} {inside} {text[found.end() :]}"
+        return None, False, f"{text[: found.start()]} {text[found.end() :]}, {inside}"
     name = re.sub(r"'s?$", "", name)
     return name, agrees, f"{text[: found.start()]} {text[found.end() :]}"
 

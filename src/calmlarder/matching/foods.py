@@ -14,10 +14,13 @@ Outcome = Literal["matched", "ask", "unknown"]
 # Words that do not change which food it is.
 _NEUTRAL = frozenset({
     "fresh", "organic", "chopped", "sliced", "diced", "grated", "shredded", "loose", "washed", "ripe", "raw",
-    "leftover", "spare", "opened", "good", "nice", "old", "new", "unsweetened", "plain", "drained", "rinsed",
+    "spare", "opened", "good", "nice", "old", "new", "unsweetened", "plain", "drained", "rinsed",
     "peeled", "whole", "big", "large", "small", "medium", "about", "roughly", "approx", "or", "so", "left", "bit",
     "piece", "chunk", "floret", "more", "for", "to", "each", "is", "are", "still", "shop", "bought", "own",
-    "homemade", "home", "g", "reduced",
+    "homemade", "home", "g", "reduced", "finely", "freshly", "coarsely", "thinly", "minced", "seeded",
+    "pitted", "toasted", "lightly", "loosely", "packed", "squeezed", "melted", "softened", "unsalted", "optional",
+    "taste", "serve", "garnish", "cut", "into", "cubed", "trimmed", "crumbled", "juicy", "tiny",
+    "quality", "best", "boneless", "skinless", "generous", "thick", "thin", "few", "last", "rest",
 })  # fmt: skip
 # What a word in the line says about the state, for a name that stands for several states.
 _STATE_WORDS = {
@@ -33,6 +36,7 @@ _STATE_WORDS = {
 # Told apart from the food's name (`tin of …`, `… made yesterday`, `… in the freezer`), they name a state of it.
 _PREFIXES = ("canned", "cooked", "boiled", "frozen")
 _SAME_WORD = 82.0  # similarity of two words, 0 to 100, from which they count as one word misspelt: ours
+_SAME_SHORT_WORD = 90.0  # the same for words of fewer than six signs: ours
 _CLOSE = 4.0  # a runner-up this near to the best makes the program ask: ours
 _MOST_CANDIDATES = 6
 
@@ -78,6 +82,10 @@ class FoodMatcher:
         tables = self._tables
         return frozenset(plain(name) for name in [f.name for f in tables.foods] + [n.name for n in tables.names])
 
+    def is_name(self, text: str) -> bool:
+        """Whether these words, in any order, are a name in full."""
+        return frozenset(words_of(text)) in self._by_words
+
     def match(self, text: str, hints: Iterable[str] = ()) -> Match:
         """What `text` means. `hints` are words about its state or container found elsewhere in the line."""
         words = words_of(text)
@@ -89,19 +97,32 @@ class FoodMatcher:
         state_words = frozenset().union(*_STATE_WORDS.values())
         core = _without(words, _NEUTRAL)
         prefixed = [(word, *core) for word in _PREFIXES if word in told and word not in core]
-        readings = [*prefixed, words, core, _without(words, _NEUTRAL | state_words)]
-        for reading in readings:
+        for reading in [*prefixed, words, core]:
             foods = self._by_words.get(frozenset(reading)) if reading else None
             if foods:
-                return self._decide(self._with_state(foods, told), 100.0)
+                return self._decide(self._in_state(foods, told) or foods, 100.0)
+        stateless = self._by_words.get(frozenset(_without(words, _NEUTRAL | state_words)))
+        if stateless:
+            return self._of_another_state(stateless, told)
+        # Behind a comma stands what was done to it, or what it is for.
+        head, comma, _ = text.partition(",")
+        if comma and words_of(head):
+            return self.match(head, told)
         return self._fuzzy(core or words, told)
 
-    def _with_state(self, foods: list[str], told: frozenset[str]) -> list[str]:
+    def _of_another_state(self, foods: list[str], told: frozenset[str]) -> Match:
+        """Foods named without the state the line tells: taken where it is theirs, or only says frozen."""
+        fitting = self._in_state(foods, told)
+        decisive = frozenset().union(*_STATE_WORDS.values()) - {"frozen"}
+        if fitting or told.isdisjoint(decisive):
+            return self._decide(fitting or foods, 100.0)
+        candidates = tuple(self._candidate(food, 80.0) for food in foods[:_MOST_CANDIDATES])
+        return Match("ask", None, None, 80.0, candidates)
+
+    def _in_state(self, foods: list[str], told: frozenset[str]) -> list[str]:
         """Of several foods of one name, those whose state the line tells."""
-        if len(foods) == 1:
-            return foods
-        fitting = [food for food in foods if told & _STATE_WORDS.get(self._tables.food_by_id[food].state, frozenset())]
-        return fitting or foods
+        state = {food: self._tables.food_by_id[food].state for food in foods}
+        return [food for food in foods if told & _STATE_WORDS.get(state[food], frozenset())]
 
     def _decide(self, foods: list[str], score: float) -> Match:
         candidates = tuple(self._candidate(food, score) for food in foods)
@@ -123,12 +144,12 @@ class FoodMatcher:
             elif covered and words[-1] not in left:
                 # Words were added before the known name (purple sprouting broccoli): likely, but ask.
                 partial[food] = max(partial.get(food, 0.0), score - 15 * len(left))
-            elif not left and len(words) < len(name):
+            elif not left and len(words) < len(name) and _similar(words[-1], name[-1]) >= _SAME_WORD:
                 partial[food] = max(partial.get(food, 0.0), score - 15 * (len(name) - len(words)))
         if whole:
             best = max(whole.values())
             near = sorted((food for food in whole if whole[food] >= best - _CLOSE), key=lambda f: -whole[f])
-            return self._decide(self._with_state(near, told), best)
+            return self._decide(self._in_state(near, told) or near, best)
         likely = sorted((food for food in partial if partial[food] >= 50), key=lambda f: (-partial[f], f))
         if not likely:
             return UNKNOWN
@@ -164,4 +185,5 @@ def _similar(word: str, wanted: str) -> float:
     # Short words differ by too little to be guessed at, and the first sign is seldom the slip.
     if min(len(word), len(wanted)) < 4 or word[0] != wanted[0]:
         return 0.0
-    return fuzz.ratio(word, wanted)
+    score = fuzz.ratio(word, wanted)
+    return score if min(len(word), len(wanted)) >= 6 or score >= _SAME_SHORT_WORD else 0.0

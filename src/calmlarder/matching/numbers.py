@@ -9,16 +9,14 @@ WHOLE_WORDS = {
     "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "dozen": 12, "couple": 2, "few": 3, "several": 4,
 }  # fmt: skip
 PART_WORDS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "thirds": 1 / 3, "quarters": 1 / 4}
-_SIGNS = {"½": 1 / 2, "⅓": 1 / 3, "⅔": 2 / 3, "¼": 1 / 4, "¾": 3 / 4, "⅛": 1 / 8, "⅕": 1 / 5}
 
-_DIGITS = r"\d{1,7}(?:[.,]\d{1,3})?"
+_DIGITS = r"\d{1,12}(?:[.,]\d{1,3})?"
 _WHOLE = "|".join(WHOLE_WORDS)
 _PART = "|".join(PART_WORDS)
-_SIGN = "".join(_SIGNS)
 NUMBER = (
     rf"(?:half a dozen"
     rf"|(?:{_DIGITS}|{_WHOLE}) and an? (?:{_PART})"
-    rf"|\d+ \d+/\d+|\d+/\d+|\d*[{_SIGN}]"
+    rf"|\d+ \d+/\d+|\d+/\d+"
     rf"|{_DIGITS}"
     rf"|an? (?:couple|few|dozen)(?: of)?"
     rf"|(?:an? )?(?:(?:{_WHOLE}) )?(?:{_PART})(?: of)?(?: an?\b| the\b)?"
@@ -51,7 +49,6 @@ def number(text: str) -> float:
         (rf"({_DIGITS}|{_WHOLE}) and an? ({_PART})", lambda m: _simple(m[1]) + PART_WORDS[m[2]]),
         (r"(\d+) (\d+)/(\d+)", lambda m: int(m[1]) + _over(m[2], m[3])),
         (r"(\d+)/(\d+)", lambda m: _over(m[1], m[2])),
-        (rf"(\d*)([{_SIGN}])", lambda m: int(m[1] or 0) + _SIGNS[m[2]]),
         (rf"({_DIGITS})", lambda m: _simple(m[1])),
         (r"an? (couple|few|dozen)(?: of)?", lambda m: WHOLE_WORDS[m[1]]),
         (

@@ -7,13 +7,15 @@ _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
     "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish",
 }  # fmt: skip
+# Written close to a whole number, `2½` must not become 21/2.
+_FRACTION = re.compile(r"[¼-¾⅐-⅞]")
 _WORD = re.compile(r"[^\W_]+")
 _SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
 
 
 def plain(text: str) -> str:
     """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
-    decomposed = unicodedata.normalize("NFKD", text.casefold())
+    decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
     for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
         bare = bare.replace(fancy, simple)

@@ -1,0 +1,272 @@
+"""The commands as a cook or another program runs them."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from calmlarder.cli import main
+
+LARDER = """\
+# an invented fridge
+spinach, 1 bag, use by today
+firm tofu 280g, use by tomorrow
+cooked rice 350g, made yesterday
+3 carrots, bendy
+eggs x6 (robin's)
+tofu
+my old boots
+mouldy cheddar
+chicken thighs 300g, use by yesterday
+hummus 1 tub
+rapeseed oil
+soy sauce
+"""
+
+
+@pytest.fixture
+def larder(tmp_path: Path) -> str:
+    path = tmp_path / "larder.txt"
+    path.write_text(LARDER, encoding="utf-8")
+    return str(path)
+
+
+def answer(capsys: pytest.CaptureFixture[str], *arguments: str) -> dict:  # type: ignore[type-arg]
+    assert main([*arguments, "--json"]) == 0
+    return json.loads(capsys.readouterr().out)
+
+
+def test_tonight_as_json(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    result = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11")
+    assert result["status"] == "proven"
+    assert (result["today"], result["profile"], result["people"]) == ("2026-03-11", "elimination", 1)
+    dinner = result["dinners"][0]
+    assert set(dinner) == {
+        "title", "pattern", "people", "proven", "minutes", "uses", "per_person", "rescued", "weigh_first", "steps",
+        "cautions",
+    }  # fmt: skip
+    assert all(
+        {"line", "food", "grams", "how", "days_left", "household"} <= set(use)
+        and use["how"] in {"weigh", "eye", "staple"}
+        for use in dinner["uses"]
+    )
+    each = dinner["per_person"]
+    assert each["protein_g"] >= 20
+    assert set(each["loads_g"]) == set(each["worst_g"]) == set(each["caps_g"])
+    assert set(each["caps_g"]) >= {"oligosaccharides:core", "oligosaccharides:fresh;other", "lactose", "total"}
+    assert all(each["worst_g"][key] <= cap for key, cap in each["caps_g"].items() if key != "total")
+    assert each["loads_g"]["total"] <= each["caps_g"]["total"]
+    used = {use["line"] for use in dinner["uses"]}
+    assert "spinach, 1 bag, use by today" in used
+    assert dinner["rescued"]["portions"] > 1
+    assert used <= set(LARDER.splitlines())
+    assert result["unmatched"] == ["my old boots"]
+    assert [asked["line"] for asked in result["asked"]] == ["tofu"]
+    why = {excluded["line"]: excluded["why"] for excluded in result["excluded"]}
+    assert set(why) == {
+        "eggs x6 (robin's)", "mouldy cheddar", "chicken thighs 300g, use by yesterday", "hummus 1 tub",
+    }  # fmt: skip
+    assert "no figure" in why["hummus 1 tub"]
+    assert "do not eat" in why["chicken thighs 300g, use by yesterday"]
+
+
+def test_shared_food_only_when_allowed(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    result = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11", "--use-shared", "--use", "eggs")
+    assert any(use["food"] == "egg" for use in result["dinners"][0]["uses"])
+    assert main(["tonight", "--larder", larder, "--today", "2026-03-11", "--use", "eggs"]) == 3
+
+
+def test_diet_avoid_without(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    base = ("tonight", "--larder", larder, "--today", "2026-03-11", "--use-shared")
+    vegan = answer(capsys, *base, "--diet", "vegan")
+    assert {use["food"] for use in vegan["dinners"][0]["uses"]}.isdisjoint({"egg", "cheddar"})
+    no_soya = answer(capsys, *base, "--avoid", "soya,gluten")
+    assert {use["food"] for use in no_soya["dinners"][0]["uses"]}.isdisjoint({"tofu-firm", "soy-sauce"})
+    without = answer(capsys, *base, "--without", "spinach")
+    assert all(use["food"] != "spinach" for use in without["dinners"][0]["uses"])
+
+
+def test_people_share_the_dish_and_the_caps(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    one = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11")["dinners"][0]
+    two = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11", "--people", "2", "--protein", "15")
+    dish = two["dinners"][0]
+    assert dish["people"] == 2
+    assert sum(use["grams"] for use in dish["uses"]) > 1.3 * sum(use["grams"] for use in one["uses"])
+    assert all(
+        dish["per_person"]["worst_g"][key] <= cap for key, cap in dish["per_person"]["caps_g"].items() if key != "total"
+    )
+
+
+def test_count_gives_different_dinners(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    dinners = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11", "--count", "3")["dinners"]
+    assert len(dinners) == 3
+    main_slots = {"base", "protein", "vegetable", "salad", "side"}
+    mains = [(d["pattern"], frozenset(u["line"] for u in d["uses"] if u["slot"] in main_slots)) for d in dinners]
+    for index, (pattern, lots) in enumerate(mains):
+        for other, earlier in mains[:index]:
+            assert pattern != other or len(earlier - lots) >= 2
+
+
+def test_minutes_are_kept(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
+    result = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11", "--minutes", "20")
+    assert result["dinners"][0]["minutes"] <= 20
+
+
+@pytest.mark.parametrize(
+    ("options", "limit"),
+    [(["--protein", "90"], "protein floor"), (["--minutes", "6"], "time of 6 minutes")],
+)
+def test_no_dinner_names_the_limit(
+    options: list[str], limit: str, larder: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["tonight", "--larder", larder, "--today", "2026-03-11", *options]) == 3
+    assert limit in capsys.readouterr().out
+
+
+def test_no_dinner_names_the_cap(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "larder.txt"
+    path.write_text("silken tofu 600g\ncooked rice 300g, made today\nkale 200g\nsoy sauce\n", encoding="utf-8")
+    assert main(["tonight", "--larder", str(path), "--today", "2026-03-11"]) == 3
+    assert "oligosaccharides:core" in capsys.readouterr().out
+
+
+def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["demo"]) == 0
+    out = capsys.readouterr().out
+    for part in (
+        "Amounts for the whole dish",
+        "Steps",
+        "Each person",
+        "Rescued",
+        "Left out",
+        "Not medical advice",
+        "Weigh",
+    ):
+        assert part in out
+    assert "\033[" not in out  # plain in a pipe
+
+
+def test_match_as_json_lines(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["match", "half", "tin", "coconut", "milk", "opened", "monday", "--today", "2026-03-11", "--json"]) == 0
+    result = json.loads(capsys.readouterr().out)
+    assert list(result) == [
+        "text", "outcome", "food", "name", "score", "candidates", "grams_low", "grams", "grams_high", "place", "date",
+        "date_kind", "days_left", "condition", "owner",
+    ]  # fmt: skip
+    assert (result["outcome"], result["food"], result["date"]) == ("matched", "coconut-milk", "2026-03-09")
+    assert (result["date_kind"], result["days_left"], result["grams"]) == ("opened", 1, 200)
+
+
+def test_limit_as_json(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["limit", "broccoli", "--json"]) == 0
+    result = json.loads(capsys.readouterr().out)
+    assert list(result) == ["food", "grams_weighed", "grams_eye", "binding", "household"]
+    # 0.1 g fructans x 1.25 (recalled) + 0.1 g GOS in 100 g, cap 0.20 g: 86 g + 2 g on the scale, 68 g x 1.3 by eye.
+    assert (result["grams_weighed"], result["grams_eye"]) == (86, 68)
+    assert main(["limit", "kale", "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["grams_weighed"] is None
+
+
+def test_limit_of_an_unknown_food_cannot_be_told(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["limit", "hummus"]) == 3
+    assert "no figure" in capsys.readouterr().out
+
+
+def test_limit_in_the_wide_profile_is_larger(capsys: pytest.CaptureFixture[str]) -> None:
+    main(["limit", "broccoli", "--json"])
+    narrow = json.loads(capsys.readouterr().out)["grams_weighed"]
+    main(["limit", "broccoli", "--profile", "wide", "--json"])
+    assert json.loads(capsys.readouterr().out)["grams_weighed"] > 1.9 * narrow
+
+
+def test_tables_check(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["tables", "check"]) == 0
+    assert "foods" in capsys.readouterr().out
+
+
+BAD = {
+    "empty": b"",
+    "only comments": b"# nothing\n\n",
+    "binary": bytes(range(256)) * 4,
+    "not utf-8": b"spinach 200g \xff\xfe\n",
+    "five megabytes": b"spinach " * 700_000,
+    "long line": b"spinach " * 100,
+    "negative": b"-50 g spinach\nfirm tofu 200g\n",
+    "impossible day": b"firm tofu 200g, use by 31 feb\n",
+    "nothing known": b"old boots\nplutonium\n",
+}
+
+
+@pytest.mark.parametrize("name", BAD)
+def test_bad_larders_are_clear_errors(name: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "larder.txt"
+    path.write_bytes(BAD[name])
+    assert main(["tonight", "--larder", str(path)]) == 2
+    error = capsys.readouterr().err
+    assert error.startswith("calmlarder: ")
+    assert "Traceback" not in error
+    assert len(error) < 2_000
+
+
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        ["tonight"],
+        ["tonight", "--larder", "/nowhere/at/all.txt"],
+        ["tonight", "--larder", "x", "--nonsense"],
+        ["demo", "--people", "0"],
+        ["demo", "--people", "many"],
+        ["demo", "--protein", "-3"],
+        ["demo", "--protein", "nan"],
+        ["demo", "--seconds", "0"],
+        ["demo", "--avoid", "moonlight"],
+        ["demo", "--profile", "nobody"],
+        ["demo", "--without", "old boots"],
+        ["demo", "--use", "tofu"],
+        ["demo", "--today", "2026-02-30"],
+        ["demo", "--diet", "carnivore"],
+        ["demo", "--tables", "/nowhere/at/all"],
+        ["limit", "plutonium"],
+        ["limit", "tofu"],
+        ["match", "-50g spinach"],
+        ["cook"],
+        [],
+    ],
+)
+def test_wrong_use_is_status_two(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    try:
+        status = main(arguments)
+    except SystemExit as stop:
+        status = stop.code  # type: ignore[assignment]
+    assert status == 2
+    captured = capsys.readouterr()
+    assert captured.err.strip()
+    assert "Traceback" not in captured.err
+
+
+@pytest.mark.parametrize(
+    "command", ["['match', 'spinach 200g']", "['limit', 'kale']", "['tables', 'check']", "['--help']"]
+)
+def test_light_commands_load_no_solver(command: str) -> None:
+    script = (
+        "import sys\nfrom calmlarder.cli import main\n"
+        f"try:\n    main({command})\nexcept SystemExit:\n    pass\n"
+        "heavy = [name for name in sys.modules if name.split('.')[0] in {'ortools', 'textual', 'numpy', 'pandas'}]\n"
+        "sys.exit(f'loaded {heavy}' if heavy else 0)\n"
+    )
+    done = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
+def test_module_and_standard_input() -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "calmlarder", "tonight", "--larder", "-", "--json", "--today", "2026-03-11"],
+        input=LARDER,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    assert json.loads(done.stdout)["dinners"]

@@ -1,0 +1,94 @@
+"""A dinner reads as one a cook would make."""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+
+from calmlarder.compose.compose import Composed, compose
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+from larders import larder_lines
+
+Cook = Callable[..., Composed]
+
+
+@pytest.fixture
+def cook(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]], wanting) -> Cook:  # type: ignore[no-untyped-def]
+    def composed(lines: Sequence[str], **values: object) -> Composed:
+        wanted: Wanted = wanting(**values)
+        return compose(lots_of(lines), wanted, patterns, tables)
+
+    return composed
+
+
+BASICS = ["rapeseed oil", "soy sauce", "ginger", "lime", "cooked rice 400g, made today", "potatoes 1kg"]
+
+
+def test_the_most_urgent_food_is_used(cook: Cook) -> None:
+    dinner = cook([*BASICS, "firm tofu 300g", "spinach 200g, use by today", "kale 200g, use by 2026-03-20"]).dinners[0]
+    foods = {use.food for use in dinner.uses}
+    assert "spinach" in foods
+    assert next(use.grams for use in dinner.uses if use.food == "spinach") >= 70
+
+
+def test_two_onions_are_never_the_answer(cook: Cook) -> None:
+    composed = cook(
+        [*BASICS, "firm tofu 300g", "brown onion x2, use by today", "garlic 1 bulb, use by today", "carrots x3"]
+    )
+    assert {use.food for use in composed.dinners[0].uses}.isdisjoint({"onion-brown", "garlic"})
+
+
+def test_weighing_is_asked_for_only_what_needs_it(cook: Cook) -> None:
+    composed = cook([*BASICS, "firm tofu 300g", "broccoli 300g, use by today", "kale 200g, use by today"], protein_g=15)
+    for use in composed.dinners[0].uses:
+        if use.how == "weigh":
+            assert use.food not in {"kale", "rice-white-cooked", "potato"}
+
+
+def test_amounts_are_those_of_a_plate(cook: Cook, tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    slots = {pattern.id: pattern.slots for pattern in patterns}
+    seen = 0
+    for seed in range(30):
+        for dinner in cook(larder_lines(tables, 24, seed)).dinners:
+            seen += 1
+            for name, slot in slots[dinner.pattern].items():
+                uses = [use for use in dinner.uses if use.slot == name]
+                portions = sum(use.grams / float(tables.food_by_id[use.food].portion_g) for use in uses)
+                assert len(uses) <= slot.items[1]
+                assert portions <= slot.portions[2] * 1.01
+                if slot.items[0] and slot.role in {"base", "protein"}:
+                    assert portions >= 0.99 * slot.portions[0]
+    assert seen >= 15
+
+
+def test_a_dish_keeps_to_one_flavour_family(cook: Cook, tables: Tables) -> None:
+    for seed in range(20):
+        for dinner in cook(larder_lines(tables, 24, seed)).dinners:
+            assert all(tables.food_by_id[use.food].fit(dinner.family) for use in dinner.uses)  # type: ignore[arg-type]
+
+
+def test_nothing_is_eaten_raw_that_must_be_cooked(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    must = {"potato", "aubergine", "chicken-breast", "egg", "rice-white-dry", "lentils-red-dry", "okra", "bean-sprouts",
+            "kidney-beans-dry", "cassava", "flour-gram"}  # fmt: skip
+    for food in must:
+        assert "raw" not in tables.food_by_id[food].minutes
+    for pattern in patterns:
+        for slot in pattern.slots.values():
+            if slot.method == "raw":
+                assert not any(slot.takes(tables.food_by_id[food]) for food in must)
+
+
+def test_steps_name_every_food_and_leave_no_braces(cook: Cook, tables: Tables) -> None:
+    for seed in range(20):
+        for dinner in cook(larder_lines(tables, 24, seed)).dinners:
+            text = " ".join(dinner.steps)
+            assert "{" not in text + dinner.title
+            for use in dinner.uses:
+                assert f"{use.grams} g {use.name}" in text, (dinner.pattern, use.name)
+
+
+def test_beans_that_need_a_night_are_not_for_tonight(cook: Cook) -> None:
+    composed = cook([*BASICS, "firm tofu 300g", "dry kidney beans 500g", "carrots x3"])
+    assert any("not for tonight" in excluded.why for excluded in composed.excluded)

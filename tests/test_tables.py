@@ -1,0 +1,145 @@
+"""Own tables, faults in tables, and faults in patterns."""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from calmlarder.cli import main
+from calmlarder.patterns.load import read_patterns
+from calmlarder.tables.check import check_tables, coverage
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped, table_folders
+
+FOODS = (
+    "id,name,state,roles,diet,allergens,energy_kcal,protein_g,lysine_mg,fibre_g,calcium_mg,iron_mg,nutrient_source,"
+    "nutrient_code,portion_g,cutoff_class,kind,gluten,staple,flavours,minutes,prep,note"
+)
+
+
+def copied(tmp_path: Path) -> Path:
+    return Path(shutil.copytree(shipped("ingredient_tables"), tmp_path / "tables"))
+
+
+def problems(folder: Path) -> list[str]:
+    return [str(problem) for problem in check_tables([folder])[1]]
+
+
+def change(path: Path, old: str, new: str) -> None:
+    text = path.read_text(encoding="utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new, 1), encoding="utf-8")
+
+
+def test_shipped_tables_hold() -> None:
+    tables, faults = check_tables([shipped("ingredient_tables")])
+    assert faults == []
+    covered = coverage(tables)
+    assert covered.foods >= 180
+    assert covered.sourced_percent >= 80
+    assert covered.decisive_sourced_percent >= 70
+
+
+def test_fixed_headers() -> None:
+    folder = shipped("ingredient_tables")
+    first = {path.stem: path.read_text(encoding="utf-8").splitlines()[0] for path in folder.glob("*.csv")}
+    assert first["foods"] == FOODS
+    assert first["fermentables"] == "food,component,g_per_100g,basis,source,code,note"
+    assert first["caps"] == "profile,scope,group,grams,applies_to,holds,source"
+    assert first["sources"] == "key,citation,licence,seen_as"
+
+
+@pytest.mark.parametrize(
+    ("table", "old", "new", "where"),
+    [
+        ("foods", "firm tofu,as sold,protein", "firm tofu,as sold,hero", "foods.csv:"),
+        ("fermentables", "tofu-firm,gos,0.1", "tofu-firm,gos,lots", "fermentables.csv:"),
+        ("fermentables", "tofu-firm,gos,0.1", "tofu-firm,gos,-1", "fermentables.csv:"),
+        ("fermentables", "tofu-firm,gos,", "tofu-form,gos,", "fermentables.csv:"),
+        ("fermentables", ",analysed,cofid2015,13-570", ",analysed,nowhere,13-570", "fermentables.csv:"),
+        ("fermentables", ",analysed,cofid2015,13-570", ",analysed,cofid2015,", "fermentables.csv:"),
+        ("caps", "elimination,food,lactose,1.00", "elimination,food,lactose,-1", "caps.csv:"),
+        ("names", "tofu,tofu-firm", "tofu,tofu-from", "names.csv:"),
+        ("measures", "tofu-firm,block,280,224,336", "tofu-firm,block,280,300,336", "measures.csv:"),
+        ("foods", "id,name,state", "id,nickname,state", "foods.csv:1"),
+        ("foods", ",portion_g", "", "foods.csv:1"),
+    ],
+)
+def test_a_fault_is_told_with_its_place(table: str, old: str, new: str, where: str, tmp_path: Path) -> None:
+    folder = copied(tmp_path)
+    change(folder / f"{table}.csv", old, new)
+    faults = problems(folder)
+    assert faults
+    assert any(fault.startswith(where) for fault in faults), faults[:3]
+
+
+def test_faults_end_the_command_with_status_two(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = copied(tmp_path)
+    change(folder / "fermentables.csv", "tofu-firm,gos,0.1", "tofu-firm,gos,lots")
+    assert main(["tables", "check", "--tables", str(folder)]) == 2
+    error = capsys.readouterr().err
+    assert "fermentables.csv:" in error
+    assert main(["demo", "--tables", str(folder)]) == 2
+    assert "Traceback" not in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("content", [b"\xff\xfe\x00", b'food,component\n"open', b""])
+def test_broken_files_are_told(content: bytes, tmp_path: Path) -> None:
+    folder = copied(tmp_path)
+    (folder / "names.csv").write_bytes(content)
+    assert any(fault.startswith("names.csv") for fault in problems(folder))
+
+
+def test_own_tables_replace_and_add(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    own = tmp_path / "own"
+    own.mkdir()
+    (own / "fermentables.csv").write_text(
+        "food,component,g_per_100g,basis,source,code,note\nkale,fructans,0.5,assumed,by_nature,,a test\n",
+        encoding="utf-8",
+    )
+    (own / "names.csv").write_text("name,food\ngreen ruffles,kale\n", encoding="utf-8")
+    tables = load_tables(table_folders(own))
+    assert str(tables.fermentables_of("kale")["fructans"].g_per_100g) == "0.5"
+    assert any(row.name == "green ruffles" for row in tables.names)
+    assert len(tables.foods) >= 180
+    monkeypatch.setenv("CALMLARDER_TABLES", str(own))
+    assert load_tables(table_folders()).fermentables_of("kale") == tables.fermentables_of("kale")
+
+
+def test_every_food_has_every_component_or_says_so(tables) -> None:  # type: ignore[no-untyped-def]
+    for food in tables.foods:
+        missing = tables.unknown_of(food.id)
+        assert not missing or "no figure found" in food.note, food.id
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ('role = "base"', 'role = "foundation"'),
+        ("items = [1, 1]", "items = [3, 1]"),
+        ("{protein}", "{proteins}"),
+        ("title = ", "tittle = "),
+        ('method = "boil"', 'method = "boil'),
+    ],
+)
+def test_a_fault_in_a_pattern_is_told(old: str, new: str, tmp_path: Path) -> None:
+    folder = Path(shutil.copytree(shipped("recipes"), tmp_path / "recipes"))
+    change(folder / "stir-fry.toml", old, new)
+    _, faults = read_patterns(folder)
+    assert faults
+    assert all(str(fault).startswith("stir-fry.toml") for fault in faults)
+
+
+def test_patterns_are_many_and_each_has_a_vegan_filling(patterns, tables) -> None:  # type: ignore[no-untyped-def]
+    """Each dish whose nature allows it can be filled in elimination by a vegan; dishes of eggs cannot."""
+    assert len(patterns) >= 24
+    of_eggs = {"frittata", "eggs-in-tomato"}
+    for pattern in patterns:
+        for name, slot in pattern.slots.items():
+            if slot.items[0]:
+                fillings = [
+                    food
+                    for food in tables.foods
+                    if slot.takes(food) and food.diet == "vegan" and not tables.unknown_of(food.id)
+                ]
+                assert fillings or pattern.id in of_eggs, (pattern.id, name)
