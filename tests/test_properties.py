@@ -5,7 +5,6 @@ from decimal import Decimal
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from larders import larder_lines
 
 from calmlarder.compose.compose import Composed, compose, pattern_problems
 from calmlarder.compose.search import search
@@ -18,6 +17,7 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from larders import larder_lines
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 SLOW = settings(max_examples=20, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])

@@ -1,0 +1,41 @@
+"""A cold `calmlarder tonight` on the demo larder, as a multiple of a bare import of the solver.
+
+Run: python tests/benchmarks/cold_start.py. Wanted: under 3 times, and under 2 s on two cores.
+"""
+
+import statistics
+import subprocess
+import sys
+import time
+from importlib import resources
+
+ROUNDS = 9
+
+
+def seconds(*command: str) -> float:
+    """Wall time of a fresh process."""
+    start = time.perf_counter()
+    subprocess.run([sys.executable, *command], check=True, capture_output=True)
+    return time.perf_counter() - start
+
+
+def main() -> None:
+    """Time both in turn, so that a busy machine is busy for both."""
+    larder = str(resources.files("calmlarder").joinpath("demo_larder.txt"))
+    pairs = [
+        (
+            seconds("-c", "import ortools.sat.python.cp_model"),
+            seconds("-m", "calmlarder", "tonight", "--larder", larder),
+            seconds("-m", "calmlarder", "match", "spinach"),
+        )
+        for _ in range(ROUNDS)
+    ]
+    ratio = statistics.median(dinner / bare for bare, dinner, _ in pairs)
+    match = statistics.median(word / bare for bare, _, word in pairs)
+    slowest = max(dinner for _, dinner, _ in pairs)
+    print(f"tonight: {ratio:.2f} times a bare import of the solver (slowest {slowest:.2f} s, wanted < 3 and < 2 s)")
+    print(f"match: {match:.2f} times")
+
+
+if __name__ == "__main__":
+    main()
