@@ -12,9 +12,6 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from larders import larder_lines
-from milp_twin import best_score
-
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.search import search
 from calmlarder.compose.wanted import Wanted
@@ -23,6 +20,8 @@ from calmlarder.patterns.load import load_patterns
 from calmlarder.sitting.profile import profile_named
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
+from larders import larder_lines
+from milp_twin import best_score
 
 PATTERNS = 24
 LARDERS = 10

@@ -37,8 +37,9 @@ def verify(
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
     avoid, without and use_shared, `lots` the larder as plain values.
     """
-    foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",)).values()}
-    figures = _rows(table_folders, "fermentables.csv", ("food", "component"))
+    used = {use["food"] for use in dinner["uses"]}
+    foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
+    figures = _rows(table_folders, "fermentables.csv", ("food", "component"), used)
     caps = _rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (
         *_amounts(dinner, lots),
@@ -49,12 +50,21 @@ def verify(
     )
 
 
-def _rows(folders: Sequence[Path], name: str, key: Sequence[str]) -> dict[tuple[str, ...], Row]:
+def _rows(
+    folders: Sequence[Path], name: str, key: Sequence[str], only: set[str] | None = None
+) -> dict[tuple[str, ...], Row]:
+    """Rows of a table by key, of later folders over earlier ones; `only` of these first key cells."""
     rows: dict[tuple[str, ...], Row] = {}
     for folder in folders:
-        if (folder / name).exists():
-            with (folder / name).open(encoding="utf-8-sig", newline="") as file:
-                for row in csv.DictReader(file):
+        if not (folder / name).exists():
+            continue
+        with (folder / name).open(encoding="utf-8-sig", newline="") as file:
+            lines = csv.reader(file)
+            header = next(lines)
+            first = header.index(key[0])
+            for cells in lines:
+                if cells and (only is None or cells[first].strip() in only):
+                    row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
                     rows[tuple(row[column] for column in key)] = row
     return rows
 

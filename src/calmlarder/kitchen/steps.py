@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.rows import Food
 
-_STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|firm|plain) ")
+_STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain) ")
 _TITLE_NAMES = 2
 _VERBS = {
     "boil": "boil",

@@ -11,8 +11,15 @@ Rounding = Literal["nearest", "down"]
 
 # Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
 _SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
-_GENERAL = frozenset({"handful", "tbsp", "tsp"})
-_BY_HAND = frozenset({"leaf", "salad-leaf", "herb", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
+_BY_HAND = frozenset({"leaf", "salad-leaf", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
+_BY_SPOON = frozenset({
+    "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "citrus", "condiment", "spice", "sweetener", "flour",
+    "starch", "nut", "seed", "nut-butter", "cream", "yoghurt", "milk", "plant-drink", "stock", "juice", "dried-fruit",
+    "olive",
+})  # fmt: skip
+_BY_SLICE = frozenset({"bread", "cheese", "fruit"})
+_NO_CUP = (_BY_HAND - {"pulse"}) | {"herb"}
+_NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Beyond this many nobody counts on.
@@ -21,7 +28,7 @@ _MOST_SPOONS = {"tbsp": 6, "tsp": 4, "cup": 4}
 
 
 def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rounding) -> str | None:
-    """`about 3 handfuls`, `about a third of a piece`, or None where no measure suits.
+    """`about 3 handfuls`, `about a third of one`, or None where no measure suits.
 
     `down` never says more than the grams.
     """
@@ -33,28 +40,37 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
     for name, count in counts:
         part = _part(count, rounding)
         if part:
-            return f"about {part} of a {name}" if part != "half" else f"about half a {name}"
+            return f"about {part} of {'one' if name == 'piece' else f'a {name}'}"
     return None
 
 
 def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
     own = {row.measure: row for row in tables.own_measures(food)}
     for name in _SAID:
-        if name == "handful" and food.kind not in _BY_HAND:
+        if name == "cup" and food.kind in _NO_CUP:
             continue
-        if name == "cup" and food.kind in _BY_HAND and food.kind != "pulse":
+        if name == "handful" and food.kind in _NO_HANDFUL:
             continue
-        if name == "slice" and food.kind not in {"bread", "cheese", "fruit"}:
+        if name == "slice" and food.kind not in _BY_SLICE:
             continue
-        row = own.get(name) or (tables.measure(food, name) if name in _GENERAL else None)
+        row = own.get(name) or (tables.measure(food, name) if name in _general(food) else None)
         if row is not None:
             yield name, float(row.grams)
+
+
+def _general(food: Food) -> set[str]:
+    """The measures that suit a food's kind without a row of its own."""
+    by_hand = {"handful"} if food.kind in _BY_HAND else set()
+    return by_hand | ({"tbsp", "tsp"} if food.kind in _BY_SPOON else set())
 
 
 def _whole(count: float, name: str, rounding: Rounding) -> str:
     halves = math.floor(count * 2 + 0.02) if rounding == "down" else round(count * 2)
     whole, half = divmod(max(2, halves), 2)
-    return f"{whole}{'½' if half else ''} {name}{'' if name in _NO_PLURAL or halves <= 2 else 's'}"
+    count_said = f"{whole}{'½' if half else ''}"
+    if name == "piece":
+        return count_said
+    return f"{count_said} {name}{'' if name in _NO_PLURAL or halves <= 2 else 's'}"
 
 
 def _part(count: float, rounding: Rounding) -> str | None:
