@@ -270,3 +270,16 @@ def test_module_and_standard_input() -> None:
     )
     assert done.returncode == 0, done.stderr
     assert json.loads(done.stdout)["dinners"]
+
+
+def test_out_of_time_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Either the best found so far, not called proven, or nothing and a word on --seconds."""
+    path = tmp_path / "larder.txt"
+    path.write_text(LARDER, encoding="utf-8")
+    status = main(["tonight", "--larder", str(path), "--today", "2026-03-11", "--seconds", "0.001", "--json"])
+    result = json.loads(capsys.readouterr().out)
+    assert result["status"] in {"best_found", "none"}
+    assert status == (3 if result["status"] == "none" else 0)
+    if not result["dinners"]:
+        assert any("--seconds" in obstacle for obstacle in result["obstacles"])
+    assert not any(dinner["proven"] for dinner in result["dinners"])
