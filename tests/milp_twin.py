@@ -103,6 +103,16 @@ def _block(p: _Programme, problem: PatternProblem) -> int:
         lots.setdefault(o.key, []).append(u)
     for uses in lots.values():
         p.at_most(dict.fromkeys(uses, 1.0), 1)
+    for names in pattern.one_of:
+        p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.slot in names}}, 0)
+    kinds: dict[str, list[int]] = {}
+    for o, u in zip(options, used, strict=True):
+        if pattern.slots[o.slot].role == "protein":
+            kinds.setdefault(o.offered.food.kind, []).append(u)
+    for uses in kinds.values():
+        if len(uses) > 1:
+            again = p.variable(9, -weights.SAME_KIND_AGAIN * _POINT)
+            p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     _families(p, problem, z, used)
     _slots(p, problem, z, used, units)
     for cap in problem.sitting_caps:

@@ -9,6 +9,7 @@ from typing import NoReturn
 from calmlarder import __version__
 from calmlarder.problems import CannotGoOn
 
+SITTINGS = ("dinner", "breakfast", "packed", "shake", "snack")
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
 
 
@@ -52,7 +53,8 @@ def _dinner_options(command: argparse.ArgumentParser) -> None:
     add = command.add_argument
     add("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
     add("--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)")
-    add("--protein", type=float, default=20.0, metavar="G", help="least protein a person, g (default 20)")
+    add("--sitting", default="dinner", choices=SITTINGS, help="what is cooked (default dinner)")
+    add("--protein", type=float, metavar="G", help="least protein a person, g (default: 20 for a dinner)")
     add("--minutes", type=int, metavar="M", help="most minutes to cook")
     add(
         "--diet",

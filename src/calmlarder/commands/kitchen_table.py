@@ -54,7 +54,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
     """The request of the options. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
 
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
     from calmlarder.sitting.profile import profile_named
 
     avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
@@ -66,7 +66,8 @@ def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
         "today": day_of(options),
         "profile": profile_named(options.profile, tables),
         "people": options.people,
-        "protein_g": options.protein,
+        "sitting": options.sitting,
+        "protein_g": PROTEIN_FLOOR_G[options.sitting] if options.protein is None else options.protein,
         "minutes": options.minutes,
         "diet": options.diet,
         "avoid": tuple(avoid),

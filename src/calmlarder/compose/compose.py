@@ -73,4 +73,6 @@ def _problems(
     for thing in offered:
         row = tables.keeping_of(thing.food, "fridge", "whole")
         keeps[thing.food.id] = row.days if row else None
-    return [pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns]
+    return [
+        pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns if wanted.sitting in pattern.sittings
+    ]

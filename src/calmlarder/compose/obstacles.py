@@ -19,7 +19,7 @@ Rebuild = Callable[[Wanted], Sequence[PatternProblem]]
 def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float) -> tuple[str, ...]:
     """Sentences that say which limit alone, let go, would allow a dinner; else what is missing."""
     missing = [words for role, words in _MAIN if not any(role in thing.food.roles for thing in offered)]
-    if missing:
+    if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
     if not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):

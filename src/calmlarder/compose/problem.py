@@ -18,7 +18,7 @@ MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.35}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
-_MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.5}
+_MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 _PERISHABLE_KEEPS_DAYS = 8
 PORTION = 10_000  # one portion in the model's units
 
@@ -63,7 +63,8 @@ class PatternProblem(NamedTuple):
     @property
     def fillable(self) -> bool:
         """Whether every slot that must be filled has enough lots for it."""
-        return all(
+        filled = {option.slot for option in self.options}
+        return all(filled.intersection(names) for names in self.pattern.one_of) and all(
             len({option.key for _, option in self.in_slot(name)}) >= slot.items[0]
             for name, slot in self.pattern.slots.items()
         )

@@ -12,11 +12,14 @@ from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.caps import Caps
 from calmlarder.compose.rules.families import OneFamily
 from calmlarder.compose.rules.minutes import SlowestFood
+from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.solve import Plan, solve, upper_bound
 
-RULES: tuple[Rule, ...] = (Amounts(), Slots(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), Asked())
+RULES: tuple[Rule, ...] = (
+    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), Asked(),
+)  # fmt: skip
 
 Progress = Callable[[Plan], None]
 

@@ -15,10 +15,12 @@ from calmlarder.compose.wishes.flavour import AtHome
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
 from calmlarder.compose.wishes.steady import Steady
+from calmlarder.compose.wishes.variety import TwoKinds
 from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
-    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Steady(),
+    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(),
+    TwoKinds(), Steady(),
 )  # fmt: skip
 
 

@@ -127,6 +127,8 @@ def _slots(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping
                 minutes = max(minutes, int(methods[slot["method"]]))
         if portions > Decimal(str(slot["portions"][2])) * Decimal("1.01"):
             faults.append(f"slot {name} holds {portions:.2f} portions a person")
+    filled = {use["slot"] for use in dinner["uses"]}
+    faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]
     if request["minutes"] is not None and pattern["minutes"] + minutes > request["minutes"]:
         faults.append(f"takes {pattern['minutes'] + minutes} minutes")
     return faults

@@ -1,12 +1,19 @@
 """What is asked for: who eats, what they may eat, and how long it may take."""
 
+from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.sitting.profile import Profile
-from calmlarder.tables.vocabulary import Allergen, Diet
+from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
+
+# Least protein of one person at a sitting, g: common practice, no source.
+PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
+    {"dinner": 20.0, "packed": 20.0, "breakfast": 12.0, "shake": 12.0, "snack": 5.0}
+)
 
 
 class Wanted(BaseModel):
@@ -16,6 +23,7 @@ class Wanted(BaseModel):
 
     today: date
     profile: Profile
+    sitting: Sitting = "dinner"
     people: Annotated[int, Field(ge=1, le=12)] = 1
     protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
     minutes: Annotated[int | None, Field(ge=5, le=600)] = None

@@ -17,6 +17,7 @@ OPENING = 8
 MINUTE = 0.4
 ITEM_MISSING = 6
 ITEM_EXTRA = 10
+SAME_KIND_AGAIN = 15
 # For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.
 NEAR_PORTIONS = 0.3
 OFF_NEAR_MAIN = 40

@@ -7,8 +7,9 @@ from typing import Literal, NamedTuple
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.rows import Food
 
-_STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain) ")
+_STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw) ")
 _TITLE_NAMES = 2
+_TITLE_NAMES_IN_ALL = 3
 _VERBS = {
     "boil": "boil",
     "roast": "roast",
@@ -37,7 +38,7 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling]) -> str:
         for name in slot_names(found):
             things = sorted((f for f in fillings if f.slot == name), key=lambda filling: -filling.grams)
             chosen += [_STATE_WORDS.sub("", thing.food.name) for thing in things[:_TITLE_NAMES]]
-        return listed(chosen)
+        return listed(chosen[:_TITLE_NAMES_IN_ALL])
 
     title = REFERENCE.sub(names, pattern.title)
     return title[:1].upper() + title[1:]

@@ -6,7 +6,7 @@ from typing import Annotated
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Family, Kind, Method, Role, State
+from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
 REFERENCE = re.compile(r"\{(cook:)?([a-z_, ]+)(?:\|([^}]*))?\}")
 
@@ -53,16 +53,18 @@ class Slot(BaseModel):
 class Pattern(BaseModel):
     """A dish with open slots.
 
-    `minutes` is the work around the longest cooking time among its foods. A step names slots in braces;
-    `{a,b|words}` lists what fills them, or says the words where nothing does; a step whose braces stay
-    empty without such words is dropped. `{cook:a}` says how it is cooked, or warmed if it is cooked already.
+    `minutes` is the work around the longest cooking time among its foods. Of the slots in a group of `one_of`
+    at least one is filled. A step names slots in braces; `{a,b|words}` lists what fills them, or says the words
+    where nothing does; a step whose braces stay empty without such words is dropped. `{cook:a}` says how it is
+    cooked, or warmed if it is cooked already.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
 
     id: str
     title: Annotated[str, Field(min_length=3)]
-    sittings: Annotated[tuple[str, ...], Field(min_length=1)]
+    tradition: Annotated[str, Field(min_length=3)]
+    sittings: Annotated[tuple[Sitting, ...], Field(min_length=1)]
     flavours: Annotated[tuple[Family, ...], Field(min_length=1)]
     equipment: tuple[str, ...]
     minutes: Annotated[int, Field(ge=0, le=240)]
@@ -70,6 +72,7 @@ class Pattern(BaseModel):
     freezes: bool
     cautions: tuple[str, ...]
     steps: Annotated[tuple[str, ...], Field(min_length=1)]
+    one_of: tuple[tuple[str, ...], ...] = ()
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
 
     @model_validator(mode="after")
@@ -79,6 +82,10 @@ class Pattern(BaseModel):
                 for name in slot_names(found):
                     if name not in self.slots:
                         raise ValueError(f"`{{{name}}}` names no slot; the slots are {', '.join(self.slots)}")
+        for names in self.one_of:
+            for name in names:
+                if name not in self.slots:
+                    raise ValueError(f"one_of names `{name}`, which is no slot")
         return self
 
 

@@ -38,9 +38,12 @@ Kind = Literal[
     "herb", "spice", "sweetener",
 ]  # fmt: skip
 
+Sitting = Literal["dinner", "breakfast", "packed", "shake", "snack"]
+
 COMPONENTS: tuple[Component, ...] = get_args(Component)
 GROUPS: tuple[Group, ...] = get_args(Group)
 ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
 DIETS: tuple[Diet, ...] = get_args(Diet)
 FAMILIES: tuple[Family, ...] = get_args(Family)
+SITTINGS: tuple[Sitting, ...] = get_args(Sitting)
 KINDS: tuple[Kind, ...] = get_args(Kind)
