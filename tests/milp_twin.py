@@ -161,6 +161,8 @@ def _slots(p: _Programme, problem: PatternProblem, z: int, used: list[int], unit
         if slot.items[0]:
             p.at_most({z: low, **{column: -value for column, value in held.items()}}, 0)
             there = z
+        elif slot.usual_items and slot.role == "vegetable":
+            there = z
         else:
             there = p.variable(1)
             for column in filled:

@@ -45,8 +45,9 @@ def test_tonight_as_json(larder: str, capsys: pytest.CaptureFixture[str]) -> Non
     dinner = result["dinners"][0]
     assert set(dinner) == {
         "title", "pattern", "people", "proven", "minutes", "uses", "per_person", "rescued", "weigh_first", "steps",
-        "cautions",
+        "cautions", "timeline", "timeline_proven",
     }  # fmt: skip
+    assert set(dinner["timeline"][0]) == {"start_min", "minutes", "what", "hands_on", "equipment"}
     assert all(
         {"line", "food", "grams", "how", "days_left", "household"} <= set(use)
         and use["how"] in {"weigh", "eye", "staple"}
@@ -116,7 +117,7 @@ def test_minutes_are_kept(larder: str, capsys: pytest.CaptureFixture[str]) -> No
 
 @pytest.mark.parametrize(
     ("options", "limit"),
-    [(["--protein", "90"], "protein floor"), (["--minutes", "6"], "time of 6 minutes")],
+    [(["--protein", "90"], "protein floor"), (["--minutes", "5"], "time of 5 minutes")],
 )
 def test_no_dinner_names_the_limit(
     options: list[str], limit: str, larder: str, capsys: pytest.CaptureFixture[str]

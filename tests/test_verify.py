@@ -92,6 +92,15 @@ def prettier_numbers(dinner: dict[str, Any], *_: Any) -> None:
     dinner["per_person"]["worst_g"]["oligosaccharides:core"] = 0.01
 
 
+def two_hands_at_once(dinner: dict[str, Any], *_: Any) -> None:
+    hands = [moment for moment in dinner["timeline"] if moment["hands_on"] and moment["minutes"]]
+    hands[1]["start_min"] = hands[0]["start_min"]
+
+
+def quicker_than_it_is(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["minutes"] -= 5
+
+
 def wrong_slot(dinner: dict[str, Any], *_: Any) -> None:
     use(dinner, "spinach")["slot"] = "protein"
 
@@ -103,7 +112,7 @@ def test_the_dinner_itself_passes(case) -> None:  # type: ignore[no-untyped-def]
 @pytest.mark.parametrize(
     "spoil",
     [too_much, over_the_cap, onion, not_vegan, too_little_protein, floor_raised, left_out, allergen, unsafe, not_asked,
-     too_slow, prettier_numbers, wrong_slot],
+     too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is],
 )  # fmt: skip
 def test_spoilt_dinners_are_found_out(spoil: Callable[..., None], case) -> None:  # type: ignore[no-untyped-def]
     spoilt = copy.deepcopy(case)

@@ -1,7 +1,7 @@
 """From a larder and a request to dinners that passed the independent check."""
 
 import time
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
@@ -10,11 +10,14 @@ from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
-from calmlarder.compose.search import Progress, search
+from calmlarder.compose.search import Found, Progress, search
+from calmlarder.compose.solve import Plan
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+
+_MOST_TOO_LONG = 30
 
 
 class Composed(BaseModel):
@@ -43,20 +46,50 @@ def compose(
     def problems(request: Wanted) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
-    found = search(problems(wanted), wanted.count, wanted.seconds, progress)
+    found, dinners = _in_time(problems, wanted, tables, progress)
     why: tuple[str, ...] = ()
-    if not found.plans:
+    if not dinners:
         if found.status == "none":
             why = obstacles(offered, wanted, problems, max(1.0, wanted.seconds - (time.monotonic() - start)))
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
-        status=found.status if found.plans else "none",
-        dinners=tuple(dinner_of(plan, proven, tables) for plan, proven in zip(found.plans, found.proven, strict=True)),
+        status=found.status if dinners else "none",
+        dinners=dinners,
         excluded=excluded,
         obstacles=why,
         seconds=round(time.monotonic() - start, 3),
     )
+
+
+def _in_time(
+    problems: Callable[[Wanted], list[PatternProblem]],
+    wanted: Wanted,
+    tables: Tables,
+    progress: Progress | None,
+) -> tuple[Found, tuple[Dinner, ...]]:
+    """Dinners whose timeline keeps to `wanted.minutes`.
+
+    The model knows only the least time a food takes in its slot; where a timeline comes out longer, the search
+    goes on for another dinner, and the answer is no longer called proven.
+    """
+    end = time.monotonic() + wanted.seconds
+    too_long: list[Plan] = []
+    asked = problems(wanted)
+    while True:
+        left = max(0.001, end - time.monotonic())
+        found = search(asked, wanted.count, left, progress, avoid=too_long)
+        if too_long and found.status == "proven":
+            found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
+        dinners = tuple(dinner_of(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True))
+        if wanted.minutes is None or not dinners:
+            return found, dinners
+        late = [plan for plan, dinner in zip(found.plans, dinners, strict=True) if dinner.minutes > wanted.minutes]
+        if not late:
+            return found, dinners
+        too_long += late
+        if len(too_long) > _MOST_TOO_LONG or time.monotonic() >= end:
+            return Found((), (), "none"), ()
 
 
 def pattern_problems(

@@ -8,7 +8,9 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.kitchen.steps import Filling, steps_of, title_of
+from calmlarder.kitchen.timeline import Timeline, timeline_of
 from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Slot
 from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
@@ -70,6 +72,7 @@ class Dinner(_Told):
     people: int
     proven: bool
     minutes: int
+    timeline: Timeline
     uses: tuple[PlateUse, ...]
     per_person: PerPerson
     rescued: Rescued
@@ -85,23 +88,16 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     people = plan.problem.wanted.people
     pattern = plan.problem.pattern
     uses = tuple(_use(use, tables) for use in plan.uses)
-    fillings = [
-        Filling(
-            slot=use.slot,
-            food=tables.food_by_id[use.food],
-            grams=use.grams,
-            how=use.how,
-            household=use.household,
-        )
-        for use in uses
-    ]
+    fillings = [_filling(use, pattern.slots[use.slot], tables) for use in uses]
+    timeline = timeline_of(pattern, fillings)
     return Dinner(
         title=title_of(pattern, fillings),
         pattern=pattern.id,
         family=plan.family,
         people=people,
         proven=proven,
-        minutes=pattern.minutes + max((use.option.minutes for use in plan.uses), default=0),
+        minutes=timeline.minutes,
+        timeline=timeline,
         uses=uses,
         per_person=_per_person(plan),
         rescued=_rescued(plan),
@@ -112,6 +108,19 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         unknown_nutrients=tuple(
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
         ),
+    )
+
+
+def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
+    food = tables.food_by_id[use.food]
+    return Filling(
+        slot=use.slot,
+        food=food,
+        grams=use.grams,
+        how=use.how,
+        household=use.household,
+        prep=slot.prep_of(food),
+        minutes=slot.minutes_for(food),
     )
 
 

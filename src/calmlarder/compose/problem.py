@@ -20,6 +20,7 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 _PERISHABLE_KEEPS_DAYS = 8
+SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
 
 
@@ -78,7 +79,7 @@ def pattern_problem(
         option
         for name, slot in pattern.slots.items()
         for thing in offered
-        if slot.takes(thing.food) and _in_time(pattern, slot, thing, wanted)
+        if slot.takes(thing.food) and _in_time(slot, thing, wanted)
         if (option := _option(name, slot, thing, wanted, keeps.get(thing.food.id))) is not None
         if _at_home(pattern, option)
     )
@@ -92,8 +93,8 @@ def pattern_problem(
     )
 
 
-def _in_time(pattern: Pattern, slot: Slot, thing: Offered, wanted: Wanted) -> bool:
-    return wanted.minutes is None or pattern.minutes + thing.food.minutes[slot.method] <= wanted.minutes
+def _in_time(slot: Slot, thing: Offered, wanted: Wanted) -> bool:
+    return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
 
 
 def _at_home(pattern: Pattern, option: Option) -> bool:
@@ -120,7 +121,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | 
         whole=most == there,
         portion_units=round(PORTION * unit / float(food.portion_g)),
         protein_mg=int((food.protein_g or 0) * 10 * unit),
-        minutes=food.minutes[slot.method],
+        minutes=slot.minutes_for(food),
         points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),
         weighable=not food.is_staple and any(thing.figures.worst.values()),
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,

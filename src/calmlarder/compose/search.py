@@ -38,8 +38,12 @@ def search(
     seconds: float,
     progress: Progress | None = None,
     rules: Sequence[Rule] = RULES,
+    avoid: Sequence[Plan] = (),
 ) -> Found:
-    """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all."""
+    """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all.
+
+    They differ from those to `avoid` too.
+    """
     end = time.monotonic() + seconds
     ranked = sorted(
         ((upper_bound(problem), problem) for problem in problems if problem.fillable),
@@ -48,7 +52,7 @@ def search(
     plans: list[Plan] = []
     proven: list[bool] = []
     for _ in range(count):
-        plan, certain = _best(ranked, plans, end, progress, rules)
+        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules)
         if plan is None:
             if not plans:
                 return Found((), (), "none" if certain else "best_found")

@@ -44,7 +44,8 @@ def verify(
     return (
         *_amounts(dinner, lots),
         *_allowed(dinner, request, lots, foods),
-        *_slots(dinner, request, foods, recipes),
+        *_slots(dinner, foods, recipes),
+        *_timeline(dinner, request),
         *_caps(dinner, request, foods, figures, list(caps.values())),
         *_protein(dinner, request, foods),
     )
@@ -108,10 +109,9 @@ def _allowed(
     return faults
 
 
-def _slots(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
+def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
     faults = []
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
-    minutes = 0
     for name, slot in pattern["slots"].items():
         uses = [use for use in dinner["uses"] if use["slot"] == name]
         if not slot["items"][0] <= len(uses) <= slot["items"][1]:
@@ -123,14 +123,29 @@ def _slots(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")
-            else:
-                minutes = max(minutes, int(methods[slot["method"]]))
         if portions > Decimal(str(slot["portions"][2])) * Decimal("1.01"):
             faults.append(f"slot {name} holds {portions:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}
     faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]
-    if request["minutes"] is not None and pattern["minutes"] + minutes > request["minutes"]:
-        faults.append(f"takes {pattern['minutes'] + minutes} minutes")
+    return faults
+
+
+def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
+    """One cook does one thing at a time, two rings and one oven are all there is, and the length is the end."""
+    faults = []
+    moments = dinner["timeline"]
+    ends = [moment["start_min"] + moment["minutes"] for moment in moments]
+    if max(ends) != dinner["minutes"]:
+        faults.append(f"the timeline ends at {max(ends)}, not at {dinner['minutes']} minutes")
+    if request["minutes"] is not None and dinner["minutes"] > request["minutes"]:
+        faults.append(f"takes {dinner['minutes']} minutes")
+    for minute in range(max(ends)):
+        now = [m for m in moments if m["start_min"] <= minute < m["start_min"] + m["minutes"]]
+        hands = sum(moment["hands_on"] for moment in now)
+        places = [moment["equipment"] for moment in now]
+        if hands > 1 or places.count("ring") > 2 or places.count("oven") > 1 or places.count("microwave") > 1:
+            faults.append(f"too much at once at minute {minute}")
+            break
     return faults
 
 

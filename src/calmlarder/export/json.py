@@ -31,7 +31,7 @@ def tonight_object(composed: Composed, wanted: Wanted, readings: tuple[Reading, 
 
 def dinner_object(dinner: Dinner) -> dict[str, Any]:
     """One dinner; `grams` is of the whole dish, everything under `per_person` of one."""
-    return dinner.model_dump(
+    told = dinner.model_dump(
         include={
             "title": True,
             "pattern": True,
@@ -47,3 +47,6 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
         },
         mode="json",
     )
+    told["timeline"] = [moment.model_dump() for moment in dinner.timeline.moments]
+    told["timeline_proven"] = dinner.timeline.proven
+    return told

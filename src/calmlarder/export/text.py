@@ -67,6 +67,8 @@ def _dinner(dinner: Dinner, wanted: Wanted, style: Style, number: int | None) ->
     for place, step in enumerate(dinner.steps, start=1):
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
     yield ""
+    yield from _timeline(dinner, style)
+    yield ""
     yield from _loads(dinner, wanted, style)
     yield ""
     yield from _rescued(dinner, style)
@@ -80,6 +82,19 @@ def _how(use: PlateUse) -> str:
         return how
     left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
     return f"{how}, {left.replace('1 days', '1 day')}"
+
+
+def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
+    sure = "" if dinner.timeline.proven else ", perhaps not the shortest"
+    yield style.strong(f"One cook, {dinner.minutes} minutes{sure}")
+    for moment in dinner.timeline.moments:
+        alone = "" if moment.hands_on or not moment.minutes else f", {moment.minutes} min by itself"
+        yield from textwrap.wrap(
+            f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}",
+            style.width,
+            initial_indent="  ",
+            subsequent_indent="        ",
+        )
 
 
 def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:

@@ -8,6 +8,7 @@ from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.rows import Food
 
 _STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw) ")
+_SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive", "cheese"})
 _TITLE_NAMES = 2
 _TITLE_NAMES_IN_ALL = 3
 _VERBS = {
@@ -28,6 +29,8 @@ class Filling(NamedTuple):
     grams: int
     how: Literal["weigh", "eye", "staple"]
     household: str | None
+    prep: str
+    minutes: int
 
 
 def title_of(pattern: Pattern, fillings: Sequence[Filling]) -> str:
@@ -51,9 +54,7 @@ def steps_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
     if weighed:
         steps.append(f"Put on the scale: {listed(weighed)}.")
     prepared = [
-        f"{filling.food.name} {filling.food.prep}"
-        for filling in fillings
-        if filling.food.prep and filling.how != "staple"
+        f"{filling.food.name} {filling.prep}" for filling in fillings if filling.prep and filling.how != "staple"
     ]
     if prepared:
         steps.append(f"Get ready: {'; '.join(prepared)}.")
@@ -62,7 +63,12 @@ def steps_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
         text = _filled(sentence, pattern, fillings, mentioned)
         if text is not None:
             steps.append(text)
+    steps.append("Taste before you salt." if _SALTY.intersection(f.food.kind for f in fillings) else "Taste for salt.")
     return tuple(steps)
+
+
+def _slowest_first(fillings: Sequence[Filling], slot: str) -> list[Filling]:
+    return sorted((filling for filling in fillings if filling.slot == slot), key=lambda filling: -filling.minutes)
 
 
 def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentioned: set[str]) -> str | None:
@@ -72,7 +78,7 @@ def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentio
     for found in REFERENCE.finditer(sentence):
         parts.append(sentence[end : found.start()])
         end = found.end()
-        things = [filling for name in slot_names(found) for filling in fillings if filling.slot == name]
+        things = [filling for name in slot_names(found) for filling in _slowest_first(fillings, name)]
         if things:
             tell = _cooking(pattern) if found[1] else _mention
             parts.append(listed([tell(thing, mentioned) for thing in things]))
@@ -98,7 +104,7 @@ def _cooking(pattern: Pattern) -> Callable[[Filling, set[str]], str]:
     def tell(filling: Filling, mentioned: set[str]) -> str:
         thing = _mention(filling, mentioned)
         method = pattern.slots[filling.slot].method
-        minutes = filling.food.minutes[method]
+        minutes = filling.minutes
         if filling.food.state in {"cooked", "boiled", "roasted"}:
             return f"warm {thing} until steaming hot"
         if not minutes:

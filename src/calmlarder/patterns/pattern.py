@@ -1,7 +1,7 @@
 """The models of a dish pattern and its slots."""
 
 import re
-from typing import Annotated
+from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
@@ -15,7 +15,8 @@ class Slot(BaseModel):
     """A place in a dish.
 
     `items` is how many lots may fill it, `portions` its whole amount for one person (low, usual, high),
-    counted in each food's own `portion_g`, so that dry rice and boiled potatoes fit one slot.
+    counted in each food's own `portion_g`, so that dry rice and boiled potatoes fit one slot. `minutes` is how long
+    the dish cooks it, where that is not what the food takes by itself (a porridge); `prep` how it is cut here.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -26,6 +27,8 @@ class Slot(BaseModel):
     not_foods: tuple[str, ...] = ()
     states: tuple[State, ...] = ()
     method: Method
+    minutes: Annotated[int | None, Field(ge=0, le=240)] = None
+    prep: str | None = None
     items: tuple[Annotated[int, Field(ge=0)], Annotated[int, Field(ge=1, le=6)]]
     usual_items: Annotated[int, Field(ge=0)]
     portions: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]]
@@ -49,11 +52,20 @@ class Slot(BaseModel):
             and (not self.states or food.state in self.states)
         )
 
+    def minutes_for(self, food: Food) -> int:
+        """How long a food cooks in this slot."""
+        return self.minutes if self.minutes is not None else food.minutes[self.method]
+
+    def prep_of(self, food: Food) -> str:
+        """How a food is made ready for this slot; empty for what needs nothing."""
+        return self.prep if self.prep is not None else food.prep
+
 
 class Pattern(BaseModel):
     """A dish with open slots.
 
-    `minutes` is the work around the longest cooking time among its foods. Of the slots in a group of `one_of`
+    `pan` says whether what is fried goes through the pan slot by slot, or stays in it together.
+    `oven_finish` is minutes in the oven when all is put together. `minutes` is the work around the longest cooking time among its foods. Of the slots in a group of `one_of`
     at least one is filled. A step names slots in braces; `{a,b|words}` lists what fills them, or says the words
     where nothing does; a step whose braces stay empty without such words is dropped. `{cook:a}` says how it is
     cooked, or warmed if it is cooked already.
@@ -68,6 +80,8 @@ class Pattern(BaseModel):
     flavours: Annotated[tuple[Family, ...], Field(min_length=1)]
     equipment: tuple[str, ...]
     minutes: Annotated[int, Field(ge=0, le=240)]
+    pan: Literal["in turn", "together"] = "in turn"
+    oven_finish: Annotated[int, Field(ge=0, le=90)] = 0
     keeps_days: Annotated[int, Field(ge=0)]
     freezes: bool
     cautions: tuple[str, ...]

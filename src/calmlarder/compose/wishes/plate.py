@@ -49,7 +49,7 @@ class UsualPortions:
     """Each portion a filled slot is away from its usual amount costs, for each person, and more the further."""
 
     def terms(self, draft: Draft) -> list[Term]:
-        """The distance from the usual amount; an empty slot may be left empty without it."""
+        """The distance from the usual amount; a slot that need not be filled may stay empty, but for vegetables."""
         terms: list[Term] = []
         model, people = draft.model, draft.problem.wanted.people
         for name, slot in draft.problem.pattern.slots.items():
@@ -63,7 +63,7 @@ class UsualPortions:
             near = model.new_int_var(0, round(NEAR_PORTIONS * PORTION) * people, "")
             far = model.new_int_var(0, max(usual, most), "")
             model.add(near + far >= portions - usual)
-            if slot.items[0]:
+            if slot.items[0] or (slot.usual_items and slot.role == "vegetable"):
                 model.add(near + far >= usual - portions)
             else:
                 filled = model.new_bool_var("")

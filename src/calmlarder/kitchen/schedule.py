@@ -1,0 +1,79 @@
+"""Tasks that need a cook, rings, an oven: the shortest schedule, by CP-SAT.
+
+A resource-constrained project scheduling problem: each task takes its minutes without a break, starts after the
+tasks it waits for, and holds its resources meanwhile.
+"""
+
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from ortools.sat.python import cp_model
+
+
+class Task(NamedTuple):
+    """Something that takes `minutes` and holds `needs` (resource and amount) meanwhile.
+
+    `after` names tasks that must have ended; `during` names a task and the minutes before its end at which this
+    one starts (a food put into a pot that is on already).
+    """
+
+    name: str
+    minutes: int
+    needs: Mapping[str, int]
+    after: tuple[str, ...] = ()
+    before_end_of: tuple[str, int] | None = None
+
+
+class Schedule(NamedTuple):
+    """Start minute of each task, the length of the whole, and whether no shorter one exists."""
+
+    starts: Mapping[str, int]
+    minutes: int
+    proven: bool
+
+
+def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float = 2.0) -> Schedule:
+    """The shortest schedule; among those, the one that lets the least go cold or wait.
+
+    Raises ValueError when a task needs more than there is, or tasks wait for each other.
+    """
+    for task in tasks:
+        for resource, amount in task.needs.items():
+            if amount > capacity.get(resource, 0):
+                raise ValueError(f"{task.name} needs {amount} of {resource}, there are {capacity.get(resource, 0)}")
+    horizon = sum(task.minutes for task in tasks)
+    model = cp_model.CpModel()
+    starts = {task.name: model.new_int_var(0, horizon, "") for task in tasks}
+    intervals = {task.name: model.new_fixed_size_interval_var(starts[task.name], task.minutes, "") for task in tasks}
+    minutes = {task.name: task.minutes for task in tasks}
+    end = model.new_int_var(0, horizon, "")
+    for task in tasks:
+        model.add(end >= starts[task.name] + task.minutes)
+        for other in task.after:
+            model.add(starts[task.name] >= starts[other] + minutes[other])
+        if task.before_end_of is not None:
+            other, lead = task.before_end_of
+            model.add(starts[task.name] == starts[other] + minutes[other] - lead)
+    for resource, amount in capacity.items():
+        users = [task for task in tasks if task.needs.get(resource) and task.minutes]
+        if amount == 1:
+            model.add_no_overlap(intervals[task.name] for task in users)
+        elif users:
+            model.add_cumulative(
+                [intervals[task.name] for task in users], [task.needs[resource] for task in users], amount
+            )
+    # Length first; then everything as late as it may be, so that what is hot is hot at the end.
+    total = max(1, horizon * len(tasks))
+    model.minimize(end * (total + 1) - sum(starts.values()))
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    solver.parameters.random_seed = 1
+    solver.parameters.max_time_in_seconds = seconds
+    status = solver.solve(model)
+    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        raise ValueError("these tasks cannot be put in any order")
+    return Schedule(
+        {name: solver.value(start) for name, start in starts.items()},
+        solver.value(end),
+        status == cp_model.OPTIMAL,
+    )
