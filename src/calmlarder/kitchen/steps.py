@@ -75,6 +75,7 @@ def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentio
     """A sentence with its references filled, or None where one stays empty without other words for it."""
     parts: list[str] = []
     end = 0
+    several = False
     for found in REFERENCE.finditer(sentence):
         parts.append(sentence[end : found.start()])
         end = found.end()
@@ -82,18 +83,21 @@ def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentio
         if things:
             tell = _cooking(pattern) if found[1] else _mention
             parts.append(listed([tell(thing, mentioned) for thing in things]))
+            several = several or len(things) > 1
         elif found[3] is not None:
             parts.append(found[3])
         else:
             return None
     text = "".join(parts) + sentence[end:]
+    if not several:
+        text = text.replace(", in this order", "").replace(" in this order", "")
     return text[:1].upper() + text[1:]
 
 
 def _mention(filling: Filling, mentioned: set[str]) -> str:
     key = f"{filling.slot}:{filling.food.id}"
     if key in mentioned:
-        return f"the {filling.food.name}"
+        return f"the {_STATE_WORDS.sub('', filling.food.name)}"
     mentioned.add(key)
     return f"{filling.grams} g {filling.food.name}"
 
