@@ -133,7 +133,7 @@ def test_a_fault_in_a_pattern_is_told(old: str, new: str, tmp_path: Path) -> Non
 def test_patterns_are_many_and_each_has_a_vegan_filling(patterns, tables) -> None:  # type: ignore[no-untyped-def]
     """Each dish whose nature allows it can be filled in elimination by a vegan; dishes of eggs or fish cannot."""
     assert len(patterns) >= 24
-    of_animals = {"frittata", "eggs-in-tomato", "eggs-and-greens", "fish-supper"}
+    of_animals = {"frittata", "eggs-in-tomato", "eggs-and-greens", "supper-plate"}
     for pattern in patterns:
         for name, slot in pattern.slots.items():
             if slot.items[0]:

@@ -13,9 +13,9 @@ URGENT_DAYS = 7
 
 FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it is worth
 WEIGHING = 6
-OPENING = 8
+OPENING = 4
 MINUTE = 0.4
-ITEM_MISSING = 6
+ITEM_MISSING = 8
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15
 # For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.

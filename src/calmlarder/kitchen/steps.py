@@ -8,7 +8,7 @@ from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.rows import Food
 
 _STATE_WORDS = re.compile(r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw) ")
-_SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive", "cheese"})
+_SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
 _TITLE_NAMES = 2
 _TITLE_NAMES_IN_ALL = 3
 _VERBS = {
@@ -81,7 +81,9 @@ def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentio
         end = found.end()
         things = [filling for name in slot_names(found) for filling in _slowest_first(fillings, name)]
         if things:
-            tell = _cooking(pattern) if found[1] else _mention
+            if found[1] == "times:":
+                things.sort(key=lambda filling: -filling.minutes)
+            tell = _cooking(pattern) if found[1] == "cook:" else _timing if found[1] else _mention
             parts.append(listed([tell(thing, mentioned) for thing in things]))
             several = several or len(things) > 1
         elif found[3] is not None:
@@ -89,7 +91,9 @@ def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentio
         else:
             return None
     text = "".join(parts) + sentence[end:]
-    if not several:
+    if several:
+        text = text.replace("in this order", "in this order, each in its time,").replace(",,", ",").replace(",.", ".")
+    else:
         text = text.replace(", in this order", "").replace(" in this order", "")
     return text[:1].upper() + text[1:]
 
@@ -100,6 +104,10 @@ def _mention(filling: Filling, mentioned: set[str]) -> str:
         return f"the {_STATE_WORDS.sub('', filling.food.name)}"
     mentioned.add(key)
     return f"{filling.grams} g {filling.food.name}"
+
+
+def _timing(filling: Filling, mentioned: set[str]) -> str:
+    return f"{_mention(filling, mentioned)} ({filling.minutes} minutes)"
 
 
 def _cooking(pattern: Pattern) -> Callable[[Filling, set[str]], str]:

@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
-REFERENCE = re.compile(r"\{(cook:)?([a-z_, ]+)(?:\|([^}]*))?\}")
+REFERENCE = re.compile(r"\{(cook:|times:)?([a-z_, ]+)(?:\|([^}]*))?\}")
 
 
 class Slot(BaseModel):
@@ -68,7 +68,7 @@ class Pattern(BaseModel):
     `oven_finish` is minutes in the oven when all is put together. `minutes` is the work around the longest cooking time among its foods. Of the slots in a group of `one_of`
     at least one is filled. A step names slots in braces; `{a,b|words}` lists what fills them, or says the words
     where nothing does; a step whose braces stay empty without such words is dropped. `{cook:a}` says how it is
-    cooked, or warmed if it is cooked already.
+    cooked, or warmed if it is cooked already; `{times:a,b}` lists things with their minutes, the slowest first.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
