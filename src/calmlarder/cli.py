@@ -8,8 +8,8 @@ from typing import NoReturn
 
 from calmlarder import __version__
 from calmlarder.problems import CannotGoOn
+from calmlarder.tables.vocabulary import KINDS, ROLES, SITTINGS
 
-SITTINGS = ("dinner", "breakfast", "packed", "shake", "snack")
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
 
 
@@ -44,7 +44,17 @@ def _parser() -> argparse.ArgumentParser:
     tables = commands.add_parser("tables", help="work on the ingredient tables", allow_abbrev=False)
     table_commands = tables.add_subparsers(dest="table_command", required=True, metavar="COMMAND")
     check = table_commands.add_parser("check", help="say everything that is wrong in them", allow_abbrev=False)
-    for command in (demo, tonight, limit, match, check):
+    show = table_commands.add_parser("show", help="one food whole, with its sources", allow_abbrev=False)
+    show.add_argument("food", nargs="+", metavar="FOOD")
+    mine = table_commands.add_parser("mine", help="foods you have made", allow_abbrev=False)
+    mine_commands = mine.add_subparsers(dest="mine_command", required=True, metavar="COMMAND")
+    add = mine_commands.add_parser("add", help="describe one by its ingredients", allow_abbrev=False)
+    add.add_argument("name", metavar="NAME")
+    add.add_argument("--from", dest="ingredients", required=True, metavar="LINES", help='"50 g basil; 20 g walnuts; …"')
+    add.add_argument("--weighs", type=float, metavar="G", help="what the whole weighs when done (default: its parts)")
+    add.add_argument("--kind", default="sauce", choices=KINDS, metavar="KIND", help="kind of food (default sauce)")
+    add.add_argument("--role", default="sauce", choices=ROLES, metavar="ROLE", help="what it can be in a dish")
+    for command in (demo, tonight, limit, match, check, show, add):
         command.add_argument("--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones")
     return parser
 
@@ -96,6 +106,14 @@ def _run(options: argparse.Namespace) -> int:
         from calmlarder.commands.match import match
 
         return match(options)
+    if options.table_command == "show":
+        from calmlarder.commands.show import show
+
+        return show(options)
+    if options.table_command == "mine":
+        from calmlarder.commands.mine import add
+
+        return add(options)
     from calmlarder.commands.check import check
 
     return check(options)

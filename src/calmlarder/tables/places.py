@@ -21,15 +21,32 @@ def shipped(folder: str) -> Path:
     )
 
 
+def own_tables(named: Path | None = None) -> Path:
+    """The folder that the cook's own rows are written to; it need not exist yet."""
+    return named or _from_environment() or _users_own()
+
+
+def _from_environment() -> Path | None:
+    return Path(os.environ["CALMLARDER_TABLES"]) if os.environ.get("CALMLARDER_TABLES") else None
+
+
+def _users_own() -> Path:
+    """XDG Base Directory Specification: XDG_DATA_HOME, else ~/.local/share."""
+    base = os.environ.get("XDG_DATA_HOME")
+    return (Path(base) if base else Path.home() / ".local" / "share") / "calmlarder" / "tables"
+
+
 def table_folders(own: Path | None = None) -> list[Path]:
     """Folders of tables in reading order; a later folder replaces or adds rows.
 
-    `own` comes from `--tables`; without it the environment's CALMLARDER_TABLES is used, where set.
-    Raises CannotGoOn when that folder does not exist.
+    `own` comes from `--tables`; without it the environment's CALMLARDER_TABLES is used, where set, else the
+    user's own folder, where there is one. Raises CannotGoOn when a folder that was named does not exist.
     """
-    named = own or (Path(os.environ["CALMLARDER_TABLES"]) if os.environ.get("CALMLARDER_TABLES") else None)
+    named = own or _from_environment()
     folders = [shipped("ingredient_tables")]
-    if named is not None:
+    if named is None:
+        folders += [folder for folder in (_users_own(),) if folder.is_dir()]
+    else:
         if not named.is_dir():
             raise CannotGoOn([Problem(where=str(named), what="is not a folder", remedy="name a folder of CSV tables")])
         folders.append(named)

@@ -1,0 +1,47 @@
+"""`calmlarder tables mine add NAME --from "…; …"`: a food made at home, for the cook's own tables."""
+
+import argparse
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+
+from calmlarder.commands.kitchen_table import tables_of
+from calmlarder.export.food_text import food_text
+from calmlarder.larder.reading import LarderReader
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.mine import Part, made_food, write_made
+from calmlarder.tables.places import own_tables, table_folders
+
+
+def add(options: argparse.Namespace) -> int:
+    """Read the ingredients as larder lines, compute the whole, write it, show it."""
+    tables = tables_of(options)
+    reader = LarderReader(tables, date.today())
+    parts: list[Part] = []
+    problems: list[Problem] = []
+    for text in options.ingredients.split(";"):
+        reading = reader.read(text, "--from")
+        if reading is None:
+            continue
+        if reading.lot is not None:
+            parts.append(Part(tables.food_by_id[reading.lot.food], Decimal(str(reading.lot.grams))))
+        elif reading.problem is not None:
+            problems.append(reading.problem)
+        else:
+            names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
+            what = f"`{reading.text}` {'may be several foods' if names else 'is no food of the tables'}"
+            problems.append(
+                Problem(where="--from", what=what, remedy=f"write {names}" if names else "name it otherwise")
+            )
+    if not parts and not problems:
+        problems.append(Problem(where="--from", what="names no ingredient", remedy='write "100 g kale; 20 g walnuts"'))
+    if problems:
+        raise CannotGoOn(problems)
+    weighs = Decimal(str(options.weighs)) if options.weighs else None
+    folder = own_tables(Path(options.tables) if options.tables else None)
+    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder)
+    print(f"Added to {folder}:")
+    again = load_tables(table_folders(Path(options.tables) if options.tables else None))
+    print(food_text(next(food for food in again.foods if food.name == options.name), again), end="")
+    return 0

@@ -1,0 +1,13 @@
+"""`calmlarder tables show FOOD`: one food whole."""
+
+import argparse
+
+from calmlarder.commands.kitchen_table import food_named, tables_of
+from calmlarder.export.food_text import food_text
+
+
+def show(options: argparse.Namespace) -> int:
+    """Print everything the tables hold on a food."""
+    tables = tables_of(options)
+    print(food_text(food_named(" ".join(options.food), "FOOD", tables), tables), end="")
+    return 0

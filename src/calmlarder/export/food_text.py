@@ -1,0 +1,59 @@
+"""One food whole: figures, basis, sources in words, names, measures, keeping."""
+
+from collections.abc import Iterator
+
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_NUTRIENTS = (
+    ("energy", "energy_kcal", "kcal"),
+    ("protein", "protein_g", "g"),
+    ("lysine", "lysine_mg", "mg"),
+    ("fibre", "fibre_g", "g"),
+    ("calcium", "calcium_mg", "mg"),
+    ("iron", "iron_mg", "mg"),
+)
+
+
+def food_text(food: Food, tables: Tables) -> str:
+    """Everything the tables hold on a food."""
+    return "\n".join(_lines(food, tables)) + "\n"
+
+
+def _lines(food: Food, tables: Tables) -> Iterator[str]:
+    yield f"{food.name} ({food.state}), id {food.id}"
+    if food.note:
+        yield f"  {food.note}"
+    yield f"  {food.kind}; can be {', '.join(food.roles)}; {food.diet}; cut-off class {food.cutoff_class}"
+    yield f"  allergens: {', '.join(food.allergens) or 'none of the 14'}; gluten: {food.gluten}"
+    yield f"  a portion in a main dish: {food.portion_g:g} g"
+    ways = ", ".join(f"{method} {minutes} min" for method, minutes in food.minutes.items())
+    yield f"  ways and minutes: {ways or 'none for tonight'}"
+    yield "per 100 g"
+    for words, field, unit in _NUTRIENTS:
+        value = getattr(food, field)
+        yield f"  {words:<9} {'unknown' if value is None else f'{value:g} {unit}'}"
+    yield f"  from {_source(food.nutrient_source, food.nutrient_code, tables)}"
+    yield "fermentables, g per 100 g"
+    for component, row in tables.fermentables_of(food.id).items():
+        yield f"  {component:<9} {row.g_per_100g:g}, {row.basis}"
+        note = f" ({row.note})" if row.note else ""
+        yield f"    {_source(row.source, row.code, tables)}{note}"
+    for component in tables.unknown_of(food.id):
+        yield f"  {component:<9} unknown"
+    names = [row.name for row in tables.names if row.food == food.id]
+    yield f"other names: {', '.join(names) or 'none'}"
+    measures = [f"{row.measure} {row.grams:g} g ({row.source})" for row in tables.own_measures(food)]
+    yield f"measures: {'; '.join(measures) or 'those of its kind'}"
+    yield "keeping"
+    for place in ("fridge", "freezer", "cupboard"):
+        for state in ("whole", "opened", "cooked"):
+            kept = tables.keeping_of(food, place, state)
+            if kept is not None:
+                yield f"  {place}, {state}: {kept.days} days, {kept.kind} ({kept.source})"
+
+
+def _source(key: str, code: str, tables: Tables) -> str:
+    source = next((row for row in tables.sources if row.key == key), None)
+    words = source.citation if source else key
+    return f"{words}{f', under {code}' if code else ''}"

@@ -1,0 +1,57 @@
+"""What looks wrong in the tables without being a fault: each doubt is mended, or answered in the food's note."""
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from calmlarder.problems import Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_SUGARS = ("fructose", "glucose", "lactose", "sorbitol", "mannitol")
+_STATE_IN_NAME = {
+    "canned": {"canned", "canned drained"},
+    "boiled": {"boiled"},
+    "frozen": {"frozen"},
+    "pickled": {"pickled"},
+    "dry": {"dry"},
+    "roast": {"roasted"},
+}
+_ANY_NAME = {("dry", "wine-white")}  # a dry wine is no dry food
+_HANDS = frozenset({"piece", "handful", "slice", "tbsp", "tsp"})
+_LARGEST_SHARE, _SMALLEST_SHARE = Decimal(25), Decimal("0.02")
+
+
+def doubts(tables: Tables) -> Iterator[Problem]:
+    """Doubts about foods, in table order."""
+    for food in tables.foods:
+        yield from _sugars(food, tables)
+        yield from _state(food)
+        yield from _measures(food, tables)
+
+
+def _sugars(food: Food, tables: Tables) -> Iterator[Problem]:
+    known = tables.fermentables_of(food.id)
+    total = sum((known[name].g_per_100g for name in _SUGARS if name in known), Decimal(0))  # type: ignore[index]
+    room = 100 - (food.protein_g or 0) - (food.fibre_g or 0)
+    if total > room:
+        yield Problem(
+            where=food.id,
+            what=f"its sugars add up to {total} g where {room} g is left beside protein and fibre",
+            remedy="look at its rows in fermentables.csv",
+        )
+
+
+def _state(food: Food) -> Iterator[Problem]:
+    words = food.name.split()
+    for word, states in _STATE_IN_NAME.items():
+        if word in words and food.state not in states and (word, food.id) not in _ANY_NAME:
+            what = f"is called {word} and its state is {food.state}"
+            yield Problem(where=food.id, what=what, remedy="change the name or the state")
+
+
+def _measures(food: Food, tables: Tables) -> Iterator[Problem]:
+    for row in tables.own_measures(food):
+        share = row.grams / food.portion_g
+        if row.measure in _HANDS and not _SMALLEST_SHARE <= share <= _LARGEST_SHARE:
+            what = f"a {row.measure} of it is {row.grams} g beside a portion of {food.portion_g} g"
+            yield Problem(where=food.id, what=what, remedy="look at measures.csv and at portion_g")

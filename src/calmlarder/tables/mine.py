@@ -1,0 +1,139 @@
+"""A food the cook has made, described once by its ingredients: rows for the cook's own tables."""
+
+import csv
+import re
+from collections.abc import Sequence
+from decimal import ROUND_UP, Decimal
+from pathlib import Path
+from typing import NamedTuple
+
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.csvfile import header_of
+from calmlarder.tables.rows import Fermentable, Food, Row
+from calmlarder.tables.vocabulary import COMPONENTS, DIETS, FAMILIES, Basis, Kind, Role, State
+
+_WEAKEST_FIRST: tuple[Basis, ...] = ("assumed", "recalled", "borrowed")
+_NUTRIENTS = ("energy_kcal", "protein_g", "lysine_mg", "fibre_g", "calcium_mg", "iron_mg")
+
+
+class Part(NamedTuple):
+    """An ingredient and its grams."""
+
+    food: Food
+    grams: Decimal
+
+
+class Made(NamedTuple):
+    """The rows of a made food."""
+
+    food: Food
+    fermentables: tuple[Fermentable, ...]
+
+
+def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Kind, role: Role, tables: Tables) -> Made:
+    """The sum of the parts per 100 g of the whole, which `weighs` grams (default: what its parts weigh).
+
+    A nutrient or component unknown in a part is unknown in the whole. Values are rounded up, and marked as
+    borrowed, or weaker where a part that counts is weaker.
+    """
+    total = weighs or sum((part.grams for part in parts), Decimal(0))
+    food_id = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
+    if not food_id or total <= 0:
+        raise CannotGoOn([Problem(where="NAME", what=f"`{name}` cannot be a food", remedy="use letters and numbers")])
+    if food_id in tables.food_by_id:
+        raise CannotGoOn([Problem(where="NAME", what=f"`{name}` is taken", remedy="choose another name")])
+    recipe = ", ".join(f"{part.grams:g} g {part.food.name}" for part in parts)
+    figures = {field: _whole(parts, total, field) for field in _NUTRIENTS}
+    core = sum((part.grams for part in parts if part.food.cutoff_class == "core"), Decimal(0))
+    food = Food.model_validate(
+        {
+            "id": food_id,
+            "name": name,
+            "state": _state(),
+            "roles": (role,),
+            "diet": max((part.food.diet for part in parts), key=DIETS.index),
+            "allergens": tuple(sorted({allergen for part in parts for allergen in part.food.allergens})),
+            **figures,
+            "nutrient_source": "by_nature",
+            "nutrient_code": "",
+            "portion_g": max(part.food.portion_g for part in parts if part.food.portion_g) / 2,
+            "cutoff_class": "core" if core * 2 > sum((part.grams for part in parts), Decimal(0)) else "other",
+            "kind": kind,
+            "gluten": _gluten(parts),
+            "staple": "no",
+            "flavours": {family: 1 for family in FAMILIES if all(part.food.fit(family) for part in parts)}
+            or {"any": 1},
+            "minutes": {"raw": 0, "boil": 2, "stir-fry": 2},
+            "prep": "",
+            "note": f"made at home: {recipe}",
+        }
+    )
+    return Made(food, tuple(_components(food, parts, total, recipe, tables)))
+
+
+def _state() -> State:
+    return "as sold"
+
+
+def _gluten(parts: Sequence[Part]) -> str:
+    found = {part.food.gluten for part in parts}
+    return "yes" if "yes" in found else "may" if "may" in found else "no"
+
+
+def _whole(parts: Sequence[Part], total: Decimal, field: str) -> Decimal | None:
+    values = [(getattr(part.food, field), part.grams) for part in parts]
+    if any(value is None for value, _ in values):
+        return None
+    return (sum((value * grams for value, grams in values), Decimal(0)) / total).quantize(Decimal("0.01"))
+
+
+def _components(food: Food, parts: Sequence[Part], total: Decimal, recipe: str, tables: Tables) -> list[Fermentable]:
+    rows = []
+    for component in COMPONENTS:
+        known = [(tables.fermentables_of(part.food.id).get(component), part.grams) for part in parts]
+        if any(row is None for row, _ in known):
+            continue
+        figures = [(row, grams) for row, grams in known if row is not None]
+        value = sum((row.g_per_100g * grams for row, grams in figures), Decimal(0)) / total
+        bases = {row.basis for row, _ in figures if row.g_per_100g > 0}
+        basis = next((weak for weak in _WEAKEST_FIRST if weak in bases), "borrowed")
+        rows.append(
+            Fermentable(
+                food=food.id,
+                component=component,
+                g_per_100g=value.quantize(Decimal("0.001"), rounding=ROUND_UP),
+                basis=basis,
+                source="by_nature",
+                code="",
+                note=f"computed from {recipe}",
+            )
+        )
+    return rows
+
+
+def write_made(made: Made, folder: Path) -> None:
+    """Add the rows to the tables of `folder`, which is made when it is not there."""
+    folder.mkdir(parents=True, exist_ok=True)
+    _append(folder / "foods.csv", Food, [made.food])
+    _append(folder / "fermentables.csv", Fermentable, made.fermentables)
+
+
+def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:
+    new = not path.exists()
+    with path.open("a", encoding="utf-8", newline="") as file:
+        writer = csv.writer(file, lineterminator="\n")
+        if new:
+            writer.writerow(header_of(model))
+        for row in rows:
+            writer.writerow([_cell(value) for value in row.model_dump().values()])
+
+
+def _cell(value: object) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, dict):
+        return ";".join(f"{key}:{number}" for key, number in value.items())
+    if isinstance(value, tuple | list):
+        return ";".join(str(part) for part in value)
+    return str(value)
