@@ -6,6 +6,7 @@ import pytest
 
 from calmlarder.sitting.groups import food_figures
 from calmlarder.tables.book import Tables
+from calmlarder.tables.mine import Part, made_food
 from calmlarder.tables.vocabulary import ALLERGENS
 
 
@@ -138,3 +139,24 @@ def test_lysine_of_pulse_and_grain_against_grain_alone(tables: Tables) -> None:
     assert score(("rice-white-cooked", 250)) < 45
     assert score(("bread-white", 100)) < 45
     assert score(("pasta-cooked", 250)) < 45
+
+
+def test_a_mixture_is_the_sum_of_its_parts(tables: Tables) -> None:
+    """INFOODS recipe calculation: each component weighted by the grams that go in, over the grams that come out."""
+    walnuts, basil = tables.food_by_id["walnuts"], tables.food_by_id["basil"]
+    made = made_food(
+        "green sauce", [Part(walnuts, Decimal(30)), Part(basil, Decimal(70))], Decimal(120), "sauce", "sauce", tables
+    )
+    by_hand = {
+        name: (
+            tables.fermentables_of("walnuts")[name].g_per_100g * 30
+            + tables.fermentables_of("basil")[name].g_per_100g * 70
+        )
+        / 120
+        for name in tables.fermentables_of("walnuts")
+    }
+    for row in made.fermentables:
+        assert abs(row.g_per_100g - by_hand[row.component]) <= Decimal("0.001")
+    assert float(made.food.protein_g or 0) == pytest.approx(
+        (float(walnuts.protein_g or 0) * 30 + float(basil.protein_g or 0) * 70) / 120, abs=0.01
+    )

@@ -64,11 +64,12 @@ class Slot(BaseModel):
 class Pattern(BaseModel):
     """A dish with open slots.
 
-    `pan` says whether what is fried goes through the pan slot by slot, or stays in it together.
-    `oven_finish` is minutes in the oven when all is put together. `minutes` is the work around the longest cooking time among its foods. Of the slots in a group of `one_of`
-    at least one is filled. A step names slots in braces; `{a,b|words}` lists what fills them, or says the words
-    where nothing does; a step whose braces stay empty without such words is dropped. `{cook:a}` says how it is
-    cooked, or warmed if it is cooked already; `{times:a,b}` lists things with their minutes, the slowest first.
+    `pan` says whether what is fried goes through the pan slot by slot, or stays in it together. `oven_finish` is
+    minutes in the oven when all is put together; `minutes` a rough guess of the work around the longest cooking
+    time. Of the slots in a group of `one_of` at least one is filled. A step names slots in braces:
+    `{a,b|words}` lists what fills them, or says the words where nothing does; a step whose braces stay empty
+    without such words is dropped. `{cook:a}` says how it is cooked, or warmed if it is cooked already;
+    `{times:a,b}` lists things with their minutes, the slowest first.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
