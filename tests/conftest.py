@@ -19,6 +19,12 @@ from calmlarder.tables.places import shipped
 TODAY = date(2026, 3, 11)  # a Wednesday
 
 
+@pytest.fixture(autouse=True)
+def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFactory) -> None:
+    monkeypatch.delenv("CALMLARDER_TABLES", raising=False)
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path_factory.getbasetemp() / "nobody"))
+
+
 @pytest.fixture(scope="session")
 def tables() -> Tables:
     """The shipped tables, whatever the environment lays over them."""

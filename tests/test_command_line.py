@@ -284,3 +284,45 @@ def test_out_of_time_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str])
     if not result["dinners"]:
         assert any("--seconds" in obstacle for obstacle in result["obstacles"])
     assert not any(dinner["proven"] for dinner in result["dinners"])
+
+
+def test_show_tells_a_food_whole(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["tables", "show", "silken", "tofu"]) == 0
+    out = capsys.readouterr().out
+    for part in ("tofu-silken", "fermentables", "recalled", "keeping", "USDA", "other names", "measures"):
+        assert part in out
+
+
+def test_a_food_made_at_home_is_known_from_then_on(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
+    line = ["tables", "mine", "add", "seed pesto", "--from", "50 g fresh basil; 30 g walnuts; 60 ml olive oil"]
+    assert main(line) == 0
+    assert "made at home" in capsys.readouterr().out
+    assert main(["match", "2 tbsp seed pesto", "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["food"] == "seed-pesto"
+    assert main(["tables", "check"]) == 0
+    capsys.readouterr()
+    assert main(line) == 2  # taken
+    assert main(["tables", "mine", "add", "odd", "--from", "50 g plutonium"]) == 2
+    assert "Traceback" not in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("sitting", ["breakfast", "packed", "shake", "snack"])
+def test_every_sitting_has_something_for_a_stocked_vegan(
+    sitting: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "larder.txt"
+    path.write_text(
+        "rolled oats\nsoya drink with calcium\nalmond drink\n2 firm bananas\nstrawberries 200g\nwalnuts\npeanut butter\n"
+        "gluten-free bread\nspinach 100g\nfirm tofu 300g\ncarrots x3\ncucumber\ncooked quinoa 300g\nlemon\nolive oil\n"
+        "lettuce\nmaple syrup\npumpkin seeds\nmustard\nsmoked tofu 200g\nedamame 200g\nsoy sauce\n",
+        encoding="utf-8",
+    )
+    result = answer(
+        capsys, "tonight", "--larder", str(path), "--sitting", sitting, "--diet", "vegan", "--protein", "8",
+        "--profile", "wide",
+    )  # fmt: skip
+    assert result["sitting"] == sitting
+    assert result["dinners"][0]["uses"]
