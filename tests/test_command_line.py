@@ -315,8 +315,9 @@ def test_every_sitting_has_something_for_a_stocked_vegan(
 ) -> None:
     path = tmp_path / "larder.txt"
     path.write_text(
-        "rolled oats\nsoya drink with calcium\nalmond drink\n2 firm bananas\nstrawberries 200g\nwalnuts\npeanut butter\n"
-        "gluten-free bread\nspinach 100g\nfirm tofu 300g\ncarrots x3\ncucumber\ncooked quinoa 300g\nlemon\nolive oil\n"
+        "rolled oats\nsoya drink with calcium\nalmond drink\n2 firm bananas\nstrawberries 200g\nwalnuts\n"
+        "peanut butter\ngluten-free bread\nspinach 100g\nfirm tofu 300g\ncarrots x3\ncucumber\n"
+        "cooked quinoa 300g\nlemon\nolive oil\n"
         "lettuce\nmaple syrup\npumpkin seeds\nmustard\nsmoked tofu 200g\nedamame 200g\nsoy sauce\n",
         encoding="utf-8",
     )
