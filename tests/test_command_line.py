@@ -214,7 +214,7 @@ def test_bad_larders_are_clear_errors(name: str, tmp_path: Path, capsys: pytest.
 @pytest.mark.parametrize(
     "arguments",
     [
-        ["tonight"],
+        ["tonight"],  # the kept larder is empty
         ["tonight", "--larder", "/nowhere/at/all.txt"],
         ["tonight", "--larder", "x", "--nonsense"],
         ["demo", "--people", "0"],

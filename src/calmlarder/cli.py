@@ -28,8 +28,12 @@ def _parser() -> argparse.ArgumentParser:
     demo = commands.add_parser("demo", help="dinner from the larder of an invented household", allow_abbrev=False)
     _dinner_options(demo)
     tonight = commands.add_parser("tonight", help="dinner from your own larder", allow_abbrev=False)
-    tonight.add_argument("--larder", required=True, metavar="FILE", help="one line a lot; - reads standard input")
+    tonight.add_argument(
+        "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
+    )
+    tonight.add_argument("--home", metavar="DIR", help="where the kept larder lives")
     _dinner_options(tonight)
+    _larder_commands(commands)
 
     limit = commands.add_parser("limit", help="how much of one food fits one sitting", allow_abbrev=False)
     limit.add_argument("food", nargs="+", metavar="FOOD")
@@ -57,6 +61,35 @@ def _parser() -> argparse.ArgumentParser:
     for command in (demo, tonight, limit, match, check, show, add):
         command.add_argument("--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones")
     return parser
+
+
+def _larder_commands(commands: "argparse._SubParsersAction[_Parser]") -> None:
+    larder = commands.add_parser("larder", help="the kept larder", allow_abbrev=False)
+    kept = larder.add_subparsers(dest="larder_command", required=True, metavar="COMMAND")
+    for name, help_text in (
+        ("list", "what is there, what goes first before what keeps"),
+        ("add", "keep one line"),
+        ("edit", "write a lot anew"),
+        ("remove", "take lots out"),
+        ("import", "keep the lines of a file"),
+        ("export", "write all lots as lines that import reads"),
+        ("undo", "take the last change back"),
+        ("redo", "do it again"),
+        ("restore", "set a damaged file aside and start from the copy"),
+    ):
+        command = kept.add_parser(name, help=help_text, allow_abbrev=False)
+        command.add_argument("--home", metavar="DIR", help="where the kept larder lives")
+        command.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
+        command.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
+        command.add_argument("--json", action="store_true")
+        if name in {"add", "edit"}:
+            if name == "edit":
+                command.add_argument("id", type=int, metavar="ID")
+            command.add_argument("text", nargs="+", metavar="TEXT")
+        elif name == "remove":
+            command.add_argument("ids", type=int, nargs="+", metavar="ID")
+        elif name == "import":
+            command.add_argument("file", metavar="FILE", help="- reads standard input")
 
 
 def _dinner_options(command: argparse.ArgumentParser) -> None:
@@ -98,6 +131,10 @@ def _run(options: argparse.Namespace) -> int:
         from calmlarder.commands.tonight import tonight
 
         return tonight(options)
+    if options.command == "larder":
+        from calmlarder.commands.larder import larder
+
+        return larder(options)
     if options.command == "limit":
         from calmlarder.commands.limit import limit
 

@@ -8,10 +8,12 @@ from importlib import resources
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from calmlarder.commands.kitchen_table import tables_of, wanted_of
+from calmlarder.commands.kitchen_table import day_of, tables_of, wanted_of
 from calmlarder.larder.files import read_lines
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped, table_folders
 
 if TYPE_CHECKING:
@@ -23,7 +25,12 @@ FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
-    return _dinner(options, read_lines(options.larder), options.larder)
+    if options.larder is not None:
+        return _from_lines(options, read_lines(options.larder), options.larder)
+    from calmlarder.commands.larder import lots_at_home
+
+    tables = tables_of(options)
+    return _dinner(options, tables, lots_at_home(options, tables, day_of(options)), ())
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -32,19 +39,23 @@ def demo(options: argparse.Namespace) -> int:
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    return _dinner(options, text.splitlines(), "demo larder")
+    return _from_lines(options, text.splitlines(), "demo larder")
 
 
-def _dinner(options: argparse.Namespace, lines: Sequence[str], source: str) -> int:
+def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) -> int:
     tables = tables_of(options)
-    wanted = wanted_of(options, tables)
-    readings = LarderReader(tables, wanted.today).read_all(lines, source)
+    readings = LarderReader(tables, day_of(options)).read_all(lines, source)
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
         raise CannotGoOn(impossible)
     lots = [reading.lot for reading in readings if reading.lot is not None]
     if not lots:
         _nothing_known(readings, source)
+    return _dinner(options, tables, lots, readings)
+
+
+def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], readings: tuple[Reading, ...]) -> int:
+    wanted = wanted_of(options, tables)
 
     from calmlarder.compose.compose import compose
     from calmlarder.patterns.load import load_patterns

@@ -8,6 +8,7 @@ from calmlarder.larder.reading import Reading
 def match_object(reading: Reading) -> dict[str, Any]:
     """The answer of `match --json` for one line."""
     lot = reading.lot
+    told = lot.first_date if lot else None
     return {
         "text": reading.text,
         "outcome": reading.match.outcome,
@@ -19,8 +20,8 @@ def match_object(reading: Reading) -> dict[str, Any]:
         "grams": lot.grams if lot else None,
         "grams_high": lot.grams_high if lot else None,
         "place": lot.place if lot else None,
-        "date": lot.date.isoformat() if lot and lot.date else None,
-        "date_kind": lot.date_kind if lot else None,
+        "date": told.on.isoformat() if told and told.on else None,
+        "date_kind": told.kind if told else None,
         "days_left": lot.days_left if lot else None,
         "condition": lot.condition if lot else None,
         "owner": lot.owner if lot else None,

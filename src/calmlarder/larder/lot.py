@@ -6,6 +6,15 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 
+class LotDate(BaseModel):
+    """A day of a lot and what it says; `on` is None for a pack open since nobody knows when."""
+
+    model_config = ConfigDict(frozen=True)
+
+    kind: Literal["use-by", "best-before", "opened", "made", "bought"]
+    on: "date | None"
+
+
 class Lot(BaseModel):
     """Grams are of the edible food as it stands. `days_left` is None where nothing presses."""
 
@@ -18,8 +27,7 @@ class Lot(BaseModel):
     grams_high: float
     place: Literal["fridge", "freezer", "cupboard"]
     opened: bool
-    date: "date | None"
-    date_kind: Literal["use-by", "best-before", "opened", "made", "bought"] | None
+    dates: tuple[LotDate, ...]
     days_left: int | None
     days_from: str
     safety: bool
@@ -27,3 +35,9 @@ class Lot(BaseModel):
     to_bin: bool
     owner: str | None
     owner_agrees: bool
+
+    @property
+    def first_date(self) -> LotDate | None:
+        """The earliest day the line gives, or what it says without a day."""
+        dated = [one for one in self.dates if one.on is not None]
+        return min(dated, key=lambda one: one.on or date.max) if dated else next(iter(self.dates), None)

@@ -6,7 +6,7 @@ from datetime import date
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.grams import grams_of
-from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.entry import Entry, Place, read_entry
 from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
@@ -93,7 +93,6 @@ class LarderReader:
             return None
         place = entry.place or _usual_place(food, entry)
         urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
-        told = min((dated for dated in entry.dates if dated.on), key=lambda dated: dated.on or date.max, default=None)
         return Lot(
             line=entry.text,
             food=food.id,
@@ -102,8 +101,7 @@ class LarderReader:
             grams_high=round(span.high, 1),
             place=place,
             opened=_is_opened(entry),
-            date=told.on if told else None,
-            date_kind=told.kind if told else (entry.dates[0].kind if entry.dates else None),
+            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in entry.dates),
             days_left=urgency.days_left,
             days_from=urgency.why,
             safety=urgency.safety,

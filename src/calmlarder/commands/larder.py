@@ -1,0 +1,177 @@
+"""`calmlarder larder …`: the kept larder without the screen."""
+
+import argparse
+import json
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.larder.files import read_lines
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.home import home_folder
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.store import Store, restore
+from calmlarder.tables.book import Tables
+
+
+def larder(options: argparse.Namespace) -> int:
+    """Run one of the larder's commands."""
+    if options.larder_command == "restore":
+        aside = restore(home_folder(Path(options.home) if options.home else None))
+        print(f"Started from the copy; the damaged file is kept as {aside.name}.")
+        return 0
+    tables, today = tables_of(options), day_of(options)
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+        return _COMMANDS[options.larder_command](options, store, tables, today)
+
+
+def lots_at_home(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:
+    """The kept lots as they stand today. Raises CannotGoOn when there are none."""
+    home = home_folder(Path(options.home) if options.home else None)
+    with Store.at(home) as store:
+        lots = [one.lot for one in lots_on_day(store, today, tables)]
+    if not lots:
+        remedy = '`calmlarder larder add "firm tofu 280g, use by friday"`, or give a list with --larder FILE'
+        raise CannotGoOn([Problem(where="the larder", what="is empty", remedy=remedy)])
+    return lots
+
+
+def lot_object(one: KeptLot, tables: Tables) -> dict[str, Any]:
+    """A kept lot as plain values."""
+    lot, told = one.lot, one.lot.first_date
+    return {
+        "id": one.id,
+        "text": lot.line,
+        "food": lot.food,
+        "name": tables.food_by_id[lot.food].name,
+        "grams_low": lot.grams_low,
+        "grams": lot.grams,
+        "grams_high": lot.grams_high,
+        "place": lot.place,
+        "date": told.on.isoformat() if told and told.on else None,
+        "date_kind": told.kind if told else None,
+        "days_left": lot.days_left,
+        "condition": lot.condition,
+        "owner": lot.owner,
+    }
+
+
+def _list(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    lots = lots_on_day(store, today, tables)
+    if options.json:
+        print(json.dumps({"lots": [lot_object(one, tables) for one in lots]}, ensure_ascii=False, indent=2))
+        return 0
+    if not lots:
+        print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
+    for one in lots:
+        print(_line(one, tables))
+    return 0
+
+
+def _line(one: KeptLot, tables: Tables) -> str:
+    lot = one.lot
+    left = "keeps" if lot.days_left is None else f"{lot.days_left} d"
+    notes = [note for note in (lot.condition, f"of {lot.owner}" if lot.owner else None) if note]
+    name = tables.food_by_id[lot.food].name
+    return f"{one.id:>4}  {left:>6}  {lot.grams:>6g} g  {name}, {lot.place}{''.join(f', {note}' for note in notes)}"
+
+
+def _add(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    return _keep(options, store, tables, today, [" ".join(options.text)], "TEXT")
+
+
+def _import(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    return _keep(options, store, tables, today, read_lines(options.file), options.file)
+
+
+def _keep(
+    options: argparse.Namespace, store: Store, tables: Tables, today: date, lines: Sequence[str], source: str
+) -> int:
+    """Keep every line that is clear; say of the others what to write. Nothing is kept when one cannot be."""
+    readings = LarderReader(tables, today).read_all(lines, source)
+    lots, problems = _clear(readings, source)
+    ids = add(store, lots, f"add {len(lots)} lots" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
+    by_id = {one.id: one for one in lots_on_day(store, today, tables)}
+    added = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
+    if options.json:
+        print(json.dumps({"lots": [lot_object(one, tables) for one in added]}, ensure_ascii=False, indent=2))
+    else:
+        for one in added:
+            print(_line(one, tables))
+    if problems:
+        raise CannotGoOn(problems)
+    return 0
+
+
+def _clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
+    lots: list[Lot] = []
+    problems: list[Problem] = []
+    for reading in readings:
+        if reading.lot is not None:
+            lots.append(reading.lot)
+        elif reading.problem is not None:
+            problems.append(reading.problem)
+        else:
+            names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
+            what = f"`{reading.text}` {'may be several foods' if names else 'is no food of the tables'}"
+            remedy = f"write {names}" if names else "use another name"
+            problems.append(Problem(where=source, what=what, remedy=remedy))
+    return lots, problems
+
+
+def _edit(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    readings = LarderReader(tables, today).read_all([" ".join(options.text)], "TEXT")
+    lots, problems = _clear(readings, "TEXT")
+    if problems or not lots:
+        raise CannotGoOn(problems or [Problem(where="TEXT", what="says nothing", remedy="write the line anew")])
+    store.change_lots({options.id: kept(lots[0])}, f"edit lot {options.id}")
+    return _list(options, store, tables, today)
+
+
+def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    store.change_lots(dict.fromkeys(options.ids), f"remove {len(options.ids)} lots")
+    return _list(options, store, tables, today)
+
+
+def _export(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    """Lines that `import` reads: relative days are written as dates."""
+    for one in lots_on_day(store, today, tables):
+        print(_plain_line(one.lot, tables))
+    return 0
+
+
+def _plain_line(lot: Lot, tables: Tables) -> str:
+    words = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before"}
+    parts = [f"{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
+    parts += [f"{words[one.kind]} {one.on.isoformat()}" if one.on else words[one.kind] for one in lot.dates]
+    parts += [lot.condition] if lot.condition else []
+    owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
+    return f"{', '.join(parts)}, in the {lot.place}{owner}"
+
+
+def _undo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    words = store.undo()
+    print(f"Taken back: {words}." if words else "Nothing to take back.")
+    return 0
+
+
+def _redo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    words = store.redo()
+    print(f"Done again: {words}." if words else "Nothing to do again.")
+    return 0
+
+
+_COMMANDS: dict[str, Callable[[argparse.Namespace, Store, Tables, date], int]] = {
+    "list": _list,
+    "add": _add,
+    "edit": _edit,
+    "remove": _remove,
+    "import": _import,
+    "export": _export,
+    "undo": _undo,
+    "redo": _redo,
+}

@@ -1,0 +1,58 @@
+"""Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
+
+from collections.abc import Iterable
+from datetime import date
+from typing import Any, NamedTuple
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.urgency import urgency_of
+from calmlarder.matching.dates import Dated
+from calmlarder.store.store import Store, Stored
+from calmlarder.tables.book import Tables
+
+
+class KeptLot(NamedTuple):
+    """A lot with its number in the store."""
+
+    id: int
+    lot: Lot
+
+
+def kept(lot: Lot) -> dict[str, Any]:
+    """What the store keeps: all but what follows from the day."""
+    content = lot.model_dump(mode="json")
+    for name in ("days_left", "days_from", "safety"):
+        del content[name]
+    return content
+
+
+def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | None:
+    """The lot as it stands on a day; None when the tables no longer know its food."""
+    content = stored.content
+    food = tables.food_by_id.get(content["food"])
+    if food is None:
+        return None
+    dates = tuple(
+        Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
+    )
+    urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
+    lot = Lot.model_validate(
+        {**content, "days_left": urgency.days_left, "days_from": urgency.why, "safety": urgency.safety}
+    )
+    return KeptLot(stored.id, lot)
+
+
+def lots_on_day(store: Store, today: date, tables: Tables) -> list[KeptLot]:
+    """All lots, what goes first before what keeps."""
+    found = [lot for stored in store.lots() if (lot := on_day(stored, today, tables)) is not None]
+    return sorted(found, key=_goes_first)
+
+
+def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
+    left = kept_lot.lot.days_left
+    return (left is None, left if left is not None else 0, kept_lot.id)
+
+
+def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
+    """New lots as one action."""
+    return store.add_lots([kept(lot) for lot in lots], words)
