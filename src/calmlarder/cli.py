@@ -23,7 +23,10 @@ class _Parser(argparse.ArgumentParser):
 def _parser() -> argparse.ArgumentParser:
     parser = _Parser(prog="calmlarder", description=_DESCRIPTION, allow_abbrev=False)
     parser.add_argument("--version", action="version", version=f"calmlarder {__version__}")
-    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    parser.add_argument("--home", metavar="DIR", help="where the kept larder lives")
+    parser.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
+    parser.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
 
     demo = commands.add_parser("demo", help="dinner from the larder of an invented household", allow_abbrev=False)
     _dinner_options(demo)
@@ -31,7 +34,7 @@ def _parser() -> argparse.ArgumentParser:
     tonight.add_argument(
         "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
     )
-    tonight.add_argument("--home", metavar="DIR", help="where the kept larder lives")
+    tonight.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
     _dinner_options(tonight)
     _larder_commands(commands)
 
@@ -42,7 +45,9 @@ def _parser() -> argparse.ArgumentParser:
 
     match = commands.add_parser("match", help="what a larder line means", allow_abbrev=False)
     match.add_argument("text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input")
-    match.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
+    match.add_argument(
+        "--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from (default: today)"
+    )
     match.add_argument("--json", action="store_true", help="one JSON object a line")
 
     tables = commands.add_parser("tables", help="work on the ingredient tables", allow_abbrev=False)
@@ -59,7 +64,9 @@ def _parser() -> argparse.ArgumentParser:
     add.add_argument("--kind", default="sauce", choices=KINDS, metavar="KIND", help="kind of food (default sauce)")
     add.add_argument("--role", default="sauce", choices=ROLES, metavar="ROLE", help="what it can be in a dish")
     for command in (demo, tonight, limit, match, check, show, add):
-        command.add_argument("--tables", metavar="DIR", help="a folder of your own tables, laid over the shipped ones")
+        command.add_argument(
+            "--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables, laid over ours"
+        )
     return parser
 
 
@@ -78,9 +85,9 @@ def _larder_commands(commands: "argparse._SubParsersAction[_Parser]") -> None:
         ("restore", "set a damaged file aside and start from the copy"),
     ):
         command = kept.add_parser(name, help=help_text, allow_abbrev=False)
-        command.add_argument("--home", metavar="DIR", help="where the kept larder lives")
-        command.add_argument("--today", metavar="DATE", help="the day to count from (default: today)")
-        command.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
+        command.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+        command.add_argument("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from")
+        command.add_argument("--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables")
         command.add_argument("--json", action="store_true")
         if name in {"add", "edit"}:
             if name == "edit":
@@ -116,13 +123,17 @@ def _dinner_options(command: argparse.ArgumentParser) -> None:
     )
     add("--use-shared", action="store_true", help="use what belongs to others too")
     add("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
-    add("--today", metavar="DATE", help="the day to count from (default: today)")
+    add("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from (default: today)")
     add("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")
     add("--json", action="store_true")
 
 
 def _run(options: argparse.Namespace) -> int:
     # Each command imports what it needs and no more: `match` never waits for the solver.
+    if options.command is None:
+        from calmlarder.commands.program import program
+
+        return program(options)
     if options.command == "demo":
         from calmlarder.commands.tonight import demo
 

@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.larder.grams import grams_of
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
-from calmlarder.matching.entry import Entry, Place, read_entry
+from calmlarder.matching.entry import Entry, Place, read_entry, with_name
 from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -70,6 +70,10 @@ class LarderReader:
             )
             return Reading(text=entry.text, match=match, lot=None, problem=problem)
         return Reading(text=entry.text, match=match, lot=lot, problem=None)
+
+    def renamed(self, text: str, name: str) -> str:
+        """A line with the chosen name for its food. Raises ValueError for a line that cannot be read."""
+        return with_name(text, name, self._today, self._matcher.plain_names)
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """Every line that says something."""

@@ -63,6 +63,22 @@ def read_entry(text: str, today: date, names: frozenset[str]) -> Entry | None:
     return Entry(line, words, amount, place, dates, condition, to_bin, owner, agrees)
 
 
+def with_name(text: str, name: str, today: date, names: frozenset[str]) -> str:
+    """The line with another name for its food, everything else as it was.
+
+    Raises ValueError, as `read_entry` does.
+    """
+    entry = read_entry(text, today, names)
+    line = plain(text)
+    if entry is None or not entry.words:
+        return name
+    if entry.words in line:
+        return line.replace(entry.words, name, 1)
+    for word in entry.words.replace(",", " ").split():
+        line = re.sub(rf"(?<!\w){re.escape(word)}(?!\w)", " ", line, count=1)
+    return " ".join(f"{name}, {line.strip(' ,')}".split()).strip(" ,")
+
+
 def _take_owner(text: str) -> tuple[str | None, bool, str]:
     found = _BRACKETS.search(text)
     if not found:

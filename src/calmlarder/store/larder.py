@@ -1,6 +1,6 @@
 """Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
@@ -56,3 +56,31 @@ def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
 def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
     """New lots as one action."""
     return store.add_lots([kept(lot) for lot in lots], words)
+
+
+_CRUMB_GRAMS = 5  # less than this is nothing left: common practice, no source
+
+
+def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> dict[int, dict[str, Any] | None]:
+    """What is left of each lot that was cooked from; None where it is used up.
+
+    `uses` are (line, food id, grams); a lot is used once for each line.
+    """
+    left: dict[int, dict[str, Any] | None] = {}
+    for line, food, grams in uses:
+        one = next((k for k in lots if k.id not in left and k.lot.line == line and k.lot.food == food), None)
+        if one is None:
+            continue
+        lot = one.lot
+        rest = lot.grams - grams
+        if rest < _CRUMB_GRAMS:
+            left[one.id] = None
+            continue
+        share = rest / lot.grams
+        smaller = {
+            "grams_low": round(lot.grams_low * share, 1),
+            "grams": round(rest, 1),
+            "grams_high": round(lot.grams_high * share, 1),
+        }
+        left[one.id] = kept(lot.model_copy(update=smaller))
+    return left

@@ -1,0 +1,21 @@
+"""`calmlarder` with nothing behind it: the terminal program."""
+
+import argparse
+import sys
+from pathlib import Path
+
+from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.home import home_folder
+
+
+def program(options: argparse.Namespace) -> int:
+    """Open the screens, where there is a terminal for them."""
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        remedy = "name a command: `calmlarder --help` lists them"
+        raise CannotGoOn([Problem(where="calmlarder", what="needs a terminal for its screens", remedy=remedy)])
+    from calmlarder.tui.app import LarderApp
+
+    home = home_folder(Path(options.home) if options.home else None)
+    LarderApp(home, tables_of(options), day_of(options)).run()
+    return 0

@@ -1,0 +1,1 @@
+"""The screens. They show and ask; no rule lives here."""

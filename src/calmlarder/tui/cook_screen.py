@@ -1,0 +1,71 @@
+"""Cook: one step at a time beside the stove, and what runs meanwhile."""
+
+from typing import TYPE_CHECKING, ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Footer, Header, Static
+
+from calmlarder.store.larder import used_up
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+
+
+class CookScreen(Screen[None]):
+    """The method large; space goes on."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("space,right,enter", "step(1)", "Next step"),
+        Binding("left,backspace", "step(-1)", "Step back"),
+        Binding("c", "cooked", "Cooked"),
+        Binding("escape", "app.pop_screen", "Back"),
+        Binding("f1", "app.help", "Help", show=False),
+    ]
+
+    def __init__(self, kitchen: Kitchen, dinner: "Dinner") -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._dinner = dinner
+        self._step = 0
+
+    def compose(self) -> ComposeResult:
+        """Step, timeline."""
+        yield Header(show_clock=False)
+        yield Static(self._dinner.title, id="title", markup=False)
+        yield Static("", id="step", markup=False)
+        with VerticalScroll(id="timeline-scroll"):
+            yield Static(self._timeline(), id="timeline", markup=False)
+        yield Footer()
+
+    def on_mount(self) -> None:
+        """The first step."""
+        self.sub_title = "cook"
+        self._show()
+
+    def _show(self) -> None:
+        steps = self._dinner.steps
+        self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
+
+    def _timeline(self) -> str:
+        lines = [f"The whole in {self._dinner.minutes} minutes, for one cook"]
+        for moment in self._dinner.timeline.moments:
+            alone = "" if moment.hands_on or not moment.minutes else f" ({moment.minutes} min by itself)"
+            lines.append(f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
+        return "\n".join(lines)
+
+    def action_step(self, by: int) -> None:
+        """On or back."""
+        self._step = max(0, min(len(self._dinner.steps) - 1, self._step + by))
+        self._show()
+
+    def action_cooked(self) -> None:
+        """Take what was used out of the larder."""
+        left = used_up(self._kitchen.lots(), [(use.line, use.food, use.grams) for use in self._dinner.uses])
+        self._kitchen.store.change_lots(left, f"cook {self._dinner.title}")
+        self.notify("taken out of the larder; Ctrl+Z there takes it back")
+        self.app.pop_screen()
+        self.app.pop_screen()

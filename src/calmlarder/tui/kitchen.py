@@ -1,0 +1,62 @@
+"""What the screens work on: the tables, the store and the request of one run."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+
+
+class Kitchen:
+    """The larder of one home on one day, and what is asked of tonight."""
+
+    def __init__(self, store: Store, tables: Tables, today: date) -> None:
+        self.store = store
+        self.tables = tables
+        self.today = today
+        self._reader = LarderReader(tables, today)
+
+    def read(self, text: str) -> Reading | None:
+        """What a typed line means."""
+        return self._reader.read(text, "this line")
+
+    def lots(self) -> list[KeptLot]:
+        """What is there, what goes first before what keeps."""
+        return lots_on_day(self.store, self.today, self.tables)
+
+    def keep(self, lots: list[Lot]) -> None:
+        """New lots as one action."""
+        add(self.store, lots, f"add {lots[0].line}" if len(lots) == 1 else f"add {len(lots)} lots")
+
+    def change(self, lot_id: int, lot: Lot) -> None:
+        """A lot written anew."""
+        self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
+
+    def take_out(self, one: KeptLot, how: str) -> None:
+        """A lot used up or thrown away."""
+        self.store.change_lots({one.id: None}, f"{how} {one.lot.line}")
+
+    def renamed(self, text: str, name: str) -> str:
+        """A typed line with the chosen name for its food."""
+        return self._reader.renamed(text, name)
+
+    def number(self, name: str, default: int) -> int:
+        """A whole number that was set, or the default."""
+        value = self.store.settings().get(name, default)
+        return value if isinstance(value, int) else default
+
+    def word(self, name: str, choices: Sequence[str], default: str) -> str:
+        """A word that was set and is still one of the choices, or the default."""
+        value = self.store.settings().get(name, default)
+        return value if value in choices else default
+
+    def set(self, name: str, value: int | str) -> None:
+        """Remember a number or a word."""
+        self.store.set({name: value}, f"set {name} to {value}")
+
+    def name_of(self, food: str) -> str:
+        """A food's name."""
+        return self.tables.food_by_id[food].name

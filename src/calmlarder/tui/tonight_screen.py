@@ -1,0 +1,197 @@
+"""Tonight: the dinner found so far, its amounts and loads; every change of mind solves again at once."""
+
+from typing import TYPE_CHECKING, ClassVar
+
+from textual import work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Footer, Header, Static
+from textual.worker import Worker, get_current_worker
+
+from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
+    from calmlarder.compose.wanted import Wanted
+
+_MOST_DINNERS = 9
+_MOST_PEOPLE = 12
+_MINUTES = (None, 45, 30, 20, 15)
+
+
+class TonightScreen(Screen[None]):
+    """Proposes, and listens."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("enter", "cook", "Cook this"),
+        Binding("n", "another", "Another"),
+        Binding("u", "use", "Use…"),
+        Binding("x", "without", "Not this…"),
+        Binding("plus,equals_sign", "people(1)", "+ person"),
+        Binding("minus", "people(-1)", "- person"),
+        Binding("t", "minutes", "Time"),
+        Binding("s", "sitting", "Sitting"),
+        Binding("d", "diet", "Diet"),
+        Binding("p", "profile", "Profile", show=False),
+        Binding("r", "forget", "Start over", show=False),
+        Binding("escape", "app.pop_screen", "Larder"),
+        Binding("f1", "app.help", "Help", show=False),
+    ]
+
+    def __init__(self, kitchen: Kitchen) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._people = kitchen.number("people", 1)
+        self._diet: Diet = next((diet for diet in DIETS if diet == kitchen.word("diet", DIETS, "omnivore")), "omnivore")
+        self._profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
+        self._minutes: int | None = None
+        self._sitting: Sitting = "dinner"
+        self._use: tuple[str, ...] = ()
+        self._without: tuple[str, ...] = ()
+        self._place = 0
+        self._composed: Composed | None = None
+
+    def compose(self) -> ComposeResult:
+        """What is asked, and the dinner."""
+        yield Header(show_clock=False)
+        yield Static("", id="asked", markup=False)
+        with VerticalScroll(id="dinner-scroll"):
+            yield Static("thinking…", id="dinner", markup=False)
+        yield Footer()
+
+    def on_mount(self) -> None:
+        """Solve at once."""
+        self.sub_title = "tonight"
+        self.solve()
+
+    def solve(self) -> None:
+        """Say what is asked, and look for it."""
+        minutes = f"{self._minutes} minutes" if self._minutes else "any time"
+        parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
+        parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
+        parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
+        self.query_one("#asked", Static).update(" · ".join(parts))
+        self._look()
+
+    @work(thread=True, exclusive=True)
+    def _look(self) -> None:
+        """In a thread of its own; the solver is loaded here, after the first paint."""
+        from calmlarder.compose.compose import compose
+        from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
+        from calmlarder.patterns.load import load_patterns
+        from calmlarder.sitting.profile import profile_named
+        from calmlarder.tables.places import shipped
+
+        worker: Worker[None] = get_current_worker()
+        tables = self._kitchen.tables
+        wanted = Wanted(
+            today=self._kitchen.today,
+            profile=profile_named(self._profile, tables),
+            diet=self._diet,
+            sitting=self._sitting,
+            people=self._people,
+            protein_g=PROTEIN_FLOOR_G[self._sitting],
+            minutes=self._minutes,
+            use=self._use,
+            without=self._without,
+            count=self._place + 1,
+            seconds=10,
+        )
+        lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
+        composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables)
+        if not worker.is_cancelled:
+            self.app.call_from_thread(self._show, composed, wanted)
+
+    def _show(self, composed: "Composed", wanted: "Wanted") -> None:
+        from calmlarder.export.style import Style
+        from calmlarder.export.text import tonight_text
+
+        self._composed = composed
+        self._place = min(self._place, max(0, len(composed.dinners) - 1))
+        width = max(40, self.size.width - 4)
+        one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
+        self.query_one("#dinner", Static).update(tonight_text(one, wanted, (), Style(False, True, width)))
+        self.query_one("#dinner-scroll").scroll_home(animate=False)
+
+    def action_another(self) -> None:
+        """The next dinner; after the last, the first."""
+        found = len(self._composed.dinners) if self._composed else 0
+        self._place = 0 if self._place + 1 > found or self._place + 1 >= _MOST_DINNERS else self._place + 1
+        self.solve()
+
+    def action_people(self, more: int) -> None:
+        """More or fewer eat."""
+        self._people = max(1, min(_MOST_PEOPLE, self._people + more))
+        self._kitchen.set("people", self._people)
+        self._start_again()
+
+    def action_minutes(self) -> None:
+        """Less time, and round to any."""
+        self._minutes = _MINUTES[(_MINUTES.index(self._minutes) + 1) % len(_MINUTES)]
+        self._start_again()
+
+    def action_sitting(self) -> None:
+        """The next kind of sitting."""
+        self._sitting = SITTINGS[(SITTINGS.index(self._sitting) + 1) % len(SITTINGS)]
+        self._start_again()
+
+    def action_diet(self) -> None:
+        """The next diet, remembered."""
+        self._diet = DIETS[(DIETS.index(self._diet) + 1) % len(DIETS)]
+        self._kitchen.set("diet", self._diet)
+        self._start_again()
+
+    def action_profile(self) -> None:
+        """The next cap profile, remembered."""
+        profiles = self._kitchen.tables.profiles
+        self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
+        self._kitchen.set("profile", self._profile)
+        self._start_again()
+
+    def action_forget(self) -> None:
+        """Forget what was to be used and left out."""
+        self._use, self._without = (), ()
+        self._start_again()
+
+    def action_use(self) -> None:
+        """Choose a food that must be in it."""
+        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots()))
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                food = next(food for food in foods if self._kitchen.name_of(food) == name)
+                self._use = (*self._use, food)
+                self._without = tuple(other for other in self._without if other != food)
+                self._start_again()
+
+        self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
+
+    def action_without(self) -> None:
+        """Choose a food of this dinner to leave out."""
+        if not self._composed or not self._composed.dinners:
+            return
+        uses = self._composed.dinners[self._place].uses
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                food = next(use.food for use in uses if use.name == name)
+                self._without = (*self._without, food)
+                self._use = tuple(other for other in self._use if other != food)
+                self._start_again()
+
+        self.app.push_screen(Choice("What not?", [use.name for use in uses]), picked)
+
+    def _start_again(self) -> None:
+        self._place = 0
+        self.solve()
+
+    def action_cook(self) -> None:
+        """To the stove."""
+        if self._composed and self._composed.dinners:
+            from calmlarder.tui.cook_screen import CookScreen
+
+            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place]))
