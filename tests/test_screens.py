@@ -1,21 +1,26 @@
 """The screens, driven by keys as a cook would (Textual's pilot)."""
 
 import asyncio
+import random
 from collections.abc import Awaitable, Callable
 from datetime import date
 from pathlib import Path
 
 import pytest
+from textual.events import Paste
 from textual.pilot import Pilot
-from textual.widgets import DataTable, Input, Static
+from textual.widgets import DataTable, Input, SelectionList, Static
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 
 TODAY = date(2026, 3, 11)
@@ -31,6 +36,10 @@ def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
 
         async def scene() -> None:
             async with app.run_test(size=size) as pilot:
+                await pilot.pause()
+                if isinstance(app.screen, LimitsScreen):
+                    await pilot.press("escape")
+                    await pilot.pause()
                 await act(app, pilot)
 
         asyncio.run(scene())
@@ -210,3 +219,102 @@ def test_help_opens_once_and_escape_steps_back_at_every_size(
         assert isinstance(app.screen, LarderScreen)
 
     play(act, size)
+
+
+def test_many_lines_pasted_at_once(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        lines = "\n".join(["kale 200g", "2 carrots", "old boots", "", "firm tofu 280g"] + ["lime"] * 26)
+        app.screen.query_one(Input).post_message(Paste(lines))
+        await pilot.pause()
+        await pilot.pause()
+        assert len(foods(app)) == 29
+        assert app.screen.query_one(Input).value == "old boots"
+
+    play(act)
+
+
+def test_frozen_food_goes_to_the_freezer(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 200g")
+        await pilot.press("down", "f7")
+        await pilot.pause()
+        assert app.screen.query_one(DataTable).get_row_at(0)[3] == "freezer"
+
+    play(act)
+
+
+def test_people_and_limits_are_kept_and_hold_tonight(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        assert isinstance(app.screen, LimitsScreen)
+        app.screen.query_one("#people", Input).value = "2"
+        app.screen.query_one("#protein_g", Input).value = "9999"
+        app.screen.query_one("#avoid", SelectionList).select("soya")
+        await pilot.pause()
+        await pilot.press("escape")
+        await pilot.pause()
+        for line in ("firm tofu 280g, use by today", "eggs x6", "boiled potatoes 600g", "spinach 200g", "butter"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        dinner = await solved(app, pilot)
+        assert "2 people" in dinner
+        assert "firm tofu" not in dinner.split("Left out")[0]
+
+    play(act)
+    with Store.at(tmp_path / "home") as store:
+        assert store.settings() == {"people": 2, "avoid": "soya"}
+
+
+def test_the_first_start_asks_and_may_be_skipped(tmp_path: Path, tables: Tables) -> None:
+    async def scene() -> None:
+        app = LarderApp(tmp_path / "new", tables, TODAY)
+        async with app.run_test() as pilot:
+            await pilot.pause()
+            assert isinstance(app.screen, LimitsScreen)
+            await pilot.press("escape")
+            await pilot.pause()
+            assert isinstance(app.screen, LarderScreen)
+
+    asyncio.run(scene())
+
+
+KEYS = (
+    "f1", "f2", "f3", "f4", "f5", "f6", "f7", "f8", "escape", "enter", "down", "up", "left", "right", "space", "tab",
+    "n", "x", "u", "t", "s", "d", "p", "r", "c", "w", "plus", "minus", "full_stop", "ctrl+z", "ctrl+y", "k", "a",
+    "2", "backspace", "pagedown",
+)  # fmt: skip
+
+
+def storm(home: Path, tables: Tables, events: int, seed: int) -> int:
+    """Random keys and clicks; the number of lots at the end, read again from the store."""
+    rng = random.Random(seed)
+
+    async def scene() -> None:
+        app = LarderApp(home, tables, TODAY)
+        async with app.run_test(size=rng.choice(SIZES)) as pilot:
+            for _ in range(events):
+                if rng.random() < 0.2:
+                    width, height = app.size
+                    await pilot.click(offset=(rng.randrange(width), rng.randrange(height)))
+                else:
+                    await pilot.press(rng.choice(KEYS))
+            await app.workers.wait_for_complete()
+
+    asyncio.run(scene())
+    with Store.at(home) as store:
+        return len(store.lots())
+
+
+def test_random_keys_and_clicks_break_nothing(tmp_path: Path, tables: Tables) -> None:
+    """Two hundred here; ten thousand by `python tests/test_screens.py`."""
+    assert storm(tmp_path / "home", tables, 200, seed=1) >= 0
+
+
+if __name__ == "__main__":
+    import tempfile
+
+    book = load_tables([shipped("ingredient_tables")])
+    with tempfile.TemporaryDirectory() as folder:
+        for round_ in range(20):
+            print(round_, storm(Path(folder), book, 500, round_), "lots", flush=True)

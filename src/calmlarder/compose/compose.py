@@ -12,6 +12,7 @@ from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.search import Found, Progress, search
 from calmlarder.compose.solve import Plan
+from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -38,15 +39,16 @@ def compose(
     patterns: Sequence[Pattern],
     tables: Tables,
     progress: Progress | None = None,
+    stop: Stop | None = None,
 ) -> Composed:
-    """The best dinners of a larder, within `wanted.seconds`."""
+    """The best dinners of a larder, within `wanted.seconds` or until `stop` is asked for."""
     start = time.monotonic()
     offered, excluded = offer(lots, wanted, tables)
 
     def problems(request: Wanted) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
-    found, dinners = _in_time(problems, wanted, tables, progress)
+    found, dinners = _in_time(problems, wanted, tables, progress, stop)
     why: tuple[str, ...] = ()
     if not dinners:
         if found.status == "none":
@@ -67,6 +69,7 @@ def _in_time(
     wanted: Wanted,
     tables: Tables,
     progress: Progress | None,
+    stop: Stop | None,
 ) -> tuple[Found, tuple[Dinner, ...]]:
     """Dinners whose timeline keeps to `wanted.minutes`.
 
@@ -78,7 +81,7 @@ def _in_time(
     asked = problems(wanted)
     while True:
         left = max(0.001, end - time.monotonic())
-        found = search(asked, wanted.count, left, progress, avoid=too_long)
+        found = search(asked, wanted.count, left, progress, avoid=too_long, stop=stop)
         if too_long and found.status == "proven":
             found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         dinners = tuple(dinner_of(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True))

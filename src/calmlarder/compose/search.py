@@ -16,6 +16,7 @@ from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.solve import Plan, solve, upper_bound
+from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), Asked(),
@@ -39,10 +40,11 @@ def search(
     progress: Progress | None = None,
     rules: Sequence[Rule] = RULES,
     avoid: Sequence[Plan] = (),
+    stop: Stop | None = None,
 ) -> Found:
     """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all.
 
-    They differ from those to `avoid` too.
+    They differ from those to `avoid` too. `stop`, asked for, ends with the best so far.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
@@ -52,7 +54,7 @@ def search(
     plans: list[Plan] = []
     proven: list[bool] = []
     for _ in range(count):
-        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules)
+        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules, stop)
         if plan is None:
             if not plans:
                 return Found((), (), "none" if certain else "best_found")
@@ -68,6 +70,7 @@ def _best(
     end: float,
     progress: Progress | None,
     rules: Sequence[Rule],
+    stop: Stop | None,
 ) -> tuple[Plan | None, bool]:
     """The best dinner over all patterns, and whether that is proven."""
     best: Plan | None = None
@@ -76,11 +79,11 @@ def _best(
         if best is not None and bound <= best.score:
             break
         left = end - time.monotonic()
-        if left <= 0:
+        if left <= 0 or (stop is not None and stop.asked):
             certain = False
             break
         same = [plan.main_lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
-        outcome = solve(problem, [*rules, Another(same)], best.score if best else None, left)
+        outcome = solve(problem, [*rules, Another(same)], best.score if best else None, left, stop)
         certain = certain and outcome.kind in {"best", "none"}
         if outcome.plan is not None:
             best = outcome.plan

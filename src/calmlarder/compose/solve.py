@@ -8,6 +8,7 @@ from ortools.sat.python import cp_model
 from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import MAIN_ROLES, Option, PatternProblem
 from calmlarder.compose.rules import Rule
+from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
@@ -64,7 +65,9 @@ def upper_bound(problem: PatternProblem) -> int:
     return constant(problem) + sum(wish.bound(problem) for wish in WISHES)
 
 
-def solve(problem: PatternProblem, rules: Sequence[Rule], better_than: int | None, seconds: float) -> Outcome:
+def solve(
+    problem: PatternProblem, rules: Sequence[Rule], better_than: int | None, seconds: float, stop: Stop | None = None
+) -> Outcome:
     """The best dinner of one pattern that keeps the rules and scores above `better_than`."""
     draft = Draft(problem)
     for rule in rules:
@@ -83,6 +86,8 @@ def solve(problem: PatternProblem, rules: Sequence[Rule], better_than: int | Non
     solver.parameters.symmetry_level = 0
     solver.parameters.max_presolve_iterations = 1
     solver.parameters.max_time_in_seconds = max(0.01, seconds)
+    if stop is not None:
+        stop.working(solver)
     status = solver.solve(draft.model)
     if status == cp_model.INFEASIBLE:
         return Outcome("none", None)

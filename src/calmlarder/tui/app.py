@@ -12,6 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 
 
@@ -23,6 +24,7 @@ class LarderApp(App[None]):
     ENABLE_COMMAND_PALETTE = True
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "quit", "Leave", show=False),
+        Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight", show=False),
         Binding("f1", "help", "Help", show=False),
     ]
@@ -35,6 +37,8 @@ class LarderApp(App[None]):
     def on_mount(self) -> None:
         """The larder first."""
         self.push_screen(LarderScreen(self._kitchen))
+        if not self._store.settings() and not self._store.lots():
+            self.push_screen(LimitsScreen(self._kitchen))
 
     def on_unmount(self) -> None:
         """Close the store."""
@@ -47,6 +51,11 @@ class LarderApp(App[None]):
                 self.notify("the larder is empty: type what is there first")
                 return
             self.push_screen(TonightScreen(self._kitchen))
+
+    def action_limits(self) -> None:
+        """Who eats, and what holds for them."""
+        if isinstance(self.screen, LarderScreen):
+            self.push_screen(LimitsScreen(self._kitchen))
 
     def action_help(self) -> None:
         """The help page, once."""

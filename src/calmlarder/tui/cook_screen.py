@@ -21,6 +21,7 @@ class CookScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next step"),
         Binding("left,backspace", "step(-1)", "Step back"),
+        Binding("w", "weighed", "Weighed…"),
         Binding("c", "cooked", "Cooked"),
         Binding("escape", "app.pop_screen", "Back"),
         Binding("f1", "app.help", "Help", show=False),
@@ -31,12 +32,14 @@ class CookScreen(Screen[None]):
         self._kitchen = kitchen
         self._dinner = dinner
         self._step = 0
+        self._weighed: dict[str, int] = {}
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
         yield Header(show_clock=False)
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
+        yield Static("", id="scale", markup=False)
         with VerticalScroll(id="timeline-scroll"):
             yield Static(self._timeline(), id="timeline", markup=False)
         yield Footer()
@@ -57,14 +60,46 @@ class CookScreen(Screen[None]):
             lines.append(f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
         return "\n".join(lines)
 
+    def _used(self) -> list[tuple[str, str, int]]:
+        return [(use.line, use.food, self._weighed.get(use.food, use.grams)) for use in self._dinner.uses]
+
     def action_step(self, by: int) -> None:
         """On or back."""
         self._step = max(0, min(len(self._dinner.steps) - 1, self._step + by))
         self._show()
 
+    def action_weighed(self) -> None:
+        """Say what the scale really showed; the loads are computed again."""
+        things = [use for use in self._dinner.uses if use.how == "weigh"]
+        if not things:
+            self.notify("nothing here needs the scale")
+            return
+
+        def said(weighed: dict[str, int] | None) -> None:
+            if weighed is not None:
+                self._weighed |= weighed
+                self._say_passed()
+
+        from calmlarder.tui.scale import Scale
+
+        self.app.push_screen(
+            Scale([(use.food, use.name, self._weighed.get(use.food, use.grams)) for use in things]), said
+        )
+
+    def _say_passed(self) -> None:
+        from calmlarder.compose.weighed import passed_caps
+
+        passed = passed_caps(self._dinner, self._weighed, self._kitchen.profile(), self._kitchen.tables)
+        lines = [
+            f"{one.cap.key}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
+            f"{self._kitchen.name_of(one.leave_out_food)}"
+            for one in passed
+        ]
+        self.query_one("#scale", Static).update("\n".join(lines) if lines else "every cap holds with these amounts")
+
     def action_cooked(self) -> None:
         """Take what was used out of the larder."""
-        left = used_up(self._kitchen.lots(), [(use.line, use.food, use.grams) for use in self._dinner.uses])
+        left = used_up(self._kitchen.lots(), self._used())
         self._kitchen.store.change_lots(left, f"cook {self._dinner.title}")
         self.notify("taken out of the larder; Ctrl+Z there takes it back")
         self.app.pop_screen()

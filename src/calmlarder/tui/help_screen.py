@@ -13,12 +13,15 @@ from calmlarder.export.text import CAUTION
 _TOUR = f"""\
 Larder
   Type what came in, one line a thing; the line below says what it means. Enter keeps it.
-  Down goes to the list; F4 edits, F5 used up, F6 thrown away, Ctrl+Z takes back, Ctrl+Y does again.
+  Many lines may be pasted at once. Down goes to the list; F4 edits, F5 used up, F6 thrown away,
+  F7 frozen, Ctrl+Z takes back, Ctrl+Y does again. F2: who eats, and what holds for them.
 Tonight (F3)
   n another dinner, u something that must be in it, x something that must not, r start over,
-  + and - people, t less time, s another kind of sitting, d diet, p profile of caps, Enter to cook it.
+  + and - people, t less time, s another kind of sitting, d diet, p profile of caps,
+  . takes the best so far, Enter to cook it.
 Cook
-  Space goes on, Left goes back, c takes what was used out of the larder.
+  Space goes on, Left goes back, w says what the scale really showed and computes the loads again,
+  c takes what was used out of the larder.
 Everywhere
   Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 

@@ -5,6 +5,8 @@ from datetime import date
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.sitting.portion import nearest_cap
+from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -35,6 +37,21 @@ class Kitchen:
         """A lot written anew."""
         self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
 
+    def freeze(self, one: KeptLot) -> None:
+        """A lot put into the freezer."""
+        self.store.change_lots(
+            {one.id: kept(one.lot.model_copy(update={"place": "freezer"}))}, f"freeze {one.lot.line}"
+        )
+
+    def profile(self) -> Profile:
+        """The caps that hold."""
+        return profile_named(self.word("profile", self.tables.profiles, "elimination"), self.tables)
+
+    def portion_adds(self, food: str) -> str:
+        """What one portion adds to the group it comes nearest to the cap of."""
+        load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
+        return f"{load.grams:.2f} g {load.cap.group.replace('_', ' ')}" if load else ""
+
     def take_out(self, one: KeptLot, how: str) -> None:
         """A lot used up or thrown away."""
         self.store.change_lots({one.id: None}, f"{how} {one.lot.line}")
@@ -52,6 +69,11 @@ class Kitchen:
         """A word that was set and is still one of the choices, or the default."""
         value = self.store.settings().get(name, default)
         return value if value in choices else default
+
+    def words(self, name: str) -> tuple[str, ...]:
+        """A list of words that was set."""
+        value = self.store.settings().get(name, "")
+        return tuple(word for word in str(value).split(",") if word)
 
     def set(self, name: str, value: int | str) -> None:
         """Remember a number or a word."""

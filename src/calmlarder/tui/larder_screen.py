@@ -12,6 +12,7 @@ from textual.widgets import DataTable, Footer, Header, Input, Static
 from calmlarder.larder.reading import Reading
 from calmlarder.store.larder import KeptLot
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.line_input import LineInput
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
@@ -31,6 +32,8 @@ class LarderScreen(Screen[None]):
         Binding("f4", "edit", "Edit"),
         Binding("f5", "used", "Used up"),
         Binding("f6", "thrown", "Thrown away"),
+        Binding("f7", "freeze", "Frozen"),
+        Binding("f2", "app.limits", "Limits"),
         Binding("f8", "demo", "Demo larder", show=False),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
@@ -46,7 +49,7 @@ class LarderScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield Header(show_clock=False)
-        yield Input(placeholder="what came in? 140g green beans, use by friday", id="line")
+        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield DataTable(id="lots", cursor_type="row", zebra_stripes=False)
@@ -55,7 +58,7 @@ class LarderScreen(Screen[None]):
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self.sub_title = "larder"
-        self.query_one(DataTable).add_columns("days", "food", "grams", "place", "notes")
+        self.query_one(DataTable).add_columns("days", "food", "grams", "place", "a portion adds", "notes")
         self.refill()
         self.query_one(Input).focus()
 
@@ -74,7 +77,12 @@ class LarderScreen(Screen[None]):
             left = "" if lot.days_left is None else str(lot.days_left)
             notes = [lot.condition or "", f"of {lot.owner}" if lot.owner else "", "bin it" if lot.to_bin else ""]
             table.add_row(
-                left, self._kitchen.name_of(lot.food), f"{lot.grams:g}", lot.place, ", ".join(filter(None, notes))
+                left,
+                self._kitchen.name_of(lot.food),
+                f"{lot.grams:g}",
+                lot.place,
+                self._kitchen.portion_adds(lot.food),
+                ", ".join(filter(None, notes)),
             )
         self.query_one("#empty").display = not self._shown
         table.display = bool(self._shown)
@@ -120,12 +128,10 @@ class LarderScreen(Screen[None]):
 
         self.app.push_screen(Choice("Which one?", names), picked)
 
-    def on_paste(self, event: object) -> None:
+    @on(LineInput.Pasted)
+    def keep_lines(self, event: LineInput.Pasted) -> None:
         """Many lines at once: keep the clear ones, leave the first unclear one in the line."""
-        lines = str(getattr(event, "text", "")).splitlines()
-        if len(lines) < 2:
-            return
-        readings = [reading for line in lines if (reading := self._kitchen.read(line)) is not None]
+        readings = [reading for line in event.lines if (reading := self._kitchen.read(line)) is not None]
         clear = [reading.lot for reading in readings if reading.lot is not None]
         if clear:
             self._kitchen.keep(clear)
@@ -166,6 +172,13 @@ class LarderScreen(Screen[None]):
     def action_used(self) -> None:
         """The chosen lot is used up."""
         self._take_out("used up")
+
+    def action_freeze(self) -> None:
+        """The chosen lot goes into the freezer."""
+        one = self._chosen()
+        if one is not None:
+            self._kitchen.freeze(one)
+            self.refill()
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away."""

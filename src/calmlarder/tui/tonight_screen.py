@@ -10,12 +10,15 @@ from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
-from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.solve import Plan
+    from calmlarder.compose.stop import Stop
     from calmlarder.compose.wanted import Wanted
 
 _MOST_DINNERS = 9
@@ -37,6 +40,7 @@ class TonightScreen(Screen[None]):
         Binding("s", "sitting", "Sitting"),
         Binding("d", "diet", "Diet"),
         Binding("p", "profile", "Profile", show=False),
+        Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
         Binding("escape", "app.pop_screen", "Larder"),
         Binding("f1", "app.help", "Help", show=False),
@@ -54,6 +58,7 @@ class TonightScreen(Screen[None]):
         self._without: tuple[str, ...] = ()
         self._place = 0
         self._composed: Composed | None = None
+        self._stop: Stop | None = None
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
@@ -81,6 +86,8 @@ class TonightScreen(Screen[None]):
     def _look(self) -> None:
         """In a thread of its own; the solver is loaded here, after the first paint."""
         from calmlarder.compose.compose import compose
+        from calmlarder.compose.dinner import dinner_of
+        from calmlarder.compose.stop import Stop
         from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
         from calmlarder.patterns.load import load_patterns
         from calmlarder.sitting.profile import profile_named
@@ -88,13 +95,15 @@ class TonightScreen(Screen[None]):
 
         worker: Worker[None] = get_current_worker()
         tables = self._kitchen.tables
+        avoided = self.app.call_from_thread(self._kitchen.words, "avoid")
         wanted = Wanted(
             today=self._kitchen.today,
             profile=profile_named(self._profile, tables),
             diet=self._diet,
             sitting=self._sitting,
             people=self._people,
-            protein_g=PROTEIN_FLOOR_G[self._sitting],
+            protein_g=self._floor(PROTEIN_FLOOR_G[self._sitting]),
+            avoid=tuple(name for name in ALLERGENS if name in avoided),
             minutes=self._minutes,
             use=self._use,
             without=self._without,
@@ -102,9 +111,24 @@ class TonightScreen(Screen[None]):
             seconds=10,
         )
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
-        composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables)
+        stop = self._stop = Stop()
+
+        def better(plan: "Plan") -> None:
+            if not worker.is_cancelled and self._place == 0:
+                self.app.call_from_thread(self._show_so_far, dinner_of(plan, False, tables))
+
+        composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, composed, wanted)
+
+    def _floor(self, of_sitting: float) -> float:
+        """The floor that was set holds for dinners; other sittings keep their own."""
+        own = self.app.call_from_thread(self._kitchen.number, "protein_g", round(of_sitting))
+        return float(own) if self._sitting == "dinner" else of_sitting
+
+    def _show_so_far(self, dinner: "Dinner") -> None:
+        amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
+        self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
 
     def _show(self, composed: "Composed", wanted: "Wanted") -> None:
         from calmlarder.export.style import Style
@@ -151,6 +175,11 @@ class TonightScreen(Screen[None]):
         self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
         self._kitchen.set("profile", self._profile)
         self._start_again()
+
+    def action_stop(self) -> None:
+        """End the search; the best so far is shown."""
+        if self._stop is not None:
+            self._stop.ask()
 
     def action_forget(self) -> None:
         """Forget what was to be used and left out."""

@@ -1,0 +1,49 @@
+"""What the scale really said: the loads computed again, and what to leave out if a cap would be passed."""
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from calmlarder.compose.dinner import Dinner
+from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.profile import Profile, cap_milligrams
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Cap
+
+
+class Passed(NamedTuple):
+    """A cap that would be passed, by how much of one person's load, and grams of a food to leave out."""
+
+    cap: Cap
+    grams_over: float
+    leave_out_food: str
+    leave_out_grams: int
+
+
+def passed_caps(dinner: Dinner, weighed: Mapping[str, int], profile: Profile, tables: Tables) -> tuple[Passed, ...]:
+    """Caps that the amounts really weighed would pass, each with what to take off the scale.
+
+    `weighed` gives grams by food id; every other food stays as planned.
+    """
+    return tuple(found for cap in profile.sitting_caps if (found := _passed(cap, dinner, weighed, tables)) is not None)
+
+
+def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> Passed | None:
+    total, mine = 0, {}
+    for use in dinner.uses:
+        food = tables.food_by_id[use.food]
+        if not cap.covers(food.cutoff_class):
+            continue
+        figures = food_figures(tables.fermentables_of(food.id))
+        grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
+        figure = (figures.worst if cap.holds == "worst" else figures.plan)[cap.group]
+        amount = worst_hundredths(grams, use.how == "weigh") if cap.holds == "worst" else 100 * grams
+        total += figure * amount
+        if use.how == "weigh" and figure:
+            mine[use.food] = (figure, grams)
+    over = total - cap_milligrams(cap) * 10_000 * dinner.people
+    if over <= 0 or not mine:
+        return None
+    food_id = max(mine, key=lambda name: mine[name][0] * mine[name][1])
+    figure, grams = mine[food_id]
+    return Passed(cap, over / 10_000_000 / dinner.people, food_id, min(grams, -(-over // (figure * 100))))

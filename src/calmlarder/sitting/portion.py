@@ -1,0 +1,28 @@
+"""What one usual portion of a food brings, beside the cap it comes nearest to."""
+
+from typing import NamedTuple
+
+from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.profile import Profile
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Cap, Food
+
+
+class PortionLoad(NamedTuple):
+    """Grams of a group in one portion as planned, and the cap it counts under."""
+
+    cap: Cap
+    grams: float
+
+
+def nearest_cap(food: Food, profile: Profile, tables: Tables) -> PortionLoad | None:
+    """The cap of which one portion takes the largest share; None where it adds nothing or is unknown."""
+    if tables.unknown_of(food.id):
+        return None
+    plan = food_figures(tables.fermentables_of(food.id)).plan
+    loads = [
+        PortionLoad(cap, plan[cap.group] * float(food.portion_g) / 100_000)
+        for cap in profile.sitting_caps
+        if cap.covers(food.cutoff_class) and plan[cap.group]
+    ]
+    return max(loads, key=lambda load: load.grams / float(load.cap.grams), default=None)
