@@ -7,7 +7,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Input, Label, RadioButton, RadioSet, SelectionList, Static
+from textual.widgets import Footer, Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
@@ -46,14 +46,12 @@ class LimitsScreen(Screen[None]):
             yield Input(str(kitchen.number("protein_g", _NUMBERS["protein_g"][1])), type="integer", id="protein_g")
             yield Label("Diet")
             diet = kitchen.word("diet", DIETS, "omnivore")
-            with RadioSet(id="diet"):
-                for one in DIETS:
-                    yield RadioButton(one, value=one == diet)
+            yield Select[str]([(str(one), str(one)) for one in DIETS], value=diet, allow_blank=False, id="diet")
             yield Label("Caps: elimination as published, wide for later (with your dietitian)")
             profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
-            with RadioSet(id="profile"):
-                for name in kitchen.tables.profiles:
-                    yield RadioButton(name, value=name == profile)
+            yield Select[str](
+                [(name, name) for name in kitchen.tables.profiles], value=profile, allow_blank=False, id="profile"
+            )
             yield Label("Allergens to leave out")
             avoided = kitchen.words("avoid")
             yield SelectionList[str](*(Selection(str(a), str(a), a in avoided) for a in ALLERGENS), id="avoid")
@@ -73,10 +71,13 @@ class LimitsScreen(Screen[None]):
             if value != self._kitchen.number(name, usual):
                 self._kitchen.set(name, value)
 
-    @on(RadioSet.Changed)
-    def word_changed(self, event: RadioSet.Changed) -> None:
+    @on(Select.Changed)
+    def word_changed(self, event: Select.Changed) -> None:
         """Keep the chosen word."""
-        self._keep(str(event.radio_set.id), str(event.pressed.label))
+        name = str(event.select.id)
+        usual = {"diet": "omnivore", "profile": "elimination"}[name]
+        if event.value != self._kitchen.word(name, [*DIETS, *self._kitchen.tables.profiles], usual):
+            self._kitchen.set(name, str(event.value))
 
     @on(SelectionList.SelectedChanged)
     def list_changed(self, event: SelectionList.SelectedChanged[str]) -> None:
