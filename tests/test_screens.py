@@ -1,6 +1,7 @@
 """The screens, driven by keys as a cook would (Textual's pilot)."""
 
 import asyncio
+import math
 import random
 from collections.abc import Awaitable, Callable
 from datetime import date
@@ -21,6 +22,8 @@ from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.page import Page
+from calmlarder.tui.timers import Timers, left_words
 from calmlarder.tui.tonight_screen import TonightScreen
 
 TODAY = date(2026, 3, 11)
@@ -88,7 +91,7 @@ def test_lines_are_read_as_they_are_typed_and_kept(play: Callable[..., LarderApp
         await pilot.pause()
         meaning = str(app.screen.query_one("#meaning", Static).content)
         assert "coconut milk" in meaning
-        assert "1 days left" in meaning
+        assert "1 day left" in meaning
         await pilot.press("enter")
         await pilot.pause()
         assert line.value == ""
@@ -115,6 +118,134 @@ def test_an_unclear_line_asks_and_keeps_its_amount(play: Callable[..., LarderApp
         assert foods(app) == ["silken tofu"]
 
     play(act)
+
+
+def test_a_line_with_a_slash_filters_the_list(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8")
+        await pilot.pause()
+        before = foods(app)
+        await pilot.press("slash", "t", "o", "f", "u")
+        await pilot.pause()
+        assert foods(app) == ["firm tofu"]
+        await pilot.press("enter", "f5")
+        await pilot.pause()
+        assert foods(app) == []
+        assert not app.screen.query_one("#empty").display
+        await pilot.press("escape")
+        await pilot.pause()
+        assert foods(app) == [food for food in before if food != "firm tofu"]
+
+    play(act)
+
+
+def test_figures_can_be_asked_for_their_source(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "firm tofu 280g")
+        await pilot.press("f9")
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        text = str(app.screen.query_one("#page Static", Static).content)
+        assert "per 100 g" in text
+        assert "fructans" in text
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act)
+
+
+def test_a_food_never_wanted_stays_away_until_it_is_unticked(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await pilot.pause()
+        first = await solved(app, pilot)
+        assert "cooked white rice" in first
+        await pilot.press("v")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert "g  cooked white rice" not in await solved(app, pilot)
+        await pilot.press("escape", "f2")
+        await pilot.pause()
+        never = app.screen.query_one("#never", SelectionList)
+        assert len(never.selected) == 1
+        never.deselect_all()
+        await pilot.pause()
+        await pilot.press("escape", "f3")
+        await pilot.pause()
+        assert "cooked white rice" in await solved(app, pilot)
+
+    play(act)
+
+
+def test_body_weight_sets_the_protein_floor(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    """0.83 g a kg a day is the safe intake of WHO/FAO/UNU, Technical Report Series 935, 2007."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        app.screen.query_one("#body_kg", Input).value = "82"
+        await pilot.pause()
+        assert app.screen.query_one("#protein_g", Input).value == str(math.ceil(82 * 0.83 / 3))
+        await pilot.pause()
+
+    play(act)
+    with Store.at(tmp_path / "home") as store:
+        assert store.settings()["protein_g"] == 23
+
+
+def test_timers_count_down_and_ring_once(play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch) -> None:
+    clock = [1000.0]
+    monkeypatch.setattr("calmlarder.tui.timers.monotonic", lambda: clock[0])
+    rung: list[float] = []
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        monkeypatch.setattr(app, "bell", lambda: rung.append(clock[0]))
+        for line in ("firm tofu 280g", "potatoes 1kg", "carrots 300g", "rapeseed oil", "soy sauce", "spinach 200g"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        await pilot.pause()
+        await solved(app, pilot)
+        await pilot.press("enter", "t")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("enter")
+        await pilot.pause()
+        shown = str(app.screen.query_one(Timers).content)
+        minutes = int(shown.split(":")[0])
+        assert minutes >= 1
+        assert shown.split()[0] == f"{minutes}:00"
+        clock[0] += 90
+        await pilot.pause(0.6)
+        assert str(app.screen.query_one(Timers).content).split()[0] == f"{minutes - 2}:30"
+        clock[0] += minutes * 60
+        await pilot.pause(1.2)
+        assert str(app.screen.query_one(Timers).content).split()[0] == "done"
+
+    play(act)
+    assert len(rung) == 1
+
+
+@pytest.mark.parametrize(("seconds", "words"), [(61.2, "1:02"), (60, "1:00"), (0.1, "0:01"), (0, "done"), (-5, "done")])
+def test_time_left_in_words(seconds: float, words: str) -> None:
+    assert left_words(seconds) == words
+
+
+def test_a_wide_screen_shows_the_loads_beside_the_method(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await pilot.pause()
+        wide = await solved(app, pilot)
+        loads = str(app.screen.query_one("#figures", Static).content)
+        assert "in the worst case, cap" in loads
+        assert "in the worst case, cap" not in wide
+        await pilot.resize_terminal(80, 24)
+        await pilot.pause()
+        assert "in the worst case, cap" in str(app.screen.query_one("#dinner", Static).content)
+        assert not app.screen.query_one("#beside").display
+
+    play(act, (120, 40))
 
 
 def test_used_up_thrown_away_edit_undo_redo(play: Callable[..., LarderApp]) -> None:

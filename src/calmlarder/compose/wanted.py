@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import date
+from math import ceil
 from types import MappingProxyType
 from typing import Annotated
 
@@ -14,6 +15,16 @@ from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
     {"dinner": 20.0, "packed": 20.0, "breakfast": 12.0, "shake": 12.0, "snack": 5.0}
 )
+
+# The safe intake of adults, g a kg body weight a day: WHO/FAO/UNU, Technical Report Series 935, 2007 (recalled).
+SAFE_PROTEIN_G_PER_KG = 0.83
+# A dinner's part of the day's protein: common practice, no source.
+DINNER_SHARE = 1 / 3
+
+
+def dinner_floor_by_weight(body_kg: float) -> int:
+    """Least protein at dinner, g, for a body weight in kg; never rounded down."""
+    return ceil(SAFE_PROTEIN_G_PER_KG * body_kg * DINNER_SHARE)
 
 
 class Wanted(BaseModel):

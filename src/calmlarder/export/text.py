@@ -26,13 +26,18 @@ _GROUP_WORDS = {
     "total": "all but lactose (as planned)",
 }
 _BAR_WIDTH = 16
+_PERCENT_WIDTH = 6
 
 
-def tonight_text(composed: Composed, wanted: Wanted, readings: tuple[Reading, ...], style: Style) -> str:
-    """The whole answer of a run."""
+def tonight_text(
+    composed: Composed, wanted: Wanted, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
+) -> str:
+    """The whole answer of a run, with or without the loads of each dinner."""
     parts: list[str] = []
     for number, dinner in enumerate(composed.dinners, start=1):
-        parts.append("\n".join(_dinner(dinner, wanted, style, number if len(composed.dinners) > 1 else None)))
+        parts.append("\n".join(_dinner(dinner, style, number if len(composed.dinners) > 1 else None)))
+        if with_figures:
+            parts.append(figures_text(dinner, wanted, style))
     if not composed.dinners:
         parts.append("\n".join(_nothing(composed, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
@@ -42,13 +47,18 @@ def tonight_text(composed: Composed, wanted: Wanted, readings: tuple[Reading, ..
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
+def figures_text(dinner: Dinner, wanted: Wanted, style: Style) -> str:
+    """What a dinner brings each person against the caps, and what it rescues."""
+    return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
+
+
 def _closing(composed: Composed) -> str:
     if composed.status == "proven":
         return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
-def _dinner(dinner: Dinner, wanted: Wanted, style: Style, number: int | None) -> Iterator[str]:
+def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
@@ -68,10 +78,6 @@ def _dinner(dinner: Dinner, wanted: Wanted, style: Style, number: int | None) ->
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
     yield ""
     yield from _timeline(dinner, style)
-    yield ""
-    yield from _loads(dinner, wanted, style)
-    yield ""
-    yield from _rescued(dinner, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
 
@@ -105,8 +111,12 @@ def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
     for key, cap in each.caps_g.items():
         plan, worst = each.loads_g[key], each.worst_g[key]
         held = worst if holds[key] == "worst" else plan
-        words = _GROUP_WORDS.get(key, key)
-        yield f"  {words:<{width}} {plan:5.2f} {worst:5.2f} {cap:5.2f} {bar(held / cap, _BAR_WIDTH, style)}"
+        line = f"  {_GROUP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f} {cap:5.2f}"
+        level = bar(held / cap, _BAR_WIDTH, style)
+        if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
+            yield f"{line} {level}"
+        else:
+            yield from (line, f"    {level}")
     recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
     if recalled:
         yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")

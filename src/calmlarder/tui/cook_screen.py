@@ -10,6 +10,7 @@ from textual.widgets import Footer, Header, Static
 
 from calmlarder.store.larder import used_up
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.timers import Timers
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -22,6 +23,7 @@ class CookScreen(Screen[None]):
         Binding("space,right,enter", "step(1)", "Next step"),
         Binding("left,backspace", "step(-1)", "Step back"),
         Binding("w", "weighed", "Weighed…"),
+        Binding("t", "timer", "Timer…"),
         Binding("c", "cooked", "Cooked"),
         Binding("escape", "app.pop_screen", "Back"),
         Binding("f1", "app.help", "Help", show=False),
@@ -40,9 +42,10 @@ class CookScreen(Screen[None]):
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
         yield Static("", id="scale", markup=False)
+        yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Static(self._timeline(), id="timeline", markup=False)
-        yield Footer()
+        yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
         """The first step."""
@@ -67,6 +70,25 @@ class CookScreen(Screen[None]):
         """On or back."""
         self._step = max(0, min(len(self._dinner.steps) - 1, self._step + by))
         self._show()
+
+    def action_timer(self) -> None:
+        """Count down what cooks by itself."""
+        alone = {
+            f"{moment.what}, {moment.minutes} min": moment
+            for moment in self._dinner.timeline.moments
+            if moment.minutes and not moment.hands_on
+        }
+        if not alone:
+            self.notify("nothing here cooks by itself")
+            return
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
+
+        from calmlarder.tui.choice import Choice
+
+        self.app.push_screen(Choice("Time what?", list(alone)), picked)
 
     def action_weighed(self) -> None:
         """Say what the scale really showed; the loads are computed again."""

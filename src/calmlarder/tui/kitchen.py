@@ -29,6 +29,17 @@ class Kitchen:
         """What is there, what goes first before what keeps."""
         return lots_on_day(self.store, self.today, self.tables)
 
+    def has_words(self, one: KeptLot, words: str) -> bool:
+        """Whether the line, the food's name, its place or its owner holds every word that is sought."""
+        text = f"{one.lot.line} {self.name_of(one.lot.food)} {one.lot.place} {one.lot.owner or ''}".casefold()
+        return all(word in text for word in words.casefold().split())
+
+    def figures_of(self, food: str) -> str:
+        """One food whole, with the sources of its figures in words."""
+        from calmlarder.export.food_text import food_text
+
+        return food_text(self.tables.food_by_id[food], self.tables)
+
     def keep(self, lots: list[Lot]) -> None:
         """New lots as one action."""
         add(self.store, lots, f"add {lots[0].line}" if len(lots) == 1 else f"add {len(lots)} lots")
@@ -74,6 +85,10 @@ class Kitchen:
         """A list of words that was set."""
         value = self.store.settings().get(name, "")
         return tuple(word for word in str(value).split(",") if word)
+
+    def never(self) -> tuple[str, ...]:
+        """Foods that are never wanted."""
+        return tuple(food for food in self.words("never") if food in self.tables.food_by_id)
 
     def set(self, name: str, value: int | str) -> None:
         """Remember a number or a word."""

@@ -20,6 +20,7 @@ _EMPTY = (
     "or press F8 for the larder of an invented household."
 )
 _MOST_ASKED = 9
+_FILTER = "/"
 
 
 class LarderScreen(Screen[None]):
@@ -34,6 +35,7 @@ class LarderScreen(Screen[None]):
         Binding("f6", "thrown", "Thrown away"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
+        Binding("f9", "figures", "Figures", show=False),
         Binding("f8", "demo", "Demo larder", show=False),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
@@ -45,6 +47,7 @@ class LarderScreen(Screen[None]):
         self._kitchen = kitchen
         self._editing: int | None = None
         self._shown: list[KeptLot] = []
+        self._filter = ""
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
@@ -53,7 +56,7 @@ class LarderScreen(Screen[None]):
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield DataTable(id="lots", cursor_type="row", zebra_stripes=False)
-        yield Footer()
+        yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
@@ -71,7 +74,8 @@ class LarderScreen(Screen[None]):
         table = self.query_one(DataTable)
         row = table.cursor_row
         table.clear()
-        self._shown = self._kitchen.lots()
+        kept = self._kitchen.lots()
+        self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
         for one in self._shown:
             lot = one.lot
             left = "" if lot.days_left is None else str(lot.days_left)
@@ -84,20 +88,30 @@ class LarderScreen(Screen[None]):
                 self._kitchen.portion_adds(lot.food),
                 ", ".join(filter(None, notes)),
             )
-        self.query_one("#empty").display = not self._shown
-        table.display = bool(self._shown)
+        self.query_one("#empty").display = not kept
+        table.display = bool(kept)
         if self._shown:
             table.move_cursor(row=min(row, len(self._shown) - 1))
 
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:
-        """Read the line while it is typed."""
+        """Read the line while it is typed; one that begins with / shows only what has its words."""
+        sought = event.value.removeprefix(_FILTER).strip() if event.value.startswith(_FILTER) else ""
+        if sought != self._filter:
+            self._filter = sought
+            self.refill()
+        if event.value.startswith(_FILTER):
+            self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
+            return
         reading = self._kitchen.read(event.value)
         self.query_one("#meaning", Static).update(_meaning(reading, self._kitchen) if reading else "")
 
     @on(Input.Submitted, "#line")
     def keep_line(self, event: Input.Submitted) -> None:
-        """Keep a clear line; a number picks one of the foods that were asked about."""
+        """Keep a clear line; ask when it is not. A filter goes on to the list."""
+        if event.value.startswith(_FILTER):
+            self.action_to_table()
+            return
         reading = self._kitchen.read(event.value)
         if reading is None:
             return
@@ -191,6 +205,14 @@ class LarderScreen(Screen[None]):
             self.notify(f"{how}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
             self.refill()
 
+    def action_figures(self) -> None:
+        """Where the figures of the chosen food come from."""
+        one = self._chosen()
+        if one is not None:
+            from calmlarder.tui.page import Page
+
+            self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
+
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.store.undo()
@@ -205,7 +227,7 @@ class LarderScreen(Screen[None]):
 
     def action_demo(self) -> None:
         """The larder of an invented household, where nothing is kept yet."""
-        if self._shown:
+        if self._kitchen.lots():
             self.notify("there is a larder already")
             return
         text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
@@ -222,6 +244,10 @@ def _meaning(reading: Reading, kitchen: Kitchen) -> str:
         names = [candidate.name for candidate in reading.candidates[:4]]
         return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
-    left = f", {lot.days_left} days left ({lot.days_from})" if lot.days_left is not None else ""
+    left = (
+        f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"
+        if lot.days_left is not None
+        else ""
+    )
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"

@@ -19,6 +19,7 @@ _WELCOME = (
 )
 
 
+_LIGHTEST_KG, _HEAVIEST_KG = 30, 300  # what is taken for a weight, not a slip of the finger
 _NUMBERS = {"people": (1, 1, 12), "protein_g": (0, 20, 100)}  # least, usual, most
 
 
@@ -44,6 +45,8 @@ class LimitsScreen(Screen[None]):
             yield Input(str(kitchen.number("people", _NUMBERS["people"][1])), type="integer", id="people")
             yield Label("Least protein a person at dinner, g")
             yield Input(str(kitchen.number("protein_g", _NUMBERS["protein_g"][1])), type="integer", id="protein_g")
+            yield Label("Or body weight, kg: sets the least protein to a third of 0.83 g a kg a day")
+            yield Input("", placeholder="leave empty to keep the number above", type="integer", id="body_kg")
             yield Label("Diet")
             diet = kitchen.word("diet", DIETS, "omnivore")
             yield Select[str]([(str(one), str(one)) for one in DIETS], value=diet, allow_blank=False, id="diet")
@@ -55,7 +58,11 @@ class LimitsScreen(Screen[None]):
             yield Label("Allergens to leave out")
             avoided = kitchen.words("avoid")
             yield SelectionList[str](*(Selection(str(a), str(a), a in avoided) for a in ALLERGENS), id="avoid")
-        yield Footer()
+            never = kitchen.never()
+            if never:
+                yield Label("Never wanted; untick to have it again")
+                yield SelectionList[str](*(Selection(kitchen.name_of(food), food, True) for food in never), id="never")
+        yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
         """Say where we are."""
@@ -65,11 +72,20 @@ class LimitsScreen(Screen[None]):
     def number_changed(self, event: Input.Changed) -> None:
         """Keep a number that can be."""
         name = str(event.input.id)
+        if name == "body_kg":
+            self._set_floor_by_weight(event.value)
+            return
         lowest, usual, highest = _NUMBERS[name]
         if event.value.isdigit() and lowest <= int(event.value) <= highest:
             value = int(event.value)
             if value != self._kitchen.number(name, usual):
                 self._kitchen.set(name, value)
+
+    def _set_floor_by_weight(self, kilograms: str) -> None:
+        from calmlarder.compose.wanted import dinner_floor_by_weight
+
+        if kilograms.isdigit() and _LIGHTEST_KG <= int(kilograms) <= _HEAVIEST_KG:
+            self.query_one("#protein_g", Input).value = str(dinner_floor_by_weight(int(kilograms)))
 
     @on(Select.Changed)
     def word_changed(self, event: Select.Changed) -> None:
@@ -81,8 +97,8 @@ class LimitsScreen(Screen[None]):
 
     @on(SelectionList.SelectedChanged)
     def list_changed(self, event: SelectionList.SelectedChanged[str]) -> None:
-        """Keep the chosen allergens."""
-        self._keep("avoid", ",".join(sorted(event.selection_list.selected)))
+        """Keep the chosen allergens, or what is never wanted."""
+        self._keep(str(event.selection_list.id), ",".join(sorted(event.selection_list.selected)))
 
     def _keep(self, name: str, value: str) -> None:
         if self._kitchen.store.settings().get(name, "") != value:

@@ -1,11 +1,12 @@
 """Tonight: the dinner found so far, its amounts and loads; every change of mind solves again at once."""
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
+from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
@@ -13,6 +14,7 @@ from textual.worker import Worker, get_current_worker
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.page import Page
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -22,6 +24,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.wanted import Wanted
 
 _MOST_DINNERS = 9
+_BESIDE = 56  # columns of the loads
+_ROOM_BESIDE = 114  # columns from which they stand beside the method
 _MOST_PEOPLE = 12
 _MINUTES = (None, 45, 30, 20, 15)
 
@@ -34,6 +38,8 @@ class TonightScreen(Screen[None]):
         Binding("n", "another", "Another"),
         Binding("u", "use", "Use…"),
         Binding("x", "without", "Not this…"),
+        Binding("v", "never", "Never…", show=False),
+        Binding("i", "figures", "Figures…", show=False),
         Binding("plus,equals_sign", "people(1)", "+ person"),
         Binding("minus", "people(-1)", "- person"),
         Binding("t", "minutes", "Time"),
@@ -58,15 +64,19 @@ class TonightScreen(Screen[None]):
         self._without: tuple[str, ...] = ()
         self._place = 0
         self._composed: Composed | None = None
+        self._wanted: Wanted | None = None
         self._stop: Stop | None = None
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
         yield Header(show_clock=False)
         yield Static("", id="asked", markup=False)
-        with VerticalScroll(id="dinner-scroll"):
-            yield Static("thinking…", id="dinner", markup=False)
-        yield Footer()
+        with Horizontal():
+            with VerticalScroll(id="dinner-scroll"):
+                yield Static("thinking…", id="dinner", markup=False)
+            with VerticalScroll(id="beside"):
+                yield Static("", id="figures", markup=False)
+        yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
         """Solve at once."""
@@ -96,6 +106,7 @@ class TonightScreen(Screen[None]):
         worker: Worker[None] = get_current_worker()
         tables = self._kitchen.tables
         avoided = self.app.call_from_thread(self._kitchen.words, "avoid")
+        never = [food for food in self.app.call_from_thread(self._kitchen.never) if food not in self._use]
         wanted = Wanted(
             today=self._kitchen.today,
             profile=profile_named(self._profile, tables),
@@ -106,7 +117,7 @@ class TonightScreen(Screen[None]):
             avoid=tuple(name for name in ALLERGENS if name in avoided),
             minutes=self._minutes,
             use=self._use,
-            without=self._without,
+            without=(*self._without, *never),
             count=self._place + 1,
             seconds=10,
         )
@@ -131,15 +142,32 @@ class TonightScreen(Screen[None]):
         self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
 
     def _show(self, composed: "Composed", wanted: "Wanted") -> None:
-        from calmlarder.export.style import Style
-        from calmlarder.export.text import tonight_text
-
-        self._composed = composed
+        self._composed, self._wanted = composed, wanted
         self._place = min(self._place, max(0, len(composed.dinners) - 1))
-        width = max(40, self.size.width - 4)
-        one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
-        self.query_one("#dinner", Static).update(tonight_text(one, wanted, (), Style(False, True, width)))
+        self._write()
         self.query_one("#dinner-scroll").scroll_home(animate=False)
+
+    def on_resize(self) -> None:
+        """Where there is room the loads stand beside the method."""
+        self._write()
+
+    def _write(self) -> None:
+        from calmlarder.export.style import Style
+        from calmlarder.export.text import figures_text, tonight_text
+
+        beside = self.size.width >= _ROOM_BESIDE
+        self.query_one("#beside").display = beside
+        if self._composed is None or self._wanted is None:
+            return
+        composed = self._composed
+        one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
+        style = Style(False, True, max(40, self.size.width - 5 - (_BESIDE if beside else 0)))
+        text = tonight_text(one, self._wanted, (), style, with_figures=not beside)
+        self.query_one("#dinner", Static).update(text)
+        if beside:
+            self.query_one("#figures", Static).update(
+                "\n".join(figures_text(dinner, self._wanted, Style(False, True, _BESIDE - 5)) for dinner in one.dinners)
+            )
 
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""
@@ -200,19 +228,39 @@ class TonightScreen(Screen[None]):
         self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
 
     def action_without(self) -> None:
-        """Choose a food of this dinner to leave out."""
+        """Choose a food of this dinner to leave out tonight."""
+
+        def picked(food: str) -> None:
+            self._without = (*self._without, food)
+            self._use = tuple(other for other in self._use if other != food)
+            self._start_again()
+
+        self._ask_of_dinner("What not?", picked)
+
+    def action_never(self) -> None:
+        """Choose a food of this dinner to leave out from now on."""
+
+        def picked(food: str) -> None:
+            self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.never(), food))))
+            self._use = tuple(other for other in self._use if other != food)
+            self._start_again()
+
+        self._ask_of_dinner("What never again?", picked)
+
+    def action_figures(self) -> None:
+        """Where the figures of a food of this dinner come from."""
+        self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
+
+    def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
         if not self._composed or not self._composed.dinners:
             return
         uses = self._composed.dinners[self._place].uses
 
         def picked(name: str | None) -> None:
             if name is not None:
-                food = next(use.food for use in uses if use.name == name)
-                self._without = (*self._without, food)
-                self._use = tuple(other for other in self._use if other != food)
-                self._start_again()
+                then(next(use.food for use in uses if use.name == name))
 
-        self.app.push_screen(Choice("What not?", [use.name for use in uses]), picked)
+        self.app.push_screen(Choice(question, [use.name for use in uses]), picked)
 
     def _start_again(self) -> None:
         self._place = 0
