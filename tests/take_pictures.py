@@ -31,6 +31,7 @@ async def take(size: tuple[int, int]) -> None:
                 await pilot.pause()
                 # Fonts of the reader's own machine: the picture asks no network for any.
                 drawn = re.sub(r"@font-face \{.*?\}|<!--.*?-->", "", app.export_screenshot(), flags=re.DOTALL)
+                drawn = drawn.replace("<text ", '<text xml:space="preserve" ')
                 drawn = "\n".join(line.rstrip() for line in drawn.splitlines() if line.strip())
                 (FOLDER / f"{screen}-{name}").write_text(drawn + "\n", encoding="utf-8")
 

@@ -67,7 +67,10 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield style.strong("Amounts for the whole dish")
     width = max(len(use.name) for use in dinner.uses)
     for use in dinner.uses:
-        yield f"  {use.grams:>5} g  {use.name:<{width}}  {_how(use)}".rstrip()
+        start = f"  {use.grams:>5} g  {use.name:<{width}}  "
+        yield from textwrap.wrap(
+            start + _how(use), style.width, subsequent_indent=" " * len(start), drop_whitespace=True
+        )
     yield ""
     yield style.strong("Weigh" if dinner.weigh_first else "Weigh nothing: by eye will do")
     for thing in dinner.weigh_first:

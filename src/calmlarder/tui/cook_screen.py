@@ -38,7 +38,7 @@ class CookScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
-        yield Header(show_clock=False)
+        yield Header(icon="")
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
         yield Static("", id="scale", markup=False)
@@ -50,6 +50,7 @@ class CookScreen(Screen[None]):
     def on_mount(self) -> None:
         """The first step."""
         self.sub_title = "cook"
+        self.query_one("#scale").display = False
         self._show()
 
     def _show(self) -> None:
@@ -117,7 +118,9 @@ class CookScreen(Screen[None]):
             f"{self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
-        self.query_one("#scale", Static).update("\n".join(lines) if lines else "every cap holds with these amounts")
+        scale = self.query_one("#scale", Static)
+        scale.display = True
+        scale.update("\n".join(lines) if lines else "every cap holds with these amounts")
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder."""

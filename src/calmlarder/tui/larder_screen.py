@@ -51,7 +51,7 @@ class LarderScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
-        yield Header(show_clock=False)
+        yield Header(icon="")
         yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)

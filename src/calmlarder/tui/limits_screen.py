@@ -38,7 +38,7 @@ class LimitsScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """People, protein, diet, profile, allergens."""
         kitchen = self._kitchen
-        yield Header(show_clock=False)
+        yield Header(icon="")
         with VerticalScroll(id="limits"):
             yield Static(_WELCOME, markup=False)
             yield Label("How many eat?")

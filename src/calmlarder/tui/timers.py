@@ -21,6 +21,7 @@ class Timers(Static):
 
     def on_mount(self) -> None:
         """Count every half second, so that no second is skipped."""
+        self._count()
         self.set_interval(0.5, self._count)
 
     def begin(self, name: str, minutes: int) -> None:
@@ -36,4 +37,5 @@ class Timers(Static):
                 self._rung.add(name)
                 self.app.bell()
                 self.notify(f"done: {name}", timeout=20, markup=False)
+        self.display = bool(self._ends)
         self.update("\n".join(f"{left_words(end - now):>6}  {name}" for name, end in self._ends.items()))

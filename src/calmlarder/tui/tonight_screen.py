@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.wanted import Wanted
 
 _MOST_DINNERS = 9
-_BESIDE = 56  # columns of the loads
+_NARROWEST = 40
 _ROOM_BESIDE = 114  # columns from which they stand beside the method
 _MOST_PEOPLE = 12
 _MINUTES = (None, 45, 30, 20, 15)
@@ -40,8 +40,8 @@ class TonightScreen(Screen[None]):
         Binding("x", "without", "Not this…"),
         Binding("v", "never", "Never…", show=False),
         Binding("i", "figures", "Figures…", show=False),
-        Binding("plus,equals_sign", "people(1)", "+ person"),
-        Binding("minus", "people(-1)", "- person"),
+        Binding("plus,equals_sign", "people(1)", "More people"),
+        Binding("minus", "people(-1)", "Fewer"),
         Binding("t", "minutes", "Time"),
         Binding("s", "sitting", "Sitting"),
         Binding("d", "diet", "Diet"),
@@ -69,7 +69,7 @@ class TonightScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
-        yield Header(show_clock=False)
+        yield Header(icon="")
         yield Static("", id="asked", markup=False)
         with Horizontal():
             with VerticalScroll(id="dinner-scroll"):
@@ -149,25 +149,25 @@ class TonightScreen(Screen[None]):
 
     def on_resize(self) -> None:
         """Where there is room the loads stand beside the method."""
-        self._write()
+        self.query_one("#beside").display = self.size.width >= _ROOM_BESIDE
+        self.call_after_refresh(self._write)
 
     def _write(self) -> None:
         from calmlarder.export.style import Style
         from calmlarder.export.text import figures_text, tonight_text
 
-        beside = self.size.width >= _ROOM_BESIDE
-        self.query_one("#beside").display = beside
+        beside = self.query_one("#beside").display
         if self._composed is None or self._wanted is None:
             return
         composed = self._composed
         one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
-        style = Style(False, True, max(40, self.size.width - 5 - (_BESIDE if beside else 0)))
+        dinner_place, figures_place = self.query_one("#dinner", Static), self.query_one("#figures", Static)
+        style = Style(False, True, max(_NARROWEST, dinner_place.size.width))
         text = tonight_text(one, self._wanted, (), style, with_figures=not beside)
-        self.query_one("#dinner", Static).update(text)
+        dinner_place.update(text)
         if beside:
-            self.query_one("#figures", Static).update(
-                "\n".join(figures_text(dinner, self._wanted, Style(False, True, _BESIDE - 5)) for dinner in one.dinners)
-            )
+            style = Style(False, True, max(_NARROWEST, figures_place.size.width))
+            figures_place.update("\n".join(figures_text(dinner, self._wanted, style) for dinner in one.dinners))
 
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""
