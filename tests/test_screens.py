@@ -12,12 +12,14 @@ from textual.events import Paste
 from textual.pilot import Pilot
 from textual.widgets import DataTable, Input, SelectionList, Static
 
+from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -225,6 +227,21 @@ def test_timers_count_down_and_ring_once(play: Callable[..., LarderApp], monkeyp
 
     play(act)
     assert len(rung) == 1
+
+
+def test_the_timeline_says_what_runs_now_and_what_comes_next() -> None:
+    moments = (
+        Moment(start_min=0, minutes=10, what="boil", hands_on=False, equipment="ring"),
+        Moment(start_min=0, minutes=3, what="chop", hands_on=True, equipment=""),
+        Moment(start_min=8, minutes=4, what="fry", hands_on=True, equipment="ring"),
+    )
+    timeline = Timeline(moments=moments, minutes=12, proven=True)
+    before, boil, chop, fry = timeline_text(timeline, None).splitlines()
+    assert (before, boil.split()[0]) == ("The whole in 12 minutes, for one cook", "0:00")
+    _, boil, chop, fry = timeline_text(timeline, 4.5).splitlines()
+    assert (boil.split()[0], chop.split()[0], fry.split()[0]) == ("now", "0:00", "next")
+    _, boil, chop, fry = timeline_text(timeline, 9).splitlines()
+    assert (boil.split()[0], chop.split()[0], fry.split()[0]) == ("now", "0:00", "now")
 
 
 @pytest.mark.parametrize(("seconds", "words"), [(61.2, "1:02"), (60, "1:00"), (0.1, "0:01"), (0, "done"), (-5, "done")])

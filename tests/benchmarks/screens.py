@@ -1,7 +1,7 @@
 """The screens' times as ratios, run by hand: python tests/benchmarks/screens.py
 
-First paint against a Python that only imports the same parts of Textual; a keystroke in the entry line against one frame of 1/60 s;
-the longest stall of the screen's own loop while a dinner is looked for, against the time the search takes.
+First paint against a Python that only imports the same parts of Textual; a keystroke in the entry line against
+one frame of 1/60 s; the longest stall of the screen's own loop while a dinner is looked for, against the search.
 """
 
 import asyncio

@@ -1,5 +1,6 @@
 """Cook: one step at a time beside the stove, and what runs meanwhile."""
 
+from time import monotonic
 from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
@@ -9,11 +10,14 @@ from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 
 from calmlarder.store.larder import used_up
+from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+
+_TICK_S = 5  # the timeline is in whole minutes
 
 
 class CookScreen(Screen[None]):
@@ -22,6 +26,7 @@ class CookScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next step"),
         Binding("left,backspace", "step(-1)", "Step back"),
+        Binding("b", "begin", "Begin"),
         Binding("w", "weighed", "Weighed…"),
         Binding("t", "timer", "Timer…"),
         Binding("c", "cooked", "Cooked"),
@@ -35,6 +40,7 @@ class CookScreen(Screen[None]):
         self._dinner = dinner
         self._step = 0
         self._weighed: dict[str, int] = {}
+        self._began: float | None = None
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
@@ -44,7 +50,7 @@ class CookScreen(Screen[None]):
         yield Static("", id="scale", markup=False)
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
-            yield Static(self._timeline(), id="timeline", markup=False)
+            yield Static("", id="timeline", markup=False)
         yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
@@ -52,17 +58,21 @@ class CookScreen(Screen[None]):
         self.sub_title = "cook"
         self.query_one("#scale").display = False
         self._show()
+        self._show_timeline()
+        self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
         steps = self._dinner.steps
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
 
-    def _timeline(self) -> str:
-        lines = [f"The whole in {self._dinner.minutes} minutes, for one cook"]
-        for moment in self._dinner.timeline.moments:
-            alone = "" if moment.hands_on or not moment.minutes else f" ({moment.minutes} min by itself)"
-            lines.append(f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
-        return "\n".join(lines)
+    def _show_timeline(self) -> None:
+        gone = None if self._began is None else (monotonic() - self._began) / 60
+        self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
+
+    def action_begin(self) -> None:
+        """Start the clock of the timeline, or start it anew."""
+        self._began = monotonic()
+        self._show_timeline()
 
     def _used(self) -> list[tuple[str, str, int]]:
         return [(use.line, use.food, self._weighed.get(use.food, use.grams)) for use in self._dinner.uses]

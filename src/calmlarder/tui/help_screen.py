@@ -16,7 +16,8 @@ Tonight (F3)
   . takes the best so far, Enter to cook it.
 Cook
   Space goes on, Left goes back, w says what the scale really showed and computes the loads again,
-  t starts a timer for what cooks by itself, c takes what was used out of the larder.
+  b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks
+  by itself, c takes what was used out of the larder.
 Everywhere
   Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 
