@@ -38,6 +38,15 @@ def _parser() -> argparse.ArgumentParser:
     _dinner_options(tonight)
     _larder_commands(commands)
 
+    freeze = commands.add_parser("freeze", help="what to freeze today, how, and for how long", allow_abbrev=False)
+    freeze.add_argument(
+        "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
+    )
+    freeze.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+    freeze.add_argument("--within", type=int, default=1, metavar="DAYS", help="days left at most (default 1)")
+    freeze.add_argument("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from")
+    freeze.add_argument("--json", action="store_true")
+
     limit = commands.add_parser("limit", help="how much of one food fits one sitting", allow_abbrev=False)
     limit.add_argument("food", nargs="+", metavar="FOOD")
     limit.add_argument("--profile", default="elimination", metavar="P", help="profile of caps.csv")
@@ -63,7 +72,7 @@ def _parser() -> argparse.ArgumentParser:
     add.add_argument("--weighs", type=float, metavar="G", help="what the whole weighs when done (default: its parts)")
     add.add_argument("--kind", default="sauce", choices=KINDS, metavar="KIND", help="kind of food (default sauce)")
     add.add_argument("--role", default="sauce", choices=ROLES, metavar="ROLE", help="what it can be in a dish")
-    for command in (demo, tonight, limit, match, check, show, add):
+    for command in (demo, tonight, freeze, limit, match, check, show, add):
         command.add_argument(
             "--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables, laid over ours"
         )
@@ -146,6 +155,10 @@ def _run(options: argparse.Namespace) -> int:
         from calmlarder.commands.larder import larder
 
         return larder(options)
+    if options.command == "freeze":
+        from calmlarder.commands.freeze import freeze
+
+        return freeze(options)
     if options.command == "limit":
         from calmlarder.commands.limit import limit
 

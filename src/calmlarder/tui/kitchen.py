@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date
 
+from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.sitting.portion import nearest_cap
@@ -62,6 +63,10 @@ class Kitchen:
         """What one portion adds to the group it comes nearest to the cap of."""
         load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
         return f"{load.grams:.2f} g {load.cap.group.replace('_', ' ')}" if load else ""
+
+    def to_freeze(self, lot: Lot) -> bool:
+        """Whether it should go into the freezer today if it is not eaten."""
+        return bool(freeze_today([lot], self.tables))
 
     def take_out(self, one: KeptLot, how: str) -> None:
         """A lot used up or thrown away."""

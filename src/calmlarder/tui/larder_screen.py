@@ -80,6 +80,7 @@ class LarderScreen(Screen[None]):
             lot = one.lot
             left = "" if lot.days_left is None else str(lot.days_left)
             notes = [lot.condition or "", f"of {lot.owner}" if lot.owner else "", "bin it" if lot.to_bin else ""]
+            notes += ["eat or freeze"] if self._kitchen.to_freeze(lot) else []
             notes += ["past its day"] if lot.days_left is not None and lot.days_left < 0 else []
             table.add_row(
                 left,

@@ -1,0 +1,56 @@
+"""What to freeze today: what won't be reached in time, freezes, and may still be frozen."""
+
+from collections.abc import Iterable
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.urgency import COOKED_STATES
+from calmlarder.tables.book import Tables
+
+DAYS_AHEAD = 1  # what has more days left can wait for tomorrow: ours
+_LEAST_G = 15  # less is not worth a box: common practice, no source
+
+
+class ToFreeze(BaseModel):
+    """A lot for the freezer: edible grams, how to portion it, and for how many weeks it stays good."""
+
+    model_config = ConfigDict(frozen=True)
+
+    line: str
+    food: str
+    grams: float
+    days_left: int
+    how: str
+    weeks: int
+    source: str
+
+
+def freeze_today(lots: Iterable[Lot], tables: Tables, days_ahead: int = DAYS_AHEAD) -> tuple[ToFreeze, ...]:
+    """Lots of the fridge with `days_ahead` days or fewer, the most urgent first.
+
+    Never what is past its day, what belongs in the bin, or what is somebody else's: by use-by at the latest is
+    what the UK Food Standards Agency tells the public (recalled).
+    """
+    found = [one for lot in lots if (one := _to_freeze(lot, tables, days_ahead)) is not None]
+    return tuple(sorted(found, key=lambda one: (one.days_left, -one.grams)))
+
+
+def _to_freeze(lot: Lot, tables: Tables, days_ahead: int) -> ToFreeze | None:
+    if lot.place != "fridge" or lot.to_bin or lot.grams < _LEAST_G or (lot.owner and not lot.owner_agrees):
+        return None
+    if lot.days_left is None or not 0 <= lot.days_left <= days_ahead:
+        return None
+    food = tables.food_by_id[lot.food]
+    keeps = tables.keeping_of(food, "freezer", "cooked" if food.state in COOKED_STATES else "whole")
+    if keeps is None or not keeps.note:
+        return None
+    return ToFreeze(
+        line=lot.line,
+        food=food.id,
+        grams=lot.grams,
+        days_left=lot.days_left,
+        how=keeps.note,
+        weeks=keeps.days // 7,
+        source=keeps.source,
+    )
