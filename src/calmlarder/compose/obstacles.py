@@ -22,6 +22,9 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
+    later = _later(wanted, rebuild, end)
+    if later:
+        return (later,)
     if not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return ("what the larder offers fills none of the dish patterns",)
     for relaxations in (_relaxations(wanted, rebuild), _together(wanted, rebuild)):
@@ -29,6 +32,19 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
         if found:
             return found
     return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
+
+
+def _later(wanted: Wanted, rebuild: Rebuild, end: float) -> str | None:
+    """The first moment at which enough of what was eaten before no longer counts, if that lets a dinner fit."""
+    counted = wanted.counted
+    if wanted.stacking is None or not counted:
+        return None
+    before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in counted)
+    for until in sorted({one.until for one in counted}):
+        stacking = wanted.stacking.model_copy(update={"at": until})
+        if time.monotonic() < end and _possible(wanted.model_copy(update={"stacking": stacking}), rebuild)(end):
+            return f"what is still counted from before ({before}); after {until:%H:%M} more would fit"
+    return None
 
 
 def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:

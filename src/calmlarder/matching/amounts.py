@@ -29,7 +29,7 @@ _ALIASES = {
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
-    "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "container": "box", "square": "piece", "squares": "piece", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
 }  # fmt: skip
 _MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
