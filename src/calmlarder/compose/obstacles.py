@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Callable, Sequence
+from datetime import datetime
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
@@ -22,9 +23,6 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
-    later = _later(wanted, rebuild, end)
-    if later:
-        return (later,)
     if not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return ("what the larder offers fills none of the dish patterns",)
     for relaxations in (_relaxations(wanted, rebuild), _together(wanted, rebuild)):
@@ -34,16 +32,14 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
 
 
-def _later(wanted: Wanted, rebuild: Rebuild, end: float) -> str | None:
+def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | None:
     """The first moment at which enough of what was eaten before no longer counts, if that lets a dinner fit."""
-    counted = wanted.counted
-    if wanted.stacking is None or not counted:
-        return None
-    before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in counted)
-    for until in sorted({one.until for one in counted}):
+    end = time.monotonic() + seconds
+    for until in sorted({one.until for one in wanted.counted}):
+        assert wanted.stacking is not None
         stacking = wanted.stacking.model_copy(update={"at": until})
         if time.monotonic() < end and _possible(wanted.model_copy(update={"stacking": stacking}), rebuild)(end):
-            return f"what is still counted from before ({before}); after {until:%H:%M} more would fit"
+            return until
     return None
 
 

@@ -1,5 +1,6 @@
 """What still counts from before, as text and as plain values."""
 
+from datetime import datetime
 from typing import Any
 
 from calmlarder.compose.compose import Composed
@@ -34,8 +35,8 @@ def stacked_object(composed: Composed, wanted: Wanted) -> dict[str, Any] | None:
     counted = wanted.counted
     if wanted.stacking is None or not counted:
         return None
-    bound = [key for dinner in composed.dinners for cap in binding(dinner, wanted) if (key := cap.key)]
-    more = _more_after(wanted, set(bound))
+    bound = [cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)]
+    more = composed.more_after or _more_after(wanted, set(bound))
     return {
         "at": wanted.stacking.at.isoformat(timespec="minutes"),
         "window_hours": wanted.stacking.window_hours,
@@ -54,7 +55,7 @@ def stacked_object(composed: Composed, wanted: Wanted) -> dict[str, Any] | None:
         ],
         "held_g": {key: round(grams, 4) for key, grams in held_g(wanted).items()},
         "binding": list(dict.fromkeys(bound)),
-        "more_after": more,
+        "more_after": more.isoformat(timespec="minutes") if more else None,
     }
 
 
@@ -78,12 +79,12 @@ def stacked_lines(composed: Composed, wanted: Wanted) -> list[str]:
     bound = {cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)}
     more = _more_after(wanted, bound)
     if more:
-        lines.append(f"It leaves less room for this dinner: after {more[-5:]} more would fit.")
+        lines.append(f"It leaves less room for this dinner: after {more:%H:%M} more would fit.")
     return lines
 
 
-def _more_after(wanted: Wanted, bound: set[str]) -> str | None:
+def _more_after(wanted: Wanted, bound: set[str]) -> datetime | None:
     """When the first of what brought a bound group no longer counts."""
     caps = [cap for cap in wanted.profile.sitting_caps if cap.key in bound]
     untils = [one.until for one in wanted.counted if any(one.held_ug(cap) for cap in caps)]
-    return min(untils).isoformat(timespec="minutes") if untils else None
+    return min(untils, default=None)

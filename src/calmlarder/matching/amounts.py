@@ -28,8 +28,9 @@ _ALIASES = {
     "teaspoons": "tsp", "tsps": "tsp", "leaves": "leaf", "loaves": "loaf", "bunches": "bunch",
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
+    "square": "piece", "squares": "piece",
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
-    "container": "box", "square": "piece", "squares": "piece", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
 }  # fmt: skip
 _MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.wanted import Wanted
+    from calmlarder.sitting.stacking import Counted
 
 _MOST_DINNERS = 9
 _MOST_PEOPLE = 12
@@ -58,6 +59,7 @@ class TonightScreen(Screen[None]):
         self._without: tuple[str, ...] = ()
         self._place = 0
         self._composed: Composed | None = None
+        self._counted: tuple[Counted, ...] = ()
         self._stop: Stop | None = None
 
     def compose(self) -> ComposeResult:
@@ -109,6 +111,8 @@ class TonightScreen(Screen[None]):
             without=self._without,
             count=self._place + 1,
             seconds=10,
+            eaten=self.app.call_from_thread(self._kitchen.eaten),
+            stacking=self._kitchen.stacking(self._people),
         )
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
         stop = self._stop = Stop()
@@ -135,6 +139,7 @@ class TonightScreen(Screen[None]):
         from calmlarder.export.text import tonight_text
 
         self._composed = composed
+        self._counted = wanted.counted
         self._place = min(self._place, max(0, len(composed.dinners) - 1))
         width = max(40, self.size.width - 4)
         one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
@@ -223,4 +228,4 @@ class TonightScreen(Screen[None]):
         if self._composed and self._composed.dinners:
             from calmlarder.tui.cook_screen import CookScreen
 
-            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place]))
+            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place], self._counted))
