@@ -66,6 +66,7 @@ def eaten(options: argparse.Namespace) -> int:
 def eaten_object(one: KeptEaten) -> dict[str, Any]:
     """An entry as plain values; loads in g by group, all classes together."""
     entry = one.eaten
+    known = GROUPS if entry.loads or not entry.unknown else ()
     return {
         "id": one.id,
         "at": entry.at.isoformat(timespec="minutes"),
@@ -74,8 +75,8 @@ def eaten_object(one: KeptEaten) -> dict[str, Any]:
         "food": entry.food or None,
         "title": entry.title,
         "grams": entry.grams,
-        "loads_g": {group: _grams(entry, group, worst=False) for group in GROUPS} if entry.loads else {},
-        "worst_g": {group: _grams(entry, group, worst=True) for group in GROUPS} if entry.loads else {},
+        "loads_g": {group: _grams(entry, group, worst=False) for group in known},
+        "worst_g": {group: _grams(entry, group, worst=True) for group in known},
         "unknown": list(entry.unknown),
     }
 

@@ -4,6 +4,7 @@ Window and fade are common practice, no source: the published cut-offs are for o
 how far apart two sittings must be.
 """
 
+import math
 from collections.abc import Iterable, Sequence
 from datetime import datetime, timedelta
 from typing import Annotated
@@ -34,7 +35,13 @@ class Counted(BaseModel):
 
     eaten: Eaten
     until: datetime
-    share: float  # of what it brought, 0 to 1
+    left_s: int  # seconds of the window that are left, where it fades; else the whole window
+    window_s: int
+
+    @property
+    def share(self) -> float:
+        """How much of what it brought still counts, 0 to 1."""
+        return self.left_s / self.window_s
 
     def held_ug(self, cap: Cap) -> int:
         """Micrograms that count against a cap, rounded up."""
@@ -43,18 +50,19 @@ class Counted(BaseModel):
             for load in self.eaten.loads
             if load.group == cap.group and cap.covers(load.cutoff_class)
         )
-        return -int(-total * self.share // 1)
+        return -(-total * self.left_s // self.window_s)
 
 
 def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...]:
     """Entries of the window that ends at the sitting, oldest first; at its very end an entry is out of it."""
-    window = timedelta(hours=how.window_hours)
+    window = timedelta(seconds=math.ceil(how.window_hours * 3600))
+    seconds = window // timedelta(seconds=1)
     found = []
     for entry in sorted(entries, key=lambda one: one.at):
         age = how.at - entry.at
         if timedelta(0) <= age < window and (not how.who or entry.who in {*how.who, EVERYONE}):
-            share = 1 - age / window if how.fade else 1.0
-            found.append(Counted(eaten=entry, until=entry.at + window, share=share))
+            left = seconds - age // timedelta(seconds=1) if how.fade else seconds
+            found.append(Counted(eaten=entry, until=entry.at + window, left_s=left, window_s=seconds))
     return tuple(found)
 
 
