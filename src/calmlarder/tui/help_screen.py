@@ -21,7 +21,8 @@ Tonight (F3)
   . takes the best so far, Enter to cook it.
 Cook
   Space goes on, Left goes back, w says what the scale really showed and computes the loads again,
-  c takes what was used out of the larder.
+  c takes what was used out of the larder and logs your share; it counts for the next three hours.
+  What else you eat: `calmlarder ate "200 ml orange juice"`.
 Everywhere
   Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 
