@@ -35,8 +35,17 @@ def _parser() -> argparse.ArgumentParser:
         "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
     )
     tonight.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+    tonight.add_argument("--at", metavar="TIME", help="when you eat (default: now; with --today 18:00)")
+    tonight.add_argument(
+        "--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)"
+    )
+    tonight.add_argument(
+        "--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)"
+    )
+    tonight.add_argument("--fade", action="store_true", help="what was eaten fades over the window")
     _dinner_options(tonight)
     _larder_commands(commands)
+    _log_commands(commands)
 
     freeze = commands.add_parser("freeze", help="what to freeze today, how, and for how long", allow_abbrev=False)
     freeze.add_argument(
@@ -108,6 +117,20 @@ def _larder_commands(commands: "argparse._SubParsersAction[_Parser]") -> None:
             command.add_argument("file", metavar="FILE", help="- reads standard input")
 
 
+def _log_commands(commands: "argparse._SubParsersAction[_Parser]") -> None:
+    ate = commands.add_parser("ate", help="log what you ate; it counts for the next hours", allow_abbrev=False)
+    ate.add_argument("text", nargs="+", metavar="LINE", help='such as "200 ml orange juice"')
+    ate.add_argument("--when", metavar="TIME", help="HH:MM or 2026-03-12T18:30 (default: now; with --today 18:00)")
+    ate.add_argument("--who", default="me", metavar="NAME", help="who ate it (default me; everyone for all)")
+    eaten = commands.add_parser("eaten", help="what was eaten in the last days", allow_abbrev=False)
+    eaten.add_argument("--days", type=int, default=3, metavar="N", help="how many days back (default 3)")
+    for command in (ate, eaten):
+        command.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+        command.add_argument("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from")
+        command.add_argument("--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables")
+        command.add_argument("--json", action="store_true")
+
+
 def _dinner_options(command: argparse.ArgumentParser) -> None:
     add = command.add_argument
     add("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
@@ -159,6 +182,10 @@ def _run(options: argparse.Namespace) -> int:
         from calmlarder.commands.freeze import freeze
 
         return freeze(options)
+    if options.command in {"ate", "eaten"}:
+        from calmlarder.commands import ate
+
+        return ate.ate(options) if options.command == "ate" else ate.eaten(options)
     if options.command == "limit":
         from calmlarder.commands.limit import limit
 

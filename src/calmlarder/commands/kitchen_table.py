@@ -3,7 +3,7 @@
 import argparse
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, get_args
+from typing import TYPE_CHECKING, Any, get_args
 
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
@@ -50,8 +50,8 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     )
 
 
-def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
-    """The request of the options. Raises CannotGoOn with everything that is wrong in it."""
+def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
+    """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
 
     from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
@@ -62,7 +62,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
         if word not in ALLERGENS:
             remedy = f"choose of {', '.join(ALLERGENS)}"
             raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
-    values = {
+    values: dict[str, Any] = {
         "today": day_of(options),
         "profile": profile_named(options.profile, tables),
         "people": options.people,
@@ -76,6 +76,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables) -> "Wanted":
         "use_shared": options.use_shared,
         "count": options.count,
         "seconds": options.seconds,
+        **more,
     }
     try:
         return Wanted(**values)

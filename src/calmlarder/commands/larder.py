@@ -93,7 +93,7 @@ def _keep(
 ) -> int:
     """Keep every line that is clear; say of the others what to write. Nothing is kept when one cannot be."""
     readings = LarderReader(tables, today).read_all(lines, source)
-    lots, problems = _clear(readings, source)
+    lots, problems = clear(readings, source)
     ids = add(store, lots, f"add {len(lots)} lots" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
     by_id = {one.id: one for one in lots_on_day(store, today, tables)}
     added = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
@@ -107,7 +107,8 @@ def _keep(
     return 0
 
 
-def _clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
+def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
+    """Lots of the lines that are clear, and for each other line what to write."""
     lots: list[Lot] = []
     problems: list[Problem] = []
     for reading in readings:
@@ -125,7 +126,7 @@ def _clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pr
 
 def _edit(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
     readings = LarderReader(tables, today).read_all([" ".join(options.text)], "TEXT")
-    lots, problems = _clear(readings, "TEXT")
+    lots, problems = clear(readings, "TEXT")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="TEXT", what="says nothing", remedy="write the line anew")])
     store.change_lots({options.id: kept(lots[0])}, f"edit lot {options.id}")

@@ -55,7 +55,7 @@ def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) 
 
 
 def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], readings: tuple[Reading, ...]) -> int:
-    wanted = wanted_of(options, tables)
+    wanted = wanted_of(options, tables, **_eaten_before(options))
 
     from calmlarder.compose.compose import compose
     from calmlarder.patterns.load import load_patterns
@@ -85,6 +85,31 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
 
         print(tonight_text(composed, wanted, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
+
+
+def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
+    """The log of the hours before the sitting, where a home is asked: the kept larder's, or the one of --home."""
+    if options.command != "tonight" or (options.larder is not None and options.home is None):
+        return {}
+    from calmlarder.commands.ate import person
+    from calmlarder.commands.moment import moment_of
+    from calmlarder.sitting.eaten import ME
+    from calmlarder.sitting.stacking import Stacking
+    from calmlarder.store.eaten import eaten_before
+    from calmlarder.store.home import FILE_NAME, home_folder
+    from calmlarder.store.store import Store
+
+    if not 0 <= options.window <= 24:
+        raise CannotGoOn([Problem(where="--window", what="cannot be", remedy="give hours from 0 to 24")])
+    at = moment_of(options, options.at, "--at")
+    home = home_folder(Path(options.home) if options.home else None)
+    if not (home / FILE_NAME).exists():
+        return {}
+    with Store.at(home) as store:
+        eaten = tuple(one.eaten for one in eaten_before(store, at, options.window))
+    # Of several people nobody knows who they are: then whoever has the most of a group counts.
+    who = tuple(person(name, "--who") for name in options.who or ()) or ((ME,) if options.people == 1 else ())
+    return {"eaten": eaten, "stacking": Stacking(at=at, window_hours=options.window, fade=options.fade, who=who)}
 
 
 def _nothing_known(readings: Sequence[Reading], source: str) -> None:

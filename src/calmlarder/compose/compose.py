@@ -2,12 +2,13 @@
 
 import time
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
-from calmlarder.compose.obstacles import obstacles
+from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.search import Found, Progress, search
@@ -22,7 +23,10 @@ _MOST_TOO_LONG = 30
 
 
 class Composed(BaseModel):
-    """Dinners best first, what was left out and why, and, without dinners, what stands in the way."""
+    """Dinners best first, what was left out and why, and, without dinners, what stands in the way.
+
+    `more_after` is when a dinner would fit, where only what was eaten before stands in the way.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -30,6 +34,7 @@ class Composed(BaseModel):
     dinners: tuple[Dinner, ...]
     excluded: tuple[Excluded, ...]
     obstacles: tuple[str, ...]
+    more_after: datetime | None = None
     seconds: float
 
 
@@ -50,9 +55,16 @@ def compose(
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
     why: tuple[str, ...] = ()
+    more_after: datetime | None = None
     if not dinners:
         if found.status == "none":
-            why = obstacles(offered, wanted, problems, max(1.0, wanted.seconds - (time.monotonic() - start)))
+            left = max(1.0, wanted.seconds - (time.monotonic() - start))
+            more_after = fits_after(wanted, problems, left)
+            if more_after is None:
+                why = obstacles(offered, wanted, problems, left)
+            else:
+                before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in wanted.counted)
+                why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -60,6 +72,7 @@ def compose(
         dinners=dinners,
         excluded=excluded,
         obstacles=why,
+        more_after=more_after,
         seconds=round(time.monotonic() - start, 3),
     )
 

@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Callable, Sequence
+from datetime import datetime
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
@@ -29,6 +30,17 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
         if found:
             return found
     return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
+
+
+def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | None:
+    """The first moment at which enough of what was eaten before no longer counts, if that lets a dinner fit."""
+    end = time.monotonic() + seconds
+    for until in sorted({one.until for one in wanted.counted}):
+        assert wanted.stacking is not None
+        stacking = wanted.stacking.model_copy(update={"at": until})
+        if time.monotonic() < end and _possible(wanted.model_copy(update={"stacking": stacking}), rebuild)(end):
+            return until
+    return None
 
 
 def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:

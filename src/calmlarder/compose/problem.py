@@ -10,6 +10,7 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.wanted import Wanted
 from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.sitting.profile import cap_milligrams
+from calmlarder.sitting.stacking import room_mg
 from calmlarder.tables.rows import Cap
 from calmlarder.tables.vocabulary import Family
 
@@ -132,13 +133,15 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | 
 def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, int]], int]]:
     """Every cap of the request as numbers: the cap, (option number, mg per 100 g), and the mg it allows.
 
-    Food caps come once for each food they could bind.
+    Food caps come once for each food they could bind. What was eaten before and still counts leaves less room
+    under a sitting cap, for everybody as for the one who has the most of it.
     """
     people = problem.wanted.people
+    counted = problem.wanted.counted
     for cap in problem.sitting_caps:
         row = _figures(problem, cap, None)
         if row:
-            yield cap, row, cap_milligrams(cap) * people
+            yield cap, row, room_mg(counted, cap) * people
     foods = dict.fromkeys(option.offered.food.id for option in problem.options)
     for cap in problem.food_caps:
         for food in foods:

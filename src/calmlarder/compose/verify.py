@@ -6,6 +6,7 @@ Nothing of calmlarder is imported here on purpose: what this file finds must not
 import csv
 import tomllib
 from collections.abc import Mapping, Sequence
+from datetime import datetime, timedelta
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -35,7 +36,7 @@ def verify(
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without and use_shared, `lots` the larder as plain values.
+    avoid, without and use_shared, and may hold `eaten` with `stacking`; `lots` is the larder as plain values.
     """
     used = {use["food"] for use in dinner["uses"]}
     foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
@@ -176,6 +177,7 @@ def _caps(
 ) -> list[str]:
     faults = []
     shown = dinner["per_person"]
+    before = _before(request)
     for cap in caps:
         if cap["profile"] != request["profile"]:
             continue
@@ -200,12 +202,52 @@ def _caps(
                 if load > Decimal(cap["grams"])
             ]
             continue
-        if sum(held.values()) > Decimal(cap["grams"]):
-            faults.append(f"{sum(held.values()):.3f} g of {key} a person, the cap is {cap['grams']} g")
+        earlier = _earlier(before, cap["group"], classes, cap["holds"])
+        if sum(held.values()) > max(Decimal(0), Decimal(cap["grams"]) - earlier):
+            also = f" and {earlier:.3f} g eaten before" if earlier else ""
+            faults.append(f"{sum(held.values()):.3f} g of {key} a person{also}, the cap is {cap['grams']} g")
         for name, loads in (("loads_g", plan), ("worst_g", worst)):
             if abs(Decimal(str(shown[name][key])) - sum(loads.values())) > _SHOWN:
                 faults.append(f"{name} of {key} is shown as {shown[name][key]}, it is {sum(loads.values()):.4f}")
     return faults
+
+
+def _before(request: Mapping[str, Any]) -> list[tuple[str, Decimal, Sequence[Mapping[str, Any]]]]:
+    """Who ate, which share of it still counts, and its loads, of each entry in the window before the sitting."""
+    stacking = request.get("stacking")
+    if not stacking:
+        return []
+    now = datetime.fromisoformat(stacking["at"])
+    window = Decimal(str(stacking["window_hours"])) * 3600
+    found = []
+    for entry in request.get("eaten") or ():
+        seconds = Decimal((now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1))
+        mine = not stacking["who"] or entry["who"] == "everyone" or entry["who"] in stacking["who"]
+        if mine and 0 <= seconds < window:
+            found.append((entry["who"], 1 - seconds / window if stacking["fade"] else Decimal(1), entry["loads"]))
+    return found
+
+
+def _earlier(
+    before: Sequence[tuple[str, Decimal, Sequence[Mapping[str, Any]]]],
+    group: str,
+    classes: Sequence[str],
+    holds: str,
+) -> Decimal:
+    """G of a group still counted, for whoever ate the most of it."""
+    each: dict[str, Decimal] = {}
+    for who, share, loads in before:
+        grams = sum(
+            (
+                Decimal(load[f"{holds}_ug"]) / 1_000_000
+                for load in loads
+                if load["group"] == group and (not classes or load["cutoff_class"] in classes)
+            ),
+            Decimal(0),
+        )
+        each[who] = each.get(who, Decimal(0)) + share * grams
+    shared = each.pop("everyone", Decimal(0))
+    return shared + max(each.values(), default=Decimal(0))
 
 
 def _protein(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:

@@ -8,7 +8,9 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.sitting.eaten import Eaten
 from calmlarder.sitting.profile import Profile
+from calmlarder.sitting.stacking import Counted, Stacking, still_counted
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 # Least protein of one person at a sitting, g: common practice, no source.
@@ -28,7 +30,10 @@ def dinner_floor_by_weight(body_kg: float) -> int:
 
 
 class Wanted(BaseModel):
-    """One request. Protein is grams for one person; `without` and `use` hold food ids."""
+    """One request. Protein is grams for one person; `without` and `use` hold food ids.
+
+    `eaten` is the log of the hours before; it counts only where `stacking` says how.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -45,3 +50,10 @@ class Wanted(BaseModel):
     use_shared: bool = False
     count: Annotated[int, Field(ge=1, le=9)] = 1
     seconds: Annotated[float, Field(gt=0, le=600)] = 10.0
+    eaten: tuple[Eaten, ...] = ()
+    stacking: Stacking | None = None
+
+    @property
+    def counted(self) -> tuple[Counted, ...]:
+        """What was eaten and still counts at this sitting."""
+        return still_counted(self.eaten, self.stacking) if self.stacking else ()

@@ -1,12 +1,13 @@
 """What the scale really said: the loads computed again, and what to leave out if a cap would be passed."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.sitting.groups import food_figures
-from calmlarder.sitting.profile import Profile, cap_milligrams
+from calmlarder.sitting.profile import Profile
+from calmlarder.sitting.stacking import Counted, room_mg
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
@@ -20,15 +21,18 @@ class Passed(NamedTuple):
     leave_out_grams: int
 
 
-def passed_caps(dinner: Dinner, weighed: Mapping[str, int], profile: Profile, tables: Tables) -> tuple[Passed, ...]:
+def passed_caps(
+    dinner: Dinner, weighed: Mapping[str, int], profile: Profile, tables: Tables, counted: Sequence[Counted] = ()
+) -> tuple[Passed, ...]:
     """Caps that the amounts really weighed would pass, each with what to take off the scale.
 
-    `weighed` gives grams by food id; every other food stays as planned.
+    `weighed` gives grams by food id; every other food stays as planned. `counted` is what was eaten before.
     """
-    return tuple(found for cap in profile.sitting_caps if (found := _passed(cap, dinner, weighed, tables)) is not None)
+    found = (_passed(cap, dinner, weighed, tables, room_mg(counted, cap)) for cap in profile.sitting_caps)
+    return tuple(passed for passed in found if passed is not None)
 
 
-def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> Passed | None:
+def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables, room: int) -> Passed | None:
     total, mine = 0, {}
     for use in dinner.uses:
         food = tables.food_by_id[use.food]
@@ -41,7 +45,7 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
         total += figure * amount
         if use.how == "weigh" and figure:
             mine[use.food] = (figure, grams)
-    over = total - cap_milligrams(cap) * 10_000 * dinner.people
+    over = total - room * 10_000 * dinner.people
     if over <= 0 or not mine:
         return None
     food_id = max(mine, key=lambda name: mine[name][0] * mine[name][1])

@@ -5,6 +5,7 @@ from typing import Any
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
+from calmlarder.export.stacked import stacked_object
 from calmlarder.larder.reading import Reading
 
 
@@ -26,6 +27,7 @@ def tonight_object(composed: Composed, wanted: Wanted, readings: tuple[Reading, 
         ],
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),
+        "stacked": stacked_object(composed, wanted),
     }
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.wanted import Wanted
+from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
 from calmlarder.larder.reading import Reading
 
@@ -40,6 +41,7 @@ def tonight_text(
             parts.append(figures_text(dinner, wanted, style))
     if not composed.dinners:
         parts.append("\n".join(_nothing(composed, style)))
+    parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
     if composed.dinners:
         parts.append("\n".join(_wrapped(CAUTION, style)))
@@ -108,13 +110,15 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
 
 def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
     each = dinner.per_person
-    yield style.strong("Each person, g: planned, in the worst case, cap")
+    before = held_g(wanted)
+    yield style.strong(f"Each person, g: planned, in the worst case, {'from before, ' * bool(before)}cap")
     holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
     width = max(len(_GROUP_WORDS.get(key, key)) for key in each.caps_g)
     for key, cap in each.caps_g.items():
         plan, worst = each.loads_g[key], each.worst_g[key]
-        held = worst if holds[key] == "worst" else plan
-        line = f"  {_GROUP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f} {cap:5.2f}"
+        held = (worst if holds[key] == "worst" else plan) + before.get(key, 0.0)
+        earlier = f" {before[key]:5.2f}" if before else ""
+        line = f"  {_GROUP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
         level = bar(held / cap, _BAR_WIDTH, style)
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
@@ -141,6 +145,15 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
         yield from _wrapped(f"In the way: {obstacle}.", style, "  ")
+
+
+def _stacked(composed: Composed, wanted: Wanted, style: Style) -> Iterator[str]:
+    lines = stacked_lines(composed, wanted)
+    if lines and wanted.stacking is not None:
+        yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than "
+                           f"{wanted.stacking.window_hours:g} hours before")  # fmt: skip
+    for line in lines:
+        yield from _wrapped(line, style, "  ")
 
 
 def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:

@@ -43,7 +43,7 @@ def _to_freeze(lot: Lot, tables: Tables, days_ahead: int) -> ToFreeze | None:
         return None
     food = tables.food_by_id[lot.food]
     keeps = tables.keeping_of(food, "freezer", "cooked" if food.state in COOKED_STATES else "whole")
-    if keeps is None or not keeps.note:
+    if keeps is None or not keeps.days:
         return None
     return ToFreeze(
         line=lot.line,

@@ -28,6 +28,7 @@ _ALIASES = {
     "teaspoons": "tsp", "tsps": "tsp", "leaves": "leaf", "loaves": "loaf", "bunches": "bunch",
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
+    "square": "piece", "squares": "piece",
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
     "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
 }  # fmt: skip

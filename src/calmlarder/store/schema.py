@@ -24,4 +24,28 @@ STEPS: tuple[str, ...] = (
         after TEXT
     ) STRICT;
     """,
+    """
+    CREATE TABLE eaten (
+        id INTEGER PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content)),
+        at TEXT GENERATED ALWAYS AS (json_extract(content, '$.at')) VIRTUAL NOT NULL,
+        who TEXT GENERATED ALWAYS AS (json_extract(content, '$.who')) VIRTUAL NOT NULL,
+        line TEXT GENERATED ALWAYS AS (json_extract(content, '$.text')) VIRTUAL NOT NULL,
+        food TEXT GENERATED ALWAYS AS (json_extract(content, '$.food')) VIRTUAL NOT NULL,
+        title TEXT GENERATED ALWAYS AS (json_extract(content, '$.title')) VIRTUAL NOT NULL,
+        grams REAL GENERATED ALWAYS AS (json_extract(content, '$.grams')) VIRTUAL NOT NULL
+    ) STRICT;
+    CREATE INDEX eaten_at ON eaten (at);
+    CREATE TABLE changes_wider (
+        id INTEGER PRIMARY KEY,
+        action INTEGER NOT NULL REFERENCES actions (id) ON DELETE CASCADE,
+        place TEXT NOT NULL CHECK (place IN ('lots', 'settings', 'eaten')),
+        row_id TEXT NOT NULL,
+        before TEXT,
+        after TEXT
+    ) STRICT;
+    INSERT INTO changes_wider SELECT id, action, place, row_id, before, after FROM changes;
+    DROP TABLE changes;
+    ALTER TABLE changes_wider RENAME TO changes;
+    """,
 )

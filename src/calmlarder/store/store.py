@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, Literal, NamedTuple
@@ -11,7 +11,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import COPY_NAME, cannot_use, keep_copy, ready_home
 from calmlarder.store.schema import STEPS
 
-Place = Literal["lots", "settings"]
+Place = Literal["lots", "settings", "eaten"]
 _BUSY_SECONDS = 10
 _MOST_ACTIONS = 500
 
@@ -33,7 +33,7 @@ class Change(NamedTuple):
 
 
 class Store:
-    """Lots and settings of one home. Open it with `Store.at`; use it as a context."""
+    """Lots, settings and what was eaten, of one home. Open it with `Store.at`; use it as a context."""
 
     def __init__(self, connection: sqlite3.Connection, file: Path) -> None:
         self._connection = connection
@@ -102,15 +102,25 @@ class Store:
     def add_lots(self, contents: list[dict[str, Any]], words: str) -> list[int]:
         """New lots as one action; their ids."""
         with self._action(words) as action:
-            ids = []
-            for content in contents:
-                cursor = self._connection.execute("INSERT INTO lots (content) VALUES (?)", (json.dumps(content),))
-                ids.append(int(cursor.lastrowid or 0))
-                self._note(action, Change("lots", str(ids[-1]), None, content))
-        return ids
+            return [self._insert("lots", content, action) for content in contents]
 
-    def change_lots(self, contents: Mapping[int, dict[str, Any] | None], words: str) -> None:
-        """New contents for lots as one action, None to take one out. Raises CannotGoOn for an id that is none."""
+    def eaten(self, since: str) -> list[Stored]:
+        """What was eaten at or after a local ISO time, oldest first."""
+        rows = self._connection.execute("SELECT id, content FROM eaten WHERE at >= ? ORDER BY at, id", (since,))
+        return [Stored(row_id, json.loads(content)) for row_id, content in rows]
+
+    def add_eaten(self, content: dict[str, Any], words: str) -> int:
+        """One entry of what was eaten as one action; its id."""
+        with self._action(words) as action:
+            return self._insert("eaten", content, action)
+
+    def change_lots(
+        self, contents: Mapping[int, dict[str, Any] | None], words: str, eaten: Sequence[dict[str, Any]] = ()
+    ) -> None:
+        """New contents for lots as one action, None to take one out; entries of what was eaten join the action.
+
+        Raises CannotGoOn for an id that is none.
+        """
         with self._action(words) as action:
             for lot_id, content in contents.items():
                 row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (lot_id,)).fetchone()
@@ -119,6 +129,8 @@ class Store:
                     raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
                 self._put("lots", str(lot_id), content)
                 self._note(action, Change("lots", str(lot_id), json.loads(row[0]), content))
+            for entry in eaten:
+                self._insert("eaten", entry, action)
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
@@ -181,6 +193,12 @@ class Store:
     def _roll_back(self) -> None:
         if self._connection.in_transaction:
             self._connection.execute("ROLLBACK")
+
+    def _insert(self, place: Literal["lots", "eaten"], content: dict[str, Any], action: int) -> int:
+        cursor = self._connection.execute(f"INSERT INTO {place} (content) VALUES (?)", (json.dumps(content),))
+        row_id = int(cursor.lastrowid or 0)
+        self._note(action, Change(place, str(row_id), None, content))
+        return row_id
 
     def _put(self, place: Place, row_id: str, content: object) -> None:
         if content is None:

@@ -9,13 +9,13 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 
-from calmlarder.store.larder import used_up
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.sitting.stacking import Counted
 
 _TICK_S = 5  # the timeline is in whole minutes
 
@@ -34,10 +34,11 @@ class CookScreen(Screen[None]):
         Binding("f1", "app.help", "Help", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen, dinner: "Dinner") -> None:
+    def __init__(self, kitchen: Kitchen, dinner: "Dinner", counted: "tuple[Counted, ...]" = ()) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._dinner = dinner
+        self._counted = counted
         self._step = 0
         self._weighed: dict[str, int] = {}
         self._began: float | None = None
@@ -122,7 +123,8 @@ class CookScreen(Screen[None]):
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
 
-        passed = passed_caps(self._dinner, self._weighed, self._kitchen.profile(), self._kitchen.tables)
+        kitchen = self._kitchen
+        passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
         lines = [
             f"{one.cap.key}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
             f"{self._kitchen.name_of(one.leave_out_food)}"
@@ -133,9 +135,11 @@ class CookScreen(Screen[None]):
         scale.update("\n".join(lines) if lines else "every cap holds with these amounts")
 
     def action_cooked(self) -> None:
-        """Take what was used out of the larder."""
-        left = used_up(self._kitchen.lots(), self._used())
-        self._kitchen.store.change_lots(left, f"cook {self._dinner.title}")
-        self.notify("taken out of the larder; Ctrl+Z there takes it back")
+        """Take what was used out of the larder, and log each person's share: one action, one undo."""
+        from calmlarder.compose.cooked import share_eaten
+
+        kitchen = self._kitchen
+        kitchen.cooked(self._used(), share_eaten(self._dinner, self._weighed, kitchen.now(), kitchen.tables))
+        self.notify("taken out of the larder and logged; Ctrl+Z there takes both back")
         self.app.pop_screen()
         self.app.pop_screen()

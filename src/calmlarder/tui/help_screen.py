@@ -17,7 +17,8 @@ Tonight (F3)
 Cook
   Space goes on, Left goes back, w says what the scale really showed and computes the loads again,
   b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks
-  by itself, c takes what was used out of the larder.
+  by itself, c takes what was used out of the larder and logs your share; it counts for three hours.
+  What else you eat: `calmlarder ate "200 ml orange juice"`.
 Everywhere
   Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 

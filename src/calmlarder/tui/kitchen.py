@@ -1,16 +1,21 @@
 """What the screens work on: the tables, the store and the request of one run."""
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime, time
 
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.sitting.stacking import WINDOW_HOURS, Stacking
+from calmlarder.store.eaten import content_of, eaten_before
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+
+_EVENING = time(18)  # the hour of a day that is not today: common practice, no source
 
 
 class Kitchen:
@@ -67,6 +72,24 @@ class Kitchen:
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""
         return bool(freeze_today([lot], self.tables))
+
+    def now(self) -> datetime:
+        """The moment of the sitting, to the minute: now, or 18:00 of another day that was asked for."""
+        moment = datetime.now().replace(second=0, microsecond=0)
+        return moment if moment.date() == self.today else datetime.combine(self.today, _EVENING)
+
+    def stacking(self, people: int) -> Stacking:
+        """How what was eaten counts now: mine, or of several people whoever had the most."""
+        return Stacking(at=self.now(), who=(ME,) if people == 1 else ())
+
+    def eaten(self) -> tuple[Eaten, ...]:
+        """What was eaten in the hours that still count."""
+        return tuple(one.eaten for one in eaten_before(self.store, self.now(), WINDOW_HOURS))
+
+    def cooked(self, uses: list[tuple[str, str, int]], entry: Eaten) -> None:
+        """Take what was cooked out of the larder and log each person's share, as one action."""
+        left = used_up(self.lots(), uses)
+        self.store.change_lots(left, f"cook {entry.title}", [content_of(entry)])
 
     def take_out(self, one: KeptLot, how: str) -> None:
         """A lot used up or thrown away."""

@@ -120,6 +120,8 @@ class TonightScreen(Screen[None]):
             without=(*self._without, *never),
             count=self._place + 1,
             seconds=10,
+            eaten=self.app.call_from_thread(self._kitchen.eaten),
+            stacking=self._kitchen.stacking(self._people),
         )
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
         stop = self._stop = Stop()
@@ -268,7 +270,7 @@ class TonightScreen(Screen[None]):
 
     def action_cook(self) -> None:
         """To the stove."""
-        if self._composed and self._composed.dinners:
+        if self._composed and self._wanted and self._composed.dinners:
             from calmlarder.tui.cook_screen import CookScreen
 
-            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place]))
+            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place], self._wanted.counted))

@@ -1,0 +1,83 @@
+"""What was eaten: when, by whom, and what it brought of every group, by the cut-off class it counts under."""
+
+from collections.abc import Iterable
+from datetime import datetime
+from typing import Annotated, NamedTuple
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.sitting.groups import food_figures
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
+
+ME = "me"
+EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
+_EYE_PERCENT = 130  # as on the plate: by eye up to 30 % more; common practice, no source
+_SCALE_EXTRA_GRAMS = 2
+
+
+class _Kept(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class Load(_Kept):
+    """Micrograms of one group in foods of one cut-off class: as planned, and in the worst case."""
+
+    cutoff_class: CutoffClass
+    group: Group
+    plan_ug: Annotated[int, Field(ge=0)]
+    worst_ug: Annotated[int, Field(ge=0)]
+
+
+class Eaten(_Kept):
+    """One person's sitting. `at` is local time; `food` is empty for a dish; `unknown` names foods not counted."""
+
+    at: datetime
+    who: str
+    text: str
+    food: str
+    title: str
+    grams: float
+    loads: tuple[Load, ...]
+    unknown: tuple[str, ...] = ()
+
+
+class Portion(NamedTuple):
+    """One person's amount of a food, g: as it was told, and at the most."""
+
+    food: Food
+    grams: float
+    most_grams: float
+
+
+def most_of(grams: float, high: float, weighed: bool) -> float:
+    """The worst case of an amount: 2 g more on the scale, else 30 % more or the end of its range."""
+    return max(high, grams + _SCALE_EXTRA_GRAMS) if weighed else max(high, grams * _EYE_PERCENT / 100)
+
+
+def loads_of(portions: Iterable[Portion], tables: Tables) -> tuple[tuple[Load, ...], tuple[str, ...]]:
+    """What the portions bring together, rounded up, and the names of foods whose figures are not all known.
+
+    Of a food with an unknown figure nothing is counted, which is not the same as nothing being there.
+    """
+    sums: dict[tuple[CutoffClass, Group], tuple[int, int]] = {}
+    unknown: list[str] = []
+    for portion in portions:
+        food = portion.food
+        if tables.unknown_of(food.id):
+            unknown.append(food.name)
+            continue
+        figures = food_figures(tables.fermentables_of(food.id))
+        for group in GROUPS:
+            # mg per 100 g times g times 10 is micrograms.
+            plan, worst = sums.get((food.cutoff_class, group), (0, 0))
+            plan += -int(-figures.plan[group] * portion.grams * 10 // 1)
+            worst += -int(-figures.worst[group] * portion.most_grams * 10 // 1)
+            sums[food.cutoff_class, group] = (plan, worst)
+    loads = tuple(
+        Load(cutoff_class=cutoff, group=group, plan_ug=plan, worst_ug=worst)
+        for (cutoff, group), (plan, worst) in sums.items()
+        if plan or worst
+    )
+    return loads, tuple(unknown)
