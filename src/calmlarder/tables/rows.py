@@ -155,6 +155,31 @@ class Conversion(Row):
     note: str
 
 
+class Swap(Row):
+    """Grams of `to` that do the work of one gram of `from_food`; rows of one `part_of` are one swap of several parts.
+
+    `when` is any, cooked or raw, and may say after a colon when it goes in.
+    """
+
+    model_config = ConfigDict(populate_by_name=True)
+
+    from_food: Annotated[FoodId, Field(alias="from")]
+    to: FoodId
+    part_of: Annotated[str, Field(max_length=40)]
+    ratio: Annotated[Decimal, Field(gt=0, le=50)]
+    when: Annotated[str, Field(pattern=r"^(any|cooked|raw)(: \S.*)?$")]
+    keeps: str
+    loses: str
+    caution: str
+    source: Annotated[str, Field(min_length=1)]
+
+    @model_validator(mode="after")
+    def _says_what_it_does(self) -> "Swap":
+        if not self.part_of and not (self.keeps and self.loses):
+            raise ValueError("a swap of one part must say what it keeps and what it loses")
+        return self
+
+
 class Cap(Row):
     """Most grams of a fermentable group, for one food or for a whole sitting of one person.
 
