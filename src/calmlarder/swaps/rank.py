@@ -18,6 +18,7 @@ _ROOM_POINTS = 30
 # A part that brings, gram for gram, this share of what the original brings too much of is the same trouble under
 # another name, however little of it is taken: ours, no source.
 _SAME_TROUBLE = Decimal("0.75")
+_SUMS = frozenset({"polyols", "total"})  # of other groups: they name no trouble of their own
 
 
 def substitutes(asked: Asked, tables: Tables) -> Answer:
@@ -25,7 +26,7 @@ def substitutes(asked: Asked, tables: Tables) -> Answer:
 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at.
     """
-    trouble = tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables)))
+    trouble = tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables) if held.cap.group not in _SUMS))
     holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables)
     if not holding:
         holding = _holding(computed(asked.food, asked.grams, tables), asked, trouble, tables)
@@ -66,7 +67,7 @@ def _substitute(candidate: Candidate, held: Sequence[Held], asked: Asked, tables
 
 
 def _headroom(held: Sequence[Held]) -> dict[Group, Decimal]:
-    """Grams left of each group, by the cap that is nearest; a class that brings nothing does not count beside others."""
+    """Grams left of each group, by the nearest cap; one that nothing counts to gives way to one that is used."""
     loaded = {one.cap.group for one in held if one.load > 0}
     room: dict[Group, Decimal] = {}
     for one in held:
