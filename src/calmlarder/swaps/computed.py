@@ -10,7 +10,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import FAMILIES
 
-MOST = 12  # candidates looked at; the rest is too far away to be of use
+MOST = 30  # candidates looked at; the rest is too far away to be of use
 _LEAST_LIKENESS = 0.45
 _NUTRIENTS = ("energy_kcal", "protein_g", "fibre_g")
 # How much each likeness counts: ours, no source.
@@ -55,11 +55,16 @@ def _nutrition(food: Food, other: Food) -> float:
 
 
 def _could(food: Food, other: Food) -> bool:
-    return food.roles[0] in other.roles and _bare(food.id) != _bare(other.id) and bool(other.minutes)
+    return food.roles[0] in other.roles and not _same_thing(food.id, other.id) and bool(other.minutes)
+
+
+def _same_thing(one: str, other: str) -> bool:
+    """`carrot`, `carrots-canned` and `carrot-red` are one thing; `rice-brown` and `rice-white` are two."""
+    return all(first == second for first, second in zip(_bare(one), _bare(other), strict=False))
 
 
 def _bare(food_id: str) -> tuple[str, ...]:
-    """An id without its state and plural: `carrots-canned` and `carrot` are one thing."""
+    """The words of an id without its state and plural."""
     words = tuple(word for word in re.sub(r"(?<=[^s])s(?=-|$)", "", food_id).split("-") if word not in _STATE_WORDS)
     return words or (food_id,)
 

@@ -15,8 +15,8 @@ from calmlarder.tables.vocabulary import Group
 
 # Points for leaving every cap untouched, beside those for being a good swap: ours, no source.
 _ROOM_POINTS = 30
-# A part that brings, gram for gram, this share of what the original brings too much of is the same trouble under
-# another name, however little of it is taken: ours, no source.
+# A part that brings, gram for gram, more than this share of what the original brings too much of is the same
+# trouble under another name, however little of it is taken: ours, no source.
 _SAME_TROUBLE = Decimal("0.75")
 _SUMS = frozenset({"polyols", "total"})  # of other groups: they name no trouble of their own
 
@@ -52,7 +52,7 @@ def _may_be_eaten(part: Eaten, asked: Asked, trouble: Sequence[Group], tables: T
         return True
     own = food_figures(tables.fermentables_of(food.id)).worst
     original = food_figures(tables.fermentables_of(asked.food.id)).worst
-    return all(own[group] < _SAME_TROUBLE * original[group] for group in trouble)
+    return all(own[group] <= _SAME_TROUBLE * original[group] for group in trouble)
 
 
 def _substitute(candidate: Candidate, held: Sequence[Held], asked: Asked, tables: Tables) -> Substitute:
