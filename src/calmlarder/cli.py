@@ -8,7 +8,7 @@ from typing import NoReturn
 
 from calmlarder import __version__
 from calmlarder.problems import CannotGoOn
-from calmlarder.tables.vocabulary import KINDS, ROLES, SITTINGS
+from calmlarder.tables.vocabulary import DIETS, KINDS, ROLES, SITTINGS
 
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
 
@@ -61,6 +61,9 @@ def _parser() -> argparse.ArgumentParser:
     limit.add_argument("--profile", default="elimination", metavar="P", help="profile of caps.csv")
     limit.add_argument("--json", action="store_true")
 
+    swap = commands.add_parser("swap", help="what can stand in for a food", allow_abbrev=False)
+    _swap_options(swap)
+
     match = commands.add_parser("match", help="what a larder line means", allow_abbrev=False)
     match.add_argument("text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input")
     match.add_argument(
@@ -81,11 +84,24 @@ def _parser() -> argparse.ArgumentParser:
     add.add_argument("--weighs", type=float, metavar="G", help="what the whole weighs when done (default: its parts)")
     add.add_argument("--kind", default="sauce", choices=KINDS, metavar="KIND", help="kind of food (default sauce)")
     add.add_argument("--role", default="sauce", choices=ROLES, metavar="ROLE", help="what it can be in a dish")
-    for command in (demo, tonight, freeze, limit, match, check, show, add):
+    for command in (demo, tonight, freeze, limit, swap, match, check, show, add):
         command.add_argument(
             "--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables, laid over ours"
         )
     return parser
+
+
+def _swap_options(command: argparse.ArgumentParser) -> None:
+    add = command.add_argument
+    add("food", nargs="+", metavar="FOOD")
+    add("--amount", type=float, metavar="G", help="grams for one person (default: a usual portion)")
+    add("--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)")
+    add("--diet", default="omnivore", choices=DIETS, help="default omnivore: no limit")
+    add("--avoid", metavar="A,B", help="allergens to leave out, such as gluten,sesame")
+    add("--from-larder", action="store_true", help="only what the kept larder holds enough of")
+    add("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+    add("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from (default: today)")
+    add("--json", action="store_true")
 
 
 def _larder_commands(commands: "argparse._SubParsersAction[_Parser]") -> None:
@@ -190,6 +206,10 @@ def _run(options: argparse.Namespace) -> int:
         from calmlarder.commands.limit import limit
 
         return limit(options)
+    if options.command == "swap":
+        from calmlarder.commands.swap import swap
+
+        return swap(options)
     if options.command == "match":
         from calmlarder.commands.match import match
 

@@ -12,7 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALLERGENS, Diet
+from calmlarder.tables.vocabulary import ALLERGENS, Allergen, Diet
 
 if TYPE_CHECKING:
     from calmlarder.compose.wanted import Wanted
@@ -50,6 +50,17 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     )
 
 
+def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
+    """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
+    known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
+    avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
+    for word in avoid:
+        if word not in known:
+            remedy = f"choose of {', '.join(ALLERGENS)}"
+            raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
+    return tuple(known[word] for word in avoid)
+
+
 def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
     """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
@@ -57,11 +68,6 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
     from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
     from calmlarder.sitting.profile import profile_named
 
-    avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
-    for word in avoid:
-        if word not in ALLERGENS:
-            remedy = f"choose of {', '.join(ALLERGENS)}"
-            raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
     values: dict[str, Any] = {
         "today": day_of(options),
         "profile": profile_named(options.profile, tables),
@@ -70,7 +76,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "protein_g": PROTEIN_FLOOR_G[options.sitting] if options.protein is None else options.protein,
         "minutes": options.minutes,
         "diet": options.diet,
-        "avoid": tuple(avoid),
+        "avoid": allergens_of(options),
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
         "use_shared": options.use_shared,

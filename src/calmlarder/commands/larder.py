@@ -12,7 +12,7 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.home import home_folder
+from calmlarder.store.home import FILE_NAME, home_folder
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.store import Store, restore
 from calmlarder.tables.book import Tables
@@ -27,6 +27,15 @@ def larder(options: argparse.Namespace) -> int:
     tables, today = tables_of(options), day_of(options)
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         return _COMMANDS[options.larder_command](options, store, tables, today)
+
+
+def lots_kept(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:
+    """The kept lots as they stand today; none where nothing was ever kept, and then nothing is made."""
+    home = home_folder(Path(options.home) if options.home else None)
+    if not (home / FILE_NAME).exists():
+        return []
+    with Store.at(home) as store:
+        return [one.lot for one in lots_on_day(store, today, tables)]
 
 
 def lots_at_home(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:

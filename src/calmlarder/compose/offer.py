@@ -5,10 +5,11 @@ from typing import NamedTuple
 
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.usable import why_unfit
+from calmlarder.sitting.eaters import allergens_met, suits_diet
 from calmlarder.sitting.groups import FoodFigures, food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import DIETS
 
 
 class Offered(NamedTuple):
@@ -57,17 +58,12 @@ def unit_grams(food: Food, tables: Tables) -> int:
 
 
 def _why_not(lot: Lot, food: Food, wanted: Wanted, tables: Tables) -> str | None:
-    if lot.to_bin:
-        return f"{lot.condition}: put it in the bin, do not taste it"
-    if lot.days_left is not None and lot.days_left < 0 and lot.safety:
-        return f"past the day it is safe to eat ({lot.days_from}): do not eat, cook or freeze it"
-    if lot.owner and not (lot.owner_agrees or wanted.use_shared):
-        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
-    if DIETS.index(food.diet) > DIETS.index(wanted.diet):
+    unfit = why_unfit(lot, wanted.use_shared)
+    if unfit:
+        return unfit
+    if not suits_diet(food, wanted.diet):
         return f"{food.name} is not {wanted.diet}"
-    allergens = [allergen for allergen in wanted.avoid if allergen in food.allergens]
-    if "gluten" in wanted.avoid and food.gluten != "no" and "gluten" not in allergens:
-        allergens.append("gluten")
+    allergens = allergens_met(food, wanted.avoid)
     if allergens:
         return f"{food.name} holds or may hold {', '.join(allergens)}"
     if food.id in wanted.without:

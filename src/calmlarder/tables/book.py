@@ -6,7 +6,7 @@ from types import MappingProxyType
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source, Swap
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
@@ -21,6 +21,7 @@ class Tables(BaseModel):
     measures: tuple[Measure, ...]
     keeping: tuple[Keeping, ...]
     conversions: tuple[Conversion, ...]
+    swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
 
@@ -72,6 +73,10 @@ class Tables(BaseModel):
             if row is not None:
                 return row
         return None
+
+    def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
+        """Rows that say what can stand in for a food, in file order."""
+        return tuple(row for row in self.swaps if row.from_food == food_id)
 
     @cached_property
     def profiles(self) -> tuple[str, ...]:

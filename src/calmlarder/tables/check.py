@@ -34,7 +34,7 @@ class Coverage(BaseModel):
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     """Every problem of the tables, each with file, line and column."""
     lines, problems = read_all(folders)
-    problems += [*_references(lines), *_foods(lines), *_sugar_pairs(lines)]
+    problems += [*_references(lines), *_foods(lines), *_sugar_pairs(lines), *_swaps(lines)]
     return book_of(lines), problems
 
 
@@ -87,6 +87,10 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.from_food, 1)
         yield from unknown_food(line, line.row.to, 2)
         yield from unknown_source(line, line.row.source, 4)
+    for line in lines["swaps"]:
+        yield from unknown_food(line, line.row.from_food, 1)
+        yield from unknown_food(line, line.row.to, 2)
+        yield from unknown_source(line, line.row.source, 9)
     for line in lines["caps"]:
         yield from unknown_source(line, line.row.source, 7)
 
@@ -120,6 +124,18 @@ def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
     if row.basis in {"borrowed", "assumed", "recalled"} and not (row.note or row.code):
         what = f"a figure that is {row.basis} needs a note that says from what"
         yield Problem(where=f"{line.where}:7", what=what, remedy="write the reason")
+
+
+def _swaps(lines: Lines) -> Iterator[Problem]:
+    parts = Counter((line.row.from_food, line.row.part_of) for line in lines["swaps"] if line.row.part_of)
+    for line in lines["swaps"]:
+        row = line.row
+        if row.from_food == row.to:
+            what = f"`{row.to}` stands in for itself"
+            yield Problem(where=f"{line.where}:2", what=what, remedy="name another food")
+        if row.part_of and parts[row.from_food, row.part_of] == 1:
+            what = f"`{row.part_of}` has no second part"
+            yield Problem(where=f"{line.where}:3", what=what, remedy="add its other rows, or leave part_of empty")
 
 
 def _sugar_pairs(lines: Lines) -> Iterator[Problem]:

@@ -18,6 +18,7 @@ from calmlarder.tables.rows import (
     Name,
     Row,
     Source,
+    Swap,
 )
 
 
@@ -36,6 +37,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "measures": TableFile(Measure, lambda row: (row.food, row.measure)),
         "keeping": TableFile(Keeping, lambda row: (row.food, row.place, row.state)),
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
+        "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
         "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to)),
         "sources": TableFile(Source, lambda row: (row.key,)),
     }

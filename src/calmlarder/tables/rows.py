@@ -3,7 +3,7 @@
 from decimal import Decimal
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
 from calmlarder.tables.vocabulary import (
     Allergen,
@@ -42,6 +42,14 @@ def _cell_or_none(cell: Any) -> Any:
     return None if cell == "" else cell
 
 
+def _printable(cell: str) -> str:
+    """Text that is shown as it stands must not steer the terminal."""
+    if not cell.isprintable():
+        raise ValueError("take out the control signs")
+    return cell
+
+
+Shown = Annotated[str, AfterValidator(_printable)]
 Words = Annotated[tuple[str, ...], BeforeValidator(_cell_list)]
 Figure = Annotated[Annotated[Decimal, Field(ge=0)] | None, BeforeValidator(_cell_or_none)]
 FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
@@ -153,6 +161,31 @@ class Conversion(Row):
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
+
+
+class Swap(Row):
+    """Grams of `to` that do the work of one gram of `from_food`; rows of one `part_of` are one swap of several parts.
+
+    `when` is any, cooked or raw, and may say after a colon when it goes in.
+    """
+
+    model_config = ConfigDict(populate_by_name=True)
+
+    from_food: Annotated[FoodId, Field(alias="from")]
+    to: FoodId
+    part_of: Annotated[Shown, Field(max_length=40)]
+    ratio: Annotated[Decimal, Field(gt=0, le=50)]
+    when: Annotated[Shown, Field(pattern=r"^(any|cooked|raw)(: \S.*)?$")]
+    keeps: Shown
+    loses: Shown
+    caution: Shown
+    source: Annotated[Shown, Field(min_length=1)]
+
+    @model_validator(mode="after")
+    def _says_what_it_does(self) -> "Swap":
+        if not self.part_of and not (self.keeps and self.loses):
+            raise ValueError("a swap of one part must say what it keeps and what it loses")
+        return self
 
 
 class Cap(Row):

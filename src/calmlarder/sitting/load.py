@@ -1,0 +1,65 @@
+"""What foods eaten together at one sitting bring under each cap, by eye and in the worst case. Grams throughout."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from calmlarder.sitting.amounts import worst_by_eye
+from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.profile import Profile
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.vocabulary import GROUPS, Group
+
+_MG_PER_100G = Decimal(100_000)  # mg in 100 g, to grams in a gram
+
+
+class Eaten(NamedTuple):
+    """Grams of a food on one person's plate, judged by eye."""
+
+    food: Food
+    grams: Decimal
+
+
+def group_load(eaten: Iterable[Eaten], group: Group, holds: str, tables: Tables) -> Decimal:
+    """Grams of a group, in the worst case or as planned (`holds`). Raises KeyError for unknown figures."""
+    whole = Decimal(0)
+    for food, grams in eaten:
+        figures = food_figures(tables.fermentables_of(food.id))
+        if holds == "worst":
+            whole += figures.worst[group] * worst_by_eye(grams) / _MG_PER_100G
+        else:
+            whole += figures.plan[group] * grams / _MG_PER_100G
+    return whole
+
+
+class Held(NamedTuple):
+    """A cap, and what counts under it."""
+
+    cap: Cap
+    load: Decimal
+
+    @property
+    def room(self) -> Decimal:
+        """Grams to spare; below zero where the cap is passed."""
+        return self.cap.grams - self.load
+
+
+def held_by(eaten: Sequence[Eaten], profile: Profile, tables: Tables) -> list[Held]:
+    """Every cap that counts one of these foods: of the sitting for all together, of one food for each."""
+    held = []
+    for cap in profile.sitting_caps:
+        counted = [one for one in eaten if cap.covers(one.food.cutoff_class)]
+        if counted:
+            held.append(Held(cap, group_load(counted, cap.group, cap.holds, tables)))
+    for cap in profile.food_caps:
+        loads = [group_load([one], cap.group, cap.holds, tables) for one in eaten if cap.covers(one.food.cutoff_class)]
+        if loads:
+            held.append(Held(cap, max(loads)))
+    return held
+
+
+def loads_by_group(eaten: Sequence[Eaten], profile: Profile, tables: Tables) -> Mapping[Group, Decimal]:
+    """Grams of every group over all foods, in the case in which the profile's cap on it holds."""
+    case = {cap.group: cap.holds for cap in (*profile.food_caps, *profile.sitting_caps)}
+    return {group: group_load(eaten, group, case.get(group, "worst"), tables) for group in GROUPS}

@@ -1,0 +1,87 @@
+"""Candidates for a food that swaps.csv is silent on: what is nearest to it in the tables."""
+
+import re
+from collections.abc import Iterator
+from decimal import Decimal
+
+from calmlarder.sitting.load import Eaten
+from calmlarder.swaps.model import Candidate, sane_grams
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import FAMILIES
+
+MOST = 30  # candidates looked at; the rest is too far away to be of use
+_LEAST_LIKENESS = 0.45
+_NUTRIENTS = ("energy_kcal", "protein_g", "fibre_g")
+# How much each likeness counts: ours, no source.
+_KIND, _ROLES, _FLAVOUR, _NUTRITION, _WAYS = 0.4, 0.15, 0.15, 0.2, 0.1
+_POINTS = 60  # of the likest: below the first that a cook listed
+_STATE_WORDS = frozenset({
+    "dry", "cooked", "boiled", "canned", "fried", "baked", "roasted", "frozen", "fresh", "microwaved", "young",
+    "dried", "peeled", "light", "calcium", "semi", "skimmed",
+})  # fmt: skip
+
+
+def computed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:
+    """The likest foods, portion for portion; never the same thing in another state."""
+    found = [(likeness(food, other), other) for other in tables.foods if _could(food, other)]
+    near = sorted((pair for pair in found if pair[0] >= _LEAST_LIKENESS), key=lambda pair: (-pair[0], pair[1].id))
+    return [_candidate(food, other, grams, like) for like, other in near[:MOST]]
+
+
+def likeness(food: Food, other: Food) -> float:
+    """0 to 1: kind, roles, kitchens, nutrients and ways to cook, as far as both are known."""
+    roles = len(set(food.roles) & set(other.roles)) / len(set(food.roles) | set(other.roles))
+    kitchens = sum(min(food.fit(family), other.fit(family)) > 0 for family in FAMILIES[1:]) / len(FAMILIES[1:])
+    ways = len(set(food.minutes) & set(other.minutes)) / max(1, len(set(food.minutes) | set(other.minutes)))
+    return (
+        _KIND * (food.kind == other.kind)
+        + _ROLES * roles
+        + _FLAVOUR * kitchens
+        + _NUTRITION * _nutrition(food, other)
+        + _WAYS * ways
+    )
+
+
+def _nutrition(food: Food, other: Food) -> float:
+    """How near the nutrients of a portion of each are; unknown ones say nothing."""
+    near = []
+    for name in _NUTRIENTS:
+        one, two = getattr(food, name), getattr(other, name)
+        if one is not None and two is not None:
+            one, two = one * food.portion_g, two * other.portion_g
+            near.append(float(min(one, two) / max(one, two)) if max(one, two) > 0 else 1.0)
+    return sum(near) / len(near) if near else 0.0
+
+
+def _could(food: Food, other: Food) -> bool:
+    return food.roles[0] in other.roles and not _same_thing(food.id, other.id) and bool(other.minutes)
+
+
+def _same_thing(one: str, other: str) -> bool:
+    """`carrot`, `carrots-canned` and `carrot-red` are one thing; `rice-brown` and `rice-white` are two."""
+    return all(first == second for first, second in zip(_bare(one), _bare(other), strict=False))
+
+
+def _bare(food_id: str) -> tuple[str, ...]:
+    """The words of an id without its state and plural."""
+    words = tuple(word for word in re.sub(r"(?<=[^s])s(?=-|$)", "", food_id).split("-") if word not in _STATE_WORDS)
+    return words or (food_id,)
+
+
+def _candidate(food: Food, other: Food, grams: Decimal, like: float) -> Candidate:
+    return Candidate(
+        parts=(Eaten(other, sane_grams(grams * other.portion_g / food.portion_g)),),
+        points=_POINTS * like,
+        keeps=", ".join(_kept(food, other)),
+        loses=f"the taste of {food.name}",
+        when="any" if "raw" in other.minutes else "cooked",
+        caution="",
+        source="computed from the tables; portion for portion",
+    )
+
+
+def _kept(food: Food, other: Food) -> Iterator[str]:
+    yield f"its place as {other.kind}" if food.kind == other.kind else f"its part as {food.roles[0]}"
+    if _nutrition(food, other) > 0.8:
+        yield "much the same nutrients"

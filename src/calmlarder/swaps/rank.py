@@ -1,0 +1,77 @@
+"""Which candidates hold, and in which order to offer them."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from calmlarder.sitting.eaters import allergens_met, suits_diet
+from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.load import Eaten, Held, held_by, loads_by_group
+from calmlarder.swaps.computed import computed
+from calmlarder.swaps.listed import listed
+from calmlarder.swaps.model import Answer, Asked, Candidate, Substitute
+from calmlarder.swaps.why import passed_by, why
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Group
+
+# Points for leaving every cap untouched, beside those for being a good swap: ours, no source.
+_ROOM_POINTS = 30
+# A part that brings, gram for gram, more than this share of what the original brings too much of is the same
+# trouble under another name, however little of it is taken: ours, no source.
+_SAME_TROUBLE = Decimal("0.75")
+_SUMS = frozenset({"polyols", "total"})  # of other groups: they name no trouble of their own
+
+
+def substitutes(asked: Asked, tables: Tables) -> Answer:
+    """What can stand in for the food: what is at home first, then by score. Only what holds is offered.
+
+    The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at.
+    """
+    trouble = tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables) if held.cap.group not in _SUMS))
+    holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables)
+    if not holding:
+        holding = _holding(computed(asked.food, asked.grams, tables), asked, trouble, tables)
+    holding.sort(key=lambda one: (not one.in_larder, -one.score))
+    return Answer(asked=asked, why=why(asked, tables), substitutes=tuple(holding))
+
+
+def _holding(
+    candidates: Sequence[Candidate], asked: Asked, trouble: Sequence[Group], tables: Tables
+) -> list[Substitute]:
+    fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
+    weighed = [(one, held_by(one.parts, asked.profile, tables)) for one in fit]
+    found = [_substitute(one, held, asked, tables) for one, held in weighed if all(cap.room >= 0 for cap in held)]
+    return [one for one in found if one.in_larder or not asked.only_at_home]
+
+
+def _may_be_eaten(part: Eaten, asked: Asked, trouble: Sequence[Group], tables: Tables) -> bool:
+    """Known figures, within diet and allergens, and not the original's trouble again."""
+    food = part.food
+    if tables.unknown_of(food.id) or not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):
+        return False
+    if not trouble:
+        return True
+    own = food_figures(tables.fermentables_of(food.id)).worst
+    original = food_figures(tables.fermentables_of(asked.food.id)).worst
+    return all(own[group] <= _SAME_TROUBLE * original[group] for group in trouble)
+
+
+def _substitute(candidate: Candidate, held: Sequence[Held], asked: Asked, tables: Tables) -> Substitute:
+    fullest = max((one.load / one.cap.grams for one in held), default=Decimal(0))
+    return Substitute(
+        candidate=candidate,
+        score=round(candidate.points + _ROOM_POINTS * (1 - float(fullest))),
+        load_g=loads_by_group(candidate.parts, asked.profile, tables),
+        headroom_g=_headroom(held),
+        in_larder=all(asked.at_home.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts),
+    )
+
+
+def _headroom(held: Sequence[Held]) -> dict[Group, Decimal]:
+    """Grams left of each group, by the nearest cap; one that nothing counts to gives way to one that is used."""
+    loaded = {one.cap.group for one in held if one.load > 0}
+    room: dict[Group, Decimal] = {}
+    for one in held:
+        group = one.cap.group
+        if one.load > 0 or group not in loaded:
+            room[group] = min(one.room, room.get(group, one.room))
+    return room
