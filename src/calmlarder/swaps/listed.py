@@ -8,9 +8,9 @@ from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Swap
 
-# A listed swap starts at 70 points and loses 4 for each that stands before it in the file, 6 places at most: the
+# A listed swap starts at 80 points and loses 4 for each that stands before it in the file, 6 places at most: the
 # cook's order counts, but what leaves more room can overtake. Ours, no source.
-_FIRST, _STEP, _PLACES = 70, 4, 6
+_FIRST, _STEP, _PLACES = 80, 4, 6
 
 
 def listed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:

@@ -14,7 +14,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Group
 
 # Points for leaving every cap untouched, beside those for being a good swap: ours, no source.
-_ROOM_POINTS = 30
+_ROOM_POINTS = 20
 # A part that brings, gram for gram, more than this share of what the original brings too much of is the same
 # trouble under another name, however little of it is taken: ours, no source.
 _SAME_TROUBLE = Decimal("0.75")

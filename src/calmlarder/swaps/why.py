@@ -26,7 +26,8 @@ def why(asked: Asked, tables: Tables) -> str:
     said = f"{told_grams(asked.grams)} of {asked.food.name}"
     unknown = tables.unknown_of(asked.food.id)
     if unknown:
-        return f"No figure is known for the {' and '.join(unknown)} of {asked.food.name}, so {said} cannot be counted"
+        missing = " and ".join("GOS" if component == "gos" else component for component in unknown)
+        return f"No figure is known for the {missing} of {asked.food.name}, so {said} cannot be counted"
     passed = passed_by(asked, tables)
     if not passed:
         return f"{said} fits under every cap of the profile {asked.profile.name}"
