@@ -7,6 +7,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
@@ -17,12 +18,14 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _MOST_TOO_LONG = 30
+_NEAREST_SECONDS = 2.0  # for the nearest dinner, or as long as the search before it took: ours
 
 
 class Composed(BaseModel):
-    """Dinners best first, what was left out and why, and, without dinners, what stands in the way."""
+    """Dinners best first, what was left out and why, and, without dinners, what stands in the way and what is nearest."""
 
     model_config = ConfigDict(frozen=True)
 
@@ -31,6 +34,7 @@ class Composed(BaseModel):
     excluded: tuple[Excluded, ...]
     obstacles: tuple[str, ...]
     seconds: float
+    nearest: Nearest | None = None
 
 
 def compose(
@@ -50,9 +54,14 @@ def compose(
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
     why: tuple[str, ...] = ()
+    near: Nearest | None = None
     if not dinners:
         if found.status == "none":
             why = obstacles(offered, wanted, problems, max(1.0, wanted.seconds - (time.monotonic() - start)))
+            taken = time.monotonic() - start
+            left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
+            keeps = _keeps(tables.foods, tables)
+            near = nearest(lots, wanted, patterns, tables, keeps, left, stop)
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -61,6 +70,7 @@ def compose(
         excluded=excluded,
         obstacles=why,
         seconds=round(time.monotonic() - start, 3),
+        nearest=near,
     )
 
 
@@ -105,10 +115,13 @@ def pattern_problems(
 def _problems(
     offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
-    keeps: dict[str, int | None] = {}
-    for thing in offered:
-        row = tables.keeping_of(thing.food, "fridge", "whole")
-        keeps[thing.food.id] = row.days if row else None
+    keeps = _keeps([thing.food for thing in offered], tables)
     return [
         pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns if wanted.sitting in pattern.sittings
     ]
+
+
+def _keeps(foods: Sequence[Food], tables: Tables) -> dict[str, int | None]:
+    """Days each food keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in foods}
+    return {food: row.days if row else None for food, row in rows.items()}
