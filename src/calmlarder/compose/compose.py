@@ -25,7 +25,10 @@ _NEAREST_SECONDS = 2.0  # for the nearest dinner, or as long as the search befor
 
 
 class Composed(BaseModel):
-    """Dinners best first, what was left out and why, and, without dinners, what stands in the way and what is nearest."""
+    """Dinners best first, what was left out and why; without dinners, what stands in the way and what is nearest.
+
+    `nothing_near` says that the search for the nearest came to its end and found none.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -35,6 +38,7 @@ class Composed(BaseModel):
     obstacles: tuple[str, ...]
     seconds: float
     nearest: Nearest | None = None
+    nothing_near: bool = False
 
 
 def compose(
@@ -54,14 +58,14 @@ def compose(
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
     why: tuple[str, ...] = ()
-    near: Nearest | None = None
+    near, nothing_near = None, False
     if not dinners:
         if found.status == "none":
             why = obstacles(offered, wanted, problems, max(1.0, wanted.seconds - (time.monotonic() - start)))
             taken = time.monotonic() - start
             left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
             keeps = _keeps(tables.foods, tables)
-            near = nearest(lots, wanted, patterns, tables, keeps, left, stop)
+            near, nothing_near = nearest(lots, wanted, patterns, tables, keeps, left, stop)
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -71,6 +75,7 @@ def compose(
         obstacles=why,
         seconds=round(time.monotonic() - start, 3),
         nearest=near,
+        nothing_near=nothing_near,
     )
 
 

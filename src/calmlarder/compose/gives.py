@@ -9,7 +9,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.problem import PORTION, SERVING_MINUTES
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.wanted import Wanted
-from calmlarder.compose.weights import MINUTE_LATE, POINT
+from calmlarder.compose.weights import GIVES_AT_ALL, MINUTE_LATE, POINT
 
 
 class Give(BaseModel):
@@ -30,7 +30,7 @@ class Give(BaseModel):
 
 def gives_of(plan: Plan, dinner: Dinner, wanted: Wanted) -> tuple[Give, ...]:
     """All that gives, the greatest change first."""
-    return (*_things(plan), *_people(plan, wanted), *_minutes(dinner, wanted), *_protein(plan), *_amounts(plan))
+    return (*_things(plan, dinner), *_people(plan, wanted), *_minutes(dinner, wanted), *_protein(plan), *_amounts(plan))
 
 
 def price_of(plan: Plan, dinner: Dinner, wanted: Wanted) -> int:
@@ -39,18 +39,22 @@ def price_of(plan: Plan, dinner: Dinner, wanted: Wanted) -> int:
         return 0
     least = max((use.option.minutes for use in plan.uses), default=0) + SERVING_MINUTES
     late, known = max(0, dinner.minutes - wanted.minutes), max(0, least - wanted.minutes)
-    return MINUTE_LATE * POINT * max(0, late - known)
+    at_all = GIVES_AT_ALL if late and not known else 0
+    return (at_all + MINUTE_LATE * max(0, late - known)) * POINT
 
 
-def _things(plan: Plan) -> list[Give]:
+def _things(plan: Plan, dinner: Dinner) -> list[Give]:
     gives = []
+    said = {(use.line, use.food): use.household for use in dinner.uses}
     for use in plan.uses:
         thing = use.option.offered
+        household = said[thing.lot.line, thing.food.id]
+        amount = f"{use.grams} g of {thing.food.name}" + (f" ({household})" if household else "")
         if thing.gives == "buy":
-            sentence = f"buy {use.grams} g of {thing.food.name}"
+            sentence = f"buy {amount}"
             gives.append(Give(what="buy", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
         elif thing.gives == "ask":
-            sentence = f"ask {thing.lot.owner} for {use.grams} g of {thing.food.name}"
+            sentence = f"ask {thing.lot.owner} for {amount}"
             gives.append(Give(what="shared", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
     return gives
 

@@ -16,6 +16,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _KINDS_A_SLOT = 3  # one food of each kind; ours, to keep the model small
+_MAIN_SHARE = 0.75  # of the floor a main protein brings, the rest of the plate the rest: common practice, no source
 _LEAST_PORTIONS = 0.4  # a food whose caps allow less of a portion fills no slot: common practice, no source
 
 
@@ -39,7 +40,9 @@ def wares(wanted: Wanted, tables: Tables, first_place: int) -> tuple[Ware, ...]:
     offered, _ = offer(lots, wanted, tables)
     return tuple(
         Ware(
-            thing._replace(place=first_place + thing.place, gives="buy"), _fits(thing, wanted), names.get(thing.food.id, 0)
+            thing._replace(place=first_place + thing.place, gives="buy"),
+            _fits(thing, wanted),
+            names.get(thing.food.id, 0),
         )
         for thing in offered
     )
@@ -80,7 +83,7 @@ def shortlist(problem: PatternProblem, on_sale: Sequence[Ware]) -> tuple[Offered
             worth = portions
             if slot.role == "protein":
                 protein = float((food.protein_g or Decimal(0)) * food.portion_g) / 100 * portions
-                worth = min(protein, problem.wanted.protein_g)
+                worth = min(protein, _MAIN_SHARE * problem.wanted.protein_g)
             rank = (-round(worth, 1), -ware.names, food.id, ware)
             best[food.kind] = min(best.get(food.kind, rank), rank, key=lambda one: one[:3])
         for *_, ware in sorted(best.values(), key=lambda one: one[:3])[:_KINDS_A_SLOT]:

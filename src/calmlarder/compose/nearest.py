@@ -61,17 +61,18 @@ def nearest(
     keeps: dict[str, int | None],
     seconds: float,
     stop: Stop | None = None,
-) -> Nearest | None:
-    """The nearest dinner found within `seconds`; None where nothing that may give allows one."""
+) -> tuple[Nearest | None, bool]:
+    """The nearest dinner found within `seconds`, if any, and whether it is certain that there is none."""
     end = time.monotonic() + seconds
     problems = nearest_problems(lots, wanted, patterns, tables, keeps)
     rules = giving_rules(wanted.minutes)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
-    proven = False
+    proven = nothing = False
     while len(tried) < _TRIES and (left := end - time.monotonic()) > 0:
         found = search(problems, 1, left, rules=rules, avoid=tried, stop=stop)
         if not found.plans:
+            nothing = not tried and found.status == "none"
             break
         plan = found.plans[0]
         dinner = dinner_of(plan, False, tables)
@@ -84,9 +85,9 @@ def nearest(
         if score == plan.score or plan.score <= best[0]:
             break
     if best is None:
-        return None
+        return None, nothing
     gives = gives_of(best[1], best[2], wanted)
-    return Nearest(gives=gives, proven=proven, dinner=best[2]) if gives else None
+    return (Nearest(gives=gives, proven=proven, dinner=best[2]) if gives else None), False
 
 
 def nearest_problems(

@@ -2,7 +2,7 @@
 
 from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import PORTION
-from calmlarder.compose.weights import MOST_PORTION_SHORT, PORTION_SHORT, POINT
+from calmlarder.compose.weights import GIVES_AT_ALL, MOST_PORTION_SHORT, POINT, PORTION_SHORT
 
 
 class AmountsGive:
@@ -22,4 +22,7 @@ class AmountsGive:
             if slot.items[0] and least:
                 short = model.new_int_var(0, int(least * MOST_PORTION_SHORT), "")
                 model.add(portions + short >= least)
+                gives = model.new_bool_var("")
+                model.add(short <= int(least * MOST_PORTION_SHORT) * gives)
+                draft.given.append((-GIVES_AT_ALL * POINT, gives))
                 draft.given.append((-PORTION_SHORT * (POINT // PORTION), short))

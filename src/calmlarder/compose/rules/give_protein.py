@@ -1,7 +1,7 @@
 """A little less protein, at a price."""
 
 from calmlarder.compose.draft import Draft
-from calmlarder.compose.weights import MOST_PROTEIN_SHORT, POINT, PROTEIN_SHORT
+from calmlarder.compose.weights import GIVES_AT_ALL, MOST_PROTEIN_SHORT, POINT, PROTEIN_SHORT
 
 
 class ProteinGives:
@@ -14,4 +14,7 @@ class ProteinGives:
         short = draft.model.new_int_var(0, int(floor * MOST_PROTEIN_SHORT), "")
         protein = sum(option.protein_mg * draft.units[n] for n, option in enumerate(draft.problem.options))
         draft.model.add(protein + short >= floor)
+        gives = draft.model.new_bool_var("")
+        draft.model.add(short <= int(floor * MOST_PROTEIN_SHORT) * gives)
+        draft.given.append((-GIVES_AT_ALL * POINT, gives))
         draft.given.append((-PROTEIN_SHORT * POINT // 1000, short))
