@@ -64,8 +64,7 @@ def compose(
             why = obstacles(offered, wanted, problems, max(1.0, wanted.seconds - (time.monotonic() - start)))
             taken = time.monotonic() - start
             left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
-            keeps = _keeps(tables.foods, tables)
-            near, nothing_near = nearest(lots, wanted, patterns, tables, keeps, left, stop)
+            near, nothing_near = nearest(lots, wanted, patterns, tables, keeping_days(tables), left, stop)
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -120,13 +119,13 @@ def pattern_problems(
 def _problems(
     offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
-    keeps = _keeps([thing.food for thing in offered], tables)
+    keeps = keeping_days(tables, [thing.food for thing in offered])
     return [
         pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns if wanted.sitting in pattern.sittings
     ]
 
 
-def _keeps(foods: Sequence[Food], tables: Tables) -> dict[str, int | None]:
-    """Days each food keeps in the fridge."""
-    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in foods}
+def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
+    """Days each food of the tables, or of those given, keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
     return {food: row.days if row else None for food, row in rows.items()}

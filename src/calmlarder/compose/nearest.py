@@ -99,7 +99,8 @@ def nearest_problems(
 ) -> list[PatternProblem]:
     """One problem for each pattern and each number of people that could be served."""
     own = _with_owners(lots, wanted, tables)
-    on_sale = wares(wanted, tables, len(lots))
+    lines = {lot.line for lot in lots}
+    on_sale = [ware for ware in wares(wanted, tables, len(lots)) if ware.offered.lot.line not in lines]
     return [
         _problem(pattern, own, on_sale, wanted, people, keeps)
         for people in range(wanted.people, 0, -1)

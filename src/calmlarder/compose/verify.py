@@ -92,6 +92,9 @@ def _given(
             request["people"] -= int(by)
         elif what == "buy":
             bought = {"line": give["line"], "food": give["food"], "grams": by, "owner": None, "to_bin": False}
+            faults += [
+                f"`{lot['line']}` is there and need not be bought" for lot in lots if lot["line"] == give["line"]
+            ]
             lots.append({**bought, "safety": False, "days_left": None})
         elif what == "shared":
             lots = [{**lot, "owner_agrees": True} if lot["line"] == give["line"] else lot for lot in lots]
@@ -132,6 +135,9 @@ def _allowed(
     faults = []
     by_line = {lot["line"]: lot for lot in lots}
     for use in dinner["uses"]:
+        if use["line"] not in by_line:
+            faults.append(f"`{use['line']}` is not in the larder")
+            continue
         food, lot = foods[use["food"]], by_line[use["line"]]
         if lot["to_bin"] or (lot["safety"] and lot["days_left"] is not None and lot["days_left"] < 0):
             faults.append(f"`{use['line']}` is not safe to eat")
