@@ -63,7 +63,7 @@ def _people(plan: Plan, wanted: Wanted) -> list[Give]:
     served = plan.problem.wanted.people
     if served == wanted.people:
         return []
-    return [Give(what="people", by=wanted.people - served, sentence=f"serve {served} with it, not {wanted.people}")]
+    return [Give(what="people", by=wanted.people - served, sentence=f"serve {served} of {wanted.people} with it")]
 
 
 def _minutes(dinner: Dinner, wanted: Wanted) -> list[Give]:

@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.gives import Give, gives_of, price_of
+from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Ware, shortlist, wares
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
@@ -22,7 +23,7 @@ from calmlarder.compose.rules.give_protein import ProteinGives
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.search import RULES, search
-from calmlarder.compose.solve import Plan
+from calmlarder.compose.solve import Plan, upper_bound
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import PERSON_FEWER, POINT
@@ -64,13 +65,19 @@ def nearest(
 ) -> tuple[Nearest | None, bool]:
     """The nearest dinner found within `seconds`, if any, and whether it is certain that there is none."""
     end = time.monotonic() + seconds
-    problems = nearest_problems(lots, wanted, patterns, tables, keeps)
+    least = [
+        (problem, given)
+        for problem in nearest_problems(lots, wanted, patterns, tables, keeps)
+        if (given := least_given(problem, wanted.minutes)) is not None
+    ]
+    bounds = {id(problem): upper_bound(problem) - given for problem, given in least}
+    problems = [problem for problem, _ in least]
     rules = giving_rules(wanted.minutes)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
     proven = nothing = False
     while len(tried) < _TRIES and (left := end - time.monotonic()) > 0:
-        found = search(problems, 1, left, rules=rules, avoid=tried, stop=stop)
+        found = search(problems, 1, left, rules=rules, avoid=tried, stop=stop, bound=lambda one: bounds[id(one)])
         if not found.plans:
             nothing = not tried and found.status == "none"
             break
