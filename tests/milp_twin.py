@@ -63,20 +63,26 @@ class _Programme:
         return Answer(-result.fun * _POINT)
 
 
-def best_score(problems: Sequence[PatternProblem]) -> Answer:
+class Giving(NamedTuple):
+    """The nearest dinner is looked for: limits give at their price; `minutes` is the time asked for, if any."""
+
+    minutes: int | None
+
+
+def best_score(problems: Sequence[PatternProblem], giving: Giving | None = None) -> Answer:
     """The best score over all patterns in one programme."""
     programme = _Programme()
-    chosen = [_block(programme, problem) for problem in problems]
+    chosen = [_block(programme, problem, giving) for problem in problems]
     programme.at_most(dict.fromkeys(chosen, 1.0), 1)
     programme.at_most(dict.fromkeys(chosen, -1.0), -1)
     return programme.solve()
 
 
-def _block(p: _Programme, problem: PatternProblem) -> int:
+def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int:
     """Variables and rows of one pattern; everything is 0 unless it is chosen."""
     pattern, people, options = problem.pattern, problem.wanted.people, problem.options
     minute = weights.MINUTE * _POINT
-    z = p.variable(1, -minute * pattern.minutes - problem.tie)
+    z = p.variable(1, -minute * pattern.minutes - problem.tie - problem.given)
     used, units, weighed, weighed_units = [], [], [], []
     for o in options:
         used.append(p.variable(1, -o.tie))
@@ -114,17 +120,43 @@ def _block(p: _Programme, problem: PatternProblem) -> int:
             again = p.variable(9, -weights.SAME_KIND_AGAIN * _POINT)
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     _families(p, problem, z, used)
-    _slots(p, problem, z, used, units)
+    _slots(p, problem, z, used, units, giving)
     for cap in problem.sitting_caps:
         _cap(p, problem, cap, None, (units, weighed, weighed_units))
     for cap in problem.food_caps:
         for food in {o.offered.food.id for o in options}:
             _cap(p, problem, cap, food, (units, weighed, weighed_units))
     floor = round(problem.wanted.protein_g * 1000) * people
-    p.at_most({z: floor, **{n: -o.protein_mg for o, n in zip(options, units, strict=True)}}, 0)
+    enough: dict[int, float] = {z: floor, **{n: -o.protein_mg for o, n in zip(options, units, strict=True)}}
+    if giving is not None:
+        enough[_short(p, int(0.5 * floor), weights.PROTEIN_SHORT * _POINT / 1000)] = -1
+        _things(p, problem, z, used)
+        if giving.minutes is not None:  # two minutes of serving, as for any dinner
+            late = _short(p, 600, weights.MINUTE_LATE * _POINT)
+            p.at_most({time: 1, z: 2 - giving.minutes, late: -1}, 0)
+    p.at_most(enough, 0)
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _short(p: _Programme, most: float, price: float) -> int:
+    """How far a limit gives: a price for each unit, and one for giving at all."""
+    gives = p.variable(1, -weights.GIVES_AT_ALL * _POINT)
+    short = p.variable(most, -price)
+    p.at_most({short: 1, gives: -most}, 0)
+    return short
+
+
+def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """One food bought at most; each lot asked for has its price."""
+    bought = [u for o, u in zip(problem.options, used, strict=True) if o.offered.gives == "buy"]
+    asked = [u for o, u in zip(problem.options, used, strict=True) if o.offered.gives == "ask"]
+    p.at_most({**dict.fromkeys(bought, 1.0), z: -1}, 0)
+    for column in bought:
+        p.cost[column] += weights.BUY_ONE * _POINT
+    for column in asked:
+        p.cost[column] += weights.ASK_OWNER * _POINT
 
 
 def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
@@ -142,7 +174,9 @@ def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -
             p.at_most({gained: 1, **{family[name]: -worth for name, worth in points.items()}}, 0)
 
 
-def _slots(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
+def _slots(
+    p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int], giving: Giving | None
+) -> None:
     people = problem.wanted.people
     for name, slot in problem.pattern.slots.items():
         inside = [n for n, o in enumerate(problem.options) if o.slot == name]
@@ -159,7 +193,10 @@ def _slots(p: _Programme, problem: PatternProblem, z: int, used: list[int], unit
         if not inside:
             continue
         if slot.items[0]:
-            p.at_most({z: low, **{column: -value for column, value in held.items()}}, 0)
+            enough: dict[int, float] = {z: low, **{column: -value for column, value in held.items()}}
+            if giving is not None:
+                enough[_short(p, int(0.5 * low), weights.PORTION_SHORT * _POINT / PORTION)] = -1
+            p.at_most(enough, 0)
             there = z
         elif slot.usual_items and slot.role == "vegetable":
             there = z

@@ -466,3 +466,17 @@ if __name__ == "__main__":
     with tempfile.TemporaryDirectory() as folder:
         for round_ in range(20):
             print(round_, storm(Path(folder), book, 500, round_), "lots", flush=True)
+
+
+def test_tonight_shows_the_nearest_dinner(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("cooked rice 400g, made today", "carrots x4", "rapeseed oil", "soy sauce"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        text = " ".join((await solved(app, pilot)).split())
+        assert "No dinner meets the limits" in text
+        assert "Nearest: " in text
+        assert "if you buy " in text
+        assert "Proven the nearest" in text
+
+    play(act)

@@ -62,14 +62,20 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
 
     composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
 
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.gives import Give
     from calmlarder.compose.verify import verify
     from calmlarder.export.json import dinner_object, tonight_object
 
     request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
     folders = table_folders(Path(options.tables) if options.tables else None)
     plain_lots = [lot.model_dump(mode="json") for lot in lots]
-    for dinner in composed.dinners:
-        faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"))
+    shown: list[tuple[Dinner, tuple[Give, ...]]] = [(dinner, ()) for dinner in composed.dinners]
+    if composed.nearest:
+        shown.append((composed.nearest.dinner, composed.nearest.gives))
+    for dinner, gives in shown:
+        plain_gives = [give.model_dump(mode="json") for give in gives]
+        faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"), plain_gives)
         if faults:
             print(
                 "calmlarder is at fault: a dinner did not pass its own check and is not shown.",

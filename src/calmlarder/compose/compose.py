@@ -8,6 +8,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
@@ -18,14 +19,17 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _MOST_TOO_LONG = 30
+_NEAREST_SECONDS = 2.0  # for the nearest dinner, or as long as the search before it took: ours
 
 
 class Composed(BaseModel):
-    """Dinners best first, what was left out and why, and, without dinners, what stands in the way.
+    """Dinners best first, what was left out and why; without dinners, what stands in the way and what is nearest.
 
-    `more_after` is when a dinner would fit, where only what was eaten before stands in the way.
+    `more_after` is when a dinner would fit, where only what was eaten before stands in the way. `nothing_near` says
+    that the search for the nearest came to its end and found none.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -36,6 +40,8 @@ class Composed(BaseModel):
     obstacles: tuple[str, ...]
     more_after: datetime | None = None
     seconds: float
+    nearest: Nearest | None = None
+    nothing_near: bool = False
 
 
 def compose(
@@ -56,6 +62,7 @@ def compose(
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
+    near, nothing_near = None, False
     if not dinners:
         if found.status == "none":
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
@@ -65,6 +72,9 @@ def compose(
             else:
                 before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in wanted.counted)
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
+            taken = time.monotonic() - start
+            left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
+            near, nothing_near = nearest(lots, wanted, patterns, tables, keeping_days(tables), left, stop)
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -74,6 +84,8 @@ def compose(
         obstacles=why,
         more_after=more_after,
         seconds=round(time.monotonic() - start, 3),
+        nearest=near,
+        nothing_near=nothing_near,
     )
 
 
@@ -118,10 +130,13 @@ def pattern_problems(
 def _problems(
     offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
-    keeps: dict[str, int | None] = {}
-    for thing in offered:
-        row = tables.keeping_of(thing.food, "fridge", "whole")
-        keeps[thing.food.id] = row.days if row else None
+    keeps = keeping_days(tables, [thing.food for thing in offered])
     return [
         pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns if wanted.sitting in pattern.sittings
     ]
+
+
+def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
+    """Days each food of the tables, or of those given, keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
+    return {food: row.days if row else None for food, row in rows.items()}

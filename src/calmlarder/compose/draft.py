@@ -29,6 +29,7 @@ class Draft:
         self.finished = [new.new_bool_var("") if option.whole and option.points else None for option in options]
         self.family: dict[Family, Any] = {name: new.new_bool_var("") for name in problem.pattern.flavours}
         self.time = new.new_int_var(0, 600, "")
+        self.given: list[Term] = []  # what rules that may give ask for it, as terms of the objective
 
     def worst_terms(self, number: int, figure: int) -> list[Term]:
         """The worst load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""

@@ -1,7 +1,7 @@
 """Which lots may be cooked tonight, and why the others may not."""
 
 from collections.abc import Sequence
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
@@ -13,7 +13,10 @@ from calmlarder.tables.rows import Food
 
 
 class Offered(NamedTuple):
-    """A lot that may be cooked. `place` is its number in the larder, `rank` tells equal lines apart."""
+    """A lot that may be cooked. `place` is its number in the larder, `rank` tells equal lines apart.
+
+    `gives` marks what the larder does not offer tonight: food to buy, or a lot whose owner is to be asked.
+    """
 
     place: int
     rank: int
@@ -21,6 +24,7 @@ class Offered(NamedTuple):
     food: Food
     figures: FoodFigures
     unit_grams: int
+    gives: Literal["buy", "ask"] | None = None
 
 
 class Excluded(NamedTuple):

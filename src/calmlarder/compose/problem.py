@@ -57,6 +57,7 @@ class PatternProblem(NamedTuple):
     sitting_caps: tuple[Cap, ...]
     food_caps: tuple[Cap, ...]
     tie: int
+    given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
 
     def in_slot(self, slot: str) -> Iterator[tuple[int, Option]]:
         """Options of a slot with their numbers."""

@@ -41,14 +41,16 @@ def search(
     rules: Sequence[Rule] = RULES,
     avoid: Sequence[Plan] = (),
     stop: Stop | None = None,
+    bound: Callable[[PatternProblem], int] = upper_bound,
 ) -> Found:
     """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all.
 
-    They differ from those to `avoid` too. `stop`, asked for, ends with the best so far.
+    They differ from those to `avoid` too. No dinner of a pattern may score above its `bound`. `stop`, asked for,
+    ends with the best so far.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
-        ((upper_bound(problem), problem) for problem in problems if problem.fillable),
+        ((bound(problem), problem) for problem in problems if problem.fillable),
         key=lambda pair: (-pair[0], pair[1].pattern.id),
     )
     plans: list[Plan] = []

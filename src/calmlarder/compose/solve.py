@@ -56,8 +56,8 @@ class Outcome(NamedTuple):
 
 
 def constant(problem: PatternProblem) -> int:
-    """What the pattern costs whatever fills it: its own minutes, and its tie-break."""
-    return -round(MINUTE * POINT) * problem.pattern.minutes - problem.tie
+    """What the pattern costs whatever fills it: its own minutes, its tie-break, and people not served."""
+    return -round(MINUTE * POINT) * problem.pattern.minutes - problem.tie - problem.given
 
 
 def upper_bound(problem: PatternProblem) -> int:
@@ -72,7 +72,7 @@ def solve(
     draft = Draft(problem)
     for rule in rules:
         rule.post(draft)
-    terms = [term for wish in WISHES for term in wish.terms(draft)]
+    terms = [term for wish in WISHES for term in wish.terms(draft)] + draft.given
     score = sum(factor * variable for factor, variable in terms)
     if better_than is not None:
         draft.model.add(score >= better_than + 1 - constant(problem))

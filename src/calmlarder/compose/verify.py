@@ -32,17 +32,22 @@ def verify(
     lots: Sequence[Mapping[str, Any]],
     table_folders: Sequence[Path],
     recipes: Path,
+    gives: Sequence[Mapping[str, Any]] = (),
 ) -> tuple[str, ...]:
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without and use_shared, and may hold `eaten` with `stacking`; `lots` is the larder as plain values.
+    avoid, without and use_shared, and may hold `eaten` with `stacking`; `lots` is the larder as plain values. Of the
+    nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to what is left of it.
     """
+    request, lots, wrong = _given(request, lots, gives)
     used = {use["food"] for use in dinner["uses"]}
     foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = _rows(table_folders, "fermentables.csv", ("food", "component"), used)
     caps = _rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (
+        *wrong,
+        *_people(dinner, request),
         *_amounts(dinner, lots),
         *_allowed(dinner, request, lots, foods),
         *_slots(dinner, foods, recipes),
@@ -71,6 +76,41 @@ def _rows(
     return rows
 
 
+def _given(
+    request: Mapping[str, Any], lots: Sequence[Mapping[str, Any]], gives: Sequence[Mapping[str, Any]]
+) -> tuple[dict[str, Any], list[Mapping[str, Any]], list[str]]:
+    """The request and the larder after what gives, and what may not give."""
+    request, lots, faults = dict(request), list(lots), []
+    for give in gives:
+        what, by = give["what"], Decimal(str(give["by"]))
+        if by <= 0:
+            faults.append(f"{what} gives by {by}")
+        if what == "protein":
+            request["protein_g"] = Decimal(str(request["protein_g"])) - by
+        elif what == "minutes" and request["minutes"] is not None:
+            request["minutes"] += int(by)
+        elif what == "people":
+            request["people"] -= int(by)
+        elif what == "buy":
+            bought = {"line": give["line"], "food": give["food"], "grams": by, "owner": None, "to_bin": False}
+            faults += [
+                f"`{lot['line']}` is there and need not be bought" for lot in lots if lot["line"] == give["line"]
+            ]
+            lots.append({**bought, "safety": False, "days_left": None})
+        elif what == "shared":
+            lots = [{**lot, "owner_agrees": True} if lot["line"] == give["line"] else lot for lot in lots]
+        elif what != "amount":
+            faults.append(f"{what} may not give")
+    if sum(give["what"] == "buy" for give in gives) > 1:
+        faults.append("more than one thing is to be bought")
+    return request, lots, faults
+
+
+def _people(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
+    served, asked = dinner["people"], request["people"]
+    return [] if served == asked else [f"serves {served} where {asked} eat"]
+
+
 def _amounts(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[str]:
     there: dict[tuple[str, str], Decimal] = {}
     for lot in lots:
@@ -96,6 +136,9 @@ def _allowed(
     faults = []
     by_line = {lot["line"]: lot for lot in lots}
     for use in dinner["uses"]:
+        if use["line"] not in by_line:
+            faults.append(f"`{use['line']}` is not in the larder")
+            continue
         food, lot = foods[use["food"]], by_line[use["line"]]
         if lot["to_bin"] or (lot["safety"] and lot["days_left"] is not None and lot["days_left"] < 0):
             faults.append(f"`{use['line']}` is not safe to eat")

@@ -24,6 +24,17 @@ OFF_NEAR_MAIN = 40
 OFF_FAR_MAIN = 140
 OFF_NEAR_SMALL = 2
 OFF_FAR_SMALL = 8
+# What has to give where no dinner meets the limits. Dear beside any wish, so that a dinner gives little.
+# Common practice, no source.
+PROTEIN_SHORT = 60  # for each gram under the floor, of everybody's together
+MINUTE_LATE = 10  # on top of MINUTE
+GIVES_AT_ALL = 50  # for protein, minutes or a slot that gives, however little
+PERSON_FEWER = 500
+PORTION_SHORT = 300  # for each portion a slot is under the pattern's least
+BUY_ONE = 400
+ASK_OWNER = 200
+MOST_PROTEIN_SHORT = 0.5  # of the floor
+MOST_PORTION_SHORT = 0.5  # of the pattern's least
 FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
 
 

@@ -4,6 +4,7 @@ from typing import Any
 
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
 from calmlarder.export.stacked import stacked_object
 from calmlarder.larder.reading import Reading
@@ -28,6 +29,16 @@ def tonight_object(composed: Composed, wanted: Wanted, readings: tuple[Reading, 
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),
         "stacked": stacked_object(composed, wanted),
+        "nearest": nearest_object(composed.nearest) if composed.nearest else None,
+    }
+
+
+def nearest_object(nearest: Nearest) -> dict[str, Any]:
+    """The nearest dinner and what gives for it; `proven` is of the nearest, not of its dinner."""
+    return {
+        "gives": [give.model_dump(mode="json") for give in nearest.gives],
+        "proven": nearest.proven,
+        "dinner": dinner_object(nearest.dinner),
     }
 
 

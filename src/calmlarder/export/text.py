@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
 from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
@@ -28,6 +29,10 @@ _GROUP_WORDS = {
 }
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
+_NOTHING_NEAR = (
+    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor one of the things we would buy "
+    "makes a dinner of this larder."
+)
 
 
 def tonight_text(
@@ -41,10 +46,13 @@ def tonight_text(
             parts.append(figures_text(dinner, wanted, style))
     if not composed.dinners:
         parts.append("\n".join(_nothing(composed, style)))
+        if composed.nearest:
+            parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
-    if composed.dinners:
+    if composed.dinners or composed.nearest:
         parts.append("\n".join(_wrapped(CAUTION, style)))
+    if composed.dinners:
         parts.append(_closing(composed))
     return "\n\n".join(part for part in parts if part) + "\n"
 
@@ -63,16 +71,9 @@ def _closing(composed: Composed) -> str:
 def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
-    people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
-    yield f"{people} · {dinner.minutes} minutes · {dinner.per_person.protein_g:g} g protein each"
+    yield _about(dinner)
     yield ""
-    yield style.strong("Amounts for the whole dish")
-    width = max(len(use.name) for use in dinner.uses)
-    for use in dinner.uses:
-        start = f"  {use.grams:>5} g  {use.name:<{width}}  "
-        yield from textwrap.wrap(
-            start + _how(use), style.width, subsequent_indent=" " * len(start), drop_whitespace=True
-        )
+    yield from _amounts(dinner, style)
     yield ""
     yield style.strong("Weigh" if dinner.weigh_first else "Weigh nothing: by eye will do")
     for thing in dinner.weigh_first:
@@ -83,6 +84,35 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
     yield ""
     yield from _timeline(dinner, style)
+    for caution in dinner.cautions:
+        yield from _wrapped(caution, style, "  ")
+
+
+def _about(dinner: Dinner) -> str:
+    people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
+    return f"{people} · {dinner.minutes} minutes · {dinner.per_person.protein_g:g} g protein each"
+
+
+def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
+    yield style.strong("Amounts for the whole dish")
+    width = max(len(use.name) for use in dinner.uses)
+    for use in dinner.uses:
+        start = f"  {use.grams:>5} g  {use.name:<{width}}  "
+        yield from textwrap.wrap(start + _how(use), style.width, subsequent_indent=" " * len(start))
+
+
+def _nearest(nearest: Nearest, wanted: Wanted, style: Style) -> Iterator[str]:
+    """The nearest dinner in short: what has to give, amounts, loads."""
+    dinner = nearest.dinner
+    has_to = " and ".join(give.sentence for give in nearest.gives)
+    yield from _wrapped(f"Nearest: {dinner.title}, if you {has_to}.", style)
+    yield _about(dinner)
+    sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
+    yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
+    yield ""
+    yield from _amounts(dinner, style)
+    yield ""
+    yield from _loads(dinner, wanted, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
 
@@ -145,6 +175,8 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
         yield from _wrapped(f"In the way: {obstacle}.", style, "  ")
+    if composed.nothing_near:
+        yield from _wrapped(_NOTHING_NEAR, style, "  ")
 
 
 def _stacked(composed: Composed, wanted: Wanted, style: Style) -> Iterator[str]:

@@ -1,0 +1,71 @@
+"""What a pattern has to give at the least: no model is built for a pattern that cannot be the nearest."""
+
+from calmlarder.compose.problem import PORTION, SERVING_MINUTES, Option, PatternProblem
+from calmlarder.compose.weights import BUY_ONE, GIVES_AT_ALL, MINUTE_LATE, MOST_PROTEIN_SHORT, POINT, PROTEIN_SHORT
+
+
+def least_given(problem: PatternProblem, minutes: int | None) -> int | None:
+    """Ten-thousandths of a point that no dinner of this pattern escapes; None where no dinner is possible."""
+    if not problem.fillable:
+        return None
+    missing = _missing(problem)
+    if missing > 1:
+        return None
+    own = _most_protein(problem)
+    bought = max((o.most * o.protein_mg for o in problem.options if o.offered.gives == "buy"), default=0)
+    prices = [_short(problem, own + bought, BUY_ONE * POINT)]
+    if not missing:
+        prices.append(_short(problem, own, 0))
+    possible = [price for price in prices if price is not None]
+    return min(possible) + _late(problem, minutes) if possible else None
+
+
+def _is_own(option: Option) -> bool:
+    return option.offered.gives != "buy"
+
+
+def _missing(problem: PatternProblem) -> int:
+    """Lots to buy at the least; two slots cannot share one, two groups may."""
+    slots = problem.pattern.slots.items()
+    own = {name: {o.key for _, o in problem.in_slot(name) if _is_own(o)} for name, _ in slots}
+    lacking = sum(max(0, slot.items[0] - len(own[name])) for name, slot in slots)
+    groups = any(not any(own[name] for name in names) for names in problem.pattern.one_of)
+    return max(lacking, int(groups))
+
+
+def _most_protein(problem: PatternProblem) -> int:
+    """Mg for the whole dish with every slot filled by what is richest in it, as if its lots were free for it."""
+    total = 0
+    for name, slot in problem.pattern.slots.items():
+        options = [option for _, option in problem.in_slot(name) if _is_own(option)]
+        by_lots = sum(sorted((o.most * o.protein_mg for o in options), reverse=True)[: slot.items[1]])
+        room, by_room = round(slot.portions[2] * PORTION) * problem.wanted.people, 0
+        for option in sorted(options, key=lambda o: -o.protein_mg / o.portion_units):
+            units = min(option.most, -(-room // option.portion_units))
+            by_room += units * option.protein_mg
+            room = max(0, room - units * option.portion_units)
+        total += min(by_lots, by_room)
+    return total
+
+
+def _short(problem: PatternProblem, protein: int, price: int) -> int | None:
+    floor = round(problem.wanted.protein_g * 1000) * problem.wanted.people
+    short = floor - protein
+    if short <= 0:
+        return price
+    if short > int(floor * MOST_PROTEIN_SHORT):
+        return None
+    return price + GIVES_AT_ALL * POINT + short * (PROTEIN_SHORT * POINT // 1000)
+
+
+def _late(problem: PatternProblem, minutes: int | None) -> int:
+    """The quickest food of the slowest slot that must be filled."""
+    if minutes is None:
+        return 0
+    quickest = [
+        min(option.minutes for _, option in problem.in_slot(name))
+        for name, slot in problem.pattern.slots.items()
+        if slot.items[0]
+    ]
+    late = max(quickest, default=0) + SERVING_MINUTES - minutes
+    return (GIVES_AT_ALL + MINUTE_LATE * late) * POINT if late > 0 else 0
