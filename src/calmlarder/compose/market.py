@@ -32,8 +32,12 @@ class Ware(NamedTuple):
 
 
 def wares(wanted: Wanted, tables: Tables, first_place: int) -> tuple[Ware, ...]:
-    """Every food that may be eaten and is sold as it is, numbered behind the larder's own lots."""
-    lots = [_lot(food, wanted.people) for food in tables.foods if food.state not in COOKED_STATES]
+    """Every plant food that may be eaten and is sold as it is, numbered behind the larder's own lots.
+
+    Only plants are suggested, whatever the diet allows: who this is for eats mostly plants (ours).
+    """
+    sold = [food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan"]
+    lots = [_lot(food, wanted.people) for food in sold]
     names: dict[str, int] = {}
     for row in tables.names:
         names[row.food] = names.get(row.food, 0) + 1
