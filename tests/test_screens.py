@@ -459,15 +459,6 @@ def test_random_keys_and_clicks_break_nothing(tmp_path: Path, tables: Tables) ->
     assert storm(tmp_path / "home", tables, 200, seed=1) >= 0
 
 
-if __name__ == "__main__":
-    import tempfile
-
-    book = load_tables([shipped("ingredient_tables")])
-    with tempfile.TemporaryDirectory() as folder:
-        for round_ in range(20):
-            print(round_, storm(Path(folder), book, 500, round_), "lots", flush=True)
-
-
 def test_tonight_shows_the_nearest_dinner(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for line in ("cooked rice 400g, made today", "carrots x4", "rapeseed oil", "soy sauce"):
@@ -480,3 +471,12 @@ def test_tonight_shows_the_nearest_dinner(play: Callable[..., LarderApp]) -> Non
         assert "Proven the nearest" in text
 
     play(act)
+
+
+if __name__ == "__main__":
+    import tempfile
+
+    book = load_tables([shipped("ingredient_tables")])
+    with tempfile.TemporaryDirectory() as folder:
+        for round_ in range(20):
+            print(round_, storm(Path(folder), book, 500, round_), "lots", flush=True)
