@@ -5,6 +5,7 @@ from typing import Any
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.sitting.amounts import EYE_PERCENT, WEIGHED_EXTRA_GRAMS
 from calmlarder.tables.vocabulary import Family
 
 Term = tuple[int, Any]  # a whole coefficient and a variable
@@ -36,9 +37,9 @@ class Draft:
         option = self.problem.options[number]
         weighed, weighed_units = self.weighed[number], self.weighed_units[number]
         if weighed is None or weighed_units is None:
-            return [(130 * option.unit * figure, self.units[number])]
+            return [(EYE_PERCENT * option.unit * figure, self.units[number])]
         return [
-            (130 * option.unit * figure, self.units[number]),
-            (-30 * option.unit * figure, weighed_units),
-            (200 * figure, weighed),
+            (EYE_PERCENT * option.unit * figure, self.units[number]),
+            ((100 - EYE_PERCENT) * option.unit * figure, weighed_units),
+            (100 * WEIGHED_EXTRA_GRAMS * figure, weighed),
         ]

@@ -6,7 +6,7 @@ from typing import Any
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
-from calmlarder.export.group_words import GROUP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.sitting.stacking import held_ug
 from calmlarder.tables.rows import Cap
 
@@ -69,7 +69,7 @@ def stacked_lines(composed: Composed, wanted: Wanted) -> list[str]:
         who = "" if entry.who == "me" else f", {entry.who}"
         part = f", {round(one.share * 100)} % of it" if one.share < 1 else ""
         brings = [
-            f"{one.held_ug(cap) / 1_000_000:.2f} g {GROUP_WORDS.get(cap.key, cap.key)}"
+            f"{one.held_ug(cap) / 1_000_000:.2f} g {CAP_WORDS.get(cap.key, cap.key)}"
             for cap in wanted.profile.sitting_caps
             if one.held_ug(cap) >= 5_000
         ]

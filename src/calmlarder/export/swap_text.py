@@ -7,7 +7,7 @@ from typing import Any
 
 from calmlarder.export.style import Style
 from calmlarder.sitting.amounts import EYE_PERCENT
-from calmlarder.sitting.load import Eaten
+from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Answer, Substitute, told_grams
 from calmlarder.swaps.why import GROUP_WORDS
 from calmlarder.tables.book import Tables
@@ -90,7 +90,7 @@ def _entry(word: str, text: str, style: Style) -> list[str]:
     return textwrap.wrap(text, style.width, initial_indent=f"   {word:<6} ", subsequent_indent=" " * 10)
 
 
-def _amount(part: Eaten, tables: Tables) -> str:
+def _amount(part: Serving, tables: Tables) -> str:
     measure = in_household_measure(part.food, float(part.grams), tables, "nearest")
     return f"{told_grams(part.grams)} {part.food.name}{f' ({measure})' if measure else ''}"
 

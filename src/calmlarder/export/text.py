@@ -7,7 +7,7 @@ from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
-from calmlarder.export.group_words import GROUP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
 from calmlarder.larder.reading import Reading
@@ -133,12 +133,12 @@ def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
     before = held_g(wanted)
     yield style.strong(f"Each person, g: planned, in the worst case, {'from before, ' * bool(before)}cap")
     holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
-    width = max(len(GROUP_WORDS.get(key, key)) for key in each.caps_g)
+    width = max(len(CAP_WORDS.get(key, key)) for key in each.caps_g)
     for key, cap in each.caps_g.items():
         plan, worst = each.loads_g[key], each.worst_g[key]
         held = (worst if holds[key] == "worst" else plan) + before.get(key, 0.0)
         earlier = f" {before[key]:5.2f}" if before else ""
-        line = f"  {GROUP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
         level = bar(held / cap, _BAR_WIDTH, style)
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"

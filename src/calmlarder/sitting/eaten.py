@@ -6,6 +6,7 @@ from typing import Annotated, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.sitting.amounts import EYE_PERCENT, WEIGHED_EXTRA_GRAMS
 from calmlarder.sitting.groups import food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -13,8 +14,6 @@ from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
 
 ME = "me"
 EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
-_EYE_PERCENT = 130  # as on the plate: by eye up to 30 % more; common practice, no source
-_SCALE_EXTRA_GRAMS = 2
 
 
 class _Kept(BaseModel):
@@ -53,7 +52,7 @@ class Portion(NamedTuple):
 
 def most_of(grams: float, high: float, weighed: bool) -> float:
     """The worst case of an amount: 2 g more on the scale, else 30 % more or the end of its range."""
-    return max(high, grams + _SCALE_EXTRA_GRAMS) if weighed else max(high, grams * _EYE_PERCENT / 100)
+    return max(high, grams + WEIGHED_EXTRA_GRAMS) if weighed else max(high, grams * EYE_PERCENT / 100)
 
 
 def loads_of(portions: Iterable[Portion], tables: Tables) -> tuple[tuple[Load, ...], tuple[str, ...]]:

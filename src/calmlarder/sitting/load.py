@@ -14,14 +14,14 @@ from calmlarder.tables.vocabulary import GROUPS, Group
 _MG_PER_100G = Decimal(100_000)  # mg in 100 g, to grams in a gram
 
 
-class Eaten(NamedTuple):
+class Serving(NamedTuple):
     """Grams of a food on one person's plate, judged by eye."""
 
     food: Food
     grams: Decimal
 
 
-def group_load(eaten: Iterable[Eaten], group: Group, holds: str, tables: Tables) -> Decimal:
+def group_load(eaten: Iterable[Serving], group: Group, holds: str, tables: Tables) -> Decimal:
     """Grams of a group, in the worst case or as planned (`holds`). Raises KeyError for unknown figures."""
     whole = Decimal(0)
     for food, grams in eaten:
@@ -45,7 +45,7 @@ class Held(NamedTuple):
         return self.cap.grams - self.load
 
 
-def held_by(eaten: Sequence[Eaten], profile: Profile, tables: Tables) -> list[Held]:
+def held_by(eaten: Sequence[Serving], profile: Profile, tables: Tables) -> list[Held]:
     """Every cap that counts one of these foods: of the sitting for all together, of one food for each."""
     held = []
     for cap in profile.sitting_caps:
@@ -59,7 +59,7 @@ def held_by(eaten: Sequence[Eaten], profile: Profile, tables: Tables) -> list[He
     return held
 
 
-def loads_by_group(eaten: Sequence[Eaten], profile: Profile, tables: Tables) -> Mapping[Group, Decimal]:
+def loads_by_group(eaten: Sequence[Serving], profile: Profile, tables: Tables) -> Mapping[Group, Decimal]:
     """Grams of every group over all foods, in the case in which the profile's cap on it holds."""
     case = {cap.group: cap.holds for cap in (*profile.food_caps, *profile.sitting_caps)}
     return {group: group_load(eaten, group, case.get(group, "worst"), tables) for group in GROUPS}

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from decimal import Decimal
 
-from calmlarder.sitting.load import Eaten
+from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -71,7 +71,7 @@ def _bare(food_id: str) -> tuple[str, ...]:
 
 def _candidate(food: Food, other: Food, grams: Decimal, like: float) -> Candidate:
     return Candidate(
-        parts=(Eaten(other, sane_grams(grams * other.portion_g / food.portion_g)),),
+        parts=(Serving(other, sane_grams(grams * other.portion_g / food.portion_g)),),
         points=_POINTS * like,
         keeps=", ".join(_kept(food, other)),
         loses=f"the taste of {food.name}",

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from decimal import Decimal
 
-from calmlarder.sitting.load import Eaten
+from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Swap
@@ -26,7 +26,7 @@ def listed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:
 
 def _candidate(rows: list[Swap], grams: Decimal, points: float, tables: Tables) -> Candidate:
     return Candidate(
-        parts=tuple(Eaten(tables.food_by_id[row.to], sane_grams(grams * row.ratio)) for row in rows),
+        parts=tuple(Serving(tables.food_by_id[row.to], sane_grams(grams * row.ratio)) for row in rows),
         points=points,
         keeps=_said(row.keeps for row in rows),
         loses=_said(row.loses for row in rows),

@@ -6,7 +6,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from calmlarder.sitting.load import Eaten
+from calmlarder.sitting.load import Serving
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Allergen, Diet, Group
@@ -33,7 +33,7 @@ class Candidate(BaseModel):
 
     model_config = ConfigDict(frozen=True)
 
-    parts: tuple[Eaten, ...]
+    parts: tuple[Serving, ...]
     points: float
     keeps: str
     loses: str

@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from calmlarder.sitting.eaters import allergens_met, suits_diet
 from calmlarder.sitting.groups import food_figures
-from calmlarder.sitting.load import Eaten, Held, held_by, loads_by_group
+from calmlarder.sitting.load import Held, Serving, held_by, loads_by_group
 from calmlarder.swaps.computed import computed
 from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import Answer, Asked, Candidate, Substitute
@@ -43,7 +43,7 @@ def _holding(
     return [one for one in found if one.in_larder or not asked.only_at_home]
 
 
-def _may_be_eaten(part: Eaten, asked: Asked, trouble: Sequence[Group], tables: Tables) -> bool:
+def _may_be_eaten(part: Serving, asked: Asked, trouble: Sequence[Group], tables: Tables) -> bool:
     """Known figures, within diet and allergens, and not the original's trouble again."""
     food = part.food
     if tables.unknown_of(food.id) or not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):

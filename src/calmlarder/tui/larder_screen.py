@@ -61,7 +61,7 @@ class LarderScreen(Screen[None]):
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self.sub_title = "larder"
-        self.query_one(DataTable).add_columns("days", "food", "grams", "place", "a portion adds", "notes")
+        self.query_one(DataTable).add_columns("days", "food", "grams", "place", "notes", "a portion adds")
         self.refill()
         self.query_one(Input).focus()
 
@@ -87,8 +87,8 @@ class LarderScreen(Screen[None]):
                 self._kitchen.name_of(lot.food),
                 f"{lot.grams:g}",
                 lot.place,
-                self._kitchen.portion_adds(lot.food),
                 ", ".join(filter(None, notes)),
+                self._kitchen.portion_adds(lot.food),
             )
         self.query_one("#empty").display = not kept
         table.display = bool(kept)

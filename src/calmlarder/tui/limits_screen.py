@@ -1,5 +1,6 @@
 """People and limits: who eats, what they may eat, and which caps hold. Kept for the next evening."""
 
+from collections.abc import Iterable
 from typing import ClassVar
 
 from textual import on
@@ -58,6 +59,7 @@ class LimitsScreen(Screen[None]):
             yield Label("Allergens to leave out")
             avoided = kitchen.words("avoid")
             yield SelectionList[str](*(Selection(str(a), str(a), a in avoided) for a in ALLERGENS), id="avoid")
+            yield Static(_left_out(avoided), id="left-out", markup=False)
             never = kitchen.never()
             if never:
                 yield Label("Never wanted; untick to have it again")
@@ -98,8 +100,15 @@ class LimitsScreen(Screen[None]):
     @on(SelectionList.SelectedChanged)
     def list_changed(self, event: SelectionList.SelectedChanged[str]) -> None:
         """Keep the chosen allergens, or what is never wanted."""
+        if event.selection_list.id == "avoid":
+            self.query_one("#left-out", Static).update(_left_out(event.selection_list.selected))
         self._keep(str(event.selection_list.id), ",".join(sorted(event.selection_list.selected)))
 
     def _keep(self, name: str, value: str) -> None:
         if self._kitchen.store.settings().get(name, "") != value:
             self._kitchen.set(name, value)
+
+
+def _left_out(allergens: Iterable[str]) -> str:
+    # In words too: a tick told by its colour alone is lost where there is no colour.
+    return f"Left out: {', '.join(sorted(allergens)) or 'none'}"

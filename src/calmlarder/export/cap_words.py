@@ -1,6 +1,6 @@
 """Caps in a cook's words, by their key."""
 
-GROUP_WORDS = {
+CAP_WORDS = {
     "oligosaccharides:core": "fructans + GOS, grains, pulses",
     "oligosaccharides:fresh;other": "fructans + GOS, other foods",
     "lactose": "lactose",
