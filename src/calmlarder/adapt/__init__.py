@@ -1,0 +1,1 @@
+"""A recipe brought under the caps by the smallest change."""

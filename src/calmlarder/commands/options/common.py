@@ -1,0 +1,65 @@
+"""The parser, and options that several commands share."""
+
+import argparse
+from typing import NoReturn, TypeAlias
+
+from calmlarder.tables.vocabulary import DIETS
+
+
+class Parser(argparse.ArgumentParser):
+    """Errors of use in one line, with exit status 2."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}. Try `{self.prog} --help`.\n")
+
+
+Commands: TypeAlias = "argparse._SubParsersAction[Parser]"
+
+
+def command(commands: Commands, name: str, run: str, help_text: str) -> Parser:
+    """A new command; `run` is the `module:function` below `calmlarder.commands` that answers it."""
+    parser = commands.add_parser(name, help=help_text, allow_abbrev=False)
+    parser.set_defaults(run=run)
+    return parser
+
+
+def home(parser: Parser) -> None:
+    """Where the kept larder lives; stands before or behind the command."""
+    parser.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
+
+
+def today(parser: Parser) -> None:
+    """The day; stands before or behind the command."""
+    parser.add_argument("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from")
+
+
+def tables(parser: Parser) -> None:
+    """The cook's own tables; stands before or behind the command."""
+    parser.add_argument(
+        "--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables, laid over ours"
+    )
+
+
+def json(parser: Parser) -> None:
+    """Plain values in place of words."""
+    parser.add_argument("--json", action="store_true", help="plain values in place of words")
+
+
+def larder_file(parser: Parser) -> None:
+    """A larder that is no kept one."""
+    parser.add_argument(
+        "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
+    )
+
+
+def profile(parser: Parser) -> None:
+    """Which caps hold."""
+    parser.add_argument(
+        "--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)"
+    )
+
+
+def eaters(parser: Parser) -> None:
+    """What may be eaten, whatever the amount."""
+    parser.add_argument("--diet", default="omnivore", choices=DIETS, help="default omnivore: no limit")
+    parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out, such as gluten,sesame")

@@ -1,0 +1,44 @@
+"""Options of `demo` and `tonight`."""
+
+from calmlarder.commands.options import common
+from calmlarder.tables.vocabulary import SITTINGS
+
+
+def add(commands: common.Commands) -> None:
+    """Both commands."""
+    demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an invented household")
+    request(demo)
+    tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
+    common.larder_file(tonight)
+    common.home(tonight)
+    log_that_counts(tonight)
+    request(tonight)
+    for parser in (demo, tonight):
+        common.today(parser)
+        common.tables(parser)
+        common.json(parser)
+
+
+def log_that_counts(parser: common.Parser) -> None:
+    """Whose log, of which hours, and how it fades."""
+    option = parser.add_argument
+    option("--at", metavar="TIME", help="when you eat (default: now; with --today 18:00)")
+    option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
+    option("--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)")
+    option("--fade", action="store_true", help="what was eaten fades over the window")
+
+
+def request(parser: common.Parser) -> None:
+    """Who eats and what is asked for."""
+    option = parser.add_argument
+    option("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
+    common.profile(parser)
+    option("--sitting", default="dinner", choices=SITTINGS, help="what is cooked (default dinner)")
+    option("--protein", type=float, metavar="G", help="least protein a person, g (default: 20 for a dinner)")
+    option("--minutes", type=int, metavar="M", help="most minutes to cook")
+    common.eaters(parser)
+    option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")
+    option("--use", action="append", default=[], metavar="FOOD", help="a food that must be in it; may be repeated")
+    option("--use-shared", action="store_true", help="use what belongs to others too")
+    option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
+    option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")

@@ -1,0 +1,43 @@
+"""Options of `larder` and `freeze`."""
+
+from calmlarder.commands.options import common
+
+_WORDS = (
+    ("list", "what is there, what goes first before what keeps"),
+    ("add", "keep one line"),
+    ("edit", "write a lot anew"),
+    ("remove", "take lots out"),
+    ("import", "keep the lines of a file"),
+    ("export", "write all lots as lines that import reads"),
+    ("undo", "take the last change back"),
+    ("redo", "do it again"),
+    ("restore", "set a damaged file aside and start from the copy"),
+)
+
+
+def add(commands: common.Commands) -> None:
+    """Both commands."""
+    larder = commands.add_parser("larder", help="the kept larder", allow_abbrev=False)
+    kept = larder.add_subparsers(dest="larder_command", required=True, metavar="COMMAND")
+    for name, help_text in _WORDS:
+        parser = common.command(kept, name, "larder:larder", help_text)
+        _common(parser)
+        if name in {"add", "edit"}:
+            if name == "edit":
+                parser.add_argument("id", type=int, metavar="ID")
+            parser.add_argument("text", nargs="+", metavar="TEXT")
+        elif name == "remove":
+            parser.add_argument("ids", type=int, nargs="+", metavar="ID")
+        elif name == "import":
+            parser.add_argument("file", metavar="FILE", help="- reads standard input")
+    freeze = common.command(commands, "freeze", "freeze:freeze", "what to freeze today, how, and for how long")
+    common.larder_file(freeze)
+    freeze.add_argument("--within", type=int, default=1, metavar="DAYS", help="days left at most (default 1)")
+    _common(freeze)
+
+
+def _common(parser: common.Parser) -> None:
+    common.home(parser)
+    common.today(parser)
+    common.tables(parser)
+    common.json(parser)

@@ -1,0 +1,1 @@
+"""Recipes that others wrote: reading them, their ingredient lines, and writing them again."""

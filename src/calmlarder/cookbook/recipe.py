@@ -1,0 +1,46 @@
+"""A recipe as it was read, and what each ingredient line of it means."""
+
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+Form = Literal["text", "markdown", "jsonld"]
+# `read`: the food is known; `ask`: it may be several; `unknown`: none is known; `heading` and `nothing` bring nothing.
+Outcome = Literal["read", "ask", "unknown", "heading", "nothing"]
+
+
+class Recipe(BaseModel):
+    """A recipe as written: `ingredients` are its lines in order, headings among them; `form` is how it came in.
+
+    All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    title: str
+    serves: int | None
+    ingredients: tuple[str, ...]
+    steps: tuple[str, ...]
+    form: Form
+    source: str
+
+
+class IngredientRead(BaseModel):
+    """What one line means. Grams are of the edible food for the whole recipe, None where the line does not tell.
+
+    `weighed` says the line gives a weight or volume; `choices` names what it may mean where it must be asked;
+    `alternatives` are foods the line itself allows in its place ("butter or oil").
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    text: str
+    outcome: Outcome
+    food: str | None = None
+    grams_low: float | None = None
+    grams: float | None = None
+    grams_high: float | None = None
+    weighed: bool = False
+    optional: bool = False
+    choices: tuple[str, ...] = ()
+    alternatives: tuple[str, ...] = ()

@@ -1,0 +1,1 @@
+"""The next sittings planned together, so that least is wasted."""
