@@ -224,12 +224,12 @@ def _cap(
         if (food and thing.food.id != food) or (cap.applies_to and thing.food.cutoff_class not in cap.applies_to):
             continue
         if cap.holds == "worst":
-            mg = thing.figures.worst[cap.group] / 100
+            mg = float(thing.brings.at_worst(cap)) / 100
             row[units[n]] = mg * 1.3 * o.unit
             if o.weighable:
                 row[weighed_units[n]] = -mg * 0.3 * o.unit
                 row[weighed[n]] = mg * 2
         else:
-            row[units[n]] = thing.figures.plan[cap.group] / 100 * o.unit
+            row[units[n]] = float(thing.brings.planned(cap)) / 100 * o.unit
     if any(row.values()):
         p.at_most(row, float(cap.grams) * 1000 * problem.wanted.people)

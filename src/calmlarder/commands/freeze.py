@@ -7,6 +7,7 @@ import textwrap
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import lots_at_home
+from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.reading import LarderReader
@@ -30,6 +31,7 @@ def freeze(options: argparse.Namespace) -> int:
                 print(f"calmlarder: {reading.text}: not clear, left out; see `calmlarder match`", file=sys.stderr)
     else:
         lots = lots_at_home(options, tables, today)
+        tables = with_boxes(tables, boxes_of(lots))
     found = freeze_today(lots, tables, options.within)
     if options.json:
         keys = {"line", "grams", "how", "weeks", "days_left", "source"}

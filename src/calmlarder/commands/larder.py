@@ -9,11 +9,12 @@ from typing import Any
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.larder.files import read_lines
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import FILE_NAME, home_folder
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
 from calmlarder.store.store import Store, restore
 from calmlarder.tables.book import Tables
 
@@ -71,6 +72,7 @@ def lot_object(one: KeptLot, tables: Tables) -> dict[str, Any]:
 
 def _list(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
     lots = lots_on_day(store, today, tables)
+    tables = with_kept_boxes(store, tables)
     if options.json:
         print(json.dumps({"lots": [lot_object(one, tables) for one in lots]}, ensure_ascii=False, indent=2))
         return 0
@@ -147,15 +149,53 @@ def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: da
     return _list(options, store, tables, today)
 
 
+def _freeze(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    """Raises CannotGoOn for a lot that is not there, or must stay out of the freezer; then none is changed."""
+    return _move(options, store, tables, today, "freezer", lambda lot: frozen(lot, today), why_not_frozen)
+
+
+def _thaw(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    """Raises CannotGoOn for a lot that is not in the freezer; then none is changed."""
+
+    def why_not(lot: Lot) -> str | None:
+        return None if lot.place == "freezer" else "it is not in the freezer"
+
+    return _move(options, store, tables, today, "fridge", lambda lot: thawed(lot, today), why_not)
+
+
+def _move(
+    options: argparse.Namespace,
+    store: Store,
+    tables: Tables,
+    today: date,
+    place: str,
+    moved: Callable[[Lot], Lot],
+    why_not: Callable[[Lot], str | None],
+) -> int:
+    by_id = {one.id: one.lot for one in lots_on_day(store, today, tables)}
+    problems = []
+    for lot_id in options.ids:
+        why = why_not(by_id[lot_id]) if lot_id in by_id else "there is no such lot"
+        if why is not None:
+            remedy = "`calmlarder larder list` shows the numbers"
+            problems.append(Problem(where=f"lot {lot_id}", what=why, remedy=remedy))
+    if problems:
+        raise CannotGoOn(problems)
+    changed = {lot_id: kept(moved(by_id[lot_id])) for lot_id in options.ids}
+    store.change_lots(changed, f"move {len(changed)} lots to the {place}")
+    return _list(options, store, tables, today)
+
+
 def _export(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    """Lines that `import` reads: relative days are written as dates."""
+    """Lines that `import` reads: relative days are written as dates. Boxed dishes are told as comments."""
     for one in lots_on_day(store, today, tables):
-        print(_plain_line(one.lot, tables))
+        print(f"# {one.lot.line}" if one.lot.box is not None else _plain_line(one.lot, tables))
     return 0
 
 
 def _plain_line(lot: Lot, tables: Tables) -> str:
-    words = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before"}
+    words = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before",
+             "frozen": "frozen"}  # fmt: skip
     parts = [f"{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
     parts += [f"{words[one.kind]} {one.on.isoformat()}" if one.on else words[one.kind] for one in lot.dates]
     parts += [lot.condition] if lot.condition else []
@@ -180,6 +220,8 @@ _COMMANDS: dict[str, Callable[[argparse.Namespace, Store, Tables, date], int]] =
     "add": _add,
     "edit": _edit,
     "remove": _remove,
+    "freeze": _freeze,
+    "thaw": _thaw,
     "import": _import,
     "export": _export,
     "undo": _undo,

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.kitchen_table import day_of, tables_of, wanted_of
+from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
@@ -30,7 +31,8 @@ def tonight(options: argparse.Namespace) -> int:
     from calmlarder.commands.larder import lots_at_home
 
     tables = tables_of(options)
-    return _dinner(options, tables, lots_at_home(options, tables, day_of(options)), ())
+    lots = lots_at_home(options, tables, day_of(options))
+    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, ())
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -83,6 +85,10 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
             )
             print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
             return FAULT
+    if options.command == "tonight" and options.larder is None:
+        from calmlarder.commands.cooked import remember
+
+        remember(options, composed.dinners)
     if options.json:
         print(json.dumps(tonight_object(composed, wanted, readings), ensure_ascii=False, indent=2))
     else:

@@ -1,6 +1,7 @@
 """A dinner as it is told: amounts, loads against caps, what was rescued."""
 
 from decimal import Decimal
+from fractions import Fraction
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
@@ -29,7 +30,7 @@ class PlateUse(_Told):
     name: str
     slot: str
     grams: int
-    how: Literal["weigh", "eye", "staple"]
+    how: Literal["weigh", "eye", "staple", "box"]
     days_left: int | None
     household: str | None
 
@@ -126,7 +127,9 @@ def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
 
 def _use(use: Use, tables: Tables) -> PlateUse:
     food, lot = use.option.offered.food, use.option.offered.lot
-    how: Literal["weigh", "eye", "staple"] = "weigh" if use.weighed else "staple" if food.is_staple else "eye"
+    how: Literal["weigh", "eye", "staple", "box"] = "weigh" if use.weighed else "staple" if food.is_staple else "eye"
+    if use.option.boxed:
+        how = "box"
     return PlateUse(
         line=lot.line,
         food=food.id,
@@ -158,21 +161,18 @@ def _per_person(plan: Plan) -> PerPerson:
     )
 
 
-def _plan_load(use: Use, cap: Cap) -> int:
+def _plan_load(use: Use, cap: Cap) -> int | Fraction:
     """Mg per 100 g times hundredths of a gram: ten-thousandths of a milligram."""
-    thing = use.option.offered
-    return thing.figures.plan[cap.group] * 100 * use.grams if cap.covers(thing.food.cutoff_class) else 0
+    return use.option.offered.brings.planned(cap) * 100 * use.grams
 
 
-def _worst_load(use: Use, cap: Cap) -> int:
-    thing = use.option.offered
-    if not cap.covers(thing.food.cutoff_class):
-        return 0
-    return int(thing.figures.worst[cap.group] * worst_hundredths(use.grams, use.weighed))
+def _worst_load(use: Use, cap: Cap) -> int | Fraction:
+    hundredths = 100 * use.grams if use.option.boxed else worst_hundredths(use.grams, use.weighed)
+    return use.option.offered.brings.at_worst(cap) * hundredths
 
 
-def _grams(load: int, people: int) -> float:
-    return round(load / 10_000 / 1000 / people, 4)
+def _grams(load: int | Fraction, people: int) -> float:
+    return round(float(load) / 10_000 / 1000 / people, 4)
 
 
 def _rescued(plan: Plan) -> Rescued:

@@ -1,5 +1,7 @@
 """The variables of one pattern's model, and what rules and wishes may ask of them."""
 
+import math
+from fractions import Fraction
 from typing import Any
 
 from ortools.sat.python import cp_model
@@ -32,14 +34,21 @@ class Draft:
         self.time = new.new_int_var(0, 600, "")
         self.given: list[Term] = []  # what rules that may give ask for it, as terms of the objective
 
-    def worst_terms(self, number: int, figure: int) -> list[Term]:
+    def planned_terms(self, number: int, figure: int | Fraction) -> list[Term]:
+        """The planned load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
+        return [(math.ceil(100 * self.problem.options[number].unit * figure), self.units[number])]
+
+    def worst_terms(self, number: int, figure: int | Fraction) -> list[Term]:
         """The worst load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
         option = self.problem.options[number]
+        if option.boxed:
+            return self.planned_terms(number, figure)
+        by_eye = (math.ceil(EYE_PERCENT * option.unit * figure), self.units[number])
         weighed, weighed_units = self.weighed[number], self.weighed_units[number]
         if weighed is None or weighed_units is None:
-            return [(EYE_PERCENT * option.unit * figure, self.units[number])]
+            return [by_eye]
         return [
-            (EYE_PERCENT * option.unit * figure, self.units[number]),
-            ((100 - EYE_PERCENT) * option.unit * figure, weighed_units),
-            (100 * WEIGHED_EXTRA_GRAMS * figure, weighed),
+            by_eye,
+            (math.ceil((100 - EYE_PERCENT) * option.unit * figure), weighed_units),
+            (math.ceil(100 * WEIGHED_EXTRA_GRAMS * figure), weighed),
         ]

@@ -65,10 +65,10 @@ def _fits(thing: Offered, wanted: Wanted) -> float:
     """Grams for one person that stay under the food's caps, judged by eye."""
     most = float(thing.lot.grams)
     for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
-        figure = (thing.figures.worst if cap.holds == "worst" else thing.figures.plan)[cap.group]
-        if figure and cap.covers(thing.food.cutoff_class):
+        figure = thing.brings.held(cap)
+        if figure:
             margin = EYE_PERCENT if cap.holds == "worst" else 100
-            most = min(most, cap_milligrams(cap) * 100 * 100 / (figure * margin))
+            most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
     return most
 
 

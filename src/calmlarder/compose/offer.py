@@ -7,7 +7,7 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.sitting.groups import Brings, brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -22,7 +22,7 @@ class Offered(NamedTuple):
     rank: int
     lot: Lot
     food: Food
-    figures: FoodFigures
+    brings: Brings
     unit_grams: int
     gives: Literal["buy", "ask"] | None = None
 
@@ -47,13 +47,14 @@ def offer(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[tuple[Of
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
-        figures = food_figures(tables.fermentables_of(food.id))
-        offered.append(Offered(index, rank, lot, food, figures, unit_grams(food, tables)))
+        offered.append(Offered(index, rank, lot, food, brings_of(food, tables), unit_grams(food, tables)))
     return tuple(offered), tuple(excluded)
 
 
 def unit_grams(food: Food, tables: Tables) -> int:
-    """The step in which a food is dealt out, in grams: an egg, a wrap, a slice, else 5 g or 1 g."""
+    """The step in which a food is dealt out, in grams: a box, an egg, a wrap, a slice, else 5 g or 1 g."""
+    if food.id in tables.mixtures:
+        return tables.mixtures[food.id].share_grams
     piece = {"egg": "piece", "wrap": "piece", "bread": "slice"}.get(food.kind)
     row = tables.measure(food, piece) if piece else None
     if row is not None:

@@ -3,6 +3,7 @@
 import math
 import zlib
 from collections.abc import Iterator, Sequence
+from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose import weights
@@ -39,6 +40,7 @@ class Option(NamedTuple):
     minutes: int
     points: int  # for one portion, by urgency
     weighable: bool
+    boxed: bool  # a share of a dish, whose amount is what its box holds
     sealed: bool
     tie: int  # 0 to 996, from the cook's own line
 
@@ -125,13 +127,14 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | 
         protein_mg=int((food.protein_g or 0) * 10 * unit),
         minutes=slot.minutes_for(food),
         points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),
-        weighable=not food.is_staple and any(thing.figures.worst.values()),
+        weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
+        boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
 
 
-def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, int]], int]]:
+def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, int | Fraction]], int]]:
     """Every cap of the request as numbers: the cap, (option number, mg per 100 g), and the mg it allows.
 
     Food caps come once for each food they could bind. What was eaten before and still counts leaves less room
@@ -151,12 +154,12 @@ def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, in
                 yield cap, row, cap_milligrams(cap) * people
 
 
-def _figures(problem: PatternProblem, cap: Cap, food: str | None) -> list[tuple[int, int]]:
+def _figures(problem: PatternProblem, cap: Cap, food: str | None) -> list[tuple[int, int | Fraction]]:
     row = []
     for number, option in enumerate(problem.options):
         thing = option.offered
-        if (food is None or thing.food.id == food) and cap.covers(thing.food.cutoff_class):
-            figure = (thing.figures.worst if cap.holds == "worst" else thing.figures.plan)[cap.group]
+        if food is None or thing.food.id == food:
+            figure = thing.brings.held(cap)
             if figure:
                 row.append((number, figure))
     return row

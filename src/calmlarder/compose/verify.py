@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from decimal import Decimal
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 Row = dict[str, str]
 
@@ -41,7 +41,9 @@ def verify(
     nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
-    used = {use["food"] for use in dinner["uses"]}
+    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
+    plate = _plate(dinner, boxes)
+    used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = _rows(table_folders, "fermentables.csv", ("food", "component"), used)
     caps = _rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
@@ -49,12 +51,38 @@ def verify(
         *wrong,
         *_people(dinner, request),
         *_amounts(dinner, lots),
-        *_allowed(dinner, request, lots, foods),
-        *_slots(dinner, foods, recipes),
+        *_allowed(dinner, lots, request),
+        *_eatable(plate, request, foods),
+        *_slots(dinner, foods, boxes, recipes),
         *_timeline(dinner, request),
-        *_caps(dinner, request, foods, figures, list(caps.values())),
-        *_protein(dinner, request, foods),
+        *_caps(dinner, plate, request, foods, figures, list(caps.values())),
+        *_protein(dinner, plate, request, foods),
     )
+
+
+class _Part(NamedTuple):
+    """G of one food in the whole dish, planned and at the most; a dish from a box is its parts."""
+
+    food: str
+    grams: Decimal
+    most: Decimal
+
+
+def _plate(dinner: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[_Part]:
+    found = []
+    for use in dinner["uses"]:
+        grams = Decimal(use["grams"])
+        if use["food"] not in boxes:
+            most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
+            found.append(_Part(use["food"], grams, most))
+            continue
+        mixture = boxes[use["food"]]["mixture"]
+        whole = mixture["shares"] * mixture["share_grams"]
+        found += [
+            _Part(part["food"], part["grams"] * grams / whole, part["most_hundredths"] * grams / whole / 100)
+            for part in mixture["parts"]
+        ]
+    return found
 
 
 def _rows(
@@ -127,23 +155,25 @@ def _amounts(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> li
     ]
 
 
-def _allowed(
-    dinner: Mapping[str, Any],
-    request: Mapping[str, Any],
-    lots: Sequence[Mapping[str, Any]],
-    foods: Mapping[str, Row],
-) -> list[str]:
+def _allowed(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]], request: Mapping[str, Any]) -> list[str]:
     faults = []
     by_line = {lot["line"]: lot for lot in lots}
     for use in dinner["uses"]:
         if use["line"] not in by_line:
             faults.append(f"`{use['line']}` is not in the larder")
             continue
-        food, lot = foods[use["food"]], by_line[use["line"]]
+        lot = by_line[use["line"]]
         if lot["to_bin"] or (lot["safety"] and lot["days_left"] is not None and lot["days_left"] < 0):
             faults.append(f"`{use['line']}` is not safe to eat")
         if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
             faults.append(f"`{use['line']}` is somebody else's")
+    return faults
+
+
+def _eatable(plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
+    faults = []
+    for part in plate:
+        food = foods[part.food]
         if _DIETS.index(food["diet"]) > _DIETS.index(request["diet"]):
             faults.append(f"{food['id']} is not {request['diet']}")
         held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
@@ -153,7 +183,7 @@ def _allowed(
     return faults
 
 
-def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
+def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], boxes: Mapping[str, Any], recipes: Path) -> list[str]:
     faults = []
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     for name, slot in pattern["slots"].items():
@@ -162,6 +192,12 @@ def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -
             faults.append(f"slot {name} holds {len(uses)} things")
         portions = Decimal(0)
         for use in uses:
+            if use["food"] in boxes:
+                box = boxes[use["food"]]
+                portions += Decimal(use["grams"]) / box["mixture"]["share_grams"] / dinner["people"]
+                if slot["kinds"] != ["boxed"] or (box["heated"] and slot["method"] != "raw"):
+                    faults.append(f"`{use['line']}` does not belong in slot {name}")
+                continue
             food = foods[use["food"]]
             portions += Decimal(use["grams"]) / Decimal(food["portion_g"]) / dinner["people"]
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
@@ -213,6 +249,7 @@ def _load(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: 
 
 def _caps(
     dinner: Mapping[str, Any],
+    plate: Sequence[_Part],
     request: Mapping[str, Any],
     foods: Mapping[str, Row],
     figures: Mapping[tuple[str, ...], Row],
@@ -227,12 +264,9 @@ def _caps(
         classes = [part for part in cap["applies_to"].split(";") if part]
         plan: dict[str, Decimal] = {}
         worst: dict[str, Decimal] = {}
-        for use in dinner["uses"]:
-            food = use["food"]
+        for food, grams, most in plate:
             if classes and foods[food]["cutoff_class"] not in classes:
                 continue
-            grams = Decimal(use["grams"])
-            most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
             shares = dinner["people"] * 100
             plan[food] = plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
             worst[food] = worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares
@@ -293,8 +327,10 @@ def _earlier(
     return shared + max(each.values(), default=Decimal(0))
 
 
-def _protein(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
-    total = sum((Decimal(foods[use["food"]]["protein_g"] or 0) * use["grams"] for use in dinner["uses"]), Decimal(0))
+def _protein(
+    dinner: Mapping[str, Any], plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]
+) -> list[str]:
+    total = sum((Decimal(foods[part.food]["protein_g"] or 0) * part.grams for part in plate), Decimal(0))
     each = total / 100 / dinner["people"]
     if each < Decimal(str(request["protein_g"])):
         return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]

@@ -1,11 +1,13 @@
 """What the scale really said: the loads computed again, and what to leave out if a cap would be passed."""
 
+import math
 from collections.abc import Mapping, Sequence
+from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.sitting.amounts import worst_hundredths
-from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.groups import brings_of
 from calmlarder.sitting.profile import Profile
 from calmlarder.sitting.stacking import Counted, room_mg
 from calmlarder.tables.book import Tables
@@ -33,16 +35,13 @@ def passed_caps(
 
 
 def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables, room: int) -> Passed | None:
-    total, mine = 0, {}
+    total: int | Fraction = 0
+    mine: dict[str, tuple[int | Fraction, int]] = {}
     for use in dinner.uses:
-        food = tables.food_by_id[use.food]
-        if not cap.covers(food.cutoff_class):
-            continue
-        figures = food_figures(tables.fermentables_of(food.id))
         grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
-        figure = (figures.worst if cap.holds == "worst" else figures.plan)[cap.group]
-        amount = worst_hundredths(grams, use.how == "weigh") if cap.holds == "worst" else 100 * grams
-        total += figure * amount
+        figure = brings_of(tables.food_by_id[use.food], tables).held(cap)
+        most = 100 * grams if use.how == "box" else worst_hundredths(grams, use.how == "weigh")
+        total += figure * (most if cap.holds == "worst" else 100 * grams)
         if use.how == "weigh" and figure:
             mine[use.food] = (figure, grams)
     over = total - room * 10_000 * dinner.people
@@ -50,4 +49,4 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
         return None
     food_id = max(mine, key=lambda name: mine[name][0] * mine[name][1])
     figure, grams = mine[food_id]
-    return Passed(cap, over / 10_000_000 / dinner.people, food_id, min(grams, -(-over // (figure * 100))))
+    return Passed(cap, float(over) / 10_000_000 / dinner.people, food_id, min(grams, math.ceil(over / (figure * 100))))

@@ -27,7 +27,7 @@ class Filling(NamedTuple):
     slot: str
     food: Food
     grams: int
-    how: Literal["weigh", "eye", "staple"]
+    how: Literal["weigh", "eye", "staple", "box"]
     household: str | None
     prep: str
     minutes: int

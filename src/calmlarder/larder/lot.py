@@ -5,13 +5,15 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.larder.box import Box
+
 
 class LotDate(BaseModel):
     """A day of a lot and what it says; `on` is None for a pack open since nobody knows when."""
 
     model_config = ConfigDict(frozen=True)
 
-    kind: Literal["use-by", "best-before", "opened", "made", "bought"]
+    kind: Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
     on: "date | None"
 
 
@@ -35,6 +37,7 @@ class Lot(BaseModel):
     to_bin: bool
     owner: str | None
     owner_agrees: bool
+    box: Box | None = None
 
     @property
     def first_date(self) -> LotDate | None:

@@ -4,7 +4,7 @@ import re
 from datetime import date, timedelta
 from typing import Literal, NamedTuple
 
-DateKind = Literal["use-by", "best-before", "opened", "made", "bought"]
+DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
 
 _DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _DAY_WORDS = {name[:size]: index for index, name in enumerate(_DAYS) for size in (3, 4, len(name))}
@@ -26,7 +26,7 @@ _KINDS: dict[str, DateKind] = {
     "best-before": "best-before", "best by": "best-before", "bb": "best-before", "bbe": "best-before",
     "opened": "opened", "open since": "opened", "cut": "opened", "made": "made", "cooked": "made",
     "boiled": "made", "roasted": "made", "baked": "made", "leftover from": "made", "from": "made",
-    "bought": "bought", "picked": "bought",
+    "bought": "bought", "picked": "bought", "frozen": "frozen",
 }  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(rf"\b({_KIND}):?(?: (?:on|date|by))?\s+({_ON})(?![\w/])")

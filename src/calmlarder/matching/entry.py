@@ -57,6 +57,8 @@ def read_entry(text: str, today: date, names: frozenset[str]) -> Entry | None:
     dates, rest = take_dates(rest, today)
     condition, to_bin, rest = take_condition(rest, names)
     place, rest = _take_place(rest)
+    if place is None and any(dated.kind == "frozen" for dated in dates):
+        place = "freezer"
     amount, rest = take_amount(rest)
     words = re.sub(r"\s*([,;])[,;\s]*", r", ", re.sub(r"[:!?\"]", " ", rest))
     words = " ".join(words.split()).strip(" .-+*&,;/")

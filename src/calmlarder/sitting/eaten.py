@@ -7,7 +7,7 @@ from typing import Annotated, NamedTuple
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.sitting.amounts import EYE_PERCENT, WEIGHED_EXTRA_GRAMS
-from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.groups import brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
@@ -67,13 +67,13 @@ def loads_of(portions: Iterable[Portion], tables: Tables) -> tuple[tuple[Load, .
         if tables.unknown_of(food.id):
             unknown.append(food.name)
             continue
-        figures = food_figures(tables.fermentables_of(food.id))
-        for group in GROUPS:
-            # mg per 100 g times g times 10 is micrograms.
-            plan, worst = sums.get((food.cutoff_class, group), (0, 0))
-            plan += -int(-figures.plan[group] * portion.grams * 10 // 1)
-            worst += -int(-figures.worst[group] * portion.most_grams * 10 // 1)
-            sums[food.cutoff_class, group] = (plan, worst)
+        for cutoff, (figures, worst_figures) in brings_of(food, tables).by_class.items():
+            for group in GROUPS:
+                # mg per 100 g times g times 10 is micrograms.
+                plan, worst = sums.get((cutoff, group), (0, 0))
+                plan += -int(-figures[group] * portion.grams * 10 // 1)
+                worst += -int(-worst_figures[group] * portion.most_grams * 10 // 1)
+                sums[cutoff, group] = (plan, worst)
     loads = tuple(
         Load(cutoff_class=cutoff, group=group, plan_ug=plan, worst_ug=worst)
         for (cutoff, group), (plan, worst) in sums.items()

@@ -3,11 +3,14 @@
 import math
 from collections.abc import Mapping
 from decimal import Decimal
+from fractions import Fraction
 from types import MappingProxyType
 from typing import NamedTuple
 
-from calmlarder.tables.rows import Fermentable
-from calmlarder.tables.vocabulary import GROUPS, Basis, Component, Group
+from calmlarder.tables.book import Tables
+from calmlarder.tables.mixture import Mixture
+from calmlarder.tables.rows import Cap, Fermentable, Food
+from calmlarder.tables.vocabulary import GROUPS, Basis, Component, CutoffClass, Group
 
 # How much a figure is raised in the worst case, by what it rests on. Ours; no source.
 BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
@@ -58,3 +61,56 @@ def _figures(components: Mapping[Component, Fermentable], margin: Mapping[Basis,
     }
     exact["total"] = exact["oligosaccharides"] + exact["excess_fructose"] + exact["polyols"]
     return MappingProxyType({group: math.ceil(exact[group] * 1000) for group in GROUPS})
+
+
+class Brings(NamedTuple):
+    """What a food brings under each cut-off class, in mg per 100 g: of one food whole numbers, of a boxed dish exact.
+
+    A boxed dish's worst case holds the worst amount of each of its parts already.
+    """
+
+    by_class: Mapping[CutoffClass, tuple[Mapping[Group, int | Fraction], Mapping[Group, int | Fraction]]]
+
+    def planned(self, cap: Cap) -> int | Fraction:
+        """As the tables have it, over the classes that a cap covers."""
+        return self._under(cap, 0)
+
+    def at_worst(self, cap: Cap) -> int | Fraction:
+        """With the margins, over the classes that a cap covers."""
+        return self._under(cap, 1)
+
+    def held(self, cap: Cap) -> int | Fraction:
+        """In the case in which a cap holds."""
+        return self.at_worst(cap) if cap.holds == "worst" else self.planned(cap)
+
+    @property
+    def anything(self) -> bool:
+        """Whether it brings anything of any group."""
+        return any(figure for _, worst in self.by_class.values() for figure in worst.values())
+
+    def _under(self, cap: Cap, case: int) -> int | Fraction:
+        return sum(cases[case][cap.group] for name, cases in self.by_class.items() if cap.covers(name))
+
+
+def brings_of(food: Food, tables: Tables) -> Brings:
+    """What a food, or a dish in a box, brings. Raises KeyError when a figure is unknown."""
+    mixture = tables.mixtures.get(food.id)
+    if mixture is None:
+        figures = food_figures(tables.fermentables_of(food.id))
+        return Brings({food.cutoff_class: (figures.plan, figures.worst)})
+    return Brings(_of_mixture(mixture, tables))
+
+
+def _of_mixture(
+    mixture: Mixture, tables: Tables
+) -> dict[CutoffClass, tuple[Mapping[Group, Fraction], Mapping[Group, Fraction]]]:
+    sums: dict[CutoffClass, tuple[dict[Group, Fraction], dict[Group, Fraction]]] = {}
+    for part in mixture.parts:
+        figures = food_figures(tables.fermentables_of(part.food))
+        empty = dict.fromkeys(GROUPS, Fraction(0))
+        plan, worst = sums.setdefault(tables.food_by_id[part.food].cutoff_class, (empty, dict(empty)))
+        whole = mixture.shares * mixture.share_grams
+        for group in GROUPS:
+            plan[group] += Fraction(figures.plan[group] * part.grams, whole)
+            worst[group] += Fraction(figures.worst[group] * part.most_hundredths, 100 * whole)
+    return {name: (plan, worst) for name, (plan, worst) in sums.items()}

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.groups import brings_of
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap, Food
@@ -19,10 +19,10 @@ def nearest_cap(food: Food, profile: Profile, tables: Tables) -> PortionLoad | N
     """The cap of which one portion takes the largest share; None where it adds nothing or is unknown."""
     if tables.unknown_of(food.id):
         return None
-    plan = food_figures(tables.fermentables_of(food.id)).plan
+    brings = brings_of(food, tables)
     loads = [
-        PortionLoad(cap, plan[cap.group] * float(food.portion_g) / 100_000)
+        PortionLoad(cap, float(brings.planned(cap)) * float(food.portion_g) / 100_000)
         for cap in profile.sitting_caps
-        if cap.covers(food.cutoff_class) and plan[cap.group]
+        if brings.planned(cap)
     ]
     return max(loads, key=lambda load: load.grams / float(load.cap.grams), default=None)

@@ -1,6 +1,8 @@
 """The sitting log in the store."""
 
+from collections.abc import Mapping
 from datetime import datetime, timedelta
+from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.sitting.eaten import Eaten
@@ -19,9 +21,9 @@ def content_of(entry: Eaten) -> dict[str, Any]:
     return entry.model_dump(mode="json")
 
 
-def log(store: Store, entry: Eaten) -> int:
-    """Keep one entry as one action; its number."""
-    return store.add_eaten(content_of(entry), f"ate {entry.text}")
+def log(store: Store, entry: Eaten, lots: Mapping[int, dict[str, Any] | None] = MappingProxyType({})) -> int:
+    """Keep one entry as one action, with what it leaves of lots; its number."""
+    return store.change_lots(lots, f"ate {entry.text}", [content_of(entry)])[0]
 
 
 def eaten_before(store: Store, until: datetime, hours: float) -> list[KeptEaten]:

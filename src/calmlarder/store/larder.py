@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
+from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import urgency_of
 from calmlarder.matching.dates import Dated
@@ -42,8 +43,15 @@ def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | None:
     return KeptLot(stored.id, lot)
 
 
+def with_kept_boxes(store: Store, tables: Tables) -> Tables:
+    """The tables, with the boxed dishes of the larder among their foods."""
+    boxes = [Box.model_validate(row.content["box"]) for row in store.lots() if row.content.get("box")]
+    return with_boxes(tables, [box for box in boxes if readable(box, tables)])
+
+
 def lots_on_day(store: Store, today: date, tables: Tables) -> list[KeptLot]:
     """All lots, what goes first before what keeps."""
+    tables = with_kept_boxes(store, tables)
     found = [lot for stored in store.lots() if (lot := on_day(stored, today, tables)) is not None]
     return sorted(found, key=_goes_first)
 

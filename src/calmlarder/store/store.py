@@ -109,15 +109,16 @@ class Store:
         rows = self._connection.execute("SELECT id, content FROM eaten WHERE at >= ? ORDER BY at, id", (since,))
         return [Stored(row_id, json.loads(content)) for row_id, content in rows]
 
-    def add_eaten(self, content: dict[str, Any], words: str) -> int:
-        """One entry of what was eaten as one action; its id."""
-        with self._action(words) as action:
-            return self._insert("eaten", content, action)
-
     def change_lots(
-        self, contents: Mapping[int, dict[str, Any] | None], words: str, eaten: Sequence[dict[str, Any]] = ()
-    ) -> None:
-        """New contents for lots as one action, None to take one out; entries of what was eaten join the action.
+        self,
+        contents: Mapping[int, dict[str, Any] | None],
+        words: str,
+        eaten: Sequence[dict[str, Any]] = (),
+        new: Sequence[dict[str, Any]] = (),
+    ) -> list[int]:
+        """New contents for lots as one action, None to take one out; what was eaten and new lots join the action.
+
+        Gives the numbers of what was eaten.
 
         Raises CannotGoOn for an id that is none.
         """
@@ -129,8 +130,9 @@ class Store:
                     raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
                 self._put("lots", str(lot_id), content)
                 self._note(action, Change("lots", str(lot_id), json.loads(row[0]), content))
-            for entry in eaten:
-                self._insert("eaten", entry, action)
+            for lot in new:
+                self._insert("lots", lot, action)
+            return [self._insert("eaten", entry, action) for entry in eaten]
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
@@ -139,6 +141,11 @@ class Store:
             for name, value in values.items():
                 self._put("settings", name, value)
                 self._note(action, Change("settings", name, before.get(name), value))
+
+    def remember(self, name: str, value: object) -> None:
+        """A note of the program to itself: no action, and nothing to undo. None forgets it."""
+        with self._transaction():
+            self._put("settings", name, value)
 
     def undo(self) -> str | None:
         """Take back the last action; its words, or None when there is none."""

@@ -4,14 +4,18 @@ from collections.abc import Mapping
 from functools import cached_property
 from types import MappingProxyType
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source, Swap
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
 class Tables(BaseModel):
-    """All rows, in file order, and the lookups the rest of the program needs."""
+    """All rows, in file order, and the lookups the rest of the program needs.
+
+    `mixtures` tells the parts of those foods that are dishes put into boxes.
+    """
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
 
@@ -24,6 +28,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
     def food_by_id(self) -> Mapping[str, Food]:

@@ -35,7 +35,7 @@ Kind = Literal[
     "fruit", "dried-fruit", "citrus", "nut", "seed", "nut-butter", "olive", "pickle",
     "plant-drink", "milk", "cream", "juice", "stock",
     "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "condiment",
-    "herb", "spice", "sweetener",
+    "herb", "spice", "sweetener", "boxed",
 ]  # fmt: skip
 
 Sitting = Literal["dinner", "breakfast", "packed", "shake", "snack"]

@@ -135,11 +135,33 @@ class CookScreen(Screen[None]):
         scale.update("\n".join(lines) if lines else "every cap holds with these amounts")
 
     def action_cooked(self) -> None:
-        """Take what was used out of the larder, and log each person's share: one action, one undo."""
-        from calmlarder.compose.cooked import share_eaten
+        """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
+        from calmlarder.tui.choice import Choice
 
-        kitchen = self._kitchen
-        kitchen.cooked(self._used(), share_eaten(self._dinner, self._weighed, kitchen.now(), kitchen.tables))
-        self.notify("taken out of the larder and logged; Ctrl+Z there takes both back")
+        people = self._dinner.people
+        words = ["none: it is all eaten"] + [f"{n} of {people} portions" for n in range(1, people + 1)]
+
+        def picked(answer: str | None) -> None:
+            if answer is not None:
+                self._cooked(words.index(answer))
+
+        self.app.push_screen(Choice("What goes into boxes?", words), picked)
+
+    def _cooked(self, boxes: int) -> None:
+        from calmlarder.compose.cooked import box_up, share_eaten
+        from calmlarder.patterns.load import load_patterns
+        from calmlarder.tables.places import shipped
+
+        kitchen, dinner, eaters = self._kitchen, self._dinner, self._dinner.people - boxes
+        now, tables = kitchen.now(), kitchen.tables
+        entry = share_eaten(dinner, self._weighed, now, tables, eaters) if eaters else None
+        lot, why = None, ""
+        if boxes:
+            pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
+            lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
+        if boxes and lot is None:
+            self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
+        kitchen.cooked(self._used(), entry, lot)
+        self.notify("taken out of the larder and logged; Ctrl+Z there takes it all back")
         self.app.pop_screen()
         self.app.pop_screen()

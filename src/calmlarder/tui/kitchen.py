@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from datetime import date, datetime, time
 
+from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
@@ -10,8 +12,9 @@ from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import WINDOW_HOURS, Stacking
-from calmlarder.store.eaten import content_of, eaten_before
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up
+from calmlarder.store.cooked import cook
+from calmlarder.store.eaten import eaten_before
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -23,7 +26,8 @@ class Kitchen:
 
     def __init__(self, store: Store, tables: Tables, today: date) -> None:
         self.store = store
-        self.tables = tables
+        self._plain_tables = tables
+        self.tables = tables  # with the dishes that stand boxed in the larder
         self.today = today
         self._reader = LarderReader(tables, today)
 
@@ -33,7 +37,9 @@ class Kitchen:
 
     def lots(self) -> list[KeptLot]:
         """What is there, what goes first before what keeps."""
-        return lots_on_day(self.store, self.today, self.tables)
+        kept_lots = lots_on_day(self.store, self.today, self._plain_tables)
+        self.tables = with_boxes(self._plain_tables, boxes_of(one.lot for one in kept_lots))
+        return kept_lots
 
     def has_words(self, one: KeptLot, words: str) -> bool:
         """Whether the line, the food's name, its place or its owner holds every word that is sought."""
@@ -54,11 +60,15 @@ class Kitchen:
         """A lot written anew."""
         self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
 
-    def freeze(self, one: KeptLot) -> None:
-        """A lot put into the freezer."""
-        self.store.change_lots(
-            {one.id: kept(one.lot.model_copy(update={"place": "freezer"}))}, f"freeze {one.lot.line}"
-        )
+    def freeze(self, one: KeptLot) -> str | None:
+        """A lot put into the freezer, or out of it; why not, where it must stay as it is."""
+        if one.lot.place == "freezer":
+            self.store.change_lots({one.id: kept(thawed(one.lot, self.today))}, f"thaw {one.lot.line}")
+            return None
+        why = why_not_frozen(one.lot)
+        if why is None:
+            self.store.change_lots({one.id: kept(frozen(one.lot, self.today))}, f"freeze {one.lot.line}")
+        return why
 
     def profile(self) -> Profile:
         """The caps that hold."""
@@ -86,10 +96,9 @@ class Kitchen:
         """What was eaten in the hours that still count."""
         return tuple(one.eaten for one in eaten_before(self.store, self.now(), WINDOW_HOURS))
 
-    def cooked(self, uses: list[tuple[str, str, int]], entry: Eaten) -> None:
-        """Take what was cooked out of the larder and log each person's share, as one action."""
-        left = used_up(self.lots(), uses)
-        self.store.change_lots(left, f"cook {entry.title}", [content_of(entry)])
+    def cooked(self, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None) -> None:
+        """Take what was cooked out of the larder, log each person's share and box the rest, as one action."""
+        cook(self.store, self.lots(), uses, entry, boxed)
 
     def take_out(self, one: KeptLot, how: str) -> None:
         """A lot used up or thrown away."""

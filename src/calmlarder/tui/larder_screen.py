@@ -179,7 +179,9 @@ class LarderScreen(Screen[None]):
     def action_edit(self) -> None:
         """Write the chosen lot anew."""
         one = self._chosen()
-        if one is not None:
+        if one is not None and one.lot.box is not None:
+            self.notify("a box is what was cooked: used up, frozen or thrown away, but not written anew")
+        elif one is not None:
             self._editing = one.id
             line = self.query_one(Input)
             line.value = one.lot.line
@@ -190,10 +192,12 @@ class LarderScreen(Screen[None]):
         self._take_out("used up")
 
     def action_freeze(self) -> None:
-        """The chosen lot goes into the freezer."""
+        """The chosen lot goes into the freezer, or out of it."""
         one = self._chosen()
         if one is not None:
-            self._kitchen.freeze(one)
+            why = self._kitchen.freeze(one)
+            if why is not None:
+                self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
             self.refill()
 
     def action_thrown(self) -> None:

@@ -7,6 +7,8 @@ _WORDS = (
     ("add", "keep one line"),
     ("edit", "write a lot anew"),
     ("remove", "take lots out"),
+    ("freeze", "put lots into the freezer"),
+    ("thaw", "take lots out of the freezer, to be eaten within a day"),
     ("import", "keep the lines of a file"),
     ("export", "write all lots as lines that import reads"),
     ("undo", "take the last change back"),
@@ -26,7 +28,7 @@ def add(commands: common.Commands) -> None:
             if name == "edit":
                 parser.add_argument("id", type=int, metavar="ID")
             parser.add_argument("text", nargs="+", metavar="TEXT")
-        elif name == "remove":
+        elif name in {"remove", "freeze", "thaw"}:
             parser.add_argument("ids", type=int, nargs="+", metavar="ID")
         elif name == "import":
             parser.add_argument("file", metavar="FILE", help="- reads standard input")

@@ -13,9 +13,6 @@ class Caps:
     def post(self, draft: Draft) -> None:
         """Bound every load that could reach its cap."""
         for cap, row, allowed in load_rows(draft.problem):
-            if cap.holds == "worst":
-                terms = [term for number, figure in row for term in draft.worst_terms(number, figure)]
-            else:
-                options = draft.problem.options
-                terms = [(100 * options[n].unit * figure, draft.units[n]) for n, figure in row]
+            terms_of = draft.worst_terms if cap.holds == "worst" else draft.planned_terms
+            terms = [term for number, figure in row for term in terms_of(number, figure)]
             draft.model.add(sum(factor * variable for factor, variable in terms) <= allowed * 10_000)

@@ -1,0 +1,112 @@
+"""`calmlarder cooked`: a dinner that `tonight` proposed was cooked."""
+
+import argparse
+import json
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from calmlarder.commands.kitchen_table import day_of, food_named, tables_of
+from calmlarder.commands.moment import moment_of
+from calmlarder.export.logged import eaten_line, eaten_object
+from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.cooked import cook
+from calmlarder.store.home import home_folder
+from calmlarder.store.larder import KeptLot, lots_on_day
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tables.places import shipped
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+
+_PROPOSED = "proposed"
+_MOST_GRAMS = 20_000
+
+
+def remember(options: argparse.Namespace, dinners: "Sequence[Dinner]") -> None:
+    """Keep what was proposed, for `cooked`."""
+    proposed = {"day": day_of(options).isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+        store.remember(_PROPOSED, proposed)
+
+
+def cooked(options: argparse.Namespace) -> int:
+    """Deduct the lots, log each share, box the rest, as one action. Raises CannotGoOn where that cannot be."""
+    from calmlarder.compose.cooked import box_up, share_eaten
+    from calmlarder.patterns.load import load_patterns
+
+    today, at = day_of(options), moment_of(options, options.when, "--when")
+    plain = tables_of(options)
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+        dinner = _proposed(store, options)
+        lots = lots_on_day(store, today, plain)
+        tables = with_boxes(plain, boxes_of(one.lot for one in lots))
+        weighed = _weighed(options.weighed, dinner, tables)
+        if not 0 <= options.boxes <= dinner.people:
+            remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
+            raise CannotGoOn([Problem(where="--boxes", what=f"{options.boxes} cannot be", remedy=remedy)])
+        uses = [(use.line, use.food, weighed.get(use.food, use.grams)) for use in dinner.uses]
+        _all_there(uses, lots)
+        eaters = dinner.people - options.boxes
+        entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
+        lot, why = None, ""
+        if options.boxes:
+            pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
+            lot, why = box_up(dinner, weighed, options.boxes, today, pattern, tables)
+        cook(store, lots, uses, entry, lot)
+        store.remember(_PROPOSED, None)
+    if options.json:
+        told: dict[str, Any] = {
+            "eaten": [] if entry is None else [eaten_object(None, entry)],
+            "boxed": None if lot is None else {"line": lot.line, "grams": lot.grams, "days_left": lot.days_left},
+            "not_boxed": why if options.boxes and lot is None else None,
+        }
+        print(json.dumps(told, ensure_ascii=False, indent=2))
+        return 0
+    print(f"{dinner.title}: taken out of the larder.")
+    if entry is not None:
+        print(eaten_line(None, entry))
+    if lot is not None:
+        print(f"boxed: {lot.line}, {lot.grams:g} g; {lot.days_left} d in the fridge ({why})")
+    elif options.boxes:
+        print(f"not boxed: {why}")
+    return 0
+
+
+def _proposed(store: Store, options: argparse.Namespace) -> "Dinner":
+    from calmlarder.compose.dinner import Dinner
+
+    kept = store.settings().get(_PROPOSED)
+    dinners = kept["dinners"] if kept and kept["day"] == day_of(options).isoformat() else []
+    if not 1 <= options.number <= len(dinners):
+        what = f"`tonight` proposed no dinner {options.number} today" if dinners else "`tonight` proposed nothing today"
+        raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` first, then cook it")])
+    return Dinner.model_validate(dinners[options.number - 1])
+
+
+def _weighed(given: Sequence[str], dinner: "Dinner", tables: Tables) -> dict[str, int]:
+    """Grams by food id of what the scale showed. Raises CannotGoOn for what is not in the dish, or no amount."""
+    found = {}
+    for text in given:
+        name, _, grams = text.rpartition("=")
+        number = grams.strip().removesuffix("g").strip()
+        if not name or not number.isascii() or not number.isdigit() or int(number) > _MOST_GRAMS:
+            remedy = 'write it like "firm tofu=180"'
+            raise CannotGoOn([Problem(where="--weighed", what=f"`{text}` says no grams", remedy=remedy)])
+        food = food_named(name.strip(), "--weighed", tables)
+        if all(use.food != food.id for use in dinner.uses):
+            remedy = f"it holds {', '.join(use.name for use in dinner.uses)}"
+            raise CannotGoOn([Problem(where="--weighed", what=f"{food.name} is not in the dish", remedy=remedy)])
+        found[food.id] = int(number)
+    return found
+
+
+def _all_there(uses: Sequence[tuple[str, str, int]], lots: Sequence[KeptLot]) -> None:
+    """Nothing is taken out that is no longer there."""
+    there = [(one.lot.line, one.lot.food) for one in lots]
+    gone = [line for line, food, _ in uses if (line, food) not in there]
+    if gone:
+        remedy = "ask `calmlarder tonight` again"
+        raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -1,0 +1,106 @@
+"""What was left of a dinner, in a box: a lot with a composition of its own."""
+
+import re
+import zlib
+from collections.abc import Iterable
+from decimal import ROUND_DOWN, Decimal
+from typing import TYPE_CHECKING, Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.tables.book import Tables
+from calmlarder.tables.mine import Part, made_food
+from calmlarder.tables.mixture import Mixture
+from calmlarder.tables.rows import Fermentable, Food, Keeping
+
+if TYPE_CHECKING:
+    from calmlarder.larder.lot import Lot
+
+# A cold box is warmed through in a pan in about so many minutes: common practice, no source.
+_WARMED_MINUTES = 6
+_FREEZER_DAYS = 90  # common practice, no source
+
+
+class Box(BaseModel):
+    """A dish in boxes of one share each.
+
+    `keeps_days` is in the fridge, by the food-safety figures of its parts and the pattern; 0 means tonight only.
+    `heated` says that something in it was cooked on an earlier day: it has been warmed once and may not be again.
+    `cold` says that it can be eaten as it is, without warming.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    title: Annotated[str, Field(min_length=2)]
+    mixture: Mixture
+    keeps_days: Annotated[int, Field(ge=0, le=7)]
+    keeps_why: str
+    freezes: bool
+    heated: bool
+    cold: bool
+
+    @property
+    def food_id(self) -> str:
+        """The id it has among the foods, from its title and its parts."""
+        slug = re.sub(r"[^a-z0-9]+", "-", self.title.casefold()).strip("-")[:40].strip("-")
+        return f"boxed-{slug or 'dish'}-{zlib.crc32(self.model_dump_json().encode()) % 1_000_000}"
+
+
+def with_boxes(tables: Tables, boxes: Iterable[Box]) -> Tables:
+    """The tables, and each boxed dish as a food of them. Parts that are no longer in the tables raise KeyError."""
+    new = {box.food_id: box for box in boxes if box.food_id not in tables.food_by_id}
+    if not new:
+        return tables
+    made = [_as_food(box, tables) for box in new.values()]
+    return Tables.model_construct(
+        **{**dict(tables), "foods": (*tables.foods, *(food for food, _, _ in made))}
+        | {"fermentables": (*tables.fermentables, *(row for _, rows, _ in made for row in rows))}
+        | {"keeping": (*tables.keeping, *(row for _, _, rows in made for row in rows))}
+        | {"mixtures": {**tables.mixtures, **{food_id: box.mixture for food_id, box in new.items()}}}
+    )
+
+
+def boxes_of(lots: Iterable["Lot"]) -> list[Box]:
+    """The boxes among lots."""
+    return [lot.box for lot in lots if lot.box is not None]
+
+
+def readable(box: Box, tables: Tables) -> bool:
+    """Whether the tables still know everything in it."""
+    return all(part.food in tables.food_by_id for part in box.mixture.parts)
+
+
+def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], list[Keeping]]:
+    mixture = box.mixture
+    parts = [Part(tables.food_by_id[part.food], Decimal(part.grams)) for part in mixture.parts]
+    whole = Decimal(mixture.shares * mixture.share_grams)
+    made = made_food(box.food_id, parts, whole, "boxed", "base", tables)
+    protein = sum((part.grams * (part.food.protein_g or 0) for part in parts), Decimal(0)) / whole
+    food = made.food.model_copy(
+        update={
+            "id": box.food_id,
+            "name": f"{box.title[:1].lower()}{box.title[1:]} (boxed)",
+            "state": "cooked",
+            "portion_g": Decimal(mixture.share_grams),
+            # Rounded down: a floor that is met by the rounded figure is met.
+            "protein_g": protein.quantize(Decimal("0.001"), rounding=ROUND_DOWN),
+            "flavours": {"any": 1},
+            "minutes": {**({"raw": 0} if box.cold else {}), **({} if box.heated else {"stir-fry": _WARMED_MINUTES})},
+        }
+    )
+    rows = tuple(row.model_copy(update={"food": box.food_id}) for row in made.fermentables)
+    return food, rows, _keeping(box)
+
+
+def _keeping(box: Box) -> list[Keeping]:
+    fridge = Keeping(
+        food=box.food_id, place="fridge", state="cooked", days=box.keeps_days, kind="safety",
+        source="fsa_uk", note=box.keeps_why,
+    )  # fmt: skip
+    if not box.freezes:
+        return [fridge]
+    freezer = Keeping(
+        food=box.food_id, place="freezer", state="cooked", days=_FREEZER_DAYS, kind="quality",
+        source="common_practice", note="cooled fast, a portion to a box",
+    )  # fmt: skip
+    return [fridge, freezer]

@@ -1,0 +1,25 @@
+"""A dish in boxes as its parts, so that each part counts under its own cut-off class."""
+
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+
+class MixturePart(BaseModel):
+    """One food of the whole dish: grams as planned or weighed, and hundredths of a gram in the worst case."""
+
+    model_config = ConfigDict(frozen=True)
+
+    food: str
+    grams: Annotated[int, Field(gt=0)]
+    most_hundredths: Annotated[int, Field(gt=0)]
+
+
+class Mixture(BaseModel):
+    """A dish of `shares` equal shares, each of `share_grams` when it went into its box."""
+
+    model_config = ConfigDict(frozen=True)
+
+    shares: Annotated[int, Field(ge=1, le=12)]
+    share_grams: Annotated[int, Field(gt=0)]
+    parts: Annotated[tuple[MixturePart, ...], Field(min_length=1)]
