@@ -330,6 +330,8 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
         assert "Step 2" in str(app.screen.query_one("#step", Static).content)
         await pilot.press("c")
         await pilot.pause()
+        await pilot.press("enter")  # nothing goes into boxes
+        await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
 
     play(act)

@@ -10,6 +10,7 @@ from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of
 from calmlarder.export.logged import eaten_line, eaten_object
+from calmlarder.larder.box import box_named
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.larder.usable import why_unfit
@@ -21,6 +22,7 @@ from calmlarder.store.home import home_folder
 from calmlarder.store.larder import lots_on_day, used_up, with_kept_boxes
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _LONGEST_NAME = 40
 
@@ -29,15 +31,14 @@ def ate(options: argparse.Namespace) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
     today, at, who = day_of(options), moment_of(options, options.when, "--when"), person(options.who, "--who")
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        tables = with_kept_boxes(store, tables_of(options))
-        readings = LarderReader(tables, today).read_all([" ".join(options.text)], "LINE")
-        lots, problems = clear(readings, "LINE")
-        if problems or not lots:
-            raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-        portion = _portion(lots[0], tables, options)
+        plain = tables_of(options)
+        tables = with_kept_boxes(store, plain)
+        text = " ".join(options.text)
+        boxed = box_named(text, [one.lot for one in lots_on_day(store, today, plain)], tables)
+        line, portion = (text, _one_box(boxed)) if boxed is not None else _read(text, options, plain)
         loads, unknown = loads_of([portion], tables)
         entry = Eaten(
-            at=at, who=who, text=lots[0].line, food=portion.food.id, title=portion.food.name,
+            at=at, who=who, text=line, food=portion.food.id, title=portion.food.name,
             grams=round(portion.grams, 1), loads=loads, unknown=unknown,
         )  # fmt: skip
         kept = KeptEaten(log(store, entry, _from_box(store, portion, today, tables)), entry)
@@ -74,12 +75,21 @@ def person(given: str, option: str) -> str:
     return name
 
 
+def _one_box(food: Food) -> Portion:
+    """What one box holds is known."""
+    return Portion(food, float(food.portion_g), float(food.portion_g))
+
+
+def _read(text: str, options: argparse.Namespace, tables: Tables) -> tuple[str, Portion]:
+    lots, problems = clear(LarderReader(tables, day_of(options)).read_all([text], "LINE"), "LINE")
+    if problems or not lots:
+        raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
+    return lots[0].line, _portion(lots[0], tables, options)
+
+
 def _portion(lot: Lot, tables: Tables, options: argparse.Namespace) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
-    if food.id in tables.mixtures:  # what one box holds is known
-        grams = float(food.portion_g)
-        return Portion(food, grams, grams)
     entry = read_entry(lot.line, day_of(options), frozenset())
     how = entry.amount.how if entry else "none"
     if how == "none":

@@ -55,7 +55,7 @@ def cooked(options: argparse.Namespace) -> int:
         if options.boxes:
             pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
             lot, why = box_up(dinner, weighed, options.boxes, today, pattern, tables)
-        cook(store, lots, uses, entry, lot)
+        cook(store, lots, dinner.title, uses, entry, lot)
         store.remember(_PROPOSED, None)
     if options.json:
         told: dict[str, Any] = {

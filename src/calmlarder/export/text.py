@@ -108,7 +108,12 @@ def _nearest(nearest: Nearest, wanted: Wanted, style: Style) -> Iterator[str]:
 
 
 def _how(use: PlateUse) -> str:
-    how = {"weigh": "weigh", "eye": use.household or "by eye", "staple": use.household or "by eye"}[use.how]
+    how = {
+        "weigh": "weigh",
+        "eye": use.household or "by eye",
+        "staple": use.household or "by eye",
+        "box": "from its box",
+    }[use.how]
     if use.days_left is None:
         return how
     left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"

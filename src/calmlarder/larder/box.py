@@ -65,6 +65,17 @@ def boxes_of(lots: Iterable["Lot"]) -> list[Box]:
     return [lot.box for lot in lots if lot.box is not None]
 
 
+def box_named(text: str, lots: "Iterable[Lot]", tables: Tables) -> Food | None:
+    """The one boxed dish of the larder that `boxed rice bowl` means: every word is in its name."""
+    words = re.findall(r"\w+", text.casefold())
+    if not {"box", "boxed"}.intersection(words):
+        return None
+    sought = set(words) - {"box", "boxed", "of", "the", "a"}
+    foods = {box.food_id: tables.food_by_id[box.food_id] for box in boxes_of(lots)}
+    found = [food for food in foods.values() if sought <= set(re.findall(r"\w+", food.name))]
+    return found[0] if len(found) == 1 else None
+
+
 def readable(box: Box, tables: Tables) -> bool:
     """Whether the tables still know everything in it."""
     return all(part.food in tables.food_by_id for part in box.mixture.parts)

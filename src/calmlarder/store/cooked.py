@@ -10,10 +10,14 @@ from calmlarder.store.store import Store
 
 
 def cook(
-    store: Store, lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None
+    store: Store,
+    lots: Sequence[KeptLot],
+    title: str,
+    uses: Iterable[tuple[str, str, int]],
+    entry: Eaten | None,
+    boxed: Lot | None,
 ) -> None:
     """Take (line, food, grams) out of the lots, log one share and keep the boxes; None where there is none."""
-    title = entry.title if entry is not None else boxed.line if boxed is not None else "dinner"
     store.change_lots(
         used_up(lots, uses),
         f"cook {title}",

@@ -96,9 +96,9 @@ class Kitchen:
         """What was eaten in the hours that still count."""
         return tuple(one.eaten for one in eaten_before(self.store, self.now(), WINDOW_HOURS))
 
-    def cooked(self, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None) -> None:
+    def cooked(self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None) -> None:
         """Take what was cooked out of the larder, log each person's share and box the rest, as one action."""
-        cook(self.store, self.lots(), uses, entry, boxed)
+        cook(self.store, self.lots(), title, uses, entry, boxed)
 
     def take_out(self, one: KeptLot, how: str) -> None:
         """A lot used up or thrown away."""
