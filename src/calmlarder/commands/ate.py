@@ -9,15 +9,13 @@ from typing import Any
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of
-from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
-from calmlarder.matching.entry import read_entry
+from calmlarder.ledger.told import eaten_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.eaten import Eaten, Portion, loads_of, most_of
+from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
 from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import GROUPS
 
 _LONGEST_NAME = 40
@@ -31,12 +29,7 @@ def ate(options: argparse.Namespace) -> int:
     lots, problems = clear(LarderReader(tables, today).read_all([text], "LINE"), "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-    portion = _portion(lots[0], tables, options)
-    loads, unknown = loads_of([portion], tables)
-    entry = Eaten(
-        at=at, who=who, text=lots[0].line, food=portion.food.id, title=portion.food.name,
-        grams=round(portion.grams, 1), loads=loads, unknown=unknown,
-    )  # fmt: skip
+    entry = eaten_of(lots[0], at, who, today, tables)
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         kept = KeptEaten(log(store, entry), entry)
     if options.json:
@@ -102,14 +95,3 @@ def person(given: str, option: str) -> str:
         remedy = f"give a name of at most {_LONGEST_NAME} signs"
         raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
     return name
-
-
-def _portion(lot: Lot, tables: Tables, options: argparse.Namespace) -> Portion:
-    """What was eaten of a food: where no amount was given one portion, not the whole pack."""
-    food = tables.food_by_id[lot.food]
-    entry = read_entry(lot.line, day_of(options), frozenset())
-    how = entry.amount.how if entry else "none"
-    if how == "none":
-        grams = float(food.portion_g)
-        return Portion(food, grams, most_of(grams, grams, weighed=False))
-    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed"))

@@ -30,10 +30,13 @@ def style_of_output() -> Style:
 
 def bar(share: float, width: int, style: Style) -> str:
     """A bar of one colour with the percentage beside it."""
+    return f"{blocks(share, width, style)} {round(share * 100):3d} %"
+
+
+def blocks(share: float, width: int, style: Style) -> str:
+    """A bar of one colour."""
     halves = round(max(0.0, min(1.0, share)) * width * 2)
     if style.blocks:
         filled = _FULL * (halves // 2) + _HALF * (halves % 2)
-        drawn = filled + _EMPTY * (width - len(filled))
-    else:
-        drawn = "#" * (halves // 2) + "." * (width - halves // 2)
-    return f"{drawn} {round(share * 100):3d} %"
+        return filled + _EMPTY * (width - len(filled))
+    return "#" * (halves // 2) + "." * (width - halves // 2)

@@ -11,7 +11,8 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import COPY_NAME, cannot_use, keep_copy, ready_home
 from calmlarder.store.schema import STEPS
 
-Place = Literal["lots", "settings", "eaten"]
+Log = Literal["eaten", "ended", "felt"]
+Place = Literal["lots", "settings", "eaten", "ended", "felt"]
 _BUSY_SECONDS = 10
 _MOST_ACTIONS = 500
 
@@ -33,7 +34,7 @@ class Change(NamedTuple):
 
 
 class Store:
-    """Lots, settings and what was eaten, of one home. Open it with `Store.at`; use it as a context."""
+    """Lots, settings and logs of one home. Open it with `Store.at`; use it as a context."""
 
     def __init__(self, connection: sqlite3.Connection, file: Path) -> None:
         self._connection = connection
@@ -106,18 +107,30 @@ class Store:
 
     def eaten(self, since: str) -> list[Stored]:
         """What was eaten at or after a local ISO time, oldest first."""
-        rows = self._connection.execute("SELECT id, content FROM eaten WHERE at >= ? ORDER BY at, id", (since,))
+        return self.logged("eaten", since)
+
+    def logged(self, log: Log, since: str = "") -> list[Stored]:
+        """Entries of a log at or after a local ISO day or time, oldest first."""
+        rows = self._connection.execute(f"SELECT id, content FROM {log} WHERE at >= ? ORDER BY at, id", (since,))
         return [Stored(row_id, json.loads(content)) for row_id, content in rows]
 
     def add_eaten(self, content: dict[str, Any], words: str) -> int:
         """One entry of what was eaten as one action; its id."""
+        return self.add_logged("eaten", content, words)
+
+    def add_logged(self, log: Log, content: dict[str, Any], words: str) -> int:
+        """One entry of a log as one action; its id."""
         with self._action(words) as action:
-            return self._insert("eaten", content, action)
+            return self._insert(log, content, action)
 
     def change_lots(
-        self, contents: Mapping[int, dict[str, Any] | None], words: str, eaten: Sequence[dict[str, Any]] = ()
+        self,
+        contents: Mapping[int, dict[str, Any] | None],
+        words: str,
+        eaten: Sequence[dict[str, Any]] = (),
+        ended: Sequence[dict[str, Any]] = (),
     ) -> None:
-        """New contents for lots as one action, None to take one out; entries of what was eaten join the action.
+        """New contents for lots as one action, None to take one out; what was eaten and what ended join the action.
 
         Raises CannotGoOn for an id that is none.
         """
@@ -131,6 +144,8 @@ class Store:
                 self._note(action, Change("lots", str(lot_id), json.loads(row[0]), content))
             for entry in eaten:
                 self._insert("eaten", entry, action)
+            for entry in ended:
+                self._insert("ended", entry, action)
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
@@ -194,7 +209,7 @@ class Store:
         if self._connection.in_transaction:
             self._connection.execute("ROLLBACK")
 
-    def _insert(self, place: Literal["lots", "eaten"], content: dict[str, Any], action: int) -> int:
+    def _insert(self, place: Literal["lots"] | Log, content: dict[str, Any], action: int) -> int:
         cursor = self._connection.execute(f"INSERT INTO {place} (content) VALUES (?)", (json.dumps(content),))
         row_id = int(cursor.lastrowid or 0)
         self._note(action, Change(place, str(row_id), None, content))
