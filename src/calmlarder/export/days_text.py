@@ -27,16 +27,16 @@ _EIGHTHS, _PLAIN = "▁▂▃▄▅▆▇█", "12345678"
 _NO_LOG = " "
 _NONE = {True: "·", False: "."}
 _LABEL = 18
-_BESIDE = 30  # columns of the label before a row and of the number behind it
+_BESIDE = 34  # columns of the label before a row and of the number behind it
 
 
 def days_text(days: Sequence[Day], related: Related, style: Style) -> Iterator[str]:
     """Lines for a terminal, in pieces that fit its width."""
     first, last = days[0].on, days[-1].on
-    yield style.strong(f"What was eaten of each group and how the gut felt, {first} to {last}")
+    yield from style.headings(f"What was eaten of each group and how the gut felt, {first} to {last}")
     if not any(day.loads_g or day.felt for day in days):
-        yield '  Nothing was logged. `calmlarder ate "200 ml orange juice"`, `calmlarder feel 3 --note TEXT`'
-    width = max(7, style.width - _BESIDE)
+        yield from _filled('Nothing was logged. `calmlarder ate "200 ml orange juice"`, `calmlarder feel 3`', style)
+    width = max(1, style.width - _BESIDE)
     for start in range(0, len(days), width):
         yield from _piece(days[start : start + width], days, style)
     yield ""
@@ -94,7 +94,7 @@ def _related(related: Related, style: Style) -> Iterator[str]:
         )  # fmt: skip
     for one in related.found:
         span = f"{one.rho:+.2f}, between {one.low:+.2f} and {one.high:+.2f}"
-        yield f"  {ROW_WORDS[one.group]:{_LABEL}}{span}: {_says(one)}"
+        yield from _filled(f"{ROW_WORDS[one.group]:{_LABEL}}{span}: {_says(one)}", style)
     if related.days >= LEAST_DAYS:
         yield from _filled(
             f"Spearman's rank correlation of the day's grams with the worst feeling of the same day, over "

@@ -3,6 +3,7 @@
 import os
 import shutil
 import sys
+import textwrap
 from typing import NamedTuple
 
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
@@ -14,6 +15,10 @@ class Style(NamedTuple):
     bold: bool
     blocks: bool
     width: int
+
+    def headings(self, text: str) -> list[str]:
+        """A heading in lines that fit."""
+        return [self.strong(line) for line in textwrap.wrap(text, self.width)]
 
     def strong(self, text: str) -> str:
         """A heading."""

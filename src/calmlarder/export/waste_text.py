@@ -9,29 +9,32 @@ from calmlarder.ledger.advice import Advice, Advised
 from calmlarder.ledger.waste import FoodThrown, Waste
 
 _MOST_FOODS = 10
-_BESIDE = 46  # columns that week and numbers take
+_BESIDE, _BESIDE_SHORT = 46, 20  # columns that week and numbers take
+_WIDE = 60  # columns from which on eaten and given stand beside
 
 
 def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
     """Lines for a terminal."""
     weeks = len(waste.weeks)
-    yield style.strong(f"Thrown in {'one week' if weeks == 1 else f'{weeks} weeks'}, g of edible food by week")
+    yield from style.headings(f"Thrown in {'one week' if weeks == 1 else f'{weeks} weeks'}, g of edible food by week")
     most = max(week.thrown_g for week in waste.weeks)
+    wide = style.width >= _WIDE
+    room = style.width - (_BESIDE if wide else _BESIDE_SHORT)
     for week in waste.weeks:
-        drawn = blocks(week.thrown_g / most if most else 0, max(6, style.width - _BESIDE), style)
-        numbers = f"eaten {week.eaten_g:>5.0f}, given {week.given_g:>4.0f}"
-        yield f"  {week.monday:%Y-%m-%d}  {drawn} {week.thrown_g:>5.0f}  {numbers}"
+        drawn = blocks(week.thrown_g / most if most else 0, room, style)
+        numbers = f"  eaten {week.eaten_g:>5.0f}, given {week.given_g:>4.0f}" if wide else ""
+        yield f"  {week.monday:%Y-%m-%d}  {drawn} {week.thrown_g:>5.0f}{numbers}"
     yield ""
-    yield style.strong(f"In all {waste.thrown_g:g} g, about {waste.thrown_portions:.1f} portions")
+    yield from style.headings(f"In all {waste.thrown_g:g} g, about {waste.thrown_portions:.1f} portions")
     yield from _foods(waste, style)
     yield ""
-    yield style.strong(
+    yield from style.headings(
         f"Rescued by a proposed dinner: {waste.rescued_g:g} g, about {waste.rescued_portions:.1f} portions"
     )
     yield from _filled("Counted is what was cooked with a week or less left. What was thrown needs no guess; "
                        "what would have been thrown without the dinner nobody knows.", style)  # fmt: skip
     yield ""
-    yield style.strong("What would help most")
+    yield from style.headings("What would help most")
     if advised.missing:
         yield from _filled(f"Nothing to say yet: {advised.missing}.", style)
     for number, advice in enumerate(advised.advice, 1):
