@@ -33,12 +33,14 @@ _BESIDE = 34  # columns of the label before a row and of the number behind it
 def days_text(days: Sequence[Day], related: Related, style: Style) -> Iterator[str]:
     """Lines for a terminal, in pieces that fit its width."""
     first, last = days[0].on, days[-1].on
-    yield from style.headings(f"What was eaten of each group and how the gut felt, {first} to {last}")
+    yield from style.headings(f"Eaten of each group, and how the gut felt: {first} to {last}")
     if not any(day.loads_g or day.felt for day in days):
         yield from _filled('Nothing was logged. `calmlarder ate "200 ml orange juice"`, `calmlarder feel 3`', style)
     width = max(1, style.width - _BESIDE)
     for start in range(0, len(days), width):
         yield from _piece(days[start : start + width], days, style)
+    blank = f"a {_NONE[style.blocks]} is none at all, a blank a day without a log"
+    yield from _filled(f"Each row is drawn up to its own most; {blank}.", style)
     yield ""
     yield from _notes(days, style)
     yield style.strong("Together")
@@ -55,8 +57,6 @@ def _piece(shown: Sequence[Day], days: Sequence[Day], style: Style) -> Iterator[
         yield f"  {ROW_WORDS[group]:{_LABEL}}{row}  most {most:.2f} g"
     row = "".join(_sign(None if day.worst is None else float(day.worst), WORST, style) for day in shown)
     yield f"  {'gut, 0 to 10':{_LABEL}}{row}  worst of day"
-    blank = f"a {_NONE[style.blocks]} is none at all, a blank a day without a log"
-    yield from _filled(f"Each row is drawn up to its own most; {blank}.", style)
 
 
 def _scale(shown: Sequence[Day]) -> str:

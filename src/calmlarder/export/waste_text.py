@@ -31,8 +31,8 @@ def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
     yield from style.headings(
         f"Rescued by a proposed dinner: {waste.rescued_g:g} g, about {waste.rescued_portions:.1f} portions"
     )
-    yield from _filled("Counted is what was cooked with a week or less left. What was thrown needs no guess; "
-                       "what would have been thrown without the dinner nobody knows.", style)  # fmt: skip
+    yield from _filled("Cooked with a week or less left. What would have become of it without the dinner, "
+                       "nobody knows.", style)  # fmt: skip
     yield ""
     yield from style.headings("What would help most")
     if advised.missing:

@@ -15,6 +15,7 @@ Log = Literal["eaten", "ended", "felt"]
 Place = Literal["lots", "settings", "eaten", "ended", "felt"]
 _BUSY_SECONDS = 10
 _MOST_ACTIONS = 500
+_found_sound: dict[Path, int] = {}  # when the file that was checked had last been written, ns
 
 
 class Stored(NamedTuple):
@@ -52,8 +53,11 @@ class Store:
             connection.execute("PRAGMA foreign_keys = ON")
             connection.execute("PRAGMA journal_mode = WAL")
             connection.execute("PRAGMA synchronous = FULL")
-            if connection.execute("PRAGMA quick_check").fetchone()[0] != "ok":
+            # The check reads the whole file: once for each state of it is enough for one run of the program.
+            state = file.stat().st_mtime_ns
+            if _found_sound.get(file) != state and connection.execute("PRAGMA quick_check").fetchone()[0] != "ok":
                 _damaged(file)
+            _found_sound[file] = state
             file.chmod(0o600)
             store = cls(connection, file)
             store._bring_up_to_date()

@@ -37,19 +37,19 @@ class LarderScreen(Screen[None]):
         Binding("f3", "app.tonight", "Tonight"),
         Binding("down", "to_table", "To the list", show=False),
         Binding("escape", "to_line", "To the line", show=False),
-        Binding("f4", "edit", "Edit"),
-        Binding("f5", "used", "Used up"),
-        Binding("f6", "thrown", "Thrown away"),
+        Binding("f1", "app.help", "Help"),
+        Binding("f5", "used", "Eaten"),
+        Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
         Binding("f9", "figures", "Figures", show=False),
         Binding("f8", "demo", "Demo larder", show=False),
-        Binding("ctrl+t", "begin('ate ')", "Ate…"),
-        Binding("ctrl+g", "begin('gut ')", "Gut…"),
+        Binding("ctrl+t", "begin('ate ')", "Ate…", show=False),
+        Binding("ctrl+g", "begin('gut ')", "Gut…", show=False),
         Binding("ctrl+l", "days", "Days"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
-        Binding("f1", "app.help", "Help"),
+        Binding("f4", "edit", "Edit"),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -62,7 +62,9 @@ class LarderScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield Header(icon="")
-        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
+        yield LineInput(
+            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: gut 3", id="line"
+        )
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield DataTable(id="lots", cursor_type="row", zebra_stripes=False)
@@ -232,14 +234,15 @@ class LarderScreen(Screen[None]):
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
-        if self._chosen() is not None:
+        one = self._chosen()
+        if one is not None:
             from calmlarder.tui.why_thrown import WhyThrown
 
             def said(end: "End | None") -> None:
                 if end is not None:
                     self._take_out(end.how, end.why)
 
-            self.app.push_screen(WhyThrown(), said)
+            self.app.push_screen(WhyThrown(one.lot.line), said)
 
     def _take_out(self, how: How, why: Why | None = None) -> None:
         one = self._chosen()

@@ -31,11 +31,15 @@ class WhyThrown(ModalScreen[End | None]):
         Binding("escape", "leave", "Back"),
     ]
 
+    def __init__(self, line: str) -> None:
+        super().__init__()
+        self._line = line
+
     def compose(self) -> ComposeResult:
         """A line for each key."""
         lines = [f"  {key}      {end.why}" for key, end in _KEYS.items()]
         text = [
-            "Thrown away. Why?",
+            f"Thrown away: {self._line}. Why?",
             *lines,
             "  Enter  no reason",
             "  g      given away, not thrown",
