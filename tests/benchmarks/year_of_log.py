@@ -1,7 +1,8 @@
 """`tonight` with a year of log, 3,000 sittings and as much ledger, as a multiple of an empty log.
 
 Run: python tests/benchmarks/year_of_log.py. Wanted: at most 1.1 times. Both are timed in turn, so that a busy machine
-is busy for both, in seconds of the processor, on a home where nothing of the log counts any more, so that both find the same dinner.
+is busy for both, in seconds of the processor, on a home where nothing of the log counts any
+more, so that both find the same dinner.
 """
 
 import resource

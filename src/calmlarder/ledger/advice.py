@@ -80,9 +80,9 @@ def _advice(food: str, title: str, lots: Sequence[Purchase], thrown: Sequence[Pu
     why = max(sorted(set(whys)), key=whys.count, default=None)
     weeks = _freezer_weeks(food, tables)
     what: What
-    if why == "did not like":
+    if why == "did not like" or (eaten == 0 and not weeks):
         what = "leave it"
-    elif eaten < size and (why == "bought too much" or (why is None and eaten <= _MUCH_SHARE * size)):
+    elif 0 < eaten < size and (why == "bought too much" or (why is None and eaten <= _MUCH_SHARE * size)):
         what = "buy less"
     elif weeks:
         what = "freeze"

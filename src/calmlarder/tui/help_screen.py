@@ -11,7 +11,7 @@ F9 where the figures of the chosen food come from, \
 Ctrl+Z takes back, Ctrl+Y does again. F2: who eats, and what holds for them. F8: a demo larder, while it is empty.
 
 WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours. \
-HOW THE GUT FEELS (Ctrl+G): `gut 3 a bit tight`, from 0 calm to 10 the worst you know. \
+HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \

@@ -24,7 +24,7 @@ _EMPTY = (
     "  half tin coconut milk opened monday\n  bendy parsnip x2\n  firm tofu 280g, use by friday\n"
     "or press F8 for the larder of an invented household.\n\n"
     "A line that begins with ate is logged, not kept: ate 200 ml orange juice.\n"
-    "So is how the gut feels: gut 3 a bit tight"
+    "So is how the gut feels: feel 3 a bit tight"
 )
 _MOST_ASKED = 9
 _FILTER = "/"
@@ -45,7 +45,7 @@ class LarderScreen(Screen[None]):
         Binding("f9", "figures", "Figures", show=False),
         Binding("f8", "demo", "Demo larder", show=False),
         Binding("ctrl+t", "begin('ate ')", "Ate…", show=False),
-        Binding("ctrl+g", "begin('gut ')", "Gut…", show=False),
+        Binding("ctrl+g", "begin('feel ')", "Gut…", show=False),
         Binding("ctrl+l", "days", "Days"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
@@ -63,7 +63,7 @@ class LarderScreen(Screen[None]):
         """Line, what it means, list."""
         yield Header(icon="")
         yield LineInput(
-            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: gut 3", id="line"
+            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: feel 3", id="line"
         )
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
@@ -118,7 +118,7 @@ class LarderScreen(Screen[None]):
             self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
             return
         logged = log_line(event.value)
-        if logged is not None and logged.word == "gut":
+        if logged is not None and logged.word == "feel":
             self.query_one("#meaning", Static).update(gut_meaning(logged.rest))
             return
         reading = self._kitchen.read(logged.rest if logged else event.value)
@@ -134,7 +134,7 @@ class LarderScreen(Screen[None]):
             self.action_to_table()
             return
         logged = log_line(event.value)
-        if logged is not None and logged.word == "gut":
+        if logged is not None and logged.word == "feel":
             self._keep_gut(logged.rest)
             return
         reading = self._kitchen.read(logged.rest if logged else event.value)
