@@ -1,13 +1,19 @@
 """Pictures of every screen at three sizes, for the README and for looking at: python tests/take_pictures.py."""
 
 import asyncio
+import random
 import re
 import tempfile
-from datetime import date
+from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 from textual.widgets import Input
 
+from calmlarder.ledger.ended import Ended
+from calmlarder.ledger.felt import Felt
+from calmlarder.sitting.eaten import Eaten, Load
+from calmlarder.store.eaten import log
+from calmlarder.store.ledger import feel
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
@@ -15,6 +21,27 @@ from calmlarder.tui.app import LarderApp
 FOLDER = Path(__file__).parent / "pictures"
 SIZES = [(60, 20), (80, 24), (120, 40)]
 TODAY = date(2026, 3, 11)
+
+
+def past_weeks(app: LarderApp) -> None:
+    """An invented diary and ledger."""
+    store, rng = app._store, random.Random(4)
+    for back in range(40, -1, -1):
+        on = TODAY - timedelta(days=back)
+        at = datetime.combine(on, time(18))
+        sizes = {group: rng.randrange(300_000) for group in ("oligosaccharides", "lactose", "mannitol")}
+        sizes |= {"polyols": sizes["mannitol"], "total": sizes["oligosaccharides"] + sizes["mannitol"]}
+        loads = tuple(Load(cutoff_class="other", group=g, plan_ug=x, worst_ug=x) for g, x in sizes.items())
+        if back % 9:
+            log(store, Eaten(at=at, who="me", text="d", food="", title="d", grams=300, loads=loads))
+        feel(store, Felt(at=at, who="me", score=rng.randrange(7), note="tight after lunch" if back == 3 else ""))
+        food = ("spinach", "carrot", "bread-rye")[back % 3]
+        how = "thrown" if back % 3 == 0 and back % 4 else "eaten"
+        entry = Ended(
+            on=on, lot=back, food=food, title=food, portion_g=80, line=food, of_grams=200, grams=200, how=how,
+            why="past its day" if how == "thrown" else None, rescued=how == "eaten" and back % 2 == 0,
+        )  # fmt: skip
+        store.add_logged("ended", entry.model_dump(mode="json"), "past")
 
 
 async def take(size: tuple[int, int]) -> None:
@@ -48,6 +75,14 @@ async def take(size: tuple[int, int]) -> None:
             await picture("cook")
             await pilot.press("f1")
             await picture("help")
+            await pilot.press("escape", "escape", "escape", "down", "f6")
+            await picture("thrown")
+            await pilot.press("escape")
+            past_weeks(app)
+            await pilot.press("ctrl+l")
+            await picture("days")
+            await pilot.press("end")
+            await picture("waste")
 
 
 if __name__ == "__main__":

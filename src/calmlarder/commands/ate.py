@@ -2,27 +2,24 @@
 
 import argparse
 import json
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from pathlib import Path
-from typing import Any
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import box_named
-from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
-from calmlarder.larder.usable import why_unfit
-from calmlarder.matching.entry import read_entry
+from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.eaten import Eaten, Portion, loads_of, most_of
+from calmlarder.sitting.eaten import Eaten
+from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
-from calmlarder.store.larder import lots_on_day, used_up, with_kept_boxes
+from calmlarder.store.larder import lots_on_day, with_kept_boxes
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 
 _LONGEST_NAME = 40
 
@@ -34,14 +31,14 @@ def ate(options: argparse.Namespace) -> int:
         plain = tables_of(options)
         tables = with_kept_boxes(store, plain)
         text = " ".join(options.text)
-        boxed = box_named(text, [one.lot for one in lots_on_day(store, today, plain)], tables)
-        line, portion = (text, _one_box(boxed)) if boxed is not None else _read(text, options, plain)
-        loads, unknown = loads_of([portion], tables)
-        entry = Eaten(
-            at=at, who=who, text=line, food=portion.food.id, title=portion.food.name,
-            grams=round(portion.grams, 1), loads=loads, unknown=unknown,
-        )  # fmt: skip
-        kept = KeptEaten(log(store, entry, _from_box(store, portion, today, tables)), entry)
+        lots = lots_on_day(store, today, plain)
+        boxed = box_named(text, [one.lot for one in lots], tables)
+        if boxed is None:
+            entry = _read(text, at, who, today, plain)
+            kept = KeptEaten(log(store, entry), entry)
+        else:
+            entry = box_eaten(boxed, at, who, tables)
+            kept = KeptEaten(eat_box(store, entry, lots, today, tables), entry)
     if options.json:
         print(json.dumps({"eaten": [eaten_object(kept.id, kept.eaten)]}, ensure_ascii=False, indent=2))
     else:
@@ -75,35 +72,8 @@ def person(given: str, option: str) -> str:
     return name
 
 
-def _one_box(food: Food) -> Portion:
-    """What one box holds is known."""
-    return Portion(food, float(food.portion_g), float(food.portion_g))
-
-
-def _read(text: str, options: argparse.Namespace, tables: Tables) -> tuple[str, Portion]:
-    lots, problems = clear(LarderReader(tables, day_of(options)).read_all([text], "LINE"), "LINE")
+def _read(text: str, at: datetime, who: str, today: date, tables: Tables) -> Eaten:
+    lots, problems = clear(LarderReader(tables, today).read_all([text], "LINE"), "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-    return lots[0].line, _portion(lots[0], tables, options)
-
-
-def _portion(lot: Lot, tables: Tables, options: argparse.Namespace) -> Portion:
-    """What was eaten of a food: where no amount was given one portion, not the whole pack."""
-    food = tables.food_by_id[lot.food]
-    entry = read_entry(lot.line, day_of(options), frozenset())
-    how = entry.amount.how if entry else "none"
-    if how == "none":
-        grams = float(food.portion_g)
-        return Portion(food, grams, most_of(grams, grams, weighed=False))
-    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed"))
-
-
-def _from_box(store: Store, portion: Portion, today: date, tables: Tables) -> dict[int, dict[str, Any] | None]:
-    """What is left of a boxed dish after one box of it; nothing for any other food, which may come from anywhere."""
-    if portion.food.id not in tables.mixtures:
-        return {}
-    lots = [one for one in lots_on_day(store, today, tables) if one.lot.food == portion.food.id][:1]
-    unfit = next((why for one in lots if (why := why_unfit(one.lot))), None)
-    if unfit:
-        raise CannotGoOn([Problem(where=portion.food.name, what=unfit, remedy="throw it away: `larder remove`")])
-    return used_up(lots, [(one.lot.line, one.lot.food, round(portion.grams)) for one in lots])
+    return eaten_of(lots[0], at, who, today, tables)

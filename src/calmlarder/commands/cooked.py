@@ -11,7 +11,7 @@ from calmlarder.commands.moment import moment_of
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.cooked import cook
+from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day
 from calmlarder.store.store import Store
@@ -55,7 +55,8 @@ def cooked(options: argparse.Namespace) -> int:
         if options.boxes:
             pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
             lot, why = box_up(dinner, weighed, options.boxes, today, pattern, tables)
-        cook(store, lots, dinner.title, uses, entry, lot)
+        boxing = Boxing(lot, options.boxes / dinner.people)
+        cook(store, lots, dinner.title, uses, entry, boxing, today, tables)
         store.remember(_PROPOSED, None)
     if options.json:
         told: dict[str, Any] = {

@@ -3,11 +3,12 @@
 import argparse
 import json
 from collections.abc import Callable, Sequence
-from datetime import date
+from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Any
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
@@ -15,6 +16,7 @@ from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import FILE_NAME, home_folder
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
+from calmlarder.store.ledger import end
 from calmlarder.store.store import Store, restore
 from calmlarder.tables.book import Tables
 
@@ -145,7 +147,19 @@ def _edit(options: argparse.Namespace, store: Store, tables: Tables, today: date
 
 
 def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    store.change_lots(dict.fromkeys(options.ids), f"remove {len(options.ids)} lots")
+    """Raises CannotGoOn for a lot that is not there, or for more of it than there is; then nothing ends."""
+    if options.why and options.how != "thrown":
+        raise CannotGoOn([Problem(where="--why", what="is of what was thrown", remedy="give --how thrown as well")])
+    if options.grams is not None and len(options.ids) > 1:
+        raise CannotGoOn([Problem(where="--grams", what="is of one lot", remedy="name one lot at a time")])
+    by_id = {one.id: one for one in lots_on_day(store, today, tables)}
+    unknown = [lot_id for lot_id in dict.fromkeys(options.ids) if lot_id not in by_id]
+    if unknown:
+        # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
+        store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lots")
+    lots = [by_id[lot_id] for lot_id in dict.fromkeys(options.ids) if lot_id in by_id]
+    if lots:
+        end(store, lots, with_kept_boxes(store, tables), today, options.how, options.why, options.grams)
     return _list(options, store, tables, today)
 
 
@@ -187,9 +201,26 @@ def _move(
 
 
 def _export(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    """Lines that `import` reads: relative days are written as dates. Boxed dishes are told as comments."""
+    """Lines that `import` reads: relative days are written as dates. Boxed dishes are told as comments.
+
+    With --ics the labels' days for a calendar.
+    """
+    if options.ics is not None:
+        return _calendar(options, store, with_kept_boxes(store, tables), today)
     for one in lots_on_day(store, today, tables):
         print(f"# {one.lot.line}" if one.lot.box is not None else _plain_line(one.lot, tables))
+    return 0
+
+
+def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+    from calmlarder.export.ics import calendar
+
+    text = calendar(lots_on_day(store, today, tables), tables, datetime.now(UTC))
+    if options.ics == "-":
+        print(text, end="")
+    else:
+        write_out(Path(options.ics), text, "BEGIN:VCALENDAR", "--ics")
+        print(f"Wrote {text.count('BEGIN:VEVENT')} days to {Path(options.ics).name}.")
     return 0
 
 

@@ -107,7 +107,8 @@ def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
     from calmlarder.commands.moment import moment_of
     from calmlarder.sitting.eaten import ME
     from calmlarder.sitting.stacking import Stacking
-    from calmlarder.store.eaten import eaten_before
+    from calmlarder.sitting.zone import offsets_at
+    from calmlarder.store.eaten import may_count
     from calmlarder.store.home import FILE_NAME, home_folder
     from calmlarder.store.store import Store
 
@@ -118,10 +119,13 @@ def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
     if not (home / FILE_NAME).exists():
         return {}
     with Store.at(home) as store:
-        eaten = tuple(one.eaten for one in eaten_before(store, at, options.window))
+        eaten = may_count(store, at, options.window)
     # Of several people nobody knows who they are: then whoever has the most of a group counts.
     who = tuple(person(name, "--who") for name in options.who or ()) or ((ME,) if options.people == 1 else ())
-    return {"eaten": eaten, "stacking": Stacking(at=at, window_hours=options.window, fade=options.fade, who=who)}
+    how = Stacking(
+        at=at, window_hours=options.window, fade=options.fade, who=who, offsets_min=offsets_at(at)
+    )  # fmt: skip
+    return {"eaten": eaten, "stacking": how}
 
 
 def _nothing_known(readings: Sequence[Reading], source: str) -> None:

@@ -298,7 +298,9 @@ def _before(request: Mapping[str, Any]) -> list[tuple[str, Decimal, Sequence[Map
     window = Decimal(str(stacking["window_hours"])) * 3600
     found = []
     for entry in request.get("eaten") or ():
-        seconds = Decimal((now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1))
+        apart = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
+        clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
+        seconds = Decimal(min((apart + ahead for ahead in clocks or [0] if apart + ahead >= 0), default=-1))
         mine = not stacking["who"] or entry["who"] == "everyone" or entry["who"] in stacking["who"]
         if mine and 0 <= seconds < window:
             found.append((entry["who"], 1 - seconds / window if stacking["fade"] else Decimal(1), entry["loads"]))

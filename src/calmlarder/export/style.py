@@ -3,6 +3,7 @@
 import os
 import shutil
 import sys
+import textwrap
 from typing import NamedTuple
 
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
@@ -14,6 +15,10 @@ class Style(NamedTuple):
     bold: bool
     blocks: bool
     width: int
+
+    def headings(self, text: str) -> list[str]:
+        """A heading in lines that fit."""
+        return [self.strong(line) for line in textwrap.wrap(text, self.width)]
 
     def strong(self, text: str) -> str:
         """A heading."""
@@ -30,10 +35,13 @@ def style_of_output() -> Style:
 
 def bar(share: float, width: int, style: Style) -> str:
     """A bar of one colour with the percentage beside it."""
+    return f"{blocks(share, width, style)} {round(share * 100):3d} %"
+
+
+def blocks(share: float, width: int, style: Style) -> str:
+    """A bar of one colour."""
     halves = round(max(0.0, min(1.0, share)) * width * 2)
     if style.blocks:
         filled = _FULL * (halves // 2) + _HALF * (halves % 2)
-        drawn = filled + _EMPTY * (width - len(filled))
-    else:
-        drawn = "#" * (halves // 2) + "." * (width - halves // 2)
-    return f"{drawn} {round(share * 100):3d} %"
+        return filled + _EMPTY * (width - len(filled))
+    return "#" * (halves // 2) + "." * (width - halves // 2)

@@ -30,7 +30,11 @@ class Load(_Kept):
 
 
 class Eaten(_Kept):
-    """One person's sitting. `at` is local time; `food` is empty for a dish; `unknown` names foods not counted."""
+    """One person's sitting. `at` is local time; `food` is empty for a dish; `unknown` names foods not counted.
+
+    `offsets_min` are the minutes that local time may have been ahead of UTC: none where nobody knows, two where the
+    clock change makes the time happen twice.
+    """
 
     at: datetime
     who: str
@@ -40,6 +44,7 @@ class Eaten(_Kept):
     grams: float
     loads: tuple[Load, ...]
     unknown: tuple[str, ...] = ()
+    offsets_min: tuple[int, ...] = ()
 
 
 class Portion(NamedTuple):

@@ -26,6 +26,18 @@ class Stacking(BaseModel):
     window_hours: Annotated[float, Field(ge=0, le=24)] = WINDOW_HOURS
     fade: bool = False
     who: tuple[str, ...] = (ME,)  # empty: whoever is in the log
+    offsets_min: tuple[int, ...] = ()  # minutes that `at` may be ahead of UTC
+
+    def since(self, entry: Eaten) -> timedelta | None:
+        """Time from what was eaten to the sitting; None where it comes after it.
+
+        Told by UTC where both clocks are known, so that a clock change or a flight makes no hour longer or shorter,
+        and by the local times as typed where one is not. Of several readings the shortest counts: never too little.
+        """
+        apart = self.at - entry.at
+        ahead = [there - here for there in entry.offsets_min for here in self.offsets_min] or [0]
+        readings = (apart + timedelta(minutes=minutes) for minutes in ahead)
+        return min((one for one in readings if one >= timedelta(0)), default=None)
 
 
 class Counted(BaseModel):
@@ -34,7 +46,7 @@ class Counted(BaseModel):
     model_config = ConfigDict(frozen=True)
 
     eaten: Eaten
-    until: datetime
+    until: datetime  # local time of the sitting
     left_s: int  # seconds of the window that are left, where it fades; else the whole window
     window_s: int
 
@@ -58,12 +70,14 @@ def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...
     window = timedelta(seconds=math.ceil(how.window_hours * 3600))
     seconds = window // timedelta(seconds=1)
     found = []
-    for entry in sorted(entries, key=lambda one: one.at):
-        age = how.at - entry.at
-        if timedelta(0) <= age < window and (not how.who or entry.who in {*how.who, EVERYONE}):
+    for entry in entries:
+        age = how.since(entry)
+        if age is not None and age < window and (not how.who or entry.who in {*how.who, EVERYONE}):
             left = seconds - age // timedelta(seconds=1) if how.fade else seconds
-            found.append(Counted(eaten=entry, until=entry.at + window, left_s=left, window_s=seconds))
-    return tuple(found)
+            # By the clock of the sitting, which need not be the one the entry was typed by.
+            until = how.at - age + window
+            found.append(Counted(eaten=entry, until=until, left_s=left, window_s=seconds))
+    return tuple(sorted(found, key=lambda one: one.until))
 
 
 def held_ug(counted: Sequence[Counted], cap: Cap) -> int:

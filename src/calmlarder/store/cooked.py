@@ -1,12 +1,25 @@
-"""A dinner that was cooked, in the store: lots used, shares eaten, the rest in boxes, all of it one action."""
+"""What was cooked or eaten from a box, in the store: lots, log and ledger change together, as one action."""
 
 from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import NamedTuple
 
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.usable import why_unfit
+from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.eaten import content_of
 from calmlarder.store.larder import KeptLot, kept, used_up
+from calmlarder.store.ledger import eaten_up
 from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+
+
+class Boxing(NamedTuple):
+    """What goes into boxes, and which share of the dish it is, 0 to 1."""
+
+    lot: Lot | None
+    share: float
 
 
 def cook(
@@ -15,12 +28,34 @@ def cook(
     title: str,
     uses: Iterable[tuple[str, str, int]],
     entry: Eaten | None,
-    boxed: Lot | None,
+    boxing: Boxing,
+    on: date,
+    tables: Tables,
 ) -> None:
-    """Take (line, food, grams) out of the lots, log one share and keep the boxes; None where there is none."""
+    """Take (line, food, grams) out of the lots, log one share where somebody ate, and keep the boxes.
+
+    `tables` hold the boxed dishes too.
+    """
+    left = used_up(lots, uses)
     store.change_lots(
-        used_up(lots, uses),
+        left,
         f"cook {title}",
-        [] if entry is None else [content_of(entry)],
-        [] if boxed is None else [kept(boxed)],
+        eaten=[] if entry is None else [content_of(entry)],
+        ended=eaten_up(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
+        new=[] if boxing.lot is None else [kept(boxing.lot)],
     )
+
+
+def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, tables: Tables) -> int:
+    """One box of the dish that the entry names is eaten; the entry's number.
+
+    Raises CannotGoOn for a box that is not safe to eat.
+    """
+    mine = [one for one in lots if one.lot.food == entry.food][:1]
+    unfit = next((why for one in mine if (why := why_unfit(one.lot))), None)
+    if unfit:
+        remedy = "throw it away: `calmlarder larder remove`"
+        raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
+    left = used_up(mine, [(one.lot.line, one.lot.food, round(entry.grams)) for one in mine])
+    ended = eaten_up(mine, left, tables, on)
+    return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]

@@ -1,11 +1,10 @@
 """The sitting log in the store."""
 
-from collections.abc import Mapping
 from datetime import datetime, timedelta
-from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.sitting.eaten import Eaten
+from calmlarder.sitting.zone import FURTHEST, offsets_at
 from calmlarder.store.store import Store
 
 
@@ -17,13 +16,14 @@ class KeptEaten(NamedTuple):
 
 
 def content_of(entry: Eaten) -> dict[str, Any]:
-    """An entry as the store keeps it."""
-    return entry.model_dump(mode="json")
+    """An entry as the store keeps it, with how far this machine's clock is from UTC at that time."""
+    offsets = entry.offsets_min or offsets_at(entry.at)
+    return entry.model_copy(update={"offsets_min": offsets}).model_dump(mode="json")
 
 
-def log(store: Store, entry: Eaten, lots: Mapping[int, dict[str, Any] | None] = MappingProxyType({})) -> int:
-    """Keep one entry as one action, with what it leaves of lots; its number."""
-    return store.change_lots(lots, f"ate {entry.text}", [content_of(entry)])[0]
+def log(store: Store, entry: Eaten) -> int:
+    """Keep one entry as one action; its number."""
+    return store.add_logged("eaten", content_of(entry), f"ate {entry.text}")
 
 
 def eaten_before(store: Store, until: datetime, hours: float) -> list[KeptEaten]:
@@ -31,3 +31,10 @@ def eaten_before(store: Store, until: datetime, hours: float) -> list[KeptEaten]
     since = (until - timedelta(hours=hours)).isoformat()
     found = [KeptEaten(row.id, Eaten.model_validate(row.content)) for row in store.eaten(since)]
     return [one for one in found if one.eaten.at <= until]
+
+
+def may_count(store: Store, at: datetime, hours: float) -> tuple[Eaten, ...]:
+    """Entries that may lie in the hours before a sitting, whatever clock they were typed by."""
+    since = (at - timedelta(hours=hours) - FURTHEST).isoformat()
+    found = (Eaten.model_validate(row.content) for row in store.eaten(since))
+    return tuple(entry for entry in found if entry.at <= at + FURTHEST)

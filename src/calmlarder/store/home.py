@@ -31,11 +31,14 @@ def ready_home(home: Path) -> Path:
 
 
 def keep_copy(file: Path) -> None:
-    """A copy of a sound store, written beside it and put in place in one step."""
+    """A copy of a sound store, written beside it and put in place in one step; none where it would be the same."""
+    copy = file.with_name(COPY_NAME)
+    if copy.exists() and copy.stat().st_mtime_ns > file.stat().st_mtime_ns:
+        return
     fresh = file.with_name(COPY_NAME + ".new")
     shutil.copyfile(file, fresh)
     fresh.chmod(0o600)
-    fresh.replace(file.with_name(COPY_NAME))
+    fresh.replace(copy)
 
 
 def cannot_use(place: Path, what: str) -> NoReturn:

@@ -79,16 +79,18 @@ def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> di
         one = next((k for k in lots if k.id not in left and k.lot.line == line and k.lot.food == food), None)
         if one is None:
             continue
-        lot = one.lot
-        rest = lot.grams - grams
-        if rest < _CRUMB_GRAMS:
-            left[one.id] = None
-            continue
-        share = rest / lot.grams
-        smaller = {
-            "grams_low": round(lot.grams_low * share, 1),
-            "grams": round(rest, 1),
-            "grams_high": round(lot.grams_high * share, 1),
-        }
-        left[one.id] = kept(lot.model_copy(update=smaller))
+        left[one.id] = smaller(one.lot, one.lot.grams - grams)
     return left
+
+
+def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
+    """What the store keeps of a lot of which `rest` grams are left; None for a crumb."""
+    if rest < _CRUMB_GRAMS:
+        return None
+    share = rest / lot.grams
+    less = {
+        "grams_low": round(lot.grams_low * share, 1),
+        "grams": round(rest, 1),
+        "grams_high": round(lot.grams_high * share, 1),
+    }
+    return kept(lot.model_copy(update=less))

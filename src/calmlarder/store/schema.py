@@ -48,4 +48,35 @@ STEPS: tuple[str, ...] = (
     DROP TABLE changes;
     ALTER TABLE changes_wider RENAME TO changes;
     """,
+    """
+    CREATE TABLE ended (
+        id INTEGER PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content)),
+        at TEXT GENERATED ALWAYS AS (json_extract(content, '$.on')) VIRTUAL NOT NULL,
+        food TEXT GENERATED ALWAYS AS (json_extract(content, '$.food')) VIRTUAL NOT NULL,
+        grams REAL GENERATED ALWAYS AS (json_extract(content, '$.grams')) VIRTUAL NOT NULL,
+        how TEXT GENERATED ALWAYS AS (json_extract(content, '$.how')) VIRTUAL NOT NULL
+            CHECK (how IN ('eaten', 'given', 'thrown'))
+    ) STRICT;
+    CREATE INDEX ended_at ON ended (at);
+    CREATE TABLE felt (
+        id INTEGER PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content)),
+        at TEXT GENERATED ALWAYS AS (json_extract(content, '$.at')) VIRTUAL NOT NULL,
+        who TEXT GENERATED ALWAYS AS (json_extract(content, '$.who')) VIRTUAL NOT NULL,
+        score INTEGER GENERATED ALWAYS AS (json_extract(content, '$.score')) VIRTUAL NOT NULL
+    ) STRICT;
+    CREATE INDEX felt_at ON felt (at);
+    CREATE TABLE changes_wider (
+        id INTEGER PRIMARY KEY,
+        action INTEGER NOT NULL REFERENCES actions (id) ON DELETE CASCADE,
+        place TEXT NOT NULL CHECK (place IN ('lots', 'settings', 'eaten', 'ended', 'felt')),
+        row_id TEXT NOT NULL,
+        before TEXT,
+        after TEXT
+    ) STRICT;
+    INSERT INTO changes_wider SELECT id, action, place, row_id, before, after FROM changes;
+    DROP TABLE changes;
+    ALTER TABLE changes_wider RENAME TO changes;
+    """,
 )

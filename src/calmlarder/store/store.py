@@ -11,9 +11,11 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import COPY_NAME, cannot_use, keep_copy, ready_home
 from calmlarder.store.schema import STEPS
 
-Place = Literal["lots", "settings", "eaten"]
+Log = Literal["eaten", "ended", "felt"]
+Place = Literal["lots", "settings", "eaten", "ended", "felt"]
 _BUSY_SECONDS = 10
 _MOST_ACTIONS = 500
+_found_sound: dict[Path, int] = {}  # when the file that was checked had last been written, ns
 
 
 class Stored(NamedTuple):
@@ -33,7 +35,7 @@ class Change(NamedTuple):
 
 
 class Store:
-    """Lots, settings and what was eaten, of one home. Open it with `Store.at`; use it as a context."""
+    """Lots, settings and logs of one home. Open it with `Store.at`; use it as a context."""
 
     def __init__(self, connection: sqlite3.Connection, file: Path) -> None:
         self._connection = connection
@@ -51,8 +53,11 @@ class Store:
             connection.execute("PRAGMA foreign_keys = ON")
             connection.execute("PRAGMA journal_mode = WAL")
             connection.execute("PRAGMA synchronous = FULL")
-            if connection.execute("PRAGMA quick_check").fetchone()[0] != "ok":
+            # The check reads the whole file: once for each state of it is enough for one run of the program.
+            state = file.stat().st_mtime_ns
+            if _found_sound.get(file) != state and connection.execute("PRAGMA quick_check").fetchone()[0] != "ok":
                 _damaged(file)
+            _found_sound[file] = state
             file.chmod(0o600)
             store = cls(connection, file)
             store._bring_up_to_date()
@@ -106,19 +111,29 @@ class Store:
 
     def eaten(self, since: str) -> list[Stored]:
         """What was eaten at or after a local ISO time, oldest first."""
-        rows = self._connection.execute("SELECT id, content FROM eaten WHERE at >= ? ORDER BY at, id", (since,))
+        return self.logged("eaten", since)
+
+    def logged(self, log: Log, since: str = "") -> list[Stored]:
+        """Entries of a log at or after a local ISO day or time, oldest first."""
+        rows = self._connection.execute(f"SELECT id, content FROM {log} WHERE at >= ? ORDER BY at, id", (since,))
         return [Stored(row_id, json.loads(content)) for row_id, content in rows]
+
+    def add_logged(self, log: Log, content: dict[str, Any], words: str) -> int:
+        """One entry of a log as one action; its id."""
+        with self._action(words) as action:
+            return self._insert(log, content, action)
 
     def change_lots(
         self,
         contents: Mapping[int, dict[str, Any] | None],
         words: str,
         eaten: Sequence[dict[str, Any]] = (),
+        ended: Sequence[dict[str, Any]] = (),
         new: Sequence[dict[str, Any]] = (),
     ) -> list[int]:
-        """New contents for lots as one action, None to take one out; what was eaten and new lots join the action.
+        """New contents for lots as one action, None to take one out.
 
-        Gives the numbers of what was eaten.
+        What was eaten, what ended and new lots join the action. Gives the numbers of what was eaten.
 
         Raises CannotGoOn for an id that is none.
         """
@@ -130,6 +145,8 @@ class Store:
                     raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
                 self._put("lots", str(lot_id), content)
                 self._note(action, Change("lots", str(lot_id), json.loads(row[0]), content))
+            for entry in ended:
+                self._insert("ended", entry, action)
             for lot in new:
                 self._insert("lots", lot, action)
             return [self._insert("eaten", entry, action) for entry in eaten]
@@ -201,7 +218,7 @@ class Store:
         if self._connection.in_transaction:
             self._connection.execute("ROLLBACK")
 
-    def _insert(self, place: Literal["lots", "eaten"], content: dict[str, Any], action: int) -> int:
+    def _insert(self, place: Literal["lots"] | Log, content: dict[str, Any], action: int) -> int:
         cursor = self._connection.execute(f"INSERT INTO {place} (content) VALUES (?)", (json.dumps(content),))
         row_id = int(cursor.lastrowid or 0)
         self._note(action, Change(place, str(row_id), None, content))

@@ -40,6 +40,10 @@ Kind = Literal[
 
 Sitting = Literal["dinner", "breakfast", "packed", "shake", "snack"]
 
+# What becomes of a lot, and why one is thrown.
+How = Literal["eaten", "given", "thrown"]
+Why = Literal["past its day", "mouldy", "bought too much", "did not like", "other"]
+
 COMPONENTS: tuple[Component, ...] = get_args(Component)
 GROUPS: tuple[Group, ...] = get_args(Group)
 ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
@@ -48,3 +52,5 @@ FAMILIES: tuple[Family, ...] = get_args(Family)
 SITTINGS: tuple[Sitting, ...] = get_args(Sitting)
 ROLES: tuple[Role, ...] = get_args(Role)
 KINDS: tuple[Kind, ...] = get_args(Kind)
+HOWS: tuple[How, ...] = get_args(How)
+WHYS: tuple[Why, ...] = get_args(Why)

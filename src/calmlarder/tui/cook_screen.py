@@ -161,7 +161,7 @@ class CookScreen(Screen[None]):
             lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
-        kitchen.cooked(dinner.title, self._used(), entry, lot)
+        kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
         self.notify("taken out of the larder and logged; Ctrl+Z there takes it all back")
         self.app.pop_screen()
         self.app.pop_screen()

@@ -1,22 +1,29 @@
 """What the screens work on: the tables, the store and the request of one run."""
 
 from collections.abc import Sequence
-from datetime import date, datetime, time
+from datetime import date, datetime, time, timedelta
 
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.ledger.days import Day, days_of
+from calmlarder.ledger.ended import Ended
+from calmlarder.ledger.felt import Felt
+from calmlarder.ledger.told import eaten_of
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import WINDOW_HOURS, Stacking
-from calmlarder.store.cooked import cook
-from calmlarder.store.eaten import eaten_before
+from calmlarder.sitting.zone import offsets_at, this_minute
+from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import How, Why
 
 _EVENING = time(18)  # the hour of a day that is not today: common practice, no source
 
@@ -85,24 +92,60 @@ class Kitchen:
 
     def now(self) -> datetime:
         """The moment of the sitting, to the minute: now, or 18:00 of another day that was asked for."""
-        moment = datetime.now().replace(second=0, microsecond=0)
+        moment = this_minute()
         return moment if moment.date() == self.today else datetime.combine(self.today, _EVENING)
 
     def stacking(self, people: int) -> Stacking:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
-        return Stacking(at=self.now(), who=(ME,) if people == 1 else ())
+        now = self.now()
+        return Stacking(at=now, who=(ME,) if people == 1 else (), offsets_min=offsets_at(now))
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return tuple(one.eaten for one in eaten_before(self.store, self.now(), WINDOW_HOURS))
+        return may_count(self.store, self.now(), WINDOW_HOURS)
 
-    def cooked(self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None) -> None:
-        """Take what was cooked out of the larder, log each person's share and box the rest, as one action."""
-        cook(self.store, self.lots(), title, uses, entry, boxed)
+    def cooked(
+        self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
+    ) -> None:
+        """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
+        lots = self.lots()
+        cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
 
-    def take_out(self, one: KeptLot, how: str) -> None:
-        """A lot used up or thrown away."""
-        self.store.change_lots({one.id: None}, f"{how} {one.lot.line}")
+    def ate(self, lot: Lot) -> None:
+        """What was eaten outside a planned sitting goes into my log."""
+        log(self.store, eaten_of(lot, self.now(), ME, self.today, self.tables))
+
+    def eaten_words(self, lot: Lot) -> str:
+        """What eating it would bring."""
+        entry = eaten_of(lot, self.now(), ME, self.today, self.tables)
+        if entry.unknown:
+            return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
+        total, lactose = (
+            sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000
+            for group in ("total", "lactose")
+        )
+        return (
+            f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
+        )
+
+    def feel(self, score: int, note: str) -> None:
+        """How my gut feels now."""
+        feel(self.store, Felt(at=self.now(), who=ME, score=score, note=note))
+
+    def days(self, count: int) -> tuple[Day, ...]:
+        """My last days, oldest first."""
+        end_of_today = datetime.combine(self.today, time.max)
+        eaten = [one.eaten for one in eaten_before(self.store, end_of_today, count * 24.0)]
+        felt = [one.felt for one in felt_since(self.store, end_of_today - timedelta(days=count))]
+        return days_of(eaten, felt, ME, self.today, count)
+
+    def ended(self) -> list[Ended]:
+        """The ledger up to today."""
+        return [entry for entry in ended(self.store) if entry.on <= self.today]
+
+    def take_out(self, one: KeptLot, how: How, why: Why | None = None) -> None:
+        """A lot eaten, given or thrown away."""
+        end(self.store, [one], self.tables, self.today, how, why)
 
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""

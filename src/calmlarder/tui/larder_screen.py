@@ -1,7 +1,7 @@
 """The larder: a line to type what came in, and what is there, what goes first on top."""
 
 from importlib import resources
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
@@ -11,13 +11,20 @@ from textual.widgets import DataTable, Footer, Header, Input, Static
 
 from calmlarder.larder.reading import Reading
 from calmlarder.store.larder import KeptLot
+from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.line_input import LineInput
+from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of, log_line
+
+if TYPE_CHECKING:
+    from calmlarder.tui.why_thrown import End
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
     "  half tin coconut milk opened monday\n  bendy parsnip x2\n  firm tofu 280g, use by friday\n"
-    "or press F8 for the larder of an invented household."
+    "or press F8 for the larder of an invented household.\n\n"
+    "A line that begins with ate is logged, not kept: ate 200 ml orange juice.\n"
+    "So is how the gut feels: feel 3 a bit tight"
 )
 _MOST_ASKED = 9
 _FILTER = "/"
@@ -30,16 +37,19 @@ class LarderScreen(Screen[None]):
         Binding("f3", "app.tonight", "Tonight"),
         Binding("down", "to_table", "To the list", show=False),
         Binding("escape", "to_line", "To the line", show=False),
-        Binding("f4", "edit", "Edit"),
-        Binding("f5", "used", "Used up"),
-        Binding("f6", "thrown", "Thrown away"),
+        Binding("f1", "app.help", "Help"),
+        Binding("f5", "used", "Eaten"),
+        Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
         Binding("f9", "figures", "Figures", show=False),
         Binding("f8", "demo", "Demo larder", show=False),
+        Binding("ctrl+t", "begin('ate ')", "Ate…", show=False),
+        Binding("ctrl+g", "begin('feel ')", "Gut…", show=False),
+        Binding("ctrl+l", "days", "Days"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
-        Binding("f1", "app.help", "Help"),
+        Binding("f4", "edit", "Edit"),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -52,7 +62,9 @@ class LarderScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield Header(icon="")
-        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
+        yield LineInput(
+            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: feel 3", id="line"
+        )
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield DataTable(id="lots", cursor_type="row", zebra_stripes=False)
@@ -105,8 +117,15 @@ class LarderScreen(Screen[None]):
         if event.value.startswith(_FILTER):
             self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
             return
-        reading = self._kitchen.read(event.value)
-        self.query_one("#meaning", Static).update(_meaning(reading, self._kitchen) if reading else "")
+        logged = log_line(event.value)
+        if logged is not None and logged.word == "feel":
+            self.query_one("#meaning", Static).update(gut_meaning(logged.rest))
+            return
+        reading = self._kitchen.read(logged.rest if logged else event.value)
+        meaning = _meaning(reading, self._kitchen) if reading else ""
+        if logged is not None and reading is not None and reading.lot is not None:
+            meaning = self._kitchen.eaten_words(reading.lot)
+        self.query_one("#meaning", Static).update(meaning)
 
     @on(Input.Submitted, "#line")
     def keep_line(self, event: Input.Submitted) -> None:
@@ -114,16 +133,23 @@ class LarderScreen(Screen[None]):
         if event.value.startswith(_FILTER):
             self.action_to_table()
             return
-        reading = self._kitchen.read(event.value)
+        logged = log_line(event.value)
+        if logged is not None and logged.word == "feel":
+            self._keep_gut(logged.rest)
+            return
+        reading = self._kitchen.read(logged.rest if logged else event.value)
         if reading is None:
             return
         if reading.lot is None:
             if reading.match.outcome == "ask":
-                self._offer(event.value, reading)
+                self._offer(logged, reading)
             else:
                 self.notify(_meaning(reading, self._kitchen), severity="warning", timeout=6, markup=False)
             return
-        if self._editing is not None:
+        if logged is not None:
+            self._kitchen.ate(reading.lot)
+            self.notify(f"logged: {self._kitchen.eaten_words(reading.lot)} (Ctrl+Z takes it back)", markup=False)
+        elif self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
         else:
@@ -131,7 +157,16 @@ class LarderScreen(Screen[None]):
         event.input.value = ""
         self.refill()
 
-    def _offer(self, text: str, reading: Reading) -> None:
+    def _keep_gut(self, rest: str) -> None:
+        felt = gut_of(rest)
+        if felt is None:
+            self.notify(gut_meaning(rest), severity="warning", timeout=6, markup=False)
+            return
+        self._kitchen.feel(*felt)
+        self.notify(f"logged: {gut_meaning(rest)} (Ctrl+Z takes it back)", markup=False)
+        self.query_one(Input).value = ""
+
+    def _offer(self, logged: LogLine | None, reading: Reading) -> None:
         from calmlarder.tui.choice import Choice
 
         names = [candidate.name for candidate in reading.candidates[:_MOST_ASKED]]
@@ -139,7 +174,8 @@ class LarderScreen(Screen[None]):
         def picked(name: str | None) -> None:
             if name is not None:
                 line = self.query_one(Input)
-                line.value = self._kitchen.renamed(text, name)
+                begins = f"{logged.word} " if logged else ""
+                line.value = begins + self._kitchen.renamed(reading.text, name)
                 line.focus()
 
         self.app.push_screen(Choice("Which one?", names), picked)
@@ -189,7 +225,7 @@ class LarderScreen(Screen[None]):
 
     def action_used(self) -> None:
         """The chosen lot is used up."""
-        self._take_out("used up")
+        self._take_out("eaten")
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
@@ -201,15 +237,37 @@ class LarderScreen(Screen[None]):
             self.refill()
 
     def action_thrown(self) -> None:
-        """The chosen lot is thrown away."""
-        self._take_out("threw away")
-
-    def _take_out(self, how: str) -> None:
+        """The chosen lot is thrown away; one key says why, or that it was given."""
         one = self._chosen()
         if one is not None:
-            self._kitchen.take_out(one, how)
+            from calmlarder.tui.why_thrown import WhyThrown
+
+            def said(end: "End | None") -> None:
+                if end is not None:
+                    self._take_out(end.how, end.why)
+
+            self.app.push_screen(WhyThrown(one.lot.line), said)
+
+    def _take_out(self, how: How, why: Why | None = None) -> None:
+        one = self._chosen()
+        if one is not None:
+            self._kitchen.take_out(one, how, why)
             self.notify(f"{how}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
             self.refill()
+
+    def action_begin(self, word: str) -> None:
+        """Begin a line that is for a log and not for the larder."""
+        self._editing = None
+        line = self.query_one(Input)
+        line.value = word
+        line.cursor_position = len(word)
+        line.focus()
+
+    def action_days(self) -> None:
+        """Days side by side, and what was thrown."""
+        from calmlarder.tui.days_screen import DaysScreen
+
+        self.app.push_screen(DaysScreen(self._kitchen))
 
     def action_figures(self) -> None:
         """Where the figures of the chosen food come from."""

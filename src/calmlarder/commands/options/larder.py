@@ -1,6 +1,7 @@
 """Options of `larder` and `freeze`."""
 
 from calmlarder.commands.options import common
+from calmlarder.tables.vocabulary import HOWS, WHYS
 
 _WORDS = (
     ("list", "what is there, what goes first before what keeps"),
@@ -30,6 +31,13 @@ def add(commands: common.Commands) -> None:
             parser.add_argument("text", nargs="+", metavar="TEXT")
         elif name in {"remove", "freeze", "thaw"}:
             parser.add_argument("ids", type=int, nargs="+", metavar="ID")
+            parser.add_argument("--how", default="eaten", choices=HOWS, help="what became of it (default eaten)")
+            parser.add_argument("--why", choices=WHYS, help="why it was thrown")
+            parser.add_argument("--grams", type=float, metavar="G", help="only a part of the lot")
+        elif name == "export":
+            parser.add_argument(
+                "--ics", nargs="?", const="-", metavar="FILE", help="use-by and best-before days as iCalendar instead"
+            )
         elif name == "import":
             parser.add_argument("file", metavar="FILE", help="- reads standard input")
     freeze = common.command(commands, "freeze", "freeze:freeze", "what to freeze today, how, and for how long")

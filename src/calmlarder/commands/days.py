@@ -1,0 +1,69 @@
+"""`calmlarder feel` and `calmlarder days`: how the gut felt, beside what was eaten."""
+
+import argparse
+import json
+from datetime import datetime, time, timedelta
+from pathlib import Path
+
+from calmlarder.commands.ate import person
+from calmlarder.commands.kitchen_table import day_of
+from calmlarder.commands.moment import moment_of
+from calmlarder.commands.write_out import write_out
+from calmlarder.export.days_text import days_object, days_text
+from calmlarder.export.style import style_of_output
+from calmlarder.ledger.days import Day, days_of
+from calmlarder.ledger.felt import CALM, LONGEST_NOTE, WORST, Felt
+from calmlarder.ledger.together import related
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.eaten import eaten_before
+from calmlarder.store.home import home_folder
+from calmlarder.store.ledger import feel as keep
+from calmlarder.store.ledger import felt_since
+from calmlarder.store.store import Store
+
+_MOST_DAYS = 3660
+
+
+def feel(options: argparse.Namespace) -> int:
+    """Keep one feeling. Raises CannotGoOn for what is no number of the scale, or no note."""
+    note = " ".join(options.note.split())
+    if not CALM <= options.score <= WORST:
+        remedy = f"give a whole number from {CALM}, calm, to {WORST}, the worst you know"
+        raise CannotGoOn([Problem(where="feel", what=f"{options.score} is not on the scale", remedy=remedy)])
+    if not note.isprintable() or len(note) > LONGEST_NOTE:
+        remedy = f"write at most {LONGEST_NOTE} signs of text"
+        raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
+    at, who = moment_of(options, options.when, "--when"), person(options.who, "--who")
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+        kept = keep(store, Felt(at=at, who=who, score=options.score, note=note))
+    if options.json:
+        print(json.dumps({"felt": [{"id": kept.id, **kept.felt.model_dump(mode="json")}]}, ensure_ascii=False))
+    else:
+        print(f"{kept.id:>4}  {at:%Y-%m-%d %H:%M}  {who}  gut {options.score}{f': {note}' if note else ''}")
+    return 0
+
+
+def days(options: argparse.Namespace) -> int:
+    """Show the last days, and write the picture that was asked for."""
+    if not 1 <= options.days <= _MOST_DAYS:
+        remedy = f"give a number of days from 1 to {_MOST_DAYS}"
+        raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
+    shown, who = _shown(options), person(options.who, "--who")
+    if options.json:
+        print(json.dumps(days_object(shown, related(shown)), ensure_ascii=False, indent=2))
+    else:
+        print("\n".join(days_text(shown, related(shown), style_of_output())))
+    if options.svg is not None:
+        from calmlarder.export.days_svg import BEGINS, days_svg
+
+        write_out(Path(options.svg), days_svg(shown, who), BEGINS, "--svg")
+    return 0
+
+
+def _shown(options: argparse.Namespace) -> tuple[Day, ...]:
+    today, who = day_of(options), person(options.who, "--who")
+    end = datetime.combine(today, time.max)
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+        eaten = [one.eaten for one in eaten_before(store, end, options.days * 24.0)]
+        felt = [one.felt for one in felt_since(store, end - timedelta(days=options.days))]
+    return days_of(eaten, felt, who, today, options.days)

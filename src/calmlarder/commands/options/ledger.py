@@ -1,0 +1,23 @@
+"""Options of `waste`, `feel` and `days`."""
+
+from calmlarder.commands.options import common
+
+
+def add(commands: common.Commands) -> None:
+    """All three."""
+    waste = common.command(commands, "waste", "waste:waste", "what was thrown, what was rescued, what would help most")
+    waste.add_argument("--weeks", type=int, default=8, metavar="N", help="how many weeks back (default 8)")
+    feel = common.command(commands, "feel", "days:feel", "say how your gut feels, 0 calm to 10 the worst you know")
+    feel.add_argument("score", type=int, metavar="0..10", help="in your own scale")
+    feel.add_argument("--note", default="", metavar="TEXT", help="a few words to it")
+    feel.add_argument("--when", metavar="TIME", help="HH:MM or 2026-03-12T18:30 (default: now; with --today 18:00)")
+    days = common.command(commands, "days", "days:days", "days side by side: what you ate of each group, how it felt")
+    days.add_argument("--days", type=int, default=28, metavar="N", help="how many days back (default 28)")
+    days.add_argument("--svg", metavar="FILE", help="write the plot as a picture, too")
+    for parser in (feel, days):
+        parser.add_argument("--who", default="me", metavar="NAME", help="whose (default me)")
+    for parser in (waste, feel, days):
+        common.home(parser)
+        common.today(parser)
+        common.tables(parser)
+        common.json(parser)

@@ -1,0 +1,93 @@
+"""The ledger in the store: lots that end, wholly or in part, and how the gut felt."""
+
+from collections.abc import Iterable, Mapping
+from datetime import date, datetime
+from typing import Any, NamedTuple
+
+from calmlarder.compose.weights import URGENT_DAYS
+from calmlarder.ledger.ended import Ended
+from calmlarder.ledger.felt import Felt
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.larder import KeptLot, smaller
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import How, Why
+
+
+class KeptFelt(NamedTuple):
+    """How the gut felt, with its number in the store."""
+
+    id: int
+    felt: Felt
+
+
+def end(
+    store: Store,
+    lots: Iterable[KeptLot],
+    tables: Tables,
+    on: date,
+    how: How = "eaten",
+    why: Why | None = None,
+    grams: float | None = None,
+) -> None:
+    """Take lots out, or `grams` of each, as one action. Raises CannotGoOn for more than there is."""
+    left: dict[int, dict[str, Any] | None] = {}
+    entries = []
+    for one in lots:
+        taken = one.lot.grams if grams is None else grams
+        if not 0 < taken <= one.lot.grams:
+            remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
+            raise CannotGoOn([Problem(where=f"lot {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
+        left[one.id] = smaller(one.lot, one.lot.grams - taken)
+        rest = left[one.id]
+        entries.append(_entry(one, rest, tables, on, how, why))
+    words = f"{how} {', '.join(entry.line for entry in entries)}"
+    store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in entries])
+
+
+def eaten_up(
+    lots: Iterable[KeptLot],
+    left: Mapping[int, dict[str, Any] | None],
+    tables: Tables,
+    on: date,
+    boxed: float = 0.0,
+) -> list[dict[str, Any]]:
+    """Entries, as the store keeps them, for what a proposed dinner took of its lots.
+
+    `boxed` is the share of the dish that went into boxes, 0 to 1: that part has not ended.
+    """
+    found = []
+    for one in lots:
+        if one.id in left:
+            whole = _entry(one, left[one.id], tables, on, "eaten", None)
+            urgent = one.lot.days_left is not None and one.lot.days_left <= URGENT_DAYS
+            share = round(whole.grams * boxed, 1)
+            parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent}
+            found.append(whole.model_copy(update=parts).model_dump(mode="json"))
+    return found
+
+
+def _entry(one: KeptLot, rest: Mapping[str, Any] | None, tables: Tables, on: date, how: How, why: Why | None) -> Ended:
+    """What the lot lost, so that whatever came in is still there or in the ledger."""
+    lot, food = one.lot, tables.food_by_id[one.lot.food]
+    after = 0.0 if rest is None else float(rest["grams"])
+    return Ended(
+        on=on, lot=one.id, food=food.id, title=food.name, portion_g=float(food.portion_g), line=lot.line,
+        of_grams=lot.grams, grams=round(lot.grams - after, 4), how=how, why=why if how == "thrown" else None,
+    )  # fmt: skip
+
+
+def ended(store: Store, since: date | None = None) -> list[Ended]:
+    """What ended on or after a day, oldest first."""
+    rows = store.logged("ended", since.isoformat() if since else "")
+    return [Ended.model_validate(row.content) for row in rows]
+
+
+def feel(store: Store, felt: Felt) -> KeptFelt:
+    """Keep how the gut feels as one action."""
+    return KeptFelt(store.add_logged("felt", felt.model_dump(mode="json"), f"gut {felt.score}"), felt)
+
+
+def felt_since(store: Store, since: datetime) -> list[KeptFelt]:
+    """How the gut felt at or after a local time, oldest first."""
+    return [KeptFelt(row.id, Felt.model_validate(row.content)) for row in store.logged("felt", since.isoformat())]

@@ -1,0 +1,232 @@
+"""The ledger and the logs on the screens, driven by keys (Textual's pilot)."""
+
+import asyncio
+from collections.abc import Awaitable, Callable
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import DataTable, Input, Static
+
+from calmlarder.store.eaten import may_count
+from calmlarder.store.ledger import ended
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.days_screen import DaysScreen
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.log_line import gut_of, log_line
+from calmlarder.tui.why_thrown import WhyThrown
+
+TODAY = date(2026, 3, 11)
+SIZES = [(60, 20), (80, 24), (120, 40)]
+Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    return tmp_path / "home"
+
+
+@pytest.fixture
+def play(home: Path, tables: Tables) -> Callable[..., None]:
+    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
+        async def scene() -> None:
+            app = LarderApp(home, tables, TODAY)
+            async with app.run_test(size=size) as pilot:
+                await pilot.pause()
+                if isinstance(app.screen, LimitsScreen):
+                    await pilot.press("escape")
+                    await pilot.pause()
+                await act(app, pilot)
+
+        asyncio.run(scene())
+
+    return run
+
+
+async def type_line(pilot: Pilot[None], text: str) -> None:
+    pilot.app.screen.query_one(Input).value = text
+    await pilot.pause()
+    await pilot.press("enter")
+    await pilot.pause()
+
+
+def lots(app: LarderApp) -> int:
+    return app.screen.query_one(DataTable).row_count
+
+
+def told(home: Path) -> list[tuple[str, str | None]]:
+    with Store.at(home) as store:
+        return [(one.how, one.why) for one in ended(store)]
+
+
+@pytest.mark.parametrize(
+    ("key", "how", "why"),
+    [
+        ("p", "thrown", "past its day"), ("m", "thrown", "mouldy"), ("b", "thrown", "bought too much"),
+        ("d", "thrown", "did not like"), ("o", "thrown", "other"), ("enter", "thrown", None), ("g", "given", None),
+    ],
+)  # fmt: skip
+def test_one_key_says_why_it_was_thrown(
+    play: Callable[..., None], home: Path, key: str, how: str, why: str | None
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 200g")
+        await pilot.press("down", "f6")
+        await pilot.pause()
+        assert isinstance(app.screen, WhyThrown)
+        await pilot.press(key)
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert lots(app) == 0
+
+    play(act)
+    assert told(home) == [(how, why)]
+
+
+def test_used_up_is_eaten_escape_keeps_it_and_undo_takes_it_back(play: Callable[..., None], home: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 200g, use by tomorrow")
+        await type_line(pilot, "2 carrots")
+        await pilot.press("down", "f6", "escape")
+        await pilot.pause()
+        assert lots(app) == 2
+        await pilot.press("f5", "f5")
+        await pilot.pause()
+        assert lots(app) == 0
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert lots(app) == 1
+
+    play(act)
+    assert told(home) == [("eaten", None)]
+
+
+def test_ate_is_logged_and_not_kept(play: Callable[..., None], home: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+t")
+        await pilot.pause()
+        assert app.screen.query_one(Input).value == "ate "
+        await pilot.press(*"200")
+        app.screen.query_one(Input).value = "ate 200 ml orange juice"
+        await pilot.pause()
+        meaning = str(app.screen.query_one("#meaning", Static).content)
+        assert meaning.startswith("eaten: 200 g orange juice; 0.")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert lots(app) == 0
+        await type_line(pilot, "ate 100g tofu")
+        assert isinstance(app.screen, Choice)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert app.screen.query_one(Input).value == "ate 100g firm tofu"
+        await pilot.press("enter")
+        await pilot.pause()
+        await type_line(pilot, "ate old boots")
+        assert lots(app) == 0
+
+    play(act)
+    with Store.at(home) as store:
+        from datetime import datetime
+
+        found = may_count(store, datetime(2026, 3, 11, 18), 3)
+    assert [(one.food, one.grams, one.who) for one in found] == [("orange-juice", 200, "me"), ("tofu-firm", 100, "me")]
+
+
+def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+g")
+        await pilot.press("3", "space", *"tight", "enter")
+        await pilot.pause()
+        assert app.screen.query_one(Input).value == ""
+        await type_line(pilot, "feel eleven")
+        assert app.screen.query_one(Input).value == "feel eleven"
+        await type_line(pilot, "ate 200 ml orange juice")
+        await pilot.press("ctrl+l")
+        await pilot.pause()
+        assert isinstance(app.screen, DaysScreen)
+        text = str(app.screen.query_one("#days", Static).content)
+        assert "gut 3: tight" in text
+        assert "excess fructose" in text
+        assert "does not diagnose" in text
+        assert "Rescued by a proposed dinner" in text
+        first = text.splitlines()[0]
+        await pilot.press("minus", "minus", "minus", "minus")
+        await pilot.pause()
+        assert str(app.screen.query_one("#days", Static).content).splitlines()[0] != first
+        await pilot.press("plus", "f1", "escape", "escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert lots(app) == 0
+
+    play(act)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_days_fit_every_size(play: Callable[..., None], size: tuple[int, int]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+l")
+        await pilot.pause()
+        text = str(app.screen.query_one("#days", Static).content)
+        assert max(map(len, text.splitlines())) <= size[0] - 4
+        assert "Nothing was logged" in text
+
+    play(act, size)
+
+
+def test_what_cooking_took_is_in_the_ledger(play: Callable[..., None], home: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("firm tofu 280g, use by today", "cooked rice 400g, made today", "spinach 200g", "soy sauce",
+                     "rapeseed oil"):  # fmt: skip
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        await pilot.pause()
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        await pilot.press("enter", "c")
+        await pilot.pause()
+        if isinstance(app.screen, Choice):  # what goes into boxes: none
+            await pilot.press("enter")
+            await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act)
+    with Store.at(home) as store:
+        left = {row.content["food"]: row.content["grams"] for row in store.lots()}
+        found = {one.food: one for one in ended(store)}
+    tofu = found["tofu-firm"]
+    assert (tofu.how, tofu.rescued) == ("eaten", True)
+    assert tofu.grams == pytest.approx(280 - left.get("tofu-firm", 0), abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("text", "word", "rest"),
+    [
+        ("ate 2 eggs", "ate", "2 eggs"),
+        ("Feel 3, tight", "feel", "3, tight"),
+        ("feel ", "feel", ""),
+        ("feelgood bar", None, ""),
+    ],
+)
+def test_lines_for_a_log_begin_with_their_word(text: str, word: str | None, rest: str) -> None:
+    found = log_line(text)
+    assert found == (None if word is None else (word, rest))
+
+
+@pytest.mark.parametrize(
+    ("rest", "felt"),
+    [
+        ("3", (3, "")),
+        ("10 very  bad", (10, "very bad")),
+        ("0, fine", (0, "fine")),
+        ("11", None),
+        ("", None),
+        ("3x", None),
+    ],
+)
+def test_the_gut_in_a_line(rest: str, felt: tuple[int, str] | None) -> None:
+    assert gut_of(rest) == felt
