@@ -218,6 +218,7 @@ def _cap(
 ) -> None:
     """Grams of load for the whole dish, worst or planned, under the cap for everybody."""
     units, weighed, weighed_units = amounts
+    sure = problem.wanted.sureness
     row: dict[int, float] = {}
     for n, o in enumerate(problem.options):
         thing = o.offered
@@ -225,10 +226,10 @@ def _cap(
             continue
         if cap.holds == "worst":
             mg = thing.figures.worst[cap.group] / 100
-            row[units[n]] = mg * 1.3 * o.unit
+            row[units[n]] = mg * (1 + sure.eye_percent / 100) * o.unit
             if o.weighable:
-                row[weighed_units[n]] = -mg * 0.3 * o.unit
-                row[weighed[n]] = mg * 2
+                row[weighed_units[n]] = -mg * sure.eye_percent / 100 * o.unit
+                row[weighed[n]] = mg * sure.scale_grams
         else:
             row[units[n]] = thing.figures.plan[cap.group] / 100 * o.unit
     if any(row.values()):

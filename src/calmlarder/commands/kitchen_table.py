@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, get_args
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
@@ -61,6 +62,21 @@ def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     return tuple(known[word] for word in avoid)
 
 
+def sureness_of(options: argparse.Namespace) -> Sureness:
+    """How sure `--eye` and `--scale` are. Raises CannotGoOn for what cannot be."""
+    problems = [
+        Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
+        for name, given, unit, (least, most) in (
+            ("--eye", options.eye, "percent", EYE_PERCENT),
+            ("--scale", options.scale, "grams", SCALE_GRAMS),
+        )
+        if not least <= given <= most
+    ]
+    if problems:
+        raise CannotGoOn(problems)
+    return Sureness(eye_percent=options.eye, scale_grams=options.scale)
+
+
 def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
     """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
@@ -79,6 +95,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "avoid": allergens_of(options),
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
+        "sureness": sureness_of(options),
         "use_shared": options.use_shared,
         "count": options.count,
         "seconds": options.seconds,

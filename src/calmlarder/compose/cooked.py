@@ -17,7 +17,7 @@ def share_eaten(dinner: Dinner, weighed: Mapping[str, int], at: datetime, tables
     for use in dinner.uses:
         on_scale = use.how == "weigh"
         grams = weighed.get(use.food, use.grams)
-        most = most_of(grams, grams, on_scale)
+        most = most_of(grams, grams, on_scale, dinner.sureness)
         portions.append(Portion(tables.food_by_id[use.food], grams / dinner.people, most / dinner.people))
     loads, unknown = loads_of(portions, tables)
     return Eaten(

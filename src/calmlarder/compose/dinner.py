@@ -11,7 +11,7 @@ from calmlarder.kitchen.steps import Filling, steps_of, title_of
 from calmlarder.kitchen.timeline import Timeline, timeline_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Slot
-from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
@@ -64,7 +64,7 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown."""
+    """A dinner for `people`, ready to be shown; `sureness` is what its worst case reckons with."""
 
     title: str
     pattern: str
@@ -81,6 +81,7 @@ class Dinner(_Told):
     cautions: tuple[str, ...]
     contributions: tuple[Contribution, ...]
     unknown_nutrients: tuple[str, ...]
+    sureness: Sureness = USUAL
 
 
 def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
@@ -108,6 +109,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         unknown_nutrients=tuple(
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
         ),
+        sureness=plan.problem.wanted.sureness,
     )
 
 
@@ -153,7 +155,10 @@ def _per_person(plan: Plan) -> PerPerson:
         energy_kcal=round(nutrient("energy_kcal")),
         fibre_g=nutrient("fibre_g"),
         loads_g={cap.key: _grams(sum(_plan_load(use, cap) for use in plan.uses), people) for cap in caps},
-        worst_g={cap.key: _grams(sum(_worst_load(use, cap) for use in plan.uses), people) for cap in caps},
+        worst_g={
+            cap.key: _grams(sum(_worst_load(use, cap, plan.problem.wanted.sureness) for use in plan.uses), people)
+            for cap in caps
+        },
         caps_g={cap.key: float(cap.grams) for cap in caps},
     )
 
@@ -164,11 +169,11 @@ def _plan_load(use: Use, cap: Cap) -> int:
     return thing.figures.plan[cap.group] * 100 * use.grams if cap.covers(thing.food.cutoff_class) else 0
 
 
-def _worst_load(use: Use, cap: Cap) -> int:
+def _worst_load(use: Use, cap: Cap, sure: Sureness) -> int:
     thing = use.option.offered
     if not cap.covers(thing.food.cutoff_class):
         return 0
-    return int(thing.figures.worst[cap.group] * worst_hundredths(use.grams, use.weighed))
+    return int(thing.figures.worst[cap.group] * sure.worst_hundredths(use.grams, use.weighed))
 
 
 def _grams(load: int, people: int) -> float:

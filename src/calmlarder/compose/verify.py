@@ -21,7 +21,6 @@ _PARTS = {
     "mannitol": ("mannitol",),
     "polyols": ("sorbitol", "mannitol"),
 }
-_EYE, _SCALE_GRAMS = Decimal("1.3"), Decimal(2)
 _DIETS = ("vegan", "vegetarian", "omnivore")
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -37,8 +36,9 @@ def verify(
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without and use_shared, and may hold `eaten` with `stacking`; `lots` is the larder as plain values. Of the
-    nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to what is left of it.
+    avoid, without, use_shared and sureness, and may hold `eaten` with `stacking`; `lots` is the larder as plain
+    values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to
+    what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     used = {use["food"] for use in dinner["uses"]}
@@ -220,6 +220,8 @@ def _caps(
 ) -> list[str]:
     faults = []
     shown = dinner["per_person"]
+    by_eye = 1 + Decimal(request["sureness"]["eye_percent"]) / 100
+    by_scale = Decimal(request["sureness"]["scale_grams"])
     before = _before(request)
     for cap in caps:
         if cap["profile"] != request["profile"]:
@@ -232,7 +234,7 @@ def _caps(
             if classes and foods[food]["cutoff_class"] not in classes:
                 continue
             grams = Decimal(use["grams"])
-            most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
+            most = grams + by_scale if use["how"] == "weigh" else grams * by_eye
             shares = dinner["people"] * 100
             plan[food] = plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
             worst[food] = worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares

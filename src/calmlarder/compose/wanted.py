@@ -8,6 +8,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.sitting.profile import Profile
 from calmlarder.sitting.stacking import Counted, Stacking, still_counted
@@ -50,6 +51,7 @@ class Wanted(BaseModel):
     use_shared: bool = False
     count: Annotated[int, Field(ge=1, le=9)] = 1
     seconds: Annotated[float, Field(gt=0, le=600)] = 10.0
+    sureness: Sureness = USUAL
     eaten: tuple[Eaten, ...] = ()
     stacking: Stacking | None = None
 

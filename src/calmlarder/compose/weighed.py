@@ -4,7 +4,6 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.sitting.groups import food_figures
 from calmlarder.sitting.profile import Profile
 from calmlarder.sitting.stacking import Counted, room_mg
@@ -41,7 +40,7 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
         figures = food_figures(tables.fermentables_of(food.id))
         grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
         figure = (figures.worst if cap.holds == "worst" else figures.plan)[cap.group]
-        amount = worst_hundredths(grams, use.how == "weigh") if cap.holds == "worst" else 100 * grams
+        amount = dinner.sureness.worst_hundredths(grams, use.how == "weigh") if cap.holds == "worst" else 100 * grams
         total += figure * amount
         if use.how == "weigh" and figure:
             mine[use.food] = (figure, grams)
