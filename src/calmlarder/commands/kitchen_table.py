@@ -17,6 +17,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, Allergen, Diet
 
 if TYPE_CHECKING:
     from calmlarder.compose.wanted import Wanted
+    from calmlarder.kitchen.equipment import Equipment
 
 DIETS = get_args(Diet)
 
@@ -51,10 +52,15 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     )
 
 
+def _listed(given: str | None) -> list[str]:
+    """The words of an option that takes several, with commas between."""
+    return [word.strip().lower() for word in (given or "").split(",") if word.strip()]
+
+
 def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
     known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
-    avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
+    avoid = _listed(options.avoid)
     for word in avoid:
         if word not in known:
             remedy = f"choose of {', '.join(ALLERGENS)}"
@@ -77,6 +83,25 @@ def sureness_of(options: argparse.Namespace) -> Sureness:
     return Sureness(eye_percent=options.eye, scale_grams=options.scale)
 
 
+def equipment_of(options: argparse.Namespace) -> "Equipment":
+    """What `--rings` and `--no-equipment` say of the kitchen. Raises CannotGoOn for what cannot be."""
+    from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment, Thing
+
+    known: dict[str, Thing] = {thing: thing for thing in THINGS}
+    missing = _listed(options.no_equipment)
+    problems = [
+        Problem(where="--no-equipment", what=f"`{word}` is no such thing", remedy=f"choose of {', '.join(THINGS)}")
+        for word in missing
+        if word not in known
+    ]
+    if not RINGS[0] <= options.rings <= RINGS[1]:
+        remedy = f"give a number of rings from {RINGS[0]} to {RINGS[1]}"
+        problems.append(Problem(where="--rings", what=f"`{options.rings}` cannot be", remedy=remedy))
+    if problems:
+        raise CannotGoOn(problems)
+    return Equipment(rings=options.rings, missing=tuple(known[word] for word in dict.fromkeys(missing)))
+
+
 def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
     """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
@@ -96,6 +121,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
         "sureness": sureness_of(options),
+        "equipment": equipment_of(options),
         "use_shared": options.use_shared,
         "count": options.count,
         "seconds": options.seconds,

@@ -90,7 +90,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     pattern = plan.problem.pattern
     uses = tuple(_use(use, tables) for use in plan.uses)
     fillings = [_filling(use, pattern.slots[use.slot], tables) for use in uses]
-    timeline = timeline_of(pattern, fillings)
+    timeline = timeline_of(pattern, fillings, plan.problem.wanted.equipment)
     return Dinner(
         title=title_of(pattern, fillings),
         pattern=pattern.id,

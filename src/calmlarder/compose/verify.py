@@ -36,9 +36,9 @@ def verify(
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without, use_shared and sureness, and may hold `eaten` with `stacking`; `lots` is the larder as plain
-    values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to
-    what is left of it.
+    avoid, without, use_shared, sureness and equipment, and may hold `eaten` with `stacking`; `lots` is the larder as
+    plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep
+    to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     used = {use["food"] for use in dinner["uses"]}
@@ -50,7 +50,7 @@ def verify(
         *_people(dinner, request),
         *_amounts(dinner, lots),
         *_allowed(dinner, request, lots, foods),
-        *_slots(dinner, foods, recipes),
+        *_slots(dinner, request, foods, recipes),
         *_timeline(dinner, request),
         *_caps(dinner, request, foods, figures, list(caps.values())),
         *_protein(dinner, request, foods),
@@ -153,9 +153,10 @@ def _allowed(
     return faults
 
 
-def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
-    faults = []
+def _slots(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    needed = {word for thing in pattern["equipment"] for word in (thing, *thing.split())}
+    faults = [f"needs a {thing}, there is none" for thing in request["equipment"]["missing"] if thing in needed]
     for name, slot in pattern["slots"].items():
         uses = [use for use in dinner["uses"] if use["slot"] == name]
         if not slot["items"][0] <= len(uses) <= slot["items"][1]:
@@ -175,9 +176,10 @@ def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -
 
 
 def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
-    """One cook does one thing at a time, two rings and one oven are all there is, and the length is the end."""
+    """One cook does one thing at a time on the rings there are, in one oven at most; the length is the end."""
     faults = []
-    moments = dinner["timeline"]
+    moments, there = dinner["timeline"], request["equipment"]
+    room = {place: int(place not in there["missing"]) for place in ("oven", "microwave")} | {"ring": there["rings"]}
     ends = [moment["start_min"] + moment["minutes"] for moment in moments]
     if max(ends) != dinner["minutes"]:
         faults.append(f"the timeline ends at {max(ends)}, not at {dinner['minutes']} minutes")
@@ -187,7 +189,7 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
         now = [m for m in moments if m["start_min"] <= minute < m["start_min"] + m["minutes"]]
         hands = sum(moment["hands_on"] for moment in now)
         places = [moment["equipment"] for moment in now]
-        if hands > 1 or places.count("ring") > 2 or places.count("oven") > 1 or places.count("microwave") > 1:
+        if hands > 1 or any(places.count(place) > most for place, most in room.items()):
             faults.append(f"too much at once at minute {minute}")
             break
     return faults

@@ -8,6 +8,8 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
+from calmlarder.kitchen.equipment import Equipment
 from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.sitting.profile import Profile
@@ -52,6 +54,7 @@ class Wanted(BaseModel):
     count: Annotated[int, Field(ge=1, le=9)] = 1
     seconds: Annotated[float, Field(gt=0, le=600)] = 10.0
     sureness: Sureness = USUAL
+    equipment: Equipment = USUAL_KITCHEN
     eaten: tuple[Eaten, ...] = ()
     stacking: Stacking | None = None
 

@@ -40,6 +40,8 @@ def request(parser: common.Parser) -> None:
     option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")
     option("--use", action="append", default=[], metavar="FOOD", help="a food that must be in it; may be repeated")
     common.sureness(parser)
+    option("--rings", type=int, default=2, metavar="N", help="rings of the stove, 1 to 4 (default 2)")
+    option("--no-equipment", metavar="A,B", help="what the kitchen lacks, such as oven,blender")
     option("--use-shared", action="store_true", help="use what belongs to others too")
     option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
     option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")
