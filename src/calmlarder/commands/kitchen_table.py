@@ -119,6 +119,8 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "diet": options.diet,
         "avoid": allergens_of(options),
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
+        "disliked": tuple(food_named(text, "--dislike", tables).id for text in options.dislike),
+        "lysine_mg": options.lysine,
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
         "sureness": sureness_of(options),
         "equipment": equipment_of(options),
@@ -131,7 +133,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         return Wanted(**values)
     except ValidationError as error:
         raise CannotGoOn(
-            Problem(where=f"--{str(fault['loc'][0]).removesuffix('_g')}", what=f"`{fault['input']}` cannot be",
+            Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
                     remedy=str(fault["msg"]))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip

@@ -1,11 +1,14 @@
 """A dinner as it is told: amounts, loads against caps, what was rescued."""
 
+from collections.abc import Mapping
 from decimal import Decimal
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.solve import Plan, Use
+from calmlarder.compose.wanted import Liked
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.kitchen.steps import Filling, steps_of, title_of
 from calmlarder.kitchen.timeline import Timeline, timeline_of
@@ -111,6 +114,12 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         ),
         sureness=plan.problem.wanted.sureness,
     )
+
+
+def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
+    """A dinner to have more of; `slots` are those of its pattern."""
+    mains = dict.fromkeys(use.food for use in dinner.uses if slots[use.slot].role in MAIN_ROLES)
+    return Liked(pattern=dinner.pattern, family=dinner.family, mains=tuple(mains))
 
 
 def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:

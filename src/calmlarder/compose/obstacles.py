@@ -54,6 +54,9 @@ def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))
+    if wanted.lysine_mg:
+        changed = wanted.model_copy(update={"lysine_mg": 0})
+        tests.append((f"the lysine floor of {wanted.lysine_mg} mg a person", possible(changed)))
     for thing in wanted.equipment.missing:
         fewer = tuple(other for other in wanted.equipment.missing if other != thing)
         changed = wanted.model_copy(update={"equipment": wanted.equipment.model_copy(update={"missing": fewer})})

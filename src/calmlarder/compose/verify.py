@@ -54,6 +54,7 @@ def verify(
         *_timeline(dinner, request),
         *_caps(dinner, request, foods, figures, list(caps.values())),
         *_protein(dinner, request, foods),
+        *_lysine(dinner, request, foods),
     )
 
 
@@ -303,3 +304,10 @@ def _protein(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mappi
     if each < Decimal(str(request["protein_g"])):
         return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]
     return []
+
+
+def _lysine(dinner: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
+    floor = request.get("lysine_mg", 0)
+    total = sum((Decimal(foods[use["food"]]["lysine_mg"] or 0) * use["grams"] for use in dinner["uses"]), Decimal(0))
+    each = total / 100 / dinner["people"]
+    return [f"{each:.0f} mg of lysine a person, the floor is {floor} mg"] if each < floor else []

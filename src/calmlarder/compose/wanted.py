@@ -32,8 +32,19 @@ def dinner_floor_by_weight(body_kg: float) -> int:
     return ceil(SAFE_PROTEIN_G_PER_KG * body_kg * DINNER_SHARE)
 
 
+class Liked(BaseModel):
+    """The dinner that more is wanted of: its pattern, its flavour family, and the foods in its main slots."""
+
+    model_config = ConfigDict(frozen=True)
+
+    pattern: str
+    family: str
+    mains: tuple[str, ...]
+
+
 class Wanted(BaseModel):
-    """One request. Protein is grams for one person; `without` and `use` hold food ids.
+    """One request. Protein is grams for one person; `without`, `use` and `disliked` hold food ids. Lysine is mg for
+    one person, 0 where none is asked for. `like` asks for dinners near one, but not for it again.
 
     `eaten` is the log of the hours before; it counts only where `stacking` says how.
     """
@@ -50,6 +61,9 @@ class Wanted(BaseModel):
     avoid: tuple[Allergen, ...] = ()
     without: tuple[str, ...] = ()
     use: tuple[str, ...] = ()
+    disliked: tuple[str, ...] = ()
+    lysine_mg: Annotated[int, Field(ge=0, le=5000)] = 0
+    like: Liked | None = None
     use_shared: bool = False
     count: Annotated[int, Field(ge=1, le=9)] = 1
     seconds: Annotated[float, Field(gt=0, le=600)] = 10.0

@@ -39,6 +39,8 @@ def request(parser: common.Parser) -> None:
     common.eaters(parser)
     option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")
     option("--use", action="append", default=[], metavar="FOOD", help="a food that must be in it; may be repeated")
+    option("--dislike", action="append", default=[], metavar="FOOD", help="only where nothing else is as good")
+    option("--lysine", type=int, default=0, metavar="MG", help="least lysine a person, mg (default: none asked)")
     common.sureness(parser)
     option("--rings", type=int, default=2, metavar="N", help="rings of the stove, 1 to 4 (default 2)")
     option("--no-equipment", metavar="A,B", help="what the kitchen lacks, such as oven,blender")
