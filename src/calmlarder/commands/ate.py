@@ -9,10 +9,12 @@ from typing import Any
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of
+from calmlarder.commands.stored import settled_at
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.matching.entry import read_entry
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.amounts import Sureness
 from calmlarder.sitting.eaten import Eaten, Portion, loads_of, most_of
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
@@ -31,7 +33,7 @@ def ate(options: argparse.Namespace) -> int:
     lots, problems = clear(LarderReader(tables, today).read_all([text], "LINE"), "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-    portion = _portion(lots[0], tables, options)
+    portion = _portion(lots[0], tables, options, settled_at(options, tables).sureness)
     loads, unknown = loads_of([portion], tables)
     entry = Eaten(
         at=at, who=who, text=lots[0].line, food=portion.food.id, title=portion.food.name,
@@ -104,12 +106,12 @@ def person(given: str, option: str) -> str:
     return name
 
 
-def _portion(lot: Lot, tables: Tables, options: argparse.Namespace) -> Portion:
+def _portion(lot: Lot, tables: Tables, options: argparse.Namespace, sure: Sureness) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
     entry = read_entry(lot.line, day_of(options), frozenset())
     how = entry.amount.how if entry else "none"
     if how == "none":
         grams = float(food.portion_g)
-        return Portion(food, grams, most_of(grams, grams, weighed=False))
-    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed"))
+        return Portion(food, grams, most_of(grams, grams, weighed=False, sure=sure))
+    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed", sure=sure))

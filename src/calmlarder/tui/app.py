@@ -38,7 +38,7 @@ class LarderApp(App[None]):
         """The larder first."""
         self.push_screen(LarderScreen(self._kitchen))
         if not self._store.settings() and not self._store.lots():
-            self.push_screen(LimitsScreen(self._kitchen))
+            self.push_screen(LimitsScreen(self._kitchen, first=True))
 
     def on_unmount(self) -> None:
         """Close the store."""

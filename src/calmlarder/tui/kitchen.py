@@ -9,9 +9,10 @@ from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
-from calmlarder.sitting.stacking import WINDOW_HOURS, Stacking
+from calmlarder.sitting.stacking import Stacking
 from calmlarder.store.eaten import content_of, eaten_before
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up
+from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -80,11 +81,13 @@ class Kitchen:
 
     def stacking(self, people: int) -> Stacking:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
-        return Stacking(at=self.now(), who=(ME,) if people == 1 else ())
+        held = self.settled()
+        who = (ME,) if people == 1 else ()
+        return Stacking(at=self.now(), window_hours=held.window_hours, fade=held.fade, who=who)
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return tuple(one.eaten for one in eaten_before(self.store, self.now(), WINDOW_HOURS))
+        return tuple(one.eaten for one in eaten_before(self.store, self.now(), self.settled().window_hours))
 
     def cooked(self, uses: list[tuple[str, str, int]], entry: Eaten) -> None:
         """Take what was cooked out of the larder and log each person's share, as one action."""
@@ -98,6 +101,19 @@ class Kitchen:
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""
         return self._reader.renamed(text, name)
+
+    def settled(self) -> Settled:
+        """Everything that was set, as it holds."""
+        return settled(self.store.settings(), self.tables)
+
+    def foods_meant(self, text: str) -> tuple[str, ...]:
+        """Ids of the foods that a typed name may mean: one where it is clear."""
+        reading = self.read(text)
+        if reading is None:
+            return ()
+        match = reading.match
+        found = [match.food.id] if match.food is not None else [one.food for one in match.candidates]
+        return tuple(dict.fromkeys(found))
 
     def number(self, name: str, default: int) -> int:
         """A whole number that was set, or the default."""
