@@ -1,11 +1,14 @@
 """The terminal program."""
 
+import os
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import ClassVar
 
 from textual.app import App
 from textual.binding import Binding, BindingType
+from textual.filter import LineFilter
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -13,6 +16,7 @@ from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.tonight_screen import TonightScreen
 
 
@@ -30,9 +34,14 @@ class LarderApp(App[None]):
     ]
 
     def __init__(self, home: Path, tables: Tables, today: date) -> None:
+        self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today)
+
+    def get_line_filters(self) -> Sequence[LineFilter]:
+        """Last of all, under NO_COLOR, no colour."""
+        return [*super().get_line_filters(), *self._no_colour]
 
     def on_mount(self) -> None:
         """The larder first."""
