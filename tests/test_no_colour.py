@@ -1,4 +1,7 @@
-"""NO_COLOR (no-color.org): what the program writes to a real terminal holds no colour code (ECMA-48, SGR 30 to 49 and 90 to 107)."""
+"""NO_COLOR (no-color.org): what the program writes to a real terminal holds no colour code.
+
+ECMA-48: SGR 30 to 49 and 90 to 107 set one.
+"""
 
 import fcntl
 import os

@@ -12,12 +12,15 @@ from textual.filter import LineFilter
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.tonight_screen import TonightScreen
+
+_STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 
 
 class LarderApp(App[None]):
@@ -65,6 +68,19 @@ class LarderApp(App[None]):
         """Who eats, and what holds for them."""
         if isinstance(self.screen, LarderScreen):
             self.push_screen(LimitsScreen(self._kitchen))
+
+    async def action_quit(self) -> None:
+        """Leave; ask first where a line is typed and not kept, for nothing brings it back then. Twice leaves."""
+        line = next((one.half_typed for one in self.screen_stack if isinstance(one, LarderScreen)), "")
+        if not line or isinstance(self.screen, Choice):
+            self.exit()
+            return
+
+        def picked(answer: str | None) -> None:
+            if answer == _LEAVE:
+                self.exit()
+
+        self.push_screen(Choice(f"Not kept yet: {line}", [_STAY, _LEAVE]), picked)
 
     def action_help(self) -> None:
         """The help page, once."""

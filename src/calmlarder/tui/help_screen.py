@@ -7,8 +7,10 @@ _TOUR = f"""\
 LARDER. Type what came in, one line a thing; the line below says what it means. Enter keeps it. \
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
 F4 edits, F5 used up, F6 thrown away, F7 frozen, F9 where the figures of the chosen food come from, \
-Ctrl+Z takes back, Ctrl+Y does again. F2: who eats, what holds for them, \
-what they dislike, and what the kitchen has. F8: a demo larder, while it is empty.
+`adds, g` is what one portion adds to the group it comes nearest to the cap of. Esc puts a typed line away, \
+Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
+F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
+F8: a demo larder, while it is empty.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
 m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \

@@ -15,6 +15,7 @@ from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tui.lots_table import short_group
 
 _EVENING = time(18)  # the hour of a day that is not today: common practice, no source
 
@@ -66,9 +67,9 @@ class Kitchen:
         return profile_named(self.word("profile", self.tables.profiles, "elimination"), self.tables)
 
     def portion_adds(self, food: str) -> str:
-        """What one portion adds to the group it comes nearest to the cap of."""
+        """What one portion adds to the group it comes nearest to the cap of, g."""
         load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
-        return f"{load.grams:.2f} g {load.cap.group.replace('_', ' ')}" if load else ""
+        return f"{load.grams:.2f} {short_group(load.cap.group)}" if load else ""
 
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""

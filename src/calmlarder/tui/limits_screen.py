@@ -62,7 +62,8 @@ class LimitsScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """A label over each thing that can be set."""
         yield Header(icon="")
-        with VerticalScroll(id="limits"):
+        with VerticalScroll(id="limits") as form:
+            form.can_focus = False  # Tab begins at the first question
             yield Static(_WELCOME if self._first else _HERE, markup=False)
             names = _ASKED_FIRST if self._first else tuple(_LABELS)
             for number, name in enumerate(names, start=1):
