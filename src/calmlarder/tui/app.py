@@ -3,9 +3,11 @@
 import os
 from collections.abc import Sequence
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 from typing import ClassVar
 
+from textual import work
 from textual.app import App
 from textual.binding import Binding, BindingType
 from textual.filter import LineFilter
@@ -13,14 +15,12 @@ from textual.filter import LineFilter
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.no_colour import NoColour
-from calmlarder.tui.tonight_screen import TonightScreen
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
+_AFTER_FIRST_PAINT_S = 1.0
 
 
 class LarderApp(App[None]):
@@ -50,7 +50,15 @@ class LarderApp(App[None]):
         """The larder first."""
         self.push_screen(LarderScreen(self._kitchen))
         if not self._store.settings() and not self._store.lots():
+            from calmlarder.tui.limits_screen import LimitsScreen
+
             self.push_screen(LimitsScreen(self._kitchen, first=True))
+        self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
+
+    @work(thread=True)
+    def _load_solver(self) -> None:
+        """Long before a dinner is asked for, and after the first paint."""
+        import_module("calmlarder.compose.compose")
 
     def on_unmount(self) -> None:
         """Close the store."""
@@ -62,11 +70,15 @@ class LarderApp(App[None]):
             if not self._kitchen.lots():
                 self.notify("the larder is empty: type what is there first")
                 return
+            from calmlarder.tui.tonight_screen import TonightScreen
+
             self.push_screen(TonightScreen(self._kitchen))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""
         if isinstance(self.screen, LarderScreen):
+            from calmlarder.tui.limits_screen import LimitsScreen
+
             self.push_screen(LimitsScreen(self._kitchen))
 
     async def action_quit(self) -> None:
@@ -84,5 +96,7 @@ class LarderApp(App[None]):
 
     def action_help(self) -> None:
         """The help page, once."""
+        from calmlarder.tui.help_screen import HelpScreen
+
         if not isinstance(self.screen, HelpScreen):
             self.push_screen(HelpScreen())

@@ -108,6 +108,7 @@ class LimitsScreen(Screen[None]):
     def on_mount(self) -> None:
         """Say where we are; a list of foods is shown where there are any."""
         self.sub_title = "people and limits"
+        self.call_after_refresh(self.query_one("#limits").scroll_home, animate=False)
         if not self._first:
             self._show_foods()
 
