@@ -157,12 +157,13 @@ class TonightScreen(Screen[None]):
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
-        from calmlarder.export.style import Style
-        from calmlarder.export.text import figures_text, tonight_text
-
         beside = self.query_one("#beside").display
         if self._composed is None or self._wanted is None:
             return
+        # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
+        from calmlarder.export.style import Style
+        from calmlarder.export.text import figures_text, tonight_text
+
         composed = self._composed
         one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
         dinner_place, figures_place = self.query_one("#dinner", Static), self.query_one("#figures", Static)
