@@ -101,6 +101,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
             p.at_most({f: o.most, n: -1}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
+    lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
+    p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
+    _likes(p, problem, z, used)
     time = p.variable(600, -round(minute), whole=False)
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
@@ -140,6 +143,24 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
     return z
 
 
+def _likes(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """What is disliked costs; of a dinner that was liked the dish and each main food again are worth something."""
+    pattern, like = problem.pattern, problem.wanted.like
+    for o, u in zip(problem.options, used, strict=True):
+        if o.offered.food.id in problem.wanted.disliked:
+            p.cost[u] += weights.DISLIKED * _POINT
+    if like is None:
+        return
+    main = {u: o.offered.food.id for o, u in zip(problem.options, used, strict=True)
+            if pattern.slots[o.slot].role in _MAIN and o.offered.food.id in like.mains}  # fmt: skip
+    for food in like.mains:
+        again = p.variable(1, weights.LIKE_MAIN * _POINT)
+        p.at_most({again: 1, **{u: -1 for u, held in main.items() if held == food}}, 0)
+    if like.pattern == pattern.id:
+        p.cost[z] -= weights.LIKE_DISH * _POINT
+        p.at_most({**dict.fromkeys(main, 1.0), z: 1 - max(1, len(like.mains))}, 0)
+
+
 def _short(p: _Programme, most: float, price: float) -> int:
     """How far a limit gives: a price for each unit, and one for giving at all."""
     gives = p.variable(1, -weights.GIVES_AT_ALL * _POINT)
@@ -160,7 +181,9 @@ def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> 
 
 
 def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
-    family = {name: p.variable(1) for name in problem.pattern.flavours}
+    like = problem.wanted.like
+    same = weights.LIKE_FAMILY * _POINT
+    family = {name: p.variable(1, same if like and like.family == name else 0) for name in problem.pattern.flavours}
     p.at_most({**dict.fromkeys(family.values(), 1.0), z: -1}, 0)
     p.at_most({**dict.fromkeys(family.values(), -1.0), z: 1}, 0)
     for o, u in zip(problem.options, used, strict=True):
@@ -218,6 +241,7 @@ def _cap(
 ) -> None:
     """Grams of load for the whole dish, worst or planned, under the cap for everybody."""
     units, weighed, weighed_units = amounts
+    sure = problem.wanted.sureness
     row: dict[int, float] = {}
     for n, o in enumerate(problem.options):
         thing = o.offered
@@ -225,10 +249,10 @@ def _cap(
             continue
         if cap.holds == "worst":
             mg = float(thing.brings.at_worst(cap)) / 100
-            row[units[n]] = mg * 1.3 * o.unit
+            row[units[n]] = mg * (1 + sure.eye_percent / 100) * o.unit
             if o.weighable:
-                row[weighed_units[n]] = -mg * 0.3 * o.unit
-                row[weighed[n]] = mg * 2
+                row[weighed_units[n]] = -mg * sure.eye_percent / 100 * o.unit
+                row[weighed[n]] = mg * sure.scale_grams
         else:
             row[units[n]] = float(thing.brings.planned(cap)) / 100 * o.unit
     if any(row.values()):

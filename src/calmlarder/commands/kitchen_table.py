@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, get_args
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
@@ -16,6 +17,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, Allergen, Diet
 
 if TYPE_CHECKING:
     from calmlarder.compose.wanted import Wanted
+    from calmlarder.kitchen.equipment import Equipment
 
 DIETS = get_args(Diet)
 
@@ -50,15 +52,54 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     )
 
 
+def _listed(given: str | None) -> list[str]:
+    """The words of an option that takes several, with commas between."""
+    return [word.strip().lower() for word in (given or "").split(",") if word.strip()]
+
+
 def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
     known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
-    avoid = [word.strip().lower() for word in (options.avoid or "").split(",") if word.strip()]
+    avoid = _listed(options.avoid)
     for word in avoid:
         if word not in known:
             remedy = f"choose of {', '.join(ALLERGENS)}"
             raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
     return tuple(known[word] for word in avoid)
+
+
+def sureness_of(options: argparse.Namespace) -> Sureness:
+    """How sure `--eye` and `--scale` are. Raises CannotGoOn for what cannot be."""
+    problems = [
+        Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
+        for name, given, unit, (least, most) in (
+            ("--eye", options.eye, "percent", EYE_PERCENT),
+            ("--scale", options.scale, "grams", SCALE_GRAMS),
+        )
+        if not least <= given <= most
+    ]
+    if problems:
+        raise CannotGoOn(problems)
+    return Sureness(eye_percent=options.eye, scale_grams=options.scale)
+
+
+def equipment_of(options: argparse.Namespace) -> "Equipment":
+    """What `--rings` and `--no-equipment` say of the kitchen. Raises CannotGoOn for what cannot be."""
+    from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment, Thing
+
+    known: dict[str, Thing] = {thing: thing for thing in THINGS}
+    missing = _listed(options.no_equipment)
+    problems = [
+        Problem(where="--no-equipment", what=f"`{word}` is no such thing", remedy=f"choose of {', '.join(THINGS)}")
+        for word in missing
+        if word not in known
+    ]
+    if not RINGS[0] <= options.rings <= RINGS[1]:
+        remedy = f"give a number of rings from {RINGS[0]} to {RINGS[1]}"
+        problems.append(Problem(where="--rings", what=f"`{options.rings}` cannot be", remedy=remedy))
+    if problems:
+        raise CannotGoOn(problems)
+    return Equipment(rings=options.rings, missing=tuple(known[word] for word in dict.fromkeys(missing)))
 
 
 def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
@@ -78,7 +119,11 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "diet": options.diet,
         "avoid": allergens_of(options),
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
+        "disliked": tuple(food_named(text, "--dislike", tables).id for text in options.dislike),
+        "lysine_mg": options.lysine,
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
+        "sureness": sureness_of(options),
+        "equipment": equipment_of(options),
         "use_shared": options.use_shared,
         "count": options.count,
         "seconds": options.seconds,
@@ -88,7 +133,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         return Wanted(**values)
     except ValidationError as error:
         raise CannotGoOn(
-            Problem(where=f"--{str(fault['loc'][0]).removesuffix('_g')}", what=f"`{fault['input']}` cannot be",
+            Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
                     remedy=str(fault["msg"]))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip

@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import sys
 from collections.abc import Callable, Sequence
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -14,7 +15,7 @@ from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
 from calmlarder.store.ledger import end
 from calmlarder.store.store import Store, restore
@@ -24,12 +25,26 @@ from calmlarder.tables.book import Tables
 def larder(options: argparse.Namespace) -> int:
     """Run one of the larder's commands."""
     if options.larder_command == "restore":
-        aside = restore(home_folder(Path(options.home) if options.home else None))
+        home = home_folder(Path(options.home) if options.home else None)
+        if not _may_restore(options, home):
+            print("Nothing was changed.")
+            return 0
+        aside = restore(home)
         print(f"Started from the copy; the damaged file is kept as {aside.name}.")
         return 0
     tables, today = tables_of(options), day_of(options)
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         return _COMMANDS[options.larder_command](options, store, tables, today)
+
+
+def _may_restore(options: argparse.Namespace, home: Path) -> bool:
+    """No undo reaches behind a restore: at a terminal it is asked for."""
+    copy = home / COPY_NAME
+    if options.yes or not copy.exists() or not (sys.stdin.isatty() and sys.stdout.isatty()):
+        return True
+    written = datetime.fromtimestamp(copy.stat().st_mtime)
+    print(f"The copy is of {written:%Y-%m-%d %H:%M}. What changed since stays only in the file that is set aside.")
+    return input("Start from the copy? y or n: ").strip().lower() in {"y", "yes"}
 
 
 def lots_kept(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:

@@ -6,6 +6,7 @@ import sys
 from collections.abc import Sequence
 from importlib import resources
 from pathlib import Path
+from textwrap import wrap
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.kitchen_table import day_of, tables_of, wanted_of
@@ -26,13 +27,17 @@ FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
+    tables = tables_of(options)
+
+    from calmlarder.commands.stored import fill_from_home
+
+    from_home = fill_from_home(options, tables)
     if options.larder is not None:
-        return _from_lines(options, read_lines(options.larder), options.larder)
+        return _from_lines(options, tables, read_lines(options.larder), options.larder)
     from calmlarder.commands.larder import lots_at_home
 
-    tables = tables_of(options)
     lots = lots_at_home(options, tables, day_of(options))
-    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, ())
+    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, (), from_home)
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -41,11 +46,10 @@ def demo(options: argparse.Namespace) -> int:
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    return _from_lines(options, text.splitlines(), "demo larder")
+    return _from_lines(options, tables_of(options), text.splitlines(), "demo larder")
 
 
-def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) -> int:
-    tables = tables_of(options)
+def _from_lines(options: argparse.Namespace, tables: Tables, lines: Sequence[str], source: str) -> int:
     readings = LarderReader(tables, day_of(options)).read_all(lines, source)
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
@@ -56,7 +60,13 @@ def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) 
     return _dinner(options, tables, lots, readings)
 
 
-def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], readings: tuple[Reading, ...]) -> int:
+def _dinner(
+    options: argparse.Namespace,
+    tables: Tables,
+    lots: Sequence[Lot],
+    readings: tuple[Reading, ...],
+    from_home: tuple[str, ...] = (),
+) -> int:
     wanted = wanted_of(options, tables, **_eaten_before(options))
 
     from calmlarder.compose.compose import compose
@@ -90,11 +100,15 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
 
         remember(options, composed.dinners)
     if options.json:
-        print(json.dumps(tonight_object(composed, wanted, readings), ensure_ascii=False, indent=2))
+        told = tonight_object(composed, wanted, readings) | {"from_settings": list(from_home)}
+        print(json.dumps(told, ensure_ascii=False, indent=2))
     else:
         from calmlarder.export.style import style_of_output
         from calmlarder.export.text import tonight_text
 
+        if from_home:
+            words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
+            print("\n".join(wrap(words, style_of_output().width)) + "\n")
         print(tonight_text(composed, wanted, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
 

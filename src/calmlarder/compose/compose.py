@@ -8,6 +8,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.dishes import cookable, not_cookable
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
@@ -68,7 +69,7 @@ def compose(
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
             if more_after is None:
-                why = obstacles(offered, wanted, problems, left)
+                why = (*obstacles(offered, wanted, problems, left), *not_cookable(patterns, wanted))
             else:
                 before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in wanted.counted)
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
@@ -131,9 +132,7 @@ def _problems(
     offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
     keeps = keeping_days(tables, [thing.food for thing in offered])
-    return [
-        pattern_problem(pattern, offered, wanted, keeps) for pattern in patterns if wanted.sitting in pattern.sittings
-    ]
+    return [pattern_problem(pattern, offered, wanted, keeps) for pattern in cookable(patterns, wanted)]
 
 
 def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:

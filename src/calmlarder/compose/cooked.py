@@ -9,7 +9,6 @@ from calmlarder.larder.box import Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.sitting.eaten import EVERYONE, ME, Eaten, Portion, loads_of, most_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
@@ -30,7 +29,7 @@ def share_eaten(
     portions = []
     for use in dinner.uses:
         grams = weighed.get(use.food, use.grams)
-        most = grams if use.how == "box" else most_of(grams, grams, use.how == "weigh")
+        most = grams if use.how == "box" else most_of(grams, grams, use.how == "weigh", dinner.sureness)
         portions.append(Portion(tables.food_by_id[use.food], grams / dinner.people, most / dinner.people))
     loads, unknown = loads_of(portions, tables)
     return Eaten(
@@ -70,7 +69,9 @@ def box_up(
         return Boxed(None, "something in it was warmed already, and it is no dish to eat cold: bin what is left")
     days, why = _keeps(dinner, pattern, tables)
     parts = tuple(
-        MixturePart(food=use.food, grams=grams, most_hundredths=worst_hundredths(grams, use.how == "weigh"))
+        MixturePart(
+            food=use.food, grams=grams, most_hundredths=dinner.sureness.worst_hundredths(grams, use.how == "weigh")
+        )
         for use in dinner.uses
         if (grams := weighed.get(use.food, use.grams)) > 0
     )

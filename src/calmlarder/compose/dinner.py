@@ -1,18 +1,21 @@
 """A dinner as it is told: amounts, loads against caps, what was rescued."""
 
+from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.solve import Plan, Use
+from calmlarder.compose.wanted import Liked
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.kitchen.steps import Filling, steps_of, title_of
 from calmlarder.kitchen.timeline import Timeline, timeline_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Slot
-from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
@@ -65,7 +68,7 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown."""
+    """A dinner for `people`, ready to be shown; `sureness` is what its worst case reckons with."""
 
     title: str
     pattern: str
@@ -82,6 +85,7 @@ class Dinner(_Told):
     cautions: tuple[str, ...]
     contributions: tuple[Contribution, ...]
     unknown_nutrients: tuple[str, ...]
+    sureness: Sureness = USUAL
 
 
 def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
@@ -90,7 +94,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     pattern = plan.problem.pattern
     uses = tuple(_use(use, tables) for use in plan.uses)
     fillings = [_filling(use, pattern.slots[use.slot], tables) for use in uses]
-    timeline = timeline_of(pattern, fillings)
+    timeline = timeline_of(pattern, fillings, plan.problem.wanted.equipment)
     return Dinner(
         title=title_of(pattern, fillings),
         pattern=pattern.id,
@@ -109,7 +113,14 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         unknown_nutrients=tuple(
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
         ),
+        sureness=plan.problem.wanted.sureness,
     )
+
+
+def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
+    """A dinner to have more of; `slots` are those of its pattern."""
+    mains = dict.fromkeys(use.food for use in dinner.uses if slots[use.slot].role in MAIN_ROLES)
+    return Liked(pattern=dinner.pattern, family=dinner.family, mains=tuple(mains))
 
 
 def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
@@ -156,7 +167,10 @@ def _per_person(plan: Plan) -> PerPerson:
         energy_kcal=round(nutrient("energy_kcal")),
         fibre_g=nutrient("fibre_g"),
         loads_g={cap.key: _grams(sum(_plan_load(use, cap) for use in plan.uses), people) for cap in caps},
-        worst_g={cap.key: _grams(sum(_worst_load(use, cap) for use in plan.uses), people) for cap in caps},
+        worst_g={
+            cap.key: _grams(sum(_worst_load(use, cap, plan.problem.wanted.sureness) for use in plan.uses), people)
+            for cap in caps
+        },
         caps_g={cap.key: float(cap.grams) for cap in caps},
     )
 
@@ -166,8 +180,8 @@ def _plan_load(use: Use, cap: Cap) -> int | Fraction:
     return use.option.offered.brings.planned(cap) * 100 * use.grams
 
 
-def _worst_load(use: Use, cap: Cap) -> int | Fraction:
-    hundredths = 100 * use.grams if use.option.boxed else worst_hundredths(use.grams, use.weighed)
+def _worst_load(use: Use, cap: Cap, sure: Sureness) -> int | Fraction:
+    hundredths = 100 * use.grams if use.option.boxed else sure.worst_hundredths(use.grams, use.weighed)
     return use.option.offered.brings.at_worst(cap) * hundredths
 
 

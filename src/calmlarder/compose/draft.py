@@ -7,7 +7,6 @@ from typing import Any
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.sitting.amounts import EYE_PERCENT, WEIGHED_EXTRA_GRAMS
 from calmlarder.tables.vocabulary import Family
 
 Term = tuple[int, Any]  # a whole coefficient and a variable
@@ -40,15 +39,15 @@ class Draft:
 
     def worst_terms(self, number: int, figure: int | Fraction) -> list[Term]:
         """The worst load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
-        option = self.problem.options[number]
+        option, sure = self.problem.options[number], self.problem.wanted.sureness
         if option.boxed:
             return self.planned_terms(number, figure)
-        by_eye = (math.ceil(EYE_PERCENT * option.unit * figure), self.units[number])
+        by_eye = (math.ceil(sure.by_eye * option.unit * figure), self.units[number])
         weighed, weighed_units = self.weighed[number], self.weighed_units[number]
         if weighed is None or weighed_units is None:
             return [by_eye]
         return [
             by_eye,
-            (math.ceil((100 - EYE_PERCENT) * option.unit * figure), weighed_units),
-            (math.ceil(100 * WEIGHED_EXTRA_GRAMS * figure), weighed),
+            (math.ceil(-sure.eye_percent * option.unit * figure), weighed_units),
+            (math.ceil(100 * sure.scale_grams * figure), weighed),
         ]

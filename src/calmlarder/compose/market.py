@@ -10,7 +10,6 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern, Slot
-from calmlarder.sitting.amounts import EYE_PERCENT
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -67,7 +66,7 @@ def _fits(thing: Offered, wanted: Wanted) -> float:
     for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
         figure = thing.brings.held(cap)
         if figure:
-            margin = EYE_PERCENT if cap.holds == "worst" else 100
+            margin = wanted.sureness.by_eye if cap.holds == "worst" else 100
             most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
     return most
 

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.dishes import cookable
 from calmlarder.compose.gives import Give, gives_of, price_of
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Ware, shortlist, wares
@@ -111,8 +112,7 @@ def nearest_problems(
     return [
         _problem(pattern, own, on_sale, wanted, people, keeps)
         for people in range(wanted.people, 0, -1)
-        for pattern in patterns
-        if wanted.sitting in pattern.sittings
+        for pattern in cookable(patterns, wanted)
     ]
 
 

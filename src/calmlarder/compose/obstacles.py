@@ -10,6 +10,7 @@ from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.search import RULES, search
 from calmlarder.compose.wanted import Wanted
+from calmlarder.kitchen.equipment import USUAL
 
 _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein", "a protein food"),
          ("vegetable", "a vegetable"))  # fmt: skip
@@ -23,7 +24,8 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
-    if not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
+    whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
+    if not any(problem.fillable for problem in rebuild(whole)):
         return ("what the larder offers fills none of the dish patterns",)
     for relaxations in (_relaxations(wanted, rebuild), _together(wanted, rebuild)):
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
@@ -52,6 +54,13 @@ def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))
+    if wanted.lysine_mg:
+        changed = wanted.model_copy(update={"lysine_mg": 0})
+        tests.append((f"the lysine floor of {wanted.lysine_mg} mg a person", possible(changed)))
+    for thing in wanted.equipment.missing:
+        fewer = tuple(other for other in wanted.equipment.missing if other != thing)
+        changed = wanted.model_copy(update={"equipment": wanted.equipment.model_copy(update={"missing": fewer})})
+        tests.append((f"that the kitchen has no {thing}", possible(changed)))
     for food in wanted.use:
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {food}", possible(changed)))

@@ -11,7 +11,9 @@ from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.caps import Caps
 from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.lysine import LysineFloor
 from calmlarder.compose.rules.minutes import SlowestFood
+from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
@@ -19,7 +21,8 @@ from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
-    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), Asked(),
+    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), LysineFloor(),
+    Asked(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]

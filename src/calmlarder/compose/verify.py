@@ -21,7 +21,6 @@ _PARTS = {
     "mannitol": ("mannitol",),
     "polyols": ("sorbitol", "mannitol"),
 }
-_EYE, _SCALE_GRAMS = Decimal("1.3"), Decimal(2)
 _DIETS = ("vegan", "vegetarian", "omnivore")
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -37,12 +36,13 @@ def verify(
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without and use_shared, and may hold `eaten` with `stacking`; `lots` is the larder as plain values. Of the
-    nearest dinner `gives` says what of the request gives and by how much; the dinner must keep to what is left of it.
+    avoid, without, use_shared, sureness and equipment, and may hold `eaten` with `stacking`; `lots` is the larder as
+    plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep
+    to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
-    plate = _plate(dinner, boxes)
+    plate = _plate(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = _rows(table_folders, "fermentables.csv", ("food", "component"), used)
@@ -53,10 +53,11 @@ def verify(
         *_amounts(dinner, lots),
         *_allowed(dinner, lots, request),
         *_eatable(plate, request, foods),
-        *_slots(dinner, foods, boxes, recipes),
+        *_slots(dinner, request, foods, boxes, recipes),
         *_timeline(dinner, request),
         *_caps(dinner, plate, request, foods, figures, list(caps.values())),
         *_protein(dinner, plate, request, foods),
+        *_lysine(dinner, plate, request, foods),
     )
 
 
@@ -68,12 +69,14 @@ class _Part(NamedTuple):
     most: Decimal
 
 
-def _plate(dinner: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[_Part]:
+def _plate(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[_Part]:
+    by_eye = 1 + Decimal(request["sureness"]["eye_percent"]) / 100
+    by_scale = Decimal(request["sureness"]["scale_grams"])
     found = []
     for use in dinner["uses"]:
         grams = Decimal(use["grams"])
         if use["food"] not in boxes:
-            most = grams + _SCALE_GRAMS if use["how"] == "weigh" else grams * _EYE
+            most = grams + by_scale if use["how"] == "weigh" else grams * by_eye
             found.append(_Part(use["food"], grams, most))
             continue
         mixture = boxes[use["food"]]["mixture"]
@@ -183,9 +186,16 @@ def _eatable(plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[
     return faults
 
 
-def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], boxes: Mapping[str, Any], recipes: Path) -> list[str]:
-    faults = []
+def _slots(
+    dinner: Mapping[str, Any],
+    request: Mapping[str, Any],
+    foods: Mapping[str, Row],
+    boxes: Mapping[str, Any],
+    recipes: Path,
+) -> list[str]:
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    needed = {word for thing in pattern["equipment"] for word in (thing, *thing.split())}
+    faults = [f"needs a {thing}, there is none" for thing in request["equipment"]["missing"] if thing in needed]
     for name, slot in pattern["slots"].items():
         uses = [use for use in dinner["uses"] if use["slot"] == name]
         if not slot["items"][0] <= len(uses) <= slot["items"][1]:
@@ -211,9 +221,10 @@ def _slots(dinner: Mapping[str, Any], foods: Mapping[str, Row], boxes: Mapping[s
 
 
 def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
-    """One cook does one thing at a time, two rings and one oven are all there is, and the length is the end."""
+    """One cook does one thing at a time on the rings there are, in one oven at most; the length is the end."""
     faults = []
-    moments = dinner["timeline"]
+    moments, there = dinner["timeline"], request["equipment"]
+    room = {place: int(place not in there["missing"]) for place in ("oven", "microwave")} | {"ring": there["rings"]}
     ends = [moment["start_min"] + moment["minutes"] for moment in moments]
     if max(ends) != dinner["minutes"]:
         faults.append(f"the timeline ends at {max(ends)}, not at {dinner['minutes']} minutes")
@@ -223,7 +234,7 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
         now = [m for m in moments if m["start_min"] <= minute < m["start_min"] + m["minutes"]]
         hands = sum(moment["hands_on"] for moment in now)
         places = [moment["equipment"] for moment in now]
-        if hands > 1 or places.count("ring") > 2 or places.count("oven") > 1 or places.count("microwave") > 1:
+        if hands > 1 or any(places.count(place) > most for place, most in room.items()):
             faults.append(f"too much at once at minute {minute}")
             break
     return faults
@@ -337,3 +348,12 @@ def _protein(
     if each < Decimal(str(request["protein_g"])):
         return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]
     return []
+
+
+def _lysine(
+    dinner: Mapping[str, Any], plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]
+) -> list[str]:
+    floor = request.get("lysine_mg", 0)
+    total = sum((Decimal(foods[part.food]["lysine_mg"] or 0) * part.grams for part in plate), Decimal(0))
+    each = total / 100 / dinner["people"]
+    return [f"{each:.0f} mg of lysine a person, the floor is {floor} mg"] if each < floor else []

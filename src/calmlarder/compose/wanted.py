@@ -8,6 +8,9 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
+from calmlarder.kitchen.equipment import Equipment
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.sitting.profile import Profile
 from calmlarder.sitting.stacking import Counted, Stacking, still_counted
@@ -29,8 +32,19 @@ def dinner_floor_by_weight(body_kg: float) -> int:
     return ceil(SAFE_PROTEIN_G_PER_KG * body_kg * DINNER_SHARE)
 
 
+class Liked(BaseModel):
+    """The dinner that more is wanted of: its pattern, its flavour family, and the foods in its main slots."""
+
+    model_config = ConfigDict(frozen=True)
+
+    pattern: str
+    family: str
+    mains: tuple[str, ...]
+
+
 class Wanted(BaseModel):
-    """One request. Protein is grams for one person; `without` and `use` hold food ids.
+    """One request. Protein is grams for one person; `without`, `use` and `disliked` hold food ids. Lysine is mg for
+    one person, 0 where none is asked for. `like` asks for dinners near one, but not for it again.
 
     `eaten` is the log of the hours before; it counts only where `stacking` says how.
     """
@@ -47,9 +61,14 @@ class Wanted(BaseModel):
     avoid: tuple[Allergen, ...] = ()
     without: tuple[str, ...] = ()
     use: tuple[str, ...] = ()
+    disliked: tuple[str, ...] = ()
+    lysine_mg: Annotated[int, Field(ge=0, le=5000)] = 0
+    like: Liked | None = None
     use_shared: bool = False
     count: Annotated[int, Field(ge=1, le=9)] = 1
     seconds: Annotated[float, Field(gt=0, le=600)] = 10.0
+    sureness: Sureness = USUAL
+    equipment: Equipment = USUAL_KITCHEN
     eaten: tuple[Eaten, ...] = ()
     stacking: Stacking | None = None
 

@@ -6,7 +6,6 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.sitting.amounts import worst_hundredths
 from calmlarder.sitting.groups import brings_of
 from calmlarder.sitting.profile import Profile
 from calmlarder.sitting.stacking import Counted, room_mg
@@ -40,7 +39,7 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
     for use in dinner.uses:
         grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
         figure = brings_of(tables.food_by_id[use.food], tables).held(cap)
-        most = 100 * grams if use.how == "box" else worst_hundredths(grams, use.how == "weigh")
+        most = 100 * grams if use.how == "box" else dinner.sureness.worst_hundredths(grams, use.how == "weigh")
         total += figure * (most if cap.holds == "worst" else 100 * grams)
         if use.how == "weigh" and figure:
             mine[use.food] = (figure, grams)

@@ -24,6 +24,11 @@ OFF_NEAR_MAIN = 40
 OFF_FAR_MAIN = 140
 OFF_NEAR_SMALL = 2
 OFF_FAR_SMALL = 8
+DISLIKED = 150  # for each lot of a food that is disliked: more than its last day is worth
+# More like it: for the same flavour family, the same dish, and each main food that is there again.
+LIKE_FAMILY = 20
+LIKE_DISH = 20
+LIKE_MAIN = 30
 # What has to give where no dinner meets the limits. Dear beside any wish, so that a dinner gives little.
 # Common practice, no source.
 PROTEIN_SHORT = 60  # for each gram under the floor, of everybody's together

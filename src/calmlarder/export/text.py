@@ -8,15 +8,11 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
 from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.caution import CAUTION as CAUTION
 from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
 from calmlarder.larder.reading import Reading
 
-CAUTION = (
-    "Not medical advice. Elimination is short and done with a dietitian or doctor; reintroduction follows. "
-    "Figures vary with variety, ripeness and processing: read labels, mind allergies, and follow your local "
-    "food-safety authority."
-)
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
 _NOTHING_NEAR = (

@@ -8,7 +8,6 @@ from calmlarder.kitchen.steps import Filling, listed
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
-KITCHEN = {COOK: 1, RING: 2, OVEN: 1, MICROWAVE: 1, PAN: 1}
 _WEIGHING = 1
 _SERVING = 2
 _BOILING_WATER = 5

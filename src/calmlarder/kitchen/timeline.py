@@ -4,9 +4,10 @@ from collections.abc import Sequence
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.kitchen.equipment import USUAL, Equipment
 from calmlarder.kitchen.schedule import schedule
 from calmlarder.kitchen.steps import Filling
-from calmlarder.kitchen.tasks import COOK, KITCHEN, MICROWAVE, OVEN, RING, tasks_of
+from calmlarder.kitchen.tasks import COOK, MICROWAVE, OVEN, PAN, RING, tasks_of
 from calmlarder.patterns.pattern import Pattern
 
 
@@ -32,10 +33,13 @@ class Timeline(BaseModel):
     proven: bool
 
 
-def timeline_of(pattern: Pattern, fillings: Sequence[Filling]) -> Timeline:
-    """The shortest order of work for one cook with two rings, an oven and a microwave."""
+def timeline_of(pattern: Pattern, fillings: Sequence[Filling], equipment: Equipment = USUAL) -> Timeline:
+    """The shortest order of work for one cook with what the kitchen has.
+
+    Raises ValueError where the pattern needs an oven or a microwave that is not there.
+    """
     tasks, words = tasks_of(pattern, fillings)
-    planned = schedule(tasks, KITCHEN)
+    planned = schedule(tasks, _capacity(equipment))
     moments = [
         Moment(
             start_min=planned.starts[task.name],
@@ -48,3 +52,14 @@ def timeline_of(pattern: Pattern, fillings: Sequence[Filling]) -> Timeline:
     ]
     moments.sort(key=lambda moment: (moment.start_min, moment.hands_on, moment.what))
     return Timeline(moments=tuple(moments), minutes=planned.minutes, proven=planned.proven)
+
+
+def _capacity(equipment: Equipment) -> dict[str, int]:
+    """One cook and one wide pan; as many rings as there are; an oven and a microwave if they are there."""
+    return {
+        COOK: 1,
+        PAN: 1,
+        RING: equipment.rings,
+        OVEN: int("oven" not in equipment.missing),
+        MICROWAVE: int("microwave" not in equipment.missing),
+    }

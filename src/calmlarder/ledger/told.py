@@ -4,14 +4,15 @@ from datetime import date, datetime
 
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.entry import read_entry
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.eaten import Eaten, Portion, loads_of, most_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 
-def eaten_of(lot: Lot, at: datetime, who: str, today: date, tables: Tables) -> Eaten:
+def eaten_of(lot: Lot, at: datetime, who: str, today: date, tables: Tables, sure: Sureness = USUAL) -> Eaten:
     """The entry for one line that was read as a lot."""
-    return _entry(_portion(lot, today, tables), lot.line, at, who, tables)
+    return _entry(_portion(lot, today, tables, sure), lot.line, at, who, tables)
 
 
 def box_eaten(food: Food, at: datetime, who: str, tables: Tables) -> Eaten:
@@ -28,12 +29,12 @@ def _entry(portion: Portion, text: str, at: datetime, who: str, tables: Tables) 
     )  # fmt: skip
 
 
-def _portion(lot: Lot, today: date, tables: Tables) -> Portion:
+def _portion(lot: Lot, today: date, tables: Tables, sure: Sureness) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
     entry = read_entry(lot.line, today, frozenset())
     how = entry.amount.how if entry else "none"
     if how == "none":
         grams = float(food.portion_g)
-        return Portion(food, grams, most_of(grams, grams, weighed=False))
-    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed"))
+        return Portion(food, grams, most_of(grams, grams, weighed=False, sure=sure))
+    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed", sure=sure))

@@ -6,7 +6,7 @@ from typing import Annotated, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from calmlarder.sitting.amounts import EYE_PERCENT, WEIGHED_EXTRA_GRAMS
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.groups import brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -55,9 +55,9 @@ class Portion(NamedTuple):
     most_grams: float
 
 
-def most_of(grams: float, high: float, weighed: bool) -> float:
-    """The worst case of an amount: 2 g more on the scale, else 30 % more or the end of its range."""
-    return max(high, grams + WEIGHED_EXTRA_GRAMS) if weighed else max(high, grams * EYE_PERCENT / 100)
+def most_of(grams: float, high: float, weighed: bool, sure: Sureness = USUAL) -> float:
+    """The worst case of an amount, g: as sure as the scale, else as the eye or to the end of its range."""
+    return max(high, grams + sure.scale_grams) if weighed else max(high, grams * sure.by_eye / 100)
 
 
 def loads_of(portions: Iterable[Portion], tables: Tables) -> tuple[tuple[Load, ...], tuple[str, ...]]:

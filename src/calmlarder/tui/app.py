@@ -1,19 +1,26 @@
 """The terminal program."""
 
+import os
+from collections.abc import Sequence
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 from typing import ClassVar
 
+from textual import work
 from textual.app import App
 from textual.binding import Binding, BindingType
+from textual.filter import LineFilter
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-from calmlarder.tui.help_screen import HelpScreen
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
-from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.no_colour import NoColour
+
+_STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
+_AFTER_FIRST_PAINT_S = 1.0
 
 
 class LarderApp(App[None]):
@@ -30,15 +37,28 @@ class LarderApp(App[None]):
     ]
 
     def __init__(self, home: Path, tables: Tables, today: date) -> None:
+        self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today)
+
+    def get_line_filters(self) -> Sequence[LineFilter]:
+        """Last of all, under NO_COLOR, no colour."""
+        return [*super().get_line_filters(), *self._no_colour]
 
     def on_mount(self) -> None:
         """The larder first."""
         self.push_screen(LarderScreen(self._kitchen))
         if not self._store.settings() and not self._store.lots():
-            self.push_screen(LimitsScreen(self._kitchen))
+            from calmlarder.tui.limits_screen import LimitsScreen
+
+            self.push_screen(LimitsScreen(self._kitchen, first=True))
+        self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
+
+    @work(thread=True)
+    def _load_solver(self) -> None:
+        """Long before a dinner is asked for, and after the first paint."""
+        import_module("calmlarder.compose.compose")
 
     def on_unmount(self) -> None:
         """Close the store."""
@@ -50,14 +70,33 @@ class LarderApp(App[None]):
             if not self._kitchen.lots():
                 self.notify("the larder is empty: type what is there first")
                 return
+            from calmlarder.tui.tonight_screen import TonightScreen
+
             self.push_screen(TonightScreen(self._kitchen))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""
         if isinstance(self.screen, LarderScreen):
+            from calmlarder.tui.limits_screen import LimitsScreen
+
             self.push_screen(LimitsScreen(self._kitchen))
+
+    async def action_quit(self) -> None:
+        """Leave; ask first where a line is typed and not kept, for nothing brings it back then. Twice leaves."""
+        line = next((one.half_typed for one in self.screen_stack if isinstance(one, LarderScreen)), "")
+        if not line or isinstance(self.screen, Choice):
+            self.exit()
+            return
+
+        def picked(answer: str | None) -> None:
+            if answer == _LEAVE:
+                self.exit()
+
+        self.push_screen(Choice(f"Not kept yet: {line}", [_STAY, _LEAVE]), picked)
 
     def action_help(self) -> None:
         """The help page, once."""
+        from calmlarder.tui.help_screen import HelpScreen
+
         if not isinstance(self.screen, HelpScreen):
             self.push_screen(HelpScreen())

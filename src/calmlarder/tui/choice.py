@@ -23,7 +23,7 @@ class Choice(ModalScreen[str | None]):
     def compose(self) -> ComposeResult:
         """The question over the names."""
         with Vertical(id="choice"):
-            yield Static(self._question)
+            yield Static(self._question, markup=False)
             yield OptionList(*self._names)
 
     def on_mount(self) -> None:

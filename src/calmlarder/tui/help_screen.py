@@ -1,22 +1,25 @@
 """Help: the keys, a short tour, the cautions."""
 
-from calmlarder.export.text import CAUTION
+from calmlarder.export.caution import CAUTION
 from calmlarder.tui.page import Page
 
 _TOUR = f"""\
 LARDER. Type what came in, one line a thing; the line below says what it means. Enter keeps it. \
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
-F4 edits, F5 used up, F6 thrown away (one key says why, g that it was given), F7 frozen, \
+F4 edits, F5 used up, F6 thrown away (one key says why, g that it was given), F7 frozen, and out of it again, \
 F9 where the figures of the chosen food come from, \
-Ctrl+Z takes back, Ctrl+Y does again. F2: who eats, and what holds for them. F8: a demo larder, while it is empty.
+`adds, g` is what one portion adds to the group it comes nearest to the cap of. Esc puts a typed line away, \
+Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
+F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
+F8: a demo larder, while it is empty.
 
 WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
-+ and - people, t less time, s another kind of sitting, d diet, p profile of caps, \
-v a food you never want (F2 lists them), i where the figures of a food come from, \
+m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \
+p profile of caps, v a food you never want (F2 lists them), i where the figures of a food come from, \
 . takes the best so far, Enter to cook it.
 
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \

@@ -15,15 +15,17 @@ from calmlarder.ledger.told import eaten_of
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
-from calmlarder.sitting.stacking import WINDOW_HOURS, Stacking
+from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.ledger import end, ended, feel, felt_since
+from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
+from calmlarder.tui.lots_table import short_group
 
 _EVENING = time(18)  # the hour of a day that is not today: common practice, no source
 
@@ -82,9 +84,9 @@ class Kitchen:
         return profile_named(self.word("profile", self.tables.profiles, "elimination"), self.tables)
 
     def portion_adds(self, food: str) -> str:
-        """What one portion adds to the group it comes nearest to the cap of."""
+        """What one portion adds to the group it comes nearest to the cap of, g."""
         load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
-        return f"{load.grams:.2f} g {load.cap.group.replace('_', ' ')}" if load else ""
+        return f"{load.grams:.2f} {short_group(load.cap.group)}" if load else ""
 
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""
@@ -97,12 +99,13 @@ class Kitchen:
 
     def stacking(self, people: int) -> Stacking:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
-        now = self.now()
-        return Stacking(at=now, who=(ME,) if people == 1 else (), offsets_min=offsets_at(now))
+        now, held = self.now(), self.settled()
+        who = (ME,) if people == 1 else ()
+        return Stacking(at=now, window_hours=held.window_hours, fade=held.fade, who=who, offsets_min=offsets_at(now))
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return may_count(self.store, self.now(), WINDOW_HOURS)
+        return may_count(self.store, self.now(), self.settled().window_hours)
 
     def cooked(
         self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
@@ -113,11 +116,14 @@ class Kitchen:
 
     def ate(self, lot: Lot) -> None:
         """What was eaten outside a planned sitting goes into my log."""
-        log(self.store, eaten_of(lot, self.now(), ME, self.today, self.tables))
+        log(self.store, self._entry(lot))
+
+    def _entry(self, lot: Lot) -> Eaten:
+        return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
 
     def eaten_words(self, lot: Lot) -> str:
         """What eating it would bring."""
-        entry = eaten_of(lot, self.now(), ME, self.today, self.tables)
+        entry = self._entry(lot)
         if entry.unknown:
             return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
         total, lactose = (
@@ -150,6 +156,19 @@ class Kitchen:
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""
         return self._reader.renamed(text, name)
+
+    def settled(self) -> Settled:
+        """Everything that was set, as it holds."""
+        return settled(self.store.settings(), self.tables)
+
+    def foods_meant(self, text: str) -> tuple[str, ...]:
+        """Ids of the foods that a typed name may mean: one where it is clear."""
+        reading = self.read(text)
+        if reading is None:
+            return ()
+        match = reading.match
+        found = [match.food.id] if match.food is not None else [one.food for one in match.candidates]
+        return tuple(dict.fromkeys(found))
 
     def number(self, name: str, default: int) -> int:
         """A whole number that was set, or the default."""

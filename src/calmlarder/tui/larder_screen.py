@@ -15,6 +15,7 @@ from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of, log_line
+from calmlarder.tui.lots_table import LotsTable
 
 if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
@@ -36,6 +37,7 @@ class LarderScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
         Binding("down", "to_table", "To the list", show=False),
+        Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
         Binding("f1", "app.help", "Help"),
         Binding("f5", "used", "Eaten"),
@@ -58,6 +60,10 @@ class LarderScreen(Screen[None]):
         self._editing: int | None = None
         self._shown: list[KeptLot] = []
         self._filter = ""
+        self._put_away: tuple[str, int | None] = (
+            "",
+            None,
+        )  # a line that was typed and not kept, and the lot it was to change
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
@@ -67,13 +73,12 @@ class LarderScreen(Screen[None]):
         )
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
-        yield DataTable(id="lots", cursor_type="row", zebra_stripes=False)
+        yield LotsTable()
         yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self.sub_title = "larder"
-        self.query_one(DataTable).add_columns("days", "food", "grams", "place", "notes", "a portion adds")
         self.refill()
         self.query_one(Input).focus()
 
@@ -83,29 +88,36 @@ class LarderScreen(Screen[None]):
 
     def refill(self) -> None:
         """Show what is there now."""
-        table = self.query_one(DataTable)
-        row = table.cursor_row
-        table.clear()
+        table = self.query_one(LotsTable)
         kept = self._kitchen.lots()
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
+        rows = []
         for one in self._shown:
             lot = one.lot
             left = "" if lot.days_left is None else str(lot.days_left)
-            notes = [lot.condition or "", f"of {lot.owner}" if lot.owner else "", "bin it" if lot.to_bin else ""]
-            notes += ["eat or freeze"] if self._kitchen.to_freeze(lot) else []
+            # What is to be done stands first: the end is cut where the screen is narrow.
+            notes = ["bin it" if lot.to_bin else "", f"of {lot.owner}" if lot.owner else ""]
             notes += ["past its day"] if lot.days_left is not None and lot.days_left < 0 else []
-            table.add_row(
-                left,
-                self._kitchen.name_of(lot.food),
-                f"{lot.grams:g}",
-                lot.place,
-                ", ".join(filter(None, notes)),
-                self._kitchen.portion_adds(lot.food),
+            notes += ["freeze or eat"] if self._kitchen.to_freeze(lot) else []
+            notes += [lot.condition or ""]
+            rows.append(
+                {
+                    "days": left,
+                    "food": self._kitchen.name_of(lot.food),
+                    "grams": f"{lot.grams:g}",
+                    "place": lot.place,
+                    "adds, g": self._kitchen.portion_adds(lot.food),
+                    "notes": ", ".join(filter(None, notes)),
+                }
             )
+        table.fill(rows)
         self.query_one("#empty").display = not kept
         table.display = bool(kept)
-        if self._shown:
-            table.move_cursor(row=min(row, len(self._shown) - 1))
+
+    @on(LotsTable.Refitted)
+    def refitted(self) -> None:
+        """The screen has another size."""
+        self.refill()
 
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:
@@ -206,11 +218,27 @@ class LarderScreen(Screen[None]):
             self.query_one(DataTable).focus()
 
     def action_to_line(self) -> None:
-        """Back to the line, which is emptied."""
-        self._editing = None
+        """Back to the line, which is emptied; what was typed can be brought back."""
         line = self.query_one(Input)
+        if self.half_typed:
+            self._put_away = (line.value, self._editing)
+        self._editing = None
         line.value = ""
         line.focus()
+
+    @property
+    def half_typed(self) -> str:
+        """What is typed and not kept; a filter is nothing to keep."""
+        value = self.query_one("#line", Input).value.strip()
+        return "" if value.startswith(_FILTER) else value
+
+    def action_bring_back(self) -> None:
+        """The line that was put away, where nothing else is typed."""
+        line = self.query_one(Input)
+        if not line.value and self._put_away[0]:
+            line.value, self._editing = self._put_away
+            line.cursor_position = len(line.value)
+            self._put_away = ("", None)
 
     def action_edit(self) -> None:
         """Write the chosen lot anew."""
@@ -218,8 +246,10 @@ class LarderScreen(Screen[None]):
         if one is not None and one.lot.box is not None:
             self.notify("a box is what was cooked: used up, frozen or thrown away, but not written anew")
         elif one is not None:
-            self._editing = one.id
             line = self.query_one(Input)
+            if self.half_typed and self._editing is None:
+                self._put_away = (line.value, None)
+            self._editing = one.id
             line.value = one.lot.line
             line.focus()
 

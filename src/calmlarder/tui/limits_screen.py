@@ -1,6 +1,6 @@
-"""People and limits: who eats, what they may eat, and which caps hold. Kept for the next evening."""
+"""People and limits: who eats, what they may eat, which caps hold, what the kitchen has. Kept at once."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import ClassVar
 
 from textual import on
@@ -8,67 +8,114 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
+from textual.widget import Widget
 from textual.widgets import Footer, Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
+from calmlarder.kitchen.equipment import THINGS
+from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 
 _WELCOME = (
-    "Who eats here? Five short questions; each may be left as it is, and Esc goes on. "
+    "Five short questions. Enter or Tab goes on and leaves each as it is, Esc skips the rest. "
     "F2 brings you back. Nothing leaves this machine."
 )
-
-
+_HERE = "What is changed is kept at once. Tab goes on, Esc back to the larder."
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300  # what is taken for a weight, not a slip of the finger
-_NUMBERS = {"people": (1, 1, 12), "protein_g": (0, 20, 100)}  # least, usual, most
+_WORDS = {"diet": "omnivore", "profile": "elimination", "fade": "no"}
+_ASKED_FIRST = ("diet", "avoid", "people", "profile", "protein_g")
+_LABELS = {
+    "diet": "Diet",
+    "avoid": "Allergens to leave out (Space ticks)",
+    "people": "How many eat?",
+    "profile": "Caps: elimination as published, wide for later (with your dietitian)",
+    "protein_g": "Least protein a person at dinner, g",
+    "body_kg": "Or body weight, kg: sets the least protein to a third of 0.83 g a kg a day",
+    "minutes": "Most minutes to cook; 0 is any time",
+    "dislike": "Disliked: cooked only where nothing else is as good. Type a food, Enter; untick to forget it",
+    "never": "Never wanted; untick to have it again",
+    "eye": "By eye an amount may come out so much more, percent (10 to 60)",
+    "scale": "On the scale so much more, g (0 to 10)",
+    "rings": "Rings of the stove (1 to 4)",
+    "missing": "What the kitchen lacks (Space ticks)",
+    "window": "Hours for which what was eaten counts (0 to 24)",
+    "fade": "Does it fade over these hours?",
+}
 
 
 class LimitsScreen(Screen[None]):
-    """A form; what is changed is kept at once."""
+    """A form; what is changed is kept at once. At the first start only the five questions that matter most."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "app.pop_screen", "Done"),
         Binding("f1", "app.help", "Help"),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Kitchen, first: bool = False) -> None:
         super().__init__()
         self._kitchen = kitchen
+        self._first = first
+        self._held = kitchen.settled()
 
     def compose(self) -> ComposeResult:
-        """People, protein, diet, profile, allergens."""
-        kitchen = self._kitchen
+        """A label over each thing that can be set."""
         yield Header(icon="")
-        with VerticalScroll(id="limits"):
-            yield Static(_WELCOME, markup=False)
-            yield Label("How many eat?")
-            yield Input(str(kitchen.number("people", _NUMBERS["people"][1])), type="integer", id="people")
-            yield Label("Least protein a person at dinner, g")
-            yield Input(str(kitchen.number("protein_g", _NUMBERS["protein_g"][1])), type="integer", id="protein_g")
-            yield Label("Or body weight, kg: sets the least protein to a third of 0.83 g a kg a day")
-            yield Input("", placeholder="leave empty to keep the number above", type="integer", id="body_kg")
-            yield Label("Diet")
-            diet = kitchen.word("diet", DIETS, "omnivore")
-            yield Select[str]([(str(one), str(one)) for one in DIETS], value=diet, allow_blank=False, id="diet")
-            yield Label("Caps: elimination as published, wide for later (with your dietitian)")
-            profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
-            yield Select[str](
-                [(name, name) for name in kitchen.tables.profiles], value=profile, allow_blank=False, id="profile"
-            )
-            yield Label("Allergens to leave out")
-            avoided = kitchen.words("avoid")
-            yield SelectionList[str](*(Selection(str(a), str(a), a in avoided) for a in ALLERGENS), id="avoid")
-            yield Static(_left_out(avoided), id="left-out", markup=False)
-            never = kitchen.never()
-            if never:
-                yield Label("Never wanted; untick to have it again")
-                yield SelectionList[str](*(Selection(kitchen.name_of(food), food, True) for food in never), id="never")
+        with VerticalScroll(id="limits") as form:
+            form.can_focus = False  # Tab begins at the first question
+            yield Static(_WELCOME if self._first else _HERE, markup=False)
+            names = _ASKED_FIRST if self._first else tuple(_LABELS)
+            for number, name in enumerate(names, start=1):
+                label = f"{number} of {len(names)}. {_LABELS[name]}" if self._first else _LABELS[name]
+                yield Label(label, id=f"{name}-label")
+                yield from self._fields(name)
         yield Footer(show_command_palette=False)
 
+    def _fields(self, name: str) -> Iterator[Widget]:
+        kitchen, held = self._kitchen, self._held
+        if name in NUMBERS:
+            yield Input(str(self._number(name)), type="integer", id=name)
+        elif name == "body_kg":
+            yield Input("", placeholder="leave empty to keep the number above", type="integer", id=name)
+        elif name in _WORDS:
+            yield Select[str]([(one, one) for one in self._choices(name)], value=self._word(name), allow_blank=False,
+                              id=name)  # fmt: skip
+        elif name == "avoid":
+            yield SelectionList[str](*(Selection(str(a), str(a), a in held.avoid) for a in ALLERGENS), id=name)
+            yield Static(_said("Left out", held.avoid), id="left-out", markup=False)
+        elif name == "missing":
+            lacking = held.equipment.missing
+            yield SelectionList[str](*(Selection(str(one), str(one), one in lacking) for one in THINGS), id=name)
+            yield Static(_said("Not here", lacking), id="not-here", markup=False)
+        else:
+            if name == "dislike":
+                yield Input(placeholder="a food, such as aubergine", id="dislike-food")
+            foods = held.disliked if name == "dislike" else held.never
+            yield SelectionList[str](*(Selection(kitchen.name_of(food), food, True) for food in foods), id=name)
+
+    def _number(self, name: str) -> int:
+        return self._kitchen.number(name, NUMBERS[name][1])
+
+    def _choices(self, name: str) -> list[str]:
+        if name == "profile":
+            return list(self._kitchen.tables.profiles)
+        return list(DIETS) if name == "diet" else ["no", "yes"]
+
+    def _word(self, name: str) -> str:
+        return self._kitchen.word(name, self._choices(name), _WORDS[name])
+
     def on_mount(self) -> None:
-        """Say where we are."""
+        """Say where we are; a list of foods is shown where there are any."""
         self.sub_title = "people and limits"
+        self.call_after_refresh(self.query_one("#limits").scroll_home, animate=False)
+        if not self._first:
+            self._show_foods()
+
+    def _show_foods(self) -> None:
+        held = self._kitchen.settled()
+        self.query_one("#dislike").display = bool(held.disliked)
+        self.query_one("#never").display = self.query_one("#never-label").display = bool(held.never)
 
     @on(Input.Changed)
     def number_changed(self, event: Input.Changed) -> None:
@@ -76,39 +123,77 @@ class LimitsScreen(Screen[None]):
         name = str(event.input.id)
         if name == "body_kg":
             self._set_floor_by_weight(event.value)
-            return
-        lowest, usual, highest = _NUMBERS[name]
-        if event.value.isdigit() and lowest <= int(event.value) <= highest:
-            value = int(event.value)
-            if value != self._kitchen.number(name, usual):
-                self._kitchen.set(name, value)
+        elif name in NUMBERS:
+            least, _, most = NUMBERS[name]
+            if event.value.isdecimal() and least <= int(event.value) <= most and int(event.value) != self._number(name):
+                self._kitchen.set(name, int(event.value))
 
     def _set_floor_by_weight(self, kilograms: str) -> None:
         from calmlarder.compose.wanted import dinner_floor_by_weight
 
-        if kilograms.isdigit() and _LIGHTEST_KG <= int(kilograms) <= _HEAVIEST_KG:
+        if kilograms.isdecimal() and _LIGHTEST_KG <= int(kilograms) <= _HEAVIEST_KG:
             self.query_one("#protein_g", Input).value = str(dinner_floor_by_weight(int(kilograms)))
+
+    @on(Input.Submitted)
+    def on_with_it(self, event: Input.Submitted) -> None:
+        """A number that cannot be says so; a food joins what is disliked; else to the next question."""
+        name = str(event.input.id)
+        if name == "dislike-food":
+            self._add_disliked(event.value)
+            return
+        if name in NUMBERS and event.value != str(self._number(name)):
+            least, _, most = NUMBERS[name]
+            self.notify(f"a number from {least} to {most}, please; {self._number(name)} still holds", markup=False)
+            return
+        if self._first and name == _ASKED_FIRST[-1]:
+            self.app.pop_screen()
+        else:
+            self.focus_next()
+
+    def _add_disliked(self, text: str) -> None:
+        foods = self._kitchen.foods_meant(text)
+        if not foods:
+            if text.strip():
+                self.notify("the tables know no food of that name", severity="warning", markup=False)
+        elif len(foods) == 1:
+            self._dislike(foods[0])
+        else:
+            names = {self._kitchen.name_of(food): food for food in foods}
+            self.app.push_screen(
+                Choice("Which one?", list(names)), lambda name: self._dislike(names[name]) if name is not None else None
+            )
+
+    def _dislike(self, food: str) -> None:
+        disliked = self.query_one("#dislike", SelectionList)
+        self.query_one("#dislike-food", Input).value = ""
+        there = [disliked.get_option_at_index(place).value for place in range(disliked.option_count)]
+        if food not in there:
+            disliked.add_option(Selection(self._kitchen.name_of(food), food))
+        disliked.display = True
+        disliked.select(food)
 
     @on(Select.Changed)
     def word_changed(self, event: Select.Changed) -> None:
         """Keep the chosen word."""
         name = str(event.select.id)
-        usual = {"diet": "omnivore", "profile": "elimination"}[name]
-        if event.value != self._kitchen.word(name, [*DIETS, *self._kitchen.tables.profiles], usual):
+        if event.value != self._word(name):
             self._kitchen.set(name, str(event.value))
 
     @on(SelectionList.SelectedChanged)
     def list_changed(self, event: SelectionList.SelectedChanged[str]) -> None:
-        """Keep the chosen allergens, or what is never wanted."""
-        if event.selection_list.id == "avoid":
-            self.query_one("#left-out", Static).update(_left_out(event.selection_list.selected))
-        self._keep(str(event.selection_list.id), ",".join(sorted(event.selection_list.selected)))
+        """Keep what is ticked, and say it in words too."""
+        name, ticked = str(event.selection_list.id), event.selection_list.selected
+        if name == "avoid":
+            self.query_one("#left-out", Static).update(_said("Left out", ticked))
+        elif name == "missing":
+            self.query_one("#not-here", Static).update(_said("Not here", ticked))
+        self._keep(name, ",".join(sorted(ticked)))
 
     def _keep(self, name: str, value: str) -> None:
         if self._kitchen.store.settings().get(name, "") != value:
             self._kitchen.set(name, value)
 
 
-def _left_out(allergens: Iterable[str]) -> str:
-    # In words too: a tick told by its colour alone is lost where there is no colour.
-    return f"Left out: {', '.join(sorted(allergens)) or 'none'}"
+def _said(what: str, ticked: Iterable[str]) -> str:
+    # A tick told by its colour alone is lost where there is no colour.
+    return f"{what}: {', '.join(sorted(ticked)) or 'none'}"

@@ -11,7 +11,7 @@ from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Diet, Sitting
+from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
@@ -21,13 +21,13 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.wanted import Liked, Wanted
 
 _MOST_DINNERS = 9
 _NARROWEST = 40
 _ROOM_BESIDE = 114  # columns from which they stand beside the method
 _MOST_PEOPLE = 12
-_MINUTES = (None, 45, 30, 20, 15)
+_MINUTES = (45, 30, 20, 15)
 
 
 class TonightScreen(Screen[None]):
@@ -36,6 +36,7 @@ class TonightScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook this"),
         Binding("n", "another", "Another"),
+        Binding("m", "more_like", "More like it", show=False),
         Binding("u", "use", "Use…"),
         Binding("x", "without", "Not this…"),
         Binding("v", "never", "Never…", show=False),
@@ -58,7 +59,8 @@ class TonightScreen(Screen[None]):
         self._people = kitchen.number("people", 1)
         self._diet: Diet = next((diet for diet in DIETS if diet == kitchen.word("diet", DIETS, "omnivore")), "omnivore")
         self._profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
-        self._minutes: int | None = None
+        self._minutes = kitchen.settled().minutes
+        self._like: Liked | None = None
         self._sitting: Sitting = "dinner"
         self._use: tuple[str, ...] = ()
         self._without: tuple[str, ...] = ()
@@ -89,6 +91,7 @@ class TonightScreen(Screen[None]):
         parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
         parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
         parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
+        parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
         self.query_one("#asked", Static).update(" · ".join(parts))
         self._look()
 
@@ -105,23 +108,27 @@ class TonightScreen(Screen[None]):
 
         worker: Worker[None] = get_current_worker()
         tables = self._kitchen.tables
-        avoided = self.app.call_from_thread(self._kitchen.words, "avoid")
-        never = [food for food in self.app.call_from_thread(self._kitchen.never) if food not in self._use]
+        held = self.app.call_from_thread(self._kitchen.settled)
+        never = [food for food in held.never if food not in self._use]
         wanted = Wanted(
             today=self._kitchen.today,
             profile=profile_named(self._profile, tables),
             diet=self._diet,
             sitting=self._sitting,
             people=self._people,
-            protein_g=self._floor(PROTEIN_FLOOR_G[self._sitting]),
-            avoid=tuple(name for name in ALLERGENS if name in avoided),
+            protein_g=float(held.protein_g) if self._sitting == "dinner" else PROTEIN_FLOOR_G[self._sitting],
+            avoid=held.avoid,
             minutes=self._minutes,
             use=self._use,
             without=(*self._without, *never),
+            disliked=tuple(food for food in held.disliked if food not in self._use),
+            like=self._like,
+            sureness=held.sureness,
+            equipment=held.equipment,
             count=self._place + 1,
             seconds=10,
             eaten=self.app.call_from_thread(self._kitchen.eaten),
-            stacking=self._kitchen.stacking(self._people),
+            stacking=self.app.call_from_thread(self._kitchen.stacking, self._people),
         )
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
         stop = self._stop = Stop()
@@ -133,11 +140,6 @@ class TonightScreen(Screen[None]):
         composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, composed, wanted)
-
-    def _floor(self, of_sitting: float) -> float:
-        """The floor that was set holds for dinners; other sittings keep their own."""
-        own = self.app.call_from_thread(self._kitchen.number, "protein_g", round(of_sitting))
-        return float(own) if self._sitting == "dinner" else of_sitting
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
@@ -155,12 +157,13 @@ class TonightScreen(Screen[None]):
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
-        from calmlarder.export.style import Style
-        from calmlarder.export.text import figures_text, tonight_text
-
         beside = self.query_one("#beside").display
         if self._composed is None or self._wanted is None:
             return
+        # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
+        from calmlarder.export.style import Style
+        from calmlarder.export.text import figures_text, tonight_text
+
         composed = self._composed
         one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
         dinner_place, figures_place = self.query_one("#dinner", Static), self.query_one("#figures", Static)
@@ -185,7 +188,7 @@ class TonightScreen(Screen[None]):
 
     def action_minutes(self) -> None:
         """Less time, and round to any."""
-        self._minutes = _MINUTES[(_MINUTES.index(self._minutes) + 1) % len(_MINUTES)]
+        self._minutes = next((less for less in _MINUTES if self._minutes is None or less < self._minutes), None)
         self._start_again()
 
     def action_sitting(self) -> None:
@@ -212,8 +215,24 @@ class TonightScreen(Screen[None]):
             self._stop.ask()
 
     def action_forget(self) -> None:
-        """Forget what was to be used and left out."""
-        self._use, self._without = (), ()
+        """Forget what was to be used and left out, and what more was wanted of."""
+        self._use, self._without, self._like = (), (), None
+        self._start_again()
+
+    def action_more_like(self) -> None:
+        """Dinners near this one; once more, and all dinners are looked at again."""
+        if self._like is not None:
+            self._like = None
+        elif self._composed and self._composed.dinners:
+            from calmlarder.compose.dinner import liked
+            from calmlarder.patterns.load import load_patterns
+            from calmlarder.tables.places import shipped
+
+            dinner = self._composed.dinners[self._place]
+            slots = {pattern.id: pattern.slots for pattern in load_patterns(shipped("recipes"))}
+            self._like = liked(dinner, slots[dinner.pattern])
+        else:
+            return
         self._start_again()
 
     def action_use(self) -> None:

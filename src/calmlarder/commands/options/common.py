@@ -59,6 +59,12 @@ def profile(parser: Parser) -> None:
     )
 
 
+def sureness(parser: Parser) -> None:
+    """How far amounts may come out above the plan."""
+    parser.add_argument("--eye", type=int, default=30, metavar="PERCENT", help="how much more by eye (default 30)")
+    parser.add_argument("--scale", type=int, default=2, metavar="GRAMS", help="how much more on a scale (default 2)")
+
+
 def eaters(parser: Parser) -> None:
     """What may be eaten, whatever the amount."""
     parser.add_argument("--diet", default="omnivore", choices=DIETS, help="default omnivore: no limit")

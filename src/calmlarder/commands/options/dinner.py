@@ -1,7 +1,11 @@
 """Options of `demo` and `tonight`."""
 
+from argparse import BooleanOptionalAction
+
 from calmlarder.commands.options import common
 from calmlarder.tables.vocabulary import SITTINGS
+
+FROM_HOME = ("people", "profile", "diet", "eye", "scale", "rings", "window", "fade")
 
 
 def add(commands: common.Commands) -> None:
@@ -11,8 +15,11 @@ def add(commands: common.Commands) -> None:
     tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
     common.larder_file(tonight)
     common.home(tonight)
+    tonight.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
     log_that_counts(tonight)
     request(tonight)
+    # Not given: what is settled at home holds, else the usual (commands/stored.py).
+    tonight.set_defaults(**dict.fromkeys(FROM_HOME))
     for parser in (demo, tonight):
         common.today(parser)
         common.tables(parser)
@@ -25,7 +32,7 @@ def log_that_counts(parser: common.Parser) -> None:
     option("--at", metavar="TIME", help="when you eat (default: now; with --today 18:00)")
     option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
     option("--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)")
-    option("--fade", action="store_true", help="what was eaten fades over the window")
+    option("--fade", action=BooleanOptionalAction, default=False, help="what was eaten fades over the window")
 
 
 def request(parser: common.Parser) -> None:
@@ -39,6 +46,11 @@ def request(parser: common.Parser) -> None:
     common.eaters(parser)
     option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")
     option("--use", action="append", default=[], metavar="FOOD", help="a food that must be in it; may be repeated")
+    option("--dislike", action="append", default=[], metavar="FOOD", help="only where nothing else is as good")
+    option("--lysine", type=int, default=0, metavar="MG", help="least lysine a person, mg (default: none asked)")
+    common.sureness(parser)
+    option("--rings", type=int, default=2, metavar="N", help="rings of the stove, 1 to 4 (default 2)")
+    option("--no-equipment", metavar="A,B", help="what the kitchen lacks, such as oven,blender")
     option("--use-shared", action="store_true", help="use what belongs to others too")
     option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
     option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")

@@ -8,6 +8,7 @@ def add(commands: common.Commands) -> None:
     limit = common.command(commands, "limit", "limit:limit", "how much of one food fits one sitting")
     limit.add_argument("food", nargs="+", metavar="FOOD")
     common.profile(limit)
+    common.sureness(limit)
     swap = common.command(commands, "swap", "swap:swap", "what can stand in for a food")
     swap.add_argument("food", nargs="+", metavar="FOOD")
     swap.add_argument("--amount", type=float, metavar="G", help="grams for one person (default: a usual portion)")

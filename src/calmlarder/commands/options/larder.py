@@ -38,6 +38,8 @@ def add(commands: common.Commands) -> None:
             parser.add_argument(
                 "--ics", nargs="?", const="-", metavar="FILE", help="use-by and best-before days as iCalendar instead"
             )
+        elif name == "restore":
+            parser.add_argument("--yes", action="store_true", help="do not ask")
         elif name == "import":
             parser.add_argument("file", metavar="FILE", help="- reads standard input")
     freeze = common.command(commands, "freeze", "freeze:freeze", "what to freeze today, how, and for how long")

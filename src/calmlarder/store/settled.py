@@ -1,0 +1,86 @@
+"""What a home has settled: who eats, what holds for them, and what the kitchen has. Kept as settings, one by one."""
+
+from collections.abc import Iterable, Mapping
+from typing import Annotated, Any, TypeVar
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
+from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
+from calmlarder.sitting.stacking import WINDOW_HOURS
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
+
+# Least, usual and most of each number that is set; 0 minutes are any time. Common practice, no source.
+NUMBERS: Mapping[str, tuple[int, int, int]] = {
+    "people": (1, 1, 12),
+    "protein_g": (0, 20, 100),
+    "minutes": (0, 0, 600),
+    "eye": (EYE_PERCENT[0], 30, EYE_PERCENT[1]),
+    "scale": (SCALE_GRAMS[0], 2, SCALE_GRAMS[1]),
+    "rings": (RINGS[0], 2, RINGS[1]),
+    "window": (0, round(WINDOW_HOURS), 24),
+}
+_SHORTEST_COOKING = 5  # minutes; less is no time that was meant
+
+One = TypeVar("One", bound=str)
+
+
+class Settled(BaseModel):
+    """Settings as they hold. `given` names those that were set; the rest is as usual."""
+
+    model_config = ConfigDict(frozen=True)
+
+    people: int
+    protein_g: int
+    minutes: Annotated[int | None, Field(ge=_SHORTEST_COOKING)]
+    diet: Diet
+    profile: str
+    avoid: tuple[Allergen, ...]
+    never: tuple[str, ...]
+    disliked: tuple[str, ...]
+    sureness: Sureness
+    equipment: Equipment
+    window_hours: float
+    fade: bool
+    given: frozenset[str]
+
+
+def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
+    """The settings of a home. What a later table no longer knows, or was never possible, counts as not set."""
+    given: set[str] = set()
+
+    def number(name: str) -> int:
+        least, usual, most = NUMBERS[name]
+        value = settings.get(name)
+        if isinstance(value, int) and least <= value <= most:
+            given.add(name)
+            return value
+        return usual
+
+    def words(name: str, known: Iterable[One]) -> tuple[One, ...]:
+        held = str(settings.get(name, "")).split(",")
+        found = tuple(word for word in known if word in held)
+        given.update([name] if found else [])
+        return found
+
+    def word(name: str, known: Iterable[One], usual: One) -> One:
+        found = words(name, known)
+        return found[0] if len(found) == 1 else usual
+
+    minutes = number("minutes")
+    return Settled(
+        people=number("people"),
+        protein_g=number("protein_g"),
+        minutes=minutes if minutes >= _SHORTEST_COOKING else None,
+        diet=word("diet", DIETS, "omnivore"),
+        profile=word("profile", tables.profiles, "elimination"),
+        avoid=words("avoid", ALLERGENS),
+        never=words("never", tables.food_by_id),
+        disliked=words("dislike", tables.food_by_id),
+        sureness=Sureness(eye_percent=number("eye"), scale_grams=number("scale")),
+        equipment=Equipment(rings=number("rings"), missing=words("missing", THINGS)),
+        window_hours=float(number("window")),
+        fade=word("fade", ("yes", "no"), "no") == "yes",
+        given=frozenset(given),
+    )

@@ -1,0 +1,247 @@
+"""People and limits, and the keys that came with them, driven as a cook would (Textual's pilot)."""
+
+import asyncio
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import DataTable, Input, Select, SelectionList, Static
+
+from calmlarder.store.settled import settled
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.lots_table import widths
+from test_screens import SIZES, TODAY, foods, play, solved, type_line
+
+Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+Play = Callable[..., LarderApp]
+__all__ = ["play"]  # a fixture
+LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "potatoes 1kg", "spinach 200g",
+         "carrots 400g", "rapeseed oil", "soy sauce")  # fmt: skip
+
+
+async def fill(pilot: Pilot[None]) -> None:
+    for line in LINES:
+        await type_line(pilot, line)
+
+
+def kept(home: Path, tables: Tables) -> dict[str, object]:
+    with Store.at(home) as store:
+        return settled(store.settings(), tables).model_dump()
+
+
+def test_every_setting_is_kept(play: Play, tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        for name, value in (("minutes", "40"), ("eye", "45"), ("scale", "0"), ("rings", "1"), ("window", "5")):
+            app.screen.query_one(f"#{name}", Input).value = value
+        app.screen.query_one("#fade", Select).value = "yes"
+        app.screen.query_one("#missing", SelectionList).select("oven").select("wide pan")
+        await pilot.pause()
+        assert "oven, wide pan" in str(app.screen.query_one("#not-here", Static).content)
+        for name, value in (("eye", "90"), ("rings", "0"), ("scale", "11")):
+            app.screen.query_one(f"#{name}", Input).value = value
+        await pilot.pause()
+
+    play(act)
+    held = kept(tmp_path / "home", tables)
+    assert held["sureness"] == {"eye_percent": 45, "scale_grams": 0}
+    assert held["equipment"] == {"rings": 1, "missing": ("oven", "wide pan")}
+    assert (held["minutes"], held["window_hours"], held["fade"]) == (40, 5.0, True)
+
+
+def test_a_number_that_cannot_be_says_so(play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        eye = app.screen.query_one("#eye", Input)
+        eye.focus()
+        eye.value = "90"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert any("10 to 60" in note.message for note in app._notifications)
+        assert app.focused is eye
+
+    play(act)
+
+
+def test_disliked_foods_are_typed_found_and_forgotten(play: Play, tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        line, disliked = app.screen.query_one("#dislike-food", Input), app.screen.query_one("#dislike", SelectionList)
+        assert not disliked.display
+        line.focus()
+        for typed in ("aubergene", "tofu", "old boots"):
+            line.value = typed
+            await pilot.press("enter")
+            await pilot.pause()
+            if typed == "tofu":
+                assert isinstance(app.screen, Choice)
+                await pilot.press("enter")
+                await pilot.pause()
+        assert line.value == "old boots"
+        assert disliked.display
+        assert "aubergine" in disliked.selected
+        assert len(disliked.selected) == 2
+        disliked.deselect("aubergine")
+        await pilot.pause()
+        line.value = "aubergine"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert "aubergine" in disliked.selected
+        assert disliked.option_count == 2
+
+    play(act)
+    assert "aubergine" in kept(tmp_path / "home", tables)["disliked"]  # type: ignore[operator]
+
+
+def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await fill(pilot)
+        app._store.set({"minutes": 40, "dislike": "tofu-firm", "missing": "wide pan", "rings": 1}, "settle")
+        await pilot.press("f3")
+        await pilot.pause()
+        dinner = await solved(app, pilot)
+        assert "40 minutes" in str(app.screen.query_one("#asked", Static).content)
+        assert "g  firm tofu" not in dinner
+        await pilot.press("t")
+        await solved(app, pilot)
+        assert "30 minutes" in str(app.screen.query_one("#asked", Static).content)
+        for _ in range(3):
+            await pilot.press("t")
+        await solved(app, pilot)
+        assert "any time" in str(app.screen.query_one("#asked", Static).content)
+
+    play(act)
+
+
+def test_more_like_it_and_back(play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await fill(pilot)
+        await pilot.press("f3")
+        await pilot.pause()
+        first = await solved(app, pilot)
+        await pilot.press("m")
+        near = await solved(app, pilot)
+        assert "more like" in str(app.screen.query_one("#asked", Static).content)
+        assert near.splitlines() != first.splitlines()
+        await pilot.press("m")
+        again = await solved(app, pilot)
+        assert again.splitlines()[0] == first.splitlines()[0]
+        assert "more like" not in str(app.screen.query_one("#asked", Static).content)
+
+    play(act)
+
+
+def test_the_first_start_asks_five_questions_in_turn(tmp_path: Path, tables: Tables) -> None:
+    async def scene() -> None:
+        app = LarderApp(tmp_path / "new", tables, TODAY)
+        async with app.run_test() as pilot:
+            await pilot.pause()
+            assert isinstance(app.screen, LimitsScreen)
+            labels = [str(label.content) for label in app.screen.query("Label").results(Static)]
+            assert [label[:7] for label in labels] == [f"{number} of 5." for number in range(1, 6)]
+            assert [label[8:16].split()[0] for label in labels] == ["Diet", "Allergen", "How", "Caps:", "Least"]
+            asked = []
+            for _ in range(5):
+                assert app.focused is not None
+                asked.append(app.focused.id)
+                await pilot.press("tab")
+            assert asked == ["diet", "avoid", "people", "profile", "protein_g"]
+            app.screen.query_one("#people", Input).focus()
+            await pilot.press("backspace", "3", "enter")
+            assert app.focused is not None
+            assert app.focused.id == "profile"
+            app.screen.query_one("#protein_g", Input).focus()
+            await pilot.press("enter")
+            await pilot.pause()
+            assert isinstance(app.screen, LarderScreen)
+
+    asyncio.run(scene())
+    assert kept(tmp_path / "new", tables)["people"] == 3
+
+
+def test_leaving_asks_only_where_a_line_would_be_lost(play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app.screen.query_one(Input).value = "half tin coco"
+        await pilot.pause()
+        await pilot.press("ctrl+q")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert app.screen.query_one(Input).value == "half tin coco"
+        await pilot.press("escape", "ctrl+q")
+        await pilot.pause()
+        assert app._exit
+
+    play(act)
+
+
+def test_a_line_put_away_comes_back(play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "2 carrots")
+        line = app.screen.query_one(Input)
+        line.value = "half tin coco"
+        await pilot.press("escape")
+        assert line.value == ""
+        await pilot.press("up")
+        assert line.value == "half tin coco"
+        await pilot.press("escape", "down", "f4")
+        await pilot.pause()
+        line.value = "5 carrots"
+        await pilot.press("escape", "up", "enter")
+        await pilot.pause()
+        assert foods(app) == ["carrots"]  # the lot was changed, not kept a second time
+        assert app.screen.query_one(DataTable).get_row_at(0)[2] == "350"
+
+    play(act)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_list_fits_and_shows_what_a_portion_adds(size: tuple[int, int], play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8")
+        await pilot.pause()
+        table = app.screen.query_one(DataTable)
+        assert table.virtual_size.width <= table.size.width
+        name = list(widths(size[0])).index("adds, g")
+        cells = [str(table.get_row_at(row)[name]) for row in range(table.row_count)]
+        assert "0.13 oligos." in cells
+        assert not any(cell.endswith("…") for cell in cells)
+        await pilot.resize_terminal(60, 20)
+        await pilot.pause()
+        await pilot.pause()
+        assert table.row_count == len(cells)
+        assert table.virtual_size.width <= table.size.width
+
+    play(act, size)
+
+
+def test_restoring_asks_at_a_terminal(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from calmlarder.cli import main
+    from calmlarder.store.home import FILE_NAME
+
+    where = ("--home", str(tmp_path))
+    assert main(["larder", "add", "2 carrots", *where]) == 0
+    monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
+    monkeypatch.setattr("sys.stdout.isatty", lambda: True, raising=False)
+    monkeypatch.setattr("builtins.input", lambda _: "n")
+    assert main(["larder", "restore", *where]) == 0
+    assert "Nothing was changed" in capsys.readouterr().out
+    assert not (tmp_path / f"{FILE_NAME}.damaged").exists()
+    monkeypatch.setattr("builtins.input", lambda _: "y")
+    assert main(["larder", "restore", *where]) == 0
+    assert (tmp_path / f"{FILE_NAME}.damaged").exists()
+    monkeypatch.setattr("builtins.input", lambda _: pytest.fail("asked"))
+    assert main(["larder", "restore", "--yes", *where]) == 0
