@@ -66,6 +66,13 @@ async def take(size: tuple[int, int]) -> None:
             await picture("limits")
             await pilot.press("escape", "f8")
             await pilot.pause()
+            await pilot.press("f2")
+            await pilot.pause()
+            app.screen.query_one("#dislike-food", Input).focus()
+            await pilot.pause()
+            await picture("settings")
+            await pilot.press("escape")
+            await pilot.pause()
             app.screen.query_one(Input).value = "half tin cocount milk opened monday"
             await picture("larder")
             await pilot.press("f3")
