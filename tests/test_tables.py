@@ -44,7 +44,7 @@ def test_fixed_headers() -> None:
     folder = shipped("ingredient_tables")
     first = {path.stem: path.read_text(encoding="utf-8").splitlines()[0] for path in folder.glob("*.csv")}
     assert first["foods"] == FOODS
-    assert first["fermentables"] == "food,component,g_per_100g,basis,source,code,note"
+    assert first["fermentables"] == "food,component,g_per_100g,high,basis,source,code,note"
     assert first["caps"] == "profile,scope,group,grams,applies_to,holds,source"
     assert first["sources"] == "key,citation,licence,seen_as"
 
