@@ -35,9 +35,9 @@ def test_shipped_tables_hold() -> None:
     tables, faults = check_tables([shipped("ingredient_tables")])
     assert faults == []
     covered = coverage(tables)
-    assert covered.foods >= 180
-    assert covered.sourced_percent >= 80
-    assert covered.decisive_sourced_percent >= 70
+    assert covered.foods >= 600
+    assert covered.sourced_percent >= 90
+    assert covered.decisive_sourced_percent >= 74
 
 
 def test_fixed_headers() -> None:
