@@ -164,9 +164,9 @@ def test_limit_as_json(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["limit", "broccoli", "--json"]) == 0
     result = json.loads(capsys.readouterr().out)
     assert list(result) == ["food", "grams_weighed", "grams_eye", "binding", "household"]
-    # 0.1 g fructans x 1.25 (recalled) + 0.1 g GOS in 100 g, cap 0.20 g: 86 g + 2 g on the scale, 68 g x 1.3 by eye.
-    assert (result["grams_weighed"], result["grams_eye"]) == (86, 68)
-    assert main(["limit", "kale", "--json"]) == 0
+    # Up to 0.3 g of fructans (recalled) + 0.1 g GOS in 100 g, cap 0.20 g: 48 g + 2 g on the scale, 38 g x 1.3 by eye.
+    assert (result["grams_weighed"], result["grams_eye"]) == (48, 38)
+    assert main(["limit", "cooked white rice", "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["grams_weighed"] is None
 
 

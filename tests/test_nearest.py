@@ -127,11 +127,14 @@ def test_no_published_cutoff_is_passed(path: Any, tables: Tables, patterns: tupl
 
 
 def recomputed(near: Nearest) -> dict[tuple[str, str], float]:
-    """Loads of one person in g from the CSV rows: 30 % more by eye, 2 g more on the scale, margins of the basis."""
+    """Loads of one person in g from the CSV rows: 30 % more by eye, 2 g more on the scale, ranges or margins."""
     classes = {row["id"]: row["cutoff_class"] for row in rows("foods.csv")}
     figures = {(row["food"], row["component"]): row for row in rows("fermentables.csv")}
     margins = {"borrowed": 1.25, "recalled": 1.25, "assumed": 1.5}
     loads: dict[tuple[str, str], float] = {}
+
+    def at_worst(cells: dict[str, str]) -> float:
+        return float(cells["high"] or float(cells["g_per_100g"]) * margins.get(cells["basis"], 1))
 
     def add(key: tuple[str, str], grams: float) -> None:
         loads[key] = loads.get(key, 0.0) + grams
@@ -142,7 +145,7 @@ def recomputed(near: Nearest) -> dict[tuple[str, str], float]:
         for group, parts in _PARTS.items():
             cells = [figures[use.food, part] for part in parts]
             kind = classes[use.food] if group == "oligosaccharides" else ""
-            add((group, kind), worst * sum(float(c["g_per_100g"]) * margins.get(c["basis"], 1) for c in cells))
+            add((group, kind), worst * sum(at_worst(c) for c in cells))
             if group in {"oligosaccharides", "polyols"}:
                 add(("total", "planned"), planned * sum(float(c["g_per_100g"]) for c in cells))
         fructose, glucose = figures[use.food, "fructose"], figures[use.food, "glucose"]

@@ -53,26 +53,25 @@ def foods() -> dict[str, dict[str, str]]:
 
 
 @cache
-def figures() -> dict[str, dict[str, tuple[float, float]]]:
-    """By food and component: grams in 100 g, and the margin of its basis."""
-    found: dict[str, dict[str, tuple[float, float]]] = defaultdict(dict)
+def figures() -> dict[str, dict[str, tuple[float, float, float]]]:
+    """By food and component: grams in 100 g, at the worst (range, else margin of the basis), and that margin."""
+    found: dict[str, dict[str, tuple[float, float, float]]] = defaultdict(dict)
     for row in rows("fermentables"):
-        found[row["food"]][row["component"]] = (float(row["g_per_100g"]), MARGIN[row["basis"]])
+        value, margin = float(row["g_per_100g"]), MARGIN[row["basis"]]
+        found[row["food"]][row["component"]] = (value, float(row["high"] or value * margin), margin)
     return found
 
 
 def brought(food: str, grams: float, worst: bool) -> dict[str, float]:
     """Grams of each group."""
     parts = figures()[food]
-
-    def margin(*names: str) -> float:
-        return max(parts[name][1] for name in names) if worst else 1.0
-
-    own = {name: parts[name][0] * margin(name) for name in COMPONENTS}
+    own = {name: parts[name][1 if worst else 0] for name in COMPONENTS}
+    # No fructose of the tables has a range, so the margin alone falls on the excess.
+    margin = max(parts["fructose"][2], parts["glucose"][2]) if worst else 1.0
     groups = {
         "oligosaccharides": own["fructans"] + own["gos"],
         "lactose": own["lactose"],
-        "excess_fructose": max(0.0, parts["fructose"][0] - parts["glucose"][0]) * margin("fructose", "glucose"),
+        "excess_fructose": max(0.0, parts["fructose"][0] - parts["glucose"][0]) * margin,
         "sorbitol": own["sorbitol"],
         "mannitol": own["mannitol"],
         "polyols": own["sorbitol"] + own["mannitol"],

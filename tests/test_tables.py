@@ -35,16 +35,16 @@ def test_shipped_tables_hold() -> None:
     tables, faults = check_tables([shipped("ingredient_tables")])
     assert faults == []
     covered = coverage(tables)
-    assert covered.foods >= 180
-    assert covered.sourced_percent >= 80
-    assert covered.decisive_sourced_percent >= 70
+    assert covered.foods >= 600
+    assert covered.sourced_percent >= 90
+    assert covered.decisive_sourced_percent >= 74
 
 
 def test_fixed_headers() -> None:
     folder = shipped("ingredient_tables")
     first = {path.stem: path.read_text(encoding="utf-8").splitlines()[0] for path in folder.glob("*.csv")}
     assert first["foods"] == FOODS
-    assert first["fermentables"] == "food,component,g_per_100g,basis,source,code,note"
+    assert first["fermentables"] == "food,component,g_per_100g,high,basis,source,code,note"
     assert first["caps"] == "profile,scope,group,grams,applies_to,holds,source"
     assert first["sources"] == "key,citation,licence,seen_as"
 

@@ -15,8 +15,9 @@ def limit(tables: Tables):  # type: ignore[no-untyped-def]
     return of
 
 
-def test_about_ninety_grams_of_broccoli_is_near_the_limit(limit) -> None:  # type: ignore[no-untyped-def]
-    assert 70 <= limit("broccoli").grams_weighed <= 115
+def test_the_cautious_end_holds_broccoli_below_practice(limit) -> None:  # type: ignore[no-untyped-def]
+    """About 90 g is commonly allowed; fructans of 0 to 0.3 g leave half of that in the worst case."""
+    assert 45 <= limit("broccoli").grams_weighed < 90
     assert limit("broccoli").binding == "oligosaccharides:fresh;other"
 
 
@@ -27,8 +28,14 @@ def test_a_third_of_a_firm_banana_fits(limit) -> None:  # type: ignore[no-untype
     assert limit("banana-ripe").grams_weighed < 33
 
 
-def test_kale_by_the_handful_never_binds(limit) -> None:  # type: ignore[no-untyped-def]
-    assert limit("kale").grams_eye is None
+def test_kale_by_the_handful_hardly_binds(limit) -> None:  # type: ignore[no-untyped-def]
+    """Commonly eaten without a limit; a trace of 0.15 g that cannot be excluded binds above a portion of 75 g."""
+    assert limit("kale").grams_eye >= 75
+
+
+def test_tempeh_at_thirty_grams_and_more_fits(limit) -> None:  # type: ignore[no-untyped-def]
+    """By its cautious end (GOS 0.05 to 0.4 g) too."""
+    assert limit("tempeh").grams_eye >= 30
 
 
 @pytest.mark.parametrize(("passes", "fails"), [("spring-onion-green", "onion-brown"), ("asafoetida", "garlic")])

@@ -245,6 +245,8 @@ def _load(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: 
 
     def row(component: str) -> tuple[Decimal, Decimal]:
         cells = figures[food, component]
+        if worst and cells.get("high"):  # the high end of a range stands in for the margin
+            return Decimal(cells["high"]), Decimal(1)
         return Decimal(cells["g_per_100g"]), Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
 
     if group == "total":
@@ -253,8 +255,10 @@ def _load(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: 
             Decimal(0),
         )
     if group == "excess_fructose":
-        (fructose, one), (glucose, other) = row("fructose"), row("glucose")
-        return max(Decimal(0), fructose - glucose) * max(one, other)
+        fructose, one = row("fructose")
+        cells = figures[food, "glucose"]  # never at its high end, which would lessen the excess
+        other = Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
+        return max(Decimal(0), fructose - Decimal(cells["g_per_100g"])) * max(one, other)
     return sum((value * margin for value, margin in map(row, _PARTS[group])), Decimal(0))
 
 

@@ -36,7 +36,8 @@ def _lines(food: Food, tables: Tables) -> Iterator[str]:
     yield f"  from {_source(food.nutrient_source, food.nutrient_code, tables)}"
     yield "fermentables, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
-        yield f"  {component:<9} {row.g_per_100g:g}, {row.basis}"
+        high = f", up to {row.high:g} in the worst case" if row.high is not None else ""
+        yield f"  {component:<9} {row.g_per_100g:g}{high}, {row.basis}"
         note = f" ({row.note})" if row.note else ""
         yield f"    {_source(row.source, row.code, tables)}{note}"
     for component in tables.unknown_of(food.id):

@@ -37,4 +37,5 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
     for component, row in tables.fermentables_of(food.id).items():
         source = f"{row.source} {row.code}".strip()
         note = f"; {row.note}" if row.note else ""
-        yield f"    {component:<9} {row.g_per_100g:>6}  {row.basis}, {source}{note}"
+        high = f" (at the worst {row.high})" if row.high is not None else ""
+        yield f"    {component:<9} {row.g_per_100g:>6}{high}  {row.basis}, {source}{note}"

@@ -9,55 +9,54 @@ from typing import NamedTuple
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Fermentable, Food
-from calmlarder.tables.vocabulary import GROUPS, Basis, Component, CutoffClass, Group
-
-# How much a figure is raised in the worst case, by what it rests on. Ours; no source.
-BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
-    {
-        "analysed": Decimal(1),
-        "published": Decimal(1),
-        "borrowed": Decimal("1.25"),
-        "recalled": Decimal("1.25"),
-        "assumed": Decimal("1.5"),
-    }
-)
+from calmlarder.tables.rows import BASIS_MARGIN, Cap, Fermentable, Food
+from calmlarder.tables.vocabulary import GROUPS, Component, CutoffClass, Group
 
 GroupFigures = Mapping[Group, int]
 
 
 class FoodFigures(NamedTuple):
-    """Mg per 100 g of each group: as the tables have it, and with the margin of its basis."""
+    """Mg per 100 g of each group: as the tables have it, and in the worst case."""
 
     plan: GroupFigures
     worst: GroupFigures
 
 
 def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
-    """The groups of a food whose seven components are all known.
+    """The groups of a food whose seven components are all known. Raises KeyError when one is unknown.
 
-    Fructose in excess of glucose counts within the food; the margin falls on the excess, by the weaker
-    basis of the two sugars. Raises KeyError when a component is unknown.
+    The worst case of a component is the high end of its range, or its figure with the margin of its basis.
     """
-    one = dict.fromkeys(BASIS_MARGIN, Decimal(1))
-    return FoodFigures(_figures(components, one), _figures(components, BASIS_MARGIN))
-
-
-def _figures(components: Mapping[Component, Fermentable], margin: Mapping[Basis, Decimal]) -> GroupFigures:
-    def grams(component: Component) -> Decimal:
-        row = components[component]
-        return row.g_per_100g * margin[row.basis]
-
+    plan = {name: row.g_per_100g for name, row in components.items()}
+    worst = {name: row.worst_g for name, row in components.items()}
     fructose, glucose = components["fructose"], components["glucose"]
-    excess = max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g)
-    excess *= max(margin[fructose.basis], margin[glucose.basis])
+    return FoodFigures(
+        _figures(plan, max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g)),
+        _figures(worst, _worst_excess(fructose, glucose)),
+    )
+
+
+def _worst_excess(fructose: Fermentable, glucose: Fermentable) -> Decimal:
+    """Fructose in excess of glucose, at the high end of fructose where it has one.
+
+    What glucose is where fructose is high is not known, so glucose stays as the tables have it: its own high end
+    would only lessen the excess. The margin falls on the excess, by the weaker basis of the two; where fructose
+    has a high end, that stands in for the margin of its basis.
+    """
+    if fructose.high is None:
+        margin = max(BASIS_MARGIN[fructose.basis], BASIS_MARGIN[glucose.basis])
+        return max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g) * margin
+    return max(Decimal(0), fructose.high - glucose.g_per_100g) * BASIS_MARGIN[glucose.basis]
+
+
+def _figures(grams: Mapping[Component, Decimal], excess: Decimal) -> GroupFigures:
     exact: dict[Group, Decimal] = {
-        "oligosaccharides": grams("fructans") + grams("gos"),
-        "lactose": grams("lactose"),
+        "oligosaccharides": grams["fructans"] + grams["gos"],
+        "lactose": grams["lactose"],
         "excess_fructose": excess,
-        "sorbitol": grams("sorbitol"),
-        "mannitol": grams("mannitol"),
-        "polyols": grams("sorbitol") + grams("mannitol"),
+        "sorbitol": grams["sorbitol"],
+        "mannitol": grams["mannitol"],
+        "polyols": grams["sorbitol"] + grams["mannitol"],
     }
     exact["total"] = exact["oligosaccharides"] + exact["excess_fructose"] + exact["polyols"]
     return MappingProxyType({group: math.ceil(exact[group] * 1000) for group in GROUPS})

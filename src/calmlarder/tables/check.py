@@ -75,7 +75,7 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.nutrient_source, 13)
     for line in lines["fermentables"]:
         yield from unknown_food(line, line.row.food, 1)
-        yield from unknown_source(line, line.row.source, 5)
+        yield from unknown_source(line, line.row.source, 6)
     for line in lines["names"]:
         yield from unknown_food(line, line.row.food, 2)
     for table, source_column in (("measures", 6), ("keeping", 6)):
@@ -120,10 +120,10 @@ def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
     row = line.row
     if row.basis in SOURCED and not row.code:
         what = f"a figure that is {row.basis} needs the code it is found under"
-        yield Problem(where=f"{line.where}:6", what=what, remedy="write the source's own code")
+        yield Problem(where=f"{line.where}:7", what=what, remedy="write the source's own code")
     if row.basis in {"borrowed", "assumed", "recalled"} and not (row.note or row.code):
         what = f"a figure that is {row.basis} needs a note that says from what"
-        yield Problem(where=f"{line.where}:7", what=what, remedy="write the reason")
+        yield Problem(where=f"{line.where}:8", what=what, remedy="write the reason")
 
 
 def _swaps(lines: Lines) -> Iterator[Problem]:
@@ -146,4 +146,4 @@ def _sugar_pairs(lines: Lines) -> Iterator[Problem]:
         pair = fructose[line.row.food]
         if (pair.row.source, pair.row.code) != (line.row.source, line.row.code):
             what = f"glucose comes from another source than fructose ({pair.where})"
-            yield Problem(where=f"{line.where}:5", what=what, remedy="take both from one source")
+            yield Problem(where=f"{line.where}:6", what=what, remedy="take both from one source")

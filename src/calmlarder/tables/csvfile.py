@@ -37,11 +37,12 @@ def read_csv(path: Path, model: type[R]) -> tuple[list[Line[R]], list[Problem]]:
         return [], [Problem(where=str(path), what=what, remedy="check that the file is there and readable")]
     reader = csv.reader(io.StringIO(text, newline=""), strict=True)
     wanted = header_of(model)
+    optional = {name for name, field in model.model_fields.items() if not field.is_required()}
     lines: list[Line[R]] = []
     problems: list[Problem] = []
     try:
         header = next(reader, [])
-        missing = [column for column in wanted if column not in header]
+        missing = [column for column in wanted if column not in header and column not in optional]
         strange = [column for column in header if column not in wanted]
         if missing or strange:
             return [], [_wrong_header(path, wanted, missing, strange)]

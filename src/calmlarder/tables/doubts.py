@@ -1,5 +1,6 @@
 """What looks wrong in the tables without being a fault: each doubt is mended, or answered in the food's note."""
 
+import re
 from collections.abc import Iterator
 from decimal import Decimal
 
@@ -18,6 +19,7 @@ _STATE_IN_NAME = {
 }
 _ANY_NAME = {("dry", "wine-white")}  # a dry wine is no dry food
 _HANDS = frozenset({"piece", "handful", "slice", "tbsp", "tsp"})
+_RANGE = re.compile(r"range [0-9.]+ to ([0-9.]*[0-9])")
 _LARGEST_SHARE, _SMALLEST_SHARE = Decimal(25), Decimal("0.02")
 
 
@@ -27,6 +29,7 @@ def doubts(tables: Tables) -> Iterator[Problem]:
         yield from _sugars(food, tables)
         yield from _state(food)
         yield from _measures(food, tables)
+        yield from _ranges(food, tables)
 
 
 def _sugars(food: Food, tables: Tables) -> Iterator[Problem]:
@@ -55,3 +58,12 @@ def _measures(food: Food, tables: Tables) -> Iterator[Problem]:
         if row.measure in _HANDS and not _SMALLEST_SHARE <= share <= _LARGEST_SHARE:
             what = f"a {row.measure} of it is {row.grams} g beside a portion of {food.portion_g} g"
             yield Problem(where=food.id, what=what, remedy="look at measures.csv and at portion_g")
+
+
+def _ranges(food: Food, tables: Tables) -> Iterator[Problem]:
+    for component, row in tables.fermentables_of(food.id).items():
+        told = _RANGE.search(row.note)
+        if told and (row.high is None or row.high != Decimal(told[1])):
+            high = "empty" if row.high is None else row.high
+            what = f"the note on {component} has a range to {told[1]} where high is {high}"
+            yield Problem(where=food.id, what=what, remedy="write the upper end into `high` of fermentables.csv")

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import Fermentable, Food, Row
+from calmlarder.tables.rows import BASIS_MARGIN, Fermentable, Food, Row
 from calmlarder.tables.vocabulary import COMPONENTS, DIETS, FAMILIES, Basis, Kind, Role, State
 
 _WEAKEST_FIRST: tuple[Basis, ...] = ("assumed", "recalled", "borrowed")
@@ -35,7 +35,8 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
     """The sum of the parts per 100 g of the whole, which `weighs` grams (default: what its parts weigh).
 
     A nutrient or component unknown in a part is unknown in the whole. Values are rounded up, and marked as
-    borrowed, or weaker where a part that counts is weaker.
+    borrowed, or weaker where a part that counts is weaker. Where a part has the high end of a range, the whole has
+    one: the worst of its parts, and no less than the margin of its basis.
     """
     total = weighs or sum((part.grams for part in parts), Decimal(0))
     food_id = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
@@ -97,12 +98,16 @@ def _components(food: Food, parts: Sequence[Part], total: Decimal, recipe: str, 
         figures = [(row, grams) for row, grams in known if row is not None]
         value = sum((row.g_per_100g * grams for row, grams in figures), Decimal(0)) / total
         bases = {row.basis for row, _ in figures if row.g_per_100g > 0}
-        basis = next((weak for weak in _WEAKEST_FIRST if weak in bases), "borrowed")
+        basis: Basis = next((weak for weak in _WEAKEST_FIRST if weak in bases), "borrowed")
+        ranged = any(row.high is not None for row, _ in figures)
+        high = sum((row.worst_g * grams for row, grams in figures), Decimal(0)) / total
+        high = max(high, value * BASIS_MARGIN[basis])
         rows.append(
             Fermentable(
                 food=food.id,
                 component=component,
-                g_per_100g=value.quantize(Decimal("0.001"), rounding=ROUND_UP),
+                g_per_100g=_up(value),
+                high=_up(high) if ranged else None,
                 basis=basis,
                 source="by_nature",
                 code="",
@@ -110,6 +115,10 @@ def _components(food: Food, parts: Sequence[Part], total: Decimal, recipe: str, 
             )
         )
     return rows
+
+
+def _up(value: Decimal) -> Decimal:
+    return value.quantize(Decimal("0.001"), rounding=ROUND_UP)
 
 
 def write_made(made: Made, folder: Path) -> None:
@@ -120,13 +129,19 @@ def write_made(made: Made, folder: Path) -> None:
 
 
 def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:
-    new = not path.exists()
-    with path.open("a", encoding="utf-8", newline="") as file:
-        writer = csv.writer(file, lineterminator="\n")
-        if new:
-            writer.writerow(header_of(model))
-        for row in rows:
-            writer.writerow([_cell(value) for value in row.model_dump().values()])
+    """A file from before a column was added is written anew with it, empty."""
+    header = header_of(model)
+    old: list[dict[str, str]] = []
+    if path.exists():
+        with path.open(encoding="utf-8-sig", newline="") as file:
+            old = list(csv.DictReader(file))
+    new = [dict(zip(header, map(_cell, row.model_dump().values()), strict=True)) for row in rows]
+    whole = path.with_name(f"{path.name}.new")
+    with whole.open("w", encoding="utf-8", newline="") as file:
+        writer = csv.DictWriter(file, header, restval="", lineterminator="\n")
+        writer.writeheader()
+        writer.writerows([*old, *new])
+    whole.replace(path)
 
 
 def _cell(value: object) -> str:

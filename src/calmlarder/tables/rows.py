@@ -1,9 +1,20 @@
 """One frozen model for a row of each table. Figures are per 100 g of the food as in its state."""
 
+from collections.abc import Mapping
 from decimal import Decimal
+from types import MappingProxyType
 from typing import Annotated, Any, Literal
 
-from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+from pydantic import (
+    AfterValidator,
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    ValidationInfo,
+    field_validator,
+    model_validator,
+)
 
 from calmlarder.tables.vocabulary import (
     Allergen,
@@ -100,16 +111,45 @@ class Food(Row):
         return max(self.flavours.get(family, 0), self.flavours.get("any", 0))
 
 
+# How much a figure without a range is raised in the worst case, by what it rests on. Ours; no source.
+BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
+    {
+        "analysed": Decimal(1),
+        "published": Decimal(1),
+        "borrowed": Decimal("1.25"),
+        "recalled": Decimal("1.25"),
+        "assumed": Decimal("1.5"),
+    }
+)
+
+
 class Fermentable(Row):
-    """Grams of one component in 100 g of a food, with where the figure comes from."""
+    """Grams of one component in 100 g of a food, with where the figure comes from.
+
+    `high` is the upper end where the literature gives a range. Tables written before there was one lack the column.
+    """
 
     food: FoodId
     component: Component
     g_per_100g: Annotated[Decimal, Field(ge=0, le=100)]
+    high: Annotated[Annotated[Decimal, Field(ge=0, le=100)] | None, BeforeValidator(_cell_or_none)] = None
     basis: Basis
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
+
+    @field_validator("high")
+    @classmethod
+    def _not_below(cls, high: Decimal | None, others: ValidationInfo) -> Decimal | None:
+        value = others.data.get("g_per_100g")
+        if high is not None and value is not None and high < value:
+            raise ValueError("the high end must not be below g_per_100g")
+        return high
+
+    @property
+    def worst_g(self) -> Decimal:
+        """Grams in 100 g in the worst case: the high end of a range, else the figure with the margin of its basis."""
+        return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
 
 
 class Name(Row):
