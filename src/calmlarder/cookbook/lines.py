@@ -15,6 +15,7 @@ from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400
+_MOST_KNOWN = 5_000
 _BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]?")
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*/\s*")
@@ -70,7 +71,9 @@ class LineReader:
         juice = _JUICE.match(rest)
         if juice:
             return self._juice(shown, juice[1], optional)
-        told = frozenset(words_of(f"{rest} {notes}")) | ({found.main.unit} if found.main and found.main.unit else set())
+        told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
+        if found.main is not None and found.main.unit is not None:
+            told |= {found.main.unit}
         several = self._several(shown, found, rest, told, optional)
         if several is not None:
             return several
@@ -140,9 +143,9 @@ class LineReader:
     def _alternatives(self, rest: str, told: frozenset[str]) -> list[_Part]:
         """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
         head = without_tail(rest)
-        whole = self._part(head, told)
         pieces = [take_quantity(piece).rest for piece in _OR.split(head)]
-        if len(pieces) < 2 or whole.match.outcome == "matched":
+        whole = self._part(head, told)
+        if len(pieces) < 2:
             return [whole]
         names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
         last = names[-1].split()
@@ -175,11 +178,15 @@ class LineReader:
 
     def _match(self, text: str, told: frozenset[str]) -> Match:
         hints = told & _HINTS
-        key = (text, hints)
+        return self._search(text, told, hints)
+
+    def _named(self, name: str, hints: frozenset[str]) -> Match:
+        """What the matcher makes of a name, kept, for a recipe and its changes ask for the same ones again."""
+        key = (name, hints)
         if key not in self._known:
-            if len(self._known) > 5_000:
+            if len(self._known) > _MOST_KNOWN:
                 self._known.clear()
-            self._known[key] = self._search(text, told, hints)
+            self._known[key] = self._matcher.match(name, hints)
         return self._known[key]
 
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
@@ -191,7 +198,7 @@ class LineReader:
             tries.append(without_prep(tail.split(",")[-1]))
         best = UNKNOWN
         for tried in dict.fromkeys(tries):
-            match = self._matcher.match(tried, hints) if tried else UNKNOWN
+            match = self._named(tried, hints) if tried else UNKNOWN
             if match.outcome == "matched" and match.score < 100 and tried != tries[-1]:
                 continue
             if match.outcome == "matched" or match.score >= 100:
@@ -205,6 +212,12 @@ class LineReader:
 _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
+
+
+def _parts_told(line: str) -> set[str]:
+    """`white part` and `green part` where a line on spring onions or leeks speaks of them."""
+    rest = re.sub(r"\b(?:green|spring|salad) onions?\b", " ", line)
+    return {f"{colour} part" for colour in ("white", "green") if re.search(rf"\b{colour}s?\b|{colour} top", rest)}
 
 
 def _no_inches(line: str) -> str:

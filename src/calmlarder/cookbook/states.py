@@ -68,8 +68,7 @@ def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) 
 
 def _part_told(match: Match, told: frozenset[str], tables: Tables) -> Match:
     """Whites or greens of spring onions and leeks, where the line says so and names but one."""
-    white, green = bool(told & {"white"}), bool(told & {"green", "top"}) and "onion" not in told
-    green = green or (bool(told & {"green", "top"}) and "part" in told)
+    white, green = "white part" in told, "green part" in told
     if white == green:
         return _asked(match.candidates)
     end = "-white" if white else "-green"
