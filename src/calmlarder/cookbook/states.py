@@ -20,7 +20,7 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
     """
     foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
     if not foods or match.score < 100:
-        return match if match.food is None or not _other_state(match, told) else _asked(match.candidates)
+        return _asked(match.candidates) if _other_state(match, told) else match
     words = set(name.split()) | told
     if any(food.kind == "allium" for food in foods) and len(foods) > 1:
         return _part_told(match, told, tables)
@@ -33,8 +33,10 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
             pepper = tables.food_by_id["pepper-black"]
             return Match("matched", pepper, pepper.name, 100.0, (Candidate(pepper.id, pepper.name, 100.0),))
         if not told & _TOLD_COOKED:
-            kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED]
-            return _chosen(kept, match, tables)
+            kept = [
+                candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
+            ]
+            match = _chosen(kept, match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
 
 
@@ -45,7 +47,7 @@ def _other_state(match: Match, told: frozenset[str]) -> bool:
         return False
     if told & {"tin", "can", "tinned", "canned"} and food.state in {"raw", "dry", "frozen", "boiled"}:
         return food.kind not in {"spice", "flour", "starch"}
-    return bool(told & {"dried"}) and food.state == "raw"
+    return ("dried" in told and food.state == "raw") or ("fresh" in told and food.state in {"pickled", "canned"})
 
 
 def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) -> Match:
