@@ -195,9 +195,10 @@ class LineReader:
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
         """The readings of a name from the whole to its head; the first that is a name in full wins."""
         head, comma, tail = text.partition(",")
-        behind = without_prep(tail).split()
-        # `tofu, firm` is one name; what is told at length behind a comma is no part of it.
-        tries = [without_prep(f"{head} {tail}")] if comma and len(behind) <= 2 and "with" not in behind else []
+        # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
+        behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
+        tries = [f"{head} {' '.join(behind)}"] if comma and 0 < len(behind) <= 2 and "with" not in behind else []
+        tries.append(head)
         tries.append(without_prep(head))
         if not tries[-1] and comma:
             tries.append(without_prep(tail.split(",")[-1]))
@@ -217,6 +218,10 @@ class LineReader:
 _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
+
+_DONE = re.compile(
+    r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
+)
 
 
 def _parts_told(line: str) -> set[str]:

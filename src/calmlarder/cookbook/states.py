@@ -54,14 +54,16 @@ def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) 
     tinned, cooked, dry = bool(told & _TINNED), bool(told & _TOLD_COOKED), bool(told & _DRY)
     drained = bool(told & {"drained", "rinsed"}) and not dry
     states: set[str] = set()
-    if tinned or (drained and not cooked):
+    if tinned:
         states = {"canned drained", "canned"}
     elif dry:
         states = {"dry"}
     elif cooked:
         states = {"boiled", "cooked"}
-    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words):
+    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words) and "drained" not in told:
         states = {"dry"}
+    elif drained:
+        states = {"canned drained", "canned"}
     elif match.food is not None and match.food.state in {"dry", "canned"}:
         return match
     kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state in states]

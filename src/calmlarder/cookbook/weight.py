@@ -10,6 +10,9 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93}  # ml; NIST Handbook 44, Appendix C
+# Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
+_LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
+_LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
 _SIZES = frozenset({"small", "medium", "large"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
 
@@ -52,11 +55,16 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
 
 
 def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
+    liquid = food.kind in _LIQUIDS
     if one.unit in VOLUMES:
         low, high = VOLUMES[one.unit]
+        if liquid:
+            return one.number.times(Span(low, (low + high) / 2, high))
         return grams_of_volume(one.number.times(Span(low, (low + high) / 2, high)), food, tables)
     if one.unit not in _SPOONS:
         return None
+    if liquid:
+        return one.number.times(_LEVEL).times(Span(*[_SPOONS[one.unit]] * 3))
     own = {row.measure for row in tables.own_measures(food)}
     if one.unit not in own and own & {"cup", "tbsp"} and food.kind != "spice":
         size = _SPOONS[one.unit]
