@@ -202,6 +202,9 @@ class LineReader:
         tries.append(without_prep(head))
         if not tries[-1] and comma:
             tries.append(without_prep(tail.split(",")[-1]))
+        flavoured = bool(_FLAVOURED.search(text))
+        if flavoured:
+            tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil
         best = UNKNOWN
         for tried in dict.fromkeys(tries):
             match = self._named(tried, hints) if tried else UNKNOWN
@@ -219,6 +222,7 @@ _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
 
+_FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
     r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
 )
