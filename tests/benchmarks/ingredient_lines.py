@@ -1,8 +1,8 @@
 """How well ingredient lines as pages write them are read; measure only.
 
-Run: python tests/benchmarks/ingredient_lines.py LINES.tsv [all|even|odd] [--show]. The table has the columns
-line, name, quantity and unit as labelled. An amount is right where its number is among those the labeller gave, or where neither
-gives one. Foods are judged by hand from what `--show` prints.
+Run: python tests/benchmarks/ingredient_lines.py LINES.tsv [all|even|odd] [--show]. The table has the columns line,
+name, quantity and unit as labelled. An amount is right where its number is among those the labeller gave, or where
+neither gives one. Foods are judged by hand from what `--show` prints.
 """
 
 import csv
