@@ -39,8 +39,9 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
 @pytest.mark.parametrize(
     "line",
     ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
-     "200 g cannellini beans", "1 tbsp garlic or chilli oil", "1 tsp garlic salt", "garlic bread", "1 l vegetable stock",
-     "200 g dried black beans", "3 fresh jalapenos", "1 can pumpkin", "2 tbsp wild garlic"],
+     "200 g cannellini beans", "1 tbsp garlic or chilli oil", "1 tsp garlic salt", "garlic bread",
+     "1 l vegetable stock", "200 g dried black beans", "3 fresh jalapenos", "1 can pumpkin", "2 tbsp wild garlic",
+     "2 carrots, 1 onion and 3 sticks of celery", "olive oil, garlic, salt", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
     read = lines.read(line)

@@ -25,6 +25,7 @@ _JUICE = re.compile(
 )
 # Juice of one fruit, squeezed, in grams: usda_sr28_portions 09152 (lemon), 09160 (lime), 09206 (orange).
 _JUICE_GRAMS = {"lemon": ("lemon-juice", 48.0), "lime": ("lime-juice", 44.0), "orange": ("orange-juice", 86.0)}
+_ALLIUMS = frozenset({"garlic", "onion", "shallot", "leek", "scallion"})
 _HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
 
 
@@ -53,7 +54,8 @@ class LineReader:
         if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.search(r"\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            return self._read(shown, line)
+            read = self._read(shown, line)
+            return self._asked_whole(read) if read.outcome == "read" and self._leaves_out(read, line) else read
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
 
@@ -81,6 +83,22 @@ class LineReader:
         part, others = names[0], names[1:]
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
+
+    def _leaves_out(self, read: IngredientRead, line: str) -> bool:
+        """Whether the line names an onion, garlic or a counted food besides, which the reading would pass over."""
+        ids = [read.food, *(other.food for other in read.also), *read.alternatives]
+        foods = [self._tables.food_by_id[food] for food in ids if food is not None]
+        if not any(food.kind == "allium" or "onion" in food.id for food in foods):
+            alliums = _ALLIUMS & set(words_of(line))
+            if any(word not in food.name for word in alliums for food in foods[:1]):
+                return True
+        pieces = re.split(r",\s+|\band\s+", line)[1:]
+        counted = [take_quantity(piece).rest for piece in pieces if re.match(r"\d|an? ", piece)]
+        return any(match.food not in (None, *foods) for match in (self._match(rest, frozenset()) for rest in counted))
+
+    def _asked_whole(self, read: IngredientRead) -> IngredientRead:
+        food = self._tables.food_by_id[read.food or ""].name
+        return IngredientRead(text=read.text, outcome="ask", optional=read.optional, choices=(food,))
 
     def _told(
         self, shown: str, found: Found, part: _Part, alternatives: tuple[str, ...], optional: bool
