@@ -3,7 +3,8 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.cookbook.quantity import Found, Quantity, measure_word, size_in, take_quantity
+from calmlarder.cookbook.line_amounts import amounts_of, no_inches
+from calmlarder.cookbook.quantity import Found, Quantity, measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.states import in_recipe
 from calmlarder.cookbook.weight import Weight, weight_of
@@ -16,7 +17,6 @@ from calmlarder.tables.book import Tables
 
 _LONGEST = 400
 _MOST_KNOWN = 5_000
-_BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]?")
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*/\s*")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
@@ -61,12 +61,12 @@ class LineReader:
 
     def quantity(self, text: str) -> tuple[Quantity, ...]:
         """The amounts a line gives, first the one that counts; for measuring the reader."""
-        found, _ = _amounts(_no_inches(plain(_START.sub("", clean_line(text)))))
+        found, _ = amounts_of(no_inches(plain(_START.sub("", clean_line(text)))))
         return ((found.main,) if found.main else ()) + found.sizes
 
     def _read(self, shown: str, line: str) -> IngredientRead:
         optional = bool(OPTIONAL.search(line))
-        found, notes = _amounts(_no_inches(OPTIONAL.sub(" ", line)))
+        found, notes = amounts_of(no_inches(OPTIONAL.sub(" ", line)))
         rest = found.rest.strip(" ,.;:-*_")
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
@@ -250,38 +250,6 @@ def _parts_told(line: str) -> set[str]:
     """`white part` and `green part` where a line on spring onions or leeks speaks of them."""
     rest = re.sub(r"\b(?:green|spring|salad) onions?\b", " ", line)
     return {f"{colour} part" for colour in ("white", "green") if re.search(rf"\b{colour}s?\b|{colour} top", rest)}
-
-
-def _no_inches(line: str) -> str:
-    line = re.sub(r"(?<=\d)\s?(?:\"|''|”|″)", " inch ", line)
-    return re.sub(r"\d+(?:\s?-\s?\d+)?\s?%(?: fat| cocoa| solids)*", " ", line)
-
-
-def _amounts(line: str) -> tuple[Found, str]:
-    """The amounts of a line, in front, in brackets or at its end, and what its brackets say besides."""
-    sizes: list[Quantity] = []
-    notes: list[str] = []
-    each = False
-    for inside in _BRACKETS.findall(line)[:10]:
-        given, of_each = size_in(inside.strip())
-        if given:
-            sizes += given
-            each = each or of_each or bool(re.match(r"\S+(?: \d+/\d+)?\s*[(\[]", line))
-        else:
-            notes.append(inside)
-    bare = " ".join(_BRACKETS.sub(" ", line).split())
-    found = take_quantity(bare)
-    if found.main is None:
-        behind = re.match(r"(.*?[^\W\d_])[\s,:–-]+(?=\d)(.{1,40})$", bare)
-        late = take_quantity(behind[2]) if behind else None
-        if behind and late and late.main is not None and not late.rest:
-            found = late._replace(rest=behind[1])
-        elif sizes:
-            found = Found(sizes.pop(0), (), False, found.rest)
-    again = re.match(r"(.*?[^\W\d_])[\s,]+(\d[\d /.,-]*(?:to \d+ ?)?(?:ml|l|g|kg))$", found.rest)
-    if found.main is not None and again:
-        found = found._replace(rest=again[1], sizes=(*found.sizes, *size_in(again[2])[0]))
-    return found._replace(sizes=(*found.sizes, *sizes), each=found.each or each), " ".join(notes)
 
 
 def _with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
