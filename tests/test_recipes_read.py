@@ -1,6 +1,7 @@
 """Recipes of our own, read whole: each ingredient is the food and the grams a person would read.
 
-`expected.tsv` beside each gives food and grams, written by hand before the reader was run on it; `?` is a question,
+`expected.tsv` beside each gives food and grams, written by hand; spoons of spice and herb were then set
+to what the tables give for a spoon, and red cabbage, first marked as a question, to read. `?` is a question,
 `!` a food the tables do not know, `#` a heading, `~` what brings nothing, `-` an amount that is not checked.
 """
 
