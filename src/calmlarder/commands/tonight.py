@@ -19,18 +19,25 @@ from calmlarder.tables.places import shipped, table_folders
 if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
+    from calmlarder.export.checked import Shown
 
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
+    tables = tables_of(options)
+    lots, readings = larder_asked(options, tables)
+    return _dinner(options, tables, lots, readings)
+
+
+def larder_asked(options: argparse.Namespace, tables: Tables) -> tuple[list[Lot], tuple[Reading, ...]]:
+    """The lots of --larder with what each line was read as, or the kept ones."""
     if options.larder is not None:
-        return _from_lines(options, read_lines(options.larder), options.larder)
+        return _read(options, tables, read_lines(options.larder), options.larder)
     from calmlarder.commands.larder import lots_at_home
 
-    tables = tables_of(options)
-    return _dinner(options, tables, lots_at_home(options, tables, day_of(options)), ())
+    return lots_at_home(options, tables, day_of(options)), ()
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -39,11 +46,14 @@ def demo(options: argparse.Namespace) -> int:
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    return _from_lines(options, text.splitlines(), "demo larder")
-
-
-def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) -> int:
     tables = tables_of(options)
+    lots, readings = _read(options, tables, text.splitlines(), "demo larder")
+    return _dinner(options, tables, lots, readings)
+
+
+def _read(
+    options: argparse.Namespace, tables: Tables, lines: Sequence[str], source: str
+) -> tuple[list[Lot], tuple[Reading, ...]]:
     readings = LarderReader(tables, day_of(options)).read_all(lines, source)
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
@@ -51,38 +61,26 @@ def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) 
     lots = [reading.lot for reading in readings if reading.lot is not None]
     if not lots:
         _nothing_known(readings, source)
-    return _dinner(options, tables, lots, readings)
+    return lots, readings
 
 
 def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], readings: tuple[Reading, ...]) -> int:
-    wanted = wanted_of(options, tables, **_eaten_before(options))
+    wanted = wanted_of(options, tables, **eaten_before_of(options))
 
     from calmlarder.compose.compose import compose
     from calmlarder.patterns.load import load_patterns
 
     composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
 
-    from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.gives import Give
-    from calmlarder.compose.verify import verify
-    from calmlarder.export.json import dinner_object, tonight_object
+    from calmlarder.export.checked import told_faults
+    from calmlarder.export.json import tonight_object
 
-    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
     folders = table_folders(Path(options.tables) if options.tables else None)
-    plain_lots = [lot.model_dump(mode="json") for lot in lots]
-    shown: list[tuple[Dinner, tuple[Give, ...]]] = [(dinner, ()) for dinner in composed.dinners]
+    shown: list[Shown] = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest:
         shown.append((composed.nearest.dinner, composed.nearest.gives))
-    for dinner, gives in shown:
-        plain_gives = [give.model_dump(mode="json") for give in gives]
-        faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"), plain_gives)
-        if faults:
-            print(
-                "calmlarder is at fault: a dinner did not pass its own check and is not shown.",
-                file=sys.stderr,
-            )
-            print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
-            return FAULT
+    if told_faults(shown, wanted, lots, folders):
+        return FAULT
     if options.json:
         print(json.dumps(tonight_object(composed, wanted, readings), ensure_ascii=False, indent=2))
     else:
@@ -93,9 +91,9 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
     return 0 if composed.dinners else 3
 
 
-def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
+def eaten_before_of(options: argparse.Namespace) -> dict[str, object]:
     """The log of the hours before the sitting, where a home is asked: the kept larder's, or the one of --home."""
-    if options.command != "tonight" or (options.larder is not None and options.home is None):
+    if options.command == "demo" or (options.larder is not None and options.home is None):
         return {}
     from calmlarder.commands.ate import person
     from calmlarder.commands.moment import moment_of

@@ -1,11 +1,11 @@
-"""Options of `demo` and `tonight`."""
+"""Options of `demo`, `tonight` and `why`."""
 
 from calmlarder.commands.options import common
 from calmlarder.tables.vocabulary import SITTINGS
 
 
 def add(commands: common.Commands) -> None:
-    """Both commands."""
+    """All three."""
     demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an invented household")
     request(demo)
     tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
@@ -13,7 +13,13 @@ def add(commands: common.Commands) -> None:
     common.home(tonight)
     log_that_counts(tonight)
     request(tonight)
-    for parser in (demo, tonight):
+    why = common.command(commands, "why", "why:why", "what a food does in tonight's dinner, or why it is not in it")
+    why.add_argument("food", nargs="+", metavar="FOOD")
+    common.larder_file(why)
+    common.home(why)
+    log_that_counts(why)
+    request(why)
+    for parser in (demo, tonight, why):
         common.today(parser)
         common.tables(parser)
         common.json(parser)

@@ -1,0 +1,111 @@
+"""Which one figure would change the dinner, were it measured as it stands or its food weighed to the gram."""
+
+import math
+import time
+from collections.abc import Iterator, Mapping, Sequence
+from types import MappingProxyType
+from typing import Literal, NamedTuple
+
+from calmlarder.compose.dinner import dinner_of
+from calmlarder.compose.offer import Offered
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.search import search
+from calmlarder.compose.stop import Stop
+from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
+from calmlarder.compose.why.model import Deciding, Found
+from calmlarder.compose.why.resting import COUNTED, MEASURED
+from calmlarder.sitting.amounts import worst_hundredths
+from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Component, Group
+
+MOST = 40  # figures looked at, the likeliest first; ours, to keep the answer short
+
+
+class Figure(NamedTuple):
+    """A food whose worst case would be nearer to its plan."""
+
+    food: str
+    how: Literal["measured", "weighed"]
+    components: tuple[Component, ...]
+    better: FoodFigures
+    matters: float
+
+
+def figures_in_doubt(problems: Sequence[PatternProblem], wanted: Wanted, tables: Tables) -> list[Figure]:
+    """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first."""
+    things = {option.offered.food.id: option.offered for problem in problems for option in problem.options}
+    found = [figure for thing in things.values() for figure in _of(thing, wanted, tables)]
+    return sorted(found, key=lambda one: (-one.matters, one.food, one.how))
+
+
+def try_figure(
+    figure: Figure, tonight: Found, problems: Sequence[PatternProblem], tables: Tables, end: float, stop: Stop | None
+) -> tuple[Deciding | None, bool]:
+    """What would change, if anything, and whether the search came to its end."""
+    # Dishes that cannot take the food stay as they were, and none of those beats tonight's.
+    changed = [_changed(one, figure) for one in problems if any(o.offered.food.id == figure.food for o in one.options)]
+    left = end - time.monotonic()
+    if left <= 0 or (stop and stop.asked):
+        return None, False
+    found = search(changed, 1, left, stop=stop, above=tonight.score + WORTH_TELLING)
+    if not found.plans:
+        return None, found.status == "none"
+    gain = points_of(found.plans[0].score - tonight.score)
+    other = dinner_of(found.plans[0], False, tables)
+    deciding = Deciding(
+        food=figure.food,
+        name=tables.food_by_id[figure.food].name,
+        how=figure.how,
+        components=figure.components,
+        points=gain,
+        differences=differences(tonight.dinner, other, -gain, with_foods=False),
+    )
+    return deciding, found.status == "proven"
+
+
+def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
+    rows = tables.fermentables_of(thing.food.id)
+    doubted = tuple(c for c in rows if rows[c].basis not in MEASURED and (rows[c].g_per_100g or c not in COUNTED))
+    measured = {
+        component: row.model_copy(update={"basis": "analysed"}) if component in doubted else row
+        for component, row in rows.items()
+    }
+    if doubted:
+        yield _figure(thing, "measured", doubted, food_figures(measured).worst, wanted)
+    if any(thing.figures.worst.values()):
+        # Judged by eye counts 1.3 times: as if the amount were known, the figure is that much less.
+        known = {g: math.ceil(mg * 100 / worst_hundredths(1, False)) for g, mg in thing.figures.worst.items()}
+        yield _figure(thing, "weighed", (), known, wanted)
+
+
+def _figure(
+    thing: Offered,
+    how: Literal["measured", "weighed"],
+    components: tuple[Component, ...],
+    worst: Mapping[Group, int],
+    wanted: Wanted,
+) -> Figure:
+    portion = float(thing.food.portion_g)
+    matters = max(
+        (
+            (thing.figures.worst[cap.group] - worst[cap.group]) * portion / 100_000 / float(cap.grams)
+            for cap in wanted.profile.sitting_caps
+            if cap.holds == "worst" and cap.covers(thing.food.cutoff_class)
+        ),
+        default=0.0,
+    )
+    return Figure(
+        thing.food.id, how, components, FoodFigures(thing.figures.plan, MappingProxyType(dict(worst))), matters
+    )
+
+
+def _changed(problem: PatternProblem, figure: Figure) -> PatternProblem:
+    options = tuple(
+        option._replace(offered=option.offered._replace(figures=figure.better))
+        if option.offered.food.id == figure.food
+        else option
+        for option in problem.options
+    )
+    return problem._replace(options=options)
