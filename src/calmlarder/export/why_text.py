@@ -10,7 +10,9 @@ from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Ins
 from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.export.json import dinner_object
 from calmlarder.export.style import Style
+from calmlarder.sitting.limit import MOST_GRAMS
 
+_SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no other is passed
 _SHARE_TOLD = 0.005
 
 
@@ -62,19 +64,20 @@ def _about(why: Why, style: Style) -> Iterator[str]:
         yield from _lines(f"{line}: {reason}.", style)
     if why.no_place:
         yield from _lines(f"{why.no_place[0].upper()}{why.no_place[1:]}.", style)
-    for over in why.alone_over:
+    for over in [one for one in why.alone_over if one.cap not in _SUMS] or why.alone_over:
         yield from _lines(_alone(over, name), style)
     if why.part:
-        much = "as much as you like" if why.part.grams_weighed is None else f"{why.part.grams_weighed} g on the scale"
-        yield from _lines(f"Of {why.part.name}, {much} would fit one person at one sitting.", style)
+        most = f"no cap binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
+            f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
+        yield from _lines(f"Of the same thing, {why.part.name}: {most}.", style)
     for obstacle in why.obstacles:
         yield from _lines(f"In the way: {obstacle}.", style)
 
 
 def _heading(why: Why) -> str:
     tonight = why.tonight.title if why.tonight else ""
-    verb = "is in" if why.outcome == "used" else "is not in"
-    return f"{why.food.name} {verb} tonight's dinner: {tonight}"
+    place = "in" if why.outcome == "used" else "not in"
+    return f"{why.food.name.capitalize()}: {place} tonight's dinner, {tonight}"
 
 
 def _does(one: Does, people: int) -> str:
@@ -131,9 +134,9 @@ def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
 def _bounds(why: Why, style: Style) -> Iterator[str]:
     if not why.bounds:
         if why.done and why.tonight:
-            yield "No cap is nearly full tonight: the caps do not hold this dinner back."
+            yield "No cap is nearly full tonight, and no single one holds this dinner back."
         return
-    yield style.strong("Caps that tonight comes near to")
+    yield style.strong("Caps that tonight comes near to, or that hold it back")
     for bound in why.bounds:
         yield from _lines(_bound(bound), style)
 

@@ -49,7 +49,7 @@ def part_that_fits(food: Food, wanted: Wanted, tables: Tables) -> PartThatFits |
     """
     for row in tables.swaps_of(food.id):
         other = tables.food_by_id[row.to]
-        if row.part_of or other.kind != food.kind or other.id.split("-")[0] != food.id.split("-")[0]:
+        if row.part_of or other.id.split("-")[0] != food.id.split("-")[0]:
             continue
         if tables.unknown_of(other.id) or not suits_diet(other, wanted.diet) or allergens_met(other, wanted.avoid):
             continue
