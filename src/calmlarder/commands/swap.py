@@ -9,25 +9,30 @@ from calmlarder.commands.kitchen_table import allergens_of, day_of, food_named, 
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.profile import profile_named
+from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import shipped
+from calmlarder.tables.rows import Food
 
 
 def swap(options: argparse.Namespace) -> int:
     """Say the substitutes; status 3 where nothing can stand in."""
     tables = tables_of(options)
     food = food_named(" ".join(options.food), "FOOD", tables)
+    dish = _dish(food, options.pattern) if options.pattern is not None else None
+    usual = usual_grams(food, dish) if dish is not None else food.portion_g
     asked = Asked(
         food=food,
-        grams=food.portion_g if options.amount is None else _grams(options.amount),
+        grams=usual if options.amount is None else _grams(options.amount),
         profile=profile_named(options.profile, tables),
         diet=options.diet,
         avoid=allergens_of(options),
         at_home=_at_home(options, tables),
         only_at_home=options.from_larder,
     )
-    answer = substitutes(asked, tables)
+    answer = substitutes(asked, tables, dish)
 
     from calmlarder.export.style import style_of_output
     from calmlarder.export.swap_text import swap_object, swap_text
@@ -44,6 +49,22 @@ def _grams(amount: float) -> Decimal:
         remedy = f"give the grams of one person, from 0.1 to {MOST_GRAMS}"
         raise CannotGoOn([Problem(where="--amount", what=f"`{amount:g}` g cannot be", remedy=remedy)])
     return Decimal(str(round(amount, 1)))
+
+
+def _dish(food: Food, name: str) -> Dish:
+    """Where the food stands in the pattern. Raises CannotGoOn for one that is not there, or has no place for it."""
+    from calmlarder.patterns.load import load_patterns
+
+    patterns = {pattern.id: pattern for pattern in load_patterns(shipped("recipes"))}
+    if name not in patterns:
+        remedy = f"choose of {', '.join(patterns)}"
+        raise CannotGoOn([Problem(where="--in", what=f"there is no pattern {name!r}", remedy=remedy)])
+    dish = dish_of(food, patterns[name])
+    if dish is None:
+        fitting = [pattern.id for pattern in patterns.values() if dish_of(food, pattern) is not None]
+        remedy = f"it could stand in {', '.join(fitting)}" if fitting else "ask without --in"
+        raise CannotGoOn([Problem(where="--in", what=f"{name} has no place for {food.name}", remedy=remedy)])
+    return dish
 
 
 def _at_home(options: argparse.Namespace, tables: Tables) -> dict[str, float]:

@@ -10,6 +10,8 @@ def add(commands: common.Commands) -> None:
     common.profile(limit)
     swap = common.command(commands, "swap", "swap:swap", "what can stand in for a food")
     swap.add_argument("food", nargs="+", metavar="FOOD")
+    place = swap.add_mutually_exclusive_group()
+    place.add_argument("--in", dest="pattern", metavar="PATTERN", help="a dish pattern it stands in, such as stir-fry")
     swap.add_argument("--amount", type=float, metavar="G", help="grams for one person (default: a usual portion)")
     common.profile(swap)
     common.eaters(swap)
