@@ -7,12 +7,18 @@ _TOUR = f"""\
 LARDER. Type what came in, one line a thing; the line below says what it means. Enter keeps it. \
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
 F4 edits, F5 used up, F6 thrown away, F7 frozen, F9 where the figures of the chosen food come from, \
-Ctrl+Z takes back, Ctrl+Y does again. F2: who eats, and what holds for them. F8: a demo larder, while it is empty.
+Ctrl+Z takes back, Ctrl+Y does again. In the list s, or Ctrl+S anywhere, tells what can stand in for the chosen \
+food; w, or Ctrl+G, why it is in tonight's dinner or not. \
+F2: who eats, and what holds for them. F8: a demo larder, while it is empty.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
 + and - people, t less time, s another kind of sitting, d diet, p profile of caps, \
-v a food you never want (F2 lists them), i where the figures of a food come from, \
+v a food you never want (F2 lists them), c swaps a food of it for what is at home, w why a food is in it or not, \
+i where the figures of a food come from, \
 . takes the best so far, Enter to cook it.
+
+WHY. The answer grows while you read; . ends the search, Esc goes back at any moment. \
+SWAP. The arrows move, Enter takes what is at home into the dinner.
 
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
