@@ -47,7 +47,7 @@ async def take(size: tuple[int, int]) -> None:
             for key, screen in (("w", "why"), ("c", "swap")):
                 await pilot.press(key)
                 await pilot.pause()
-                await pilot.press("enter")
+                await pilot.press("down", "enter")
                 await pilot.pause()
                 await picture(screen)
                 await pilot.press("escape")

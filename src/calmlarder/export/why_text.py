@@ -164,13 +164,17 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
         return
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
-    yield from _lines(
-        f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is recalled.", style
-    )
+    if not share:
+        yield from _lines("All that counts in this dinner was measured in those very foods.", style)
+    else:
+        yield from _lines(
+            f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is recalled.",
+            style,
+        )
     if why.deciding:
         one = why.deciding
         if one.how == "measured":
-            doubt = f"If the {', '.join(one.components)} of {one.name} were measured, and were as recalled"
+            doubt = f"If the {', '.join(one.components)} of {one.name} were measured and came out as they stand"
         else:
             doubt = f"If {one.name} were weighed to the gram"
         yield from _lines(f"{doubt}, the dinner would change: {'; '.join(_plain(one.differences))}.", style)

@@ -100,8 +100,10 @@ class SwapScreen(Screen[Swapped | None]):
         """Ready to choose."""
         self.sub_title = "swap"
         answer = self._asked.answer
-        hint = "" if self._names() else "\nNothing the tables know can stand in for it here."
-        hint = "\nEnter puts it into the dinner." if self._asked.in_dinner and self._names() else hint
+        hint = "" if answer.substitutes else "\nNothing the tables know can stand in for it here."
+        if self._asked.in_dinner and answer.substitutes:
+            at_home = any(one.in_larder for one in answer.substitutes)
+            hint = "\nEnter puts it into the dinner." if at_home else "\nNone of these is in the larder."
         self.query_one("#title", Static).update(f"{answer.why}.{hint}")
         self.query_one(OptionList).focus()
 
