@@ -12,6 +12,7 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.weights import POINT, WEIGHING
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Deciding, Found
 from calmlarder.compose.why.resting import COUNTED, MEASURED
@@ -32,11 +33,23 @@ class Figure(NamedTuple):
     better: FoodFigures
     matters: float
 
+    @property
+    def price(self) -> int:
+        """What putting it on the scale costs the cook, in ten-thousandths of a point."""
+        return WEIGHING * POINT if self.how == "weighed" else 0
 
-def figures_in_doubt(problems: Sequence[PatternProblem], wanted: Wanted, tables: Tables) -> list[Figure]:
-    """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first."""
+
+def figures_in_doubt(
+    tonight: Found, problems: Sequence[PatternProblem], wanted: Wanted, tables: Tables
+) -> list[Figure]:
+    """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first.
+
+    What tonight is weighed anyway is in no doubt as to its amount.
+    """
+    on_scale = {use.food for use in tonight.dinner.uses if use.how == "weigh"}
     things = {option.offered.food.id: option.offered for problem in problems for option in problem.options}
     found = [figure for thing in things.values() for figure in _of(thing, wanted, tables)]
+    found = [one for one in found if one.matters > 0 and not (one.how == "weighed" and one.food in on_scale)]
     return sorted(found, key=lambda one: (-one.matters, one.food, one.how))
 
 
@@ -49,10 +62,10 @@ def try_figure(
     left = end - time.monotonic()
     if left <= 0 or (stop and stop.asked):
         return None, False
-    found = search(changed, 1, left, stop=stop, above=tonight.score + WORTH_TELLING)
+    found = search(changed, 1, left, stop=stop, above=tonight.score + figure.price + WORTH_TELLING)
     if not found.plans:
         return None, found.status == "none"
-    gain = points_of(found.plans[0].score - tonight.score)
+    gain = points_of(found.plans[0].score - tonight.score - figure.price)
     other = dinner_of(found.plans[0], False, tables)
     deciding = Deciding(
         food=figure.food,

@@ -96,7 +96,10 @@ class Resting(_Told):
 
 
 class Deciding(_Told):
-    """The one figure that would change the dinner most if it were measured as it stands, or weighed to the gram."""
+    """The one figure that would change the dinner most if it were measured as it stands, or weighed to the gram.
+
+    `points` is what it is worth by the wishes, less the price of a weighing.
+    """
 
     food: str
     name: str

@@ -128,7 +128,7 @@ class _Asked:
 
     def _deciding(self, answer: Why, tonight: Found) -> Iterator[Why]:
         problems = self._problems(self._wanted)
-        figures = [one for one in figures_in_doubt(problems, self._wanted, self._tables) if one.matters > 0]
+        figures = figures_in_doubt(tonight, problems, self._wanted, self._tables)
         answer = answer.model_copy(update={"figures_all": len(figures)})
         for figure in figures[:MOST]:
             if self._left() <= 0 or (self._stop and self._stop.asked):
