@@ -3,6 +3,7 @@
 import json
 import tomllib
 from decimal import Decimal
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -142,3 +143,25 @@ def test_wrong_dishes_are_told(words: tuple[str, ...], capsys: pytest.CaptureFix
     error = capsys.readouterr().err
     assert error.startswith("calmlarder: --in")
     assert "\x1b" not in error
+
+
+def test_in_a_recipe_the_share_of_one_and_the_rest_count(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    """300 g for two are 150 g each; what is offered passes no cut-off together with the rest of the plate."""
+    recipe = tmp_path / "tray.txt"
+    lines = "300 g cauliflower\n120 g broccoli\n2 tbsp olive oil\na thingummy of whatsit\n"
+    recipe.write_text(f"Tray of greens\n\nServes 2\n\nIngredients\n{lines}\nMethod\nRoast it.\n", encoding="utf-8")
+    answer = asked(capsys, "cauliflower", "--in-recipe", str(recipe))
+    assert answer["amount_g"] == 150
+    assert any("thingummy" in line for line in answer["not_counted"])
+    assert answer["substitutes"]
+    alone = asked(capsys, "cauliflower", "--amount", "150")["substitutes"]
+    room = {one["parts"][0]["food"]: one["headroom_g"]["total"] for one in alone}
+    for one in answer["substitutes"]:
+        assert one["headroom_g"]["total"] < room[one["parts"][0]["food"]]
+        plate = [(part["food"], part["grams"]) for part in one["parts"]]
+        assert not passed([*plate, ("broccoli", 60), ("oil-olive", 14)])
+    assert main(["swap", "garlic", "--in-recipe", str(recipe)]) == 2
+    assert main(["swap", "garlic", "--in-recipe", str(tmp_path / "none")]) == 2
+    assert "Traceback" not in capsys.readouterr().err

@@ -12,6 +12,7 @@ def add(commands: common.Commands) -> None:
     swap.add_argument("food", nargs="+", metavar="FOOD")
     place = swap.add_mutually_exclusive_group()
     place.add_argument("--in", dest="pattern", metavar="PATTERN", help="a dish pattern it stands in, such as stir-fry")
+    place.add_argument("--in-recipe", dest="recipe", metavar="FILE", help="a recipe it stands in; its rest counts too")
     swap.add_argument("--amount", type=float, metavar="G", help="grams for one person (default: a usual portion)")
     common.profile(swap)
     common.eaters(swap)
