@@ -10,14 +10,18 @@ WORTH_TELLING = POINT // 2  # a dinner that is better by less is the same to a c
 _PROTEIN_TOLD = 0.5  # g a person: less is not worth a word; ours
 
 
-def differences(tonight: Dinner, other: Dinner, points: float, with_foods: bool = True) -> tuple[Difference, ...]:
+def differences(
+    tonight: Dinner, other: Dinner, points: float, with_foods: bool = True, but: str = ""
+) -> tuple[Difference, ...]:
     """What `other` has more or less of. `points` is how much worse it is.
 
     Without foods where the other dinner is an analysis that must not be cooked: then no amount of it is told.
+    The food `but` is asked about
+    and goes without saying.
     """
     found = list(_numbers(tonight, other))
     if with_foods:
-        found = [*_foods(tonight, other), *found]
+        found = [*_foods(tonight, other, but), *found]
     if abs(points) >= 0.05 and not any(one.what in {"rescued", "finished", "weighings", "minutes"} for one in found):
         told = f"{abs(points):.1f} points {'less' if points > 0 else 'more'} by the wishes together"
         found.append(Difference(what="wishes", tonight=0, other=round(-points, 2), sentence=told))
@@ -29,9 +33,9 @@ def points_of(score: int) -> float:
     return round(score / POINT, 2)
 
 
-def _foods(tonight: Dinner, other: Dinner) -> Iterator[Difference]:
+def _foods(tonight: Dinner, other: Dinner, but: str) -> Iterator[Difference]:
     mine, theirs = _grams(tonight), _grams(other)
-    gone = [f"{grams} g {name}" for name, grams in mine.items() if name not in theirs]
+    gone = [f"{grams} g {name}" for name, grams in mine.items() if name not in theirs and name != but]
     come = [f"{grams} g {name}" for name, grams in theirs.items() if name not in mine]
     if gone or come:
         told = [f"{word} {_listed(things)}" for word, things in (("pushes out", gone), ("takes in", come)) if things]

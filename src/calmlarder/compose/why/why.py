@@ -118,7 +118,7 @@ class _Asked:
         other, none_sure = self._best(changed, None)
         if other is not None:
             points = points_of(tonight.score - other.score)
-            told = differences(tonight.dinner, other.dinner, points)
+            told = differences(tonight.dinner, other.dinner, points, but=self._food.name if used else "")
             sure = other.proven and tonight.proven
             return Instead(dinner=other.dinner, proven=sure, points=points, differences=told)
         offered, _ = offer(self._lots, changed, self._tables)
