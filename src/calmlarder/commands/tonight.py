@@ -21,6 +21,7 @@ from calmlarder.tables.places import shipped, table_folders
 if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
+    from calmlarder.export.checked import Shown
 
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
@@ -32,12 +33,17 @@ def tonight(options: argparse.Namespace) -> int:
     from calmlarder.commands.stored import fill_from_home
 
     from_home = fill_from_home(options, tables)
+    lots, readings = larder_asked(options, tables)
+    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, readings, from_home)
+
+
+def larder_asked(options: argparse.Namespace, tables: Tables) -> tuple[list[Lot], tuple[Reading, ...]]:
+    """The lots of --larder with what each line was read as, or the kept ones."""
     if options.larder is not None:
-        return _from_lines(options, tables, read_lines(options.larder), options.larder)
+        return _read(options, tables, read_lines(options.larder), options.larder)
     from calmlarder.commands.larder import lots_at_home
 
-    lots = lots_at_home(options, tables, day_of(options))
-    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, (), from_home)
+    return lots_at_home(options, tables, day_of(options)), ()
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -46,10 +52,14 @@ def demo(options: argparse.Namespace) -> int:
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    return _from_lines(options, tables_of(options), text.splitlines(), "demo larder")
+    tables = tables_of(options)
+    lots, readings = _read(options, tables, text.splitlines(), "demo larder")
+    return _dinner(options, tables, lots, readings)
 
 
-def _from_lines(options: argparse.Namespace, tables: Tables, lines: Sequence[str], source: str) -> int:
+def _read(
+    options: argparse.Namespace, tables: Tables, lines: Sequence[str], source: str
+) -> tuple[list[Lot], tuple[Reading, ...]]:
     readings = LarderReader(tables, day_of(options)).read_all(lines, source)
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
@@ -57,7 +67,7 @@ def _from_lines(options: argparse.Namespace, tables: Tables, lines: Sequence[str
     lots = [reading.lot for reading in readings if reading.lot is not None]
     if not lots:
         _nothing_known(readings, source)
-    return _dinner(options, tables, lots, readings)
+    return lots, readings
 
 
 def _dinner(
@@ -67,34 +77,22 @@ def _dinner(
     readings: tuple[Reading, ...],
     from_home: tuple[str, ...] = (),
 ) -> int:
-    wanted = wanted_of(options, tables, **_eaten_before(options))
+    wanted = wanted_of(options, tables, **eaten_before_of(options))
 
     from calmlarder.compose.compose import compose
     from calmlarder.patterns.load import load_patterns
 
     composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
 
-    from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.gives import Give
-    from calmlarder.compose.verify import verify
-    from calmlarder.export.json import dinner_object, tonight_object
+    from calmlarder.export.checked import told_faults
+    from calmlarder.export.json import tonight_object
 
-    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
     folders = table_folders(Path(options.tables) if options.tables else None)
-    plain_lots = [lot.model_dump(mode="json") for lot in lots]
-    shown: list[tuple[Dinner, tuple[Give, ...]]] = [(dinner, ()) for dinner in composed.dinners]
+    shown: list[Shown] = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest:
         shown.append((composed.nearest.dinner, composed.nearest.gives))
-    for dinner, gives in shown:
-        plain_gives = [give.model_dump(mode="json") for give in gives]
-        faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"), plain_gives)
-        if faults:
-            print(
-                "calmlarder is at fault: a dinner did not pass its own check and is not shown.",
-                file=sys.stderr,
-            )
-            print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
-            return FAULT
+    if told_faults(shown, wanted, lots, folders):
+        return FAULT
     if options.command == "tonight" and options.larder is None:
         from calmlarder.commands.cooked import remember
 
@@ -113,9 +111,9 @@ def _dinner(
     return 0 if composed.dinners else 3
 
 
-def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
+def eaten_before_of(options: argparse.Namespace) -> dict[str, object]:
     """The log of the hours before the sitting, where a home is asked: the kept larder's, or the one of --home."""
-    if options.command != "tonight" or (options.larder is not None and options.home is None):
+    if options.command == "demo" or (options.larder is not None and options.home is None):
         return {}
     from calmlarder.commands.ate import person
     from calmlarder.commands.moment import moment_of

@@ -90,6 +90,19 @@ def compose(
     )
 
 
+def best_dinners(
+    lots: Sequence[Lot],
+    wanted: Wanted,
+    patterns: Sequence[Pattern],
+    tables: Tables,
+    progress: Progress | None = None,
+    stop: Stop | None = None,
+) -> tuple[Found, tuple[Dinner, ...]]:
+    """The dinners alone, as the model found them and as they are told; nothing is said of obstacles."""
+    offered, _ = offer(lots, wanted, tables)
+    return _in_time(lambda request: _problems(offered, request, patterns, tables), wanted, tables, progress, stop)
+
+
 def _in_time(
     problems: Callable[[Wanted], list[PatternProblem]],
     wanted: Wanted,

@@ -18,8 +18,13 @@ _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein"
 Rebuild = Callable[[Wanted], Sequence[PatternProblem]]
 
 
-def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float) -> tuple[str, ...]:
-    """Sentences that say which limit alone, let go, would allow a dinner; else what is missing."""
+def obstacles(
+    offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float, kept: Sequence[str] = ()
+) -> tuple[str, ...]:
+    """Sentences that say which limit alone, let go, would allow a dinner; else what is missing.
+
+    The wish to use a food of `kept` is never let go.
+    """
     missing = [words for role, words in _MAIN if not any(role in thing.food.roles for thing in offered)]
     if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
@@ -27,7 +32,7 @@ def obstacles(offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seco
     whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
     if not any(problem.fillable for problem in rebuild(whole)):
         return ("what the larder offers fills none of the dish patterns",)
-    for relaxations in (_relaxations(wanted, rebuild), _together(wanted, rebuild)):
+    for relaxations in (_relaxations(wanted, rebuild, kept), _together(wanted, rebuild)):
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
@@ -45,7 +50,7 @@ def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | N
     return None
 
 
-def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
+def _relaxations(wanted: Wanted, rebuild: Rebuild, kept: Sequence[str]) -> list[tuple[str, Callable[[float], bool]]]:
     def possible(changed: Wanted) -> Callable[[float], bool]:
         return _possible(changed, rebuild)
 
@@ -62,6 +67,8 @@ def _relaxations(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[
         changed = wanted.model_copy(update={"equipment": wanted.equipment.model_copy(update={"missing": fewer})})
         tests.append((f"that the kitchen has no {thing}", possible(changed)))
     for food in wanted.use:
+        if food in kept:
+            continue
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {food}", possible(changed)))
     keys = [cap.key for cap in wanted.profile.sitting_caps]

@@ -45,11 +45,12 @@ def search(
     avoid: Sequence[Plan] = (),
     stop: Stop | None = None,
     bound: Callable[[PatternProblem], int] = upper_bound,
+    above: int | None = None,
 ) -> Found:
     """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all.
 
     They differ from those to `avoid` too. No dinner of a pattern may score above its `bound`. `stop`, asked for,
-    ends with the best so far.
+    ends with the best so far. Only dinners that score above `above` are looked for.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
@@ -59,7 +60,7 @@ def search(
     plans: list[Plan] = []
     proven: list[bool] = []
     for _ in range(count):
-        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules, stop)
+        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules, stop, above)
         if plan is None:
             if not plans:
                 return Found((), (), "none" if certain else "best_found")
@@ -76,19 +77,21 @@ def _best(
     progress: Progress | None,
     rules: Sequence[Rule],
     stop: Stop | None,
+    above: int | None,
 ) -> tuple[Plan | None, bool]:
     """The best dinner over all patterns, and whether that is proven."""
     best: Plan | None = None
     certain = True
     for bound, problem in ranked:
-        if best is not None and bound <= best.score:
+        beaten = best.score if best is not None else above
+        if beaten is not None and bound <= beaten:
             break
         left = end - time.monotonic()
         if left <= 0 or (stop is not None and stop.asked):
             certain = False
             break
         same = [plan.main_lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
-        outcome = solve(problem, [*rules, Another(same)], best.score if best else None, left, stop)
+        outcome = solve(problem, [*rules, Another(same)], beaten, left, stop)
         certain = certain and outcome.kind in {"best", "none"}
         if outcome.plan is not None:
             best = outcome.plan

@@ -70,6 +70,11 @@ def _lines(answer: Answer, tables: Tables, style: Style) -> Iterator[str]:
     )
 
 
+def substitute_text(place: int, one: Substitute, tables: Tables, style: Style) -> str:
+    """One of them alone."""
+    return "\n".join(_substitute(place, one, tables, style)) + "\n"
+
+
 def _substitute(place: int, one: Substitute, tables: Tables, style: Style) -> Iterator[str]:
     said = one.candidate
     names = " + ".join(part.food.name for part in said.parts)

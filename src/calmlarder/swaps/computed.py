@@ -6,15 +6,13 @@ from decimal import Decimal
 
 from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
+from calmlarder.swaps.work import nutrition, work
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import FAMILIES
 
 MOST = 30  # candidates looked at; the rest is too far away to be of use
 _LEAST_LIKENESS = 0.45
-_NUTRIENTS = ("energy_kcal", "protein_g", "fibre_g")
-# How much each likeness counts: ours, no source.
-_KIND, _ROLES, _FLAVOUR, _NUTRITION, _WAYS = 0.4, 0.15, 0.15, 0.2, 0.1
+_KIND = 0.4  # of the likeness, the rest is the work it does: ours, no source
 _POINTS = 60  # of the likest: below the first that a cook listed
 _STATE_WORDS = frozenset({
     "dry", "cooked", "boiled", "canned", "fried", "baked", "roasted", "frozen", "fresh", "microwaved", "young",
@@ -30,28 +28,8 @@ def computed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:
 
 
 def likeness(food: Food, other: Food) -> float:
-    """0 to 1: kind, roles, kitchens, nutrients and ways to cook, as far as both are known."""
-    roles = len(set(food.roles) & set(other.roles)) / len(set(food.roles) | set(other.roles))
-    kitchens = sum(min(food.fit(family), other.fit(family)) > 0 for family in FAMILIES[1:]) / len(FAMILIES[1:])
-    ways = len(set(food.minutes) & set(other.minutes)) / max(1, len(set(food.minutes) | set(other.minutes)))
-    return (
-        _KIND * (food.kind == other.kind)
-        + _ROLES * roles
-        + _FLAVOUR * kitchens
-        + _NUTRITION * _nutrition(food, other)
-        + _WAYS * ways
-    )
-
-
-def _nutrition(food: Food, other: Food) -> float:
-    """How near the nutrients of a portion of each are; unknown ones say nothing."""
-    near = []
-    for name in _NUTRIENTS:
-        one, two = getattr(food, name), getattr(other, name)
-        if one is not None and two is not None:
-            one, two = one * food.portion_g, two * other.portion_g
-            near.append(float(min(one, two) / max(one, two)) if max(one, two) > 0 else 1.0)
-    return sum(near) / len(near) if near else 0.0
+    """0 to 1: kind, and the work it does in a dish as far as both are known."""
+    return _KIND * (food.kind == other.kind) + (1 - _KIND) * work(food, [other])
 
 
 def _could(food: Food, other: Food) -> bool:
@@ -70,12 +48,14 @@ def _bare(food_id: str) -> tuple[str, ...]:
 
 
 def _candidate(food: Food, other: Food, grams: Decimal, like: float) -> Candidate:
+    when = "any" if "raw" in other.minutes else "cooked"
     return Candidate(
         parts=(Serving(other, sane_grams(grams * other.portion_g / food.portion_g)),),
         points=_POINTS * like,
         keeps=", ".join(_kept(food, other)),
         loses=f"the taste of {food.name}",
-        when="any" if "raw" in other.minutes else "cooked",
+        when=when,
+        whens=(when,),
         caution="",
         source="computed from the tables; portion for portion",
     )
@@ -83,5 +63,5 @@ def _candidate(food: Food, other: Food, grams: Decimal, like: float) -> Candidat
 
 def _kept(food: Food, other: Food) -> Iterator[str]:
     yield f"its place as {other.kind}" if food.kind == other.kind else f"its part as {food.roles[0]}"
-    if _nutrition(food, other) > 0.8:
+    if nutrition(food, other) > 0.8:
         yield "much the same nutrients"

@@ -8,9 +8,9 @@ from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Swap
 
-# A listed swap starts at 80 points and loses 4 for each that stands before it in the file, 6 places at most: the
-# cook's order counts, but what leaves more room can overtake. Ours, no source.
-_FIRST, _STEP, _PLACES = 80, 4, 6
+# A listed swap starts at 72 points and loses 4 for each that stands before it in the file, 6 places at most: the
+# cook's order counts, but what does more of the work or leaves more room can overtake. Ours, no source.
+_FIRST, _STEP, _PLACES = 72, 4, 6
 
 
 def listed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:
@@ -30,6 +30,7 @@ def _candidate(rows: list[Swap], grams: Decimal, points: float, tables: Tables) 
         points=points,
         keeps=_said(row.keeps for row in rows),
         loses=_said(row.loses for row in rows),
+        whens=tuple(row.when.partition(":")[0] for row in rows),
         when=rows[0].when if len(rows) == 1 else _each_when(rows, tables),
         caution=_said(row.caution for row in rows),
         source=_said(row.source for row in rows),

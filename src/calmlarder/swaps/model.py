@@ -29,7 +29,10 @@ class Asked(BaseModel):
 
 
 class Candidate(BaseModel):
-    """What might stand in; `points` say how good a cook finds it, before any figure is looked at."""
+    """What might stand in; `points` say how good a cook finds it, before any figure is looked at.
+
+    `whens` has the first word of `when` for each part: any, cooked or raw.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -38,6 +41,7 @@ class Candidate(BaseModel):
     keeps: str
     loses: str
     when: str
+    whens: tuple[str, ...]
     caution: str
     source: str
 

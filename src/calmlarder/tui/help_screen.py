@@ -8,8 +8,9 @@ LARDER. Type what came in, one line a thing; the line below says what it means. 
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
 F4 edits, F5 used up, F6 thrown away (one key says why, g that it was given), F7 frozen, and out of it again, \
 F9 where the figures of the chosen food come from, \
-`adds, g` is what one portion adds to the group it comes nearest to the cap of. Esc puts a typed line away, \
-Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
+`adds, g` is what one portion adds to the group it comes nearest to the cap of. In the list s, or Ctrl+S anywhere, \
+tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
+Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
 F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
 F8: a demo larder, while it is empty.
 
@@ -19,8 +20,12 @@ DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + an
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
 m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \
-p profile of caps, v a food you never want (F2 lists them), i where the figures of a food come from, \
+p profile of caps, v a food you never want (F2 lists them), c swaps a food of it for what is at home, \
+w why a food is in it or not, i where the figures of a food come from, \
 . takes the best so far, Enter to cook it.
+
+WHY. The answer grows while you read; . ends the search, Esc goes back at any moment. \
+SWAP. The arrows move, Enter takes what is at home into the dinner.
 
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \

@@ -44,6 +44,8 @@ class LarderScreen(Screen[None]):
         Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
+        Binding("s,ctrl+s", "swap", "Swap", show=False),
+        Binding("w,ctrl+o", "why", "Why", show=False),
         Binding("f9", "figures", "Figures", show=False),
         Binding("f8", "demo", "Demo larder", show=False),
         Binding("ctrl+t", "begin('ate ')", "Ate…", show=False),
@@ -306,6 +308,23 @@ class LarderScreen(Screen[None]):
             from calmlarder.tui.page import Page
 
             self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
+
+    def action_swap(self) -> None:
+        """What can stand in for the chosen food."""
+        one = self._chosen()
+        if one is not None:
+            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+
+            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, one.lot.food)))
+
+    def action_why(self) -> None:
+        """What the chosen food does in tonight's dinner, or why it is not in it."""
+        one = self._chosen()
+        if one is not None:
+            from calmlarder.tui.request import request_of
+            from calmlarder.tui.why_screen import WhyScreen
+
+            self.app.push_screen(WhyScreen(self._kitchen, one.lot.food, request_of(self._kitchen)))
 
     def action_undo(self) -> None:
         """Take the last change back."""

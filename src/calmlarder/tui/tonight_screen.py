@@ -15,6 +15,7 @@ from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
+from calmlarder.tui.request import request_of
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.wanted import Liked, Wanted
+    from calmlarder.tui.swap_screen import Swapped
 
 _MOST_DINNERS = 9
 _NARROWEST = 40
@@ -41,6 +43,8 @@ class TonightScreen(Screen[None]):
         Binding("x", "without", "Not this…"),
         Binding("v", "never", "Never…", show=False),
         Binding("i", "figures", "Figures…", show=False),
+        Binding("c", "change", "Swap…", show=False),
+        Binding("w", "why", "Why…", show=False),
         Binding("plus,equals_sign", "people(1)", "More people"),
         Binding("minus", "people(-1)", "Fewer"),
         Binding("t", "minutes", "Time"),
@@ -57,7 +61,7 @@ class TonightScreen(Screen[None]):
         super().__init__()
         self._kitchen = kitchen
         self._people = kitchen.number("people", 1)
-        self._diet: Diet = next((diet for diet in DIETS if diet == kitchen.word("diet", DIETS, "omnivore")), "omnivore")
+        self._diet: Diet = kitchen.settled().diet
         self._profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
         self._minutes = kitchen.settled().minutes
         self._like: Liked | None = None
@@ -101,35 +105,12 @@ class TonightScreen(Screen[None]):
         from calmlarder.compose.compose import compose
         from calmlarder.compose.dinner import dinner_of
         from calmlarder.compose.stop import Stop
-        from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
         from calmlarder.patterns.load import load_patterns
-        from calmlarder.sitting.profile import profile_named
         from calmlarder.tables.places import shipped
 
         worker: Worker[None] = get_current_worker()
         tables = self._kitchen.tables
-        held = self.app.call_from_thread(self._kitchen.settled)
-        never = [food for food in held.never if food not in self._use]
-        wanted = Wanted(
-            today=self._kitchen.today,
-            profile=profile_named(self._profile, tables),
-            diet=self._diet,
-            sitting=self._sitting,
-            people=self._people,
-            protein_g=float(held.protein_g) if self._sitting == "dinner" else PROTEIN_FLOOR_G[self._sitting],
-            avoid=held.avoid,
-            minutes=self._minutes,
-            use=self._use,
-            without=(*self._without, *never),
-            disliked=tuple(food for food in held.disliked if food not in self._use),
-            like=self._like,
-            sureness=held.sureness,
-            equipment=held.equipment,
-            count=self._place + 1,
-            seconds=10,
-            eaten=self.app.call_from_thread(self._kitchen.eaten),
-            stacking=self.app.call_from_thread(self._kitchen.stacking, self._people),
-        )
+        wanted = self.app.call_from_thread(self._request)
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
         stop = self._stop = Stop()
 
@@ -140,6 +121,22 @@ class TonightScreen(Screen[None]):
         composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, composed, wanted)
+
+    def _request(self) -> "Wanted":
+        from calmlarder.sitting.profile import profile_named
+
+        return request_of(
+            self._kitchen,
+            self._sitting,
+            self._people,
+            diet=self._diet,
+            profile=profile_named(self._profile, self._kitchen.tables),
+            minutes=self._minutes,
+            use=self._use,
+            without=self._without,
+            like=self._like,
+            count=self._place + 1,
+        )
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
@@ -271,6 +268,38 @@ class TonightScreen(Screen[None]):
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from."""
         self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
+
+    def action_change(self) -> None:
+        """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
+
+        def picked(food: str) -> None:
+            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+
+            if self._composed is None or self._wanted is None:
+                return
+            dinner, wanted = self._composed.dinners[self._place], self._wanted
+            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, food, wanted, dinner)), swapped)
+
+        def swapped(answer: "Swapped | None") -> None:
+            if answer is None:
+                return
+            self._use = tuple(dict.fromkeys((*(one for one in self._use if one != answer.food), *answer.parts)))
+            self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
+            self._start_again()
+
+        self._ask_of_dinner("Swap what?", picked)
+
+    def action_why(self) -> None:
+        """Choose a lot, in this dinner or not, and read why."""
+        from calmlarder.tui.why_screen import WhyScreen
+
+        foods = {self._kitchen.name_of(one.lot.food): one.lot.food for one in self._kitchen.lots()}
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self.app.push_screen(WhyScreen(self._kitchen, foods[name], self._wanted or self._request()))
+
+        self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
 
     def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
         if not self._composed or not self._composed.dinners:

@@ -1,4 +1,4 @@
-"""Options of `demo` and `tonight`."""
+"""Options of `demo`, `tonight` and `why`."""
 
 from argparse import BooleanOptionalAction
 
@@ -9,18 +9,21 @@ FROM_HOME = ("people", "profile", "diet", "eye", "scale", "rings", "window", "fa
 
 
 def add(commands: common.Commands) -> None:
-    """Both commands."""
+    """All three."""
     demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an invented household")
     request(demo)
     tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
-    common.larder_file(tonight)
-    common.home(tonight)
-    tonight.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
-    log_that_counts(tonight)
-    request(tonight)
-    # Not given: what is settled at home holds, else the usual (commands/stored.py).
-    tonight.set_defaults(**dict.fromkeys(FROM_HOME))
-    for parser in (demo, tonight):
+    why = common.command(commands, "why", "why:why", "what a food does in tonight's dinner, or why it is not in it")
+    why.add_argument("food", nargs="+", metavar="FOOD")
+    for parser in (tonight, why):
+        common.larder_file(parser)
+        common.home(parser)
+        parser.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
+        log_that_counts(parser)
+        request(parser)
+        # Not given: what is settled at home holds, else the usual (commands/stored.py).
+        parser.set_defaults(**dict.fromkeys(FROM_HOME))
+    for parser in (demo, tonight, why):
         common.today(parser)
         common.tables(parser)
         common.json(parser)

@@ -1,0 +1,40 @@
+"""`calmlarder why FOOD`: what a food does in tonight's dinner, or why it is not in it."""
+
+import argparse
+import json
+from pathlib import Path
+
+from calmlarder.commands.kitchen_table import food_named, tables_of, wanted_of
+from calmlarder.commands.stored import fill_from_home
+from calmlarder.commands.tonight import FAULT, eaten_before_of, larder_asked
+from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.tables.places import shipped, table_folders
+
+
+def why(options: argparse.Namespace) -> int:
+    """Ask, check every dinner that is shown, say; status 3 where no dinner meets the limits at all."""
+    tables = tables_of(options)
+    fill_from_home(options, tables)
+    lots, _ = larder_asked(options, tables)
+    tables = with_boxes(tables, boxes_of(lots))
+    food = food_named(" ".join(options.food), "FOOD", tables)
+    wanted = wanted_of(options, tables, **eaten_before_of(options))
+
+    from calmlarder.compose.why.why import why as ask
+    from calmlarder.export.checked import told_faults
+    from calmlarder.export.why_text import why_object, why_text
+    from calmlarder.patterns.load import load_patterns
+
+    *_, answer = ask(food, lots, wanted, load_patterns(shipped("recipes")), tables)
+    folders = table_folders(Path(options.tables) if options.tables else None)
+    other = answer.instead.dinner if answer.instead else None
+    shown = [(dinner, ()) for dinner in (answer.tonight, other) if dinner is not None]
+    if told_faults(shown, wanted, lots, folders):
+        return FAULT
+    if options.json:
+        print(json.dumps(why_object(answer, wanted), ensure_ascii=False, indent=2))
+    else:
+        from calmlarder.export.style import style_of_output
+
+        print(why_text(answer, wanted, style_of_output()), end="")
+    return 0 if answer.tonight else 3

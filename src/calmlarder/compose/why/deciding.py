@@ -1,0 +1,124 @@
+"""Which one figure would change the dinner, were it measured as it stands or its food weighed to the gram."""
+
+import math
+import time
+from collections.abc import Iterator, Sequence
+from typing import Literal, NamedTuple
+
+from calmlarder.compose.dinner import dinner_of
+from calmlarder.compose.offer import Offered
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.search import search
+from calmlarder.compose.stop import Stop
+from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.weights import POINT, WEIGHING
+from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
+from calmlarder.compose.why.model import Deciding, Found
+from calmlarder.compose.why.resting import COUNTED, MEASURED
+from calmlarder.sitting.groups import Brings, food_figures
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Component
+
+MOST = 40  # figures looked at, the likeliest first; ours, to keep the answer short
+
+
+class Figure(NamedTuple):
+    """A food whose worst case would be nearer to its plan."""
+
+    food: str
+    how: Literal["measured", "weighed"]
+    components: tuple[Component, ...]
+    better: Brings
+    matters: float
+
+    @property
+    def price(self) -> int:
+        """What putting it on the scale costs the cook, in ten-thousandths of a point."""
+        return WEIGHING * POINT if self.how == "weighed" else 0
+
+
+def figures_in_doubt(
+    tonight: Found, problems: Sequence[PatternProblem], wanted: Wanted, tables: Tables
+) -> list[Figure]:
+    """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first.
+
+    What tonight is weighed anyway is in no doubt as to its amount.
+    """
+    on_scale = {use.food for use in tonight.dinner.uses if use.how == "weigh"}
+    things = {option.offered.food.id: option.offered for problem in problems for option in problem.options}
+    found = [figure for thing in things.values() for figure in _of(thing, wanted, tables)]
+    found = [one for one in found if one.matters > 0 and not (one.how == "weighed" and one.food in on_scale)]
+    return sorted(found, key=lambda one: (-one.matters, one.food, one.how))
+
+
+def try_figure(
+    figure: Figure, tonight: Found, problems: Sequence[PatternProblem], tables: Tables, end: float, stop: Stop | None
+) -> tuple[Deciding | None, bool]:
+    """What would change, if anything, and whether the search came to its end."""
+    # Dishes that cannot take the food stay as they were, and none of those beats tonight's.
+    changed = [_changed(one, figure) for one in problems if any(o.offered.food.id == figure.food for o in one.options)]
+    left = end - time.monotonic()
+    if left <= 0 or (stop and stop.asked):
+        return None, False
+    found = search(changed, 1, left, stop=stop, above=tonight.score + figure.price + WORTH_TELLING)
+    if not found.plans:
+        return None, found.status == "none"
+    gain = points_of(found.plans[0].score - tonight.score - figure.price)
+    other = dinner_of(found.plans[0], False, tables)
+    deciding = Deciding(
+        food=figure.food,
+        name=tables.food_by_id[figure.food].name,
+        how=figure.how,
+        components=figure.components,
+        points=gain,
+        differences=differences(tonight.dinner, other, -gain, with_foods=False),
+    )
+    return deciding, found.status == "proven"
+
+
+def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
+    if thing.food.id in tables.mixtures:  # what is in a box was weighed, or not, when it was cooked
+        return
+    rows = tables.fermentables_of(thing.food.id)
+    plan, worst = thing.brings.by_class[thing.food.cutoff_class]
+    doubted = tuple(c for c in rows if rows[c].basis not in MEASURED and (rows[c].g_per_100g or c not in COUNTED))
+    measured = {
+        component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
+        for component, row in rows.items()
+    }
+    if doubted:
+        better = Brings({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
+        yield _figure(thing, "measured", doubted, better, wanted)
+    if thing.brings.anything:
+        # Judged by eye counts more: as if the amount were known, the figure is that much less.
+        known = {group: math.ceil(mg * 100 / wanted.sureness.by_eye) for group, mg in worst.items()}
+        yield _figure(thing, "weighed", (), Brings({thing.food.cutoff_class: (plan, known)}), wanted)
+
+
+def _figure(
+    thing: Offered,
+    how: Literal["measured", "weighed"],
+    components: tuple[Component, ...],
+    better: Brings,
+    wanted: Wanted,
+) -> Figure:
+    portion = float(thing.food.portion_g)
+    matters = max(
+        (
+            float(thing.brings.at_worst(cap) - better.at_worst(cap)) * portion / 100_000 / float(cap.grams)
+            for cap in wanted.profile.sitting_caps
+            if cap.holds == "worst"
+        ),
+        default=0.0,
+    )
+    return Figure(thing.food.id, how, components, better, matters)
+
+
+def _changed(problem: PatternProblem, figure: Figure) -> PatternProblem:
+    options = tuple(
+        option._replace(offered=option.offered._replace(brings=figure.better))
+        if option.offered.food.id == figure.food
+        else option
+        for option in problem.options
+    )
+    return problem._replace(options=options)

@@ -1,0 +1,50 @@
+"""What is asked of tonight, from the settings that are kept and what the cook just chose."""
+
+from typing import TYPE_CHECKING, Any
+
+from calmlarder.tables.vocabulary import Sitting
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.compose.wanted import Wanted
+
+SECONDS = 10  # the longest a screen lets the solver think
+
+
+def request_of(
+    kitchen: Kitchen,
+    sitting: Sitting = "dinner",
+    people: int | None = None,
+    use: tuple[str, ...] = (),
+    without: tuple[str, ...] = (),
+    **more: Any,
+) -> "Wanted":
+    """The request of an evening; `more` holds fields of it that the cook chose. Reads the store: in its own thread.
+
+    The protein floor that was set holds for dinners; other sittings keep their own. What must be in it is asked for
+    on purpose, though it may be disliked.
+    """
+    from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
+
+    held = kitchen.settled()
+    eat = held.people if people is None else people
+    values: dict[str, Any] = {
+        "today": kitchen.today,
+        "profile": kitchen.profile(),
+        "diet": held.diet,
+        "sitting": sitting,
+        "people": eat,
+        "protein_g": float(held.protein_g) if sitting == "dinner" else PROTEIN_FLOOR_G[sitting],
+        "avoid": held.avoid,
+        "minutes": held.minutes,
+        "use": use,
+        "without": (*without, *(food for food in held.never if food not in use)),
+        "disliked": tuple(food for food in held.disliked if food not in use),
+        "sureness": held.sureness,
+        "equipment": held.equipment,
+        "seconds": SECONDS,
+        "eaten": kitchen.eaten(),
+        "stacking": kitchen.stacking(eat),
+        **more,
+    }
+    return Wanted(**values)

@@ -1,0 +1,126 @@
+"""Why: what a lot does in tonight's dinner, or why it is not in it. The answer grows while it is read."""
+
+from typing import TYPE_CHECKING, ClassVar
+
+from textual import work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Footer, Header, Static
+from textual.worker import Worker, get_current_worker
+
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.compose.solve import Plan
+    from calmlarder.compose.stop import Stop
+    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.why.model import Why
+
+_NARROWEST = 40
+
+
+class WhyScreen(Screen[None]):
+    """Solves in a thread; Esc ends it at any moment."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "leave", "Back"),
+        Binding("full_stop", "stop", "Enough", show=False),
+        Binding("f1", "app.help", "Help"),
+    ]
+
+    def __init__(self, kitchen: Kitchen, food: str, wanted: "Wanted") -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._food = kitchen.tables.food_by_id[food]
+        self._wanted = wanted
+        self._answer: Why | None = None
+        self._stop: Stop | None = None
+
+    def compose(self) -> ComposeResult:
+        """How far it is, and the answer."""
+        yield Header(icon="")
+        yield Static("", id="title", markup=False)
+        with VerticalScroll(id="why-scroll"):
+            yield Static("", id="why", markup=False)
+        yield Footer(show_command_palette=False)
+
+    def on_mount(self) -> None:
+        """Ask at once."""
+        self.sub_title = "why"
+        self.query_one("#title", Static).update(f"{self._food.name}: looking for tonight's dinner…")
+        self._lots = [one.lot for one in self._kitchen.lots()]
+        self.query_one("#why-scroll").focus()
+        self._ask()
+
+    @work(thread=True, exclusive=True)
+    def _ask(self) -> None:
+        """In a thread of its own; the solver is loaded here."""
+        from calmlarder.compose.stop import Stop
+        from calmlarder.compose.why.why import why
+        from calmlarder.patterns.load import load_patterns
+        from calmlarder.tables.places import shipped
+
+        worker: Worker[None] = get_current_worker()
+        stop = self._stop = Stop()
+        if worker.is_cancelled:
+            return
+
+        def better(plan: "Plan") -> None:
+            if not worker.is_cancelled:
+                self.app.call_from_thread(self._so_far, plan.problem.pattern.id)
+
+        patterns = load_patterns(shipped("recipes"))
+        for answer in why(self._food, self._lots, self._wanted, patterns, self._kitchen.tables, better, stop):
+            if worker.is_cancelled:
+                return
+            self.app.call_from_thread(self._show, answer, stop.asked)
+
+    def _so_far(self, pattern: str) -> None:
+        if self.is_mounted:
+            self.query_one("#title", Static).update(f"{self._food.name}: best dinner so far is {pattern}…")
+
+    def _show(self, answer: "Why", stopped: bool) -> None:
+        if not self.is_mounted:
+            return
+        self._answer = answer
+        self.query_one("#title", Static).update(f"{self._food.name}: {_stage(answer, stopped)}")
+        self._write()
+
+    def _write(self) -> None:
+        if self._answer is None or not self.is_mounted:
+            return
+        from calmlarder.export.style import Style
+        from calmlarder.export.why_text import why_text
+
+        place = self.query_one("#why", Static)
+        style = Style(False, True, max(_NARROWEST, place.size.width))
+        place.update(why_text(self._answer, self._wanted, style))
+
+    def on_resize(self) -> None:
+        """Wrap anew."""
+        self.call_after_refresh(self._write)
+
+    def action_stop(self) -> None:
+        """End the search; what is known stays."""
+        if self._stop is not None:
+            self._stop.ask()
+
+    def action_leave(self) -> None:
+        """End the search and go back."""
+        self.action_stop()
+        self.workers.cancel_node(self)
+        self.app.pop_screen()
+
+
+def _stage(answer: "Why", stopped: bool) -> str:
+    if answer.done:
+        return "all that was asked"
+    if stopped:
+        return "stopped; this much is known"
+    if answer.figures_tried:
+        return f"looking at figures, {answer.figures_tried} of {answer.figures_all} (. is enough)…"
+    if answer.instead is None and answer.outcome in {"used", "could"}:
+        return "solving again (. is enough)…"
+    return "looking at the caps (. is enough)…"

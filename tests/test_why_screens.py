@@ -1,0 +1,212 @@
+"""The screens of why and of swaps, driven by keys (Textual's pilot)."""
+
+import asyncio
+import time
+from collections.abc import Awaitable, Callable
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import DataTable, OptionList, Static
+
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.help_screen import HelpScreen
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.swap_screen import SwapScreen
+from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.why_screen import WhyScreen
+
+TODAY = date(2026, 3, 11)
+SIZES = [(60, 20), (80, 24), (120, 40)]
+Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
+    """The demo larder, its list in focus."""
+
+    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
+        app = LarderApp(tmp_path / "home", tables, TODAY)
+
+        async def scene() -> None:
+            async with app.run_test(size=size) as pilot:
+                await pilot.pause()
+                if isinstance(app.screen, LimitsScreen):
+                    await pilot.press("escape")
+                    await pilot.pause()
+                await pilot.press("f8", "down")
+                await pilot.pause()
+                await act(app, pilot)
+
+        asyncio.run(scene())
+
+    return run
+
+
+async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
+    await app.workers.wait_for_complete()
+    await pilot.pause()
+
+
+def shown(app: LarderApp, name: str) -> str:
+    return str(app.screen.query_one(name, Static).content)
+
+
+async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:
+    """Move the mark of the larder's list to a food."""
+    table = app.screen.query_one(DataTable)
+    row = next(row for row in range(table.row_count) if str(table.get_row_at(row)[1]) == food)
+    table.move_cursor(row=row)
+    await pilot.pause()
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_why_from_the_larder(size: tuple[int, int], play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "spinach")
+        await pilot.press("w")
+        await settled(app, pilot)
+        assert isinstance(app.screen, WhyScreen)
+        text = shown(app, "#why")
+        assert "as its vegetable" in " ".join(text.split())
+        assert "next best without it" in text
+        assert "all that was asked" in shown(app, "#title")
+        assert max(map(len, text.splitlines())) <= size[0]
+        await pilot.press("f1")
+        await pilot.pause()
+        assert isinstance(app.screen, HelpScreen)
+        await pilot.press("escape", "escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act, size)
+
+
+def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "red pepper")
+        for moment in (0.0, 0.2, 0.6):
+            await pilot.press("w")
+            await pilot.pause(moment)
+            start = time.monotonic()
+            await pilot.press("escape")
+            await pilot.pause()
+            assert isinstance(app.screen, LarderScreen)
+            assert time.monotonic() - start < 2  # a key is answered while the solver works
+        await settled(app, pilot)
+        await pilot.press("w")
+        while not shown(app, "#why").strip():
+            await pilot.pause(0.02)
+        await pilot.press("full_stop")
+        await settled(app, pilot)
+        assert "tonight's dinner" in shown(app, "#why")
+        await pilot.resize_terminal(60, 20)
+        await pilot.pause()
+        assert max(map(len, shown(app, "#why").splitlines())) <= 60
+
+    play(act)
+
+
+def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "chicken thighs")
+        await pilot.press("ctrl+g")
+        await settled(app, pilot)
+        assert "past the day it is safe to eat" in shown(app, "#why")
+
+    play(act)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_swaps_of_a_lot_are_told(size: tuple[int, int], play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "brown onion")
+        await pilot.press("s")
+        await pilot.pause()
+        assert isinstance(app.screen, SwapScreen)
+        assert "over the cap" in shown(app, "#title")
+        names = app.screen.query_one(OptionList)
+        first = shown(app, "#swap")
+        assert "keeps" in first
+        assert names.option_count > 2
+        await pilot.press("down")
+        await pilot.pause()
+        assert shown(app, "#swap") != first
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, SwapScreen)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act, size)
+
+
+def test_a_swap_in_the_dinner_is_solved_again(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await settled(app, pilot)
+        assert "firm tofu" in shown(app, "#dinner")
+        await pilot.press("c")
+        await pilot.pause()
+        options = app.screen.query_one(OptionList)
+        prompts = [str(options.get_option_at_index(n).prompt) for n in range(options.option_count)]
+        options.highlighted = prompts.index("firm tofu")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, SwapScreen)
+        options = app.screen.query_one(OptionList)
+        prompts = [str(options.get_option_at_index(n).prompt) for n in range(options.option_count)]
+        at_home = [prompt for prompt in prompts if "in the larder" in prompt]
+        assert at_home == prompts[: len(at_home)]
+        assert at_home
+        options.highlighted = 0
+        await pilot.press("enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, TonightScreen)
+        used = at_home[0].removesuffix(" (in the larder)").partition(" g ")[2]
+        assert f"with {used}" in shown(app, "#asked")
+        assert "without firm tofu" in shown(app, "#asked")
+        assert f" g  {used}" in shown(app, "#dinner")
+        assert " g  firm tofu" not in shown(app, "#dinner")
+
+    play(act)
+
+
+def test_what_is_not_at_home_is_not_taken_into_the_dinner(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("c", "enter")
+        await pilot.pause()
+        options = app.screen.query_one(OptionList)
+        prompts = [str(options.get_option_at_index(n).prompt) for n in range(options.option_count)]
+        away = [n for n, prompt in enumerate(prompts) if "in the larder" not in prompt]
+        assert away
+        options.highlighted = away[0]
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, SwapScreen)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert "without" not in shown(app, "#asked")
+
+    play(act)
+
+
+def test_why_from_tonight(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("w", "enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, WhyScreen)
+        assert "tonight's dinner" in shown(app, "#why")
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, TonightScreen)
+
+    play(act)
