@@ -8,20 +8,17 @@ from importlib import resources
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from calmlarder.commands.kitchen_table import day_of, tables_of, wanted_of
+from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
-from calmlarder.tables.places import shipped, table_folders
+from calmlarder.tables.places import shipped
 
 if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
-
-FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
-
 
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
@@ -68,7 +65,7 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
     from calmlarder.export.json import dinner_object, tonight_object
 
     request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
-    folders = table_folders(Path(options.tables) if options.tables else None)
+    folders = folders_of(options)
     plain_lots = [lot.model_dump(mode="json") for lot in lots]
     shown: list[tuple[Dinner, tuple[Give, ...]]] = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest:
@@ -77,12 +74,7 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
         plain_gives = [give.model_dump(mode="json") for give in gives]
         faults = verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"), plain_gives)
         if faults:
-            print(
-                "calmlarder is at fault: a dinner did not pass its own check and is not shown.",
-                file=sys.stderr,
-            )
-            print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
-            return FAULT
+            return at_fault("a dinner", faults)
     if options.json:
         print(json.dumps(tonight_object(composed, wanted, readings), ensure_ascii=False, indent=2))
     else:

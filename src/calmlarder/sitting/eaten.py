@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable
 from datetime import datetime
-from typing import Annotated, NamedTuple
+from decimal import Decimal
+from typing import Annotated, NamedTuple, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -11,6 +12,8 @@ from calmlarder.sitting.groups import food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
+
+Number = TypeVar("Number", float, Decimal)
 
 ME = "me"
 EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
@@ -50,7 +53,7 @@ class Portion(NamedTuple):
     most_grams: float
 
 
-def most_of(grams: float, high: float, weighed: bool) -> float:
+def most_of(grams: Number, high: Number, weighed: bool) -> Number:
     """The worst case of an amount: 2 g more on the scale, else 30 % more or the end of its range."""
     return max(high, grams + WEIGHED_EXTRA_GRAMS) if weighed else max(high, grams * EYE_PERCENT / 100)
 
