@@ -1,13 +1,13 @@
 """The smallest change as one model of whole numbers, solved."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple
 
 from ortools.sat.python import cp_model
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.choices import Open
-from calmlarder.adapt.loads import cap_rows
+from calmlarder.adapt.choices import Choice, Open
+from calmlarder.adapt.loads import CapRow, cap_rows
 from calmlarder.sitting.profile import Profile
 
 # In the solver's own count of work, so that what is found does not depend on how busy the machine is.
@@ -22,6 +22,21 @@ class Solved(NamedTuple):
     chosen: tuple[int, ...]
     serves: int
     price: int
+
+
+def _binding(
+    flat: Sequence[tuple[cp_model.IntVar, Choice]], serves: int, profile: Profile
+) -> Iterator[tuple[CapRow, list[tuple[cp_model.IntVar, int]]]]:
+    """Every cap that could be passed, with what each choice brings under it."""
+    of_food: dict[str | None, list[tuple[cp_model.IntVar, Choice]]] = {None: list(flat)}
+    for variable, choice in flat:
+        for food in dict.fromkeys(one.food.id for one in choice.brings if any(one.figures.worst.values())):
+            of_food.setdefault(food, []).append((variable, choice))
+    for row in cap_rows((food for food in of_food if food is not None), profile):
+        loads = [(variable, sum(row.counts(one) for one in choice.brings)) for variable, choice in of_food[row.food]]
+        loads = [(variable, load) for variable, load in loads if load]
+        if sum(load for _, load in loads) > row.room * serves:
+            yield row, loads
 
 
 def most_servings(serves: int) -> int:
@@ -39,12 +54,9 @@ def solve(lines: Sequence[Open], serves: int, profile: Profile) -> Solved:
     cut = {count: model.new_bool_var("") for count in counts}
     model.add_exactly_one(cut.values())
     flat = [(taken[n][k], choice) for n, line in enumerate(lines) for k, choice in enumerate(line.choices)]
-    for row in cap_rows((one.food.id for _, choice in flat for one in choice.brings), profile):
-        loads = [(variable, sum(row.counts(one) for one in choice.brings)) for variable, choice in flat]
-        loads = [(variable, load) for variable, load in loads if load]
-        if loads:
-            room = sum(row.room * count * variable for count, variable in cut.items())
-            model.add(sum(load * variable for variable, load in loads) <= room)
+    for row, loads in _binding(flat, serves, profile):
+        room = sum(row.room * count * variable for count, variable in cut.items())
+        model.add(sum(load * variable for variable, load in loads) <= room)
     weight = sum(line.weight for line in lines)
     model.add(sum(choice.lost * variable for variable, choice in flat) <= round(prices.MOST_LOST * weight))
     price = sum(choice.price * variable for variable, choice in flat if choice.price) + sum(
