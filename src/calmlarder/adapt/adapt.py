@@ -19,9 +19,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
     """Bring a recipe for `serves` under the caps of one sitting, by the smallest change found."""
     profile = eaters.profile
     lines = counted(reads, eaters, tables)
-    own = [
-        Brings(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures
-    ]
+    own = [Brings(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures]
     over = passed(own, serves, profile)
     breaks = any(line.breaks for line in lines.counted)
     opened: tuple[Open, ...] = ()
@@ -45,11 +43,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
     if status == "fits":
         after = loads_of(own, serves, profile)
     elif solved.chosen:
-        kept = [
-            one
-            for line, number in zip(opened, solved.chosen, strict=True)
-            for one in line.choices[number].brings
-        ]
+        kept = [one for line, number in zip(opened, solved.chosen, strict=True) for one in line.choices[number].brings]
         after = loads_of(kept, solved.serves, profile)
     return Adapted(
         status=_as_far_as_read(status, unread),
@@ -90,9 +84,7 @@ def _changes(
             )
     if solved.serves != serves:
         why = why_serving(serves, solved.serves)
-        found.append(
-            Change(place=None, ingredient="the whole dish", change="serving", to=(), lines=(), why=why)
-        )
+        found.append(Change(place=None, ingredient="the whole dish", change="serving", to=(), lines=(), why=why))
     return tuple(found)
 
 

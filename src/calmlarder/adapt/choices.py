@@ -73,14 +73,16 @@ def _swaps(
 ) -> Iterator[Choice]:
     if line.amount is None:
         return
-    for candidate in (*_alternatives(line, line.amount.grams, eaters, tables), *_stand_ins(line, serves, eaters, tables)):
+    for candidate in (
+        *_alternatives(line, line.amount.grams, eaters, tables),
+        *_stand_ins(line, serves, eaters, tables),
+    ):
         lines = [written(part.food, part.grams, tables) for part in candidate.parts]
         for part in candidate.parts:
             if part.food.id not in known:
                 known[part.food.id] = food_figures(tables.fermentables_of(part.food.id))
         brings = tuple(
-            Brings(part.food, one.amount, known[part.food.id])
-            for part, one in zip(candidate.parts, lines, strict=True)
+            Brings(part.food, one.amount, known[part.food.id]) for part, one in zip(candidate.parts, lines, strict=True)
         )
         lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
         parts = prices.ANOTHER_PART * (len(lines) - 1)
@@ -112,7 +114,7 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
 
 
 def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
-    """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much on the scale."""
+    """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much weighed."""
     assert line.amount is not None
     assert line.figures is not None
     whole = line.amount.grams

@@ -71,7 +71,8 @@ def _why_unread(read: IngredientRead, tables: Tables) -> str | None:
 
 def _why_uncounted(line: Counted, tables: Tables) -> str | None:
     if line.figures is None:
-        return f"no figure is known for the {', '.join(tables.unknown_of(line.food.id))} of {line.food.name}"
+        other = f"; `calmlarder swap {line.food.name}` says what can stand in" if tables.swaps_of(line.food.id) else ""
+        return f"no figure is known for the {', '.join(tables.unknown_of(line.food.id))} of {line.food.name}{other}"
     if line.amount is None and any(line.figures.worst.values()):
         return f"it does not say how much {line.food.name}"
     return None

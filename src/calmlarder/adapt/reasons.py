@@ -44,7 +44,8 @@ def why_line(line: Open, choice: Choice, serves: int, profile: Profile, passed: 
         candidate = choice.candidate
         told += [f"keeps {candidate.keeps}"] if candidate.keeps else []
         told += [f"loses {candidate.loses}"] if candidate.loses else []
-        told += [f"goes in {candidate.when}"] if candidate.when not in {"", "any"} else []
+        when = candidate.when.removeprefix("any: ")
+        told += [f"when: {when}"] if when not in {"", "any"} else []
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
     return "; ".join(told)
 

@@ -140,9 +140,7 @@ def _passed(
     return faults
 
 
-def _allowed(
-    lines: Iterable[Mapping[str, Any]], request: Mapping[str, Any], foods: Mapping[str, Row]
-) -> list[str]:
+def _allowed(lines: Iterable[Mapping[str, Any]], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
     faults = []
     for line in lines:
         if line["outcome"] != "read":

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
 
+
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
     if options.larder is not None:

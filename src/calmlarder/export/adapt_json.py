@@ -7,9 +7,7 @@ from calmlarder.adapt.model import Adapted, Amount, Loads
 from calmlarder.cookbook.recipe import IngredientRead
 
 
-def adapt_object(
-    title: str, reads: Sequence[IngredientRead], adapted: Adapted, recipe: str | None
-) -> dict[str, Any]:
+def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, recipe: str | None) -> dict[str, Any]:
     """The answer of `adapt --json`. Grams are of the whole recipe, loads of one serving."""
     caps = {key: float(grams) for key, grams in adapted.caps_g.items()}
     return {
