@@ -11,7 +11,8 @@ from calmlarder.export.text import CAUTION
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
-_BAR = 7
+_LEAST_BAR, _MOST_BAR = 4, 16
+_BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
     "fits": "It fits as it is: every cap of the profile holds.",
     "adapted": "Proven the smallest change, as changes are priced, that brings every cap under.",
@@ -62,7 +63,7 @@ def _heading(title: str, adapted: Adapted, style: Style) -> Iterator[str]:
 
 def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
     """Each line with what it was read as, and what it brings most of."""
-    yield style.strong("What each ingredient brings a serving, of the cap it takes most of")
+    yield style.strong("What each ingredient brings a serving")
     brought = {one.place: one for one in adapted.brought}
     unread = {one.place for one in adapted.unread}
     for place, read in enumerate(reads):
@@ -81,7 +82,8 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
             words = CAP_WORDS.get(share.cap, share.cap)
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
         food = tables.food_by_id[amount.food].name if amount else ""
-        known = f" = {float(amount.grams):g} g {food}" if amount else ""
+        known = f"{float(amount.grams):g} g {food}" if amount else ""
+        known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
         yield from textwrap.wrap(
             f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "
         )
@@ -100,21 +102,19 @@ def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
     yield style.strong(f"Each serving, g of the cap: {'before, then after' if after else 'as written'}")
     holds = {cap.key: cap.holds for cap in tables.caps}
     width = max(len(CAP_WORDS.get(key, key)) for key in adapted.caps_g)
+    count = 2 if after else 1
+    beside = width + 9 + 2 * (count - 1)
+    one_line = style.width >= beside + count * (_BESIDE_BAR + _LEAST_BAR)
+    long = min(_MOST_BAR, (style.width - (beside if one_line else 6)) // count - _BESIDE_BAR)
     for key, cap in adapted.caps_g.items():
-        sides = [_side(adapted.before, key, holds[key], float(cap), style)]
-        sides += [_side(after, key, holds[key], float(cap), style)] if after else []
-        head = f"  {CAP_WORDS.get(key, key):<{width}} "
-        line = f"{head}{float(cap):.2f}  {'  '.join(sides)}"
-        if len(line) <= style.width:
-            yield line
-        else:
-            yield f"{head}{float(cap):.2f}"
-            yield f"    {'  '.join(sides)}"
+        sides = [_side(loads, key, holds[key], float(cap), long, style) for loads in (adapted.before, after) if loads]
+        head = f"  {CAP_WORDS.get(key, key):<{width}} {float(cap):.2f}"
+        yield from (f"{head}  {'  '.join(sides)}",) if one_line else (head, f"    {'  '.join(sides)}")
 
 
-def _side(loads: Loads, key: str, holds: str, cap: float, style: Style) -> str:
+def _side(loads: Loads, key: str, holds: str, cap: float, long: int, style: Style) -> str:
     load = float((loads.worst_g if holds == "worst" else loads.loads_g)[key])
-    return f"{load:5.2f} {bar(load / cap, _BAR, style):<13}"
+    return f"{load:5.2f} {bar(load / cap, long, style):<{long + 6}}"
 
 
 def _changes(adapted: Adapted, style: Style) -> Iterator[str]:

@@ -1,5 +1,6 @@
 """The terminal program."""
 
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import ClassVar
@@ -9,6 +10,8 @@ from textual.binding import Binding, BindingType
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import table_folders
+from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -26,13 +29,14 @@ class LarderApp(App[None]):
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight", show=False),
+        Binding("ctrl+r", "adapt", "A recipe", show=False),
         Binding("f1", "help", "Help", show=False),
     ]
 
-    def __init__(self, home: Path, tables: Tables, today: date) -> None:
+    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] | None = None) -> None:
         super().__init__()
         self._store = Store.at(home)
-        self._kitchen = Kitchen(self._store, tables, today)
+        self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
     def on_mount(self) -> None:
         """The larder first."""
@@ -56,6 +60,11 @@ class LarderApp(App[None]):
         """Who eats, and what holds for them."""
         if isinstance(self.screen, LarderScreen):
             self.push_screen(LimitsScreen(self._kitchen))
+
+    def action_adapt(self) -> None:
+        """A recipe that somebody else wrote."""
+        if isinstance(self.screen, LarderScreen):
+            self.push_screen(AdaptScreen(self._kitchen))
 
     def action_help(self) -> None:
         """The help page, once."""

@@ -19,6 +19,9 @@ b starts the clock of the timeline (what runs now, what comes next), t a timer f
 c takes what was used out of the larder and logs your share; it counts for three hours. \
 What else you eat: `calmlarder ate "200 ml orange juice"`.
 
+RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
+F7 saves the changed recipe, Esc goes back to the recipe.
+
 EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 
 Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \
