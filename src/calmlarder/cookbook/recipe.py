@@ -12,7 +12,8 @@ Outcome = Literal["read", "ask", "unknown", "heading", "nothing"]
 class Recipe(BaseModel):
     """A recipe as written: `ingredients` are its lines in order, headings among them; `form` is how it came in.
 
-    All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs.
+    All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs: the text itself,
+    or the JSON-LD object. `minutes` is the whole time it says it takes.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -23,13 +24,15 @@ class Recipe(BaseModel):
     steps: tuple[str, ...]
     form: Form
     source: str
+    minutes: int | None = None
 
 
 class IngredientRead(BaseModel):
     """What one line means. Grams are of the edible food for the whole recipe, None where the line does not tell.
 
     `weighed` says the line gives a weight or volume; `choices` names what it may mean where it must be asked;
-    `alternatives` are foods the line itself allows in its place ("butter or oil").
+    `alternatives` are foods the line itself allows in its place ("butter or oil"). `also` are the further foods of
+    a line that names several ("salt and pepper"), each read; a line of which one part is not read is not `read`.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -44,3 +47,4 @@ class IngredientRead(BaseModel):
     optional: bool = False
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
+    also: tuple["IngredientRead", ...] = ()

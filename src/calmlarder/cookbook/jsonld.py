@@ -1,0 +1,179 @@
+"""schema.org/Recipe as JSON-LD: finding the object, and what it says."""
+
+import html
+import json
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
+from calmlarder.cookbook.recipe import Recipe
+from calmlarder.cookbook.serves import serves_in
+from calmlarder.matching.clean import clean, clean_line
+
+_TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
+_OUTSIDE = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[{]|[\]}]', re.DOTALL)
+# ISO 8601 durations as pages give them: days, hours, minutes, seconds.
+_DURATION = re.compile(
+    r"P(?:(\d{1,3})D)?(?:T(?:(\d{1,4}(?:\.\d{1,3})?)H)?(?:(\d{1,5}(?:\.\d{1,3})?)M)?(?:\d{1,6}(?:\.\d{1,9})?S)?)?",
+    re.IGNORECASE,
+)
+_LONGEST_TIME = 60 * 24 * 30
+_MOST_NODES = 2_000_000
+
+
+def depth_of(text: str) -> int:
+    """How deep brackets nest outside strings, counted without recursing."""
+    deepest = depth = 0
+    for found in _OUTSIDE.finditer(text):
+        sign = found[0][0]
+        if sign in "[{":
+            depth += 1
+            deepest = max(deepest, depth)
+        elif sign in "]}":
+            depth -= 1
+    return deepest
+
+
+def object_in(text: str) -> dict[str, Any] | None:
+    """The first recipe object in a JSON text, cleaned; None when it is no JSON, too deep, or holds none."""
+    if depth_of(text) > DEEPEST:
+        return None
+    try:
+        content = json.loads(text, strict=False)
+    except (ValueError, RecursionError):
+        return None
+    for found in _objects(content):
+        if _is_recipe(found):
+            cleaned: dict[str, Any] = _cleaned(found)
+            # An object taken out of a graph leaves its context behind.
+            return cleaned if "@context" in cleaned else {"@context": "https://schema.org", **cleaned}
+    return None
+
+
+def recipe_of(found: dict[str, Any]) -> Recipe:
+    """The recipe an object describes. Raises CannotGoOn when it names no ingredient, or too many."""
+    lines = tuple(line for line in (_words(item) for item in _lines(_listed(found))) if line)
+    if not lines:
+        fail("names no ingredient", "give the recipe's text instead")
+    check_count(len(lines))
+    steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
+    return Recipe(
+        title=(_words(found.get("name")) or _words(found.get("headline")) or "A recipe")[:LONGEST_TITLE],
+        serves=_serves(found.get("recipeYield", found.get("yield"))),
+        ingredients=lines,
+        steps=steps[:MOST_STEPS],
+        form="jsonld",
+        source=json.dumps(found, ensure_ascii=False),
+        minutes=_minutes(found),
+    )
+
+
+def ingredients_key(found: dict[str, Any]) -> str:
+    """The field that holds the ingredients; `ingredients` is the older name."""
+    return "recipeIngredient" if "recipeIngredient" in found or "ingredients" not in found else "ingredients"
+
+
+def _listed(found: dict[str, Any]) -> Any:
+    return found.get(ingredients_key(found))
+
+
+def _objects(content: Any) -> Iterator[dict[str, Any]]:
+    """Every object inside, outer ones first."""
+    waiting = [content]
+    for _ in range(_MOST_NODES):
+        if not waiting:
+            return
+        one = waiting.pop()
+        if isinstance(one, dict):
+            yield one
+            waiting.extend(value for value in reversed(one.values()) if isinstance(value, dict | list))
+        elif isinstance(one, list):
+            waiting.extend(value for value in reversed(one) if isinstance(value, dict | list))
+
+
+def _is_recipe(found: dict[str, Any]) -> bool:
+    kinds = found.get("@type", found.get("type"))
+    names = kinds if isinstance(kinds, list) else [kinds]
+    named = any(isinstance(name, str) and re.split(r"[/#:]", name)[-1] == "Recipe" for name in names)
+    return bool(_listed(found)) and (named or (kinds is None and "recipeIngredient" in found))
+
+
+def _cleaned(value: Any) -> Any:
+    """All text in a value cleaned; it nests no deeper than DEEPEST."""
+    if isinstance(value, str):
+        return clean(value)
+    if isinstance(value, list):
+        return [_cleaned(one) for one in value]
+    if isinstance(value, dict):
+        return {clean_line(key): _cleaned(one) for key, one in value.items()}
+    return value
+
+
+def _lines(listed: Any) -> Iterator[Any]:
+    if isinstance(listed, str):
+        yield from re.split(r"\n|<br\s{0,3}/?>|</li>", listed)
+    elif isinstance(listed, list):
+        for one in listed:
+            yield from _lines(one) if isinstance(one, list) else [one]
+    elif isinstance(listed, dict):
+        yield from _lines(listed.get("itemListElement", [listed]))
+
+
+def _words(value: Any) -> str:
+    """A value as one clean line: entities read, tags gone."""
+    if isinstance(value, list):
+        value = next((one for one in value if one), "")
+    if isinstance(value, dict):
+        parts = (value.get(key) for key in ("amount", "unitText", "name", "text", "item"))
+        value = " ".join(str(part) for part in parts if isinstance(part, str | int | float)) or value.get("@value", "")
+    if isinstance(value, bool) or not isinstance(value, str | int | float):
+        return ""
+    text = str(value)
+    for _ in range(2):  # pages encode twice now and then
+        text = html.unescape(text)
+    return clean_line(_TAG.sub(" ", clean(text)))
+
+
+def _steps(value: Any, depth: int) -> Iterator[str]:
+    """The steps of a text, a list, HowToStep and HowToSection."""
+    if isinstance(value, str):
+        for line in re.split(r"\n|<br\s{0,3}/?>|</p>|</li>", value):
+            yield _words(line)[:LONGEST_STEP]
+    elif isinstance(value, list):
+        for one in value:
+            yield from _steps(one, depth)
+    elif isinstance(value, dict):
+        inner = value.get("itemListElement") or value.get("steps")
+        if inner and depth < DEEPEST:
+            yield from _steps(inner, depth + 1)
+        else:
+            yield _words(value.get("text") or value.get("name") or value.get("description"))[:LONGEST_STEP]
+
+
+def _serves(value: Any) -> int | None:
+    """recipeYield as a number, a text, a QuantitativeValue or a list of them."""
+    if isinstance(value, list):
+        return next((serves for serves in map(_serves, value) if serves), None)
+    if isinstance(value, dict):
+        return _serves(value.get("value") or value.get("name"))
+    if isinstance(value, bool):
+        return None
+    if isinstance(value, int | float):
+        return int(value) if 1 <= value <= 1000 else None
+    return serves_in(_words(value)) if isinstance(value, str) else None
+
+
+def _minutes(found: dict[str, Any]) -> int | None:
+    whole = _duration(found.get("totalTime"))
+    parts = [part for part in (_duration(found.get(key)) for key in ("prepTime", "cookTime")) if part]
+    return whole or (sum(parts) if parts else None)
+
+
+def _duration(value: Any) -> int | None:
+    read = _DURATION.fullmatch(value.strip()) if isinstance(value, str) else None
+    if read is None:
+        return None
+    days, hours, minutes = (float(part or 0) for part in read.groups())
+    total = round(days * 1440 + hours * 60 + minutes)
+    return total if 0 < total <= _LONGEST_TIME else None

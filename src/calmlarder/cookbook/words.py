@@ -1,0 +1,200 @@
+"""A recipe in plain text or Markdown: which lines are ingredients, and where each stands in the text."""
+
+import re
+from typing import NamedTuple
+
+from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
+from calmlarder.cookbook.recipe import Form, Recipe
+from calmlarder.cookbook.serves import SERVES, serves_in
+from calmlarder.matching.numbers import NUMBER_ALONE
+from calmlarder.matching.words import plain
+
+_LONGEST_INGREDIENT = 400
+_LONGEST_HEADING = 60
+# What stands before an ingredient: a bullet, a box to tick, or a number with a dot.
+_BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
+_MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
+_INGREDIENTS = re.compile(
+    r"(?:the )?(?:ingredients?|ingredient list|you(?:'ll| will)? need|what you(?:'ll| will)? need|shopping list)"
+    r"(?: list)?(?: \(?(?:for|serves|makes)\b.{0,40})?"
+)
+_METHOD = re.compile(
+    r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
+    r"what to do|cooking|to (?:make|cook)|procedure)"
+)
+_OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
+_ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
+_MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
+
+
+class Item(NamedTuple):
+    """An ingredient and where it stands in the source: `start` to `end`, behind its bullet."""
+
+    text: str
+    start: int
+    end: int
+
+
+class _Line(NamedTuple):
+    start: int
+    text: str
+
+
+class Layout(NamedTuple):
+    """What of a text is what. Lines are without their marks."""
+
+    title: str
+    items: tuple[Item, ...]
+    steps: tuple[str, ...]
+    about: str
+
+
+def recipe_in_words(text: str) -> Recipe:
+    """A recipe from cleaned text or Markdown. Raises CannotGoOn when no ingredient can be told from the rest."""
+    found = layout(text)
+    if not found.items:
+        fail(
+            "holds no ingredients that can be told from the rest",
+            "put a line `Ingredients` before them and `Method` behind them",
+        )
+    check_count(len(found.items))
+    form: Form = "markdown" if _MARKDOWN.search(text[:200_000]) else "text"
+    return Recipe(
+        title=found.title[:LONGEST_TITLE] or "A recipe",
+        serves=serves_in(found.about),
+        ingredients=tuple(item.text for item in found.items),
+        steps=found.steps[:MOST_STEPS],
+        form=form,
+        source=text,
+    )
+
+
+def layout(text: str) -> Layout:
+    """Title, ingredients and steps of a text. Raises CannotGoOn for one longer than any recipe."""
+    if text.count("\n") > MOST_LINES:
+        fail(f"holds more than {MOST_LINES} lines", "give one recipe")
+    lines = list(_lines(text))
+    filled = [index for index, line in enumerate(lines) if line.text.strip()]
+    if not filled:
+        return Layout("", (), (), "")
+    first = lines[filled[0]].text
+    titled = _section(first) is None and not _like_ingredient(first)
+    chosen, rest = _told(lines) if any(_section(line.text) == "in" for line in lines) else _guessed(lines, filled[0])
+    start = filled[0] + 1 if titled else filled[0]
+    items = tuple(item for index in chosen for item in _items(lines[index]))
+    kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
+    steps = tuple(step[:LONGEST_STEP] for step in kept if step)
+    about = "\n".join(line.text[:LONGEST_STEP] for line in lines if not _like_ingredient(line.text))[:100_000]
+    return Layout(_bare(first) if titled else "", items, steps, about)
+
+
+def _lines(text: str) -> list[_Line]:
+    found, start = [], 0
+    for line in text.split("\n"):
+        found.append(_Line(start, line))
+        start += len(line) + 1
+    return found
+
+
+def _bare(line: str) -> str:
+    """A line without bullets and marks of Markdown."""
+    if len(line) > LONGEST_STEP:
+        line = line[:LONGEST_STEP]
+    bulleted = _BULLET.match(line)
+    bare = line[bulleted.end() :] if bulleted and not re.match(r"\s*[*_]{1,3}\S", line) else line
+    return " ".join(_MARKS.sub("", bare).split())
+
+
+def _section(line: str) -> str | None:
+    """`in` for the heading of ingredients, `on` for that of the method, `off` for notes and the like."""
+    if len(line) > 2 * _LONGEST_HEADING and ":" not in line[:_LONGEST_HEADING]:
+        return None
+    bare = plain(_bare(line[:LONGEST_STEP])).rstrip(": ")
+    head = bare.split(":")[0]
+    for pattern, kind in ((_INGREDIENTS, "in"), (_METHOD, "on"), (_OTHER, "off")):
+        if pattern.fullmatch(bare) or (kind != "off" and ":" in bare and pattern.fullmatch(head)):
+            return kind
+    return None
+
+
+def _like_ingredient(line: str) -> bool:
+    bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
+    if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare):
+        return False
+    starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare)
+    return bool(starts) and not re.search(r"[.!?] [a-z]", bare)
+
+
+def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
+    """Indexes of ingredients and of steps where the text has headings for them."""
+    chosen: list[int] = []
+    rest: list[int] = []
+    where = "before"
+    for index, line in enumerate(lines):
+        section = _section(line.text)
+        if section is not None:
+            where = section
+            if section == "in" and _inline(line.text):
+                chosen.append(index)
+            elif section == "on" and line.text.partition(":")[2].strip():
+                rest.append(index)
+        elif line.text.strip() and where == "in":
+            if _is_step(line.text) and chosen:
+                where = "on"
+                rest.append(index)
+            elif _bare(line.text):
+                chosen.append(index)
+        elif line.text.strip() and where == "on":
+            rest.append(index)
+    return chosen, rest
+
+
+def _is_step(line: str) -> bool:
+    """A line too long for an ingredient, or several sentences: somebody forgot the heading of the method."""
+    return len(line) > _LONGEST_INGREDIENT or (len(line) > 120 and len(re.findall(r"[.!?](?:\s|$)", line)) > 1)
+
+
+def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
+    """The same without headings: blocks of lines of which most start with an amount are ingredients."""
+    chosen: list[int] = []
+    rest: list[int] = []
+    block: list[int] = []
+    for index in [*range(len(lines)), len(lines)]:
+        if index < len(lines) and lines[index].text.strip():
+            block.append(index)
+            continue
+        while block and block[0] == first and not _like_ingredient(lines[first].text):
+            block.pop(0)  # the title
+        like = [one for one in block if _like_ingredient(lines[one].text)]
+        if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
+            chosen += [one for one in block if not _ABOUT.match(plain(_bare(lines[one].text)))]
+        else:
+            rest += block
+        block = []
+    return chosen, rest
+
+
+def _inline(line: str) -> str:
+    """What stands behind `Ingredients:` on the same line."""
+    _, colon, behind = line.partition(":")
+    behind = behind.strip(" *_")
+    return behind if colon and "," in behind else ""
+
+
+def _items(line: _Line) -> list[Item]:
+    if _section(line.text) == "in":
+        start = line.start + line.text.index(":") + 1
+        parts = re.finditer(r"[^,;](?:[^,;]|,(?!\s))*", line.text[line.text.index(":") + 1 :])
+        return [_item(part[0], start + part.start()) for part in parts if part[0].strip()]
+    bulleted = _BULLET.match(line.text)
+    begin = bulleted.end() if bulleted else 0
+    return [_item(line.text[begin:], line.start + begin)]
+
+
+def _item(text: str, start: int) -> Item:
+    left = len(text) - len(text.lstrip())
+    return Item(_bare_item(text)[: 2 * _LONGEST_INGREDIENT], start + left, start + len(text.rstrip()))
+
+
+def _bare_item(text: str) -> str:
+    return " ".join(_MARKS.sub("", text).split())

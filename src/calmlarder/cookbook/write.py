@@ -1,0 +1,102 @@
+"""Write a recipe again with other ingredients."""
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from calmlarder.cookbook.jsonld import ingredients_key
+from calmlarder.cookbook.recipe import Form, Recipe
+from calmlarder.cookbook.serves import number_span, serves_in
+from calmlarder.cookbook.words import Item, layout
+
+Changes = Mapping[int, tuple[str, ...]]
+
+
+def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form) -> str:
+    """The recipe with ingredient line `i` replaced by `changes[i]`, an empty tuple taking it out.
+
+    In its own form, text and Markdown keep everything else of the source as it was, and JSON-LD keeps the object's
+    other fields and their order; a page of HTML comes back as its JSON-LD object. In another form it is written
+    from its title, serves, ingredients and steps. Steps that name a replaced food are left as written.
+    """
+    lines = [line for index, old in enumerate(recipe.ingredients) for line in changes.get(index, (old,))]
+    count = serves if serves is not None else recipe.serves
+    if form == "jsonld":
+        return _object(recipe, lines, serves)
+    if recipe.form == form:
+        return _with_serves(_in_place(recipe.source, changes), serves)
+    return _anew(recipe, lines, count, form)
+
+
+def _object(recipe: Recipe, lines: list[str], serves: int | None) -> str:
+    if recipe.form == "jsonld":
+        found: dict[str, Any] = json.loads(recipe.source)
+        found[ingredients_key(found)] = lines
+    else:
+        found = {
+            "@context": "https://schema.org",
+            "@type": "Recipe",
+            "name": recipe.title,
+            "recipeYield": str(recipe.serves) if recipe.serves else "",
+            "recipeIngredient": lines,
+            "recipeInstructions": [{"@type": "HowToStep", "text": step} for step in recipe.steps],
+        }
+        if not recipe.serves:
+            del found["recipeYield"]
+    if serves is not None:
+        found["recipeYield"] = serves if isinstance(found.get("recipeYield"), int) else str(serves)
+    return json.dumps(found, ensure_ascii=False, indent=2) + "\n"
+
+
+def _in_place(source: str, changes: Changes) -> str:
+    """The source with changed ingredients, worked from the end so that places in front of it hold."""
+    items = layout(source).items
+    for index in sorted(changes, reverse=True):
+        if index < len(items):
+            source = _replaced(source, items[index], changes[index])
+    return source
+
+
+def _replaced(source: str, item: Item, new: tuple[str, ...]) -> str:
+    begin = source.rfind("\n", 0, item.start) + 1
+    end = source.find("\n", item.end)
+    end = len(source) if end < 0 else end
+    before = source[begin : item.start]
+    if ":" in before:  # several ingredients share the line
+        if new:
+            return source[: item.start] + ", ".join(new) + source[item.end :]
+        rest = source[item.end :]
+        if rest[:1] in (",", ";"):
+            return source[: item.start] + rest[1:].lstrip(" ")
+        return source[: item.start].rstrip(" ,;") + rest
+    if not new:
+        return source[:begin] + source[min(end + 1, len(source)) :]
+    return source[: item.start] + f"\n{before}".join(new) + source[item.end :]
+
+
+def _with_serves(source: str, serves: int | None) -> str:
+    """The number of people put in the place of the old one, or on a line under the title."""
+    if serves is None or serves == serves_in(source):
+        return source
+    start = 0
+    ingredients = {(item.start, item.end) for item in layout(source).items}
+    for line in source.split("\n"):
+        span = number_span(line)
+        inside = any(begin >= start and end <= start + len(line) for begin, end in ingredients)
+        if span is not None and not inside:
+            return source[: start + span[0]] + str(serves) + source[start + span[1] :]
+        start += len(line) + 1
+    first, newline, rest = source.lstrip("\n").partition("\n")
+    return f"{first}\n\nServes {serves}\n{newline}{rest}" if newline else f"{first}\n\nServes {serves}\n"
+
+
+def _anew(recipe: Recipe, lines: list[str], serves: int | None, form: Form) -> str:
+    marked = form == "markdown"
+    head = [f"# {recipe.title}" if marked else recipe.title, ""]
+    if serves:
+        head += [f"Serves {serves}", ""]
+    bullet = "- " if marked else ""
+    body = ["## Ingredients" if marked else "Ingredients", "", *(f"{bullet}{line}" for line in lines), ""]
+    numbered = [f"{number}. {step}" for number, step in enumerate(recipe.steps, start=1)]
+    steps = ["## Method" if marked else "Method", "", *numbered, ""] if recipe.steps else []
+    return "\n".join([*head, *body, *steps])
