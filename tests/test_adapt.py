@@ -14,9 +14,10 @@ import pytest
 from adapt_twin import line, made_up_recipe
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Amount, Eaters
+from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.verify import verify
 from calmlarder.adapt.written import written
-from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.export.adapt_json import adapt_object
 from calmlarder.export.adapt_text import adapt_text
 from calmlarder.export.style import Style
@@ -235,6 +236,23 @@ def test_lines_as_a_cook_writes_them(food: str, grams: float, line_written: str,
     one = written(tables.food_by_id[food], Decimal(str(grams)), tables)
     assert one.line == line_written
     assert abs(float(one.amount.grams) - grams) <= 0.3 * grams
+
+
+def test_two_foods_of_one_line_are_counted_and_written_apart(tables: Tables, adapted: Callable[..., Adapted]) -> None:
+    garlic = line("garlic", "garlic", 20)
+    both = line("carrots", "carrot", 300, also=(garlic,)).model_copy(update={"text": "300 g carrots and 20 g garlic"})
+    recipe = Recipe(
+        title="Two", serves=2, ingredients=(both.text, "1 kg potatoes"), steps=("Fry.",), form="text", source=""
+    )
+    parts = parts_of([both, line("potatoes", "potato", 1000)])
+    assert [(part.line, part.read.food) for part in parts] == [(0, "carrot"), (0, "garlic"), (1, "potato")]
+    answer = adapted([part.read for part in parts], serves=2)
+    assert [change.ingredient for change in answer.changes] == ["20 g garlic"]
+    changed = changed_recipe(recipe, parts, answer, "markdown", tables)
+    assert changed is not None
+    assert "- 300 g carrots\n" in changed
+    assert "and 20 g garlic" not in changed
+    assert answer.changes[0].lines[0] in changed
 
 
 def understated(answer: dict[str, Any]) -> None:

@@ -6,16 +6,16 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Eaters
-from calmlarder.adapt.rewriting import changed_recipe
+from calmlarder.adapt.plain_lines import PlainLineReader as LineReader
+from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.verify import verify
-from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.export.adapt_json import adapt_object
 from calmlarder.tables.book import Tables
 
 
 class Answer(NamedTuple):
-    """What was read, what has to change, the changed recipe if there is one; `faults` are of the program itself."""
+    """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself."""
 
     recipe: Recipe
     reads: tuple[IngredientRead, ...]
@@ -30,9 +30,10 @@ def answer_for(
 ) -> Answer:
     """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
     reader = LineReader(tables)
-    reads = tuple(reader.read(text) for text in recipe.ingredients)
+    parts = parts_of([reader.read(text) for text in recipe.ingredients])
+    reads = tuple(part.read for part in parts)
     adapted = adapt(reads, serves, eaters, tables)
-    changed = changed_recipe(recipe, adapted, form)
+    changed = changed_recipe(recipe, parts, adapted, form, tables)
     told = adapt_object(recipe.title, reads, adapted, changed)
     request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid}
     return Answer(recipe, reads, adapted, changed, told, verify(told, request, folders))
