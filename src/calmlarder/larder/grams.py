@@ -29,6 +29,7 @@ _NEAREST = {
     "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
 }  # fmt: skip
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
+_CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
 
 def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
@@ -40,6 +41,17 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
     return amount.number.times(spread(amount)).times(one)
+
+
+def grams_of_volume(millilitres: Span, food: Food, tables: Tables) -> Span:
+    """Grams of a volume by the weight of a cup of the food where its own row tells, else as of water."""
+    own = {row.measure: row for row in tables.own_measures(food)}
+    row, size = own.get("cup"), _CUP_ML
+    if row is None:
+        row, size = own.get("tbsp"), _CUP_ML / 16
+    if row is None:
+        return millilitres
+    return millilitres.times(Span(float(row.low) / size, float(row.grams) / size, float(row.high) / size))
 
 
 def _drained(amount: Amount, food: Food, tables: Tables) -> Span:

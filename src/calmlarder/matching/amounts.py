@@ -32,9 +32,9 @@ _ALIASES = {
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
     "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
 }  # fmt: skip
-_MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
+MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
-_MEASURE = "|".join(sorted(_MEASURE_WORDS, key=len, reverse=True))
+_MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
 _EMPTY = re.compile(r"\b(?:nearly|almost|mostly|about to be) (?:empty|gone|finished)\b|\b(?:dregs|last|scraps?) of\b")
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
@@ -77,7 +77,7 @@ def take_amount(text: str) -> tuple[Amount, str]:
     counted, text, number_given = _take_number(text)
     found_measure = _KITCHEN.search(text)
     if found_measure:
-        measure, measured_words = _MEASURE_WORDS[found_measure[1]], " ".join(text.split())
+        measure, measured_words = MEASURE_WORDS[found_measure[1]], " ".join(text.split())
         text = _cut(text, found_measure)
     if grams is not None and measure not in CONTAINERS:
         counted = ONE  # `2 cups / 280 g`: the grams say it all

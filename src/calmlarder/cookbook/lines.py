@@ -1,0 +1,265 @@
+"""What an ingredient line of a recipe means: which food, how much, and what it leaves open."""
+
+import re
+from typing import NamedTuple
+
+from calmlarder.cookbook.quantity import Found, Quantity, measure_word, size_in, take_quantity
+from calmlarder.cookbook.recipe import IngredientRead, Outcome
+from calmlarder.cookbook.states import in_recipe
+from calmlarder.cookbook.weight import Weight, weight_of
+from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, without_prep, without_tail
+from calmlarder.matching.clean import clean_line
+from calmlarder.matching.foods import UNKNOWN, FoodMatcher, Match
+from calmlarder.matching.numbers import Span
+from calmlarder.matching.words import plain, words_of
+from calmlarder.tables.book import Tables
+
+_LONGEST = 400
+_MOST_KNOWN = 5_000
+_BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]?")
+_START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
+_OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*/\s*")
+_AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
+_JUICE = re.compile(
+    r"(?:freshly |fresh )?(?:squeezed )?(?:(?:grated |finely )*(?:zest|rind)(?: and| &| \+) )?juice (?:of|from) (.+)"
+)
+# Juice of one fruit, squeezed, in grams: usda_sr28_portions 09152 (lemon), 09160 (lime), 09206 (orange).
+_JUICE_GRAMS = {"lemon": ("lemon-juice", 48.0), "lime": ("lime-juice", 44.0), "orange": ("orange-juice", 86.0)}
+_HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
+
+
+class _Part(NamedTuple):
+    match: Match
+    unit_in_name: str | None
+
+
+class LineReader:
+    """Reads ingredient lines against the tables; built once, it may read any number."""
+
+    def __init__(self, tables: Tables) -> None:
+        self._tables = tables
+        self._matcher = FoodMatcher(tables)
+        self._known: dict[tuple[str, frozenset[str]], Match] = {}
+
+    def read(self, text: str) -> IngredientRead:
+        """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
+        shown = clean_line(text)[: 2 * _LONGEST]
+        line = plain(_START.sub("", shown))
+        bare = line.strip(" *_:")
+        if not bare or NOTHING.fullmatch(bare):
+            return IngredientRead(text=shown, outcome="nothing")
+        if len(line) > _LONGEST:
+            return IngredientRead(text=shown, outcome="unknown")
+        if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.search(r"\d", line)):
+            return IngredientRead(text=shown, outcome="heading")
+        try:
+            return self._read(shown, line)
+        except ValueError:
+            return IngredientRead(text=shown, outcome="unknown")
+
+    def quantity(self, text: str) -> tuple[Quantity, ...]:
+        """The amounts a line gives, first the one that counts; for measuring the reader."""
+        found, _ = _amounts(_no_inches(plain(_START.sub("", clean_line(text)))))
+        return ((found.main,) if found.main else ()) + found.sizes
+
+    def _read(self, shown: str, line: str) -> IngredientRead:
+        optional = bool(OPTIONAL.search(line))
+        found, notes = _amounts(_no_inches(OPTIONAL.sub(" ", line)))
+        rest = found.rest.strip(" ,.;:-*_")
+        if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
+            return IngredientRead(text=shown, outcome="nothing")
+        juice = _JUICE.match(rest)
+        if juice:
+            return self._juice(shown, juice[1], optional)
+        told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
+        if found.main is not None and found.main.unit is not None:
+            told |= {found.main.unit}
+        several = self._several(shown, found, rest, told, optional)
+        if several is not None:
+            return several
+        names = self._alternatives(rest, told)
+        part, others = names[0], names[1:]
+        known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
+        return self._told(shown, found, part, known, optional)
+
+    def _told(
+        self, shown: str, found: Found, part: _Part, alternatives: tuple[str, ...], optional: bool
+    ) -> IngredientRead:
+        match = part.match
+        outcome: Outcome = {"matched": "read", "ask": "ask", "unknown": "unknown"}[match.outcome]  # type: ignore[assignment]
+        if match.food is None:
+            choices = tuple(candidate.name for candidate in match.candidates)
+            return IngredientRead(
+                text=shown, outcome=outcome, optional=optional, choices=choices, alternatives=alternatives
+            )
+        weight = weight_of(found, part.unit_in_name, match.food, self._tables)
+        return _with_weight(
+            IngredientRead(
+                text=shown,
+                outcome=outcome,
+                food=match.food.id,
+                optional=optional,
+                alternatives=tuple(other for other in alternatives if other != match.food.id),
+            ),
+            weight,
+        )
+
+    def _juice(self, shown: str, fruit: str, optional: bool) -> IngredientRead:
+        found = take_quantity(fruit)
+        name = without_prep(without_tail(_OR.split(found.rest)[0]).split(",")[0])
+        food, grams = _JUICE_GRAMS.get(" ".join(words_of(name)), ("", 0.0))
+        count = found.main.number if found.main else Span(1, 1, 1)
+        if not food or food not in self._tables.food_by_id:
+            return IngredientRead(text=shown, outcome="unknown", optional=optional)
+        weight = Weight(count.times(_HALF_WAY).times(Span(grams, grams, grams)), False)
+        return _with_weight(IngredientRead(text=shown, outcome="read", food=food, optional=optional), weight)
+
+    def _several(
+        self, shown: str, found: Found, rest: str, told: frozenset[str], optional: bool
+    ) -> IngredientRead | None:
+        """A line that names several foods, all meant (`salt and pepper`)."""
+        head = without_tail(rest)
+        pieces = [piece for piece in re.split(r"\s*,\s*(?:and\s+)?|" + _AND.pattern, head) if piece]
+        first = _AND.split(head)
+        if len(first) < 2 or _OR.search(head) or self._match(head, told).outcome == "matched":
+            return None
+        whole = [self._part(piece, told) for piece in pieces]
+        if any(part.match is UNKNOWN or not part.match.candidates for part in whole):
+            pieces = first
+            whole = [self._part(piece, told) for piece in pieces]
+        if not all(part.match.candidates for part in whole):
+            # `chopped and seeded tomatoes` is one food; two foods of which one is not known are not read.
+            named = [part for part in whole if part.match.candidates]
+            doing = all(not without_prep(piece) for piece, part in zip(pieces, whole, strict=True) if part not in named)
+            if named and not doing:
+                return IngredientRead(text=shown, outcome="unknown", optional=optional)
+            return None
+        reads = [self._told(shown, found, part, (), optional) for part in whole]
+        if "each" not in told and found.main is not None:
+            reads = [_shared(read, len(reads)) for read in reads]
+        worst = next((read for read in reads if read.outcome != "read"), None)
+        return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
+
+    def _alternatives(self, rest: str, told: frozenset[str]) -> list[_Part]:
+        """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
+        head = without_tail(rest)
+        pieces = [take_quantity(piece).rest for piece in _OR.split(head)]
+        whole = self._part(head, told)
+        if len(pieces) < 2:
+            return [whole]
+        names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
+        last = names[-1].split()
+        parts: list[_Part] = []
+        for piece, name in zip(pieces, names, strict=True):
+            alone = self._part(piece, told)
+            shared = [self._part(f"{name} {' '.join(last[cut:])}", told) for cut in range(1, len(last))] if name else []
+            joined = next((one for one in shared if one.match.food is not None and one.match.score >= 100), None)
+            if piece is pieces[-1] or joined is None:
+                parts.append(alone)
+            elif alone.match.food is not None and alone.match.food.kind == "allium":
+                # `garlic or chilli oil`: the clove or its oil; nobody but the cook can tell.
+                both = (*alone.match.candidates, *joined.match.candidates)
+                parts.append(_Part(Match("ask", None, None, 100.0, both), None))
+            else:
+                parts.append(joined)
+        named = [part for part in parts if part.match.outcome != "unknown"]
+        return parts if named else [whole]
+
+    def _part(self, text: str, told: frozenset[str]) -> _Part:
+        """The food of a name, with the measure its last word may be (`garlic cloves`)."""
+        match = self._match(text, told)
+        words = without_prep(text.split(",")[0]).split()
+        unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
+        if match.food is None and unit is not None:
+            fewer = self._match(" ".join(word for word in words if measure_word(word) != unit), told)
+            if fewer.food is not None:
+                match = fewer
+        return _Part(match, unit)
+
+    def _match(self, text: str, told: frozenset[str]) -> Match:
+        hints = told & _HINTS
+        return self._search(text, told, hints)
+
+    def _named(self, name: str, hints: frozenset[str]) -> Match:
+        """What the matcher makes of a name, kept, for a recipe and its changes ask for the same ones again."""
+        key = (name, hints)
+        if key not in self._known:
+            if len(self._known) > _MOST_KNOWN:
+                self._known.clear()
+            self._known[key] = self._matcher.match(name, hints)
+        return self._known[key]
+
+    def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
+        """The readings of a name from the whole to its head; the first that is a name in full wins."""
+        head, comma, tail = text.partition(",")
+        tries = [without_prep(text.replace(",", " "))] if comma else []
+        tries.append(without_prep(head))
+        if not tries[-1] and comma:
+            tries.append(without_prep(tail.split(",")[-1]))
+        best = UNKNOWN
+        for tried in dict.fromkeys(tries):
+            match = self._named(tried, hints) if tried else UNKNOWN
+            if match.outcome == "matched" and match.score < 100 and tried != tries[-1]:
+                continue
+            if match.outcome == "matched" or match.score >= 100:
+                return in_recipe(match, tried, told, self._tables)
+            if match.outcome == "ask":
+                best = match
+        return best
+
+
+# Words that say which state of a food is meant; what is done to it afterwards is no such word.
+_HINTS = frozenset({
+    "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
+})  # fmt: skip
+
+
+def _parts_told(line: str) -> set[str]:
+    """`white part` and `green part` where a line on spring onions or leeks speaks of them."""
+    rest = re.sub(r"\b(?:green|spring|salad) onions?\b", " ", line)
+    return {f"{colour} part" for colour in ("white", "green") if re.search(rf"\b{colour}s?\b|{colour} top", rest)}
+
+
+def _no_inches(line: str) -> str:
+    line = re.sub(r"(?<=\d)\s?(?:\"|''|”|″)", " inch ", line)
+    return re.sub(r"\d+(?:\s?-\s?\d+)?\s?%(?: fat| cocoa| solids)*", " ", line)
+
+
+def _amounts(line: str) -> tuple[Found, str]:
+    """The amounts of a line, in front, in brackets or at its end, and what its brackets say besides."""
+    sizes: list[Quantity] = []
+    notes: list[str] = []
+    each = False
+    for inside in _BRACKETS.findall(line)[:10]:
+        given, of_each = size_in(inside.strip())
+        if given:
+            sizes += given
+            each = each or of_each or bool(re.match(r"\S+(?: \d+/\d+)?\s*[(\[]", line))
+        else:
+            notes.append(inside)
+    bare = " ".join(_BRACKETS.sub(" ", line).split())
+    found = take_quantity(bare)
+    if found.main is None:
+        behind = re.match(r"(.*?[^\W\d_])[\s,:–-]+(?=\d)(.{1,40})$", bare)
+        late = take_quantity(behind[2]) if behind else None
+        if behind and late and late.main is not None and not late.rest:
+            found = late._replace(rest=behind[1])
+        elif sizes:
+            found = Found(sizes.pop(0), (), False, found.rest)
+    return found._replace(sizes=(*found.sizes, *sizes), each=found.each or each), " ".join(notes)
+
+
+def _with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
+    if weight is None:
+        return read
+    low, typical, high = (round(grams, 2) for grams in weight.grams)
+    return read.model_copy(
+        update={"grams_low": low, "grams": typical, "grams_high": high, "weighed": weight.weighed}
+    )
+
+
+def _shared(read: IngredientRead, count: int) -> IngredientRead:
+    """One amount for several foods together: any of them may be nearly all of it."""
+    if read.grams is None or read.grams_low is None:
+        return read
+    return read.model_copy(update={"grams_low": 0.0, "grams": round(read.grams / count, 2)})

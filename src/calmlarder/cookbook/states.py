@@ -1,0 +1,86 @@
+"""Which state of a food a recipe means, where its name stands for several or leaves it open."""
+
+from calmlarder.matching.foods import Candidate, Match
+from calmlarder.tables.book import Tables
+
+_COOKED = frozenset({"cooked", "boiled", "roasted"})
+_TINNED = frozenset({"canned", "tinned", "tin", "can", "jar", "carton"})
+_DRY = frozenset({"dry", "dried", "soaked", "uncooked"})
+_TOLD_COOKED = frozenset({"cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked"})
+# Pulses that recipes take dry from the packet, without a word: common practice, no source.
+_FROM_THE_PACKET = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
+_FLOUR = "flour-wheat-white"  # what `flour` means in a recipe: common practice, no source
+_SPICE_MEASURES = frozenset({"tsp", "tbsp", "pinch", "dash", "ground", "taste", "freshly", "grind", "twist"})
+
+
+def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> Match:
+    """The match with what goes without saying in a recipe; what does not stays a question.
+
+    Dry and tinned pulses are never taken for one another: without a word about it the cook is asked.
+    """
+    foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
+    if not foods or match.score < 100:
+        return match if match.food is None or not _other_state(match, told) else _asked(match.candidates)
+    words = set(name.split()) | told
+    if any(food.kind == "allium" for food in foods) and len(foods) > 1:
+        return _part_told(match, told, tables)
+    if all(food.kind == "pulse" for food in foods):
+        return _pulse(match, words, told, tables)
+    if len(foods) > 1:
+        if any(food.id == _FLOUR for food in foods):
+            return _chosen([candidate for candidate in match.candidates if candidate.food == _FLOUR], match, tables)
+        if {"pepper-red", "pepper-green"} <= {food.id for food in foods} and told & (_SPICE_MEASURES | {"salt"}):
+            pepper = tables.food_by_id["pepper-black"]
+            return Match("matched", pepper, pepper.name, 100.0, (Candidate(pepper.id, pepper.name, 100.0),))
+        if not told & _TOLD_COOKED:
+            kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED]
+            return _chosen(kept, match, tables)
+    return _asked(match.candidates) if _other_state(match, told) else match
+
+
+def _other_state(match: Match, told: frozenset[str]) -> bool:
+    """A tin of what the tables know only raw, dried of what they know only fresh, cooked of what they know raw."""
+    food = match.food
+    if food is None:
+        return False
+    if told & {"tin", "can", "tinned", "canned"} and food.state in {"raw", "dry", "frozen", "boiled"}:
+        return food.kind not in {"spice", "flour", "starch"}
+    return bool(told & {"dried"}) and food.state == "raw"
+
+
+def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) -> Match:
+    tinned, cooked, dry = bool(told & _TINNED), bool(told & _TOLD_COOKED), bool(told & _DRY)
+    drained = bool(told & {"drained", "rinsed"}) and not dry
+    states: set[str] = set()
+    if tinned or (drained and not cooked):
+        states = {"canned drained", "canned"}
+    elif dry:
+        states = {"dry"}
+    elif cooked:
+        states = {"boiled", "cooked"}
+    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words):
+        states = {"dry"}
+    elif match.food is not None and match.food.state in {"dry", "canned"}:
+        return match
+    kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state in states]
+    return _chosen(kept, match, tables) if kept else _asked(match.candidates)
+
+
+def _part_told(match: Match, told: frozenset[str], tables: Tables) -> Match:
+    """Whites or greens of spring onions and leeks, where the line says so and names but one."""
+    white, green = "white part" in told, "green part" in told
+    if white == green:
+        return _asked(match.candidates)
+    end = "-white" if white else "-green"
+    return _chosen([candidate for candidate in match.candidates if candidate.food.endswith(end)], match, tables)
+
+
+def _chosen(kept: list[Candidate], match: Match, tables: Tables) -> Match:
+    if len(kept) != 1:
+        return _asked(tuple(kept) or match.candidates)
+    food = tables.food_by_id[kept[0].food]
+    return Match("matched", food, food.name, match.score, tuple(kept))
+
+
+def _asked(candidates: tuple[Candidate, ...]) -> Match:
+    return Match("ask", None, None, 100.0, candidates)

@@ -1,0 +1,60 @@
+"""Grams of an ingredient from all the amounts its line gives."""
+
+from typing import NamedTuple
+
+from calmlarder.cookbook.quantity import VOLUMES, Found, Quantity
+from calmlarder.larder.grams import grams_of, grams_of_volume
+from calmlarder.matching.amounts import CONTAINERS, Amount
+from calmlarder.matching.numbers import ONE, Span
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93}  # ml; NIST Handbook 44, Appendix C
+_STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
+
+
+class Weight(NamedTuple):
+    """Grams, low to high; `weighed` where the line gives a weight or a volume."""
+
+    grams: Span
+    weighed: bool
+
+
+def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables) -> Weight | None:
+    """Grams of a food: a weight before a volume, a volume before pieces; None where nothing tells."""
+    if found.main is None:
+        return None
+    weights = [one for one in found.sizes if one.unit == "g"]
+    if found.main.unit == "g":
+        return Weight(found.main.number, True)
+    if weights:
+        size = weights[0].number
+        counts = found.each or found.main.unit in CONTAINERS
+        amount = Amount(found.main.number if counts else ONE, found.main.unit, size, "weighed", None)
+        grams = grams_of(amount, food, tables)
+        return Weight(grams, True) if grams is not None else None
+    for one in (found.main, *found.sizes):
+        grams = _volume(one, food, tables)
+        if grams is not None:
+            counts = one is not found.main and (found.each or found.main.unit in CONTAINERS)
+            return Weight(grams.times(found.main.number) if counts else grams, True)
+    unit = found.main.unit or unit_in_name
+    if unit == "stick" and food.kind == "butter":
+        return Weight(found.main.number.times(_STICK_OF_BUTTER), True)
+    if unit is not None and found.main.unit is None and not any(row.measure == unit for row in tables.own_measures(food)):
+        unit = None
+    grams = grams_of(Amount(found.main.number, unit, None, "counted", None), food, tables)
+    return Weight(grams, False) if grams is not None else None
+
+
+def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
+    if one.unit in VOLUMES:
+        low, high = VOLUMES[one.unit]
+        return grams_of_volume(one.number.times(Span(low, (low + high) / 2, high)), food, tables)
+    if one.unit not in _SPOONS:
+        return None
+    own = {row.measure for row in tables.own_measures(food)}
+    if one.unit not in own and "cup" in own and food.kind != "spice":
+        size = _SPOONS[one.unit]
+        return grams_of_volume(one.number.times(Span(size, size, size)), food, tables)
+    return grams_of(Amount(one.number, one.unit, None, "counted", None), food, tables)

@@ -1,0 +1,57 @@
+"""Words of ingredient lines that name no food: what is done to it, what it is for, headings."""
+
+import re
+
+OPTIONAL = re.compile(r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b\s*[)\]]?")
+HEADING = re.compile(
+    r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
+    r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter)s?"
+)
+NOTHING = re.compile(
+    r"(?:(?:\w+ly |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered |cool |fresh )*water"
+    r"|ice(?: cubes?| water)?|(?:\w+ )?(?:skewers|toothpicks|string|twine|foil|parchment|baking paper|cocktail sticks))"
+)
+# A word ending in -ed or -ly is about cutting and treating, save these, which make another food of it.
+_KEPT = frozenset({
+    "dried", "canned", "tinned", "cooked", "uncooked", "smoked", "fried", "roasted", "pickled", "infused", "flavored",
+    "flavoured", "fortified", "skimmed", "fermented", "salted", "mixed", "boiled", "baked", "clarified", "creamed",
+    "dehydrated", "candied", "preserved", "cured", "condensed", "evaporated", "powdered", "sweetened", "steamed",
+    "caramelised", "caramelized", "desiccated", "red", "seed", "linseed", "flaxseed", "aniseed", "hard-boiled",
+    "unsweetened", "spiced", "seasoned", "stuffed", "marinated", "breaded", "crushed", "diced", "chopped", "soured",
+    "cracked", "rolled", "strained", "sieved", "minced", "ground", "sliced", "curly", "jelly", "puffed", "malted",
+    "crystallized", "crystallised", "aged", "curried", "glazed", "mashed", "braised", "stewed", "toasted", "split",
+    "rapeseed", "cottonseed", "grapeseed", "hempseed", "weed", "seaweed", "bleed", "bread", "shelled", "mixed",
+    "filled", "coated", "battered", "shredded", "flaked", "blended", "reduced", "bottled", "concentrated",
+})  # fmt: skip
+_PREP = frozenset({
+    "ripe", "extra", "very", "fine", "coarse", "freshly", "fresh", "plump", "firm", "cold", "warm", "hot", "heaping",
+    "quality", "best", "good", "natural", "pure", "organic", "free-range", "free", "range", "store-bought", "store",
+    "bought", "boneless", "skinless", "bone-in", "skin-on", "boned", "seedless", "unbleached", "lean", "thick", "thin",
+    "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
+    "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
+    "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
+})  # fmt: skip
+_ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
+_TAIL = re.compile(
+    r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit) more)|plus \d|to taste|to serve|to garnish"
+    r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)|or (?:more|so|as"
+    r"|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room|from (?:a|the|about|\d)|like|without"
+    r"|see (?:note|recipe)|note|in total|per person|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
+    r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid)\b|on the side|left|reserved|removed)).*"
+)
+
+
+def without_tail(text: str) -> str:
+    """The text up to what it is for, how much more, or a remark."""
+    cut = _TAIL.sub("", text, count=1).strip(" ,.;:-*")
+    return cut or text
+
+
+def without_prep(text: str) -> str:
+    """The words that may name a food."""
+    kept = [word for word in re.findall(r"[^\s,;:()\"*_]+", text) if not _is_prep(word.strip(".!?'"))]
+    return " ".join(word.strip(".!?*") for word in kept)
+
+
+def _is_prep(word: str) -> bool:
+    return word in _PREP or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
