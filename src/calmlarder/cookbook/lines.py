@@ -253,9 +253,7 @@ def _with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
     if weight is None:
         return read
     low, typical, high = (round(grams, 2) for grams in weight.grams)
-    return read.model_copy(
-        update={"grams_low": low, "grams": typical, "grams_high": high, "weighed": weight.weighed}
-    )
+    return read.model_copy(update={"grams_low": low, "grams": typical, "grams_high": high, "weighed": weight.weighed})
 
 
 def _shared(read: IngredientRead, count: int) -> IngredientRead:

@@ -159,11 +159,16 @@ def _more(main: Quantity, rest: str) -> Found:
             counted = _COUNT.match(behind)
             measure = _MEASURE.match(behind[counted.end() :].lstrip()) if counted else None
             if counted and measure:
-                sized = Quantity(_span(counted), _MEASURES[measure[1]]), behind[counted.end() :].lstrip()[measure.end() :]
+                sized = (
+                    Quantity(_span(counted), _MEASURES[measure[1]]),
+                    behind[counted.end() :].lstrip()[measure.end() :],
+                )
         if sized is None:
             break
         other, rest = sized
-        adds = joined or (main.unit == other.unit == "g" and gap[0].isspace() and 3 * other.number.high < main.number.low)
+        adds = joined or (
+            main.unit == other.unit == "g" and gap[0].isspace() and 3 * other.number.high < main.number.low
+        )
         total = _sum(main, other) if adds else None
         if total is not None:
             main = total

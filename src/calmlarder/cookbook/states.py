@@ -33,7 +33,9 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
             pepper = tables.food_by_id["pepper-black"]
             return Match("matched", pepper, pepper.name, 100.0, (Candidate(pepper.id, pepper.name, 100.0),))
         if not told & _TOLD_COOKED:
-            kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED]
+            kept = [
+                candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
+            ]
             return _chosen(kept, match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
 

@@ -41,7 +41,11 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
     unit = found.main.unit or unit_in_name
     if unit == "stick" and food.kind == "butter":
         return Weight(found.main.number.times(_STICK_OF_BUTTER), True)
-    if unit is not None and found.main.unit is None and not any(row.measure == unit for row in tables.own_measures(food)):
+    if (
+        unit is not None
+        and found.main.unit is None
+        and not any(row.measure == unit for row in tables.own_measures(food))
+    ):
         unit = None
     grams = grams_of(Amount(found.main.number, unit, None, "counted", None), food, tables)
     return Weight(grams, False) if grams is not None else None

@@ -2,7 +2,9 @@
 
 import re
 
-OPTIONAL = re.compile(r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b\s*[)\]]?")
+OPTIONAL = re.compile(
+    r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b\s*[)\]]?"
+)
 HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
     r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter)s?"

@@ -6,9 +6,9 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Eaters
-from calmlarder.adapt.plain_lines import PlainLineReader as LineReader
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.verify import verify
+from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.export.adapt_json import adapt_object
 from calmlarder.tables.book import Tables
