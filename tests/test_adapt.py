@@ -169,6 +169,16 @@ def test_the_recipes_own_or_comes_first(adapted: Callable[..., Adapted]) -> None
     assert change.lines == ("30 ml olive oil",)
 
 
+def test_the_recipes_own_or_without_an_amount(adapted: Callable[..., Adapted]) -> None:
+    fat = IngredientRead(
+        text="butter or olive oil, for frying", outcome="read", food="butter", alternatives=("oil-olive",)
+    )
+    reads = [line("carrots", "carrot", 300), fat]
+    answer = adapted(reads, diet="vegan")
+    assert [(change.change, change.lines) for change in answer.changes] == [("swap", ("olive oil, for frying",))]
+    assert faults(reads, answer, {**OMNIVORE, "diet": "vegan"}) == ()
+
+
 def test_what_is_optional_goes_first(adapted: Callable[..., Adapted]) -> None:
     reads = [line("carrots", "carrot", 300), line("milk", "milk", 400, optional=True)]
     (change,) = adapted(reads, serves=2).changes

@@ -72,6 +72,7 @@ def _swaps(
     line: Counted, weight: int, serves: int, eaters: Eaters, tables: Tables, known: dict[str, FoodFigures]
 ) -> Iterator[Choice]:
     if line.amount is None:
+        yield from _unmeasured(line, weight, eaters, tables)
         return
     for candidate in (
         *_alternatives(line, line.amount.grams, eaters, tables),
@@ -100,6 +101,17 @@ def _stand_ins(line: Counted, serves: int, eaters: Eaters, tables: Tables) -> li
     return fitting(asked, line.amount.grams, tables)
 
 
+def _unmeasured(line: Counted, weight: int, eaters: Eaters, tables: Tables) -> Iterator[Choice]:
+    """The line's own "or", where it says no amount: only what brings nothing, however much of it is taken."""
+    for candidate in _alternatives(line, _LEAST_GRAMS, eaters, tables):
+        food = candidate.parts[0].food
+        if not any(food_figures(tables.fermentables_of(food.id)).worst.values()):
+            lost = round(weight * (1 - prices.ALTERNATIVE_POINTS / prices.SWAP_LIKENESS))
+            text = f"{food.name}{_tail(line.read.text)}"
+            price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, text)
+            yield Choice("swap", (), (text,), price, lost, candidate)
+
+
 def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables) -> Iterator[Candidate]:
     """What the line itself allows in the food's place, gram for gram."""
     for name in line.read.alternatives:
@@ -108,7 +120,7 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
             continue
         if suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid):
             yield Candidate(
-                parts=(Serving(food, grams),), points=prices.ALTERNATIVE_POINTS, keeps="the recipe allows it",
+                parts=(Serving(food, grams),), points=prices.ALTERNATIVE_POINTS, keeps="what the recipe itself allows",
                 loses="", when="", caution="", source="the recipe",
             )  # fmt: skip
 

@@ -37,7 +37,7 @@ def why_line(line: Open, choice: Choice, serves: int, profile: Profile, passed: 
         if share is not None and (share.cap.key in passed or not told):
             case = "in the worst case" if share.cap.holds == "worst" else "as planned"
             told.append(
-                f"{line.line.food.name} brings {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving "
+                f"{_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from {line.line.food.name} "
                 f"{case}; the cap for all of it is {share.cap.grams} g"
             )
     if choice.candidate is not None:

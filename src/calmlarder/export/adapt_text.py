@@ -81,8 +81,8 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
             cap = float(adapted.caps_g.get(share.cap, 0)) or float(_food_cap(share.cap, tables))
             words = CAP_WORDS.get(share.cap, share.cap)
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
-        food = tables.food_by_id[amount.food].name if amount else ""
-        known = f"{float(amount.grams):g} g {food}" if amount else ""
+        food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
+        known = f"{float(amount.grams):g} g {food}" if amount else food
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
         yield from textwrap.wrap(
             f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "
