@@ -1,8 +1,8 @@
 """How well ingredient lines as pages write them are read; measure only.
 
-Run: python tests/benchmarks/ingredient_lines.py LINES.tsv [all|even|odd] [--show]. The table has the columns line, name,
-quantity and unit as labelled. An amount is right where its number and unit are among those the labeller gave, or
-where neither gives one. Foods are judged by hand from what `--show` prints.
+Run: python tests/benchmarks/ingredient_lines.py LINES.tsv [all|even|odd] [--show]. The table has the columns line,
+name, quantity and unit as labelled. An amount is right where its number is among those the labeller gave, or where
+neither gives one. Foods are judged by hand from what `--show` prints.
 """
 
 import csv
@@ -58,9 +58,8 @@ def main() -> None:
         right += fine
         if "--show" in sys.argv:
             foods = [read.food, *(other.food for other in read.also)] if read.food else list(read.choices[:3])
-            print(
-                f"{'' if fine else 'AMOUNT '}{read.outcome:8}{row['line'][:90]} => {foods} {read.alternatives or ''} {read.grams}"
-            )
+            mark = "" if fine else "AMOUNT "
+            print(f"{mark}{read.outcome:8}{row['line'][:90]} => {foods} {read.alternatives or ''} {read.grams}")
     print(f"{len(rows)} lines in {spent:.2f} s; amounts right {right} ({100 * right / len(rows):.1f} %)")
     for outcome in ("read", "ask", "unknown", "heading", "nothing"):
         print(f"{outcome}: {sum(read.outcome == outcome for read in reads)}")

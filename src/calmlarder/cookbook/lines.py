@@ -130,6 +130,8 @@ class LineReader:
         if not all(part.match.candidates for part in whole):
             # `chopped and seeded tomatoes` is one food; two foods of which one is not known are not read.
             named = [part for part in whole if part.match.candidates]
+            if "," in head.split(first[0])[0] + first[0] and named == [self._part(head.split(",")[0], told)]:
+                return None  # what stands behind the comma is what is done to it
             doing = all(not without_prep(piece) for piece, part in zip(pieces, whole, strict=True) if part not in named)
             if named and not doing:
                 return IngredientRead(text=shown, outcome="unknown", optional=optional)
@@ -147,6 +149,7 @@ class LineReader:
         whole = self._part(head, told)
         if len(pieces) < 2:
             return [whole]
+        pieces = [piece for piece in pieces[:-1] if without_prep(piece)] + pieces[-1:]  # `kosher or sea salt`
         names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
         last = names[-1].split()
         parts: list[_Part] = []
@@ -192,10 +195,16 @@ class LineReader:
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
         """The readings of a name from the whole to its head; the first that is a name in full wins."""
         head, comma, tail = text.partition(",")
-        tries = [without_prep(text.replace(",", " "))] if comma else []
+        # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
+        behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
+        tries = [f"{head} {' '.join(behind)}"] if comma and 0 < len(behind) <= 2 and "with" not in behind else []
+        tries.append(head)
         tries.append(without_prep(head))
         if not tries[-1] and comma:
             tries.append(without_prep(tail.split(",")[-1]))
+        flavoured = bool(_FLAVOURED.search(text))
+        if flavoured:
+            tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil
         best = UNKNOWN
         for tried in dict.fromkeys(tries):
             match = self._named(tried, hints) if tried else UNKNOWN
@@ -212,6 +221,11 @@ class LineReader:
 _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
+
+_FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
+_DONE = re.compile(
+    r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
+)
 
 
 def _parts_told(line: str) -> set[str]:
@@ -246,6 +260,9 @@ def _amounts(line: str) -> tuple[Found, str]:
             found = late._replace(rest=behind[1])
         elif sizes:
             found = Found(sizes.pop(0), (), False, found.rest)
+    again = re.match(r"(.*?[^\W\d_])[\s,]+(\d[\d /.,-]*(?:to \d+ ?)?(?:ml|l|g|kg))$", found.rest)
+    if found.main is not None and again:
+        found = found._replace(rest=again[1], sizes=(*found.sizes, *size_in(again[2])[0]))
     return found._replace(sizes=(*found.sizes, *sizes), each=found.each or each), " ".join(notes)
 
 

@@ -20,7 +20,7 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
     """
     foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
     if not foods or match.score < 100:
-        return match if match.food is None or not _other_state(match, told) else _asked(match.candidates)
+        return _asked(match.candidates) if _other_state(match, told) else match
     words = set(name.split()) | told
     if any(food.kind == "allium" for food in foods) and len(foods) > 1:
         return _part_told(match, told, tables)
@@ -36,7 +36,7 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
             kept = [
                 candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
             ]
-            return _chosen(kept, match, tables)
+            match = _chosen(kept, match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
 
 
@@ -47,21 +47,23 @@ def _other_state(match: Match, told: frozenset[str]) -> bool:
         return False
     if told & {"tin", "can", "tinned", "canned"} and food.state in {"raw", "dry", "frozen", "boiled"}:
         return food.kind not in {"spice", "flour", "starch"}
-    return bool(told & {"dried"}) and food.state == "raw"
+    return ("dried" in told and food.state == "raw") or ("fresh" in told and food.state in {"pickled", "canned"})
 
 
 def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) -> Match:
     tinned, cooked, dry = bool(told & _TINNED), bool(told & _TOLD_COOKED), bool(told & _DRY)
     drained = bool(told & {"drained", "rinsed"}) and not dry
     states: set[str] = set()
-    if tinned or (drained and not cooked):
+    if tinned:
         states = {"canned drained", "canned"}
     elif dry:
         states = {"dry"}
     elif cooked:
         states = {"boiled", "cooked"}
-    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words):
+    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words) and "drained" not in told:
         states = {"dry"}
+    elif drained:
+        states = {"canned drained", "canned"}
     elif match.food is not None and match.food.state in {"dry", "canned"}:
         return match
     kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state in states]

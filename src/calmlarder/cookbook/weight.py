@@ -10,6 +10,10 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93}  # ml; NIST Handbook 44, Appendix C
+# Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
+_LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
+_LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
+_SIZES = frozenset({"small", "medium", "large"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
 
 
@@ -41,24 +45,28 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
     unit = found.main.unit or unit_in_name
     if unit == "stick" and food.kind == "butter":
         return Weight(found.main.number.times(_STICK_OF_BUTTER), True)
-    if (
-        unit is not None
-        and found.main.unit is None
-        and not any(row.measure == unit for row in tables.own_measures(food))
-    ):
+    own = {row.measure for row in tables.own_measures(food)}
+    if unit in _SIZES and unit not in own and "piece" not in own:
+        unit = unit_in_name  # `1 large celery stalk`
+    if unit is not None and found.main.unit != unit and unit not in own:
         unit = None
     grams = grams_of(Amount(found.main.number, unit, None, "counted", None), food, tables)
     return Weight(grams, False) if grams is not None else None
 
 
 def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
+    liquid = food.kind in _LIQUIDS
     if one.unit in VOLUMES:
         low, high = VOLUMES[one.unit]
+        if liquid:
+            return one.number.times(Span(low, (low + high) / 2, high))
         return grams_of_volume(one.number.times(Span(low, (low + high) / 2, high)), food, tables)
     if one.unit not in _SPOONS:
         return None
+    if liquid:
+        return one.number.times(_LEVEL).times(Span(*[_SPOONS[one.unit]] * 3))
     own = {row.measure for row in tables.own_measures(food)}
-    if one.unit not in own and "cup" in own and food.kind != "spice":
+    if one.unit not in own and own & {"cup", "tbsp"} and food.kind != "spice":
         size = _SPOONS[one.unit]
         return grams_of_volume(one.number.times(Span(size, size, size)), food, tables)
     return grams_of(Amount(one.number, one.unit, None, "counted", None), food, tables)

@@ -22,7 +22,7 @@ _KEPT = frozenset({
     "unsweetened", "spiced", "seasoned", "stuffed", "marinated", "breaded", "crushed", "diced", "chopped", "soured",
     "cracked", "rolled", "strained", "sieved", "minced", "ground", "sliced", "curly", "jelly", "puffed", "malted",
     "crystallized", "crystallised", "aged", "curried", "glazed", "mashed", "braised", "stewed", "toasted", "split",
-    "rapeseed", "cottonseed", "grapeseed", "hempseed", "weed", "seaweed", "bleed", "bread", "shelled", "mixed",
+    "rapeseed", "cottonseed", "grapeseed", "hempseed", "weed", "seaweed", "bleed", "bread", "shelled",
     "filled", "coated", "battered", "shredded", "flaked", "blended", "reduced", "bottled", "concentrated",
 })  # fmt: skip
 _PREP = frozenset({
@@ -36,8 +36,9 @@ _PREP = frozenset({
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 _TAIL = re.compile(
     r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit) more)|plus \d|to taste|to serve|to garnish"
-    r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)|or (?:more|so|as"
-    r"|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room|from (?:a|the|about|\d)|like|without"
+    r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
+    r"|or (?:more|so|as|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room"
+    r"|from (?:a|the|about|\d)|like|without"
     r"|see (?:note|recipe)|note|in total|per person|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
     r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid)\b|on the side|left|reserved|removed)).*"
 )

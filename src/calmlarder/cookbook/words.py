@@ -84,7 +84,8 @@ def layout(text: str) -> Layout:
     items = tuple(item for index in chosen for item in _items(lines[index]))
     kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
     steps = tuple(step[:LONGEST_STEP] for step in kept if step)
-    about = "\n".join(line.text[:LONGEST_STEP] for line in lines if not _like_ingredient(line.text))[:100_000]
+    taken = set(chosen)
+    about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     return Layout(_bare(first) if titled else "", items, steps, about)
 
 
@@ -119,7 +120,7 @@ def _section(line: str) -> str | None:
 
 def _like_ingredient(line: str) -> bool:
     bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
-    if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare):
+    if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
     starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare)
     return bool(starts) and not re.search(r"[.!?] [a-z]", bare)

@@ -1,7 +1,7 @@
 """Match words to a food: matched, ask, or unknown. Never a silent wrong food."""
 
 from collections.abc import Iterable
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Literal, NamedTuple
 
 from rapidfuzz import fuzz
@@ -75,6 +75,11 @@ class FoodMatcher:
             if food not in foods:
                 foods.append(food)
             self._names.append((words, food))
+        self._with_word: dict[str, dict[str, list[int]]] = {}
+        for index, (words, _) in enumerate(self._names):
+            for word in dict.fromkeys(words):
+                # Words that differ in their first sign are never taken for each other.
+                self._with_word.setdefault(word[0], {}).setdefault(word, []).append(index)
 
     @cached_property
     def plain_names(self) -> frozenset[str]:
@@ -133,11 +138,22 @@ class FoodMatcher:
     def _candidate(self, food: str, score: float) -> Candidate:
         return Candidate(food, self._tables.food_by_id[food].name, round(score, 1))
 
+    def _near(self, words: tuple[str, ...]) -> list[tuple[tuple[str, ...], str]]:
+        """Names, in their order, that share a word with the line, misspelt perhaps: no other can be meant."""
+        near = {
+            index
+            for word in dict.fromkeys(words)
+            for known, indexes in self._with_word.get(word[0], {}).items()
+            if _similar(word, known) >= _SAME_WORD
+            for index in indexes
+        }
+        return [self._names[index] for index in sorted(near)]
+
     def _fuzzy(self, words: tuple[str, ...], told: frozenset[str]) -> Match:
         """Names whose every word is in the line, misspelt perhaps; what is left over makes it a question."""
         whole: dict[str, float] = {}
         partial: dict[str, float] = {}
-        for name, food in self._names:
+        for name, food in self._near(words):
             covered, left, score = _cover(words, name)
             if covered and not left:
                 whole[food] = max(whole.get(food, 0.0), score)
@@ -179,6 +195,7 @@ def _cover(words: tuple[str, ...], name: tuple[str, ...]) -> tuple[bool, tuple[s
     return len(scores) == len(name), tuple(free), score
 
 
+@lru_cache(maxsize=100_000)
 def _similar(word: str, wanted: str) -> float:
     if word == wanted:
         return 100.0

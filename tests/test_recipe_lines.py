@@ -1,0 +1,91 @@
+"""Single ingredient lines: amounts, states, and the confusions that would harm."""
+
+import pytest
+
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
+
+
+@pytest.fixture(scope="module")
+def lines(tables: Tables) -> LineReader:
+    return LineReader(tables)
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("2 tbsp garlic-infused oil", "oil-garlic"),
+        ("2 tbsp olive oil, infused with garlic", "oil-garlic"),
+        ("3 garlic cloves", "garlic"),
+        ("1 tsp garlic powder", "garlic-powder"),
+        ("4 spring onions, green part only", "spring-onion-green"),
+        ("4 spring onions (white part only)", "spring-onion-white"),
+        ("2 leeks, white part only", "leek-white"),
+        ("1 red onion", "onion-red"),
+        ("1 can chickpeas", "chickpeas-canned"),
+        ("200 g dried chickpeas, soaked overnight", "chickpeas-dry"),
+        ("200 g cooked chickpeas", "chickpeas-boiled"),
+        ("1 cup rice", "rice-white-dry"),
+        ("1 cup cooked rice", "rice-white-cooked"),
+        ("2 cups flour", "flour-wheat-white"),
+        ("2 tomatoes, chopped", "tomato"),
+    ],
+)
+def test_told_apart(line: str, food: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
+     "200 g cannellini beans", "1 tbsp garlic or chilli oil", "1 tsp garlic salt", "garlic bread", "1 l vegetable stock",
+     "200 g dried black beans", "3 fresh jalapenos", "1 can pumpkin", "2 tbsp wild garlic"],
+)  # fmt: skip
+def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert read.outcome in {"ask", "unknown"}
+    assert read.food is None
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["3 cloves", "1 tsp ground cloves", "1 tsp black onion seeds", "2 tbsp dark rum", "500 g mussels"],
+)
+def test_not_in_the_tables(line: str, lines: LineReader) -> None:
+    assert lines.read(line).outcome == "unknown"
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [
+        # NIST Handbook 44, Appendix C: 1 lb is 453.6 g, 1 oz 28.35 g, a US fluid ounce 29.57 ml.
+        ("1 lb potatoes", 453.6),
+        ("1 lb 2 oz potatoes", 510.3),
+        ("8 ounces firm tofu", 226.8),
+        ("2 (14-ounce) packages firm tofu", 793.8),
+        ("Two 14-ounce packages firm tofu", 793.8),
+        ("1 stick butter", 113.0),  # USDA SR28 portions 01001
+        ("1 cup butter", 227.0),  # the same
+        ("juice of 2 limes", 88.0),  # USDA SR28 portions 09160: a lime yields 44 g
+        ("2-3 carrots", 175.0),
+        ("1 cup (125 g) flour", 125.0),
+        ("200g/7oz spaghetti", 200.0),
+        ("1 dozen eggs", 660.0),
+    ],
+)
+def test_grams(line: str, grams: float, lines: LineReader) -> None:
+    assert lines.read(line).grams == pytest.approx(grams, rel=0.01)
+
+
+def test_alternatives_optional_several_headings_and_nothing(lines: LineReader) -> None:
+    assert (lines.read("25 g butter or oil").food, lines.read("25 g butter or oil").alternatives) == (
+        "butter",
+        ("oil-rapeseed",),
+    )
+    assert lines.read("1-2 tsp chilli flakes (optional)").optional
+    assert [other.food for other in lines.read("salt and pepper to taste").also] == ["pepper-black"]
+    assert lines.read("salt and bay leaf").outcome == "unknown"
+    assert lines.read("For the sauce:").outcome == "heading"
+    assert lines.read("500 ml boiling water").outcome == "nothing"
+    assert lines.read("x" * 5000).outcome == "unknown"
