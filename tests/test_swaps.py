@@ -4,6 +4,7 @@ Nothing here calls the program's own sums: loads are worked out anew from foods.
 margins that README.md tells (by eye 30 % more; borrowed and recalled figures 1.25 times, assumed ones 1.5 times).
 """
 
+import copy
 import csv
 import json
 import shutil
@@ -21,6 +22,7 @@ from calmlarder.export.swap_text import swap_object
 from calmlarder.sitting.profile import profile_named
 from calmlarder.swaps.model import Asked
 from calmlarder.swaps.rank import substitutes
+from calmlarder.swaps.verify import verify
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.places import shipped
@@ -301,3 +303,21 @@ def test_a_faulty_row_is_told_with_its_place(row: str, where: str, tmp_path: Pat
     last = len(path.read_text(encoding="utf-8").splitlines())
     faults = [str(problem) for problem in check_tables([folder])[1]]
     assert any(fault.startswith(f"swaps.csv:{last}:{where}:") for fault in faults), faults
+
+
+def test_the_check_of_swaps_finds_what_is_wrong(tables: Tables) -> None:
+    asked_for = Asked(
+        food=tables.food_by_id["onion-brown"], grams=Decimal(60), profile=profile_named("elimination", tables)
+    )
+    answer = swap_object(substitutes(asked_for, tables))
+    request = {"profile": "elimination", "diet": "omnivore", "avoid": []}
+    assert verify(answer, request, [TABLES]) == ()
+    assert verify(answer, {**request, "avoid": ["gluten"]}, [TABLES])  # asafoetida may be cut with wheat
+    for number, one in enumerate(answer["substitutes"]):
+        for key in ("load_g", "headroom_g"):
+            for group, shown in one[key].items():
+                wrong = copy.deepcopy(answer)
+                wrong["substitutes"][number][key][group] = shown + (0.05 if key == "headroom_g" else -0.05)
+                assert verify(wrong, request, [TABLES]), (number, key, group)
+    answer["substitutes"][0]["parts"][0]["food"] = "garlic"
+    assert verify(answer, request, [TABLES])

@@ -1,6 +1,8 @@
 """What several commands need: the tables, the day, the request."""
 
 import argparse
+import sys
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, get_args
@@ -20,11 +22,24 @@ if TYPE_CHECKING:
     from calmlarder.kitchen.equipment import Equipment
 
 DIETS = get_args(Diet)
+FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
+
+
+def folders_of(options: argparse.Namespace) -> list[Path]:
+    """Where the tables of this run are."""
+    return table_folders(Path(options.tables) if options.tables else None)
 
 
 def tables_of(options: argparse.Namespace) -> Tables:
     """The tables of this run."""
-    return load_tables(table_folders(Path(options.tables) if options.tables else None))
+    return load_tables(folders_of(options))
+
+
+def at_fault(what: str, faults: Sequence[str]) -> int:
+    """Say that an answer did not pass its own check, and give the exit status for it."""
+    print(f"calmlarder is at fault: {what} did not pass its own check and is not shown.", file=sys.stderr)
+    print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
+    return FAULT
 
 
 def day_of(options: argparse.Namespace) -> date:

@@ -4,7 +4,7 @@ import argparse
 import sys
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.kitchen_table import day_of, folders_of, tables_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import home_folder
 
@@ -17,5 +17,5 @@ def program(options: argparse.Namespace) -> int:
     from calmlarder.tui.app import LarderApp
 
     home = home_folder(Path(options.home) if options.home else None)
-    LarderApp(home, tables_of(options), day_of(options)).run()
+    LarderApp(home, tables_of(options), day_of(options), folders_of(options)).run()
     return 0

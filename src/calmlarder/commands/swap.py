@@ -6,7 +6,7 @@ from collections import defaultdict
 from decimal import Decimal
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import allergens_of, day_of, food_named, tables_of
+from calmlarder.commands.kitchen_table import allergens_of, at_fault, day_of, folders_of, food_named, tables_of
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.profile import profile_named
@@ -14,6 +14,7 @@ from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
 from calmlarder.swaps.plate import Plate, plate_of
 from calmlarder.swaps.rank import substitutes
+from calmlarder.swaps.verify import verify
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
@@ -42,6 +43,10 @@ def swap(options: argparse.Namespace) -> int:
     from calmlarder.export.style import style_of_output
     from calmlarder.export.swap_text import swap_object, swap_text
 
+    request = {"profile": asked.profile.name, "diet": asked.diet, "avoid": asked.avoid}
+    faults = verify(swap_object(answer), request, folders_of(options))
+    if faults:
+        return at_fault("a substitute", faults)
     if options.json:
         more = {} if plate is None else {"not_counted": list(plate.not_counted)}
         print(json.dumps({**swap_object(answer), **more}, ensure_ascii=False, indent=2))

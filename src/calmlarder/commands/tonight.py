@@ -9,21 +9,19 @@ from pathlib import Path
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
-from calmlarder.commands.kitchen_table import day_of, tables_of, wanted_of
+from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
-from calmlarder.tables.places import shipped, table_folders
+from calmlarder.tables.places import shipped
 
 if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
     from calmlarder.export.checked import Shown
-
-FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
 def tonight(options: argparse.Namespace) -> int:
@@ -84,15 +82,15 @@ def _dinner(
 
     composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
 
-    from calmlarder.export.checked import told_faults
+    from calmlarder.export.checked import faults_of
     from calmlarder.export.json import tonight_object
 
-    folders = table_folders(Path(options.tables) if options.tables else None)
     shown: list[Shown] = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest:
         shown.append((composed.nearest.dinner, composed.nearest.gives))
-    if told_faults(shown, wanted, lots, folders):
-        return FAULT
+    faults = faults_of(shown, wanted, lots, folders_of(options))
+    if faults:
+        return at_fault("a dinner", faults)
     if options.command == "tonight" and options.larder is None:
         from calmlarder.commands.cooked import remember
 

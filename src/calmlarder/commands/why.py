@@ -2,13 +2,12 @@
 
 import argparse
 import json
-from pathlib import Path
 
-from calmlarder.commands.kitchen_table import food_named, tables_of, wanted_of
+from calmlarder.commands.kitchen_table import at_fault, folders_of, food_named, tables_of, wanted_of
 from calmlarder.commands.stored import fill_from_home
-from calmlarder.commands.tonight import FAULT, eaten_before_of, larder_asked
+from calmlarder.commands.tonight import eaten_before_of, larder_asked
 from calmlarder.larder.box import boxes_of, with_boxes
-from calmlarder.tables.places import shipped, table_folders
+from calmlarder.tables.places import shipped
 
 
 def why(options: argparse.Namespace) -> int:
@@ -21,16 +20,16 @@ def why(options: argparse.Namespace) -> int:
     wanted = wanted_of(options, tables, **eaten_before_of(options))
 
     from calmlarder.compose.why.why import why as ask
-    from calmlarder.export.checked import told_faults
+    from calmlarder.export.checked import faults_of
     from calmlarder.export.why_text import why_object, why_text
     from calmlarder.patterns.load import load_patterns
 
     *_, answer = ask(food, lots, wanted, load_patterns(shipped("recipes")), tables)
-    folders = table_folders(Path(options.tables) if options.tables else None)
     other = answer.instead.dinner if answer.instead else None
     shown = [(dinner, ()) for dinner in (answer.tonight, other) if dinner is not None]
-    if told_faults(shown, wanted, lots, folders):
-        return FAULT
+    faults = faults_of(shown, wanted, lots, folders_of(options))
+    if faults:
+        return at_fault("a dinner", faults)
     if options.json:
         print(json.dumps(why_object(answer, wanted), ensure_ascii=False, indent=2))
     else:

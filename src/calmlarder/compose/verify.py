@@ -1,9 +1,9 @@
 """Recompute a dinner from the CSV rows in decimal arithmetic, sharing no code with the model.
 
-Nothing of calmlarder is imported here on purpose: what this file finds must not depend on what it checks.
+Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself: what
+this file finds must not depend on what it checks.
 """
 
-import csv
 import tomllib
 from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
@@ -11,17 +11,8 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, NamedTuple
 
-Row = dict[str, str]
+from calmlarder.recount import DIETS, Row, load_of, rows
 
-_MARGIN = {"analysed": "1", "published": "1", "borrowed": "1.25", "recalled": "1.25", "assumed": "1.5"}
-_PARTS = {
-    "oligosaccharides": ("fructans", "gos"),
-    "lactose": ("lactose",),
-    "sorbitol": ("sorbitol",),
-    "mannitol": ("mannitol",),
-    "polyols": ("sorbitol", "mannitol"),
-}
-_DIETS = ("vegan", "vegetarian", "omnivore")
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
 
@@ -44,9 +35,9 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = _plate(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
-    foods = {row["id"]: row for row in _rows(table_folders, "foods.csv", ("id",), used).values()}
-    figures = _rows(table_folders, "fermentables.csv", ("food", "component"), used)
-    caps = _rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
+    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
+    figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
+    caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (
         *wrong,
         *_people(dinner, request),
@@ -86,25 +77,6 @@ def _plate(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping
             for part in mixture["parts"]
         ]
     return found
-
-
-def _rows(
-    folders: Sequence[Path], name: str, key: Sequence[str], only: set[str] | None = None
-) -> dict[tuple[str, ...], Row]:
-    """Rows of a table by key, of later folders over earlier ones; `only` of these first key cells."""
-    rows: dict[tuple[str, ...], Row] = {}
-    for folder in folders:
-        if not (folder / name).exists():
-            continue
-        with (folder / name).open(encoding="utf-8-sig", newline="") as file:
-            lines = csv.reader(file)
-            header = next(lines)
-            first = header.index(key[0])
-            for cells in lines:
-                if cells and (only is None or cells[first].strip() in only):
-                    row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
-                    rows[tuple(row[column] for column in key)] = row
-    return rows
 
 
 def _given(
@@ -177,7 +149,7 @@ def _eatable(plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[
     faults = []
     for part in plate:
         food = foods[part.food]
-        if _DIETS.index(food["diet"]) > _DIETS.index(request["diet"]):
+        if DIETS.index(food["diet"]) > DIETS.index(request["diet"]):
             faults.append(f"{food['id']} is not {request['diet']}")
         held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
         faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
@@ -240,28 +212,6 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
     return faults
 
 
-def _load(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: bool) -> Decimal:
-    """G per 100 g of a group in a food."""
-
-    def row(component: str) -> tuple[Decimal, Decimal]:
-        cells = figures[food, component]
-        if worst and cells.get("high"):  # the high end of a range stands in for the margin
-            return Decimal(cells["high"]), Decimal(1)
-        return Decimal(cells["g_per_100g"]), Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
-
-    if group == "total":
-        return sum(
-            (_load(figures, food, one, worst) for one in ("oligosaccharides", "excess_fructose", "polyols")),
-            Decimal(0),
-        )
-    if group == "excess_fructose":
-        fructose, one = row("fructose")
-        cells = figures[food, "glucose"]  # never at its high end, which would lessen the excess
-        other = Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
-        return max(Decimal(0), fructose - Decimal(cells["g_per_100g"])) * max(one, other)
-    return sum((value * margin for value, margin in map(row, _PARTS[group])), Decimal(0))
-
-
 def _caps(
     dinner: Mapping[str, Any],
     plate: Sequence[_Part],
@@ -283,8 +233,8 @@ def _caps(
             if classes and foods[food]["cutoff_class"] not in classes:
                 continue
             shares = dinner["people"] * 100
-            plan[food] = plan.get(food, Decimal(0)) + _load(figures, food, cap["group"], False) * grams / shares
-            worst[food] = worst.get(food, Decimal(0)) + _load(figures, food, cap["group"], True) * most / shares
+            plan[food] = plan.get(food, Decimal(0)) + load_of(figures, food, cap["group"], False) * grams / shares
+            worst[food] = worst.get(food, Decimal(0)) + load_of(figures, food, cap["group"], True) * most / shares
         key = f"{cap['group']}:{cap['applies_to']}" if classes else cap["group"]
         held = worst if cap["holds"] == "worst" else plan
         if cap["scope"] == "food":

@@ -1,6 +1,5 @@
 """Dinners that are about to be shown, put through the check that shares nothing with what found them."""
 
-import sys
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -24,12 +23,3 @@ def faults_of(shown: Sequence[Shown], wanted: Wanted, lots: Sequence[Lot], folde
         plain_gives = [give.model_dump(mode="json") for give in gives]
         faults += verify(dinner_object(dinner), request, plain_lots, folders, shipped("recipes"), plain_gives)
     return faults
-
-
-def told_faults(shown: Sequence[Shown], wanted: Wanted, lots: Sequence[Lot], folders: Sequence[Path]) -> bool:
-    """Whether a dinner does not hold; then the faults are told on standard error, and it must not be shown."""
-    faults = faults_of(shown, wanted, lots, folders)
-    if faults:
-        print("calmlarder is at fault: a dinner did not pass its own check and is not shown.", file=sys.stderr)
-        print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
-    return bool(faults)

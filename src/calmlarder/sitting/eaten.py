@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable
 from datetime import datetime
-from typing import Annotated, NamedTuple
+from decimal import Decimal
+from typing import Annotated, NamedTuple, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -11,6 +12,8 @@ from calmlarder.sitting.groups import brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
+
+Number = TypeVar("Number", float, Decimal)
 
 ME = "me"
 EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
@@ -55,7 +58,7 @@ class Portion(NamedTuple):
     most_grams: float
 
 
-def most_of(grams: float, high: float, weighed: bool, sure: Sureness = USUAL) -> float:
+def most_of(grams: Number, high: Number, weighed: bool, sure: Sureness = USUAL) -> Number:
     """The worst case of an amount, g: as sure as the scale, else as the eye or to the end of its range."""
     return max(high, grams + sure.scale_grams) if weighed else max(high, grams * sure.by_eye / 100)
 

@@ -29,12 +29,34 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at. With a
     `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the caps.
     """
-    trouble = tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables) if held.cap.group not in _SUMS))
+    trouble = _trouble(asked, tables)
     holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
     if not holding:
         holding = _holding(computed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
     holding.sort(key=lambda one: (not one.in_larder, -one.score))
     return Answer(asked=asked, why=why(asked, tables), substitutes=tuple(holding))
+
+
+def fitting(asked: Asked, whole: Decimal, tables: Tables) -> list[Candidate]:
+    """What might stand in for `whole` grams of the food in a dish, whatever else is in it: caps are not looked at.
+
+    The tables' rows, and only where none of them may be eaten, what is nearest in the tables.
+    """
+    trouble = _trouble(asked, tables)
+    for candidates in (listed, computed):
+        fit = [
+            one
+            for one in candidates(asked.food, whole, tables)
+            if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)
+        ]
+        if fit:
+            return fit
+    return []
+
+
+def _trouble(asked: Asked, tables: Tables) -> tuple[Group, ...]:
+    """The groups that the amount asked for brings too much of by itself."""
+    return tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables) if held.cap.group not in _SUMS))
 
 
 def _holding(

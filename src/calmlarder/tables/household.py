@@ -12,7 +12,7 @@ Rounding = Literal["nearest", "down"]
 # Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
 _SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
 _BY_HAND = frozenset({"leaf", "salad-leaf", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
-_BY_SPOON = frozenset({
+BY_SPOON = frozenset({
     "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "citrus", "condiment", "spice", "sweetener", "flour",
     "starch", "nut", "seed", "nut-butter", "cream", "yoghurt", "milk", "plant-drink", "stock", "juice", "dried-fruit",
     "olive",
@@ -61,7 +61,7 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
 def _general(food: Food) -> set[str]:
     """The measures that suit a food's kind without a row of its own."""
     by_hand = {"handful"} if food.kind in _BY_HAND else set()
-    return by_hand | ({"tbsp", "tsp"} if food.kind in _BY_SPOON else set())
+    return by_hand | ({"tbsp", "tsp"} if food.kind in BY_SPOON else set())
 
 
 def _whole(count: float, name: str, rounding: Rounding) -> str:

@@ -14,6 +14,7 @@ from textual.filter import LineFilter
 
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import table_folders
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -33,14 +34,15 @@ class LarderApp(App[None]):
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight", show=False),
+        Binding("ctrl+r", "adapt", "A recipe", show=False),
         Binding("f1", "help", "Help", show=False),
     ]
 
-    def __init__(self, home: Path, tables: Tables, today: date) -> None:
+    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] | None = None) -> None:
         self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
         self._store = Store.at(home)
-        self._kitchen = Kitchen(self._store, tables, today)
+        self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Last of all, under NO_COLOR, no colour."""
@@ -93,6 +95,13 @@ class LarderApp(App[None]):
                 self.exit()
 
         self.push_screen(Choice(f"Not kept yet: {line}", [_STAY, _LEAVE]), picked)
+
+    def action_adapt(self) -> None:
+        """A recipe that somebody else wrote."""
+        if isinstance(self.screen, LarderScreen):
+            from calmlarder.tui.adapt_screen import AdaptScreen
+
+            self.push_screen(AdaptScreen(self._kitchen))
 
     def action_help(self) -> None:
         """The help page, once."""

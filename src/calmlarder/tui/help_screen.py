@@ -31,6 +31,9 @@ COOK. Space goes on, Left goes back, w says what the scale really showed and com
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
 c takes what was used out of the larder and logs your share; it counts for three hours.
 
+RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
+F7 saves the changed recipe, Esc goes back to the recipe.
+
 EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
 
 Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
+from pathlib import Path
 
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
@@ -33,10 +34,11 @@ _EVENING = time(18)  # the hour of a day that is not today: common practice, no 
 class Kitchen:
     """The larder of one home on one day, and what is asked of tonight."""
 
-    def __init__(self, store: Store, tables: Tables, today: date) -> None:
+    def __init__(self, store: Store, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
         self.store = store
         self._plain_tables = tables
         self.tables = tables  # with the dishes that stand boxed in the larder
+        self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
         self._reader = LarderReader(tables, today)
 

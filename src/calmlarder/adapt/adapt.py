@@ -1,0 +1,98 @@
+"""From the lines of a recipe to the smallest change that brings it under the caps."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from calmlarder.adapt.choices import Open, open_lines
+from calmlarder.adapt.counted import Counted, counted
+from calmlarder.adapt.loads import Brings, loads_of, passed
+from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Amount, Brought, Change, Eaters, Status, Unread
+from calmlarder.adapt.reasons import share_of, why_line, why_serving
+from calmlarder.adapt.solve import Solved, solve
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.tables.book import Tables
+
+MOST_SERVES = 500  # beyond it is a slip of the pen
+
+
+def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: Tables) -> Adapted:
+    """Bring a recipe for `serves` under the caps of one sitting, by the smallest change found."""
+    profile = eaters.profile
+    lines = counted(reads, eaters, tables)
+    own = [Brings(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures]
+    over = passed(own, serves, profile)
+    breaks = any(line.breaks for line in lines.counted)
+    opened: tuple[Open, ...] = ()
+    solved = Solved("none", (), serves, 0)
+    status: Status
+    if not lines.counted and lines.unread:
+        status = "nothing_read"
+    elif not over and not breaks:
+        status = "fits"
+    else:
+        opened = open_lines(lines.counted, serves, eaters, tables)
+        solved = solve(opened, serves, profile)
+        answers: dict[str, Status] = {
+            "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
+        }  # fmt: skip
+        status = answers[solved.kind]
+    changes = _changes(opened, solved, serves, eaters, over)
+    changed = {change.place for change in changes}
+    unread = tuple(one for one in lines.unread if one.place not in changed)
+    after = None
+    if status == "fits":
+        after = loads_of(own, serves, profile)
+    elif solved.chosen:
+        kept = [one for line, number in zip(opened, solved.chosen, strict=True) for one in line.choices[number].brings]
+        after = loads_of(kept, solved.serves, profile)
+    return Adapted(
+        status=_as_far_as_read(status, unread),
+        before=loads_of(own, serves, profile),
+        after=after,
+        caps_g={cap.key: cap.grams for cap in profile.sitting_caps},
+        passed=over,
+        brought=tuple(_brought(line, serves, eaters, over) for line in lines.counted),
+        amounts={line.place: line.amount for line in lines.counted if line.amount is not None},
+        changes=changes,
+        unread=unread,
+    )
+
+
+def _as_far_as_read(status: Status, unread: Sequence[Unread]) -> str:
+    """The status, saying so where it holds only for what was read."""
+    return f"{status}{FOR_WHAT_WAS_READ}" if unread and status != "nothing_read" else status
+
+
+def _changes(
+    opened: Sequence[Open], solved: Solved, serves: int, eaters: Eaters, over: tuple[str, ...]
+) -> tuple[Change, ...]:
+    found: list[Change] = []
+    if not solved.chosen:
+        return ()
+    for line, number in zip(opened, solved.chosen, strict=True):
+        choice = line.choices[number]
+        if choice.kind is not None:
+            found.append(
+                Change(
+                    place=line.line.place,
+                    ingredient=line.line.read.text,
+                    change=choice.kind,
+                    to=tuple(one.amount for one in choice.brings),
+                    lines=choice.lines,
+                    why=why_line(line, choice, serves, eaters.profile, over),
+                )
+            )
+    if solved.serves != serves:
+        why = why_serving(serves, solved.serves)
+        found.append(Change(place=None, ingredient="the whole dish", change="serving", to=(), lines=(), why=why))
+    return tuple(found)
+
+
+def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) -> Brought:
+    amount: Amount | None = line.amount
+    share = None
+    if amount is not None and line.figures is not None:
+        share = share_of(Brings(line.food, amount, line.figures), serves, eaters.profile, over)
+    if share is None:
+        return Brought(place=line.place, cap=None, grams=Decimal(0))
+    return Brought(place=line.place, cap=share.cap.key, grams=share.grams)

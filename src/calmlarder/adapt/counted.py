@@ -1,0 +1,94 @@
+"""Which lines of a recipe count, and what each stands for."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from calmlarder.adapt.model import Amount, Eaters, Unread
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.sitting.eaters import allergens_met, suits_diet
+from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+
+class Counted(NamedTuple):
+    """A line whose food is known. `amount` or `figures` is None where it cannot be told what it brings.
+
+    `breaks` says how the food breaks diet or allergens; nothing where it may be eaten.
+    """
+
+    place: int
+    read: IngredientRead
+    food: Food
+    amount: Amount | None
+    figures: FoodFigures | None
+    breaks: str
+
+    @property
+    def brings(self) -> bool:
+        """Whether any figure of it is above nothing."""
+        return self.amount is not None and self.figures is not None and any(self.figures.worst.values())
+
+
+class Lines(NamedTuple):
+    """The lines that count, in order, and those that do not."""
+
+    counted: tuple[Counted, ...]
+    unread: tuple[Unread, ...]
+
+
+def counted(reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables) -> Lines:
+    """Sort the lines of a recipe. A line is never taken for harmless because it was not understood."""
+    known: list[Counted] = []
+    unread: list[Unread] = []
+    figures: dict[str, FoodFigures | None] = {}
+    for place, read in enumerate(reads):
+        if read.outcome in {"heading", "nothing"}:
+            continue
+        why = _why_unread(read, tables)
+        if why is None:
+            food = tables.food_by_id[read.food or ""]
+            if food.id not in figures:
+                missing = tables.unknown_of(food.id)
+                figures[food.id] = None if missing else food_figures(tables.fermentables_of(food.id))
+            line = Counted(place, read, food, _amount(read), figures[food.id], _breaks(food, eaters))
+            known.append(line)
+            why = _why_uncounted(line, tables)
+        if why is not None:
+            unread.append(Unread(place=place, text=read.text, why=why))
+    return Lines(tuple(known), tuple(unread))
+
+
+def _why_unread(read: IngredientRead, tables: Tables) -> str | None:
+    if read.outcome == "ask":
+        named = " or ".join(f"`{choice}`" for choice in read.choices[:4])
+        return f"it may be several foods: write {named}" if named else "it may be several foods"
+    if read.outcome == "unknown" or read.food not in tables.food_by_id:
+        return "the tables know no food of that name"
+    return None
+
+
+def _why_uncounted(line: Counted, tables: Tables) -> str | None:
+    if line.figures is None:
+        other = f"; `calmlarder swap {line.food.name}` says what can stand in" if tables.swaps_of(line.food.id) else ""
+        return f"no figure is known for the {', '.join(tables.unknown_of(line.food.id))} of {line.food.name}{other}"
+    if line.amount is None and any(line.figures.worst.values()):
+        return f"it does not say how much {line.food.name}"
+    return None
+
+
+def _amount(read: IngredientRead) -> Amount | None:
+    """The amount of a line; None where it gives none, or none that can be."""
+    if read.food is None or read.grams is None or not 0 < read.grams < 1_000_000:
+        return None
+    grams = Decimal(str(read.grams))
+    high = grams if read.grams_high is None else max(grams, Decimal(str(read.grams_high)))
+    return Amount(food=read.food, grams=grams, high=high, weighed=read.weighed)
+
+
+def _breaks(food: Food, eaters: Eaters) -> str:
+    if not suits_diet(food, eaters.diet):
+        return f"{food.name} is not {eaters.diet}"
+    met = allergens_met(food, eaters.avoid)
+    return f"{food.name} holds or may hold {', '.join(met)}" if met else ""

@@ -1,0 +1,77 @@
+"""What foods of a recipe bring under each cap, in whole numbers: mg per 100 g times hundredths of a gram."""
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from calmlarder.adapt.model import Amount, Loads
+from calmlarder.sitting.groups import FoodFigures
+from calmlarder.sitting.profile import Profile, cap_milligrams
+from calmlarder.tables.rows import Cap, Food
+
+MG = 10_000  # of these whole numbers in a milligram
+
+
+class Brings(NamedTuple):
+    """An amount of a food, with its figures."""
+
+    food: Food
+    amount: Amount
+    figures: FoodFigures
+
+    def under(self, cap: Cap, holds: str | None = None) -> int:
+        """What it brings under a cap, rounded up, in the case in which the cap holds or the one given."""
+        if not cap.covers(self.food.cutoff_class):
+            return 0
+        worst = (holds or cap.holds) == "worst"
+        grams = self.amount.most if worst else self.amount.grams
+        return (self.figures.worst if worst else self.figures.plan)[cap.group] * math.ceil(grams * 100)
+
+
+class CapRow(NamedTuple):
+    """A cap; `food` is the one it is held for, None for all of a sitting."""
+
+    cap: Cap
+    food: str | None
+
+    def counts(self, one: Brings) -> int:
+        """What one amount brings under this row."""
+        return one.under(self.cap) if self.food in (None, one.food.id) else 0
+
+    @property
+    def room(self) -> int:
+        """What one serving may bring."""
+        return cap_milligrams(self.cap) * MG
+
+
+def cap_rows(foods: Iterable[str], profile: Profile) -> Iterator[CapRow]:
+    """Every cap of the profile: of a sitting once, of one food once for each food."""
+    for cap in profile.sitting_caps:
+        yield CapRow(cap, None)
+    for food in dict.fromkeys(foods):
+        for cap in profile.food_caps:
+            yield CapRow(cap, food)
+
+
+def passed(all_brings: Sequence[Brings], serves: int, profile: Profile) -> tuple[str, ...]:
+    """Keys of the caps that one of so many servings passes."""
+    over = [
+        row.cap.key
+        for row in cap_rows((one.food.id for one in all_brings), profile)
+        if sum(row.counts(one) for one in all_brings) > row.room * serves
+    ]
+    return tuple(dict.fromkeys(over))
+
+
+def loads_of(all_brings: Sequence[Brings], serves: int, profile: Profile) -> Loads:
+    """Grams a serving under each sitting cap."""
+
+    def grams(cap: Cap, holds: str) -> Decimal:
+        return Decimal(sum(one.under(cap, holds) for one in all_brings)) / (1000 * MG * serves)
+
+    return Loads(
+        serves=serves,
+        loads_g={cap.key: grams(cap, "plan") for cap in profile.sitting_caps},
+        worst_g={cap.key: grams(cap, "worst") for cap in profile.sitting_caps},
+    )

@@ -1,0 +1,98 @@
+"""What a recipe is to be brought under, and what comes back."""
+
+from collections.abc import Mapping
+from decimal import Decimal
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.sitting.eaten import most_of
+from calmlarder.sitting.profile import Profile
+from calmlarder.tables.vocabulary import Allergen, Diet
+
+Kind = Literal["swap", "less", "out", "serving"]
+# `fits`: nothing has to change. `adapted`: no smaller change exists; `adapted_best_found`: perhaps one does.
+# `cannot`: proven that nothing within what the dish bears brings it under; `open`: none was found in time.
+# `nothing_read`: no line could be counted, so nothing is said.
+Status = Literal["fits", "adapted", "adapted_best_found", "cannot", "open", "nothing_read"]
+FOR_WHAT_WAS_READ = "_for_what_was_read"  # behind a status where some line was not counted
+
+
+class _Kept(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class Eaters(_Kept):
+    """Who eats: the caps of one sitting of one person, diet and allergens."""
+
+    profile: Profile
+    diet: Diet = "omnivore"
+    avoid: tuple[Allergen, ...] = ()
+
+
+class Amount(_Kept):
+    """Grams of a food in the whole recipe; `high` is the end of the range its line gives."""
+
+    food: str
+    grams: Decimal
+    high: Decimal
+    weighed: bool
+
+    @property
+    def most(self) -> Decimal:
+        """The worst case in grams."""
+        return most_of(self.grams, self.high, self.weighed)
+
+
+class Change(_Kept):
+    """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place."""
+
+    place: int | None
+    ingredient: str
+    change: Kind
+    to: tuple[Amount, ...]
+    lines: tuple[str, ...]
+    why: str
+
+
+class Unread(_Kept):
+    """A line that was not counted, and why."""
+
+    place: int
+    text: str
+    why: str
+
+
+class Loads(_Kept):
+    """Grams of each sitting cap's group in one serving: as planned, and in the worst case."""
+
+    serves: int
+    loads_g: Mapping[str, Decimal]
+    worst_g: Mapping[str, Decimal]
+
+
+class Brought(_Kept):
+    """What one counted line brings a serving: the cap it takes most of, and grams of it in the case that counts."""
+
+    place: int
+    cap: str | None
+    grams: Decimal
+
+
+class Adapted(_Kept):
+    """The answer. `after` and `changes` are of the smallest change; `passed` names the caps passed as written."""
+
+    status: str
+    before: Loads
+    after: Loads | None
+    caps_g: Mapping[str, Decimal]
+    passed: tuple[str, ...]
+    brought: tuple[Brought, ...]
+    amounts: Mapping[int, Amount]
+    changes: tuple[Change, ...]
+    unread: tuple[Unread, ...]
+
+    @property
+    def holds(self) -> bool:
+        """Whether the recipe, changed or as it is, keeps under every cap as far as it was read."""
+        return self.status.startswith(("fits", "adapted"))

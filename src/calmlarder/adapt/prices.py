@@ -1,0 +1,46 @@
+"""What each change costs: how much of the dish it takes away. Ours, from common practice; no source.
+
+A point is about a hundredth of a main thing on the plate.
+"""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from calmlarder.tables.vocabulary import Role
+
+POINT = 1000  # the model counts in thousandths of a point
+
+# How much of the dish a thing is at a usual portion, by what it does there: without the rice or the fish it is
+# another dish, without the parsley the same one.
+WEIGHT: Mapping[Role, int] = MappingProxyType({
+    "base": 100, "protein": 100, "vegetable": 60, "sauce": 40, "sweet": 40, "liquid": 30, "thickener": 30,
+    "topping": 30, "aromatic": 25, "acid": 20, "fat": 20, "spice": 15,
+})  # fmt: skip
+# More than a usual portion counts more, less counts less, within reason: a splash of cream is still noticed.
+LEAST_SHARE, MOST_SHARE = 0.25, 1.5
+
+TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
+ANOTHER_PART = 3  # a swap in two parts: one more thing to buy
+SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py
+ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so
+
+# Leaving a thing out beside its weight: the main of a dish and what binds it are missed more than their weight.
+OUT: Mapping[Role, float] = MappingProxyType({"base": 4, "protein": 4, "thickener": 2, "vegetable": 1.5, "liquid": 2})
+OUT_ELSE = 1.2
+OPTIONAL_OUT = 0.1  # the recipe says itself that it may be left out
+
+# The least a dish bears of a thing, as a share of what is written.
+FLOOR: Mapping[Role, float] = MappingProxyType({
+    "base": 0.6, "protein": 0.6, "vegetable": 0.4, "sauce": 0.5, "sweet": 0.5, "liquid": 0.6, "thickener": 0.7,
+    "topping": 0.25, "aromatic": 0.4, "acid": 0.5, "fat": 0.6, "spice": 0.5,
+})  # fmt: skip
+
+# Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
+SMALLER = 300  # times the share by which a serving shrinks
+MOST_SERVINGS = 2  # times as many at the most: half a plate is the least that is still that dish
+MOST_LOST = 0.5  # of the dish's weight: beyond it is another dish
+
+
+def serving_price(serves: int, more: int) -> int:
+    """Thousandths of a point for cutting a dish for `serves` into `more` servings."""
+    return round(POINT * SMALLER * (more - serves) / more)

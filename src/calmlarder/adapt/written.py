@@ -1,0 +1,70 @@
+"""Ingredient lines as a cook writes them, and the amounts they stand for: as the reader of lines takes them."""
+
+from collections.abc import Iterator
+from decimal import ROUND_HALF_UP, Decimal
+from typing import NamedTuple
+
+from calmlarder.adapt.model import Amount
+from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.weight import weight_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.household import BY_SPOON
+from calmlarder.tables.rows import Food
+
+# Poured things are told in millilitres, weighed by what a cup of them weighs.
+_POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
+_ON_THE_SCALE = 10  # g; less is spooned: common practice
+_SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "1 tsp", "1 1/2 tsp", "2 tsp")
+_NEAR = 0.26  # how far a spoon may be from the grams asked for, as a share of them
+
+
+class Written(NamedTuple):
+    """A line, and what it stands for."""
+
+    line: str
+    amount: Amount
+
+
+def written(food: Food, grams: Decimal, tables: Tables, tail: str = "") -> Written:
+    """The line for so many grams of a food: measured from 10 g on, spooned below where a spoon comes near."""
+    if grams < _ON_THE_SCALE:
+        spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
+        if spoon is not None and abs(spoon[1].grams - grams) <= Decimal(str(_NEAR)) * grams:
+            return Written(f"{spoon[0]} {food.name}{tail}", spoon[1])
+    if food.kind in _POURED:
+        cup = _amount("100 ml", food, tables)
+        if cup is not None:
+            words = f"{float(_sane(grams * 100 / cup.grams)):g} ml"
+            poured = _amount(words, food, tables)
+            if poured is not None:
+                return Written(f"{words} {food.name}{tail}", poured)
+    sane = _sane(grams)
+    amount = Amount(food=food.id, grams=sane, high=sane, weighed=True)
+    return Written(f"{float(sane):g} g {food.name}{tail}", amount)
+
+
+def _sane(amount: Decimal) -> Decimal:
+    """As a scale or a jug shows it."""
+    step = Decimal(5) if amount >= 100 else Decimal(1) if amount >= _ON_THE_SCALE else Decimal("0.5")
+    return max(step, (amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
+
+
+def _spoons(food: Food, tables: Tables) -> Iterator[tuple[str, Amount]]:
+    """Spoons and pinches of a food, in words and grams; none where it is not spooned."""
+    if food.kind not in BY_SPOON:
+        return
+    for words in _SPOONS:
+        if words == "1 pinch" and food.kind != "spice":
+            continue
+        amount = _amount(words, food, tables)
+        if amount is not None:
+            yield words, amount
+
+
+def _amount(words: str, food: Food, tables: Tables) -> Amount | None:
+    """What the reader makes of an amount of a food."""
+    weight = weight_of(take_quantity(words), None, food, tables)
+    if weight is None:
+        return None
+    grams, high = (Decimal(str(round(one, 2))) for one in (weight.grams.typical, weight.grams.high))
+    return Amount(food=food.id, grams=grams, high=max(grams, high), weighed=weight.weighed)

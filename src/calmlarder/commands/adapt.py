@@ -1,0 +1,52 @@
+"""`calmlarder adapt FILE`: the smallest change that brings a recipe under the caps."""
+
+import argparse
+import json
+
+from calmlarder.commands.kitchen_table import allergens_of, at_fault, folders_of, tables_of
+from calmlarder.cookbook.read import read_recipe
+from calmlarder.cookbook.recipe import Recipe
+from calmlarder.larder.files import read_text, where_of
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.profile import profile_named
+
+MOST_BYTES = 5_000_000
+
+
+def adapt(options: argparse.Namespace) -> int:
+    """Read, solve, check, show; status 3 where the recipe cannot be brought under."""
+    tables = tables_of(options)
+
+    from calmlarder.adapt.model import Eaters
+
+    eaters = Eaters(profile=profile_named(options.profile, tables), diet=options.diet, avoid=allergens_of(options))
+    recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
+    serves = _serves(options, recipe)
+
+    from calmlarder.export.adapting import answer_for
+
+    answer = answer_for(recipe, serves, eaters, options.format, tables, folders_of(options))
+    if answer.faults:
+        return at_fault("an adapted recipe", answer.faults)
+    if options.json:
+        print(json.dumps(answer.told, ensure_ascii=False, indent=2))
+    else:
+        from calmlarder.export.adapt_text import adapt_text
+        from calmlarder.export.style import style_of_output
+
+        print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output()), end="")
+    return 0 if answer.adapted.holds else 3
+
+
+def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
+    """Into how many servings the dish goes at one sitting. Raises CannotGoOn where nobody says."""
+    from calmlarder.adapt.adapt import MOST_SERVES
+
+    for where, number in (("--people", options.people), ("--serves", options.serves)):
+        if number is not None and not 1 <= number <= MOST_SERVES:
+            raise CannotGoOn([Problem(where=where, what=f"{number} cannot be", remedy=f"give 1 to {MOST_SERVES}")])
+    serves = options.people or options.serves or recipe.serves
+    if serves is None or not 1 <= serves <= MOST_SERVES:
+        what = "the recipe does not say how many it serves"
+        raise CannotGoOn([Problem(where=where_of(options.file), what=what, remedy="say it with --serves")])
+    return int(serves)

@@ -1,0 +1,57 @@
+"""An adapted recipe as plain JSON values; the keys are a promise to other programs."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from calmlarder.adapt.model import Adapted, Amount, Loads
+from calmlarder.cookbook.recipe import IngredientRead
+
+
+def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, recipe: str | None) -> dict[str, Any]:
+    """The answer of `adapt --json`. Grams are of the whole recipe, loads of one serving."""
+    caps = {key: float(grams) for key, grams in adapted.caps_g.items()}
+    return {
+        "title": title,
+        "serves": adapted.before.serves,
+        "ingredients": [_ingredient(read, adapted.amounts.get(place)) for place, read in enumerate(reads)],
+        "before": _loads(adapted.before),
+        "after": {**_loads(adapted.after), "caps_g": caps} if adapted.after else None,
+        "caps_g": caps,
+        "passed": list(adapted.passed),
+        "status": adapted.status,
+        "changes": [
+            {
+                "line": change.place,
+                "ingredient": change.ingredient,
+                "change": change.change,
+                "to": [_amount(one) for one in change.to],
+                "written": list(change.lines),
+                "why": change.why,
+            }
+            for change in adapted.changes
+        ],
+        "unread": [{"text": one.text, "why": one.why} for one in adapted.unread],
+        "recipe": recipe,
+    }
+
+
+def _ingredient(read: IngredientRead, amount: Amount | None) -> dict[str, Any]:
+    told = {"food": read.food, "grams": None, "grams_high": None, "weighed": read.weighed}
+    return {"text": read.text, "outcome": read.outcome, **(_amount(amount) if amount else told)}
+
+
+def _amount(amount: Amount) -> dict[str, Any]:
+    return {
+        "food": amount.food,
+        "grams": float(amount.grams),
+        "grams_high": float(amount.high),
+        "weighed": amount.weighed,
+    }
+
+
+def _loads(loads: Loads) -> dict[str, Any]:
+    return {
+        "serves": loads.serves,
+        "loads_g": {key: round(float(grams), 5) for key, grams in loads.loads_g.items()},
+        "worst_g": {key: round(float(grams), 5) for key, grams in loads.worst_g.items()},
+    }

@@ -1,0 +1,169 @@
+"""A recipe that somebody else wrote: paste it or name its file, see what has to change, keep the new one."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, ClassVar
+
+from textual import on, work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Horizontal, VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Footer, Header, Input, Static, TextArea
+from textual.worker import Worker, get_current_worker
+
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.ask import Ask
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.export.adapting import Answer
+
+_MARGIN = 4  # columns for padding and the scroll bar
+_OVER = "write over it"
+
+
+class AdaptScreen(Screen[None]):
+    """The recipe, or what has to change in it."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("f5", "adapt", "Bring it under"),
+        Binding("f7", "save", "Save"),
+        Binding("escape", "back", "Back"),
+        Binding("f1", "app.help", "Help"),
+    ]
+
+    def __init__(self, kitchen: Kitchen) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._changed: str | None = None
+
+    def compose(self) -> ComposeResult:
+        """A file, for how many, the recipe; then the answer in its place."""
+        yield Header(icon="")
+        with Horizontal(id="of-recipe"):
+            yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
+            yield Input(placeholder="serves", type="integer", id="serves")
+        yield TextArea(id="recipe")
+        with VerticalScroll(id="adapted-scroll"):
+            yield Static("", id="adapted", markup=False)
+        yield Footer(show_command_palette=False)
+
+    def on_mount(self) -> None:
+        """Ready for a paste."""
+        self.sub_title = "recipe"
+        self.query_one("#adapted-scroll").display = False
+        self.query_one(TextArea).focus()
+
+    @on(Input.Submitted, "#file")
+    def read_file(self, event: Input.Submitted) -> None:
+        """Put the file's text into the place for it."""
+        from calmlarder.cookbook.bounds import MOST_SIGNS
+        from calmlarder.larder.files import read_text
+        from calmlarder.matching.clean import clean
+
+        try:
+            text = read_text(str(Path(event.value).expanduser()), MOST_SIGNS, "give the recipe alone")
+        except CannotGoOn as stop:
+            self._say(stop)
+            return
+        self.query_one(TextArea).text = clean(text)
+        self.action_adapt()
+
+    @on(Input.Submitted, "#serves")
+    def action_adapt(self) -> None:
+        """Look for the smallest change."""
+        typed = self.query_one("#serves", Input).value
+        self._look(self.query_one(TextArea).text, int(typed) if typed.isdigit() else None)
+
+    @work(thread=True, exclusive=True)
+    def _look(self, text: str, serves: int | None) -> None:
+        """In a thread of its own; the solver is loaded here."""
+        from calmlarder.adapt.adapt import MOST_SERVES
+        from calmlarder.adapt.model import Eaters
+        from calmlarder.cookbook.read import read_recipe
+        from calmlarder.export.adapting import answer_for
+
+        worker: Worker[None] = get_current_worker()
+        kitchen, call = self._kitchen, self.app.call_from_thread
+        avoided = call(kitchen.words, "avoid")
+        eaters = Eaters(
+            profile=call(kitchen.profile),
+            diet=call(kitchen.word, "diet", DIETS, "omnivore"),
+            avoid=tuple(name for name in ALLERGENS if name in avoided),
+        )
+        try:
+            recipe = read_recipe(text)
+            count = serves or recipe.serves
+            if count is None or not 1 <= count <= MOST_SERVES:
+                what = "it does not say how many it serves" if count is None else f"it cannot serve {count}"
+                raise CannotGoOn([Problem(where="the recipe", what=what, remedy="say it above, on the right")])
+            answer = answer_for(recipe, count, eaters, None, kitchen.tables, kitchen.folders)
+        except CannotGoOn as stop:
+            call(self._say, stop)
+            return
+        if not worker.is_cancelled:
+            call(self._show, answer)
+
+    def _say(self, stop: CannotGoOn) -> None:
+        self.notify("\n".join(map(str, stop.problems)), severity="warning", timeout=8, markup=False)
+
+    def _show(self, answer: "Answer") -> None:
+        from calmlarder.export.adapt_text import adapt_text
+        from calmlarder.export.style import Style
+
+        if answer.faults:
+            self._changed = None
+            self.notify("calmlarder is at fault: the answer did not pass its own check and is not shown",
+                        severity="error", timeout=8)  # fmt: skip
+            return
+        self._changed = answer.changed
+        style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
+        title, tables = answer.recipe.title, self._kitchen.tables
+        text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
+        self.query_one("#adapted", Static).update(text)
+        self._turn(to_answer=True)
+
+    def _turn(self, to_answer: bool) -> None:
+        """Show the answer, or the recipe as it came."""
+        self.query_one("#of-recipe").display = not to_answer
+        self.query_one("#recipe").display = not to_answer
+        self.query_one("#adapted-scroll").display = to_answer
+        (self.query_one("#adapted-scroll") if to_answer else self.query_one(TextArea)).focus()
+
+    def action_back(self) -> None:
+        """From the answer to the recipe, from the recipe to the larder."""
+        if self.query_one("#adapted-scroll").display:
+            self._turn(to_answer=False)
+        else:
+            self.app.pop_screen()
+
+    def action_save(self) -> None:
+        """Write the changed recipe to a file."""
+        if self._changed is None:
+            self.notify("there is no changed recipe yet: F5 makes one")
+            return
+        self.app.push_screen(Ask("Save the changed recipe as which file?"), self._save_as)
+
+    def _save_as(self, name: str | None) -> None:
+        if name is None:
+            return
+        path = Path(name).expanduser()
+        if not path.exists():
+            self._write(path)
+            return
+
+        def sure(answer: str | None) -> None:
+            if answer == _OVER:
+                self._write(path)
+
+        self.app.push_screen(Choice("There is such a file.", ["leave it", _OVER]), sure)
+
+    def _write(self, path: Path) -> None:
+        try:
+            path.write_text(self._changed or "", encoding="utf-8")
+        except (OSError, ValueError) as error:
+            self.notify(f"it cannot be written: {error}", severity="warning", timeout=8, markup=False)
+            return
+        self.notify(f"saved: {path.name}", markup=False)

@@ -1,0 +1,144 @@
+"""`calmlarder adapt` as a cook or another program runs it; loads held against Varney et al. 2017 by `test_swaps`."""
+
+import io
+import json
+import sys
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from calmlarder.cli import main
+from test_swaps import VARNEY_2017
+
+RECIPE = """\
+Grandmother's chickpea curry
+
+Serves 4
+
+Ingredients
+
+300 g brown onions, finely chopped
+9 g garlic
+240 g canned chickpeas
+160 g carrots
+400 g tomatoes
+a knob of zorbulous
+
+Method
+
+1. Fry the onions and the garlic.
+2. Add the rest and simmer.
+"""
+JSON_LD = {
+    "@context": "https://schema.org",
+    "@type": "Recipe",
+    "name": "Curry \u001b[31mred",
+    "recipeYield": "4",
+    "recipeIngredient": ["300 g brown onions", "160 g carrots"],
+    "recipeInstructions": [{"@type": "HowToStep", "text": "Fry."}],
+}
+
+
+@pytest.fixture
+def recipe(tmp_path: Path) -> str:
+    path = tmp_path / "curry.txt"
+    path.write_text(RECIPE, encoding="utf-8")
+    return str(path)
+
+
+def told(capsys: pytest.CaptureFixture[str], *words: str, status: int = 0) -> dict[str, Any]:
+    assert main(["adapt", *words, "--json"]) == status
+    answer: dict[str, Any] = json.loads(capsys.readouterr().out)
+    return answer
+
+
+def test_as_json(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = told(capsys, recipe)
+    assert set(answer) >= {
+        "title", "serves", "ingredients", "before", "after", "status", "changes", "unread", "recipe",
+    }  # fmt: skip
+    assert (answer["title"], answer["serves"]) == ("Grandmother's chickpea curry", 4)
+    assert answer["status"] == "adapted_for_what_was_read"
+    assert [one["text"] for one in answer["unread"]] == ["a knob of zorbulous"]
+    cut = VARNEY_2017["oligosaccharides", "fresh"]
+    assert answer["after"]["caps_g"]["oligosaccharides:fresh;other"] == cut
+    assert answer["before"]["worst_g"]["oligosaccharides:fresh;other"] > cut
+    assert answer["after"]["worst_g"]["oligosaccharides:fresh;other"] <= cut
+    assert {change["change"] for change in answer["changes"]} <= {"swap", "less", "out", "serving"}
+    for change in answer["changes"]:
+        for line in change["written"]:
+            assert line in answer["recipe"]
+    assert "300 g brown onions" not in answer["recipe"]
+    assert "a knob of zorbulous" in answer["recipe"]
+    assert "2. Add the rest and simmer." in answer["recipe"]
+
+
+def test_what_was_adapted_fits_when_it_is_read_again(
+    recipe: str, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    changed = tmp_path / "changed.txt"
+    changed.write_text(told(capsys, recipe)["recipe"], encoding="utf-8")
+    again = told(capsys, str(changed))
+    assert (again["status"], again["changes"]) == ("fits_for_what_was_read", [])
+
+
+def test_other_forms(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    as_json_ld = json.loads(told(capsys, recipe, "--format", "jsonld")["recipe"])
+    assert as_json_ld["@type"] == "Recipe"
+    assert len(as_json_ld["recipeIngredient"]) >= 6
+    assert told(capsys, recipe, "--format", "markdown")["recipe"].startswith("# Grandmother's")
+
+
+def test_json_ld_from_standard_input_steers_no_terminal(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO(json.dumps(JSON_LD).encode())))
+    assert main(["adapt", "-"]) == 0
+    shown = capsys.readouterr().out
+    assert "\x1b" not in shown
+    assert max(map(len, shown.split("The recipe, changed")[0].splitlines())) <= 80
+    assert '"recipeIngredient"' in shown
+
+
+def test_people_who_share_all_of_it(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    four, two = told(capsys, recipe), told(capsys, recipe, "--people", "2")
+    key = "oligosaccharides:core"
+    assert two["serves"] == 2
+    assert two["before"]["loads_g"][key] == pytest.approx(2 * four["before"]["loads_g"][key], abs=0.0001)
+
+
+def test_it_asks_how_many_it_serves(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "unsaid.txt"
+    path.write_text(RECIPE.replace("Serves 4\n", ""), encoding="utf-8")
+    assert main(["adapt", str(path)]) == 2
+    assert "say it with --serves" in capsys.readouterr().err
+    assert told(capsys, str(path), "--serves", "4")["serves"] == 4
+
+
+@pytest.mark.parametrize("words", [["--serves", "0"], ["--people", "9999"], ["--profile", "none"], ["--avoid", "x"]])
+def test_options_that_cannot_be(words: list[str], recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["adapt", recipe, *words]) == 2
+    assert "Traceback" not in capsys.readouterr().err
+
+
+def test_a_file_that_is_not_there(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["adapt", "nowhere.txt"]) == 2
+    assert "nowhere.txt" in capsys.readouterr().err
+
+
+def test_nothing_can_be_read(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "strange.txt"
+    path.write_text("Strange\n\nServes 2\n\nIngredients\n\n2 zorbles\n3 quxnix\n", encoding="utf-8")
+    answer = told(capsys, str(path), status=3)
+    assert (answer["status"], len(answer["unread"])) == ("nothing_read", 2)
+
+
+def test_an_answer_that_fails_its_check_is_not_shown(
+    recipe: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calmlarder.export.adapting.verify", lambda *_: ("made up",))
+    assert main(["adapt", recipe]) == 70
+    output = capsys.readouterr()
+    assert output.out == ""
+    assert "made up" in output.err
