@@ -55,7 +55,7 @@ def _from_lines(options: argparse.Namespace, lines: Sequence[str], source: str) 
 
 
 def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], readings: tuple[Reading, ...]) -> int:
-    wanted = wanted_of(options, tables, **_eaten_before(options))
+    wanted = wanted_of(options, tables, **eaten_before_sitting(options))
 
     from calmlarder.compose.compose import compose
     from calmlarder.patterns.load import load_patterns
@@ -93,9 +93,9 @@ def _dinner(options: argparse.Namespace, tables: Tables, lots: Sequence[Lot], re
     return 0 if composed.dinners else 3
 
 
-def _eaten_before(options: argparse.Namespace) -> dict[str, object]:
+def eaten_before_sitting(options: argparse.Namespace) -> dict[str, object]:
     """The log of the hours before the sitting, where a home is asked: the kept larder's, or the one of --home."""
-    if options.command != "tonight" or (options.larder is not None and options.home is None):
+    if options.command == "demo" or (options.larder is not None and options.home is None):
         return {}
     from calmlarder.commands.ate import person
     from calmlarder.commands.moment import moment_of

@@ -18,4 +18,4 @@ class Caps:
             else:
                 options = draft.problem.options
                 terms = [(100 * options[n].unit * figure, draft.units[n]) for n, figure in row]
-            draft.model.add(sum(factor * variable for factor, variable in terms) <= allowed * 10_000)
+            draft.model.add(sum(factor * variable for factor, variable in terms) <= allowed * 10_000 * draft.active)
