@@ -3,19 +3,22 @@
 Beside it one model of all sittings works for a bound, on a second core.
 """
 
+import itertools
 import random
 import threading
 import time
 from collections.abc import Callable, Iterator, Sequence
-from itertools import combinations
 
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.columns import Dish, House
+from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import NEVER, Joint, Solved
 from calmlarder.tables.book import Tables
 
-_EFFORT = 2.0  # of one neighbourhood, in the solver's own measure; ours
+# In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
+_EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
+_MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
 
 
@@ -37,7 +40,9 @@ class Improver:
         self._kept = tuple(kept)
         self._tables = tables
         self._stop = stop
+        self._whole: Solved | None = None
         self._say = say
+        self._floors: dict[int, int] | None = None
         self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
@@ -63,40 +68,56 @@ class Improver:
         return joint.solve(10.0)
 
     def improve(self, end: float, seed: int, rounds: int | None) -> None:
-        """Neighbourhoods of two sittings, then three, until none helps, the time is up, or it is stopped."""
+        """Neighbours in time two by two, once over; then all and three at a time in turn, with ever more effort.
+
+        Ends when all together were proven the best, the time is up, `rounds` were done, or it is stopped.
+        """
         rng = random.Random(seed)
-        done = 0
-        size = 2
-        while size <= min(4, len(self.house.sittings)) or size == 2:
-            better = False
-            for free in self._neighbourhoods(rng, size):
-                if time.monotonic() >= end or self._stop.asked or (rounds is not None and done >= rounds):
-                    return
-                done += 1
-                better = self._replan(free, end) or better
-            size = size if better else size + 1
+        everything = set(range(len(self.house.sittings)))
+        left = itertools.count() if rounds is None else iter(range(rounds))
+        for free, effort in self._turns(rng, everything):
+            if time.monotonic() >= end or self._stop.asked or next(left, None) is None:
+                return
+            proven = self._replan(free, effort, end)
+            if proven and free == everything and not self._avoid:
+                return
 
-    def _neighbourhoods(self, rng: random.Random, size: int) -> Iterator[set[int]]:
-        numbers = range(len(self.house.sittings))
-        sets = [set(some) for some in combinations(numbers, min(size, len(numbers)))]
-        rng.shuffle(sets)
-        # Empty sittings first: nothing is worse.
+    def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float]]:
+        effort = _EFFORT_ALL
+        if len(everything) > 2:
+            for number in range(1, len(everything)):
+                yield {number - 1, number}, _EFFORT_TWO
+        while True:
+            yield everything, effort
+            if len(everything) > 3:
+                for free in self._threes(rng):
+                    yield free, _EFFORT_THREE
+            effort *= 2
+
+    def _threes(self, rng: random.Random) -> list[set[int]]:
+        """Some sets of three, those with an empty sitting first: nothing is worse."""
+        sets = [set(some) for some in itertools.combinations(range(len(self.house.sittings)), 3)]
         filled = {number for dish in self.dishes for number in dish.column.covers}
-        sets.sort(key=lambda some: some <= filled)
-        yield from sets
+        return sorted(rng.sample(sets, min(len(sets), _MOST_THREES)), key=lambda some: some <= filled)
 
-    def _replan(self, free: set[int], end: float) -> bool:
+    def _replan(self, free: set[int], effort: float, end: float) -> bool:
+        """Plan these sittings anew; whether what came out is proven the best for them."""
         stay = [dish for dish in self.dishes if dish in self._kept or free.isdisjoint(dish.column.covers)]
         taken = {number for dish in stay for number in dish.column.covers}
         numbers = {dish.column.number for dish in stay}
         columns = [c for c in self._columns if c.number not in numbers and taken.isdisjoint(c.covers)]
-        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid)
+        floors = self._floors
+        if floors is not None:
+            columns = [column for column in columns if column.number in floors]
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, floors)
         for dish in stay:
             joint.fix(dish)
         for dish in self.dishes:
             if dish not in stay:
                 joint.hint(dish)
-        return self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT, self._stop))
+        solved = joint.solve(max(0.05, end - time.monotonic()), effort, self._stop)
+        self._take(solved)
+        return solved.proven
 
     def _take(self, solved: Solved) -> bool:
         if solved.cost >= self.cost or self._too_long(solved.dishes):
@@ -120,16 +141,23 @@ class Improver:
     def bound_beside(self, end: float) -> tuple[threading.Thread, Stop]:
         """The one model of all sittings, at work in a thread; what it finds is taken in by `join`."""
         inner = Stop()
-        joint = Joint(self.house, self._columns, {})
-        for dish in self.dishes:
-            joint.fix(dish) if dish in self._kept else joint.hint(dish)
+        started = self.dishes
 
         def higher(bound: int) -> None:
             self.bound = max(self.bound, bound)
 
         def work() -> None:
-            self._whole = joint.solve(max(0.05, end - time.monotonic()), None, inner, higher)
-            self.bound = max(self.bound, self._whole.bound)
+            floors = floors_of(self.house, self._columns, end, inner)
+            # A pinned dish may lack a floor where it is no longer one that can be cooked; it stays all the same.
+            floors.update({dish.column.number: -NEVER // 1000 for dish in self._kept})
+            self._floors = floors
+            joint = Joint(self.house, [c for c in self._columns if c.number in floors], {}, floors)
+            for dish in started:
+                joint.fix(dish) if dish in self._kept else joint.hint(dish)
+            left = end - time.monotonic()
+            if left > 0 and not inner.asked:
+                self._whole = joint.solve(left, None, inner, higher, for_bound=True)
+                self.bound = max(self.bound, self._whole.bound)
 
         thread = threading.Thread(target=work, daemon=True)
         thread.start()
@@ -142,7 +170,8 @@ class Improver:
         while thread.is_alive():
             inner.ask()
             thread.join(_LOOK_S)
-        self._take(self._whole)
+        if self._whole is not None:
+            self._take(self._whole)
 
     def _tell(self) -> None:
         if self._say is not None:

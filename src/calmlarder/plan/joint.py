@@ -41,18 +41,24 @@ class Solved(NamedTuple):
 class Joint:
     """The model under construction. `posted` are drafts with the literal of their column."""
 
-    def __init__(self, house: House, columns: Sequence[Column], avoid: Avoid) -> None:
+    def __init__(
+        self, house: House, columns: Sequence[Column], avoid: Avoid, floors: Mapping[int, int] | None = None
+    ) -> None:
         self.house = house
         self.model = cp_model.CpModel()
         self.posted: list[tuple[Column, Draft]] = []
         self.cost: list[Any] = []
         self.scores: list[Any] = []
+        self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
         for column in columns:
             self._post(column, avoid)
+        self._numbers = {id(draft): column.number for column, draft in self.posted}
         self._choose()
         self._apart()
         self._stock()
         self._variety()
+        for column, draft in self.posted if floors else ():
+            self.model.add(sum(self.parts[column.number]) >= (floors or {})[column.number] * draft.active)
         post_stacking(self.model, house, self.posted)
 
     def _post(self, column: Column, avoid: Avoid) -> None:
@@ -69,6 +75,7 @@ class Joint:
         terms = [term for wish in WISHES for term in wish.terms(draft)]
         score = sum(factor * variable for factor, variable in terms) + constant(column.problem) * active
         self.cost.append(-score + LEFTOVER * POINT * (len(column.covers) - 1) * active)
+        self.parts[column.number] = [self.cost[-1]]
         self.scores.append(score)
         self.posted.append((column, draft))
 
@@ -106,10 +113,14 @@ class Joint:
             if used:
                 self.model.add(left >= 0)
             one_percent = shelf.portion_units * WASTED_PORTION // 100
-            self.cost.append(one_percent * shelf.percent(house.end, house.today) * left)
-            if shelf.countable:
-                late = [d.units[n] for s, d, n in used if shelf.late(house.sittings[s].day, house.today)]
-                self.cost.append(one_percent * LATE_PERCENT * sum(late))
+            waste = one_percent * shelf.percent(house.end, house.today)
+            self.cost.append(waste * left)
+            for sitting, draft, number in used:
+                self.parts[self._numbers[id(draft)]].append(-waste * draft.units[number])
+                if shelf.countable and shelf.late(house.sittings[sitting].day, house.today):
+                    late = one_percent * LATE_PERCENT * draft.units[number]
+                    self.cost.append(late)
+                    self.parts[self._numbers[id(draft)]].append(late)
             if shelf.opened_days is not None and used:
                 self._opening(place, used, left, one_percent)
 
@@ -189,8 +200,12 @@ class Joint:
         effort: float | None = None,
         stop: Stop | None = None,
         on_bound: Callable[[int], None] | None = None,
+        for_bound: bool = False,
     ) -> Solved:
-        """The least cost; `effort` is the solver's own measure of work, the same on any machine."""
+        """The least cost; `effort` is the solver's own measure of work, the same on any machine.
+
+        `for_bound` spends the time on what none can cost less than, not on better dishes.
+        """
         cost = sum(self.cost)
         self.model.minimize(cost)
         solver = cp_model.CpSolver()
@@ -199,6 +214,8 @@ class Joint:
         solver.parameters.linearization_level = 2
         solver.parameters.symmetry_level = 0
         solver.parameters.cp_model_probing_level = 0
+        solver.parameters.max_presolve_iterations = 1
+        solver.parameters.optimize_with_lb_tree_search = for_bound
         solver.parameters.max_time_in_seconds = max(0.01, seconds)
         if effort is not None:
             solver.parameters.max_deterministic_time = effort

@@ -7,6 +7,8 @@ from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import POINT
@@ -25,6 +27,7 @@ from calmlarder.tables.book import Tables
 
 _BUY_SHARE = 0.15  # of the time, for what to buy
 _WHY_SECONDS = 0.5  # to find out what stands in the way of an empty sitting
+_WHY_SECONDS_ALL = 2.0  # of all empty sittings
 
 Progress = Callable[[PlanSoFar], None]
 
@@ -117,6 +120,7 @@ def _told(
     house: House, dishes: Sequence[Dish], patterns: Sequence[Pattern], tables: Tables
 ) -> tuple[SittingPlanned, ...]:
     found = []
+    end = time.monotonic() + _WHY_SECONDS_ALL
     by_sitting = {number: dish for dish in dishes for number in dish.column.covers}
     told = {dish.column.number: dinner_of(dish.plan, False, tables) for dish in dishes}
     for number, one in enumerate(house.sittings):
@@ -130,23 +134,25 @@ def _told(
                 dinner=told[dish.column.number] if dish else None,
                 leftover_of=first if first != number else None,
                 boxed_for=last if last != number else None,
-                why_empty="" if dish else _why_empty(house, number, patterns, tables),
+                why_empty="" if dish else _why_empty(house, number, patterns, tables, end),
             )
         )
     return tuple(found)
 
 
-def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables) -> str:
+def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables, end: float) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
     wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
     lots = [shelf.on_day(one.day) for shelf in house.shelves]
-    if any(column.covers == (number,) for column in house.columns):
+
+    def problems(changed: Wanted) -> list[PatternProblem]:
+        return pattern_problems(lots, changed, patterns, tables)
+
+    left = min(_WHY_SECONDS, end - time.monotonic())
+    if left <= 0:
+        return "nothing was found for it in the time"
+    found = search(problems(wanted), 1, left)
+    if found.plans:
         return "what the other sittings leave makes no dish within the limits"
-    found = obstacles(
-        offer(lots, wanted, tables)[0],
-        wanted,
-        lambda changed: pattern_problems(lots, changed, patterns, tables),
-        _WHY_SECONDS,
-    )
-    return "; ".join(found)
+    return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))
