@@ -3,6 +3,9 @@
 import copy
 import itertools
 import json
+import signal
+import subprocess
+import sys
 import threading
 import time
 from collections.abc import Callable, Sequence
@@ -356,6 +359,21 @@ def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.
     assert "give 1 to 6" in capsys.readouterr().err
     assert main([*common, "--sittings", "never"]) == 2
     assert "--sittings: `never`" in capsys.readouterr().err
+
+
+def test_ctrl_c_keeps_the_best_plan_so_far(tmp_path: Any, tables: Tables) -> None:
+    larder = tmp_path / "larder.txt"
+    larder.write_text("\n".join(larder_lines(tables, 40, 1)), encoding="utf-8")
+    command = [sys.executable, "-m", "calmlarder", "plan", "--larder", str(larder), "--today", "2026-03-11",
+               "--days", "4", "--seconds", "300", "--buy", "0", "--json"]  # fmt: skip
+    start = time.monotonic()
+    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as run:
+        time.sleep(8)
+        run.send_signal(signal.SIGINT)
+        out, error = run.communicate(timeout=120)
+    assert run.returncode == 0, error
+    assert json.loads(out)["status"] == "stopped"
+    assert time.monotonic() - start < 120
 
 
 def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None:

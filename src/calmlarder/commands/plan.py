@@ -3,6 +3,8 @@
 import argparse
 import json
 import sys
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -18,8 +20,9 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped, table_folders
 
 if TYPE_CHECKING:
+    from calmlarder.compose.stop import Stop
     from calmlarder.plan.plan_days import Progress
-    from calmlarder.plan.planned import PlanSoFar
+    from calmlarder.plan.planned import Planned, PlanSoFar
     from calmlarder.plan.sittings import PlannedSitting
 
 _MOST_TO_BUY = 9
@@ -43,10 +46,13 @@ def plan(options: argparse.Namespace) -> int:
         who = () if options.people > 1 else tuple(options.who or ("me",))
         stacking = Stacking(at=sittings[0].at, window_hours=options.window, fade=options.fade, who=who)
         wanted = wanted.model_copy(update={"stacking": stacking})
-    planned = plan_days(
-        lots, sittings, wanted, load_patterns(shipped("recipes")), tables,
-        seconds=options.seconds, progress=_progress(options), stop=Stop(), most_to_buy=options.buy,
-    )  # fmt: skip
+    stop, recipes, progress = Stop(), load_patterns(shipped("recipes")), _progress(options)
+
+    def work() -> "Planned":
+        return plan_days(lots, sittings, wanted, recipes, tables, options.seconds, progress, stop,
+                         most_to_buy=options.buy)  # fmt: skip
+
+    planned = _until_interrupted(work, stop)
 
     from calmlarder.export.plan_json import plan_object
     from calmlarder.plan.verify import verify_plan
@@ -67,6 +73,17 @@ def plan(options: argparse.Namespace) -> int:
 
         print(plan_text(planned, tables, style_of_output()), end="")
     return 3 if planned.status == "none" else 0
+
+
+def _until_interrupted(work: "Callable[[], Planned]", stop: "Stop") -> "Planned":
+    """Ctrl-C ends the search and keeps the best plan so far; the solver would not hear of it in this thread."""
+    with ThreadPoolExecutor(1) as pool:
+        future = pool.submit(work)
+        while True:
+            try:
+                return future.result()
+            except KeyboardInterrupt:
+                stop.ask()
 
 
 def _sittings(options: argparse.Namespace) -> "tuple[PlannedSitting, ...]":
@@ -103,7 +120,8 @@ def _progress(options: argparse.Namespace) -> "Progress | None":
         seconds = (datetime.now() - start).total_seconds()
         filled = sum(bool(title) for title in plan.titles)
         print(
-            f"{seconds:5.1f} s: {filled} of {len(plan.titles)} sittings, cost {plan.cost_points:.0f}", file=sys.stderr
+            f"{seconds:5.1f} s: {filled} of {len(plan.titles)} sittings, cost {plan.cost_points:.0f} (Ctrl-C keeps it)",
+            file=sys.stderr,
         )
 
     return say

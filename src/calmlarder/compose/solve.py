@@ -88,6 +88,8 @@ def solve(
     solver.parameters.max_time_in_seconds = max(0.01, seconds)
     if stop is not None:
         stop.working(solver)
+        # Whoever can ask for a stop hears Ctrl-C too; the solver would leave the process deaf or dead to it.
+        solver.parameters.catch_sigint_signal = False
     status = solver.solve(draft.model)
     if status == cp_model.INFEASIBLE:
         return Outcome("none", None)

@@ -30,6 +30,7 @@ def floors_of(house: House, columns: Sequence[Column], end: float, stop: Stop) -
         joint.model.minimize(sum(joint.parts[column.number]))
         solver = cp_model.CpSolver()
         solver.parameters.num_workers = 1
+        solver.parameters.catch_sigint_signal = False
         solver.parameters.random_seed = 1
         solver.parameters.linearization_level = 2
         solver.parameters.symmetry_level = 0

@@ -210,6 +210,7 @@ class Joint:
         self.model.minimize(cost)
         solver = cp_model.CpSolver()
         solver.parameters.num_workers = 1
+        solver.parameters.catch_sigint_signal = False  # the command asks for the stop
         solver.parameters.random_seed = 1
         solver.parameters.linearization_level = 2
         solver.parameters.symmetry_level = 0

@@ -83,5 +83,5 @@ class PlanSoFar(_Told):
 
 
 def gap_percent(cost: int, bound: int) -> float:
-    """How much of the cost may be in vain, in percent."""
-    return round(100 * max(0, cost - bound) / max(abs(cost), abs(bound), 1), 1)
+    """How much of the cost may be in vain, in percent; 100 where the bound says nothing, as below a cost of 0."""
+    return round(min(100.0, 100 * max(0, cost - bound) / max(abs(cost), abs(bound), 1)), 1)
