@@ -9,6 +9,7 @@ from calmlarder.compose.market import shortlist, wares
 from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.columns import Column, Dish, House, plain, suits, wanted_at
+from calmlarder.plan.improve import minutes_of
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.planned import ToBuy
 from calmlarder.plan.shelf import shelves_of
@@ -44,9 +45,10 @@ def worth_buying(
             continue
         bought = [use for use in new.plan.uses if use.option.offered.gives == "buy"]
         minutes = new.column.problem.wanted.minutes
-        dinner = dinner_of(new.plan, False, tables)
-        if not bought or (minutes is not None and dinner.minutes > minutes):
+        takes = minutes_of(new, tables)
+        if not bought or takes is None or (minutes is not None and takes > minutes):
             continue
+        dinner = dinner_of(new.plan, False, tables)
         one = house.sittings[number]
         what = f"{dinner.title[0].lower()}{dinner.title[1:]} on {one.at:%A} ({one.sitting})"
         saved = _saved(house, dishes, [*stay, new])

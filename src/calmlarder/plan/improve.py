@@ -22,6 +22,14 @@ _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
 
 
+def minutes_of(dish: Dish, tables: Tables) -> int | None:
+    """How long the timeline of a dish is; None where its tasks could not be put in any order."""
+    try:
+        return dinner_of(dish.plan, False, tables).minutes
+    except ValueError:
+        return None
+
+
 class Improver:
     """The best dishes so far, their cost, and the bound; costs in ten-thousandths of a point."""
 
@@ -131,9 +139,10 @@ class Improver:
         late = False
         for dish in dishes:
             minutes = dish.column.problem.wanted.minutes
-            if minutes is None or dish in self.dishes:
+            if dish in self.dishes:
                 continue
-            if dinner_of(dish.plan, False, self._tables).minutes > minutes:
+            takes = minutes_of(dish, self._tables)
+            if takes is None or (minutes is not None and takes > minutes):
                 self._avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
                 late = True
         return late

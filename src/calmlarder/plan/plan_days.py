@@ -75,7 +75,8 @@ def plan_days(
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    buy = worth_buying(house, dishes, tables, end, stop, most_to_buy) if most_to_buy else ()
+    buy_end = max(end, time.monotonic() + _BUY_SHARE * seconds)
+    buy = worth_buying(house, dishes, tables, buy_end, stop, most_to_buy) if most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
