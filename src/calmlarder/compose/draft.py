@@ -17,11 +17,14 @@ class Draft:
 
     units: how much (times the option's unit in grams); used, weighed, finished: yes or no;
     weighed_units: the units where weighed, else 0; family: the one flavour family of the dish.
+    `active` is 1, or where several dishes share a model the literal that says whether this one is cooked: rules and
+    wishes multiply what they ask for by it, which leaves the linear relaxation as tight as for one dish.
     """
 
-    def __init__(self, problem: PatternProblem) -> None:
+    def __init__(self, problem: PatternProblem, model: Any = None, active: Any = 1) -> None:
         self.problem = problem
-        self.model = cp_model.CpModel()
+        self.model = cp_model.CpModel() if model is None else model
+        self.active = active
         new = self.model
         options = problem.options
         self.used = [new.new_bool_var("") for _ in options]

@@ -90,16 +90,19 @@ def solve(
     solver.parameters.max_time_in_seconds = max(0.01, seconds)
     if stop is not None:
         stop.working(solver)
+        # Whoever can ask for a stop hears Ctrl-C too; the solver would leave the process deaf or dead to it.
+        solver.parameters.catch_sigint_signal = False
     status = solver.solve(draft.model)
     if status == cp_model.INFEASIBLE:
         return Outcome("none", None)
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return Outcome("open", None)
-    plan = _plan(draft, solver, round(solver.objective_value) + constant(problem))
+    plan = plan_of(draft, solver, round(solver.objective_value) + constant(problem))
     return Outcome("best" if status == cp_model.OPTIMAL else "found", plan)
 
 
-def _plan(draft: Draft, solver: cp_model.CpSolver, score: int) -> Plan:
+def plan_of(draft: Draft, solver: cp_model.CpSolver, score: int) -> Plan:
+    """The dinner of a draft as it was solved."""
     uses = []
     for number, option in enumerate(draft.problem.options):
         if solver.value(draft.used[number]):

@@ -33,7 +33,7 @@ def verify(
     """
     request, lots, wrong = _given(request, lots, gives)
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
-    plate = _plate(dinner, request, boxes)
+    plate = plate_of(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
@@ -52,7 +52,7 @@ def verify(
     )
 
 
-class _Part(NamedTuple):
+class Part(NamedTuple):
     """G of one food in the whole dish, planned and at the most; a dish from a box is its parts."""
 
     food: str
@@ -60,7 +60,8 @@ class _Part(NamedTuple):
     most: Decimal
 
 
-def _plate(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[_Part]:
+def plate_of(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[Part]:
+    """Every food of a dish, those of a boxed dish each by itself; `boxes` are the boxes of the larder by food."""
     by_eye = 1 + Decimal(request["sureness"]["eye_percent"]) / 100
     by_scale = Decimal(request["sureness"]["scale_grams"])
     found = []
@@ -68,12 +69,12 @@ def _plate(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping
         grams = Decimal(use["grams"])
         if use["food"] not in boxes:
             most = grams + by_scale if use["how"] == "weigh" else grams * by_eye
-            found.append(_Part(use["food"], grams, most))
+            found.append(Part(use["food"], grams, most))
             continue
         mixture = boxes[use["food"]]["mixture"]
         whole = mixture["shares"] * mixture["share_grams"]
         found += [
-            _Part(part["food"], part["grams"] * grams / whole, part["most_hundredths"] * grams / whole / 100)
+            Part(part["food"], part["grams"] * grams / whole, part["most_hundredths"] * grams / whole / 100)
             for part in mixture["parts"]
         ]
     return found
@@ -145,7 +146,7 @@ def _allowed(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]], reque
     return faults
 
 
-def _eatable(plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
+def _eatable(plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
     faults = []
     for part in plate:
         food = foods[part.food]
@@ -214,7 +215,7 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
 
 def _caps(
     dinner: Mapping[str, Any],
-    plate: Sequence[_Part],
+    plate: Sequence[Part],
     request: Mapping[str, Any],
     foods: Mapping[str, Row],
     figures: Mapping[tuple[str, ...], Row],
@@ -295,7 +296,7 @@ def _earlier(
 
 
 def _protein(
-    dinner: Mapping[str, Any], plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]
+    dinner: Mapping[str, Any], plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]
 ) -> list[str]:
     total = sum((Decimal(foods[part.food]["protein_g"] or 0) * part.grams for part in plate), Decimal(0))
     each = total / 100 / dinner["people"]
@@ -305,7 +306,7 @@ def _protein(
 
 
 def _lysine(
-    dinner: Mapping[str, Any], plate: Sequence[_Part], request: Mapping[str, Any], foods: Mapping[str, Row]
+    dinner: Mapping[str, Any], plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]
 ) -> list[str]:
     floor = request.get("lysine_mg", 0)
     total = sum((Decimal(foods[part.food]["lysine_mg"] or 0) * part.grams for part in plate), Decimal(0))

@@ -67,6 +67,7 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
     model.minimize(end * (total + 1) - sum(starts.values()))
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
+    solver.parameters.catch_sigint_signal = False
     solver.parameters.random_seed = 1
     solver.parameters.max_time_in_seconds = seconds
     status = solver.solve(model)

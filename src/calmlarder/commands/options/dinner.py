@@ -16,17 +16,21 @@ def add(commands: common.Commands) -> None:
     why = common.command(commands, "why", "why:why", "what a food does in tonight's dinner, or why it is not in it")
     why.add_argument("food", nargs="+", metavar="FOOD")
     for parser in (tonight, why):
-        common.larder_file(parser)
-        common.home(parser)
-        parser.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
         log_that_counts(parser)
         request(parser)
-        # Not given: what is settled at home holds, else the usual (commands/stored.py).
-        parser.set_defaults(**dict.fromkeys(FROM_HOME))
+        at_home(parser)
     for parser in (demo, tonight, why):
         common.today(parser)
         common.tables(parser)
         common.json(parser)
+
+
+def at_home(parser: common.Parser) -> None:
+    """The kept larder or a file; what was not given is what is settled at home, else the usual (commands/stored.py)."""
+    common.larder_file(parser)
+    common.home(parser)
+    parser.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
+    parser.set_defaults(**dict.fromkeys(FROM_HOME))
 
 
 def log_that_counts(parser: common.Parser) -> None:
@@ -39,11 +43,19 @@ def log_that_counts(parser: common.Parser) -> None:
 
 
 def request(parser: common.Parser) -> None:
-    """Who eats and what is asked for."""
+    """Who eats and what is asked for at one sitting."""
+    eating(parser)
+    option = parser.add_argument
+    option("--sitting", default="dinner", choices=SITTINGS, help="what is cooked (default dinner)")
+    option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
+    option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")
+
+
+def eating(parser: common.Parser) -> None:
+    """Who eats, and what holds for them at every sitting."""
     option = parser.add_argument
     option("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
     common.profile(parser)
-    option("--sitting", default="dinner", choices=SITTINGS, help="what is cooked (default dinner)")
     option("--protein", type=float, metavar="G", help="least protein a person, g (default: 20 for a dinner)")
     option("--minutes", type=int, metavar="M", help="most minutes to cook")
     common.eaters(parser)
@@ -55,5 +67,3 @@ def request(parser: common.Parser) -> None:
     option("--rings", type=int, default=2, metavar="N", help="rings of the stove, 1 to 4 (default 2)")
     option("--no-equipment", metavar="A,B", help="what the kitchen lacks, such as oven,blender")
     option("--use-shared", action="store_true", help="use what belongs to others too")
-    option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
-    option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")

@@ -14,4 +14,4 @@ class Asked:
                 for number, option in enumerate(draft.problem.options)
                 if option.offered.food.id == food
             ]
-            draft.model.add(sum(uses) >= 1)
+            draft.model.add(sum(uses) >= draft.active)

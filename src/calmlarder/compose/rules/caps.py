@@ -15,4 +15,4 @@ class Caps:
         for cap, row, allowed in load_rows(draft.problem):
             terms_of = draft.worst_terms if cap.holds == "worst" else draft.planned_terms
             terms = [term for number, figure in row for term in terms_of(number, figure)]
-            draft.model.add(sum(factor * variable for factor, variable in terms) <= allowed * 10_000)
+            draft.model.add(sum(factor * variable for factor, variable in terms) <= allowed * 10_000 * draft.active)

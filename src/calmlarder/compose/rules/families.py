@@ -8,7 +8,7 @@ class OneFamily:
 
     def post(self, draft: Draft) -> None:
         """Choose a family."""
-        draft.model.add_exactly_one(draft.family.values())
+        draft.model.add(sum(draft.family.values()) == draft.active)
         for number, option in enumerate(draft.problem.options):
             fitting = [chosen for name, chosen in draft.family.items() if option.offered.food.fit(name)]
             if len(fitting) < len(draft.family):

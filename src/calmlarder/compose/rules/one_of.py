@@ -9,4 +9,5 @@ class OneOf:
     def post(self, draft: Draft) -> None:
         """Require one."""
         for names in draft.problem.pattern.one_of:
-            draft.model.add(sum(draft.used[number] for name in names for number, _ in draft.problem.in_slot(name)) >= 1)
+            used = sum(draft.used[number] for name in names for number, _ in draft.problem.in_slot(name))
+            draft.model.add(used >= draft.active)

@@ -11,4 +11,5 @@ class ProteinFloor:
         wanted = draft.problem.wanted
         floor = round(wanted.protein_g * 1000) * wanted.people
         options = draft.problem.options
-        draft.model.add(sum(option.protein_mg * draft.units[n] for n, option in enumerate(options)) >= floor)
+        protein = sum(option.protein_mg * draft.units[n] for n, option in enumerate(options))
+        draft.model.add(protein >= floor * draft.active)

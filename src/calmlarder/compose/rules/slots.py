@@ -15,8 +15,8 @@ class Slots:
             used = sum(draft.used[number] for number in numbers)
             options = draft.problem.options
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
-            model.add(used <= slot.items[1])
-            model.add(used >= slot.items[0])
-            model.add(portions <= round(slot.portions[2] * PORTION) * people)
+            model.add(used <= slot.items[1] * draft.active)
+            model.add(used >= slot.items[0] * draft.active)
+            model.add(portions <= round(slot.portions[2] * PORTION) * people * draft.active)
             if slot.items[0]:
-                model.add(portions >= round(slot.portions[0] * PORTION) * people)
+                model.add(portions >= round(slot.portions[0] * PORTION) * people * draft.active)

@@ -29,7 +29,7 @@ class UsualItems:
                 terms.append((-ITEM_EXTRA * POINT, extra))
             if slot.items[0] < slot.usual_items:
                 missing = model.new_int_var(0, slot.usual_items, "")
-                model.add(missing >= slot.usual_items - used)
+                model.add(missing >= slot.usual_items * draft.active - used)
                 terms.append((-ITEM_MISSING * POINT, missing))
         return terms
 
@@ -64,7 +64,7 @@ class UsualPortions:
             far = model.new_int_var(0, max(usual, most), "")
             model.add(near + far >= portions - usual)
             if slot.items[0] or (slot.usual_items and slot.role == "vegetable"):
-                model.add(near + far >= usual - portions)
+                model.add(near + far >= usual * draft.active - portions)
             else:
                 filled = model.new_bool_var("")
                 for number in numbers:

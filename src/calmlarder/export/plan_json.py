@@ -1,0 +1,39 @@
+"""A plan as plain JSON values; the keys are a promise to other programs."""
+
+from typing import Any
+
+from calmlarder.export.json import dinner_object
+from calmlarder.plan.planned import Planned, SittingPlanned
+from calmlarder.plan.sittings import PlannedSitting
+
+
+def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str, Any]:
+    """The answer of `plan --json`; `leftover_of` is the number of an earlier sitting, counted from 0."""
+    return {
+        "status": planned.status,
+        "gap_percent": planned.gap_percent,
+        "seconds": planned.seconds,
+        "sittings": [_sitting(one, was) for one, was in zip(planned.sittings, asked, strict=True)],
+        "wasted": [one.model_dump(include={"line", "grams", "why"}) for one in planned.wasted],
+        "freeze_today": [one.model_dump(include={"line", "grams", "how", "weeks"}) for one in planned.freeze_today],
+        "buy": [one.model_dump(include={"food", "grams", "because"}) for one in planned.buy],
+        "cost": {
+            "points": planned.cost_points,
+            "bound": planned.bound_points,
+            "first_seconds": planned.first_seconds,
+        },
+    }
+
+
+def _sitting(one: SittingPlanned, was: PlannedSitting) -> dict[str, Any]:
+    return {
+        "date": one.day.isoformat(),
+        "sitting": one.sitting,
+        "at": one.at.isoformat(timespec="minutes"),
+        "people": one.people,
+        "protein_g": was.protein_g,
+        "minutes": was.minutes,
+        "dinner": dinner_object(one.dinner) if one.dinner else None,
+        "leftover_of": one.leftover_of,
+        "why_empty": one.why_empty,
+    }

@@ -1,0 +1,100 @@
+"""The few things to buy that would fill an empty sitting or rescue what the plan leaves."""
+
+import time
+from collections.abc import Sequence
+
+from calmlarder.compose.compose import keeping_days
+from calmlarder.compose.dinner import dinner_of
+from calmlarder.compose.market import shortlist, wares
+from calmlarder.compose.problem import pattern_problem
+from calmlarder.compose.stop import Stop
+from calmlarder.plan.columns import Column, Dish, House, plain, suits, wanted_at
+from calmlarder.plan.improve import minutes_of
+from calmlarder.plan.joint import Joint
+from calmlarder.plan.planned import ToBuy
+from calmlarder.plan.shelf import shelves_of
+from calmlarder.plan.unreached import grams_left
+from calmlarder.plan.weights import MOST_TO_BUY
+from calmlarder.tables.book import Tables
+
+_EFFORT = 0.5  # for one sitting, in the solver's own measure; ours
+
+
+def worth_buying(
+    house: House, dishes: Sequence[Dish], tables: Tables, end: float, stop: Stop, most: int = MOST_TO_BUY
+) -> tuple[ToBuy, ...]:
+    """At most `most` things, each worth more than its price in waste or in a sitting that would stay empty."""
+    found: list[ToBuy] = []
+    dishes = list(dishes)
+    filled = {number for dish in dishes for number in dish.column.covers}
+    wider = _with_market(house, tables)
+    for number in sorted(range(len(house.sittings)), key=lambda one: (one in filled, one)):
+        if len(found) >= most or time.monotonic() >= end or stop.asked:
+            break
+        mine = next((dish for dish in dishes if number in dish.column.covers), None)
+        if mine is not None and len(mine.column.covers) > 1:
+            continue
+        stay = [dish for dish in dishes if dish is not mine]
+        columns = _columns(wider, number, tables)
+        joint = Joint(wider, [*(dish.column for dish in stay), *columns], {})
+        for dish in stay:
+            joint.fix(dish)
+        solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT, stop)
+        new = next((dish for dish in solved.dishes if number in dish.column.covers), None)
+        if new is None:
+            continue
+        bought = [use for use in new.plan.uses if use.option.offered.gives == "buy"]
+        minutes = new.column.problem.wanted.minutes
+        takes = minutes_of(new, tables)
+        if not bought or takes is None or (minutes is not None and takes > minutes):
+            continue
+        dinner = dinner_of(new.plan, False, tables)
+        one = house.sittings[number]
+        what = f"{dinner.title[0].lower()}{dinner.title[1:]} on {one.at:%A} ({one.sitting})"
+        saved = _saved(house, dishes, [*stay, new])
+        because = f"makes {what}" + ("" if mine else ", which would stay empty") + saved
+        food = bought[0].option.offered.food
+        found.append(ToBuy(food=food.id, name=food.name, grams=bought[0].grams, because=because))
+        dishes = [*stay, new]
+    return tuple(found)
+
+
+def _saved(house: House, before: Sequence[Dish], after: Sequence[Dish]) -> str:
+    own = [dish._replace(plan=dish.plan._replace(uses=tuple(
+        use for use in dish.plan.uses if use.option.offered.gives != "buy"))) for dish in after]  # fmt: skip
+    old, new = grams_left(house, before), grams_left(house, own)
+    saved = {
+        shelf.food.name: old[shelf.place] - new[shelf.place]
+        for shelf in house.shelves
+        if shelf.percent(house.end, house.today) == 100 and old[shelf.place] - new[shelf.place] >= 5
+    }
+    return f"; rescues {', '.join(f'{grams:g} g {name}' for name, grams in saved.items())}" if saved else ""
+
+
+def _with_market(house: House, tables: Tables) -> House:
+    on_sale = wares(house.wanted, tables, len(house.shelves))
+    last = max((ware.offered.place for ware in on_sale), default=-1)
+    by_place = {ware.offered.place: ware.offered.lot for ware in on_sale}
+    spare = next(iter(by_place.values()), None)
+    lots = [by_place.get(place, spare) for place in range(len(house.shelves), last + 1)]
+    shelves = shelves_of([lot for lot in lots if lot is not None], house.today, True, tables)
+    moved = tuple(s._replace(place=s.place + len(house.shelves), opened_days=None, countable=False) for s in shelves)
+    return house._replace(shelves=(*house.shelves, *moved), on_sale=len(moved))
+
+
+def _columns(house: House, number: int, tables: Tables) -> list[Column]:
+    """Every dish of one sitting, with the short list of what could be bought for it."""
+    one, offered = house.sittings[number], house.offered[number]
+    request = wanted_at(one, house.wanted, house.stacking, number == 0)
+    lines = {thing.lot.line for thing in offered}
+    first_place = len(house.shelves) - house.on_sale
+    on_sale = [ware for ware in wares(request, tables, first_place) if ware.offered.lot.line not in lines]
+    keeps = keeping_days(tables, [thing.food for thing in (*offered, *(ware.offered for ware in on_sale))])
+    columns: list[Column] = []
+    for pattern in house.patterns:
+        if suits(pattern, [one], 0):
+            bare = pattern_problem(pattern, offered, request, keeps)
+            problem = pattern_problem(pattern, [*offered, *shortlist(bare, on_sale)], request, keeps)
+            if problem.fillable:
+                columns.append(Column(len(house.columns) + len(columns), (number,), plain(problem), problem))
+    return columns

@@ -1,0 +1,163 @@
+"""What may be cooked for which sittings: one problem for each pattern and each sitting, or two that share a dish."""
+
+from collections.abc import Iterator, Sequence
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from calmlarder.compose.compose import keeping_days
+from calmlarder.compose.offer import Offered, offer
+from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.solve import Plan
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.urgency import COOKED_STATES
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.shelf import Shelf, shelves_of
+from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.sitting.stacking import Stacking
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+# Two days in the fridge (UK Food Standards Agency, recalled): no leftover is planned beyond, whatever the pattern says.
+_LEFTOVER_DAYS = 2
+_MOST_IN_A_POT = 12  # people one dish is cooked for, as in Wanted
+
+
+class Column(NamedTuple):
+    """A dish that could be cooked at the first of the sittings it `covers` and is eaten at all of them.
+
+    `problem` leaves the points of urgency out, as the plan counts waste itself; `pointed` has them.
+    """
+
+    number: int
+    covers: tuple[int, ...]
+    problem: PatternProblem
+    pointed: PatternProblem
+
+
+class Dish(NamedTuple):
+    """A column that was chosen, with its amounts."""
+
+    column: Column
+    plan: Plan
+
+
+class House(NamedTuple):
+    """All a plan is made of."""
+
+    sittings: tuple[PlannedSitting, ...]
+    shelves: tuple[Shelf, ...]
+    wanted: Wanted
+    stacking: Stacking
+    columns: tuple[Column, ...]
+    patterns: tuple[Pattern, ...]
+    offered: tuple[tuple[Offered, ...], ...]  # of each sitting, from the whole larder
+    on_sale: int = 0  # how many of the shelves are what could be bought
+
+    @property
+    def today(self) -> date:
+        """The day the plan starts from."""
+        return self.wanted.today
+
+    @property
+    def end(self) -> date:
+        """The day of the last sitting."""
+        return max(one.day for one in self.sittings)
+
+
+def house_of(
+    lots: Sequence[Lot],
+    sittings: Sequence[PlannedSitting],
+    wanted: Wanted,
+    patterns: Sequence[Pattern],
+    tables: Tables,
+) -> House:
+    """The sittings in the order of time, the lots over the days, and every dish that could be cooked."""
+    ordered = tuple(sorted(sittings, key=lambda one: one.at))
+    shelves = shelves_of(lots, wanted.today, wanted.use_shared, tables)
+    stacking = wanted.stacking or Stacking(at=ordered[0].at)
+    found: list[Column] = []
+    everything: list[tuple[Offered, ...]] = []
+    keeps = keeping_days(tables, [shelf.food for shelf in shelves])
+    for first, one in enumerate(ordered):
+        offered = _offered(shelves, wanted_at(one, wanted, stacking, first == 0), wanted.today, tables)
+        everything.append(tuple(offered))
+        for covers in _covers(ordered, first, stacking):
+            request = _shared(ordered, covers, wanted, stacking)
+            gap = (ordered[covers[-1]].day - one.day).days
+            things = offered if len(covers) == 1 else [t for t in offered if _keeps_cooked(t.food, gap, tables)]
+            things = [thing for thing in things if thing.food.id not in request.without]
+            for pattern in patterns:
+                if suits(pattern, [ordered[number] for number in covers], gap):
+                    problem = pattern_problem(pattern, things, request, keeps)
+                    if problem.fillable:
+                        found.append(Column(len(found), covers, plain(problem), problem))
+    return House(ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything))
+
+
+def wanted_at(one: PlannedSitting, wanted: Wanted, stacking: Stacking, first: bool) -> Wanted:
+    """The request of one sitting; what `--use` asks for is asked of the first."""
+    return wanted.model_copy(
+        update={
+            "today": one.day,
+            "sitting": one.sitting,
+            "people": one.people,
+            "protein_g": one.protein_g,
+            "minutes": one.minutes,
+            "without": tuple(dict.fromkeys((*wanted.without, *one.without))),
+            "use": wanted.use if first else (),
+            "count": 1,
+            "stacking": stacking.model_copy(update={"at": one.at}),
+        }
+    )
+
+
+def _shared(sittings: Sequence[PlannedSitting], covers: tuple[int, ...], wanted: Wanted, stacking: Stacking) -> Wanted:
+    """The request of a dish for the people of all sittings it covers, each with the highest floor of them."""
+    ones = [sittings[number] for number in covers]
+    request = wanted_at(ones[0], wanted, stacking, covers[0] == 0)
+    return request.model_copy(
+        update={
+            "people": sum(one.people for one in ones),
+            "protein_g": max(one.protein_g for one in ones),
+            "without": tuple(dict.fromkeys((*request.without, *(food for one in ones for food in one.without)))),
+        }
+    )
+
+
+def _offered(shelves: Sequence[Shelf], wanted: Wanted, today: date, tables: Tables) -> list[Offered]:
+    offered, _ = offer([shelf.on_day(wanted.today) for shelf in shelves], wanted, tables)
+    return [thing for thing in offered if shelves[thing.place].usable(wanted.today, today)]
+
+
+def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) -> Iterator[tuple[int, ...]]:
+    """The sitting alone, and with each later one that its leftovers may feed."""
+    yield (first,)
+    window = timedelta(hours=stacking.window_hours)
+    for later in range(first + 1, len(sittings)):
+        gap = sittings[later].at - sittings[first].at
+        days = (sittings[later].day - sittings[first].day).days
+        # Inside a window the same dish twice would be one sitting; the sum of people is what a pot holds.
+        people = sittings[first].people + sittings[later].people
+        if gap >= window and gap > timedelta(0) and days <= _LEFTOVER_DAYS and people <= _MOST_IN_A_POT:
+            yield (first, later)
+
+
+def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int) -> bool:
+    """Whether a dish is one for all the sittings: a packed lunch is eaten cold, so it must be a dish for the box."""
+    if any(pattern.id in one.not_patterns or one.sitting not in pattern.sittings for one in ones):
+        return False
+    return len(ones) == 1 or pattern.keeps_days >= max(1, gap)
+
+
+def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
+    """Whether a food may wait that many days in a cooked dish; what was cooked before is warmed up only once."""
+    if food.state in COOKED_STATES:
+        return False
+    row = tables.keeping_of(food, "fridge", "cooked")
+    return row is not None and row.days >= gap
+
+
+def plain(problem: PatternProblem) -> PatternProblem:
+    """Without points of urgency."""
+    return problem._replace(options=tuple(option._replace(points=0) for option in problem.options))

@@ -1,0 +1,65 @@
+"""Day after day, as `tonight` would: a first plan within a moment."""
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.search import search
+from calmlarder.compose.solve import upper_bound
+from calmlarder.compose.stop import Stop
+from calmlarder.plan.columns import Column, Dish, House
+from calmlarder.plan.opening import opened_on, too_near
+from calmlarder.plan.weights import APART_DAYS
+
+_FEW = 6  # patterns looked at before the others: ours
+_SECONDS = 0.5  # for each sitting
+
+
+def day_after_day(house: House, kept: Sequence[Dish], stop: Stop | None) -> tuple[Dish, ...]:
+    """A dish for each sitting from what the sittings before it left, urgent things first."""
+    dishes = list(kept)
+    for number in range(len(house.sittings)):
+        if any(number in dish.column.covers for dish in dishes) or (stop is not None and stop.asked):
+            continue
+        dish = _dish(house, number, dishes, stop)
+        if dish is not None:
+            dishes.append(dish)
+    return tuple(dishes)
+
+
+def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None) -> Dish | None:
+    left = {shelf.place: shelf.units for shelf in house.shelves}
+    for dish in dishes:
+        for use in dish.plan.uses:
+            left[use.option.offered.place] -= use.grams // use.option.unit
+    day = house.sittings[number].day
+    shut = {place for place in left if too_near(house, opened_on(house, dishes, place), place, day)}
+    columns = {c.problem.pattern.id: c for c in house.columns if c.covers == (number,) and _apart(house, c, dishes)}
+    problems = [p for c in columns.values() if (p := _reduced(c, left, shut)).fillable]
+    ranked = sorted(problems, key=lambda one: (-upper_bound(one), one.pattern.id))
+    for some in (ranked[:_FEW], ranked[_FEW:]):
+        found = search(some, 1, _SECONDS, stop=stop)
+        if found.plans:
+            plan = found.plans[0]
+            return Dish(columns[plan.problem.pattern.id], plan)
+    return None
+
+
+def _apart(house: House, column: Column, dishes: Sequence[Dish]) -> bool:
+    day = house.sittings[column.covers[0]].day
+    return not any(
+        dish.column.problem.pattern.id == column.problem.pattern.id
+        and any(abs((house.sittings[number].day - day).days) < APART_DAYS for number in dish.column.covers)
+        for dish in dishes
+    )
+
+
+def _reduced(column: Column, left: Mapping[int, int], shut: set[int]) -> PatternProblem:
+    """The problem with what is left of each lot."""
+
+    def options() -> Iterator[object]:
+        for option in column.pointed.options:
+            there = left[option.offered.place]
+            if option.least <= there and option.offered.place not in shut:
+                yield option._replace(most=min(option.most, there), whole=option.most >= there)
+
+    return column.pointed._replace(options=tuple(options()))  # type: ignore[arg-type]

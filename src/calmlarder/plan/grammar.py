@@ -1,0 +1,104 @@
+"""A list of sittings in a cook's words: `tonight, tomorrow packed, sat dinner 19:30 30min for 4`."""
+
+import re
+from collections.abc import Iterator
+from datetime import date, datetime, time, timedelta
+from itertools import pairwise
+
+from calmlarder.compose.wanted import PROTEIN_FLOOR_G
+from calmlarder.matching.dates import parse_day
+from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, PlannedSitting
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.vocabulary import SITTINGS, Sitting
+
+MOST_DAYS = 6  # a dinner each and a lunch between: eleven sittings
+_MOST_SIGNS = 1000
+_REMEDY = "write it like `tonight, tomorrow packed, sat dinner 19:30 30min for 4`"
+_KINDS: dict[str, Sitting] = {**{name: name for name in SITTINGS}, "lunch": "packed"}
+_MINUTES = re.compile(r"\b(\d{1,3}) ?min(?:utes|s)?\b")
+_CLOCK = re.compile(r"\b([01]?\d|2[0-3]):([0-5]\d)\b")
+_PEOPLE = re.compile(r"\bfor (\d{1,2})\b")
+
+
+def read_sittings(
+    text: str, today: date, people: int, minutes: int | None, protein_g: float | None
+) -> tuple[PlannedSitting, ...]:
+    """The sittings of a list, in the order of time; what an item does not say is as for all. Raises CannotGoOn."""
+    items = [item.strip() for item in re.split(r"[,;]", _shown(text)) if item.strip()]
+    problems: list[Problem] = []
+    found: list[PlannedSitting] = []
+    for item in items:
+        try:
+            found.append(_read(item.casefold(), today, people, minutes, protein_g))
+        except ValueError as error:
+            problems.append(Problem(where="--sittings", what=f"`{item}`: {error}", remedy=_REMEDY))
+    if not problems and not 1 <= len(found) <= MOST_SITTINGS:
+        problems.append(
+            Problem(where="--sittings", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}")
+        )
+    found.sort(key=lambda one: one.at)
+    for before, after in pairwise(found):
+        if before.at == after.at:
+            what = f"two sittings at {after.at:%Y-%m-%d %H:%M}"
+            problems.append(Problem(where="--sittings", what=what, remedy="give each its own time"))
+    if problems:
+        raise CannotGoOn(problems)
+    return tuple(found)
+
+
+def sittings_of_days(
+    days: int, today: date, people: int, minutes: int | None, protein_g: float | None
+) -> tuple[PlannedSitting, ...]:
+    """A dinner each day, and a packed lunch from tomorrow. Raises CannotGoOn for days beyond a plan."""
+    if not 1 <= days <= MOST_DAYS:
+        raise CannotGoOn([Problem(where="--days", what=f"`{days}` cannot be", remedy=f"give 1 to {MOST_DAYS}")])
+    return tuple(_of_days(days, today, people, minutes, protein_g))
+
+
+def _of_days(
+    days: int, today: date, people: int, minutes: int | None, protein_g: float | None
+) -> Iterator[PlannedSitting]:
+    for ahead in range(days):
+        kinds: tuple[Sitting, ...] = ("packed", "dinner") if ahead else ("dinner",)
+        for kind in kinds:
+            yield _sitting(today + timedelta(days=ahead), kind, None, people, minutes, protein_g)
+
+
+def _read(item: str, today: date, people: int, minutes: int | None, protein_g: float | None) -> PlannedSitting:
+    clock: time | None = None
+    if found := _CLOCK.search(item):
+        clock, item = time(int(found[1]), int(found[2])), _CLOCK.sub(" ", item, count=1)
+    if found := _MINUTES.search(item):
+        minutes, item = int(found[1]), _MINUTES.sub(" ", item, count=1)
+        if not 5 <= minutes <= 600:
+            raise ValueError("minutes lie between 5 and 600")
+    if found := _PEOPLE.search(item):
+        people, item = int(found[1]), _PEOPLE.sub(" ", item, count=1)
+        if not 1 <= people <= 12:
+            raise ValueError("from 1 to 12 people can eat")
+    words = item.split()
+    kinds = [word for word in words if word in _KINDS]
+    if len(kinds) > 1:
+        raise ValueError("names two kinds of sitting")
+    day_words = " ".join(word for word in words if word not in _KINDS)
+    day = parse_day(day_words, today) if day_words else today
+    if day < today:
+        raise ValueError("lies behind")
+    return _sitting(day, _KINDS[kinds[0]] if kinds else "dinner", clock, people, minutes, protein_g)
+
+
+def _sitting(
+    day: date, kind: Sitting, clock: time | None, people: int, minutes: int | None, protein_g: float | None
+) -> PlannedSitting:
+    return PlannedSitting(
+        at=datetime.combine(day, clock or USUAL_TIME[kind]),
+        sitting=kind,
+        people=people,
+        minutes=minutes,
+        protein_g=PROTEIN_FLOOR_G[kind] if protein_g is None else protein_g,
+    )
+
+
+def _shown(text: str) -> str:
+    """Only what can be shown on a terminal."""
+    return "".join(sign if sign.isprintable() else "?" for sign in text)[:_MOST_SIGNS]

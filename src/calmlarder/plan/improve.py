@@ -1,0 +1,187 @@
+"""A plan made better: a few sittings are planned anew together while the others stay, again and again.
+
+Beside it one model of all sittings works for a bound, on a second core.
+"""
+
+import itertools
+import random
+import threading
+import time
+from collections.abc import Callable, Iterator, Sequence
+
+from calmlarder.compose.dinner import dinner_of
+from calmlarder.compose.stop import Stop
+from calmlarder.plan.columns import Dish, House
+from calmlarder.plan.floors import floors_of
+from calmlarder.plan.joint import NEVER, Joint, Solved
+from calmlarder.tables.book import Tables
+
+# In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
+_EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
+_MOST_THREES = 6  # between two looks at all together: ours
+_LOOK_S = 0.05
+
+
+def minutes_of(dish: Dish, tables: Tables) -> int | None:
+    """How long the timeline of a dish is; None where its tasks could not be put in any order."""
+    try:
+        return dinner_of(dish.plan, False, tables).minutes
+    except ValueError:
+        return None
+
+
+class Improver:
+    """The best dishes so far, their cost, and the bound; costs in ten-thousandths of a point."""
+
+    def __init__(
+        self,
+        house: House,
+        kept: Sequence[Dish],
+        tables: Tables,
+        stop: Stop,
+        say: "Callable[[Improver], None] | None" = None,
+    ) -> None:
+        self.house = house
+        self.dishes: tuple[Dish, ...] = ()
+        self.cost = NEVER
+        self.bound = -NEVER
+        self._kept = tuple(kept)
+        self._tables = tables
+        self._stop = stop
+        self._whole: Solved | None = None
+        self._say = say
+        self._floors: dict[int, int] | None = None
+        self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
+        held = {number for dish in kept for number in dish.column.covers}
+        # What is pinned stays; no other dish may stand on its sittings.
+        self._columns = [c for c in house.columns if held.isdisjoint(c.covers)] + [dish.column for dish in kept]
+
+    def start(self, dishes: Sequence[Dish]) -> None:
+        """Take a first plan; dishes that do not go with the others, or take too long, are let go."""
+        going: list[Dish] = []
+        for dish in (*self._kept, *(dish for dish in dishes if dish not in self._kept)):
+            together = [*going, dish]
+            solved = self._fixed(together)
+            if solved.cost < NEVER and (dish in self._kept or not self._too_long([dish])):
+                going, self.cost = together, solved.cost
+        if not going:
+            self.cost = self._fixed(()).cost
+        self.dishes = tuple(going)
+        self._tell()
+
+    def _fixed(self, dishes: Sequence[Dish]) -> Solved:
+        joint = Joint(self.house, [dish.column for dish in dishes], {})
+        for dish in dishes:
+            joint.fix(dish)
+        return joint.solve(10.0)
+
+    def improve(self, end: float, seed: int, rounds: int | None) -> None:
+        """Neighbours in time two by two, once over; then all and three at a time in turn, with ever more effort.
+
+        Ends when all together were proven the best, the time is up, `rounds` were done, or it is stopped.
+        """
+        rng = random.Random(seed)
+        everything = set(range(len(self.house.sittings)))
+        left = itertools.count() if rounds is None else iter(range(rounds))
+        for free, effort in self._turns(rng, everything):
+            if time.monotonic() >= end or self._stop.asked or next(left, None) is None:
+                return
+            proven = self._replan(free, effort, end)
+            if proven and free == everything and not self._avoid:
+                return
+
+    def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float]]:
+        effort = _EFFORT_ALL
+        if len(everything) > 2:
+            for number in range(1, len(everything)):
+                yield {number - 1, number}, _EFFORT_TWO
+        while True:
+            yield everything, effort
+            if len(everything) > 3:
+                for free in self._threes(rng):
+                    yield free, _EFFORT_THREE
+            effort *= 2
+
+    def _threes(self, rng: random.Random) -> list[set[int]]:
+        """Some sets of three, those with an empty sitting first: nothing is worse."""
+        sets = [set(some) for some in itertools.combinations(range(len(self.house.sittings)), 3)]
+        filled = {number for dish in self.dishes for number in dish.column.covers}
+        return sorted(rng.sample(sets, min(len(sets), _MOST_THREES)), key=lambda some: some <= filled)
+
+    def _replan(self, free: set[int], effort: float, end: float) -> bool:
+        """Plan these sittings anew; whether what came out is proven the best for them."""
+        stay = [dish for dish in self.dishes if dish in self._kept or free.isdisjoint(dish.column.covers)]
+        taken = {number for dish in stay for number in dish.column.covers}
+        numbers = {dish.column.number for dish in stay}
+        columns = [c for c in self._columns if c.number not in numbers and taken.isdisjoint(c.covers)]
+        floors = self._floors
+        if floors is not None:
+            columns = [column for column in columns if column.number in floors]
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, floors)
+        for dish in stay:
+            joint.fix(dish)
+        for dish in self.dishes:
+            if dish not in stay:
+                joint.hint(dish)
+        solved = joint.solve(max(0.05, end - time.monotonic()), effort, self._stop)
+        self._take(solved)
+        return solved.proven
+
+    def _take(self, solved: Solved) -> bool:
+        if solved.cost >= self.cost or self._too_long(solved.dishes):
+            return False
+        self.dishes, self.cost = solved.dishes, solved.cost
+        self._tell()
+        return True
+
+    def _too_long(self, dishes: Sequence[Dish]) -> bool:
+        """Whether a timeline does not keep to the day's minutes; such a dish is not tried again."""
+        late = False
+        for dish in dishes:
+            minutes = dish.column.problem.wanted.minutes
+            if dish in self.dishes:
+                continue
+            takes = minutes_of(dish, self._tables)
+            if takes is None or (minutes is not None and takes > minutes):
+                self._avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
+                late = True
+        return late
+
+    def bound_beside(self, end: float) -> tuple[threading.Thread, Stop]:
+        """The one model of all sittings, at work in a thread; what it finds is taken in by `join`."""
+        inner = Stop()
+        started = self.dishes
+
+        def higher(bound: int) -> None:
+            self.bound = max(self.bound, bound)
+
+        def work() -> None:
+            floors = floors_of(self.house, self._columns, end, inner)
+            # A pinned dish may lack a floor where it is no longer one that can be cooked; it stays all the same.
+            floors.update({dish.column.number: -NEVER // 1000 for dish in self._kept})
+            self._floors = floors
+            joint = Joint(self.house, [c for c in self._columns if c.number in floors], {}, floors)
+            for dish in started:
+                joint.fix(dish) if dish in self._kept else joint.hint(dish)
+            left = end - time.monotonic()
+            if left > 0 and not inner.asked:
+                self._whole = joint.solve(left, None, inner, higher, for_bound=True)
+                self.bound = max(self.bound, self._whole.bound)
+
+        thread = threading.Thread(target=work, daemon=True)
+        thread.start()
+        return thread, inner
+
+    def join(self, thread: threading.Thread, inner: Stop, end: float) -> None:
+        """Wait for the bound while there is time, then end it; its plan is taken if it is better."""
+        while thread.is_alive() and time.monotonic() < end and not self._stop.asked and self.cost > self.bound:
+            thread.join(_LOOK_S)
+        while thread.is_alive():
+            inner.ask()
+            thread.join(_LOOK_S)
+        if self._whole is not None:
+            self._take(self._whole)
+
+    def _tell(self) -> None:
+        if self._say is not None:
+            self._say(self)

@@ -1,0 +1,237 @@
+"""One model for several sittings: each chooses a dish or stays empty, and all draw on the same lots."""
+
+import math
+from collections.abc import Callable, Mapping, Sequence
+from itertools import pairwise
+from typing import Any, NamedTuple
+
+from ortools.sat.python import cp_model
+
+from calmlarder.compose.draft import Draft
+from calmlarder.compose.rules.another import Another
+from calmlarder.compose.search import RULES
+from calmlarder.compose.solve import WISHES, constant, plan_of
+from calmlarder.compose.stop import Stop
+from calmlarder.compose.weights import POINT
+from calmlarder.plan.columns import Column, Dish, House
+from calmlarder.plan.stacked import post_stacking
+from calmlarder.plan.weights import (
+    APART_DAYS,
+    BUY_ONE,
+    EMPTY_SITTING,
+    LATE_PERCENT,
+    LEFTOVER,
+    MAIN_KIND_AGAIN,
+    WASTED_PORTION,
+)
+
+NEVER = 10**15  # costs more than any plan
+Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
+
+
+class Solved(NamedTuple):
+    """The best dishes found, what they cost in ten-thousandths of a point, and what none can cost less than."""
+
+    dishes: tuple[Dish, ...]
+    cost: int
+    bound: int
+    proven: bool
+
+
+class Joint:
+    """The model under construction. `posted` are drafts with the literal of their column."""
+
+    def __init__(
+        self, house: House, columns: Sequence[Column], avoid: Avoid, floors: Mapping[int, int] | None = None
+    ) -> None:
+        self.house = house
+        self.model = cp_model.CpModel()
+        self.posted: list[tuple[Column, Draft]] = []
+        self.cost: list[Any] = []
+        self.scores: list[Any] = []
+        self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
+        for column in columns:
+            self._post(column, avoid)
+        self._numbers = {id(draft): column.number for column, draft in self.posted}
+        self._choose()
+        self._apart()
+        self._stock()
+        self._variety()
+        for column, draft in self.posted if floors else ():
+            self.model.add(sum(self.parts[column.number]) >= (floors or {})[column.number] * draft.active)
+        post_stacking(self.model, house, self.posted)
+
+    def _post(self, column: Column, avoid: Avoid) -> None:
+        active = self.model.new_bool_var("")
+        draft = Draft(column.problem, self.model, active)
+        for rule in (*RULES, Another(avoid.get(column.number, ()))):
+            rule.post(draft)
+        for used in draft.used:
+            self.model.add_implication(used, active)
+        bought = [draft.used[n] for n, option in enumerate(column.problem.options) if option.offered.gives == "buy"]
+        if bought:
+            self.model.add(sum(bought) <= 1)
+            self.cost.append(BUY_ONE * POINT * sum(bought))
+        terms = [term for wish in WISHES for term in wish.terms(draft)]
+        score = sum(factor * variable for factor, variable in terms) + constant(column.problem) * active
+        self.cost.append(-score + LEFTOVER * POINT * (len(column.covers) - 1) * active)
+        self.parts[column.number] = [self.cost[-1]]
+        self.scores.append(score)
+        self.posted.append((column, draft))
+
+    def _choose(self) -> None:
+        """Each sitting has one dish, or none at a price."""
+        for number in range(len(self.house.sittings)):
+            empty = self.model.new_bool_var("")
+            self.model.add_exactly_one([empty, *(d.active for c, d in self.posted if number in c.covers)])
+            self.cost.append(EMPTY_SITTING * POINT * empty)
+
+    def _apart(self) -> None:
+        """No dish twice within three days: of each pattern one at most in any such span."""
+        sittings = self.house.sittings
+        for start in sorted({one.day for one in sittings}):
+            near = {n for n, one in enumerate(sittings) if 0 <= (one.day - start).days < APART_DAYS}
+            patterns: dict[str, list[Any]] = {}
+            for column, draft in self.posted:
+                if near.intersection(column.covers):
+                    patterns.setdefault(column.problem.pattern.id, []).append(draft.active)
+            for actives in patterns.values():
+                if len(actives) > 1:
+                    self.model.add_at_most_one(actives)
+
+    def _stock(self) -> None:
+        """What is used of a lot is there; what is left counts as waste by its last day, or its last once opened."""
+        house = self.house
+        uses: dict[int, list[tuple[int, Draft, int]]] = {}
+        for column, draft in self.posted:
+            for number, option in enumerate(column.problem.options):
+                uses.setdefault(option.offered.place, []).append((column.covers[0], draft, number))
+        offered = {o.offered.place for column in house.columns for o in column.problem.options}
+        for place in sorted(offered | uses.keys()):
+            shelf, used = house.shelves[place], uses.get(place, [])
+            left = shelf.units - sum(draft.units[number] for _, draft, number in used)
+            if used:
+                self.model.add(left >= 0)
+            one_percent = shelf.portion_units * WASTED_PORTION // 100
+            waste = one_percent * shelf.percent(house.end, house.today)
+            self.cost.append(waste * left)
+            for sitting, draft, number in used:
+                self.parts[self._numbers[id(draft)]].append(-waste * draft.units[number])
+                if shelf.countable and shelf.late(house.sittings[sitting].day, house.today):
+                    late = one_percent * LATE_PERCENT * draft.units[number]
+                    self.cost.append(late)
+                    self.parts[self._numbers[id(draft)]].append(late)
+            if shelf.opened_days is not None and used:
+                self._opening(place, used, left, one_percent)
+
+    def _opening(self, place: int, used: Sequence[tuple[int, Draft, int]], left: Any, one_percent: int) -> None:
+        """Once opened it is used within its days; what is then left may count for more."""
+        house, shelf = self.house, self.house.shelves[place]
+        assert shelf.opened_days is not None
+        opened: dict[Any, Any] = {}
+        for sitting, draft, number in used:
+            day = house.sittings[sitting].day
+            if day not in opened:
+                opened[day] = self.model.new_bool_var("")
+            self.model.add_implication(draft.used[number], opened[day])
+        days = sorted(opened)
+        for first in days:
+            for later in days:
+                if (later - first).days > shelf.opened_days:
+                    self.model.add_at_most_one([opened[first], opened[later]])
+        own = shelf.percent(house.end, house.today)
+        extra = self.model.new_int_var(0, 100 * max(1, shelf.units), "")
+        for day in days:
+            more = shelf.opened_percent(day, house.end) - own
+            if more > 0:
+                self.model.add(extra >= more * left - more * shelf.units * (1 - opened[day]))
+        self.cost.append(one_percent * extra)
+
+    def _variety(self) -> None:
+        """A kind of protein or base that the sitting before had too costs."""
+        present: list[dict[str, Any]] = [{} for _ in self.house.sittings]
+        for column, draft in self.posted:
+            slots = column.problem.pattern.slots
+            for number, option in enumerate(column.problem.options):
+                if slots[option.slot].role in {"protein", "base"}:
+                    for sitting in column.covers:
+                        kinds, kind = present[sitting], str(option.offered.food.kind)
+                        if kind not in kinds:
+                            kinds[kind] = self.model.new_bool_var("")
+                        self.model.add_implication(draft.used[number], kinds[kind])
+        for before, after in pairwise(present):
+            for kind in before.keys() & after.keys():
+                again = self.model.new_bool_var("")
+                self.model.add(again >= before[kind] + after[kind] - 1)
+                self.cost.append(MAIN_KIND_AGAIN * POINT * again)
+
+    def fix(self, dish: Dish) -> None:
+        """Keep a dish as it is."""
+        for draft, values in self._values(dish):
+            for variable, value in values:
+                self.model.add(variable == value)
+            self.model.add(draft.active == 1)
+
+    def hint(self, dish: Dish) -> None:
+        """Start from a dish."""
+        for draft, values in self._values(dish):
+            for variable, value in values:
+                self.model.add_hint(variable, value)
+            self.model.add_hint(draft.active, 1)
+
+    def _values(self, dish: Dish) -> list[tuple[Draft, list[tuple[Any, int]]]]:
+        found = []
+        for column, draft in self.posted:
+            if column.number == dish.column.number:
+                uses = {(use.option.key, use.option.slot): use for use in dish.plan.uses}
+                values: list[tuple[Any, int]] = []
+                for number, option in enumerate(column.problem.options):
+                    use = uses.get((option.key, option.slot))
+                    values.append((draft.units[number], use.grams // option.unit if use else 0))
+                    values.append((draft.used[number], int(use is not None)))
+                    if draft.weighed[number] is not None:
+                        values.append((draft.weighed[number], int(use is not None and use.weighed)))
+                found.append((draft, values))
+        return found
+
+    def solve(
+        self,
+        seconds: float,
+        effort: float | None = None,
+        stop: Stop | None = None,
+        on_bound: Callable[[int], None] | None = None,
+        for_bound: bool = False,
+    ) -> Solved:
+        """The least cost; `effort` is the solver's own measure of work, the same on any machine.
+
+        `for_bound` spends the time on what none can cost less than, not on better dishes.
+        """
+        cost = sum(self.cost)
+        self.model.minimize(cost)
+        solver = cp_model.CpSolver()
+        solver.parameters.num_workers = 1
+        solver.parameters.catch_sigint_signal = False  # the command asks for the stop
+        solver.parameters.random_seed = 1
+        solver.parameters.linearization_level = 2
+        solver.parameters.symmetry_level = 0
+        solver.parameters.cp_model_probing_level = 0
+        solver.parameters.max_presolve_iterations = 1
+        solver.parameters.optimize_with_lb_tree_search = for_bound
+        solver.parameters.max_time_in_seconds = max(0.01, seconds)
+        if effort is not None:
+            solver.parameters.max_deterministic_time = effort
+        if stop is not None:
+            stop.working(solver)
+        if on_bound is not None:
+            solver.best_bound_callback = lambda bound: on_bound(math.ceil(bound - 1e-6))
+        status = solver.solve(self.model)
+        bound = math.ceil(solver.best_objective_bound - 1e-6) if math.isfinite(solver.best_objective_bound) else -NEVER
+        if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+            return Solved((), NEVER, bound, status == cp_model.INFEASIBLE)
+        dishes = tuple(
+            Dish(column, plan_of(draft, solver, int(solver.value(score))))
+            for (column, draft), score in zip(self.posted, self.scores, strict=True)
+            if solver.value(draft.active)
+        )
+        value = round(solver.objective_value)
+        return Solved(dishes, value, bound, status == cp_model.OPTIMAL)

@@ -1,0 +1,159 @@
+"""The next sittings planned together."""
+
+import time
+from collections.abc import Callable, Mapping, Sequence
+
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.dinner import dinner_of
+from calmlarder.compose.obstacles import obstacles
+from calmlarder.compose.offer import offer
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.search import search
+from calmlarder.compose.stop import Stop
+from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.weights import POINT
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.buying import worth_buying
+from calmlarder.plan.columns import Dish, House, house_of, wanted_at
+from calmlarder.plan.first import day_after_day
+from calmlarder.plan.improve import Improver
+from calmlarder.plan.joint import NEVER
+from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
+from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.unreached import grams_left, to_freeze, unreached
+from calmlarder.plan.weights import MOST_TO_BUY
+from calmlarder.tables.book import Tables
+
+_BUY_SHARE = 0.15  # of the time, for what to buy
+_WHY_SECONDS = 0.5  # to find out what stands in the way of an empty sitting
+_WHY_SECONDS_ALL = 2.0  # of all empty sittings
+
+Progress = Callable[[PlanSoFar], None]
+
+
+def plan_days(
+    lots: Sequence[Lot],
+    sittings: Sequence[PlannedSitting],
+    wanted: Wanted,
+    patterns: Sequence[Pattern],
+    tables: Tables,
+    seconds: float = 10.0,
+    progress: Progress | None = None,
+    stop: Stop | None = None,
+    pinned: Sequence[Dish] = (),
+    rounds: int | None = None,
+    seed: int = 1,
+    bound: bool = True,
+    most_to_buy: int = MOST_TO_BUY,
+) -> Planned:
+    """The best plan found for at least one sitting within `seconds`, or until `stop` is asked for.
+
+    `wanted` holds for all sittings, but for what each sitting says itself; `wanted.use` is asked of the first, and
+    `wanted.eaten` with `wanted.stacking` is what was eaten before. `pinned` dishes, as `progress` hands them on, stay
+    as they are. With `rounds` and without `bound` the answer depends on nothing but what is given, if the time
+    suffices; without `bound` no second thread works for one, and `gap_percent` is None.
+    """
+    start = time.monotonic()
+    end = start + seconds
+    stop = stop or Stop()
+    house = house_of(lots, sittings, wanted, patterns, tables)
+    kept = _own(house, pinned)
+
+    def say(improver: Improver) -> None:
+        if progress is not None:
+            progress(_so_far(improver, tables))
+
+    improver = Improver(house, kept, tables, stop, say)
+    improver.start(day_after_day(house, kept, stop))
+    first_seconds = time.monotonic() - start
+    search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
+    beside = improver.bound_beside(search_end) if bound else None
+    improver.improve(search_end, seed, rounds)
+    if beside is not None:
+        improver.join(*beside, search_end)
+    dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
+    left = grams_left(house, dishes)
+    freezing = to_freeze(house, left, tables)
+    buy_end = max(end, time.monotonic() + _BUY_SHARE * seconds)
+    buy = worth_buying(house, dishes, tables, buy_end, stop, most_to_buy) if most_to_buy else ()
+    gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
+    return Planned(
+        status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
+        gap_percent=gap,
+        seconds=round(time.monotonic() - start, 3),
+        first_seconds=round(first_seconds, 3),
+        cost_points=improver.cost / POINT,
+        bound_points=improver.bound / POINT if gap is not None else None,
+        sittings=_told(house, dishes, patterns, tables),
+        wasted=unreached(house, dishes, left, freezing, tables),
+        freeze_today=freezing,
+        buy=buy,
+    )
+
+
+def _own(house: House, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
+    """Pinned dishes of an earlier run, on the columns of this one; what can no longer be is let go."""
+    found = []
+    for dish in pinned:
+        for column in house.columns:
+            same = column.covers == dish.column.covers
+            if same and column.problem.pattern.id == dish.column.problem.pattern.id:
+                found.append(Dish(column, dish.plan))
+    return tuple(found)
+
+
+def _so_far(improver: Improver, tables: Tables) -> PlanSoFar:
+    titles: Mapping[int, str] = {
+        number: dinner_of(dish.plan, False, tables).title if number == dish.column.covers[0] else "leftovers"
+        for dish in improver.dishes
+        for number in dish.column.covers
+    }
+    return PlanSoFar(
+        titles=tuple(titles.get(number, "") for number in range(len(improver.house.sittings))),
+        cost_points=improver.cost / POINT,
+        gap_percent=gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None,
+        dishes=improver.dishes,
+    )
+
+
+def _told(
+    house: House, dishes: Sequence[Dish], patterns: Sequence[Pattern], tables: Tables
+) -> tuple[SittingPlanned, ...]:
+    found = []
+    end = time.monotonic() + _WHY_SECONDS_ALL
+    by_sitting = {number: dish for dish in dishes for number in dish.column.covers}
+    told = {dish.column.number: dinner_of(dish.plan, False, tables) for dish in dishes}
+    for number, one in enumerate(house.sittings):
+        dish = by_sitting.get(number)
+        first, last = (dish.column.covers[0], dish.column.covers[-1]) if dish else (number, number)
+        found.append(
+            SittingPlanned(
+                at=one.at,
+                sitting=one.sitting,
+                people=one.people,
+                dinner=told[dish.column.number] if dish else None,
+                leftover_of=first if first != number else None,
+                boxed_for=last if last != number else None,
+                why_empty="" if dish else _why_empty(house, number, patterns, tables, end),
+            )
+        )
+    return tuple(found)
+
+
+def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables, end: float) -> str:
+    """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
+    one = house.sittings[number]
+    wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
+    lots = [shelf.on_day(one.day) for shelf in house.shelves]
+
+    def problems(changed: Wanted) -> list[PatternProblem]:
+        return pattern_problems(lots, changed, patterns, tables)
+
+    left = min(_WHY_SECONDS, end - time.monotonic())
+    if left <= 0:
+        return "nothing was found for it in the time"
+    found = search(problems(wanted), 1, left)
+    if found.plans:
+        return "what the other sittings leave makes no dish within the limits"
+    return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))

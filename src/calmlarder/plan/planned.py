@@ -1,0 +1,87 @@
+"""A plan as it is told: sittings with their dinners, what is wasted all the same, what to freeze and to buy."""
+
+from datetime import date, datetime
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.compose.dinner import Dinner
+from calmlarder.larder.freezing import ToFreeze
+from calmlarder.plan.columns import Dish
+from calmlarder.tables.vocabulary import Sitting
+
+
+class _Told(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class SittingPlanned(_Told):
+    """One sitting. `dinner` is the whole dish, for the people of all sittings that eat of it.
+
+    `leftover_of` is the number of the earlier sitting whose dish is eaten here; without a dinner `why_empty` says why.
+    """
+
+    at: datetime
+    sitting: Sitting
+    people: int
+    dinner: Dinner | None
+    leftover_of: int | None = None
+    boxed_for: int | None = None
+    why_empty: str = ""
+
+    @property
+    def day(self) -> date:
+        """The day it is eaten."""
+        return self.at.date()
+
+
+class Wasted(_Told):
+    """What of a lot will not be eaten by its last day, why, and what would save it."""
+
+    line: str
+    food: str
+    grams: float
+    why: str
+
+
+class ToBuy(_Told):
+    """A thing to buy, and what it makes possible."""
+
+    food: str
+    name: str
+    grams: int
+    because: str
+
+
+class Planned(_Told):
+    """The plan. `gap_percent` is how far it may at most be from the best there is; None where no bound was asked for.
+
+    `wasted_portions` counts as the aim does: whole by its last day, in part what is left soon after it.
+    """
+
+    status: Literal["proven", "best_found", "stopped", "none"]
+    gap_percent: float | None
+    seconds: float
+    first_seconds: float
+    cost_points: float
+    bound_points: float | None
+    sittings: tuple[SittingPlanned, ...]
+    wasted: tuple[Wasted, ...]
+    freeze_today: tuple[ToFreeze, ...]
+    buy: tuple[ToBuy, ...] = ()
+
+
+class PlanSoFar(_Told):
+    """What to show while the plan gets better; the dishes can be pinned in the next run."""
+
+    model_config = ConfigDict(frozen=True, arbitrary_types_allowed=True)
+
+    titles: tuple[str, ...]
+    cost_points: float
+    gap_percent: float | None
+    dishes: tuple[Dish, ...]
+
+
+def gap_percent(cost: int, bound: int) -> float:
+    """How much of the cost may be in vain, in percent; 100 where the bound says nothing, as below a cost of 0."""
+    return round(min(100.0, 100 * max(0, cost - bound) / max(abs(cost), abs(bound), 1)), 1)

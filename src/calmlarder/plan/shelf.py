@@ -1,0 +1,120 @@
+"""A lot over the days: its last day, what opening it starts, and what is left of it as time goes by."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from calmlarder.compose.offer import unit_grams
+from calmlarder.compose.problem import PORTION
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.urgency import urgency_of
+from calmlarder.larder.usable import why_unfit
+from calmlarder.matching.dates import Dated
+from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, waste_percent
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_KEEPS_A_WEEK = 8
+# Sold in a pack that is whole until it is cut open; of carrots the rest stays whole. Ours, no source.
+_PACKED_KINDS = frozenset({
+    "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
+    "milk", "cream", "juice", "stock", "sauce",
+})  # fmt: skip
+_TINS = frozenset({"canned", "canned drained"})
+
+
+class Shelf(NamedTuple):
+    """A lot, numbered as in the larder. `units` of `unit` grams are dealt out; less than one is no waste.
+
+    `day` is the last day by its nearest date, `safety_day` the last on which it may be eaten at all, `opened_days`
+    how long it keeps once a sitting opens it (None where it is open already, or nothing changes).
+    """
+
+    place: int
+    lot: Lot
+    food: Food
+    unit: int
+    units: int
+    portion_units: int
+    day: date | None
+    safety_day: date | None
+    opened_days: int | None
+    perishable: bool
+    countable: bool
+
+    def usable(self, on: date, today: date) -> bool:
+        """Whether a sitting on that day may use it: never past a safety day, little past its best."""
+        if self.safety_day is not None and on > self.safety_day:
+            return False
+        return self.day is None or on <= max(self.day, today) + timedelta(days=GRACE_DAYS)
+
+    def late(self, on: date, today: date) -> bool:
+        """Past its best on that day."""
+        return self.day is not None and on > max(self.day, today)
+
+    def percent(self, end: date, today: date) -> int:
+        """How much of what is left counts as wasted, in percent."""
+        if not self.countable:
+            return 0
+        if self.day is None:
+            return UNDATED_PERCENT if self.perishable else 0
+        return waste_percent((max(self.day, today) - end).days)
+
+    def opened_percent(self, opened: date, end: date) -> int:
+        """The same once it was opened on that day; 0 where opening changes nothing."""
+        if self.opened_days is None or not self.countable:
+            return 0
+        return waste_percent((opened + timedelta(days=self.opened_days) - end).days)
+
+    def on_day(self, on: date) -> Lot:
+        """The lot as it stands on a day when nobody has touched it."""
+        if self.day is None:
+            return self.lot
+        return self.lot.model_copy(update={"days_left": (self.day - on).days, "safety": self.day == self.safety_day})
+
+
+def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Tables) -> tuple[Shelf, ...]:
+    """Every lot of the larder, in its order."""
+    return tuple(_shelf(place, lot, today, use_shared, tables) for place, lot in enumerate(lots))
+
+
+def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> Shelf:
+    food = tables.food_by_id[lot.food]
+    unit = unit_grams(food, tables)
+    day, safety_day = _days(lot, food, today, tables)
+    keeps = tables.keeping_of(food, "fridge", "whole")
+    return Shelf(
+        place=place,
+        lot=lot,
+        food=food,
+        unit=unit,
+        units=int(lot.grams) // unit,
+        portion_units=round(PORTION * unit / float(food.portion_g)),
+        day=day,
+        safety_day=safety_day,
+        opened_days=_opened_days(lot, food, tables),
+        perishable=lot.place == "fridge" and keeps is not None and keeps.days <= _KEEPS_A_WEEK,
+        countable=not food.is_staple and lot.place != "freezer" and why_unfit(lot, use_shared) is None,
+    )
+
+
+def _days(lot: Lot, food: Food, today: date, tables: Tables) -> tuple[date | None, date | None]:
+    """The nearest deadline and the nearest of safety; what follows from today is pinned to today's date."""
+    found: list[tuple[date, bool]] = []
+    for one in lot.dates:
+        urgency = urgency_of((Dated(one.kind, one.on),), None, food, lot.place, today, tables)
+        if urgency.days_left is not None:
+            found.append((today + timedelta(days=urgency.days_left), urgency.safety))
+    if lot.days_left is not None:
+        found.append((today + timedelta(days=lot.days_left), lot.safety))
+    day = min((on for on, _ in found), default=None)
+    return day, min((on for on, safety in found if safety), default=None)
+
+
+def _opened_days(lot: Lot, food: Food, tables: Tables) -> int | None:
+    if lot.opened or food.is_staple or lot.place == "freezer":
+        return None
+    if food.kind not in _PACKED_KINDS and food.state not in _TINS:
+        return None
+    row = tables.keeping_of(food, "fridge", "opened")
+    return row.days if row else None

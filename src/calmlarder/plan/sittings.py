@@ -1,0 +1,38 @@
+"""The sittings to plan: when, of what kind, for how many, in how many minutes."""
+
+from collections.abc import Mapping
+from datetime import date, datetime, time
+from types import MappingProxyType
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.tables.vocabulary import Sitting
+
+MOST_SITTINGS = 12
+# When people usually sit down: common practice, no source.
+USUAL_TIME: Mapping[Sitting, time] = MappingProxyType(
+    {"breakfast": time(8), "shake": time(10, 30), "packed": time(12, 30), "snack": time(16), "dinner": time(18, 30)}
+)
+
+
+class PlannedSitting(BaseModel):
+    """One sitting ahead, at local time. `minutes` is what there is to cook that day.
+
+    `without` bars foods and `not_patterns` dishes at this sitting only.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    at: datetime
+    sitting: Sitting = "dinner"
+    people: Annotated[int, Field(ge=1, le=12)] = 1
+    protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
+    minutes: Annotated[int | None, Field(ge=5, le=600)] = None
+    without: tuple[str, ...] = ()
+    not_patterns: tuple[str, ...] = ()
+
+    @property
+    def day(self) -> date:
+        """The day it is eaten."""
+        return self.at.date()

@@ -1,0 +1,64 @@
+"""Sittings of the plan that follow each other so closely that one still counts at the next."""
+
+import math
+from collections.abc import Iterator, Sequence
+from datetime import timedelta
+from fractions import Fraction
+from typing import Any
+
+from calmlarder.compose.draft import Draft, Term
+from calmlarder.plan.columns import Column, House
+from calmlarder.sitting.profile import cap_milligrams
+from calmlarder.sitting.stacking import held_ug, still_counted
+from calmlarder.tables.rows import Cap
+
+_ROUNDING_MG = 1  # the log rounds each load up to a microgram: so much room is left for it
+
+
+def post_stacking(model: Any, house: House, posted: Sequence[tuple[Column, Draft]]) -> None:
+    """One person's share of both, under each sitting cap, beside what the log still holds."""
+    for later, one in enumerate(house.sittings):
+        before = list(earlier_shares(house, later))
+        if not before:
+            continue
+        counted = still_counted(house.wanted.eaten, house.stacking.model_copy(update={"at": one.at}))
+        for cap in house.wanted.profile.sitting_caps:
+            room = max(0, cap_milligrams(cap) - math.ceil(held_ug(counted, cap) / 1000) - _ROUNDING_MG)
+            shares = [(Fraction(1), later), *((share, number) for number, share in before)]
+            _post(model, cap, room, shares, posted)
+
+
+def earlier_shares(house: House, later: int) -> Iterator[tuple[int, Fraction]]:
+    """Earlier sittings that still count at a later one, and how much of them."""
+    window = timedelta(seconds=math.ceil(house.stacking.window_hours * 3600))
+    for number, one in enumerate(house.sittings[:later]):
+        age = house.sittings[later].at - one.at
+        if age < window:
+            fading = Fraction(int((window - age).total_seconds()), int(window.total_seconds()))
+            yield number, fading if house.stacking.fade else Fraction(1)
+
+
+def _post(
+    model: Any, cap: Cap, room: int, shares: Sequence[tuple[Fraction, int]], posted: Sequence[tuple[Column, Draft]]
+) -> None:
+    parts: list[tuple[Fraction, list[Term]]] = []
+    for share, sitting in shares:
+        parts += [
+            (share / draft.problem.wanted.people, load_terms(draft, cap))
+            for column, draft in posted
+            if sitting in column.covers
+        ]
+    scale = math.lcm(*(part.denominator for part, _ in parts)) if parts else 1
+    load = sum(int(part * scale) * factor * variable for part, terms in parts for factor, variable in terms)
+    if parts and not isinstance(load, int):
+        model.add(load <= room * 10_000 * scale)
+
+
+def load_terms(draft: Draft, cap: Cap) -> list[Term]:
+    """What a whole dish brings under a cap, in ten-thousandths of a milligram."""
+    terms: list[Term] = []
+    for number, option in enumerate(draft.problem.options):
+        figure = option.offered.brings.held(cap)
+        if figure:
+            terms += draft.worst_terms(number, figure) if cap.holds == "worst" else draft.planned_terms(number, figure)
+    return terms

@@ -1,0 +1,67 @@
+"""What a plan leaves to spoil, and what of it the freezer saves."""
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from calmlarder.compose.offer import offer
+from calmlarder.larder.freezing import ToFreeze, freeze_today
+from calmlarder.plan.columns import Dish, House, wanted_at
+from calmlarder.plan.opening import opened_on
+from calmlarder.plan.planned import Wasted
+from calmlarder.plan.shelf import Shelf
+from calmlarder.tables.book import Tables
+
+_CRUMB_GRAMS = 5  # less is nothing left: common practice, no source
+
+
+def grams_left(house: House, dishes: Sequence[Dish]) -> dict[int, float]:
+    """G of each lot that no dish uses."""
+    left = {shelf.place: shelf.lot.grams for shelf in house.shelves}
+    for dish in dishes:
+        for use in dish.plan.uses:
+            left[use.option.offered.place] = round(left[use.option.offered.place] - use.grams, 1)
+    return left
+
+
+def to_freeze(house: House, left: Mapping[int, float], tables: Tables) -> tuple[ToFreeze, ...]:
+    """What is not reached by its last day within the plan, may be frozen, and is still good today."""
+    rest = [shelf.lot.model_copy(update={"grams": left[shelf.place]}) for shelf in house.shelves]
+    usable = [lot for lot, shelf in zip(rest, house.shelves, strict=True) if shelf.countable]
+    return freeze_today(usable, tables, (house.end - house.today).days)
+
+
+def unreached(
+    house: House, dishes: Sequence[Dish], left: Mapping[int, float], freezing: Sequence[ToFreeze], tables: Tables
+) -> tuple[Wasted, ...]:
+    """Lots of which something is left after their last day, the most portions first."""
+    frozen = {one.line for one in freezing}
+    _, excluded = offer([shelf.lot for shelf in house.shelves], wanted_at(
+        house.sittings[0], house.wanted, house.stacking, False), tables)  # fmt: skip
+    why_not = {one.line: one.why for one in excluded}
+    taken = {option.offered.place for column in house.columns for option in column.problem.options}
+    found = []
+    for shelf in house.shelves:
+        last = _last_day(house, dishes, shelf)
+        if not shelf.countable or last is None or last > house.end or left[shelf.place] < _CRUMB_GRAMS:
+            continue
+        why = f"last day {last:%a %d %b}"
+        if shelf.lot.line in why_not:
+            why += f"; {why_not[shelf.lot.line]}"
+        elif shelf.place not in taken:
+            why += "; no dish of these sittings takes it"
+        else:
+            why += "; more than these sittings can hold"
+        why += "; the freezer saves it" if shelf.lot.line in frozen else ""
+        portions = left[shelf.place] / float(shelf.food.portion_g)
+        found.append((portions, Wasted(line=shelf.lot.line, food=shelf.food.id, grams=left[shelf.place], why=why)))
+    return tuple(one for _, one in sorted(found, key=lambda pair: -pair[0]))
+
+
+def _last_day(house: House, dishes: Sequence[Dish], shelf: Shelf) -> date | None:
+    """By its dates, or by when the plan opens it."""
+    days = [max(shelf.day, house.today)] if shelf.day is not None else []
+    opened = opened_on(house, dishes, shelf.place)
+    if opened and shelf.opened_days is not None:
+        first = min(opened)
+        days.append(date.fromordinal(first.toordinal() + shelf.opened_days))
+    return min(days, default=None)

@@ -1,0 +1,27 @@
+"""What a plan is judged by, in points beside those of compose/weights.py. Ours; common practice, no source.
+
+Waste stands far above the rest: a portion thrown away costs more than twice what the dearest portion away from the
+usual costs a dinner (140), so that a plan eats what would go off before it makes any plate prettier. Variety stands
+above work: a main thing again at the next sitting costs as much as 25 minutes.
+"""
+
+from types import MappingProxyType
+
+WASTED_PORTION = 300
+# Percent of a wasted portion, by days from the last sitting's day to the last day of what is left. What has its last
+# day within the plan counts whole; soon after it in part, as nobody knows whether it will be reached.
+AFTER_PERCENT = MappingProxyType({1: 50, 2: 30, 3: 15})
+UNDATED_PERCENT = 10  # what keeps a week in the fridge and has no day
+LATE_PERCENT = 30  # eaten past its best: by then some of it is thrown away
+GRACE_DAYS = 2  # how long past its best, never past a safety day, something may still be planned
+EMPTY_SITTING = 3000  # nothing to eat is worse than waste
+MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too
+LEFTOVER = 10  # the same dish again
+BUY_ONE = 60  # a thing is named to buy where it is worth more than this
+MOST_TO_BUY = 3
+APART_DAYS = 3  # a dish comes again on the third day at the earliest, unless it is its own leftover
+
+
+def waste_percent(days_after: int) -> int:
+    """How much of a wasted portion counts, by days after the plan's last."""
+    return 100 if days_after <= 0 else AFTER_PERCENT.get(days_after, 0)

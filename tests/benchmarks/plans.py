@@ -1,0 +1,51 @@
+"""Plans of six sittings from forty lots: the first answer, and how far from the bound after twenty seconds.
+
+Run: python tests/benchmarks/plans.py [SEEDS]. Wanted on two idle cores: first answer in 2 s, gap within 5 %. Wall and
+processor time are both told, as a shared machine makes the one long and the other not.
+"""
+
+import os
+import sys
+import time
+from datetime import date
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+
+from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.reading import LarderReader
+from calmlarder.patterns.load import load_patterns
+from calmlarder.plan.grammar import read_sittings
+from calmlarder.plan.plan_days import plan_days
+from calmlarder.sitting.profile import profile_named
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped
+from larders import larder_lines
+
+TODAY = date(2026, 3, 11)
+SITTINGS = "tonight; thu packed; thu; fri packed; fri; sat"
+
+
+def main() -> None:
+    """One line a larder, and the short budget a simulator uses."""
+    tables, patterns = load_tables([shipped("ingredient_tables")]), load_patterns(shipped("recipes"))
+    asked = read_sittings(SITTINGS, TODAY, 1, None, None)
+    wanted = Wanted(today=TODAY, profile=profile_named("elimination", tables))
+    print(f"load of the machine: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
+    for seed in map(int, sys.argv[1:] or ("1", "2", "5")):
+        lines = larder_lines(tables, 40, seed)
+        lots = [one.lot for one in LarderReader(tables, TODAY).read_all(lines, "made up") if one.lot is not None]
+        start, worked = time.perf_counter(), time.process_time()
+        plan = plan_days(lots, asked, wanted, patterns, tables, seconds=20, most_to_buy=0)
+        wall, cpu = time.perf_counter() - start, time.process_time() - worked
+        filled = sum(one.dinner is not None for one in plan.sittings)
+        print(
+            f"larder {seed}: first {plan.first_seconds:.2f} s (wanted 2), gap {plan.gap_percent} % (wanted 5), "
+            f"{filled} of 6 sittings, {wall:.1f} s wall, {cpu:.1f} s processor"
+        )
+        quick = plan_days(lots, asked, wanted, patterns, tables, seconds=2, most_to_buy=0, bound=False)
+        print(f"  in {quick.seconds:.2f} s, without a bound: cost {quick.cost_points:.0f} after {plan.cost_points:.0f}")
+
+
+if __name__ == "__main__":
+    main()
