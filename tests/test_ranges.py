@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from calmlarder.compose.verify import _load
 from calmlarder.export.food_text import food_text
+from calmlarder.recount import load_of
 from calmlarder.sitting.groups import food_figures
 from calmlarder.sitting.limit import limit_of
 from calmlarder.sitting.profile import profile_named
@@ -62,8 +62,8 @@ def test_the_worst_case_by_hand(figures: dict[str, Any], group: Any, plan: int, 
         ("invented", name): {k: str(v or 0 if k == "g_per_100g" else v or "") for k, v in row}
         for name, row in rows.items()
     }
-    assert _load(cells, "invented", group, True) * 1000 == worst
-    assert _load(cells, "invented", group, False) * 1000 == plan
+    assert load_of(cells, "invented", group, True) * 1000 == worst
+    assert load_of(cells, "invented", group, False) * 1000 == plan
 
 
 @pytest.mark.parametrize(
