@@ -6,6 +6,7 @@ from typing import Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.weights import rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
 from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.export.json import dinner_object
@@ -14,6 +15,9 @@ from calmlarder.sitting.limit import MOST_GRAMS
 
 _SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no other is passed
 _SHARE_TOLD = 0.005
+
+# One portion of what is on its last day: compose/weights.py.
+_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}"
 
 
 def why_object(why: Why, wanted: Wanted) -> dict[str, Any]:
@@ -123,7 +127,7 @@ def _instead(why: Why, style: Style) -> Iterator[str]:
     yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
     for difference in one.differences:
         yield from _lines(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.", style)
-    yield from _lines(f"In all {one.points:g} points worse by the wishes." if one.points > 0 else "As good.", style)
+    yield from _lines(f"In all {one.points:.0f} points worse ({_SCALE})." if one.points > 0 else "As good.", style)
 
 
 def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
@@ -151,7 +155,7 @@ def _bound(bound: Bound) -> str:
     told = "; ".join(_plain(bound.buys))
     return (
         f"{start}; this cap is what holds it back. For the reckoning only: room for {bound.more_g:.2f} g more is worth "
-        f"{told} ({bound.points_per_g:g} points a gram). The cap stays."
+        f"{told}: {bound.points_per_g * bound.more_g:.0f} points ({_SCALE}). The cap stays."
     )
 
 
