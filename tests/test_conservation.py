@@ -22,13 +22,16 @@ from hypothesis.stateful import (
     run_state_machine_as_test,
 )
 
+from calmlarder.larder.box import Box
 from calmlarder.larder.reading import LarderReader
 from calmlarder.sitting.eaten import Eaten
-from calmlarder.store.eaten import content_of
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up
-from calmlarder.store.ledger import eaten_up, end, ended
+from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up, with_kept_boxes
+from calmlarder.store.ledger import end, ended
 from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
+from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tables.places import shipped
 
 TODAY = date(2026, 3, 11)
@@ -36,6 +39,7 @@ TABLES = load_tables([shipped("ingredient_tables")])
 READER = LarderReader(TABLES, TODAY)
 NAMES = ("kale", "carrots", "firm tofu", "spinach", "cow milk", "cooked white rice", "courgette", "eggs")
 NEAR_G = 0.11  # a lot is kept to a tenth of a gram
+CRUMBS_G = 8  # what of each lot may be lost to crumbs and to whole grams on the way into boxes
 HOWS = st.sampled_from(["eaten", "given", "thrown"])
 counted = {"actions": 0}
 
@@ -47,13 +51,16 @@ class Books(RuleBasedStateMachine):
         super().__init__()
         self.folder = tempfile.TemporaryDirectory()
         self.store = Store.at(Path(self.folder.name))
-        self.books: dict[str, float] = {"in": 0, "eaten": 0, "given": 0, "thrown": 0}
+        self.books: dict[str, float] = {"in": 0, "eaten": 0, "given": 0, "thrown": 0, "boxed": 0}
         self.before: list[dict[str, float]] = []
         self.after: list[dict[str, float]] = []
 
     def teardown(self) -> None:
         self.store.close()
         self.folder.cleanup()
+
+    def tables(self) -> Tables:
+        return with_kept_boxes(self.store, TABLES)
 
     def lots(self) -> list[KeptLot]:
         return lots_on_day(self.store, TODAY, TABLES)
@@ -94,14 +101,14 @@ class Books(RuleBasedStateMachine):
             return
         # Less than 5 g left is nothing left, and has gone the same way.
         gone = one.lot.grams if one.lot.grams - grams < 5 else grams
-        self.act(lambda: end(self.store, [one], TABLES, TODAY, how, None, grams), **{how: gone})
+        self.act(lambda: end(self.store, [one], self.tables(), TODAY, how, None, grams), **{how: gone})
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), more=st.booleans(), how=HOWS, why=st.sampled_from([None, "mouldy", "other"]))
     def whole_ends(self, number: int, more: bool, how: Any, why: Any) -> None:
         lots = self.lots()[: 2 if more else 1] if number % 2 else [self.pick(number)]
         gone = sum(one.lot.grams for one in lots)
-        self.act(lambda: end(self.store, lots, TABLES, TODAY, how, why), **{how: gone})
+        self.act(lambda: end(self.store, lots, self.tables(), TODAY, how, why), **{how: gone})
 
     @precondition(lambda self: self.store.lots())
     @rule(parts=st.lists(st.tuples(st.integers(0, 50), st.integers(1, 1500)), min_size=1, max_size=4))
@@ -109,19 +116,36 @@ class Books(RuleBasedStateMachine):
         """As the Cook screen does, and now and then with more than the larder knew of."""
         lots = self.lots()
         uses = [(lots[n % len(lots)].lot.line, lots[n % len(lots)].lot.food, grams) for n, grams in parts]
-        left = used_up(lots, uses)
-        gone = sum(
-            one.lot.grams - (float(rest["grams"]) if (rest := left[one.id]) is not None else 0)
-            for one in lots
-            if one.id in left
-        )
+        gone = taken(lots, uses)
         entry = Eaten(at=datetime(2026, 3, 11, 18), who="me", text="d", food="", title="d", grams=gone, loads=())
+        tables = self.tables()
+        self.act(lambda: cook(self.store, lots, "d", uses, entry, Boxing(None, 0), TODAY, tables), eaten=gone)
 
-        def do() -> None:
-            entries = eaten_up(lots, left, TABLES, TODAY)
-            self.store.change_lots(left, "cook", [content_of(entry)], entries)
-
-        self.act(do, eaten=gone)
+    @precondition(lambda self: any(one.lot.box is None and one.lot.grams >= 20 for one in self.lots()))
+    @rule(shares=st.integers(2, 4), boxes=st.integers(1, 2), half=st.booleans())
+    def cook_and_box(self, shares: int, boxes: int, half: bool) -> None:
+        """Two things, whole or half of them, some of it into boxes: that part is still there, under another name."""
+        lots = self.lots()
+        plain = [one for one in lots if one.lot.box is None and one.lot.grams >= 20][:2]
+        uses = [(one.lot.line, one.lot.food, int(one.lot.grams / (2 if half else 1))) for one in plain]
+        uses = list({(line, food): (line, food, grams) for line, food, grams in uses}.values())
+        parts = tuple(MixturePart(food=food, grams=g, most_hundredths=130 * g) for _, food, g in uses)
+        mixture = Mixture(shares=shares, share_grams=sum(g for *_, g in uses) // shares, parts=parts)
+        box = Box(
+            title="a dish", mixture=mixture, keeps_days=1, keeps_why="", freezes=True, heated=False, cold=True
+        )  # fmt: skip
+        grams = float(mixture.share_grams * boxes)
+        lot = plain[0].lot.model_copy(
+            update={"line": f"box {len(self.before)}", "food": box.food_id, "box": box, "grams": grams,
+                    "grams_low": grams, "grams_high": grams}
+        )  # fmt: skip
+        gone = taken(lots, uses)
+        share = boxes / shares
+        self.act(
+            lambda: cook(self.store, lots, "d", uses, None, Boxing(lot, share), TODAY, self.tables()),
+            eaten=gone * (1 - share),
+            boxed=gone * share,
+        )
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50))
@@ -162,10 +186,26 @@ class Books(RuleBasedStateMachine):
         }
         for how, grams in told.items():
             assert abs(grams - self.books[how]) < near
-        there = sum(one.lot.grams for one in self.lots())
+        there = sum(one.lot.grams for one in self.lots() if one.lot.box is None)
+        ends = [one for one in ended(self.store) if not one.food.startswith("boxed-")]
         # Rounding is booked, too: what a lot lost is what it was less what it is.
-        assert abs(self.books["in"] - there - sum(told.values())) < 0.01
-        assert all(one.grams > 0 for one in ended(self.store))
+        assert abs(self.books["in"] - there - sum(one.grams + one.boxed for one in ends)) < 0.01
+        # What went into boxes is in a box, or ended out of one; a box holds whole grams, and no crumbs of a lot.
+        boxed = sum(one.lot.grams for one in self.lots() if one.lot.box is not None)
+        boxed += sum(one.grams for one in ended(self.store) if one.food.startswith("boxed-"))
+        cooked = sum(one.boxed > 0 for one in ends)
+        assert -near < self.books["boxed"] - boxed < CRUMBS_G * cooked + near
+        assert all(one.grams + one.boxed > 0 for one in ended(self.store))
+
+
+def taken(lots: list[KeptLot], uses: list[tuple[str, str, int]]) -> float:
+    """Grams that leave the lots, crumbs with them."""
+    left = used_up(lots, uses)
+    return sum(
+        one.lot.grams - (float(rest["grams"]) if (rest := left[one.id]) is not None else 0)
+        for one in lots
+        if one.id in left
+    )
 
 
 def steps(examples: int, each: int) -> None:
