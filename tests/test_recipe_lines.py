@@ -51,7 +51,7 @@ def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["3 cloves", "1 tsp ground cloves", "1 tsp black onion seeds", "2 tbsp dark rum", "500 g mussels"],
+    ["3 cloves", "1 tsp black onion seeds", "2 tbsp dark rum", "500 g mussels"],
 )
 def test_not_in_the_tables(line: str, lines: LineReader) -> None:
     assert lines.read(line).outcome == "unknown"

@@ -32,7 +32,8 @@ from test_swaps import VARNEY_2017, brought, figures, foods, rows
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 POINT = 10_000
 TOLERANCE = 0.03  # points: HiGHS works in floating point, and two scores are compared
-SEEDS = (3, 10, 14, 17, 19, 22, 23, 24, 26, 28, 31, 36)  # larders that have a dinner in the patterns chosen
+SEEDS = (0, 1, 2, 3, 6, 7, 11, 14, 15, 17, 22, 25)  # larders that have a dinner in the patterns chosen
+DISHES = {"stir-fry", "rice-bowl", "tray-bake", "noodle-bowl", "supper-plate", "vegetable-soup"}
 DEMO = Path(str(resources.files("calmlarder"))) / "demo_larder.txt"
 
 
@@ -42,8 +43,8 @@ def last(answers: Any) -> Why:
     return answer
 
 
-def chosen(patterns: Sequence[Pattern], seed: int) -> list[Pattern]:
-    return [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
+def chosen(patterns: Sequence[Pattern]) -> list[Pattern]:
+    return [pattern for pattern in patterns if pattern.id in DISHES]
 
 
 def instead_of(answers: Any) -> Why | None:
@@ -57,7 +58,7 @@ def test_next_best_agrees_with_scipy(
 ) -> None:
     """Without what is used, with what is not: HiGHS finds the same difference, or none feasible just the same."""
     lots = lots_of(larder_lines(tables, 18, seed))
-    few = chosen(patterns, seed)
+    few = chosen(patterns)
     wanted = wanting(protein_g=12, seconds=20)
 
     def score(request: Wanted) -> float | None:
@@ -87,7 +88,7 @@ def test_the_comparison_sees_all_cases(
     for seed in SEEDS:
         lots = lots_of(larder_lines(tables, 18, seed))
         wanted = wanting(protein_g=12)
-        answer = instead_of(why(tables.food_by_id[lots[seed % 4].food], lots, wanted, chosen(patterns, seed), tables))
+        answer = instead_of(why(tables.food_by_id[lots[seed % 4].food], lots, wanted, chosen(patterns), tables))
         seen.add((answer.outcome, answer.instead.dinner is None) if answer and answer.instead else None)
     assert {("used", False), ("could", False)} <= seen
 
@@ -98,12 +99,12 @@ def demo(lots_of: LotsOf) -> Callable[..., list[Lot]]:
     return lambda *more: lots_of([*lines, *more])
 
 
-@pytest.mark.parametrize("seed", [10, 28])
+@pytest.mark.parametrize("seed", [1, 3])
 def test_room_under_a_cap_is_worth_what_scipy_says(
     seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
 ) -> None:
     """The same programme with that cap 0.10 g higher, for the sitting and for one food."""
-    lots, few = lots_of(larder_lines(tables, 18, seed)), chosen(patterns, seed)
+    lots, few = lots_of(larder_lines(tables, 18, seed)), chosen(patterns)
     wanted = wanting(protein_g=12, seconds=60)
     answer = last(why(tables.food_by_id[lots[0].food], lots, wanted, few, tables))
     found = {bound.cap: bound for bound in answer.bounds}
@@ -226,7 +227,7 @@ def test_the_deciding_figure_changes_the_dinner_as_told(
 ) -> None:
     """Tables in which that figure is measured give HiGHS a dinner that is better by the points told."""
     lots = lots_of(larder_lines(tables, 18, seed))
-    wanted, few = wanting(protein_g=12, seconds=60), chosen(patterns, seed)
+    wanted, few = wanting(protein_g=12, seconds=60), chosen(patterns)
     answer = last(why(tables.food_by_id[lots[0].food], lots, wanted, few, tables))
     one = answer.deciding
     if answer.tonight is None:
@@ -247,7 +248,8 @@ def test_the_deciding_figure_changes_the_dinner_as_told(
 
 def _measured(tables: Tables, food: str) -> Tables:
     changed = tuple(
-        row.model_copy(update={"basis": "analysed"}) if row.food == food else row for row in tables.fermentables
+        row.model_copy(update={"basis": "analysed", "high": None}) if row.food == food else row
+        for row in tables.fermentables
     )
     fields = {name: getattr(tables, name) for name in type(tables).model_fields}
     return type(tables).model_construct(None, **{**fields, "fermentables": changed})

@@ -113,7 +113,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
 def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "chicken thighs")
-        await pilot.press("ctrl+g")
+        await pilot.press("ctrl+o")
         await settled(app, pilot)
         assert "past the day it is safe to eat" in shown(app, "#why")
 

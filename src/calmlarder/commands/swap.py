@@ -44,7 +44,8 @@ def swap(options: argparse.Namespace) -> int:
     from calmlarder.export.swap_text import swap_object, swap_text
 
     request = {"profile": asked.profile.name, "diet": asked.diet, "avoid": asked.avoid}
-    faults = verify(swap_object(answer), request, folders_of(options))
+    beside = [{"food": food.id, "grams": str(grams)} for food, grams in plate.beside] if plate else []
+    faults = verify(swap_object(answer), request, folders_of(options), beside)
     if faults:
         return at_fault("a substitute", faults)
     if options.json:
