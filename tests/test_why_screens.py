@@ -149,12 +149,12 @@ def test_a_swap_in_the_dinner_is_solved_again(play: Callable[..., None]) -> None
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f3")
         await settled(app, pilot)
-        assert "firm tofu" in shown(app, "#dinner")
+        assert "spinach" in shown(app, "#dinner")
         await pilot.press("c")
         await pilot.pause()
         options = app.screen.query_one(OptionList)
         prompts = [str(options.get_option_at_index(n).prompt) for n in range(options.option_count)]
-        options.highlighted = prompts.index("firm tofu")
+        options.highlighted = prompts.index("spinach")
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, SwapScreen)
@@ -169,9 +169,9 @@ def test_a_swap_in_the_dinner_is_solved_again(play: Callable[..., None]) -> None
         assert isinstance(app.screen, TonightScreen)
         used = at_home[0].removesuffix(" (in the larder)").partition(" g ")[2]
         assert f"with {used}" in shown(app, "#asked")
-        assert "without firm tofu" in shown(app, "#asked")
+        assert "without spinach" in shown(app, "#asked")
         assert f" g  {used}" in shown(app, "#dinner")
-        assert " g  firm tofu" not in shown(app, "#dinner")
+        assert " g  spinach" not in shown(app, "#dinner")
 
     play(act)
 
