@@ -148,6 +148,10 @@ def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
     recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
     if recalled:
         yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
+    if ranges:
+        told = ", ".join(ranges)
+        yield from _wrapped(f"In the worst case at the upper end of a range, g in 100 g: {told}.", style, "  ")
     if dinner.unknown_nutrients:
         yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
 

@@ -165,12 +165,14 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
     if not share:
-        yield from _lines("All that counts in this dinner was measured in those very foods.", style)
+        yield from _lines("All that counts in this dinner as planned was measured in those very foods.", style)
     else:
         yield from _lines(
-            f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is recalled.",
-            style,
-        )
+            f"{share} % of what counts in this dinner as planned is not measured in that very food; {recalled} % is "
+            "recalled.", style)  # fmt: skip
+    ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
+    if ranges:
+        yield from _lines(f"In the worst case at the upper end of a range: {', '.join(ranges)}.", style)
     if why.deciding:
         one = why.deciding
         if one.how == "measured":
