@@ -7,7 +7,7 @@ from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, in_words
 from calmlarder.export.caution import CAUTION as CAUTION
 from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
@@ -169,7 +169,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
 def _nothing(composed: Composed, style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
-        yield from _wrapped(f"In the way: {obstacle}.", style, "  ")
+        yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
     if composed.nothing_near:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 

@@ -7,7 +7,7 @@ from typing import Any
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, in_words
 from calmlarder.export.json import dinner_object
 from calmlarder.export.style import Style
 from calmlarder.sitting.limit import MOST_GRAMS
@@ -71,7 +71,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
             f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
         yield from _lines(f"Of the same thing, {why.part.name}: {most}.", style)
     for obstacle in why.obstacles:
-        yield from _lines(f"In the way: {obstacle}.", style)
+        yield from _lines(f"In the way: {in_words(obstacle)}.", style)
 
 
 def _heading(why: Why) -> str:
