@@ -7,7 +7,7 @@ import pytest
 from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
-from calmlarder.patterns.pattern import Pattern
+from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.book import Tables
 from larders import larder_lines
 
@@ -87,6 +87,22 @@ def test_steps_name_every_food_and_leave_no_braces(cook: Cook, tables: Tables) -
             assert "{" not in text + dinner.title
             for use in dinner.uses:
                 assert f"{use.grams} g {use.name}" in text, (dinner.pattern, use.name)
+
+
+def test_no_step_that_holds_a_needed_food_falls_away_with_one_that_may_be_missing(
+    patterns: tuple[Pattern, ...],
+) -> None:
+    """Fried rice without ginger once lost the step that fries its vegetables, polenta the one that serves it."""
+    for pattern in patterns:
+        needed = {name for name, slot in pattern.slots.items() if slot.items[0]}
+        for step in pattern.steps:
+            references = list(REFERENCE.finditer(step))
+            names = [set(slot_names(found)) for found in references]
+            sure = [
+                bool(found[3]) or bool(named & needed) or any(set(group) <= named for group in pattern.one_of)
+                for found, named in zip(references, names, strict=True)
+            ]
+            assert all(sure) or not any(named & needed for named in names), (pattern.id, step)
 
 
 def test_beans_that_need_a_night_are_not_for_tonight(cook: Cook) -> None:

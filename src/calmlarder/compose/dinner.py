@@ -7,6 +7,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.compose.figures_told import not_measured, upper_ends
 from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.wanted import Liked
@@ -65,6 +66,7 @@ class Contribution(_Told):
     name: str
     loads_g: dict[str, float]
     not_measured: tuple[str, ...]
+    upper_ends: tuple[str, ...] = ()
 
 
 class Dinner(_Told):
@@ -206,16 +208,13 @@ def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
     people = plan.problem.wanted.people
     food: Food = use.option.offered.food
     loads = {cap.key: _grams(_plan_load(use, cap), people) for cap in plan.problem.sitting_caps}
-    rows = tables.fermentables_of(food.id).values()
+    rows = tables.fermentables_of(food.id)
     return Contribution(
         food=food.id,
         name=food.name,
         loads_g={key: load for key, load in loads.items() if load},
-        not_measured=tuple(
-            f"{row.component} {row.basis}"
-            for row in rows
-            if row.g_per_100g > 0 and row.basis in {"borrowed", "recalled", "assumed"}
-        ),
+        not_measured=not_measured(rows),
+        upper_ends=upper_ends(rows, use.grams / people),
     )
 
 

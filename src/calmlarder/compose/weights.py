@@ -15,7 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.4
-ITEM_MISSING = 8
+ITEM_MISSING = 14
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15
 # For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.

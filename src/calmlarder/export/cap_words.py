@@ -11,3 +11,11 @@ CAP_WORDS = {
     "polyols": "sorbitol + mannitol",
     "total": "all but lactose (as planned)",
 }
+
+
+def in_words(obstacle: str) -> str:
+    """What is in the way, the key of a cap in it told in a cook's words."""
+    for key, words in CAP_WORDS.items():
+        if f"the cap on {key}" in obstacle:
+            return obstacle.replace(f"the cap on {key}", f"the cap on {words}", 1)
+    return obstacle

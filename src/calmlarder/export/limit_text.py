@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from typing import Any
 
+from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.sitting.limit import MOST_GRAMS, Limit
 from calmlarder.tables.book import Tables
 
@@ -32,7 +33,7 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
         weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
         yield f"  on the scale  {weighed}"
         yield f"  by eye        {limit.grams_eye} g{f', {limit.household}' if limit.household else ''}"
-        yield f"  bound by      {limit.binding}"
+        yield f"  bound by      {CAP_WORDS.get(limit.binding, limit.binding)}"
     yield "  figures, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         source = f"{row.source} {row.code}".strip()

@@ -7,7 +7,7 @@ from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.wanted import Wanted
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, in_words
 from calmlarder.export.caution import CAUTION as CAUTION
 from calmlarder.export.stacked import held_g, stacked_lines
 from calmlarder.export.style import Style, bar
@@ -148,6 +148,10 @@ def _loads(dinner: Dinner, wanted: Wanted, style: Style) -> Iterator[str]:
     recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
     if recalled:
         yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
+    if ranges:
+        told = ", ".join(ranges)
+        yield from _wrapped(f"In the worst case at the upper end of a range, g in 100 g: {told}.", style, "  ")
     if dinner.unknown_nutrients:
         yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
 
@@ -165,7 +169,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
 def _nothing(composed: Composed, style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
-        yield from _wrapped(f"In the way: {obstacle}.", style, "  ")
+        yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
     if composed.nothing_near:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 

@@ -8,7 +8,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, in_words
 from calmlarder.export.json import dinner_object
 from calmlarder.export.style import Style
 from calmlarder.sitting.limit import MOST_GRAMS
@@ -75,7 +75,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
             f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
         yield from _lines(f"Of the same thing, {why.part.name}: {most}.", style)
     for obstacle in why.obstacles:
-        yield from _lines(f"In the way: {obstacle}.", style)
+        yield from _lines(f"In the way: {in_words(obstacle)}.", style)
 
 
 def _heading(why: Why) -> str:
@@ -169,12 +169,14 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
     if not share:
-        yield from _lines("All that counts in this dinner was measured in those very foods.", style)
+        yield from _lines("All that counts in this dinner as planned was measured in those very foods.", style)
     else:
         yield from _lines(
-            f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is recalled.",
-            style,
-        )
+            f"{share} % of what counts in this dinner as planned is not measured in that very food; {recalled} % is "
+            "recalled.", style)  # fmt: skip
+    ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
+    if ranges:
+        yield from _lines(f"In the worst case at the upper end of a range: {', '.join(ranges)}.", style)
     if why.deciding:
         one = why.deciding
         if one.how == "measured":

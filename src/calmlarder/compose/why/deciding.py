@@ -81,7 +81,11 @@ def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
         return
     rows = tables.fermentables_of(thing.food.id)
     plan, worst = thing.brings.by_class[thing.food.cutoff_class]
-    doubted = tuple(c for c in rows if rows[c].basis not in MEASURED and (rows[c].worst_g or c not in COUNTED))
+    doubted = tuple(
+        c
+        for c, row in rows.items()
+        if (row.basis not in MEASURED or row.high is not None) and (row.worst_g or c not in COUNTED)
+    )
     measured = {
         component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
         for component, row in rows.items()
