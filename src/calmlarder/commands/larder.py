@@ -122,7 +122,7 @@ def _keep(
     """Keep every line that is clear; say of the others what to write. Nothing is kept when one cannot be."""
     readings = LarderReader(tables, today).read_all(lines, source)
     lots, problems = clear(readings, source)
-    ids = add(store, lots, f"add {len(lots)} lots" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
+    ids = add(store, lots, f"add {_lots(len(lots))}" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
     by_id = {one.id: one for one in lots_on_day(store, today, tables)}
     added = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
     if options.json:
@@ -171,7 +171,7 @@ def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: da
     unknown = [lot_id for lot_id in dict.fromkeys(options.ids) if lot_id not in by_id]
     if unknown:
         # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
-        store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lots")
+        store.change_lots(dict.fromkeys(unknown), f"remove {_lots(len(unknown))}")
     lots = [by_id[lot_id] for lot_id in dict.fromkeys(options.ids) if lot_id in by_id]
     if lots:
         end(store, lots, with_kept_boxes(store, tables), today, options.how, options.why, options.grams)
@@ -190,6 +190,10 @@ def _thaw(options: argparse.Namespace, store: Store, tables: Tables, today: date
         return None if lot.place == "freezer" else "it is not in the freezer"
 
     return _move(options, store, tables, today, "fridge", lambda lot: thawed(lot, today), why_not)
+
+
+def _lots(count: int) -> str:
+    return f"{count} lot{'' if count == 1 else 's'}"
 
 
 def _move(
@@ -211,7 +215,7 @@ def _move(
     if problems:
         raise CannotGoOn(problems)
     changed = {lot_id: kept(moved(by_id[lot_id])) for lot_id in options.ids}
-    store.change_lots(changed, f"move {len(changed)} lots to the {place}")
+    store.change_lots(changed, f"move {_lots(len(changed))} to the {place}")
     return _list(options, store, tables, today)
 
 

@@ -1,4 +1,6 @@
-"""Caps in a cook's words, by their key."""
+"""Caps and fermentables in a cook's words, by their key."""
+
+from collections.abc import Iterable
 
 CAP_WORDS = {
     "oligosaccharides:core": "fructans + GOS, grains, pulses",
@@ -11,3 +13,8 @@ CAP_WORDS = {
     "polyols": "sorbitol + mannitol",
     "total": "all but lactose (as planned)",
 }
+
+
+def component_words(components: Iterable[str]) -> str:
+    """Fermentables as a cook reads them, with commas between."""
+    return ", ".join("GOS" if component == "gos" else component for component in components)

@@ -139,7 +139,8 @@ class Store:
         """
         with self._action(words) as action:
             for lot_id, content in contents.items():
-                row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (lot_id,)).fetchone()
+                row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (str(lot_id),)).fetchone()
+                # (as text: a number past 64 bits is then no lot, like any other that is not there)
                 if row is None:
                     remedy = "`calmlarder larder list` shows the numbers"
                     raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])

@@ -122,11 +122,12 @@ class CookScreen(Screen[None]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
+        from calmlarder.export.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
         lines = [
-            f"{one.cap.key}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
+            f"{CAP_WORDS[one.cap.key]}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
             f"{self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
@@ -162,6 +163,7 @@ class CookScreen(Screen[None]):
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
         kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
-        self.notify("taken out of the larder and logged; Ctrl+Z there takes it all back")
+        logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
+        self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
         self.app.pop_screen()
         self.app.pop_screen()
