@@ -13,6 +13,7 @@ from calmlarder.commands.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
@@ -227,7 +228,7 @@ def _export(options: argparse.Namespace, store: Store, tables: Tables, today: da
     if options.ics is not None:
         return _calendar(options, store, with_kept_boxes(store, tables), today)
     for one in lots_on_day(store, today, tables):
-        print(f"# {one.lot.line}" if one.lot.box is not None else _plain_line(one.lot, tables))
+        print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, tables))
     return 0
 
 
@@ -241,16 +242,6 @@ def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: 
         write_out(Path(options.ics), text, "BEGIN:VCALENDAR", "--ics")
         print(f"Wrote {text.count('BEGIN:VEVENT')} days to {Path(options.ics).name}.")
     return 0
-
-
-def _plain_line(lot: Lot, tables: Tables) -> str:
-    words = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before",
-             "frozen": "frozen"}  # fmt: skip
-    parts = [f"{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
-    parts += [f"{words[one.kind]} {one.on.isoformat()}" if one.on else words[one.kind] for one in lot.dates]
-    parts += [lot.condition] if lot.condition else []
-    owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
-    return f"{', '.join(parts)}, in the {lot.place}{owner}"
 
 
 def _undo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:

@@ -8,6 +8,7 @@ from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
 from calmlarder.ledger.ended import Ended
@@ -70,6 +71,15 @@ class Kitchen:
     def change(self, lot_id: int, lot: Lot) -> None:
         """A lot written anew."""
         self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
+
+    def line_of(self, lot: Lot) -> str:
+        """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.
+
+        A line that says `yesterday` says another day tomorrow, and one of a lot cooked from says too much.
+        """
+        again = self.read(lot.line)
+        same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
+        return lot.line if same else lot_line(lot, self.tables)
 
     def freeze(self, one: KeptLot) -> str | None:
         """A lot put into the freezer, or out of it; why not, where it must stay as it is."""
@@ -198,3 +208,7 @@ class Kitchen:
     def name_of(self, food: str) -> str:
         """A food's name."""
         return self.tables.food_by_id[food].name
+
+
+def _as_it_stands(lot: Lot) -> tuple[object, ...]:
+    return lot.food, lot.grams, lot.place, lot.dates, lot.condition, lot.owner, lot.owner_agrees

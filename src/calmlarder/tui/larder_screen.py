@@ -29,6 +29,7 @@ _EMPTY = (
 )
 _MOST_ASKED = 9
 _FILTER = "/"
+_ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
 class LarderScreen(Screen[None]):
@@ -40,7 +41,7 @@ class LarderScreen(Screen[None]):
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
         Binding("f1", "app.help", "Help"),
-        Binding("f5", "used", "Eaten"),
+        Binding("f5", "used", "Used up"),
         Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
@@ -70,9 +71,7 @@ class LarderScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield Header(icon="")
-        yield LineInput(
-            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: feel 3", id="line"
-        )
+        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield LotsTable()
@@ -157,12 +156,14 @@ class LarderScreen(Screen[None]):
         if reading.lot is None:
             if reading.match.outcome == "ask":
                 self._offer(logged, reading)
-            else:
-                self.notify(_meaning(reading, self._kitchen), severity="warning", timeout=6, markup=False)
+            # what is not clear in it stands below the line already
             return
         if logged is not None:
             self._kitchen.ate(reading.lot)
-            self.notify(f"logged: {self._kitchen.eaten_words(reading.lot)} (Ctrl+Z takes it back)", markup=False)
+            self.notify(
+                f"{self._kitchen.eaten_words(reading.lot).replace('eaten', 'logged', 1)} (Ctrl+Z takes it back)",
+                markup=False,
+            )
         elif self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
@@ -174,8 +175,7 @@ class LarderScreen(Screen[None]):
     def _keep_gut(self, rest: str) -> None:
         felt = gut_of(rest)
         if felt is None:
-            self.notify(gut_meaning(rest), severity="warning", timeout=6, markup=False)
-            return
+            return  # what is asked for stands below the line already
         self._kitchen.feel(*felt)
         self.notify(f"logged: {gut_meaning(rest)} (Ctrl+Z takes it back)", markup=False)
         self.query_one(Input).value = ""
@@ -252,7 +252,7 @@ class LarderScreen(Screen[None]):
             if self.half_typed and self._editing is None:
                 self._put_away = (line.value, None)
             self._editing = one.id
-            line.value = one.lot.line
+            line.value = self._kitchen.line_of(one.lot)
             line.focus()
 
     def action_used(self) -> None:
@@ -267,6 +267,10 @@ class LarderScreen(Screen[None]):
             if why is not None:
                 self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
             self.refill()
+            # it stands elsewhere now: the next key is meant for it, not for what came into its row
+            ids = [shown.id for shown in self._shown]
+            if one.id in ids:
+                self.query_one(LotsTable).move_cursor(row=ids.index(one.id))
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
@@ -284,7 +288,7 @@ class LarderScreen(Screen[None]):
         one = self._chosen()
         if one is not None:
             self._kitchen.take_out(one, how, why)
-            self.notify(f"{how}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"{_ENDED[how]}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
             self.refill()
 
     def action_begin(self, word: str) -> None:
