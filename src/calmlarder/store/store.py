@@ -165,6 +165,10 @@ class Store:
         with self._transaction():
             self._put("settings", name, value)
 
+    def version(self) -> int:
+        """A number that is another one after another program has written."""
+        return int(self._connection.execute("PRAGMA data_version").fetchone()[0])
+
     def undo(self) -> str | None:
         """Take back the last action; its words, or None when there is none."""
         return self._turn("SELECT id, words FROM actions WHERE undone = 0 ORDER BY id DESC LIMIT 1", back=True)

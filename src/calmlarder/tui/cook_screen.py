@@ -12,6 +12,7 @@ from textual.widgets import Footer, Header, Static
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
+from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -148,6 +149,7 @@ class CookScreen(Screen[None]):
 
         self.app.push_screen(Choice("What goes into boxes?", words), picked)
 
+    @told
     def _cooked(self, boxes: int) -> None:
         from calmlarder.compose.cooked import box_up, share_eaten
         from calmlarder.patterns.load import load_patterns

@@ -16,6 +16,7 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of, log_line
 from calmlarder.tui.lots_table import LotsTable
+from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
@@ -29,6 +30,7 @@ _EMPTY = (
 )
 _MOST_ASKED = 9
 _FILTER = "/"
+_LOOK_AGAIN_S = 1.0
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
@@ -63,6 +65,7 @@ class LarderScreen(Screen[None]):
         self._editing: int | None = None
         self._shown: list[KeptLot] = []
         self._filter = ""
+        self._seen = 0
         self._put_away: tuple[str, int | None] = (
             "",
             None,
@@ -82,6 +85,15 @@ class LarderScreen(Screen[None]):
         self.sub_title = "larder"
         self.refill()
         self.query_one(Input).focus()
+        self._seen = self._kitchen.store.version()
+        self.set_interval(_LOOK_AGAIN_S, self._look_again)
+
+    def _look_again(self) -> None:
+        """Another program may work on the same larder."""
+        seen = self._kitchen.store.version()
+        if seen != self._seen:
+            self._seen = seen
+            self.refill()
 
     def on_screen_resume(self) -> None:
         """Something may have been cooked meanwhile."""
@@ -141,6 +153,7 @@ class LarderScreen(Screen[None]):
         self.query_one("#meaning", Static).update(meaning)
 
     @on(Input.Submitted, "#line")
+    @told
     def keep_line(self, event: Input.Submitted) -> None:
         """Keep a clear line; ask when it is not. A filter goes on to the list."""
         if event.value.startswith(_FILTER):
@@ -284,6 +297,7 @@ class LarderScreen(Screen[None]):
 
             self.app.push_screen(WhyThrown(one.lot.line), said)
 
+    @told
     def _take_out(self, how: How, why: Why | None = None) -> None:
         one = self._chosen()
         if one is not None:
