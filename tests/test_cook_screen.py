@@ -1,14 +1,15 @@
 """The scale and the boxes of the Cook screen, by keys alone (Textual's pilot)."""
 
 from collections.abc import Callable
+from pathlib import Path
 
 from textual.pilot import Pilot
-from textual.widgets import Static
+from textual.widgets import Input, Static
 
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.scale import Scale
-from test_screens import play, solved
+from test_screens import foods, play, solved
 
 __all__ = ["play"]
 
@@ -54,3 +55,25 @@ def test_what_is_boxed_whole_is_not_said_to_be_logged(play: Callable[..., Larder
 
     play(act)
     assert "taken out of the larder; nothing is logged until the box is eaten; Ctrl+Z there takes it all back" in told
+
+
+def test_a_box_is_eaten_by_the_line(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert any("(boxed)" in food or "fried rice" in food for food in foods(app))
+        app.screen.query_one(Input).value = "ate boxed fried rice"
+        await pilot.pause()
+        assert str(app.screen.query_one("#meaning", Static).content).startswith("eaten: ")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert not any("fried rice" in food for food in foods(app))
+        assert any(notice.message.startswith("logged: ") for notice in app._notifications)
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert any("fried rice" in food for food in foods(app))
+
+    play(act)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
@@ -13,19 +13,20 @@ from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
-from calmlarder.ledger.told import eaten_of
+from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import offsets_at, this_minute
-from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
 
@@ -130,21 +131,26 @@ class Kitchen:
         """What was eaten outside a planned sitting goes into my log."""
         log(self.store, self._entry(lot))
 
+    def box_meant(self, text: str) -> Food | None:
+        """The boxed dish of the larder that `boxed rice bowl` means."""
+        if "box" not in text.casefold():
+            return None
+        return box_named(text, [one.lot for one in self.lots()], self.tables)
+
+    def ate_box(self, dish: Food) -> None:
+        """One box is eaten: out of the larder, into my log. Raises CannotGoOn for one that is not safe to eat."""
+        eat_box(self.store, box_eaten(dish, self.now(), ME, self.tables), self.lots(), self.today, self.tables)
+
+    def box_words(self, dish: Food) -> str:
+        """What eating one box of it would bring."""
+        return _eaten_words(box_eaten(dish, self.now(), ME, self.tables))
+
     def _entry(self, lot: Lot) -> Eaten:
         return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
 
     def eaten_words(self, lot: Lot) -> str:
         """What eating it would bring."""
-        entry = self._entry(lot)
-        if entry.unknown:
-            return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
-        total, lactose = (
-            sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000
-            for group in ("total", "lactose")
-        )
-        return (
-            f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
-        )
+        return _eaten_words(self._entry(lot))
 
     def feel(self, score: int, note: str) -> None:
         """How my gut feels now."""
@@ -212,3 +218,12 @@ class Kitchen:
 
 def _as_it_stands(lot: Lot) -> tuple[object, ...]:
     return lot.food, lot.grams, lot.place, lot.dates, lot.condition, lot.owner, lot.owner_agrees
+
+
+def _eaten_words(entry: Eaten) -> str:
+    if entry.unknown:
+        return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
+    total, lactose = (
+        sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
+    )
+    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"

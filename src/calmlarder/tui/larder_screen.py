@@ -146,6 +146,10 @@ class LarderScreen(Screen[None]):
         if logged is not None and logged.word == "feel":
             self.query_one("#meaning", Static).update(gut_meaning(logged.rest))
             return
+        boxed = self._kitchen.box_meant(logged.rest) if logged else None
+        if boxed is not None:
+            self.query_one("#meaning", Static).update(self._kitchen.box_words(boxed))
+            return
         reading = self._kitchen.read(logged.rest if logged else event.value)
         meaning = _meaning(reading, self._kitchen) if reading else ""
         if logged is not None and reading is not None and reading.lot is not None:
@@ -163,6 +167,11 @@ class LarderScreen(Screen[None]):
         if logged is not None and logged.word == "feel":
             self._keep_gut(logged.rest)
             return
+        boxed = self._kitchen.box_meant(logged.rest) if logged else None
+        if boxed is not None:
+            self._kitchen.ate_box(boxed)
+            self._say_logged(self._kitchen.box_words(boxed))
+            return
         reading = self._kitchen.read(logged.rest if logged else event.value)
         if reading is None:
             return
@@ -173,16 +182,19 @@ class LarderScreen(Screen[None]):
             return
         if logged is not None:
             self._kitchen.ate(reading.lot)
-            self.notify(
-                f"{self._kitchen.eaten_words(reading.lot).replace('eaten', 'logged', 1)} (Ctrl+Z takes it back)",
-                markup=False,
-            )
-        elif self._editing is not None:
+            self._say_logged(self._kitchen.eaten_words(reading.lot))
+            return
+        if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
         else:
             self._kitchen.keep([reading.lot])
         event.input.value = ""
+        self.refill()
+
+    def _say_logged(self, words: str) -> None:
+        self.notify(f"{words.replace('eaten', 'logged', 1)} (Ctrl+Z takes it back)", markup=False)
+        self.query_one(Input).value = ""
         self.refill()
 
     def _keep_gut(self, rest: str) -> None:
@@ -375,10 +387,9 @@ def _meaning(reading: Reading, kitchen: Kitchen) -> str:
         names = [candidate.name for candidate in reading.candidates[:4]]
         return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
-    left = (
-        f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"
-        if lot.days_left is not None
-        else ""
-    )
+    left = ""
+    if lot.days_left is not None:
+        days = f"{abs(lot.days_left)} day{'' if abs(lot.days_left) == 1 else 's'}"
+        left = f", {days} {'left' if lot.days_left >= 0 else 'past'} ({lot.days_from})"
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"
