@@ -19,7 +19,7 @@ class Problem(BaseModel):
     remedy: str
 
     def __str__(self) -> str:
-        return f"{self.where}: {self.what}. {self.remedy}."
+        return f"{self.where}: {self.what}. {self.remedy[:1].upper()}{self.remedy[1:]}."
 
 
 class CannotGoOn(Exception):

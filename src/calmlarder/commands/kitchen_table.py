@@ -149,6 +149,19 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
     except ValidationError as error:
         raise CannotGoOn(
             Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
-                    remedy=str(fault["msg"]))
+                    remedy=_that_can_be(str(fault["loc"][0])))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip
+
+
+def _that_can_be(name: str) -> str:
+    """What to give in place of a number of the request that cannot be, from the bounds of its field."""
+    from calmlarder.compose.wanted import Wanted
+
+    bounds = {type(one).__name__: one for one in Wanted.model_fields[name].metadata}
+    most = f"{bounds['Le'].le:g}"
+    return (
+        f"give a number above {bounds['Gt'].gt:g}, {most} at most"
+        if "Gt" in bounds
+        else (f"give a number from {bounds['Ge'].ge:g} to {most}")
+    )

@@ -13,6 +13,7 @@ from calmlarder.commands.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
@@ -122,7 +123,7 @@ def _keep(
     """Keep every line that is clear; say of the others what to write. Nothing is kept when one cannot be."""
     readings = LarderReader(tables, today).read_all(lines, source)
     lots, problems = clear(readings, source)
-    ids = add(store, lots, f"add {len(lots)} lots" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
+    ids = add(store, lots, f"add {_lots(len(lots))}" if len(lots) != 1 else f"add {lots[0].line}") if lots else []
     by_id = {one.id: one for one in lots_on_day(store, today, tables)}
     added = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
     if options.json:
@@ -171,7 +172,7 @@ def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: da
     unknown = [lot_id for lot_id in dict.fromkeys(options.ids) if lot_id not in by_id]
     if unknown:
         # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
-        store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lots")
+        store.change_lots(dict.fromkeys(unknown), f"remove {_lots(len(unknown))}")
     lots = [by_id[lot_id] for lot_id in dict.fromkeys(options.ids) if lot_id in by_id]
     if lots:
         end(store, lots, with_kept_boxes(store, tables), today, options.how, options.why, options.grams)
@@ -190,6 +191,10 @@ def _thaw(options: argparse.Namespace, store: Store, tables: Tables, today: date
         return None if lot.place == "freezer" else "it is not in the freezer"
 
     return _move(options, store, tables, today, "fridge", lambda lot: thawed(lot, today), why_not)
+
+
+def _lots(count: int) -> str:
+    return f"{count} lot{'' if count == 1 else 's'}"
 
 
 def _move(
@@ -211,7 +216,7 @@ def _move(
     if problems:
         raise CannotGoOn(problems)
     changed = {lot_id: kept(moved(by_id[lot_id])) for lot_id in options.ids}
-    store.change_lots(changed, f"move {len(changed)} lots to the {place}")
+    store.change_lots(changed, f"move {_lots(len(changed))} to the {place}")
     return _list(options, store, tables, today)
 
 
@@ -223,7 +228,7 @@ def _export(options: argparse.Namespace, store: Store, tables: Tables, today: da
     if options.ics is not None:
         return _calendar(options, store, with_kept_boxes(store, tables), today)
     for one in lots_on_day(store, today, tables):
-        print(f"# {one.lot.line}" if one.lot.box is not None else _plain_line(one.lot, tables))
+        print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, tables))
     return 0
 
 
@@ -237,16 +242,6 @@ def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: 
         write_out(Path(options.ics), text, "BEGIN:VCALENDAR", "--ics")
         print(f"Wrote {text.count('BEGIN:VEVENT')} days to {Path(options.ics).name}.")
     return 0
-
-
-def _plain_line(lot: Lot, tables: Tables) -> str:
-    words = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before",
-             "frozen": "frozen"}  # fmt: skip
-    parts = [f"{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
-    parts += [f"{words[one.kind]} {one.on.isoformat()}" if one.on else words[one.kind] for one in lot.dates]
-    parts += [lot.condition] if lot.condition else []
-    owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
-    return f"{', '.join(parts)}, in the {lot.place}{owner}"
 
 
 def _undo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:

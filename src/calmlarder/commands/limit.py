@@ -4,6 +4,7 @@ import argparse
 import json
 
 from calmlarder.commands.kitchen_table import food_named, sureness_of, tables_of
+from calmlarder.export.cap_words import component_words
 from calmlarder.export.limit_text import limit_object, limit_text
 from calmlarder.sitting.limit import limit_of
 from calmlarder.sitting.profile import profile_named
@@ -20,7 +21,7 @@ def limit(options: argparse.Namespace) -> int:
             empty = dict.fromkeys(("grams_weighed", "grams_eye", "binding", "household"))
             print(json.dumps({"food": food.id, **empty, "unknown": list(unknown)}))
         else:
-            print(f"{food.name}: no figure is known for its {', '.join(unknown)}, so no limit can be told.")
+            print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
     answer = limit_of(food, profile, tables, sureness_of(options))
     if options.json:

@@ -5,6 +5,7 @@ import re
 from datetime import datetime, time
 
 from calmlarder.commands.kitchen_table import day_of
+from calmlarder.matching.dates import YEARS
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.zone import this_minute
 
@@ -27,7 +28,7 @@ def moment_of(options: argparse.Namespace, given: str | None, option: str) -> da
         moment = datetime.fromisoformat(given.strip())
     except ValueError:
         moment = None
-    if moment is None or len(given.strip()) < len("2026-03-11T18"):
+    if moment is None or moment.year not in YEARS or len(given.strip()) < len("2026-03-11T18"):
         remedy = "write it like 18:30 or 2026-03-11T18:30"
         raise CannotGoOn([Problem(where=option, what="is no time", remedy=remedy)])
     if moment.tzinfo is not None:

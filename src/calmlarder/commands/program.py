@@ -13,7 +13,7 @@ def program(options: argparse.Namespace) -> int:
     """Open the screens, where there is a terminal for them."""
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         remedy = "name a command: `calmlarder --help` lists them"
-        raise CannotGoOn([Problem(where="calmlarder", what="needs a terminal for its screens", remedy=remedy)])
+        raise CannotGoOn([Problem(where="the program", what="needs a terminal for its screens", remedy=remedy)])
     from calmlarder.tui.app import LarderApp
 
     home = home_folder(Path(options.home) if options.home else None)

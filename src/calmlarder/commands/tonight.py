@@ -47,10 +47,10 @@ def larder_asked(options: argparse.Namespace, tables: Tables) -> tuple[list[Lot]
 def demo(options: argparse.Namespace) -> int:
     """The same on the larder of an invented household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
+    tables, _ = tables_of(options), day_of(options)  # what is wrong in the options is said before the larder is
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    tables = tables_of(options)
     lots, readings = _read(options, tables, text.splitlines(), "demo larder")
     return _dinner(options, tables, lots, readings)
 

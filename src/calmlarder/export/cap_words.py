@@ -1,4 +1,6 @@
-"""Caps in a cook's words, by their key."""
+"""Caps and fermentables in a cook's words, by their key."""
+
+from collections.abc import Iterable
 
 CAP_WORDS = {
     "oligosaccharides:core": "fructans + GOS, grains, pulses",
@@ -19,3 +21,8 @@ def in_words(obstacle: str) -> str:
         if f"the cap on {key}" in obstacle:
             return obstacle.replace(f"the cap on {key}", f"the cap on {words}", 1)
     return obstacle
+
+
+def component_words(components: Iterable[str]) -> str:
+    """Fermentables as a cook reads them, with commas between."""
+    return ", ".join("GOS" if component == "gos" else component for component in components)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Any
 
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, component_words
 from calmlarder.sitting.limit import MOST_GRAMS, Limit
 from calmlarder.tables.book import Tables
 
@@ -33,10 +33,10 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
         weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
         yield f"  on the scale  {weighed}"
         yield f"  by eye        {limit.grams_eye} g{f', {limit.household}' if limit.household else ''}"
-        yield f"  bound by      {CAP_WORDS.get(limit.binding, limit.binding)}"
+        yield f"  bound by      the cap on {CAP_WORDS.get(limit.binding, limit.binding)}"
     yield "  figures, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         source = f"{row.source} {row.code}".strip()
         note = f"; {row.note}" if row.note else ""
         high = f" (at the worst {row.high})" if row.high is not None else ""
-        yield f"    {component:<9} {row.g_per_100g:>6}{high}  {row.basis}, {source}{note}"
+        yield f"    {component_words([component]):<9} {row.g_per_100g:>6}{high}  {row.basis}, {source}{note}"

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from calmlarder.export.cap_words import component_words
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.tables.vocabulary import GROUPS
 
@@ -28,7 +29,7 @@ def eaten_line(number: int | None, entry: Eaten) -> str:
     total, lactose = (_grams(entry, group, worst=False) for group in ("total", "lactose"))
     brings = f"{total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
     if entry.unknown:
-        brings = f"figures not known of {', '.join(entry.unknown)}: not counted, which is not zero"
+        brings = f"figures not known of {component_words(entry.unknown)}: not counted, which is not zero"
     shown = "" if number is None else f"{number:>4}  "
     return f"{shown}{entry.at:%Y-%m-%d %H:%M}  {entry.who}  {entry.grams:g} g  {entry.title}: {brings}"
 

@@ -6,7 +6,7 @@ from typing import Any
 from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
-from calmlarder.export.cap_words import CAP_WORDS
+from calmlarder.export.cap_words import CAP_WORDS, component_words
 from calmlarder.sitting.stacking import held_ug
 from calmlarder.tables.rows import Cap
 
@@ -75,7 +75,7 @@ def stacked_lines(composed: Composed, wanted: Wanted) -> list[str]:
         ]
         told = ", ".join(brings) if brings else "next to nothing"
         if entry.unknown:
-            told = f"{told if brings else 'nothing'}; not known, so not counted: {', '.join(entry.unknown)}"
+            told = f"{told if brings else 'nothing'}; not known, so not counted: {component_words(entry.unknown)}"
         lines.append(f"{entry.at:%H:%M} {entry.title}, {entry.grams:g} g{who}: {told}{part}, until {one.until:%H:%M}.")
     bound = {cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)}
     more = _more_after(wanted, bound)

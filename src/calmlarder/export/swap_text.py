@@ -81,11 +81,18 @@ def _substitute(place: int, one: Substitute, tables: Tables, style: Style) -> It
     head = f"{place}. {names}{' (in the larder)' if one.in_larder else ''}"
     yield from (style.strong(line) for line in textwrap.wrap(head, style.width, subsequent_indent="   "))
     yield from _entry("take", ", ".join(_amount(part, tables) for part in said.parts), style)
-    yield from _entry("when", said.when, style)
+    yield from _entry("when", _when(said.when), style)
     yield from _entry("keeps", said.keeps, style)
     yield from _entry("loses", said.loses, style)
     yield from _entry("brings", _brings(one), style)
     yield from _entry("mind", said.caution, style)
+
+
+def _when(said: str) -> str:
+    """The first word in whole words: `any` alone says nothing."""
+    if said == "any":
+        return "at any time"
+    return said.replace("any: ", "at any time: ", 1) if said.startswith("any: ") else said
 
 
 def _entry(word: str, text: str, style: Style) -> list[str]:

@@ -8,7 +8,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
-from calmlarder.export.cap_words import CAP_WORDS, in_words
+from calmlarder.export.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.export.json import dinner_object
 from calmlarder.export.style import Style
 from calmlarder.sitting.limit import MOST_GRAMS
@@ -180,7 +180,7 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     if why.deciding:
         one = why.deciding
         if one.how == "measured":
-            doubt = f"If the {', '.join(one.components)} of {one.name} were measured and came out as they stand"
+            doubt = f"If the {component_words(one.components)} of {one.name} were measured and came out as they stand"
         else:
             doubt = f"If {one.name} were weighed to the gram"
         yield from _lines(f"{doubt}, the dinner would change: {'; '.join(_plain(one.differences))}.", style)

@@ -66,6 +66,7 @@ def _deadline(dated: Dated, food: Food, place: str, today: date, tables: Tables)
     row = tables.keeping_of(food, place, state)
     if row is None:
         return None
-    keeps = f"keeps {row.days} days once {state}" if state != "whole" else f"keeps {row.days} days"
+    days = f"keeps {row.days} day{'' if row.days == 1 else 's'}"
+    keeps = f"{days} once {state}" if state != "whole" else days
     when = f"{dated.kind} {since.isoformat()}" if dated.on else "opened, day not given, taken as yesterday"
     return Deadline(since + timedelta(days=row.days), f"{when}; {keeps}", row.kind == "safety")

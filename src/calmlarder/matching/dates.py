@@ -40,6 +40,8 @@ _BARE_ON = (
 _BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-])")
 _OPENED = re.compile(r"\b(?:opened|already open|open(?!\w))")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
+# Years that a larder can mean: days are counted from there in both directions.
+YEARS = range(1900, 2200)
 _SMALL_NUMBERS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7}
 
 
@@ -125,10 +127,14 @@ def _calendar(text: str, today: date, ahead: bool) -> date:
         raise ValueError(f"`{text}` is no day")
     try:
         if year is not None:
-            return date(int(year) + (2000 if len(year) == 2 else 0), month, day)
-        return _nearest_year(month, day, today, ahead)
+            on = date(int(year) + (2000 if len(year) == 2 else 0), month, day)
+        else:
+            on = _nearest_year(month, day, today, ahead)
     except ValueError:
         raise ValueError(f"`{text}` is a day that does not exist") from None
+    if on.year not in YEARS:
+        raise ValueError(f"`{text}` is too far off")
+    return on
 
 
 def _nearest_year(month: int, day: int, today: date, ahead: bool) -> date:

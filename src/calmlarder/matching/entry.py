@@ -2,6 +2,7 @@
 
 import re
 from datetime import date
+from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from calmlarder.matching.amounts import Amount, take_amount
@@ -18,10 +19,12 @@ _PLACES: dict[str, Place] = {
 _IN_PLACE = re.compile(
     r"\b(?:in|from) (?:the )?(freezer|fridge|refrigerator|cupboard|pantry|larder)\b|\b(?:on) the (shelf|counter)\b"
 )
+_NUMBER_WORD = re.compile(r"(?:half|third|quarter|one|two|three|four|five|six|seven|eight|nine|ten)\b")
+_NAME = "zzname"  # stands for a name while the amount is taken
 _PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b")
 _BRACKETS = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _NOT_AN_OWNER = re.compile(
-    r"\d|\b(?:use|best|opened|open|frozen|drained|cooked|dry|raw|about|approx|soft|bendy|fridge|freezer|cupboard)\b"
+    r"\d|\b(?:use|best|opened|open|frozen|drained|cooked|dry|raw|about|approx|soft|bendy|fridge|freezer|cupboard|parts?)\b"
 )
 
 
@@ -59,10 +62,25 @@ def read_entry(text: str, today: date, names: frozenset[str]) -> Entry | None:
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
-    amount, rest = take_amount(rest)
+    amount, rest = _take_amount(rest, names)
     words = re.sub(r"\s*([,;])[,;\s]*", r", ", re.sub(r"[:!?\"]", " ", rest))
     words = " ".join(words.split()).strip(" .-+*&,;/")
     return Entry(line, words, amount, place, dates, condition, to_bin, owner, agrees)
+
+
+@lru_cache(8)
+def _begun_with_a_number(names: frozenset[str]) -> tuple[str, ...]:
+    """Names whose number is no amount: `five spice`, `half-fat creme fraiche`; the longest first."""
+    return tuple(sorted((name for name in names if _NUMBER_WORD.match(name)), key=lambda name: (-len(name), name)))
+
+
+def _take_amount(text: str, names: frozenset[str]) -> tuple[Amount, str]:
+    for name in _begun_with_a_number(names):
+        found = re.search(rf"(?<![\w-]){re.escape(name)}(?![\w-])", text)
+        if found:
+            amount, rest = take_amount(f"{text[: found.start()]}{_NAME}{text[found.end() :]}")
+            return amount._replace(measured_words=None), rest.replace(_NAME, name)
+    return take_amount(text)
 
 
 def with_name(text: str, name: str, today: date, names: frozenset[str]) -> str:

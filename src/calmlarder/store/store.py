@@ -139,7 +139,8 @@ class Store:
         """
         with self._action(words) as action:
             for lot_id, content in contents.items():
-                row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (lot_id,)).fetchone()
+                row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (str(lot_id),)).fetchone()
+                # (as text: a number past 64 bits is then no lot, like any other that is not there)
                 if row is None:
                     remedy = "`calmlarder larder list` shows the numbers"
                     raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
@@ -163,6 +164,10 @@ class Store:
         """A note of the program to itself: no action, and nothing to undo. None forgets it."""
         with self._transaction():
             self._put("settings", name, value)
+
+    def version(self) -> int:
+        """A number that is another one after another program has written."""
+        return int(self._connection.execute("PRAGMA data_version").fetchone()[0])
 
     def undo(self) -> str | None:
         """Take back the last action; its words, or None when there is none."""

@@ -29,7 +29,7 @@ class AdaptScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f5", "adapt", "Bring it under"),
-        Binding("f7", "save", "Save"),
+        Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
         Binding("f1", "app.help", "Help"),
     ]

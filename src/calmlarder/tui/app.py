@@ -1,17 +1,20 @@
 """The terminal program."""
 
 import os
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
 from typing import ClassVar
 
 from textual import work
+from textual.actions import ActionParseResult
 from textual.app import App
 from textual.binding import Binding, BindingType
+from textual.dom import DOMNode
 from textual.filter import LineFilter
 
+from calmlarder.problems import CannotGoOn
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
@@ -19,6 +22,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
+from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _AFTER_FIRST_PAINT_S = 1.0
@@ -47,6 +51,19 @@ class LarderApp(App[None]):
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Last of all, under NO_COLOR, no colour."""
         return [*super().get_line_filters(), *self._no_colour]
+
+    async def run_action(
+        self,
+        action: "str | ActionParseResult",
+        default_namespace: DOMNode | None = None,
+        namespaces: Mapping[str, DOMNode] | None = None,
+    ) -> bool:
+        """What a key asks for; what cannot go on is told, and the screens stay."""
+        try:
+            return await super().run_action(action, default_namespace, namespaces)
+        except CannotGoOn as stop:
+            tell(self, stop)
+            return True
 
     def on_mount(self) -> None:
         """The larder first."""

@@ -12,6 +12,7 @@ from textual.widgets import Footer, Header, Static
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
+from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -122,11 +123,12 @@ class CookScreen(Screen[None]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
+        from calmlarder.export.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
         lines = [
-            f"{one.cap.key}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
+            f"{CAP_WORDS[one.cap.key]}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
             f"{self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
@@ -147,6 +149,7 @@ class CookScreen(Screen[None]):
 
         self.app.push_screen(Choice("What goes into boxes?", words), picked)
 
+    @told
     def _cooked(self, boxes: int) -> None:
         from calmlarder.compose.cooked import box_up, share_eaten
         from calmlarder.patterns.load import load_patterns
@@ -162,6 +165,7 @@ class CookScreen(Screen[None]):
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
         kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
-        self.notify("taken out of the larder and logged; Ctrl+Z there takes it all back")
+        logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
+        self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
         self.app.pop_screen()
         self.app.pop_screen()

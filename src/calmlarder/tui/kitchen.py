@@ -4,27 +4,29 @@ from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
-from calmlarder.ledger.told import eaten_of
+from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import offsets_at, this_minute
-from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
 
@@ -70,6 +72,15 @@ class Kitchen:
     def change(self, lot_id: int, lot: Lot) -> None:
         """A lot written anew."""
         self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
+
+    def line_of(self, lot: Lot) -> str:
+        """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.
+
+        A line that says `yesterday` says another day tomorrow, and one of a lot cooked from says too much.
+        """
+        again = self.read(lot.line)
+        same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
+        return lot.line if same else lot_line(lot, self.tables)
 
     def freeze(self, one: KeptLot) -> str | None:
         """A lot put into the freezer, or out of it; why not, where it must stay as it is."""
@@ -120,21 +131,26 @@ class Kitchen:
         """What was eaten outside a planned sitting goes into my log."""
         log(self.store, self._entry(lot))
 
+    def box_meant(self, text: str) -> Food | None:
+        """The boxed dish of the larder that `boxed rice bowl` means."""
+        if "box" not in text.casefold():
+            return None
+        return box_named(text, [one.lot for one in self.lots()], self.tables)
+
+    def ate_box(self, dish: Food) -> None:
+        """One box is eaten: out of the larder, into my log. Raises CannotGoOn for one that is not safe to eat."""
+        eat_box(self.store, box_eaten(dish, self.now(), ME, self.tables), self.lots(), self.today, self.tables)
+
+    def box_words(self, dish: Food) -> str:
+        """What eating one box of it would bring."""
+        return _eaten_words(box_eaten(dish, self.now(), ME, self.tables))
+
     def _entry(self, lot: Lot) -> Eaten:
         return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
 
     def eaten_words(self, lot: Lot) -> str:
         """What eating it would bring."""
-        entry = self._entry(lot)
-        if entry.unknown:
-            return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
-        total, lactose = (
-            sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000
-            for group in ("total", "lactose")
-        )
-        return (
-            f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
-        )
+        return _eaten_words(self._entry(lot))
 
     def feel(self, score: int, note: str) -> None:
         """How my gut feels now."""
@@ -198,3 +214,16 @@ class Kitchen:
     def name_of(self, food: str) -> str:
         """A food's name."""
         return self.tables.food_by_id[food].name
+
+
+def _as_it_stands(lot: Lot) -> tuple[object, ...]:
+    return lot.food, lot.grams, lot.place, lot.dates, lot.condition, lot.owner, lot.owner_agrees
+
+
+def _eaten_words(entry: Eaten) -> str:
+    if entry.unknown:
+        return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
+    total, lactose = (
+        sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
+    )
+    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"

@@ -16,6 +16,7 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of, log_line
 from calmlarder.tui.lots_table import LotsTable
+from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
@@ -29,6 +30,8 @@ _EMPTY = (
 )
 _MOST_ASKED = 9
 _FILTER = "/"
+_LOOK_AGAIN_S = 1.0
+_ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
 class LarderScreen(Screen[None]):
@@ -40,7 +43,7 @@ class LarderScreen(Screen[None]):
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
         Binding("f1", "app.help", "Help"),
-        Binding("f5", "used", "Eaten"),
+        Binding("f5", "used", "Used up"),
         Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
         Binding("f2", "app.limits", "Limits"),
@@ -62,6 +65,7 @@ class LarderScreen(Screen[None]):
         self._editing: int | None = None
         self._shown: list[KeptLot] = []
         self._filter = ""
+        self._seen = 0
         self._put_away: tuple[str, int | None] = (
             "",
             None,
@@ -70,9 +74,7 @@ class LarderScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield Header(icon="")
-        yield LineInput(
-            placeholder="what came in? 140g green beans, use by friday; or: ate 2 eggs; or: feel 3", id="line"
-        )
+        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield LotsTable()
@@ -83,6 +85,15 @@ class LarderScreen(Screen[None]):
         self.sub_title = "larder"
         self.refill()
         self.query_one(Input).focus()
+        self._seen = self._kitchen.store.version()
+        self.set_interval(_LOOK_AGAIN_S, self._look_again)
+
+    def _look_again(self) -> None:
+        """Another program may work on the same larder."""
+        seen = self._kitchen.store.version()
+        if seen != self._seen:
+            self._seen = seen
+            self.refill()
 
     def on_screen_resume(self) -> None:
         """Something may have been cooked meanwhile."""
@@ -135,6 +146,10 @@ class LarderScreen(Screen[None]):
         if logged is not None and logged.word == "feel":
             self.query_one("#meaning", Static).update(gut_meaning(logged.rest))
             return
+        boxed = self._kitchen.box_meant(logged.rest) if logged else None
+        if boxed is not None:
+            self.query_one("#meaning", Static).update(self._kitchen.box_words(boxed))
+            return
         reading = self._kitchen.read(logged.rest if logged else event.value)
         meaning = _meaning(reading, self._kitchen) if reading else ""
         if logged is not None and reading is not None and reading.lot is not None:
@@ -142,6 +157,7 @@ class LarderScreen(Screen[None]):
         self.query_one("#meaning", Static).update(meaning)
 
     @on(Input.Submitted, "#line")
+    @told
     def keep_line(self, event: Input.Submitted) -> None:
         """Keep a clear line; ask when it is not. A filter goes on to the list."""
         if event.value.startswith(_FILTER):
@@ -151,19 +167,24 @@ class LarderScreen(Screen[None]):
         if logged is not None and logged.word == "feel":
             self._keep_gut(logged.rest)
             return
+        boxed = self._kitchen.box_meant(logged.rest) if logged else None
+        if boxed is not None:
+            self._kitchen.ate_box(boxed)
+            self._say_logged(self._kitchen.box_words(boxed))
+            return
         reading = self._kitchen.read(logged.rest if logged else event.value)
         if reading is None:
             return
         if reading.lot is None:
             if reading.match.outcome == "ask":
                 self._offer(logged, reading)
-            else:
-                self.notify(_meaning(reading, self._kitchen), severity="warning", timeout=6, markup=False)
+            # what is not clear in it stands below the line already
             return
         if logged is not None:
             self._kitchen.ate(reading.lot)
-            self.notify(f"logged: {self._kitchen.eaten_words(reading.lot)} (Ctrl+Z takes it back)", markup=False)
-        elif self._editing is not None:
+            self._say_logged(self._kitchen.eaten_words(reading.lot))
+            return
+        if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
         else:
@@ -171,11 +192,15 @@ class LarderScreen(Screen[None]):
         event.input.value = ""
         self.refill()
 
+    def _say_logged(self, words: str) -> None:
+        self.notify(f"{words.replace('eaten', 'logged', 1)} (Ctrl+Z takes it back)", markup=False)
+        self.query_one(Input).value = ""
+        self.refill()
+
     def _keep_gut(self, rest: str) -> None:
         felt = gut_of(rest)
         if felt is None:
-            self.notify(gut_meaning(rest), severity="warning", timeout=6, markup=False)
-            return
+            return  # what is asked for stands below the line already
         self._kitchen.feel(*felt)
         self.notify(f"logged: {gut_meaning(rest)} (Ctrl+Z takes it back)", markup=False)
         self.query_one(Input).value = ""
@@ -252,7 +277,7 @@ class LarderScreen(Screen[None]):
             if self.half_typed and self._editing is None:
                 self._put_away = (line.value, None)
             self._editing = one.id
-            line.value = one.lot.line
+            line.value = self._kitchen.line_of(one.lot)
             line.focus()
 
     def action_used(self) -> None:
@@ -267,6 +292,10 @@ class LarderScreen(Screen[None]):
             if why is not None:
                 self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
             self.refill()
+            # it stands elsewhere now: the next key is meant for it, not for what came into its row
+            ids = [shown.id for shown in self._shown]
+            if one.id in ids:
+                self.query_one(LotsTable).move_cursor(row=ids.index(one.id))
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
@@ -280,11 +309,12 @@ class LarderScreen(Screen[None]):
 
             self.app.push_screen(WhyThrown(one.lot.line), said)
 
+    @told
     def _take_out(self, how: How, why: Why | None = None) -> None:
         one = self._chosen()
         if one is not None:
             self._kitchen.take_out(one, how, why)
-            self.notify(f"{how}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"{_ENDED[how]}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
             self.refill()
 
     def action_begin(self, word: str) -> None:
@@ -357,10 +387,9 @@ def _meaning(reading: Reading, kitchen: Kitchen) -> str:
         names = [candidate.name for candidate in reading.candidates[:4]]
         return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
-    left = (
-        f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"
-        if lot.days_left is not None
-        else ""
-    )
+    left = ""
+    if lot.days_left is not None:
+        days = f"{abs(lot.days_left)} day{'' if abs(lot.days_left) == 1 else 's'}"
+        left = f", {days} {'left' if lot.days_left >= 0 else 'past'} ({lot.days_from})"
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"

@@ -20,7 +20,8 @@ class Scale(ModalScreen[dict[str, int] | None]):
 
     def compose(self) -> ComposeResult:
         """A field for each thing."""
-        with VerticalScroll(id="choice"):
+        with VerticalScroll(id="choice") as fields:
+            fields.can_focus = False  # the first number is typed at once
             yield Label("What did the scale show? Enter takes it.")
             for food, name, grams in self._things:
                 yield Label(f"{name}, g")

@@ -1,0 +1,79 @@
+"""The scale and the boxes of the Cook screen, by keys alone (Textual's pilot)."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.scale import Scale
+from test_screens import foods, play, solved
+
+__all__ = ["play"]
+
+
+async def _cook_the_demo(app: LarderApp, pilot: Pilot[None]) -> None:
+    await pilot.press("f8", "f3")
+    await solved(app, pilot)
+    await pilot.press("enter")
+    await pilot.pause()
+    assert isinstance(app.screen, CookScreen)
+
+
+def test_the_scale_takes_numbers_at_once_and_names_the_cap(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        await pilot.press("w")
+        await pilot.pause()
+        assert isinstance(app.screen, Scale)
+        await pilot.press(*"900", "enter")  # no Tab before it
+        await pilot.pause()
+        said = str(app.screen.query_one("#scale", Static).content)
+        assert said.startswith("fructans + GOS, other foods: ")
+        assert "leave out" in said
+        await pilot.press("w")
+        await pilot.pause()
+        await pilot.press("0", "enter")  # nothing was weighed: what was said before holds
+        await pilot.pause()
+        assert str(app.screen.query_one("#scale", Static).content) == said
+
+    play(act)
+
+
+def test_what_is_boxed_whole_is_not_said_to_be_logged(play: Callable[..., LarderApp]) -> None:
+    told: list[str] = []
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        told.extend(notice.message for notice in app._notifications)
+
+    play(act)
+    assert "taken out of the larder; nothing is logged until the box is eaten; Ctrl+Z there takes it all back" in told
+
+
+def test_a_box_is_eaten_by_the_line(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert any("(boxed)" in food or "fried rice" in food for food in foods(app))
+        app.screen.query_one(Input).value = "ate boxed fried rice"
+        await pilot.pause()
+        assert str(app.screen.query_one("#meaning", Static).content).startswith("eaten: ")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert not any("fried rice" in food for food in foods(app))
+        assert any(notice.message.startswith("logged: ") for notice in app._notifications)
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert any("fried rice" in food for food in foods(app))
+
+    play(act)

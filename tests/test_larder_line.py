@@ -1,0 +1,98 @@
+"""A lot written anew stands for what is there now, whatever the day (Textual's pilot)."""
+
+import asyncio
+from collections.abc import Callable
+from datetime import date, timedelta
+from pathlib import Path
+
+from textual.pilot import Pilot
+from textual.widgets import DataTable, Input, Static
+
+from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.reading import LarderReader
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from test_screens import TODAY, play, type_line
+
+__all__ = ["play"]
+
+
+def edited(home: Path, tables: Tables, day: date) -> str:
+    """The line that F4 shows of the first lot."""
+    seen = []
+
+    async def scene() -> None:
+        app = LarderApp(home, tables, day)
+        async with app.run_test() as pilot:
+            await pilot.pause()
+            await pilot.press("escape", "f4")
+            await pilot.pause()
+            seen.append(app.screen.query_one("#line", Input).value)
+            await pilot.press("enter")
+            await pilot.pause()
+
+    asyncio.run(scene())
+    return seen[0]
+
+
+def test_a_line_of_yesterday_is_not_read_as_of_today(tmp_path: Path, tables: Tables) -> None:
+    home, line = tmp_path / "home", "cooked rice 350g, made yesterday"
+    with Store.at(home) as store:
+        lot = LarderReader(tables, TODAY).read(line, "a test").lot
+        assert lot is not None
+        store.add_lots([lot.model_dump(mode="json")], "add it")
+    made = (TODAY - timedelta(days=1)).isoformat()
+    assert edited(home, tables, TODAY) == line
+    assert edited(home, tables, TODAY + timedelta(days=1)) == f"350 g cooked white rice, made {made}, in the fridge"
+    with Store.at(home) as store:
+        assert [one.content["dates"] for one in store.lots()] == [[{"kind": "made", "on": made}]]
+
+
+def test_what_was_cooked_from_does_not_grow_again(tmp_path: Path, tables: Tables) -> None:
+    home = tmp_path / "home"
+    with Store.at(home) as store:
+        lot = LarderReader(tables, TODAY).read("firm tofu 280g, use by friday", "a test").lot
+        assert lot is not None
+        store.add_lots([lot.model_copy(update={"grams": 110.0}).model_dump(mode="json")], "add it")
+    assert edited(home, tables, TODAY) == "110 g firm tofu, use by 2026-03-13, in the fridge"
+    with Store.at(home) as store:
+        assert [one.content["grams"] for one in store.lots()] == [110.0]
+
+
+def test_every_food_has_a_line_that_reads_back(tables: Tables) -> None:
+    reader = LarderReader(tables, TODAY)
+    some = reader.read("firm tofu 280g, use by friday", "a test").lot
+    assert some is not None
+    lost = []
+    for food in tables.foods:
+        lot = some.model_copy(update={"food": food.id, "grams": 120.0, "condition": None})
+        again = reader.read(lot_line(lot, tables), "a test").lot
+        if again is None or (again.food, again.grams, again.dates) != (food.id, 120.0, lot.dates):
+            lost.append(food.id)
+    assert lost == []
+
+
+def test_the_next_key_is_for_the_lot_that_was_frozen(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("spinach 200g, use by today", "firm tofu 280g, use by tomorrow"):
+            await type_line(pilot, line)
+        await pilot.press("down", "f7")
+        await pilot.pause()
+        table = app.screen.query_one(DataTable)
+        assert table.get_row_at(table.cursor_row)[1] == "spinach"
+        await pilot.press("f7")  # out of the freezer again, not the tofu into it
+        await pilot.pause()
+        assert [table.get_row_at(row)[3] for row in range(2)] == ["fridge", "fridge"]
+
+    play(act)
+
+
+def test_what_is_not_clear_is_said_once(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("xyzzy", "feel tight", "ate xyzzy"):
+            await type_line(pilot, line)
+            assert str(app.screen.query_one("#meaning", Static).content)
+            assert not app._notifications
+
+    play(act)
