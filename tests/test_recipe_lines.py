@@ -90,3 +90,30 @@ def test_alternatives_optional_several_headings_and_nothing(lines: LineReader) -
     assert lines.read("For the sauce:").outcome == "heading"
     assert lines.read("500 ml boiling water").outcome == "nothing"
     assert lines.read("x" * 5000).outcome == "unknown"
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("200 g butter", "butter"), ("1 onion", "onion-brown"), ("250 ml milk", "milk"),
+        ("2 extra-large eggs", "egg"), ("1 cup long-grain white rice", "rice-white-dry"),
+        ("3 sun-ripe tomatoes", "tomato"), ("1 cup chopped, seeded tomatoes", "tomato"),
+        ("Finely diced, firm carrots (1 cup)", "carrot"), ("2 tsp roasted sesame seeds", "sesame-seeds"),
+        ("300 g dry-roasted almonds", "almonds"), ("a good cup grated mozzarella cheese", "mozzarella"),
+    ],
+)  # fmt: skip
+def test_an_ordinary_name_is_read(line: str, food: str, lines: LineReader) -> None:
+    assert (lines.read(line).outcome, lines.read(line).food) == ("read", food)
+
+
+@pytest.mark.parametrize("line", ["6 milk or plain biscuits", "2 tbsp maple or dark corn syrup", "1 cup half and half"])
+def test_half_a_name_is_no_food(line: str, lines: LineReader) -> None:
+    """The words behind `or` may belong to both, so what stands before it is no food of its own."""
+    assert lines.read(line).food is None
+
+
+def test_what_is_added_counts_and_pieces_without_a_number_do_not(lines: LineReader) -> None:
+    # USDA SR28 01001: a tablespoon of butter is 14.2 g.
+    assert lines.read("4 tbsp butter, plus 2 tbsp butter, melted").grams == pytest.approx(6 * 14.2, rel=0.05)
+    assert lines.read("4 tbsp butter, plus 2 onions").grams != pytest.approx(6 * 14.2, rel=0.05)
+    assert lines.read("slices of white bread").grams is None

@@ -11,6 +11,7 @@ from calmlarder.sitting.profile import Profile, cap_milligrams
 from calmlarder.tables.rows import Cap, Food
 
 MG = 10_000  # of these whole numbers in a milligram
+RowKey = tuple[str, str | None]
 
 
 class Brings(NamedTuple):
@@ -35,9 +36,10 @@ class CapRow(NamedTuple):
     cap: Cap
     food: str | None
 
-    def counts(self, one: Brings) -> int:
-        """What one amount brings under this row."""
-        return one.under(self.cap) if self.food in (None, one.food.id) else 0
+    @property
+    def key(self) -> RowKey:
+        """What tells it from other rows of its profile."""
+        return self.cap.key, self.food
 
     @property
     def room(self) -> int:
@@ -56,12 +58,23 @@ def cap_rows(foods: Iterable[str], profile: Profile) -> Iterator[CapRow]:
 
 def passed(all_brings: Sequence[Brings], serves: int, profile: Profile) -> tuple[str, ...]:
     """Keys of the caps that one of so many servings passes."""
-    over = [
-        row.cap.key
-        for row in cap_rows((one.food.id for one in all_brings), profile)
-        if sum(row.counts(one) for one in all_brings) > row.room * serves
-    ]
+    sums = under_each(all_brings, profile)
+    over = [row.cap.key for row in cap_rows((one.food.id for one in all_brings), profile)
+            if sums.get(row.key, 0) > row.room * serves]  # fmt: skip
     return tuple(dict.fromkeys(over))
+
+
+def under_each(all_brings: Sequence[Brings], profile: Profile) -> dict[RowKey, int]:
+    """What amounts bring together under each row, by its key; a row under which they bring nothing is left out."""
+    sums: dict[RowKey, int] = {}
+    for one in all_brings:
+        for caps, food in ((profile.sitting_caps, None), (profile.food_caps, one.food.id)):
+            for cap in caps:
+                load = one.under(cap)
+                if load:
+                    key = (cap.key, food)
+                    sums[key] = sums.get(key, 0) + load
+    return sums
 
 
 def loads_of(all_brings: Sequence[Brings], serves: int, profile: Profile) -> Loads:

@@ -4,11 +4,11 @@ import re
 from typing import NamedTuple
 
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches
-from calmlarder.cookbook.quantity import Found, Quantity, measure_word, take_quantity
+from calmlarder.cookbook.quantity import Found, Quantity, added, measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
-from calmlarder.cookbook.states import in_recipe
+from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.weight import Weight, weight_of
-from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, without_prep, without_tail
+from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
 from calmlarder.matching.clean import clean_line
 from calmlarder.matching.foods import UNKNOWN, FoodMatcher, Match
 from calmlarder.matching.numbers import Span
@@ -81,8 +81,21 @@ class LineReader:
             return several
         names = self._alternatives(rest, told)
         part, others = names[0], names[1:]
+        found = self._with_more(found, rest, part)
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
+
+    def _with_more(self, found: Found, rest: str, part: _Part) -> Found:
+        """The amount with what a line adds of the same food (`4 tbsp butter, plus 2 tbsp butter, chilled`)."""
+        more = re.search(r"\bplus\s+(\d.*)", rest)
+        extra = take_quantity(more[1]) if more else None
+        if found.main is None or extra is None or extra.main is None:
+            return found
+        name = extra.rest.split(",")[0]
+        if without_prep(without_tail(name)) and self._match(name, frozenset()).food != part.match.food:
+            return found
+        total = added(found.main, extra.main)
+        return found if total is None else found._replace(main=total, sizes=())
 
     def _leaves_out(self, read: IngredientRead, line: str) -> bool:
         """Whether the line names an onion, garlic or a counted food besides, which the reading would pass over."""
@@ -183,6 +196,12 @@ class LineReader:
                 parts.append(_Part(Match("ask", None, None, 100.0, both), None))
             else:
                 parts.append(joined)
+        first = parts[0].match
+        other = parts[-1].match
+        strange = other.food is None and (first.food and first.food.id) not in {one.food for one in other.candidates}
+        if first.food is not None and strange and len(last) > 1 and len(names[0].split()) == 1:
+            # `cream or dry sherry` may be cream, or a kind of what the tables do not know.
+            return [_Part(Match("ask", None, None, 100.0, first.candidates), None)]
         named = [part for part in parts if part.match.outcome != "unknown"]
         return parts if named else [whole]
 
@@ -215,17 +234,18 @@ class LineReader:
         head, comma, tail = text.partition(",")
         # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
         behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
-        tries = [f"{head} {' '.join(behind)}"] if comma and 0 < len(behind) <= 2 and "with" not in behind else []
+        named = comma and not names_nothing(head)
+        tries = [f"{head} {' '.join(behind)}"] if named and 0 < len(behind) <= 2 and "with" not in behind else []
         tries.append(head)
         tries.append(without_prep(head))
-        if not tries[-1] and comma:
+        if comma and names_nothing(head):
             tries.append(without_prep(tail.split(",")[-1]))
         flavoured = bool(_FLAVOURED.search(text))
         if flavoured:
             tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil
         best = UNKNOWN
         for tried in dict.fromkeys(tries):
-            match = self._named(tried, hints) if tried else UNKNOWN
+            match = UNKNOWN if names_nothing(tried) else toasted(self._named(tried, hints), told, self._tables)
             if match.outcome == "matched" and match.score < 100 and tried != tries[-1]:
                 continue
             if match.outcome == "matched" or match.score >= 100:

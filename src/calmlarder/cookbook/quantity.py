@@ -75,7 +75,7 @@ def take_quantity(text: str) -> Found:
         return _of_container(_more(*sized))
     counted = _COUNT.match(rest)
     if counted is None:
-        return _measure_only(rest)
+        return _measure_only(rest, led=rest != text)
     times = _span(counted)
     dozen = re.match(r"\s*dozen\b", rest[counted.end() :])
     if dozen:
@@ -169,7 +169,7 @@ def _more(main: Quantity, rest: str) -> Found:
         adds = joined or (
             main.unit == other.unit == "g" and gap[0].isspace() and 3 * other.number.high < main.number.low
         )
-        total = _sum(main, other) if adds else None
+        total = added(main, other) if adds else None
         if total is not None:
             main = total
         elif not joined:
@@ -184,7 +184,8 @@ def _more(main: Quantity, rest: str) -> Found:
 _SPOONS = {"cup": 48.0, "tbsp": 3.0, "tsp": 1.0}
 
 
-def _sum(main: Quantity, other: Quantity) -> Quantity | None:
+def added(main: Quantity, other: Quantity) -> Quantity | None:
+    """Both together; None where their units do not add up."""
     if main.unit == other.unit:
         factor = 1.0
     elif main.unit in _SPOONS and other.unit in _SPOONS:
@@ -195,14 +196,16 @@ def _sum(main: Quantity, other: Quantity) -> Quantity | None:
     return Quantity(Span(low, typical, high), main.unit)
 
 
-def _measure_only(text: str) -> Found:
+def _measure_only(text: str, led: bool) -> Found:
     lead = re.match(r"(?:an? )?(?:(?:good|generous|small|large|big|heaped) )?", text)
     rest = text[lead.end() :] if lead else text
     measure = _MEASURE.match(rest)
-    if measure is None or (not (lead and lead[0]) and not re.match(r"\s+of\b", rest[measure.end() :])):
+    if measure is None or (not led and not (lead and lead[0]) and not re.match(r"\s+of\b", rest[measure.end() :])):
         if lead and re.match(r"an? \w", text):
             return Found(Quantity(Span(1, 1, 1), None), (), False, _tidy(rest))
         return Found(None, (), False, _tidy(text))
+    if not led and not (lead and lead[0]) and measure[1].endswith("s"):
+        return Found(None, (), False, _tidy(rest[measure.end() :]))  # `slices of bread`: how many is not said
     return _more(Quantity(Span(1, 1, 1), _MEASURES[measure[1]]), rest[measure.end() :])
 
 

@@ -10,6 +10,7 @@ _TOLD_COOKED = frozenset({"cooked", "boiled", "leftover", "steamed", "roast", "r
 # Pulses that recipes take dry from the packet, without a word: common practice, no source.
 _FROM_THE_PACKET = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
 _FLOUR = "flour-wheat-white"  # what `flour` means in a recipe: common practice, no source
+_ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
 _SPICE_MEASURES = frozenset({"tsp", "tbsp", "pinch", "dash", "ground", "taste", "freshly", "grind", "twist"})
 
 
@@ -38,6 +39,14 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
             ]
             match = _chosen(kept, match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
+
+
+def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:
+    """Nuts and seeds that a line has roasted, taken for what they are; any other match as it is."""
+    foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
+    if match.food is None and len(foods) == 1 and foods[0].kind in _ROASTED_AS_WELL and told & {"roasted", "roast"}:
+        return Match("matched", foods[0], foods[0].name, 100.0, match.candidates)
+    return match
 
 
 def _other_state(match: Match, told: frozenset[str]) -> bool:

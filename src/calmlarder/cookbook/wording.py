@@ -32,8 +32,12 @@ _PREP = frozenset({
     "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
+    "jumbo", "extra-large", "country", "caps", "branches", "greek",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
+# How it was grown, cut or cured; never what it is free from or tastes of.
+_HYPHENED = re.compile(r"[a-z]+-(?:ripe|sized?|grain(?:ed)?|cut|style|skim|roasted|packed|cured|fed|raised)")
+_NO_FOOD = frozenset({"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light"})
 _TAIL = re.compile(
     r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit) more)|plus \d|to taste|to serve|to garnish"
     r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
@@ -57,4 +61,10 @@ def without_prep(text: str) -> str:
 
 
 def _is_prep(word: str) -> bool:
-    return word in _PREP or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
+    return word in _PREP or bool(_HYPHENED.fullmatch(word)) or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
+
+
+def names_nothing(text: str) -> bool:
+    """Whether a text is only how something is cut, a share or a colour: `diced firm`, `half`, `white`."""
+    words = without_prep(text).split()
+    return all(word in _NO_FOOD or (word in _KEPT and word.endswith("ed")) for word in words)
