@@ -3,13 +3,13 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from test_screens import foods, play, type_line
 from textual.pilot import Pilot
 from textual.widgets import Input
 
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
+from test_screens import foods, play, type_line
 
 __all__ = ["play"]
 

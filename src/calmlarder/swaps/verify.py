@@ -17,9 +17,11 @@ _ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
     """What is wrong with the substitutes shown; nothing when all hold.
 
-    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid.
+    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid, and under
+    `beside` what else lies on the plate: it counts under the caps of a sitting, and not in what the substitute brings.
     """
-    used = {part["food"] for one in answer["substitutes"] for part in one["parts"]}
+    beside = request.get("beside", ())
+    used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
@@ -28,7 +30,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     for one in answer["substitutes"]:
         name = " + ".join(part["food"] for part in one["parts"])
         faults += [f"{name}: {fault}" for fault in _allowed(one, request, foods)]
-        faults += [f"{name}: {fault}" for fault in _wrong(one, caps, foods, figures)]
+        faults += [f"{name}: {fault}" for fault in _wrong(one, beside, caps, foods, figures)]
     return tuple(faults)
 
 
@@ -45,6 +47,7 @@ def _allowed(one: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[
 
 def _wrong(
     one: Mapping[str, Any],
+    beside: Sequence[Mapping[str, Any]],
     caps: Sequence[Row],
     foods: Mapping[str, Row],
     figures: Mapping[tuple[str, ...], Row],
@@ -52,13 +55,15 @@ def _wrong(
     """Caps passed, loads that are not what is shown, and room that is said to be more than there is."""
     faults = []
     case = {cap["group"]: cap["holds"] == "worst" for cap in caps}
-    slack = _SHOWN + _ROUNDED * EYE * sum((Decimal(str(part["grams"])) for part in one["parts"]), Decimal(0))
+    plate = (*one["parts"], *beside)
+    slack = _SHOWN + _ROUNDED * EYE * sum((Decimal(str(part["grams"])) for part in plate), Decimal(0))
     rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
     for cap in caps:
-        if not _covered(one, cap, foods):
+        if not _covered(plate, cap, foods):
             continue
-        load = _load(one, cap, foods, figures)
-        if load > Decimal(cap["grams"]):
+        load = _load(plate, cap, foods, figures)
+        # What passes a cap without it already is no fault of what adds nothing.
+        if load > Decimal(cap["grams"]) and load > _load(beside, cap, foods, figures):
             faults.append(f"brings {load:.4f} g of {cap['group']}, the cap is {cap['grams']} g")
         rooms.setdefault(cap["group"], []).append((load, Decimal(cap["grams"]) - load))
     for group, shown in one["load_g"].items():
@@ -73,18 +78,18 @@ def _wrong(
 
 
 def _load(
-    one: Mapping[str, Any], cap: Row, foods: Mapping[str, Row], figures: Mapping[tuple[str, ...], Row]
+    plate: Sequence[Mapping[str, Any]], cap: Row, foods: Mapping[str, Row], figures: Mapping[tuple[str, ...], Row]
 ) -> Decimal:
     """G under a cap: of all parts for a sitting, of the part that brings most for a cap of one food."""
-    parts = _covered(one, cap, foods)
+    parts = _covered(plate, cap, foods)
     loads = [_brings(part, cap["group"], cap["holds"] == "worst", figures) for part in parts]
     return sum(loads, Decimal(0)) if cap["scope"] == "sitting" else max(loads, default=Decimal(0))
 
 
-def _covered(one: Mapping[str, Any], cap: Row, foods: Mapping[str, Row]) -> list[Mapping[str, Any]]:
+def _covered(plate: Sequence[Mapping[str, Any]], cap: Row, foods: Mapping[str, Row]) -> list[Mapping[str, Any]]:
     """The parts that count under a cap."""
     classes = [part for part in cap["applies_to"].split(";") if part]
-    return [part for part in one["parts"] if not classes or foods[part["food"]]["cutoff_class"] in classes]
+    return [part for part in plate if not classes or foods[part["food"]]["cutoff_class"] in classes]
 
 
 def _brings(part: Mapping[str, Any], group: str, worst: bool, figures: Mapping[tuple[str, ...], Row]) -> Decimal:
