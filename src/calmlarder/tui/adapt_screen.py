@@ -164,6 +164,11 @@ class AdaptScreen(Screen[None]):
         try:
             path.write_text(self._changed or "", encoding="utf-8")
         except (OSError, ValueError) as error:
-            self.notify(f"it cannot be written: {getattr(error, 'strerror', None) or error}", severity="warning", timeout=8, markup=False)
+            self.notify(
+                f"it cannot be written: {getattr(error, 'strerror', None) or error}",
+                severity="warning",
+                timeout=8,
+                markup=False,
+            )
             return
         self.notify(f"saved: {path.name}", markup=False)
