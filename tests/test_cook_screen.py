@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from textual.pilot import Pilot
-from textual.widgets import Input, Static
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
@@ -75,5 +75,17 @@ def test_a_box_is_eaten_by_the_line(play: Callable[..., LarderApp], tmp_path: Pa
         await pilot.press("ctrl+z")
         await pilot.pause()
         assert any("fried rice" in food for food in foods(app))
+
+    play(act)
+
+
+def test_what_nobody_may_eat_is_not_offered_to_be_used(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3", "u")
+        await pilot.pause()
+        offered = app.screen.query_one(OptionList)
+        names = {str(offered.get_option_at_index(place).prompt) for place in range(offered.option_count)}
+        assert "spinach" in names
+        assert not {"chicken thighs", "eggs"} & names  # past the use-by day; somebody else's
 
     play(act)

@@ -245,3 +245,20 @@ def test_restoring_asks_at_a_terminal(
     assert (tmp_path / f"{FILE_NAME}.damaged").exists()
     monkeypatch.setattr("builtins.input", lambda _: pytest.fail("asked"))
     assert main(["larder", "restore", "--yes", *where]) == 0
+
+
+def test_what_is_not_ticked_shows_an_empty_box(play: Callable[..., LarderApp]) -> None:
+    """Told by its signs, not by its colour (WCAG 2.1, success criterion 1.4.1)."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")
+        await pilot.pause()
+        allergens = app.screen.query_one("#avoid", SelectionList)
+        allergens.focus()
+        await pilot.press("down", "space")  # the second of them
+        await pilot.pause()
+        drawn = [allergens.render_line(row).text.rstrip() for row in range(3)]
+        assert [line.count("X") for line in drawn] == [0, 1, 0]
+        assert [line.split()[-1] for line in drawn] == ["gluten", "crustaceans", "eggs"]
+
+    play(act)

@@ -163,3 +163,18 @@ def test_in_a_recipe_the_share_of_one_and_the_rest_count(capsys: pytest.CaptureF
     assert main(["swap", "garlic", "--in-recipe", str(recipe)]) == 2
     assert main(["swap", "garlic", "--in-recipe", str(tmp_path / "none")]) == 2
     assert "Traceback" not in capsys.readouterr().err
+
+
+def test_a_rest_that_passes_a_cap_already_is_told(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    """Onion passes Varney et al. 2017 whatever stands for the garlic: what adds nothing to it may still be offered."""
+    recipe = tmp_path / "stew.txt"
+    recipe.write_text(
+        "Stew\n\nServes 2\n\nIngredients\n1 onion\n2 cloves garlic\n200 g carrots\n\nMethod\nFry it.\n",
+        encoding="utf-8",
+    )
+    assert passed([("onion-brown", 55.0)]) >= {"oligosaccharides"}
+    answer = asked(capsys, "garlic", "--in-recipe", str(recipe))
+    assert "oil-garlic" in {one["parts"][0]["food"] for one in answer["substitutes"]}
+    for one in answer["substitutes"]:
+        assert one["load_g"]["oligosaccharides"] == 0
+        assert one["headroom_g"]["oligosaccharides"] < 0

@@ -43,9 +43,9 @@ def swap(options: argparse.Namespace) -> int:
     from calmlarder.export.style import style_of_output
     from calmlarder.export.swap_text import swap_object, swap_text
 
-    request = {"profile": asked.profile.name, "diet": asked.diet, "avoid": asked.avoid}
-    beside = [{"food": food.id, "grams": str(grams)} for food, grams in plate.beside] if plate else []
-    faults = verify(swap_object(answer), request, folders_of(options), beside)
+    beside = [{"food": one.food.id, "grams": float(one.grams)} for one in plate.beside] if plate else []
+    request = {"profile": asked.profile.name, "diet": asked.diet, "avoid": asked.avoid, "beside": beside}
+    faults = verify(swap_object(answer), request, folders_of(options))
     if faults:
         return at_fault("a substitute", faults)
     if options.json:

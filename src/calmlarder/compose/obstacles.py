@@ -1,7 +1,7 @@
 """No dinner? Find the limits that stand in the way, by letting go of one at a time."""
 
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 
 from calmlarder.compose.offer import Offered
@@ -11,6 +11,7 @@ from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.search import RULES, search
 from calmlarder.compose.wanted import Wanted
 from calmlarder.kitchen.equipment import USUAL
+from calmlarder.sitting.cap_words import CAP_WORDS
 
 _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein", "a protein food"),
          ("vegetable", "a vegetable"))  # fmt: skip
@@ -32,7 +33,8 @@ def obstacles(
     whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
     if not any(problem.fillable for problem in rebuild(whole)):
         return ("what the larder offers fills none of the dish patterns",)
-    for relaxations in (_relaxations(wanted, rebuild, kept), _together(wanted, rebuild)):
+    names = {thing.food.id: thing.food.name for thing in offered}
+    for relaxations in (_relaxations(wanted, rebuild, kept, names), _together(wanted, rebuild)):
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
@@ -50,7 +52,9 @@ def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | N
     return None
 
 
-def _relaxations(wanted: Wanted, rebuild: Rebuild, kept: Sequence[str]) -> list[tuple[str, Callable[[float], bool]]]:
+def _relaxations(
+    wanted: Wanted, rebuild: Rebuild, kept: Sequence[str], names: Mapping[str, str]
+) -> list[tuple[str, Callable[[float], bool]]]:
     def possible(changed: Wanted) -> Callable[[float], bool]:
         return _possible(changed, rebuild)
 
@@ -70,9 +74,9 @@ def _relaxations(wanted: Wanted, rebuild: Rebuild, kept: Sequence[str]) -> list[
         if food in kept:
             continue
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
-        tests.append((f"the wish to use {food}", possible(changed)))
+        tests.append((f"the wish to use {names.get(food, food)}", possible(changed)))
     keys = [cap.key for cap in wanted.profile.sitting_caps]
-    tests += [(f"the cap on {key}", possible(_without_caps(wanted, {key}))) for key in keys]
+    tests += [(f"the cap on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
     return tests
 
 
@@ -81,7 +85,10 @@ def _together(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[flo
     keys = [cap.key for cap in wanted.profile.sitting_caps]
     totals = {key for key in keys if key.startswith("total")}
     tests = [
-        (f"the cap on {key} together with that on the total", _possible(_without_caps(wanted, {key, *totals}), rebuild))
+        (
+            f"the cap on {CAP_WORDS.get(key, key)} together with that on the total",
+            _possible(_without_caps(wanted, {key, *totals}), rebuild),
+        )
         for key in keys
         if key not in totals and totals
     ]

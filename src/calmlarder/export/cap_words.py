@@ -2,17 +2,9 @@
 
 from collections.abc import Iterable
 
-CAP_WORDS = {
-    "oligosaccharides:core": "fructans + GOS, grains, pulses",
-    "oligosaccharides:fresh;other": "fructans + GOS, other foods",
-    "lactose": "lactose",
-    "excess_fructose:fresh": "excess fructose, fresh",
-    "excess_fructose:core;other": "excess fructose, other foods",
-    "sorbitol": "sorbitol",
-    "mannitol": "mannitol",
-    "polyols": "sorbitol + mannitol",
-    "total": "all but lactose (as planned)",
-}
+from calmlarder.sitting.cap_words import CAP_WORDS
+
+__all__ = ["CAP_WORDS", "component_words"]
 
 
 def in_words(obstacle: str) -> str:

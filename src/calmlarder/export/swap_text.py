@@ -2,7 +2,7 @@
 
 import textwrap
 from collections.abc import Iterator
-from decimal import ROUND_DOWN, ROUND_UP, Decimal
+from decimal import ROUND_FLOOR, ROUND_UP, Decimal
 from typing import Any
 
 from calmlarder.export.style import Style
@@ -36,7 +36,7 @@ def _object(one: Substitute) -> dict[str, Any]:
         "loses": said.loses,
         "when": said.when,
         "load_g": {group: float(load.quantize(_THOUSANDTH, ROUND_UP)) for group, load in one.load_g.items()},
-        "headroom_g": {group: float(room.quantize(_THOUSANDTH, ROUND_DOWN)) for group, room in one.headroom_g.items()},
+        "headroom_g": {group: float(room.quantize(_THOUSANDTH, ROUND_FLOOR)) for group, room in one.headroom_g.items()},
         "caution": said.caution,
         "in_larder": one.in_larder,
         "source": said.source,
@@ -107,11 +107,15 @@ def _amount(part: Serving, tables: Tables) -> str:
     return f"{told_grams(part.grams)} {part.food.name}{f' ({measure})' if measure else ''}"
 
 
+def _left(room: Decimal) -> str:
+    return f"{room} g left" if room >= 0 else f"{-room} g over without it already"
+
+
 def _brings(one: Substitute) -> str:
     """The groups that count, each with its load and what is left of its cap."""
     told = []
     for group, load in one.load_g.items():
         if load >= _THOUSANDTH * 5 and group in one.headroom_g:
-            room = one.headroom_g[group].quantize(Decimal("0.01"), ROUND_DOWN)
-            told.append(f"{GROUP_WORDS[group]} {load.quantize(Decimal('0.01'), ROUND_UP)} g ({room} g left)")
+            room = one.headroom_g[group].quantize(Decimal("0.01"), ROUND_FLOOR)
+            told.append(f"{GROUP_WORDS[group]} {load.quantize(Decimal('0.01'), ROUND_UP)} g ({_left(room)})")
     return ", ".join(told) or "next to nothing in any group"

@@ -14,19 +14,14 @@ from calmlarder.recount import DIETS, EYE, Row, load_of, rows
 _ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
 
 
-def verify(
-    answer: Mapping[str, Any],
-    request: Mapping[str, Any],
-    table_folders: Sequence[Path],
-    beside: Sequence[Mapping[str, Any]] = (),
-) -> tuple[str, ...]:
+def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
     """What is wrong with the substitutes shown; nothing when all hold.
 
-    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid; `beside` are food and grams of
-    what else is on the plate.
+    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid, and under
+    `beside` what else lies on the plate: it counts under the caps of a sitting, and not in what the substitute brings.
     """
-    used = {part["food"] for one in answer["substitutes"] for part in one["parts"]}
-    used |= {part["food"] for part in beside}
+    beside = request.get("beside", ())
+    used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
@@ -60,14 +55,15 @@ def _wrong(
     """Caps passed, loads that are not what is shown, and room that is said to be more than there is."""
     faults = []
     case = {cap["group"]: cap["holds"] == "worst" for cap in caps}
-    plate = [*one["parts"], *beside]
+    plate = (*one["parts"], *beside)
     slack = _SHOWN + _ROUNDED * EYE * sum((Decimal(str(part["grams"])) for part in plate), Decimal(0))
     rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
     for cap in caps:
         if not _covered(plate, cap, foods):
             continue
         load = _load(plate, cap, foods, figures)
-        if load > max(Decimal(cap["grams"]), _load(beside, cap, foods, figures)):
+        # What passes a cap without it already is no fault of what adds nothing.
+        if load > Decimal(cap["grams"]) and load > _load(beside, cap, foods, figures):
             faults.append(f"brings {load:.4f} g of {cap['group']}, the cap is {cap['grams']} g")
         rooms.setdefault(cap["group"], []).append((load, Decimal(cap["grams"]) - load))
     for group, shown in one["load_g"].items():

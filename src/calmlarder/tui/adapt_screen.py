@@ -28,7 +28,7 @@ class AdaptScreen(Screen[None]):
     """The recipe, or what has to change in it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f5", "adapt", "Bring it under"),
+        Binding("f5", "adapt", "Bring it under", priority=True),
         Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
         Binding("f1", "app.help", "Help"),
@@ -164,6 +164,11 @@ class AdaptScreen(Screen[None]):
         try:
             path.write_text(self._changed or "", encoding="utf-8")
         except (OSError, ValueError) as error:
-            self.notify(f"it cannot be written: {error}", severity="warning", timeout=8, markup=False)
+            self.notify(
+                f"it cannot be written: {getattr(error, 'strerror', None) or error}",
+                severity="warning",
+                timeout=8,
+                markup=False,
+            )
             return
         self.notify(f"saved: {path.name}", markup=False)

@@ -17,6 +17,7 @@ from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.ticks import Ticks
 
 _WELCOME = (
     "Five short questions. Enter or Tab goes on and leaves each as it is, Esc skips the rest. "
@@ -82,17 +83,17 @@ class LimitsScreen(Screen[None]):
             yield Select[str]([(one, one) for one in self._choices(name)], value=self._word(name), allow_blank=False,
                               id=name)  # fmt: skip
         elif name == "avoid":
-            yield SelectionList[str](*(Selection(str(a), str(a), a in held.avoid) for a in ALLERGENS), id=name)
+            yield Ticks[str](*(Selection(str(a), str(a), a in held.avoid) for a in ALLERGENS), id=name)
             yield Static(_said("Left out", held.avoid), id="left-out", markup=False)
         elif name == "missing":
             lacking = held.equipment.missing
-            yield SelectionList[str](*(Selection(str(one), str(one), one in lacking) for one in THINGS), id=name)
+            yield Ticks[str](*(Selection(str(one), str(one), one in lacking) for one in THINGS), id=name)
             yield Static(_said("Not here", lacking), id="not-here", markup=False)
         else:
             if name == "dislike":
                 yield Input(placeholder="a food, such as aubergine", id="dislike-food")
             foods = held.disliked if name == "dislike" else held.never
-            yield SelectionList[str](*(Selection(kitchen.name_of(food), food, True) for food in foods), id=name)
+            yield Ticks[str](*(Selection(kitchen.name_of(food), food, True) for food in foods), id=name)
 
     def _number(self, name: str) -> int:
         return self._kitchen.number(name, NUMBERS[name][1])

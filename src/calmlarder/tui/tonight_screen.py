@@ -11,6 +11,7 @@ from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
+from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
@@ -234,7 +235,7 @@ class TonightScreen(Screen[None]):
 
     def action_use(self) -> None:
         """Choose a food that must be in it."""
-        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots()))
+        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots() if why_unfit(one.lot) is None))
 
         def picked(name: str | None) -> None:
             if name is not None:
