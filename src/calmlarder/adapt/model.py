@@ -45,12 +45,16 @@ class Amount(_Kept):
 
 
 class Change(_Kept):
-    """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place."""
+    """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place.
+
+    `unmeasured` are foods that take its place where the line says no amount.
+    """
 
     place: int | None
     ingredient: str
     change: Kind
     to: tuple[Amount, ...]
+    unmeasured: tuple[str, ...] = ()
     lines: tuple[str, ...]
     why: str
 

@@ -35,6 +35,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     if answer["status"].startswith(("fits", "adapted")):
         faults += _passed(answer["after"]["serves"], eaten, caps, foods, figures)
         faults += _allowed(after, request, foods)
+        faults += _unmeasured(answer, figures)
     return (*faults, *_silent(answer, after, known))
 
 
@@ -48,6 +49,18 @@ def _after(answer: Mapping[str, Any]) -> list[Mapping[str, Any]]:
         else:
             lines.append(line)
     return lines
+
+
+def _unmeasured(answer: Mapping[str, Any], figures: Mapping[tuple[str, ...], Row]) -> list[str]:
+    """What takes the place of a line without an amount must bring nothing, however much of it is taken."""
+    return [
+        f"{one['food']} takes the place of a line without an amount, and brings {group}"
+        for change in answer["changes"]
+        for one in change["to"]
+        if one["grams"] is None
+        for group in ("oligosaccharides", "lactose", "excess_fructose", "polyols")
+        if load_of(figures, one["food"], group, True) > 0
+    ]
 
 
 def _counted(lines: Iterable[Mapping[str, Any]], known: set[str]) -> list[Mapping[str, Any]]:

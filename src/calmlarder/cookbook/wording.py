@@ -61,7 +61,11 @@ def without_prep(text: str) -> str:
 
 
 def _is_prep(word: str) -> bool:
-    return word in _PREP or bool(_HYPHENED.fullmatch(word)) or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
+    return (
+        word in _PREP
+        or bool(_HYPHENED.fullmatch(word))
+        or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
+    )
 
 
 def names_nothing(text: str) -> bool:
