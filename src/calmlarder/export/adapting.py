@@ -37,5 +37,6 @@ def answer_for(
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     told = adapt_object(recipe.title, reads, adapted, changed)
-    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid}
+    sure = eaters.sure.model_dump()
+    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid, **sure}
     return Answer(recipe, reads, adapted, changed, told, verify(told, request, folders))
