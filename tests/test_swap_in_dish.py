@@ -122,7 +122,7 @@ def test_what_lies_beside_it_counts(tables: Tables) -> None:
     """A plate that is nearly full leaves less to choose from, and nothing offered passes the cut-offs with it."""
     profile = profile_named("elimination", tables)
     question = Asked(food=tables.food_by_id["cauliflower"], grams=Decimal(75), profile=profile)
-    beside = [Serving(tables.food_by_id["broccoli"], Decimal(60))]
+    beside = [Serving(tables.food_by_id["broccoli"], Decimal(30))]
     alone = substitutes(question, tables).substitutes
     with_it = substitutes(question, tables, None, beside).substitutes
     assert 0 < len(with_it) < len(alone)
@@ -148,7 +148,7 @@ def test_wrong_dishes_are_told(words: tuple[str, ...], capsys: pytest.CaptureFix
 def test_in_a_recipe_the_share_of_one_and_the_rest_count(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
     """300 g for two are 150 g each; what is offered passes no cut-off together with the rest of the plate."""
     recipe = tmp_path / "tray.txt"
-    lines = "300 g cauliflower\n120 g broccoli\n2 tbsp olive oil\na thingummy of whatsit\n"
+    lines = "300 g cauliflower\n60 g broccoli\n2 tbsp olive oil\na thingummy of whatsit\n"
     recipe.write_text(f"Tray of greens\n\nServes 2\n\nIngredients\n{lines}\nMethod\nRoast it.\n", encoding="utf-8")
     answer = asked(capsys, "cauliflower", "--in-recipe", str(recipe))
     assert answer["amount_g"] == 150
@@ -159,7 +159,7 @@ def test_in_a_recipe_the_share_of_one_and_the_rest_count(capsys: pytest.CaptureF
     for one in answer["substitutes"]:
         assert one["headroom_g"]["total"] < room[one["parts"][0]["food"]]
         plate = [(part["food"], part["grams"]) for part in one["parts"]]
-        assert not passed([*plate, ("broccoli", 60), ("oil-olive", 14)])
+        assert not passed([*plate, ("broccoli", 30), ("oil-olive", 14)])
     assert main(["swap", "garlic", "--in-recipe", str(recipe)]) == 2
     assert main(["swap", "garlic", "--in-recipe", str(tmp_path / "none")]) == 2
     assert "Traceback" not in capsys.readouterr().err

@@ -18,9 +18,10 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     """What is wrong with the substitutes shown; nothing when all hold.
 
     `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid, and
-    `eye_percent` where it is not the usual.
+    `eye_percent` where it is not the usual; `beside` is what lies on the plate besides.
     """
-    used = {part["food"] for one in answer["substitutes"] for part in one["parts"]}
+    beside = list(request.get("beside", ()))
+    used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
@@ -30,7 +31,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     for one in answer["substitutes"]:
         name = " + ".join(part["food"] for part in one["parts"])
         faults += [f"{name}: {fault}" for fault in _allowed(one, request, foods)]
-        faults += [f"{name}: {fault}" for fault in _wrong(one, caps, foods, figures, eye)]
+        faults += [f"{name}: {fault}" for fault in _wrong(one, beside, caps, foods, figures, eye)]
     return tuple(faults)
 
 
@@ -47,6 +48,7 @@ def _allowed(one: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[
 
 def _wrong(
     one: Mapping[str, Any],
+    beside: Sequence[Mapping[str, Any]],
     caps: Sequence[Row],
     foods: Mapping[str, Row],
     figures: Mapping[tuple[str, ...], Row],
@@ -54,14 +56,16 @@ def _wrong(
 ) -> list[str]:
     """Caps passed, loads that are not what is shown, and room that is said to be more than there is."""
     faults = []
+    plate, rest = {"parts": [*one["parts"], *beside]}, {"parts": beside}
     case = {cap["group"]: cap["holds"] == "worst" for cap in caps}
-    slack = _SHOWN + _ROUNDED * eye * sum((Decimal(str(part["grams"])) for part in one["parts"]), Decimal(0))
+    slack = _SHOWN + _ROUNDED * eye * sum((Decimal(str(part["grams"])) for part in plate["parts"]), Decimal(0))
     rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
     for cap in caps:
-        if not _covered(one, cap, foods):
+        if not _covered(plate, cap, foods):
             continue
-        load = _load(one, cap, foods, figures, eye)
-        if load > Decimal(cap["grams"]):
+        load = _load(plate, cap, foods, figures, eye)
+        # What the rest of the plate passes already is no reason against what adds nothing to it.
+        if load > max(Decimal(cap["grams"]), _load(rest, cap, foods, figures, eye)):
             faults.append(f"brings {load:.4f} g of {cap['group']}, the cap is {cap['grams']} g")
         rooms.setdefault(cap["group"], []).append((load, Decimal(cap["grams"]) - load))
     for group, shown in one["load_g"].items():
