@@ -118,6 +118,16 @@ def test_hundreds_of_ingredients_come_in_bounded_work(tmp_path: Path, capsys: py
     assert answer["changes"]
 
 
+def test_steps_without_end_are_not_all_looked_at(
+    recipe: str, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    path = tmp_path / "long.txt"
+    path.write_text(RECIPE + "\n".join(["garlic onion " * 300] * 500), encoding="utf-8")
+    behind = told(capsys, str(path))["recipe"].partition("\nNotes\n")[2]
+    assert "brown onion: use" in behind
+    assert "on were not looked at." in behind
+
+
 def test_other_forms(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
     as_json_ld = json.loads(told(capsys, recipe, "--format", "jsonld")["recipe"])
     assert as_json_ld["@type"] == "Recipe"

@@ -13,6 +13,7 @@ from calmlarder.tables.book import Tables
 
 Names = Mapping[tuple[str, ...], frozenset[str]]
 _LONGEST_NAME = 5  # words
+_MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 
 
 def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
@@ -26,10 +27,15 @@ def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted
         return ()
     names = _names({part.read.food for part in parts if part.read.food}, tables)
     named: dict[str, list[int]] = {}
+    left = _MOST_SIGNS
     for number, step in enumerate(steps, start=1):
+        left -= len(step)
+        if left < 0:
+            break
         for food in dict.fromkeys(food for food in _foods_in(step, names) if food in changed):
             named.setdefault(food, []).append(number)
-    return tuple(_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named)
+    notes = [_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named]
+    return (*notes, f"Steps from {number} on were not looked at.") if left < 0 else tuple(notes)
 
 
 def _names(foods: set[str], tables: Tables) -> Names:
