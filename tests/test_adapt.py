@@ -17,6 +17,7 @@ from calmlarder.adapt.model import Adapted, Amount, Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.verify import verify
 from calmlarder.adapt.written import written
+from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.export.adapt_json import adapt_object
 from calmlarder.export.adapt_text import adapt_text
@@ -250,17 +251,17 @@ def test_lines_as_a_cook_writes_them(food: str, grams: float, line_written: str,
 
 def test_two_foods_of_one_line_are_counted_and_written_apart(tables: Tables, adapted: Callable[..., Adapted]) -> None:
     garlic = line("garlic", "garlic", 20)
-    both = line("carrots", "carrot", 100, also=(garlic,)).model_copy(update={"text": "100 g carrots and 20 g garlic"})
+    both = line("carrots", "carrot", 300, also=(garlic,)).model_copy(update={"text": "300 g carrots and 20 g garlic"})
     recipe = Recipe(
-        title="Two", serves=2, ingredients=(both.text, "100 g rice"), steps=("Fry.",), form="text", source=""
+        title="Two", serves=2, ingredients=(both.text, "200 g rice"), steps=("Fry.",), form="text", source=""
     )
-    parts = parts_of([both, line("rice", "rice-white-dry", 100)])
+    parts = parts_of([both, line("rice", "rice-white-dry", 200)])
     assert [(part.line, part.read.food) for part in parts] == [(0, "carrot"), (0, "garlic"), (1, "rice-white-dry")]
     answer = adapted([part.read for part in parts], serves=2)
     assert [change.ingredient for change in answer.changes] == ["20 g garlic"]
     changed = changed_recipe(recipe, parts, answer, "markdown", tables)
     assert changed is not None
-    assert "- 100 g carrots\n" in changed
+    assert "- 300 g carrots\n" in changed
     assert "and 20 g garlic" not in changed
     assert answer.changes[0].lines[0] in changed
 
@@ -308,3 +309,40 @@ def test_the_text_fits_eighty_columns(tables: Tables, adapted: Callable[..., Ada
     assert max(map(len, text.splitlines())) <= 80
     assert "a knob of zorb: the tables know no food of that name." in text
     assert "This holds only for what was read: 1 line was not counted" in text
+
+
+@pytest.mark.parametrize(
+    ("text", "foods"),
+    [
+        ("2 tsp onion and garlic powder", {"onion-powder", "garlic-powder"}),
+        ("1 tsp each onion powder and garlic powder", {"onion-powder", "garlic-powder"}),
+        ("1 onion and garlic powder", set()),  # an onion, or a powder: it is asked
+        ("200 g carrots and potatoes", {"carrot", "potato"}),
+    ],
+)
+def test_a_line_of_two_foods_loses_none(
+    text: str, foods: set[str], tables: Tables, adapted: Callable[..., Adapted]
+) -> None:
+    """Each is counted, or named as not counted."""
+    parts = parts_of([LineReader(tables).read(text), line("rice", "rice-white-dry", 100)])
+    answer = adapted([part.read for part in parts])
+    unread = {one.place for one in answer.unread}
+    assert {part.read.food for place, part in enumerate(parts[:-1]) if part.read.food} == foods
+    for place, part in enumerate(parts):
+        assert (place in answer.amounts and part.read.food) or place in unread
+    assert (answer.status == "fits") == (text.startswith("200 g") and not answer.changes)
+
+
+def test_a_swap_without_an_amount_is_checked_against_diet_and_allergens(adapted: Callable[..., Adapted]) -> None:
+    butter = IngredientRead(text="butter or olive oil", outcome="read", food="butter", alternatives=("oil-olive",))
+    reads = [line("carrots", "carrot", 100), butter]
+    request = {**OMNIVORE, "diet": "vegan"}
+    answer = adapted(reads, diet="vegan")
+    assert [change.unmeasured for change in answer.changes] == [("oil-olive",)]
+    told = adapt_object("", reads, answer, None)
+    assert told["changes"][0]["to"] == [{"food": "oil-olive", "grams": None, "grams_high": None, "weighed": False}]
+    assert faults(reads, answer, request) == ()
+    for other, said in (("butter", "butter is not vegan"), ("onion-brown", "brings oligosaccharides")):
+        worse = copy.deepcopy(told)
+        worse["changes"][0]["to"][0]["food"] = other
+        assert any(said in fault for fault in verify(worse, request, [shipped("ingredient_tables")])), other

@@ -3,6 +3,7 @@
 import io
 import json
 import sys
+import time
 from pathlib import Path
 from typing import Any
 
@@ -81,6 +82,50 @@ def test_what_was_adapted_fits_when_it_is_read_again(
     changed.write_text(told(capsys, recipe)["recipe"], encoding="utf-8")
     again = told(capsys, str(changed))
     assert (again["status"], again["changes"]) == ("fits_for_what_was_read", [])
+
+
+def test_steps_that_name_what_changed_are_told(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = told(capsys, recipe)
+    changes = {change["ingredient"]: change for change in answer["changes"]}
+    onions, behind = changes["300 g brown onions, finely chopped"], answer["recipe"].partition("\nNotes\n")[2]
+    assert f"Step 1 names brown onion: use {' and '.join(onions['written'])}." in behind
+    assert "Step 2" not in behind  # it names nothing that changed
+    steps = json.loads(told(capsys, recipe, "--format", "jsonld")["recipe"])["recipeInstructions"]
+    assert [step["text"] for step in steps][:2] == ["Fry the onions and the garlic.", "Add the rest and simmer."]
+    assert any(step["text"].startswith("Step 1 names brown onion") for step in steps[2:])
+
+
+def test_a_food_without_figures_is_never_said_to_fit(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "glaze.txt"
+    path.write_text("Glaze\n\nServes 4\n\nIngredients\n\n100 g carrots\n60 g honey\n", encoding="utf-8")
+    assert main(["adapt", str(path)]) == 0
+    shown = " ".join(capsys.readouterr().out.split())
+    assert "Nobody can say whether this recipe fits" in shown
+    assert "It fits" not in shown
+    assert "no figure is known for" in shown
+    assert told(capsys, str(path))["status"] == "fits_for_what_was_read"
+
+
+def test_hundreds_of_ingredients_come_in_bounded_work(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """The bound is ten times what it takes alone; a search for the proven best took longer by far."""
+    lines = [f"{100 + n} g {name}" for n in range(100) for name in ("brown onions", "carrots", "mushrooms", "apples")]
+    path = tmp_path / "book.txt"
+    path.write_text("Book\n\nServes 60\n\nIngredients\n\n" + "\n".join(lines), encoding="utf-8")
+    start = time.perf_counter()
+    answer = told(capsys, str(path))
+    assert time.perf_counter() - start < 20
+    assert answer["status"] in {"adapted", "adapted_best_found"}
+    assert answer["changes"]
+
+
+def test_steps_without_end_are_not_all_looked_at(
+    recipe: str, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    path = tmp_path / "long.txt"
+    path.write_text(RECIPE + "\n".join(["garlic onion " * 300] * 500), encoding="utf-8")
+    behind = told(capsys, str(path))["recipe"].partition("\nNotes\n")[2]
+    assert "brown onion: use" in behind
+    assert "on were not looked at." in behind
 
 
 def test_other_forms(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:

@@ -18,7 +18,7 @@ _PARTS = {
     "mannitol": ("mannitol",),
     "polyols": ("sorbitol", "mannitol"),
 }
-EYE, SCALE_GRAMS = Decimal("1.3"), Decimal(2)
+USUAL_EYE, USUAL_SCALE = 30, 2  # percent more by eye, g more on a scale, where nothing else is asked for
 DIETS = ("vegan", "vegetarian", "omnivore")
 
 

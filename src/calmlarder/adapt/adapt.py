@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
-from calmlarder.adapt.choices import Open, open_lines
+from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import Brings, loads_of, passed
 from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Amount, Brought, Change, Eaters, Status, Unread
@@ -78,6 +78,7 @@ def _changes(
                     ingredient=line.line.read.text,
                     change=choice.kind,
                     to=tuple(one.amount for one in choice.brings),
+                    unmeasured=_unmeasured(choice),
                     lines=choice.lines,
                     why=why_line(line, choice, serves, eaters.profile, over),
                 )
@@ -86,6 +87,12 @@ def _changes(
         why = why_serving(serves, solved.serves)
         found.append(Change(place=None, ingredient="the whole dish", change="serving", to=(), lines=(), why=why))
     return tuple(found)
+
+
+def _unmeasured(choice: Choice) -> tuple[str, ...]:
+    if choice.candidate is None or choice.brings:
+        return ()
+    return tuple(part.food.id for part in choice.candidate.parts)
 
 
 def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) -> Brought:

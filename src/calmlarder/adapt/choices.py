@@ -78,7 +78,7 @@ def _swaps(
         *_alternatives(line, line.amount.grams, eaters, tables),
         *_stand_ins(line, serves, eaters, tables),
     ):
-        lines = [written(part.food, part.grams, tables) for part in candidate.parts]
+        lines = [written(part.food, part.grams, tables, sure=eaters.sure) for part in candidate.parts]
         for part in candidate.parts:
             if part.food.id not in known:
                 known[part.food.id] = food_figures(tables.fermentables_of(part.food.id))
@@ -97,7 +97,9 @@ def _stand_ins(line: Counted, serves: int, eaters: Eaters, tables: Tables) -> li
     if line.figures is None:
         return []  # whether a stand-in brings the same trouble cannot be told
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / serves))
-    asked = Asked(food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid)
+    asked = Asked(
+        food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
+    )
     return fitting(asked, line.amount.grams, tables)
 
 
@@ -135,7 +137,7 @@ def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
     told = set()
     grams = (whole / step).to_integral_value(ROUND_DOWN) * step
     while grams > 0 and grams >= floor:
-        line_written = written(line.food, grams, tables, _tail(line.read.text))
+        line_written = written(line.food, grams, tables, _tail(line.read.text), line.amount.sure)
         amount = line_written.amount
         lower = amount.most < line.amount.most and amount.grams <= whole
         if lower and amount.grams >= floor and line_written.line not in told:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.sitting.amounts import Sureness
 from calmlarder.sitting.eaters import allergens_met, suits_diet
 from calmlarder.sitting.groups import FoodFigures, food_figures
 from calmlarder.tables.book import Tables
@@ -52,7 +53,7 @@ def counted(reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables) -> 
             if food.id not in figures:
                 missing = tables.unknown_of(food.id)
                 figures[food.id] = None if missing else food_figures(tables.fermentables_of(food.id))
-            line = Counted(place, read, food, _amount(read), figures[food.id], _breaks(food, eaters))
+            line = Counted(place, read, food, _amount(read, eaters.sure), figures[food.id], _breaks(food, eaters))
             known.append(line)
             why = _why_uncounted(line, tables)
         if why is not None:
@@ -78,13 +79,13 @@ def _why_uncounted(line: Counted, tables: Tables) -> str | None:
     return None
 
 
-def _amount(read: IngredientRead) -> Amount | None:
+def _amount(read: IngredientRead, sure: Sureness) -> Amount | None:
     """The amount of a line; None where it gives none, or none that can be."""
     if read.food is None or read.grams is None or not 0 < read.grams < 1_000_000:
         return None
     grams = Decimal(str(read.grams))
     high = grams if read.grams_high is None else max(grams, Decimal(str(read.grams_high)))
-    return Amount(food=read.food, grams=grams, high=high, weighed=read.weighed)
+    return Amount(food=read.food, grams=grams, high=high, weighed=read.weighed, sure=sure)
 
 
 def _breaks(food: Food, eaters: Eaters) -> str:

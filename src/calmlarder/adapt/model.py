@@ -6,6 +6,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.eaten import most_of
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.vocabulary import Allergen, Diet
@@ -28,6 +29,7 @@ class Eaters(_Kept):
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
+    sure: Sureness = USUAL
 
 
 class Amount(_Kept):
@@ -37,20 +39,25 @@ class Amount(_Kept):
     grams: Decimal
     high: Decimal
     weighed: bool
+    sure: Sureness = USUAL
 
     @property
     def most(self) -> Decimal:
         """The worst case in grams."""
-        return most_of(self.grams, self.high, self.weighed)
+        return most_of(self.grams, self.high, self.weighed, self.sure)
 
 
 class Change(_Kept):
-    """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place."""
+    """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place.
+
+    `unmeasured` are foods that take its place where the line says no amount.
+    """
 
     place: int | None
     ingredient: str
     change: Kind
     to: tuple[Amount, ...]
+    unmeasured: tuple[str, ...] = ()
     lines: tuple[str, ...]
     why: str
 

@@ -28,9 +28,14 @@ def parts_of(reads: Sequence[IngredientRead]) -> tuple[Part, ...]:
 
 
 def changed_recipe(
-    recipe: Recipe, parts: Sequence[Part], adapted: Adapted, form: Form | None, tables: Tables
+    recipe: Recipe,
+    parts: Sequence[Part],
+    adapted: Adapted,
+    form: Form | None,
+    tables: Tables,
+    notes: Sequence[str] = (),
 ) -> str | None:
-    """The recipe with its changes written in; None where it could not be brought under."""
+    """The recipe with its changes written in, `notes` behind its steps; None where it could not be brought under."""
     if adapted.after is None:
         return None
     changed = {change.place: change.lines for change in adapted.changes if change.place is not None}
@@ -42,7 +47,7 @@ def changed_recipe(
             if part.line == line
             for text in (changed[place] if place in changed else _kept(part, recipe, adapted.amounts, place, tables))
         )
-    return rewritten(recipe, lines, adapted.after.serves, form or recipe.form)
+    return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
 
 
 def _kept(part: Part, recipe: Recipe, amounts: Mapping[int, Amount], place: int, tables: Tables) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from calmlarder.adapt.model import Amount
 from calmlarder.cookbook.quantity import take_quantity
 from calmlarder.cookbook.weight import weight_of
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food
@@ -25,21 +26,21 @@ class Written(NamedTuple):
     amount: Amount
 
 
-def written(food: Food, grams: Decimal, tables: Tables, tail: str = "") -> Written:
+def written(food: Food, grams: Decimal, tables: Tables, tail: str = "", sure: Sureness = USUAL) -> Written:
     """The line for so many grams of a food: measured from 10 g on, spooned below where a spoon comes near."""
     if grams < _ON_THE_SCALE:
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
         if spoon is not None and abs(spoon[1].grams - grams) <= Decimal(str(_NEAR)) * grams:
-            return Written(f"{spoon[0]} {food.name}{tail}", spoon[1])
+            return Written(f"{spoon[0]} {food.name}{tail}", spoon[1].model_copy(update={"sure": sure}))
     if food.kind in _POURED:
         cup = _amount("100 ml", food, tables)
         if cup is not None:
             words = f"{float(_sane(grams * 100 / cup.grams)):g} ml"
             poured = _amount(words, food, tables)
             if poured is not None:
-                return Written(f"{words} {food.name}{tail}", poured)
+                return Written(f"{words} {food.name}{tail}", poured.model_copy(update={"sure": sure}))
     sane = _sane(grams)
-    amount = Amount(food=food.id, grams=sane, high=sane, weighed=True)
+    amount = Amount(food=food.id, grams=sane, high=sane, weighed=True, sure=sure)
     return Written(f"{float(sane):g} g {food.name}{tail}", amount)
 
 

@@ -4,6 +4,7 @@ import argparse
 import json
 
 from calmlarder.commands.kitchen_table import allergens_of, at_fault, folders_of, tables_of
+from calmlarder.commands.stored import sureness_at
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.larder.files import read_text, where_of
@@ -19,7 +20,12 @@ def adapt(options: argparse.Namespace) -> int:
 
     from calmlarder.adapt.model import Eaters
 
-    eaters = Eaters(profile=profile_named(options.profile, tables), diet=options.diet, avoid=allergens_of(options))
+    eaters = Eaters(
+        profile=profile_named(options.profile, tables),
+        diet=options.diet,
+        avoid=allergens_of(options),
+        sure=sureness_at(options, tables),
+    )
     recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
     serves = _serves(options, recipe)
 

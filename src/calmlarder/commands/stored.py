@@ -5,6 +5,8 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any
 
+from calmlarder.commands.kitchen_table import sureness_of
+from calmlarder.sitting.amounts import Sureness
 from calmlarder.store.home import FILE_NAME, home_folder
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
@@ -30,6 +32,14 @@ def settled_at(options: argparse.Namespace, tables: Tables) -> Settled:
         return settled({}, tables)
     with Store.at(home) as store:
         return settled(store.settings(), tables)
+
+
+def sureness_at(options: argparse.Namespace, tables: Tables) -> Sureness:
+    """How sure amounts are: as `--eye` and `--scale` say, else as settled at home. Raises CannotGoOn."""
+    home = settled_at(options, tables).sureness
+    options.eye = home.eye_percent if options.eye is None else options.eye
+    options.scale = home.scale_grams if options.scale is None else options.scale
+    return sureness_of(options)
 
 
 def fill_from_home(options: argparse.Namespace, tables: Tables) -> tuple[str, ...]:

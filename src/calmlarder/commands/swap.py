@@ -5,8 +5,10 @@ import json
 from collections import defaultdict
 from decimal import Decimal
 from pathlib import Path
+from typing import Any
 
 from calmlarder.commands.kitchen_table import allergens_of, at_fault, day_of, folders_of, food_named, tables_of
+from calmlarder.commands.stored import sureness_at
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.profile import profile_named
@@ -35,6 +37,7 @@ def swap(options: argparse.Namespace) -> int:
         profile=profile_named(options.profile, tables),
         diet=options.diet,
         avoid=allergens_of(options),
+        sure=sureness_at(options, tables),
         at_home=_at_home(options, tables),
         only_at_home=options.from_larder,
     )
@@ -43,8 +46,14 @@ def swap(options: argparse.Namespace) -> int:
     from calmlarder.export.style import style_of_output
     from calmlarder.export.swap_text import swap_object, swap_text
 
-    beside = [{"food": one.food.id, "grams": float(one.grams)} for one in plate.beside] if plate else []
-    request = {"profile": asked.profile.name, "diet": asked.diet, "avoid": asked.avoid, "beside": beside}
+    request: dict[str, Any] = {
+        "profile": asked.profile.name,
+        "diet": asked.diet,
+        "avoid": asked.avoid,
+        **asked.sure.model_dump(),
+    }
+    if plate is not None:
+        request["beside"] = [{"food": one.food.id, "grams": float(one.grams)} for one in plate.beside]
     faults = verify(swap_object(answer), request, folders_of(options))
     if faults:
         return at_fault("a substitute", faults)

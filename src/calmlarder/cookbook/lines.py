@@ -167,11 +167,28 @@ class LineReader:
             if named and not doing:
                 return IngredientRead(text=shown, outcome="unknown", optional=optional)
             return None
+        whole = self._powders(pieces, whole, found, told)
         reads = [self._told(shown, found, part, (), optional) for part in whole]
         if "each" not in told and found.main is not None:
             reads = [_shared(read, len(reads)) for read in reads]
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
+
+    def _powders(self, pieces: list[str], whole: list[_Part], found: Found, told: frozenset[str]) -> list[_Part]:
+        """`onion and garlic powder`: spoons of two powders; in any other measure nobody but the cook can tell."""
+        end = without_prep(pieces[-1]).split()[-1:]
+        spooned = found.main is not None and found.main.unit in {"tsp", "tbsp", "pinch"}
+        parts = []
+        for piece, part in zip(pieces[:-1], whole[:-1], strict=True):
+            joined = self._part(f"{without_prep(piece)} {' '.join(end)}", told)
+            if part.match.food is None or part.match.food.kind != "allium" or joined.match.score < 100:
+                parts.append(part)
+            elif spooned and end == ["powder"]:
+                parts.append(joined)
+            else:
+                both = (*part.match.candidates, *joined.match.candidates)
+                parts.append(_Part(Match("ask", None, None, 100.0, both), None))
+        return [*parts, whole[-1]]
 
     def _alternatives(self, rest: str, told: frozenset[str]) -> list[_Part]:
         """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
@@ -239,7 +256,7 @@ class LineReader:
         tries.append(head)
         tries.append(without_prep(head))
         if comma and names_nothing(head):
-            tries.append(without_prep(tail.split(",")[-1]))
+            tries.append(without_prep(next((one for one in tail.split(",") if not names_nothing(one)), "")))
         flavoured = bool(_FLAVOURED.search(text))
         if flavoured:
             tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil

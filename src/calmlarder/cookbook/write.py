@@ -1,7 +1,7 @@
 """Write a recipe again with other ingredients."""
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from calmlarder.cookbook.jsonld import ingredients_key
@@ -12,23 +12,43 @@ from calmlarder.cookbook.words import Item, layout
 Changes = Mapping[int, tuple[str, ...]]
 
 
-def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form) -> str:
+def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, notes: Sequence[str] = ()) -> str:
     """The recipe with ingredient line `i` replaced by `changes[i]`, an empty tuple taking it out.
 
     In its own form, text and Markdown keep everything else of the source as it was, and JSON-LD keeps the object's
     other fields and their order; a page of HTML comes back as its JSON-LD object. In another form it is written
-    from its title, serves, ingredients and steps. Steps that name a replaced food are left as written.
+    from its title, serves, ingredients and steps. Steps that name a replaced food are left as written; `notes` stand
+    behind them, in JSON-LD as steps of their own.
     """
     lines = [line for index, old in enumerate(recipe.ingredients) for line in changes.get(index, (old,))]
     count = serves if serves is not None else recipe.serves
     if form == "jsonld":
-        return _object(recipe, lines, serves)
+        return _object(recipe, lines, serves, notes)
     if recipe.form == form:
-        return _with_serves(_in_place(recipe.source, changes), serves)
-    return _anew(recipe, lines, count, form)
+        return _noted(_with_serves(_in_place(recipe.source, changes), serves), notes, form)
+    return _noted(_anew(recipe, lines, count, form), notes, form)
 
 
-def _object(recipe: Recipe, lines: list[str], serves: int | None) -> str:
+def _noted(text: str, notes: Sequence[str], form: Form) -> str:
+    if not notes:
+        return text
+    head, bullet = ("## Notes", "- ") if form == "markdown" else ("Notes", "")
+    return "\n".join([text.rstrip("\n"), "", head, "", *(f"{bullet}{note}" for note in notes), ""])
+
+
+def _with_notes(steps: Any, notes: Sequence[str]) -> Any:
+    """Instructions of JSON-LD with the notes behind them."""
+    if isinstance(steps, str):
+        return "\n".join([steps, *notes])
+    listed = steps if isinstance(steps, list) else [steps] if steps else []
+    return [*listed, *(note if listed and isinstance(listed[0], str) else _step(note) for note in notes)]
+
+
+def _step(text: str) -> dict[str, str]:
+    return {"@type": "HowToStep", "text": text}
+
+
+def _object(recipe: Recipe, lines: list[str], serves: int | None, notes: Sequence[str]) -> str:
     if recipe.form == "jsonld":
         found: dict[str, Any] = json.loads(recipe.source)
         found[ingredients_key(found)] = lines
@@ -39,10 +59,12 @@ def _object(recipe: Recipe, lines: list[str], serves: int | None) -> str:
             "name": recipe.title,
             "recipeYield": str(recipe.serves) if recipe.serves else "",
             "recipeIngredient": lines,
-            "recipeInstructions": [{"@type": "HowToStep", "text": step} for step in recipe.steps],
+            "recipeInstructions": [_step(step) for step in recipe.steps],
         }
         if not recipe.serves:
             del found["recipeYield"]
+    if notes:
+        found["recipeInstructions"] = _with_notes(found.get("recipeInstructions"), notes)
     if serves is not None:
         found["recipeYield"] = serves if isinstance(found.get("recipeYield"), int) else str(serves)
     return json.dumps(found, ensure_ascii=False, indent=2) + "\n"

@@ -24,7 +24,7 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
                 "line": change.place,
                 "ingredient": change.ingredient,
                 "change": change.change,
-                "to": [_amount(one) for one in change.to],
+                "to": [*map(_amount, change.to), *map(_no_amount, change.unmeasured)],
                 "written": list(change.lines),
                 "why": change.why,
             }
@@ -36,8 +36,12 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
 
 
 def _ingredient(read: IngredientRead, amount: Amount | None) -> dict[str, Any]:
-    told = {"food": read.food, "grams": None, "grams_high": None, "weighed": read.weighed}
-    return {"text": read.text, "outcome": read.outcome, **(_amount(amount) if amount else told)}
+    told = _amount(amount) if amount else {**_no_amount(read.food), "weighed": read.weighed}
+    return {"text": read.text, "outcome": read.outcome, **told}
+
+
+def _no_amount(food: str | None) -> dict[str, Any]:
+    return {"food": food, "grams": None, "grams_high": None, "weighed": False}
 
 
 def _amount(amount: Amount) -> dict[str, Any]:

@@ -21,6 +21,7 @@ _VERDICTS = {
     "open": "No change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted, so nothing can be said of this recipe.",
 }
+_UNSURE = "Nobody can say whether this recipe fits; what could be counted of it keeps under every cap."
 _AS_FAR = "This holds only for what was read: {count} not counted, named below."
 _CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
 
@@ -48,10 +49,13 @@ def adapt_text(
 
 def verdict(adapted: Adapted) -> str:
     """One or two sentences on how the recipe stands."""
-    said = _VERDICTS[adapted.status.removesuffix(FOR_WHAT_WAS_READ)]
+    bare = adapted.status.removesuffix(FOR_WHAT_WAS_READ)
+    said = _VERDICTS[bare]
     if not adapted.status.endswith(FOR_WHAT_WAS_READ):
         return said
     count = "1 line was" if len(adapted.unread) == 1 else f"{len(adapted.unread)} lines were"
+    if bare == "fits":
+        said = _UNSURE
     return f"{said} {_AS_FAR.format(count=count)}"
 
 
@@ -144,6 +148,8 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
     if recipe is None or not adapted.changes:
         return
     yield style.strong("The recipe, changed")
-    yield from textwrap.wrap("Its steps stand as they were written: read them with the changes in mind.", style.width)
+    yield from textwrap.wrap(
+        "Its steps stand as they were written; notes behind them say which name something that changed.", style.width
+    )
     yield ""
     yield from recipe.rstrip("\n").split("\n")

@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
+from calmlarder.adapt.steps import notes_on_steps
 from calmlarder.adapt.verify import verify
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
@@ -33,7 +34,9 @@ def answer_for(
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = tuple(part.read for part in parts)
     adapted = adapt(reads, serves, eaters, tables)
-    changed = changed_recipe(recipe, parts, adapted, form, tables)
+    notes = notes_on_steps(recipe.steps, parts, adapted, tables)
+    changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     told = adapt_object(recipe.title, reads, adapted, changed)
-    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid}
+    sure = eaters.sure.model_dump()
+    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid, **sure}
     return Answer(recipe, reads, adapted, changed, told, verify(told, request, folders))

@@ -6,7 +6,6 @@ from decimal import ROUND_FLOOR, ROUND_UP, Decimal
 from typing import Any
 
 from calmlarder.export.style import Style
-from calmlarder.sitting.amounts import USUAL
 from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Answer, Substitute, told_grams
 from calmlarder.swaps.why import GROUP_WORDS
@@ -64,7 +63,7 @@ def _lines(answer: Answer, tables: Tables, style: Style) -> Iterator[str]:
     if more > 0:
         yield f"{more} more with --json."
     yield from textwrap.wrap(
-        f"Each holds by eye: amounts may come out {USUAL.eye_percent} % more. Loads count this swap alone: "
+        f"Each holds by eye: amounts may come out {answer.asked.sure.eye_percent} % more. Loads count this swap alone: "
         "what else is on the plate counts too.",
         style.width,
     )

@@ -34,6 +34,6 @@ class Sureness(BaseModel):
 USUAL = Sureness()
 
 
-def worst_by_eye(grams: Decimal) -> Decimal:
+def worst_by_eye(grams: Decimal, sure: Sureness = USUAL) -> Decimal:
     """The worst case in grams of an amount judged by eye."""
-    return grams * USUAL.by_eye / 100
+    return grams * sure.by_eye / 100

@@ -4,13 +4,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.sitting.amounts import worst_by_eye
-from calmlarder.sitting.groups import food_figures
+from calmlarder.sitting.amounts import USUAL, Sureness, worst_by_eye
+from calmlarder.sitting.groups import FoodFigures, food_figures
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap, Food
 from calmlarder.tables.vocabulary import GROUPS, Group
 
+_Figured = tuple[Decimal, FoodFigures]  # grams of a food, and its figures
 _MG_PER_100G = Decimal(100_000)  # mg in 100 g, to grams in a gram
 
 
@@ -21,13 +22,16 @@ class Serving(NamedTuple):
     grams: Decimal
 
 
-def group_load(eaten: Iterable[Serving], group: Group, holds: str, tables: Tables) -> Decimal:
+def group_load(eaten: Iterable[Serving], group: Group, holds: str, tables: Tables, sure: Sureness = USUAL) -> Decimal:
     """Grams of a group, in the worst case or as planned (`holds`). Raises KeyError for unknown figures."""
+    return _load([(grams, food_figures(tables.fermentables_of(food.id))) for food, grams in eaten], group, holds, sure)
+
+
+def _load(eaten: Iterable[_Figured], group: Group, holds: str, sure: Sureness) -> Decimal:
     whole = Decimal(0)
-    for food, grams in eaten:
-        figures = food_figures(tables.fermentables_of(food.id))
+    for grams, figures in eaten:
         if holds == "worst":
-            whole += figures.worst[group] * worst_by_eye(grams) / _MG_PER_100G
+            whole += figures.worst[group] * worst_by_eye(grams, sure) / _MG_PER_100G
         else:
             whole += figures.plan[group] * grams / _MG_PER_100G
     return whole
@@ -45,21 +49,25 @@ class Held(NamedTuple):
         return self.cap.grams - self.load
 
 
-def held_by(eaten: Sequence[Serving], profile: Profile, tables: Tables) -> list[Held]:
+def held_by(eaten: Sequence[Serving], profile: Profile, tables: Tables, sure: Sureness = USUAL) -> list[Held]:
     """Every cap that counts one of these foods: of the sitting for all together, of one food for each."""
+    figured = [(one.food, (one.grams, food_figures(tables.fermentables_of(one.food.id)))) for one in eaten]
     held = []
     for cap in profile.sitting_caps:
-        counted = [one for one in eaten if cap.covers(one.food.cutoff_class)]
+        counted = [one for food, one in figured if cap.covers(food.cutoff_class)]
         if counted:
-            held.append(Held(cap, group_load(counted, cap.group, cap.holds, tables)))
+            held.append(Held(cap, _load(counted, cap.group, cap.holds, sure)))
     for cap in profile.food_caps:
-        loads = [group_load([one], cap.group, cap.holds, tables) for one in eaten if cap.covers(one.food.cutoff_class)]
+        loads = [_load([one], cap.group, cap.holds, sure) for food, one in figured if cap.covers(food.cutoff_class)]
         if loads:
             held.append(Held(cap, max(loads)))
     return held
 
 
-def loads_by_group(eaten: Sequence[Serving], profile: Profile, tables: Tables) -> Mapping[Group, Decimal]:
+def loads_by_group(
+    eaten: Sequence[Serving], profile: Profile, tables: Tables, sure: Sureness = USUAL
+) -> Mapping[Group, Decimal]:
     """Grams of every group over all foods, in the case in which the profile's cap on it holds."""
     case = {cap.group: cap.holds for cap in (*profile.food_caps, *profile.sitting_caps)}
-    return {group: group_load(eaten, group, case.get(group, "worst"), tables) for group in GROUPS}
+    figured = [(one.grams, food_figures(tables.fermentables_of(one.food.id))) for one in eaten]
+    return {group: _load(figured, group, case.get(group, "worst"), sure) for group in GROUPS}

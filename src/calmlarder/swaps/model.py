@@ -6,6 +6,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.load import Serving
 from calmlarder.sitting.profile import Profile
 from calmlarder.tables.rows import Food
@@ -24,6 +25,7 @@ class Asked(BaseModel):
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
+    sure: Sureness = USUAL
     at_home: Mapping[str, float] = {}
     only_at_home: bool = False
 

@@ -70,8 +70,8 @@ def _holding(
     fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
     if dish is not None:
         fit = [one for one in fit if stands(one, dish)]
-    before = {cap.cap: cap.load for cap in held_by(beside, asked.profile, tables)}
-    weighed = [(one, held_by((*one.parts, *beside), asked.profile, tables)) for one in fit]
+    before = {cap.cap: cap.load for cap in held_by(beside, asked.profile, tables, asked.sure)}
+    weighed = [(one, held_by((*one.parts, *beside), asked.profile, tables, asked.sure)) for one in fit]
     # A cap that the rest of the plate passes already is no reason against what adds nothing to it.
     found = [
         _substitute(one, held, asked, tables, dish)
@@ -102,7 +102,7 @@ def _substitute(
     return Substitute(
         candidate=candidate,
         score=round(candidate.points + _WORK_POINTS * done + _ROOM_POINTS * max(0.0, 1 - float(fullest))),
-        load_g=loads_by_group(candidate.parts, asked.profile, tables),
+        load_g=loads_by_group(candidate.parts, asked.profile, tables, asked.sure),
         headroom_g=_headroom(held),
         in_larder=all(asked.at_home.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts),
     )

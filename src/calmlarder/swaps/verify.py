@@ -8,7 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-from calmlarder.recount import DIETS, EYE, Row, load_of, rows
+from calmlarder.recount import DIETS, USUAL_EYE, Row, load_of, rows
 
 # Figures are rounded up to a milligram in 100 g, shown loads up and shown room down to a milligram.
 _ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
@@ -17,20 +17,21 @@ _ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
     """What is wrong with the substitutes shown; nothing when all hold.
 
-    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid, and under
-    `beside` what else lies on the plate: it counts under the caps of a sitting, and not in what the substitute brings.
+    `answer` is the JSON object of `swap`; `request` holds profile, diet and avoid, and
+    `eye_percent` where it is not the usual; `beside` is what lies on the plate besides.
     """
-    beside = request.get("beside", ())
+    beside = list(request.get("beside", ()))
     used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
     figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     caps = [cap for cap in all_caps.values() if cap["profile"] == request["profile"]]
+    eye = 1 + Decimal(request.get("eye_percent", USUAL_EYE)) / 100
     faults: list[str] = []
     for one in answer["substitutes"]:
         name = " + ".join(part["food"] for part in one["parts"])
         faults += [f"{name}: {fault}" for fault in _allowed(one, request, foods)]
-        faults += [f"{name}: {fault}" for fault in _wrong(one, beside, caps, foods, figures)]
+        faults += [f"{name}: {fault}" for fault in _wrong(one, beside, caps, foods, figures, eye)]
     return tuple(faults)
 
 
@@ -51,23 +52,24 @@ def _wrong(
     caps: Sequence[Row],
     foods: Mapping[str, Row],
     figures: Mapping[tuple[str, ...], Row],
+    eye: Decimal,
 ) -> list[str]:
     """Caps passed, loads that are not what is shown, and room that is said to be more than there is."""
     faults = []
+    plate, rest = {"parts": [*one["parts"], *beside]}, {"parts": beside}
     case = {cap["group"]: cap["holds"] == "worst" for cap in caps}
-    plate = (*one["parts"], *beside)
-    slack = _SHOWN + _ROUNDED * EYE * sum((Decimal(str(part["grams"])) for part in plate), Decimal(0))
+    slack = _SHOWN + _ROUNDED * eye * sum((Decimal(str(part["grams"])) for part in plate["parts"]), Decimal(0))
     rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
     for cap in caps:
         if not _covered(plate, cap, foods):
             continue
-        load = _load(plate, cap, foods, figures)
-        # What passes a cap without it already is no fault of what adds nothing.
-        if load > Decimal(cap["grams"]) and load > _load(beside, cap, foods, figures):
+        load = _load(plate, cap, foods, figures, eye)
+        # What the rest of the plate passes already is no reason against what adds nothing to it.
+        if load > max(Decimal(cap["grams"]), _load(rest, cap, foods, figures, eye)):
             faults.append(f"brings {load:.4f} g of {cap['group']}, the cap is {cap['grams']} g")
         rooms.setdefault(cap["group"], []).append((load, Decimal(cap["grams"]) - load))
     for group, shown in one["load_g"].items():
-        truth = sum((_brings(part, group, case.get(group, True), figures) for part in one["parts"]), Decimal(0))
+        truth = sum((_brings(part, group, case.get(group, True), figures, eye) for part in one["parts"]), Decimal(0))
         if not truth <= Decimal(str(shown)) <= truth + slack:
             faults.append(f"is shown with {shown} g of {group}, it brings {truth:.4f} g")
     for group, shown in one["headroom_g"].items():
@@ -78,21 +80,27 @@ def _wrong(
 
 
 def _load(
-    plate: Sequence[Mapping[str, Any]], cap: Row, foods: Mapping[str, Row], figures: Mapping[tuple[str, ...], Row]
+    one: Mapping[str, Any],
+    cap: Row,
+    foods: Mapping[str, Row],
+    figures: Mapping[tuple[str, ...], Row],
+    eye: Decimal,
 ) -> Decimal:
     """G under a cap: of all parts for a sitting, of the part that brings most for a cap of one food."""
-    parts = _covered(plate, cap, foods)
-    loads = [_brings(part, cap["group"], cap["holds"] == "worst", figures) for part in parts]
+    parts = _covered(one, cap, foods)
+    loads = [_brings(part, cap["group"], cap["holds"] == "worst", figures, eye) for part in parts]
     return sum(loads, Decimal(0)) if cap["scope"] == "sitting" else max(loads, default=Decimal(0))
 
 
-def _covered(plate: Sequence[Mapping[str, Any]], cap: Row, foods: Mapping[str, Row]) -> list[Mapping[str, Any]]:
+def _covered(one: Mapping[str, Any], cap: Row, foods: Mapping[str, Row]) -> list[Mapping[str, Any]]:
     """The parts that count under a cap."""
     classes = [part for part in cap["applies_to"].split(";") if part]
-    return [part for part in plate if not classes or foods[part["food"]]["cutoff_class"] in classes]
+    return [part for part in one["parts"] if not classes or foods[part["food"]]["cutoff_class"] in classes]
 
 
-def _brings(part: Mapping[str, Any], group: str, worst: bool, figures: Mapping[tuple[str, ...], Row]) -> Decimal:
+def _brings(
+    part: Mapping[str, Any], group: str, worst: bool, figures: Mapping[tuple[str, ...], Row], eye: Decimal
+) -> Decimal:
     """G of a group in one part, judged by eye."""
-    grams = Decimal(str(part["grams"])) * (EYE if worst else 1)
+    grams = Decimal(str(part["grams"])) * (eye if worst else 1)
     return load_of(figures, part["food"], group, worst) * grams / 100

@@ -45,5 +45,5 @@ def passed_by(asked: Asked, tables: Tables) -> list[Held]:
     """The caps that the original passes, most of all first; none where its figures are unknown."""
     if tables.unknown_of(asked.food.id):
         return []
-    held = held_by([Serving(asked.food, asked.grams)], asked.profile, tables)
+    held = held_by([Serving(asked.food, asked.grams)], asked.profile, tables, asked.sure)
     return sorted((one for one in held if one.room < 0), key=lambda one: one.room / one.cap.grams)

@@ -92,6 +92,7 @@ class AdaptScreen(Screen[None]):
             profile=call(kitchen.profile),
             diet=call(kitchen.word, "diet", DIETS, "omnivore"),
             avoid=tuple(name for name in ALLERGENS if name in avoided),
+            sure=call(kitchen.settled).sureness,
         )
         try:
             recipe = read_recipe(text)

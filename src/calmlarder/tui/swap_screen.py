@@ -61,6 +61,7 @@ def swap_asked(
         profile=wanted.profile if wanted else kitchen.profile(),
         diet=wanted.diet if wanted else kitchen.settled().diet,
         avoid=wanted.avoid if wanted else kitchen.settled().avoid,
+        sure=wanted.sureness if wanted else kitchen.settled().sureness,
         at_home=_at_home(kitchen),
     )
     return SwapAsked(substitutes(asked, kitchen.tables, dish), kitchen.tables, dinner is not None)

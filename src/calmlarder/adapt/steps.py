@@ -1,0 +1,66 @@
+"""Steps of a recipe that name a food which was swapped or left out.
+
+Steps are not rewritten: their words may mean another thing (`onion`, where a spring onion stays), and a cook who reads
+a note beside them is not misled.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.rewriting import Part
+from calmlarder.matching.words import words_of
+from calmlarder.tables.book import Tables
+
+Names = Mapping[tuple[str, ...], frozenset[str]]
+_LONGEST_NAME = 5  # words
+_MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
+
+
+def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """A note for each food that changed and that some step names."""
+    changed = {
+        parts[change.place].read.food or "": change
+        for change in adapted.changes
+        if change.place is not None and change.change in {"swap", "out"}
+    }
+    if not changed:
+        return ()
+    names = _names({part.read.food for part in parts if part.read.food}, tables)
+    named: dict[str, list[int]] = {}
+    left = _MOST_SIGNS
+    for number, step in enumerate(steps, start=1):
+        left -= len(step)
+        if left < 0:
+            break
+        for food in dict.fromkeys(food for food in _foods_in(step, names) if food in changed):
+            named.setdefault(food, []).append(number)
+    notes = [_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named]
+    return (*notes, f"Steps from {number} on were not looked at.") if left < 0 else tuple(notes)
+
+
+def _names(foods: set[str], tables: Tables) -> Names:
+    """The names of these foods in words, and which of them each may mean."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    for name, food in [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]:
+        if food in foods:
+            found.setdefault(words_of(name), set()).add(food)
+    return {words: frozenset(meant) for words, meant in found.items() if words}
+
+
+def _foods_in(step: str, names: Names) -> Iterator[str]:
+    """Every food that a step names, by the longest name that stands at each word."""
+    words = words_of(step)
+    place = 0
+    while place < len(words):
+        ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
+        end = next((end for end in ends if words[place:end] in names), None)
+        if end is not None:
+            yield from sorted(names[words[place:end]])
+        place = end or place + 1
+
+
+def _note(name: str, steps: Sequence[int], change: Change) -> str:
+    numbers = ", ".join(map(str, steps))
+    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
+    instead = f"use {' and '.join(change.lines)}" if change.lines else "it is left out"
+    return f"{head} {name}: {instead}."
