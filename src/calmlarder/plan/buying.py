@@ -92,7 +92,7 @@ def _columns(house: House, number: int, tables: Tables) -> list[Column]:
     keeps = keeping_days(tables, [thing.food for thing in (*offered, *(ware.offered for ware in on_sale))])
     columns: list[Column] = []
     for pattern in house.patterns:
-        if suits(pattern, [one], 0):
+        if suits(pattern, [one], 0, house.wanted):
             bare = pattern_problem(pattern, offered, request, keeps)
             problem = pattern_problem(pattern, [*offered, *shortlist(bare, on_sale)], request, keeps)
             if problem.fillable:
