@@ -68,6 +68,8 @@ def plan_days(
     improver.start(day_after_day(house, kept, stop))
     first_seconds = time.monotonic() - start
     search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
+    if rounds != 0:
+        improver.feed(search_end)
     beside = improver.bound_beside(search_end) if bound else None
     improver.improve(search_end, seed, rounds)
     if beside is not None:
