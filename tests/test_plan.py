@@ -30,6 +30,7 @@ from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.verify import verify_plan
 from calmlarder.plan.weights import EMPTY_SITTING, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
@@ -250,6 +251,18 @@ def test_the_bound_is_never_above_a_plan(seed: int, planning: Any, tables: Table
     assert plan.bound_points <= plan.cost_points + 1e-6
     assert plan.gap_percent is not None
     assert plan.gap_percent >= 0
+    assert plan.gap_grams is not None
+    assert plan.gap_grams >= 0
+
+
+def test_a_gap_in_grams_is_by_hand(patterns: Any, tables: Tables, lots_of: Any, wanting: Any) -> None:
+    """One portion's points of a lot that ends within the plan are one portion of it; no more than there is."""
+    house = tiny(patterns, tables, lots_of, wanting, 0)
+    carrot = next(shelf for shelf in house.shelves if shelf.food.id == "carrot")
+    left = {shelf.place: 0.0 for shelf in house.shelves} | {carrot.place: carrot.lot.grams}
+    assert grams_worth(house, left, WASTED_PORTION) == round(min(float(carrot.food.portion_g), carrot.lot.grams))
+    assert grams_worth(house, left, 10 * WASTED_PORTION) == round(carrot.lot.grams)
+    assert grams_worth(house, left, 0) == 0
 
 
 def test_the_same_again_gives_the_same_plan(planning: Any, tables: Tables) -> None:
