@@ -30,6 +30,7 @@ from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.verify import verify_plan
 from calmlarder.plan.weights import EMPTY_SITTING, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
@@ -250,6 +251,18 @@ def test_the_bound_is_never_above_a_plan(seed: int, planning: Any, tables: Table
     assert plan.bound_points <= plan.cost_points + 1e-6
     assert plan.gap_percent is not None
     assert plan.gap_percent >= 0
+    assert plan.gap_grams is not None
+    assert plan.gap_grams >= 0
+
+
+def test_a_gap_in_grams_is_by_hand(patterns: Any, tables: Tables, lots_of: Any, wanting: Any) -> None:
+    """One portion's points of a lot that ends within the plan are one portion of it; no more than there is."""
+    house = tiny(patterns, tables, lots_of, wanting, 0)
+    carrot = next(shelf for shelf in house.shelves if shelf.food.id == "carrot")
+    left = {shelf.place: 0.0 for shelf in house.shelves} | {carrot.place: carrot.lot.grams}
+    assert grams_worth(house, left, WASTED_PORTION) == round(min(float(carrot.food.portion_g), carrot.lot.grams))
+    assert grams_worth(house, left, 10 * WASTED_PORTION) == round(carrot.lot.grams)
+    assert grams_worth(house, left, 0) == 0
 
 
 def test_the_same_again_gives_the_same_plan(planning: Any, tables: Tables) -> None:
@@ -325,6 +338,24 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
     plan, _ = planning(lines, sittings("tonight; tomorrow; fri"), most_to_buy=1)
     assert len(plan.buy) == 1
     assert tables.food_by_id[plan.buy[0].food].diet == "vegan"
+
+
+def test_after_one_thing_was_bought_a_later_sitting_may_buy_too(planning: Any, tables: Tables) -> None:
+    """Each is bought for another sitting, and one of them for a sitting that would stay empty."""
+    asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
+    plan, _ = planning(larder_lines(tables, 40, 1), asked, rounds=0, most_to_buy=3)
+    assert len(plan.buy) > 1
+    assert len({one.because for one in plan.buy}) == len(plan.buy)
+    assert any("would stay empty" in one.because for one in plan.buy)
+
+
+def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
+    """Day after day leaves two tables empty here that have a dish once all are looked at together."""
+    asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
+    lines = larder_lines(tables, 40, 1)
+    apart, together = (planning(lines, asked, rounds=rounds)[0] for rounds in (0, 1))
+    fed = [sum(one.dinner is not None for one in plan.sittings) for plan in (apart, together)]
+    assert fed[1] > fed[0]
 
 
 @pytest.mark.parametrize(

@@ -73,3 +73,14 @@ def test_brute_force_on_small_kitchens(seed: int) -> None:
 def test_a_task_beyond_the_kitchen_is_refused() -> None:
     with pytest.raises(ValueError, match="there are 2"):
         schedule([Task("feast", 5, {"ring": 3})], {"ring": 2})
+
+
+def test_two_tasks_of_one_name_are_refused_in_words() -> None:
+    with pytest.raises(ValueError, match="two tasks are called cut"):
+        schedule([Task("cut", 2, {"cook": 1}), Task("cut", 3, {"cook": 1})], {"cook": 1})
+
+
+def test_no_time_at_all_still_gives_an_order() -> None:
+    tasks = [Task("cut", 2, {"cook": 1}), Task("fry", 3, {"cook": 1}, after=("cut",))]
+    found = schedule(tasks, {"cook": 1}, seconds=0.0)
+    assert found.starts["fry"] >= found.starts["cut"] + 2

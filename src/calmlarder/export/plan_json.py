@@ -12,6 +12,7 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
     return {
         "status": planned.status,
         "gap_percent": planned.gap_percent,
+        "gap_grams": planned.gap_grams,
         "seconds": planned.seconds,
         "sittings": [_sitting(one, was) for one, was in zip(planned.sittings, asked, strict=True)],
         "wasted": [one.model_dump(include={"line", "grams", "why"}) for one in planned.wasted],

@@ -9,6 +9,8 @@ from typing import NamedTuple
 
 from ortools.sat.python import cp_model
 
+_ANY_ORDER_S = 30.0  # ours: a first order is a matter of milliseconds on an idle machine
+
 
 class Task(NamedTuple):
     """Something that takes `minutes` and holds `needs` (resource and amount) meanwhile.
@@ -35,8 +37,11 @@ class Schedule(NamedTuple):
 def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float = 2.0) -> Schedule:
     """The shortest schedule; among those, the one that lets the least go cold or wait.
 
-    Raises ValueError when a task needs more than there is, or tasks wait for each other.
+    Raises ValueError when a task needs more than there is, two tasks have one name, or tasks wait for each other.
     """
+    names = [task.name for task in tasks]
+    if len(set(names)) < len(names):
+        raise ValueError(f"two tasks are called {max(names, key=names.count)}")
     for task in tasks:
         for resource, amount in task.needs.items():
             if amount > capacity.get(resource, 0):
@@ -71,10 +76,14 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
     solver.parameters.random_seed = 1
     solver.parameters.max_time_in_seconds = seconds
     status = solver.solve(model)
+    if status == cp_model.UNKNOWN:  # a busy machine may take all the time away: then any order at all
+        solver.parameters.max_time_in_seconds = _ANY_ORDER_S
+        solver.parameters.stop_after_first_solution = True
+        status = solver.solve(model)
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         raise ValueError("these tasks cannot be put in any order")
     return Schedule(
         {name: solver.value(start) for name, start in starts.items()},
         solver.value(end),
-        status == cp_model.OPTIMAL,
+        status == cp_model.OPTIMAL and not solver.parameters.stop_after_first_solution,
     )

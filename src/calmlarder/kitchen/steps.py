@@ -33,13 +33,23 @@ class Filling(NamedTuple):
     minutes: int
 
 
+def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
+    """Two lots of one food in one slot are one thing to the cook: cut, cooked and named once, grams added up."""
+    found: dict[tuple[str, str], Filling] = {}
+    for filling in fillings:
+        key = (filling.slot, filling.food.id)
+        other = found.get(key)
+        found[key] = filling._replace(grams=other.grams + filling.grams, household=None) if other else filling
+    return tuple(found.values())
+
+
 def title_of(pattern: Pattern, fillings: Sequence[Filling]) -> str:
     """The dish with the names of its main things; at most two names a slot, the largest first."""
 
     def names(found: re.Match[str]) -> str:
         chosen: list[str] = []
         for name in slot_names(found):
-            things = sorted((f for f in fillings if f.slot == name), key=lambda filling: -filling.grams)
+            things = sorted((f for f in one_of_each(fillings) if f.slot == name), key=lambda filling: -filling.grams)
             chosen += [_STATE_WORDS.sub("", thing.food.name) for thing in things[:_TITLE_NAMES]]
         return listed(chosen[:_TITLE_NAMES_IN_ALL])
 
@@ -54,7 +64,9 @@ def steps_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
     if weighed:
         steps.append(f"Put on the scale: {listed(weighed)}.")
     prepared = [
-        f"{filling.food.name} {filling.prep}" for filling in fillings if filling.prep and filling.how != "staple"
+        f"{filling.food.name} {filling.prep}"
+        for filling in one_of_each(fillings)
+        if filling.prep and filling.how != "staple"
     ]
     if prepared:
         steps.append(f"Get ready: {'; '.join(prepared)}.")
@@ -68,7 +80,7 @@ def steps_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
 
 
 def _slowest_first(fillings: Sequence[Filling], slot: str) -> list[Filling]:
-    return sorted((filling for filling in fillings if filling.slot == slot), key=lambda filling: -filling.minutes)
+    return sorted((one for one in one_of_each(fillings) if one.slot == slot), key=lambda filling: -filling.minutes)
 
 
 def _filled(sentence: str, pattern: Pattern, fillings: Sequence[Filling], mentioned: set[str]) -> str | None:

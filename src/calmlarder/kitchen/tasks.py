@@ -4,7 +4,7 @@ import math
 from collections.abc import Iterator, Sequence
 
 from calmlarder.kitchen.schedule import Task
-from calmlarder.kitchen.steps import Filling, listed
+from calmlarder.kitchen.steps import Filling, listed, one_of_each
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
@@ -38,6 +38,7 @@ def tasks_of(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[list[Task],
         tasks.append(Task("weigh", _WEIGHING, {COOK: 1}))
         words["weigh"] = f"weigh {listed(weighed)}"
         first = ("weigh",)
+    fillings = one_of_each(fillings)  # each task has a name of its own
     for filling in fillings:
         minutes = prep_minutes(filling)
         if minutes:
@@ -83,7 +84,7 @@ def _bases(pattern: Pattern, fillings: Sequence[Filling]) -> Iterator[tuple[Task
     for method, place in (("boil", RING), ("steam", RING), ("microwave", MICROWAVE)):
         for filling in _cooking(pattern, fillings, method, base=True):
             minutes = filling.minutes
-            name = f"base {filling.food.id}"
+            name = f"base {filling.slot} {filling.food.id}"
             wait = _prepared([filling])
             cooked = filling.food.state in _ALREADY_COOKED
             if place == RING and not cooked:

@@ -35,7 +35,7 @@ def worth_buying(
         if mine is not None and len(mine.column.covers) > 1:
             continue
         stay = [dish for dish in dishes if dish is not mine]
-        columns = _columns(wider, number, tables)
+        columns = _columns(wider, number, stay, tables)
         joint = Joint(wider, [*(dish.column for dish in stay), *columns], {})
         for dish in stay:
             joint.fix(dish)
@@ -60,15 +60,25 @@ def worth_buying(
 
 
 def _saved(house: House, before: Sequence[Dish], after: Sequence[Dish]) -> str:
-    own = [dish._replace(plan=dish.plan._replace(uses=tuple(
-        use for use in dish.plan.uses if use.option.offered.gives != "buy"))) for dish in after]  # fmt: skip
-    old, new = grams_left(house, before), grams_left(house, own)
+    old, new = grams_left(house, _own(before)), grams_left(house, _own(after))
     saved = {
         shelf.food.name: old[shelf.place] - new[shelf.place]
         for shelf in house.shelves
         if shelf.percent(house.end, house.today) == 100 and old[shelf.place] - new[shelf.place] >= 5
     }
     return f"; rescues {', '.join(f'{grams:g} g {name}' for name, grams in saved.items())}" if saved else ""
+
+
+def _own(dishes: Sequence[Dish]) -> list[Dish]:
+    """The dishes without what is bought for them."""
+    return [
+        dish._replace(
+            plan=dish.plan._replace(
+                uses=tuple(use for use in dish.plan.uses if use.option.offered.gives != "buy"),
+            )
+        )
+        for dish in dishes
+    ]
 
 
 def _with_market(house: House, tables: Tables) -> House:
@@ -82,9 +92,20 @@ def _with_market(house: House, tables: Tables) -> House:
     return house._replace(shelves=(*house.shelves, *moved), on_sale=len(moved))
 
 
-def _columns(house: House, number: int, tables: Tables) -> list[Column]:
-    """Every dish of one sitting, with the short list of what could be bought for it."""
-    one, offered = house.sittings[number], house.offered[number]
+def _columns(house: House, number: int, others: Sequence[Dish], tables: Tables) -> list[Column]:
+    """Every dish of one sitting from what the other dishes leave, with the short list of what to buy for it.
+
+    The short list is for slots that lack something: what is eaten elsewhere does not fill them.
+    """
+    one = house.sittings[number]
+    left = grams_left(house, others)
+    offered = [
+        thing._replace(lot=thing.lot.model_copy(update={"grams": left[thing.place]}))
+        for thing in house.offered[number]
+        if left[thing.place] >= thing.unit_grams
+    ]
+    # Numbers of their own at each sitting: a dish that was found for an earlier one stays in the model.
+    first = len(house.columns) + number * len(house.patterns)
     request = wanted_at(one, house.wanted, house.stacking, number == 0)
     lines = {thing.lot.line for thing in offered}
     first_place = len(house.shelves) - house.on_sale
@@ -92,9 +113,9 @@ def _columns(house: House, number: int, tables: Tables) -> list[Column]:
     keeps = keeping_days(tables, [thing.food for thing in (*offered, *(ware.offered for ware in on_sale))])
     columns: list[Column] = []
     for pattern in house.patterns:
-        if suits(pattern, [one], 0):
+        if suits(pattern, [one], 0, house.wanted):
             bare = pattern_problem(pattern, offered, request, keeps)
             problem = pattern_problem(pattern, [*offered, *shortlist(bare, on_sale)], request, keeps)
             if problem.fillable:
-                columns.append(Column(len(house.columns) + len(columns), (number,), plain(problem), problem))
+                columns.append(Column(first + len(columns), (number,), plain(problem), problem))
     return columns

@@ -88,7 +88,7 @@ def house_of(
             things = offered if len(covers) == 1 else [t for t in offered if _keeps_cooked(t.food, gap, tables)]
             things = [thing for thing in things if thing.food.id not in request.without]
             for pattern in patterns:
-                if suits(pattern, [ordered[number] for number in covers], gap):
+                if suits(pattern, [ordered[number] for number in covers], gap, wanted):
                     problem = pattern_problem(pattern, things, request, keeps)
                     if problem.fillable:
                         found.append(Column(len(found), covers, plain(problem), problem))
@@ -143,8 +143,13 @@ def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) 
             yield (first, later)
 
 
-def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int) -> bool:
-    """Whether a dish is one for all the sittings: a packed lunch is eaten cold, so it must be a dish for the box."""
+def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: Wanted) -> bool:
+    """Whether a dish is one for all the sittings, and the kitchen has the things for it.
+
+    A packed lunch is eaten cold, so it must be a dish for the box.
+    """
+    if wanted.equipment.lacks(pattern.equipment):
+        return False
     if any(pattern.id in one.not_patterns or one.sitting not in pattern.sittings for one in ones):
         return False
     return len(ones) == 1 or pattern.keeps_days >= max(1, gap)

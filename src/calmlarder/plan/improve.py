@@ -18,6 +18,7 @@ from calmlarder.tables.book import Tables
 
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
+_EFFORT_FEED, _EFFORT_POLISH = 4.0, 2.0  # to feed as many as can be; to find the best amounts of chosen dishes
 _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
 
@@ -50,6 +51,7 @@ class Improver:
         self._stop = stop
         self._whole: Solved | None = None
         self._say = say
+        self._most_fed: int | None = None  # proven: no plan feeds more sittings
         self._floors: dict[int, int] | None = None
         self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
@@ -74,6 +76,30 @@ class Improver:
         for dish in dishes:
             joint.fix(dish)
         return joint.solve(10.0)
+
+    def feed(self, end: float) -> None:
+        """Where a sitting is empty: a plan that feeds as many as can be, and the best amounts for its dishes.
+
+        Going off costs less than staying hungry, and one model of all sittings finds such a plan within moments.
+        """
+        if {number for dish in self.dishes for number in dish.column.covers} >= set(range(len(self.house.sittings))):
+            return
+        joint = Joint(self.house, self._columns, self._avoid)
+        for dish in self._kept:
+            joint.fix(dish)
+        dishes, most = joint.feed(max(0.05, end - time.monotonic()), _EFFORT_FEED, self._stop)
+        self._most_fed = most if not self._avoid else None
+        if dishes:
+            self._polish(dishes, end)
+
+    def _polish(self, dishes: Sequence[Dish], end: float) -> None:
+        """The same dishes at the same sittings, with the lots and amounts that are best for all of them."""
+        joint = Joint(self.house, [dish.column for dish in dishes], self._avoid)
+        for dish in dishes:
+            joint.fix(dish) if dish in self._kept else joint.hint(dish)
+        for _, draft in joint.posted:
+            joint.model.add(draft.active == 1)
+        self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT_POLISH, self._stop))
 
     def improve(self, end: float, seed: int, rounds: int | None) -> None:
         """Neighbours in time two by two, once over; then all and three at a time in turn, with ever more effort.
@@ -163,6 +189,8 @@ class Improver:
             joint = Joint(self.house, [c for c in self._columns if c.number in floors], {}, floors)
             for dish in started:
                 joint.fix(dish) if dish in self._kept else joint.hint(dish)
+            if self._most_fed is not None:
+                joint.model.add(joint.fed <= self._most_fed)
             left = end - time.monotonic()
             if left > 0 and not inner.asked:
                 self._whole = joint.solve(left, None, inner, higher, for_bound=True)

@@ -206,32 +206,55 @@ class Joint:
 
         `for_bound` spends the time on what none can cost less than, not on better dishes.
         """
-        cost = sum(self.cost)
-        self.model.minimize(cost)
-        solver = cp_model.CpSolver()
-        solver.parameters.num_workers = 1
-        solver.parameters.catch_sigint_signal = False  # the command asks for the stop
-        solver.parameters.random_seed = 1
-        solver.parameters.linearization_level = 2
-        solver.parameters.symmetry_level = 0
-        solver.parameters.cp_model_probing_level = 0
-        solver.parameters.max_presolve_iterations = 1
+        self.model.minimize(sum(self.cost))
+        solver = _solver(seconds, effort, stop)
         solver.parameters.optimize_with_lb_tree_search = for_bound
-        solver.parameters.max_time_in_seconds = max(0.01, seconds)
-        if effort is not None:
-            solver.parameters.max_deterministic_time = effort
-        if stop is not None:
-            stop.working(solver)
         if on_bound is not None:
             solver.best_bound_callback = lambda bound: on_bound(math.ceil(bound - 1e-6))
         status = solver.solve(self.model)
         bound = math.ceil(solver.best_objective_bound - 1e-6) if math.isfinite(solver.best_objective_bound) else -NEVER
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return Solved((), NEVER, bound, status == cp_model.INFEASIBLE)
-        dishes = tuple(
+        value = round(solver.objective_value)
+        return Solved(self._dishes(solver), value, bound, status == cp_model.OPTIMAL)
+
+    def feed(self, seconds: float, effort: float, stop: Stop | None = None) -> tuple[tuple[Dish, ...], int | None]:
+        """Dishes for as many sittings as can be, whatever they waste, and that number if it is proven.
+
+        Their scores say nothing: only the choice was looked at.
+        """
+        self.model.maximize(self.fed)
+        solver = _solver(seconds, effort, stop)
+        status = solver.solve(self.model)
+        if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+            return (), None
+        return self._dishes(solver), round(solver.objective_value) if status == cp_model.OPTIMAL else None
+
+    @property
+    def fed(self) -> Any:
+        """How many sittings have a dish."""
+        return sum(len(column.covers) * draft.active for column, draft in self.posted)
+
+    def _dishes(self, solver: cp_model.CpSolver) -> tuple[Dish, ...]:
+        return tuple(
             Dish(column, plan_of(draft, solver, int(solver.value(score))))
             for (column, draft), score in zip(self.posted, self.scores, strict=True)
             if solver.value(draft.active)
         )
-        value = round(solver.objective_value)
-        return Solved(dishes, value, bound, status == cp_model.OPTIMAL)
+
+
+def _solver(seconds: float, effort: float | None, stop: Stop | None) -> cp_model.CpSolver:
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    solver.parameters.catch_sigint_signal = False  # the command asks for the stop
+    solver.parameters.random_seed = 1
+    solver.parameters.linearization_level = 2
+    solver.parameters.symmetry_level = 0
+    solver.parameters.cp_model_probing_level = 0
+    solver.parameters.max_presolve_iterations = 1
+    solver.parameters.max_time_in_seconds = max(0.01, seconds)
+    if effort is not None:
+        solver.parameters.max_deterministic_time = effort
+    if stop is not None:
+        stop.working(solver)
+    return solver

@@ -21,7 +21,7 @@ from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.plan.unreached import grams_left, to_freeze, unreached
+from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreached
 from calmlarder.plan.weights import MOST_TO_BUY
 from calmlarder.tables.book import Tables
 
@@ -68,6 +68,8 @@ def plan_days(
     improver.start(day_after_day(house, kept, stop))
     first_seconds = time.monotonic() - start
     search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
+    if rounds != 0:
+        improver.feed(search_end)
     beside = improver.bound_beside(search_end) if bound else None
     improver.improve(search_end, seed, rounds)
     if beside is not None:
@@ -81,6 +83,7 @@ def plan_days(
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
         gap_percent=gap,
+        gap_grams=None if gap is None else grams_worth(house, left, (improver.cost - improver.bound) / POINT),
         seconds=round(time.monotonic() - start, 3),
         first_seconds=round(first_seconds, 3),
         cost_points=improver.cost / POINT,

@@ -56,11 +56,13 @@ class ToBuy(_Told):
 class Planned(_Told):
     """The plan. `gap_percent` is how far it may at most be from the best there is; None where no bound was asked for.
 
-    `wasted_portions` counts as the aim does: whole by its last day, in part what is left soon after it.
+    `gap_grams` is the same in food: what of the lots left over could still be saved, if the whole gap were waste.
+    A plan that wastes next to nothing has a large gap in percent soon, and a small one in grams.
     """
 
     status: Literal["proven", "best_found", "stopped", "none"]
     gap_percent: float | None
+    gap_grams: float | None
     seconds: float
     first_seconds: float
     cost_points: float

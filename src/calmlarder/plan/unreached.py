@@ -9,6 +9,7 @@ from calmlarder.plan.columns import Dish, House, wanted_at
 from calmlarder.plan.opening import opened_on
 from calmlarder.plan.planned import Wasted
 from calmlarder.plan.shelf import Shelf
+from calmlarder.plan.weights import WASTED_PORTION
 from calmlarder.tables.book import Tables
 
 _CRUMB_GRAMS = 5  # less is nothing left: common practice, no source
@@ -21,6 +22,23 @@ def grams_left(house: House, dishes: Sequence[Dish]) -> dict[int, float]:
         for use in dish.plan.uses:
             left[use.option.offered.place] = round(left[use.option.offered.place] - use.grams, 1)
     return left
+
+
+def grams_worth(house: House, left: Mapping[int, float], points: float) -> float:
+    """G of what is left that weigh so many points as waste, the lots with most grams to a point first.
+
+    What a gap means in food, if all of it were waste: no more can be saved than is left.
+    """
+    priced = []
+    for shelf in house.shelves:
+        percent = shelf.percent(house.end, house.today)
+        if percent and left[shelf.place] >= _CRUMB_GRAMS:
+            priced.append((WASTED_PORTION * percent / 100 / float(shelf.food.portion_g), left[shelf.place]))
+    grams = 0.0
+    for price, there in sorted(priced):
+        more = min(there, max(0.0, points) / price)
+        grams, points = grams + more, points - more * price
+    return round(grams)
 
 
 def to_freeze(house: House, left: Mapping[int, float], tables: Tables) -> tuple[ToFreeze, ...]:

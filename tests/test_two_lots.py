@@ -1,0 +1,67 @@
+"""Two lots of one food in one dish: one thing to cut and to cook, whatever the plan or the shelf calls them."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from calmlarder.kitchen.equipment import Equipment
+from calmlarder.kitchen.steps import Filling, steps_of, title_of
+from calmlarder.kitchen.tasks import tasks_of
+from calmlarder.kitchen.timeline import timeline_of
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.columns import house_of
+from calmlarder.plan.grammar import read_sittings
+from calmlarder.tables.book import Tables
+from conftest import TODAY
+
+
+def filled_twice(pattern: Pattern, tables: Tables) -> list[Filling]:
+    """Each slot with two lots of one food that it takes, one for the scale and one judged by eye."""
+    found: list[Filling] = []
+    for name, slot in pattern.slots.items():
+        food = next((one for one in tables.foods if slot.takes(one) and slot.minutes_for(one)), None)
+        food = food or next((one for one in tables.foods if slot.takes(one)), None)
+        if food is not None:
+            lot = Filling(name, food, 60, "eye", "1/2", slot.prep_of(food) or "in slices", slot.minutes_for(food))
+            found += [lot, lot._replace(grams=40, how="weigh")]
+    return found
+
+
+def test_every_dish_with_each_food_twice_has_an_order(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """By hand: as many minutes at the board as for one lot of the sum, and one cook is never at two things."""
+    for pattern in patterns:
+        twice = filled_twice(pattern, tables)
+        once = [one._replace(grams=100) for one in twice[1::2]]
+        assert [task.minutes for task in tasks_of(pattern, twice)[0]] == [
+            task.minutes for task in tasks_of(pattern, once)[0]
+        ]
+        told = timeline_of(pattern, twice)
+        ends = {moment.start_min + moment.minutes for moment in told.moments}
+        assert told.minutes == max(ends)
+        for minute in range(told.minutes):
+            assert sum(m.hands_on and m.start_min <= minute < m.start_min + m.minutes for m in told.moments) <= 1
+
+
+def test_the_title_and_the_steps_name_it_once(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    pattern = next(one for one in patterns if one.id == "stir-fry")
+    twice = filled_twice(pattern, tables)
+    once = [one._replace(grams=100) for one in twice[1::2]]
+    assert title_of(pattern, twice) == title_of(pattern, once)
+    assert steps_of(pattern, twice)[2:] == steps_of(pattern, once)[2:]
+
+
+@pytest.mark.parametrize("missing", ["oven", "wide pan"])
+def test_a_plan_holds_no_dish_the_kitchen_has_nothing_for(
+    missing: Any, lots_of: Callable[..., list[Lot]], wanting: Any, patterns: tuple[Pattern, ...], tables: Tables
+) -> None:
+    lots = lots_of(
+        ["potatoes 1kg", "eggs x6", "carrots x6", "firm tofu 560g", "rapeseed oil", "soy sauce", "feta 200g"]
+    )
+    asked = read_sittings("tonight; tomorrow", TODAY, 1, None, None)
+    bare = house_of(lots, asked, wanting(equipment=Equipment(missing=(missing,))), patterns, tables)
+    full = house_of(lots, asked, wanting(), patterns, tables)
+    wants = {one.id for one in patterns if any(missing in thing for thing in one.equipment)}
+    assert wants & {column.problem.pattern.id for column in full.columns}
+    assert not wants & {column.problem.pattern.id for column in bare.columns}
