@@ -81,3 +81,23 @@ def test_the_interval_is_the_percentile_bootstrap() -> None:
     )
     assert value == pytest.approx(less(ours, other))
     assert (low, high) == pytest.approx(tuple(scipys.confidence_interval), abs=0.6)
+
+
+def test_two_packs_of_one_food_are_one_piece_of_work(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    """Fried together, two packs of tofu take what one of their whole weight takes; by themselves they fit no order."""
+    from calmlarder.kitchen.steps import Filling
+    from calmlarder.kitchen.timeline import timeline_of
+
+    bowl = next(pattern for pattern in patterns if pattern.id == "rice-bowl")
+
+    def filled(*things: tuple[str, str, int]) -> list[Filling]:
+        return [
+            Filling(slot, food, grams, "eye", None, bowl.slots[slot].prep_of(food), bowl.slots[slot].minutes_for(food))
+            for slot, name, grams in things
+            for food in (tables.food_by_id[name],)
+        ]
+
+    rest = (("base", "rice-white-dry", 150), ("vegetable", "kale", 120), ("sauce", "soy-sauce", 20))
+    two = timeline_of(bowl, filled(("protein", "tofu-firm", 130), ("protein", "tofu-firm", 130), *rest))
+    one = timeline_of(bowl, filled(("protein", "tofu-firm", 260), *rest))
+    assert two == one
