@@ -112,8 +112,8 @@ def _in_time(
 ) -> tuple[Found, tuple[Dinner, ...]]:
     """Dinners whose timeline keeps to `wanted.minutes`.
 
-    The model knows only the least time a food takes in its slot; where a timeline comes out longer, the search
-    goes on for another dinner, and the answer is no longer called proven.
+    The model knows only the least time a food takes in its slot; where a timeline comes out longer, or the tasks fit
+    no order, the search goes on for another dinner, and the answer is no longer called proven.
     """
     end = time.monotonic() + wanted.seconds
     too_long: list[Plan] = []
@@ -123,15 +123,26 @@ def _in_time(
         found = search(asked, wanted.count, left, progress, avoid=too_long, stop=stop)
         if too_long and found.status == "proven":
             found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
-        dinners = tuple(dinner_of(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True))
-        if wanted.minutes is None or not dinners:
-            return found, dinners
-        late = [plan for plan, dinner in zip(found.plans, dinners, strict=True) if dinner.minutes > wanted.minutes]
+        told = [_told(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True)]
+        dinners = tuple(dinner for dinner in told if dinner is not None)
+        late = [
+            plan
+            for plan, dinner in zip(found.plans, told, strict=True)
+            if dinner is None or (wanted.minutes is not None and dinner.minutes > wanted.minutes)
+        ]
         if not late:
             return found, dinners
         too_long += late
         if len(too_long) > _MOST_TOO_LONG or time.monotonic() >= end:
             return Found((), (), "none"), ()
+
+
+def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:
+    """The dinner, or None where its tasks fit no order in this kitchen."""
+    try:
+        return dinner_of(plan, sure, tables)
+    except ValueError:
+        return None
 
 
 def pattern_problems(

@@ -38,7 +38,7 @@ def timeline_of(pattern: Pattern, fillings: Sequence[Filling], equipment: Equipm
 
     Raises ValueError where the pattern needs an oven or a microwave that is not there.
     """
-    tasks, words = tasks_of(pattern, fillings)
+    tasks, words = tasks_of(pattern, _together(fillings))
     planned = schedule(tasks, _capacity(equipment))
     moments = [
         Moment(
@@ -52,6 +52,15 @@ def timeline_of(pattern: Pattern, fillings: Sequence[Filling], equipment: Equipm
     ]
     moments.sort(key=lambda moment: (moment.start_min, moment.hands_on, moment.what))
     return Timeline(moments=tuple(moments), minutes=planned.minutes, proven=planned.proven)
+
+
+def _together(fillings: Sequence[Filling]) -> list[Filling]:
+    """Two packs of one food in one slot are one piece of work: tasks are named by slot and food, and once only."""
+    found: dict[tuple[str, str], Filling] = {}
+    for one in fillings:
+        key = (one.slot, one.food.id)
+        found[key] = found[key]._replace(grams=found[key].grams + one.grams) if key in found else one
+    return list(found.values())
 
 
 def _capacity(equipment: Equipment) -> dict[str, int]:
