@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Dish, House
 from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import NEVER, Joint, Solved
@@ -147,13 +148,15 @@ class Improver:
                 late = True
         return late
 
-    def bound_beside(self, end: float) -> tuple[threading.Thread, Stop]:
+    def bound_beside(self, end: float, heard: Callable[[float], None] | None = None) -> tuple[threading.Thread, Stop]:
         """The one model of all sittings, at work in a thread; what it finds is taken in by `join`."""
         inner = Stop()
         started = self.dishes
 
         def higher(bound: int) -> None:
             self.bound = max(self.bound, bound)
+            if heard is not None:
+                heard(self.bound / POINT)
 
         def work() -> None:
             floors = floors_of(self.house, self._columns, end, inner)

@@ -34,6 +34,7 @@ class LarderApp(App[None]):
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight", show=False),
+        Binding("ctrl+n", "plan", "Plan", show=False),
         Binding("ctrl+r", "adapt", "A recipe", show=False),
         Binding("f1", "help", "Help", show=False),
     ]
@@ -75,6 +76,16 @@ class LarderApp(App[None]):
             from calmlarder.tui.tonight_screen import TonightScreen
 
             self.push_screen(TonightScreen(self._kitchen))
+
+    def action_plan(self) -> None:
+        """The next sittings, when there is something to cook."""
+        if isinstance(self.screen, LarderScreen):
+            if not self._kitchen.lots():
+                self.notify("the larder is empty: type what is there first")
+                return
+            from calmlarder.tui.plan_screen import PlanScreen
+
+            self.push_screen(PlanScreen(self._kitchen))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""

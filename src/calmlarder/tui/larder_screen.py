@@ -36,6 +36,7 @@ class LarderScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
+        Binding("p,ctrl+n", "app.plan", "Plan", key_display="^n"),
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),

@@ -321,4 +321,9 @@ class TonightScreen(Screen[None]):
         if self._composed and self._wanted and self._composed.dinners:
             from calmlarder.tui.cook_screen import CookScreen
 
-            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place], self._wanted.counted))
+            def done(cooked: bool | None) -> None:
+                if cooked:
+                    self.app.pop_screen()
+
+            dinner = self._composed.dinners[self._place]
+            self.app.push_screen(CookScreen(self._kitchen, dinner, self._wanted.counted), done)
