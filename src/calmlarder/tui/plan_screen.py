@@ -2,17 +2,16 @@
 
 from typing import TYPE_CHECKING, ClassVar
 
-from rich.text import Text
 from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Container, VerticalScroll
 from textual.message import Message
 from textual.screen import Screen
 from textual.widgets import Footer, Header, OptionList, Static
 
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.plan_asked import USUAL_DAYS, Key, fewer_or_more, key_of, sittings_asked
+from calmlarder.tui.plan_board import PlanBoard
 from calmlarder.tui.plan_lines import asked_line, measure_line, sitting_lines
 from calmlarder.tui.plan_work import Outcome, Round, work_on
 from calmlarder.tui.request import request_of
@@ -21,24 +20,21 @@ if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
     from calmlarder.plan.planned import SittingPlanned
 
-_NARROWEST = 36
-_ROOM_BESIDE = 100  # columns from which the notes stand beside the sittings
-
 
 class PlanScreen(Screen[None]):
     """Plans in a thread; a pinned dish stays in the next round, a barred one does not come again at its sitting."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "details", "The dinner"),
+        Binding("enter", "details", "Dinner", show=False),
         Binding("p", "pin", "Pin"),
         Binding("x", "bar", "Not this"),
         Binding("r", "redo", "Redo"),
-        Binding("plus,equals_sign", "days(1)", "More days"),
-        Binding("minus", "days(-1)", "Fewer"),
-        Binding("n", "again", "Plan again"),
+        Binding("plus,equals_sign", "days(1)", "Days", key_display="+-"),
+        Binding("minus", "days(-1)", "Fewer", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("full_stop", "stop", "Enough", show=False),
         Binding("escape", "leave", "Larder"),
+        Binding("n", "again", "Plan again"),
         Binding("f1", "app.help", "Help", show=False),
     ]
 
@@ -64,7 +60,7 @@ class PlanScreen(Screen[None]):
         self._barred: frozenset[tuple[Key, str]] = frozenset()
         self._done: frozenset[Key] = frozenset()
         self._round: Round | None = None
-        self._shown: Outcome | None = None
+        self._board = PlanBoard()
         self._finished = False
         self._bound: float | None = None
 
@@ -73,10 +69,7 @@ class PlanScreen(Screen[None]):
         yield Header(icon="")
         yield Static("", id="asked", markup=False)
         yield Static("", id="measure", markup=False)
-        with Container(id="plan"):
-            yield OptionList(id="sittings")
-            with VerticalScroll(id="notes-scroll"):
-                yield Static("", id="notes", markup=False)
+        yield self._board
         yield Footer(show_command_palette=False)
 
     def on_mount(self) -> None:
@@ -90,8 +83,7 @@ class PlanScreen(Screen[None]):
         self.action_stop()
 
     def on_resize(self) -> None:
-        """Where there is room the notes stand beside the sittings."""
-        self.query_one("#plan").set_class(self.size.width >= _ROOM_BESIDE, "wide")
+        """Wrap anew."""
         self.call_after_refresh(self._write)
 
     def _go(self, kept: "tuple[Dish, ...] | None" = None, barred: frozenset[tuple[Key, str]] = frozenset()) -> None:
@@ -101,7 +93,7 @@ class PlanScreen(Screen[None]):
         self.action_stop()
         kitchen, before = self._kitchen, self._round
         lots = [one.lot for one in kitchen.lots()]
-        kept = self._pinned_dishes() if kept is None else kept
+        kept = self._board.pinned(self._pins) if kept is None else kept
         if before is not None and kept and before.lots != lots:
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
@@ -137,7 +129,7 @@ class PlanScreen(Screen[None]):
             if event.done:
                 self.query_one("#measure", Static).update(f"{words} (calmlarder is at fault)")
             return
-        self._shown, self._finished = event.outcome, event.done
+        self._board.outcome, self._finished = event.outcome, event.done
         self._write()
 
     @on(Bound)
@@ -148,98 +140,41 @@ class PlanScreen(Screen[None]):
             self._write_measure()
 
     def _write(self) -> None:
-        shown = self._shown
-        if shown is None or not self.is_mounted:
-            return
-        from calmlarder.export.plan_text import notes_text
-        from calmlarder.export.style import Style
-        from calmlarder.plan.planned import Planned
-
-        self._write_sittings()
-        self._write_measure()
-        place = self.query_one("#notes", Static)
-        style = Style(False, True, max(_NARROWEST, place.size.width))
-        notes = "what is wasted, to freeze and to buy is said when the plan is done"
-        if isinstance(shown.plan, Planned):
-            notes = notes_text(shown.plan, shown.round.tables, style)
-        place.update(notes)
-
-    def _write_sittings(self) -> None:
-        sittings, places = self._sittings(), self.query_one(OptionList)
-        pinned = {number for number, one in enumerate(sittings) if key_of(one.at, one.sitting) in self._pins}
-        width = max(_NARROWEST, places.scrollable_content_region.width - 2)
-        marked = places.highlighted
-        places.clear_options()
-        places.add_options(
-            [Text(sitting_lines(one, sittings, pinned, number, width)) for number, one in enumerate(sittings)]
-        )
-        places.highlighted = min(marked or 0, len(sittings) - 1) if sittings else None
+        if self.is_mounted:
+            self._board.write(self._pins)
+            self._write_measure()
 
     def _write_measure(self) -> None:
-        from calmlarder.plan.planned import Planned, gap_percent
-
-        if self._shown is None or self._round is None or self._shown.round.number != self._round.number:
-            return
-        plan = self._shown.plan
-        bound, gap = plan.bound_points, plan.gap_percent
-        if not self._finished and self._bound is not None and (bound is None or self._bound > bound):
-            bound, gap = self._bound, gap_percent(round(plan.cost_points), round(self._bound))
-        words = measure_line(plan.cost_points, bound, gap)
-        if isinstance(plan, Planned):
-            state = {"proven": "proven the best", "stopped": "stopped"}.get(plan.status, "the best found")
-            words += f": {state}, {plan.seconds:.1f} s"
-        else:
-            words += ": getting better, . keeps it"
-        self.query_one("#measure", Static).update(words)
-
-    def _sittings(self) -> "tuple[SittingPlanned, ...]":
-        return self._shown.plan.sittings if self._shown else ()
-
-    def _chosen(self) -> "tuple[int, SittingPlanned] | None":
-        number, sittings = self.query_one(OptionList).highlighted, self._sittings()
-        return (number, sittings[number]) if number is not None and number < len(sittings) else None
-
-    def _dishes(self) -> "tuple[Dish, ...]":
-        return self._shown.dishes if self._shown else ()
-
-    def _pinned_dishes(self) -> "tuple[Dish, ...]":
-        keys = [key_of(one.at, one.sitting) for one in self._sittings()]
-        return tuple(
-            dish for dish in self._dishes() if any(keys[number] in self._pins for number in dish.column.covers)
-        )
-
-    def _eats_of(self, number: int) -> frozenset[Key]:
-        """The sittings that share the dish of one."""
-        covers = next((dish.column.covers for dish in self._dishes() if number in dish.column.covers), (number,))
-        ones = [self._sittings()[place] for place in covers]
-        return frozenset(key_of(one.at, one.sitting) for one in ones)
+        outcome = self._board.outcome
+        if outcome is not None and self._round is not None and outcome.round.number == self._round.number:
+            self.query_one("#measure", Static).update(measure_line(outcome, self._finished, self._bound))
 
     def action_pin(self) -> None:
         """Keep the chosen dish in the next round, or no longer."""
-        chosen = self._chosen()
+        chosen = self._board.chosen
         if chosen is not None and chosen[1].dinner is not None:
-            self._pins ^= self._eats_of(chosen[0])
-            self._write_sittings()
+            self._pins ^= self._board.eaters(chosen[0])
+            self._board.write_sittings(self._pins)
 
     def _put_aside(self, number: int, one: "SittingPlanned") -> frozenset[tuple[Key, str]]:
         """Unpin a dish; what bars it from all sittings that would eat of it."""
-        eaters = self._eats_of(number)
+        eaters = self._board.eaters(number)
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
     def action_bar(self) -> None:
         """Not this dish at this sitting; the others may change with it."""
-        chosen = self._chosen()
+        chosen = self._board.chosen
         if chosen is not None and chosen[1].dinner is not None:
             self._barred |= self._put_aside(*chosen)
             self._go()
 
     def action_redo(self) -> None:
         """Another dish for this sitting, this once; all others stay."""
-        chosen = self._chosen()
+        chosen = self._board.chosen
         if chosen is not None:
             aside = self._put_aside(*chosen)
-            others = tuple(dish for dish in self._dishes() if chosen[0] not in dish.column.covers)
+            others = tuple(dish for dish in self._board.dishes if chosen[0] not in dish.column.covers)
             self._go(others, aside)
 
     def action_days(self, by: int) -> None:
@@ -271,19 +206,19 @@ class PlanScreen(Screen[None]):
     @on(OptionList.OptionSelected)
     def action_details(self) -> None:
         """The chosen sitting whole."""
-        chosen = self._chosen()
-        if chosen is None or chosen[1].dinner is None or self._shown is None:
+        chosen = self._board.chosen
+        if chosen is None or chosen[1].dinner is None or self._board.outcome is None:
             return
         from calmlarder.plan.columns import wanted_at
         from calmlarder.tui.planned_dinner import PlannedDinner
 
         number, one = chosen
-        shown = self._shown.round
+        shown = self._board.outcome.round
         assert one.dinner is not None
         assert shown.wanted.stacking is not None
         request = wanted_at(shown.asked[number], shown.wanted, shown.wanted.stacking, number == 0)
         first = number == 0 and one.day == self._kitchen.today
-        heading = sitting_lines(one, self._sittings(), (), number, self.size.width - 4)
+        heading = sitting_lines(one, self._board.sittings, self.size.width - 4, titled=False)
 
         def done(cooked: bool | None) -> None:
             if cooked:
