@@ -113,7 +113,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
 def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "chicken thighs")
-        await pilot.press("ctrl+g")
+        await pilot.press("ctrl+o")
         await settled(app, pilot)
         assert "past the day it is safe to eat" in shown(app, "#why")
 
@@ -208,5 +208,20 @@ def test_why_from_tonight(play: Callable[..., None]) -> None:
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, TonightScreen)
+
+    play(act)
+
+
+def test_no_answer_rests_on_a_dinner_that_fails_its_check(
+    play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calmlarder.export.checked.faults_of", lambda *_: ["fructans over the cap"])
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "spinach")
+        await pilot.press("w")
+        await settled(app, pilot)
+        assert "did not pass its own check" in shown(app, "#title")
+        assert shown(app, "#why") == "fructans over the cap"
 
     play(act)
