@@ -14,7 +14,8 @@ Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does ag
 F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
 F8: a demo larder, while it is empty.
 
-WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours. \
+WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \
+`ate boxed rice bowl` eats one box of the larder. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 

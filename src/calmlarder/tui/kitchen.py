@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
@@ -12,13 +12,13 @@ from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
-from calmlarder.ledger.told import eaten_of
+from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import offsets_at, this_minute
-from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.ledger import end, ended, feel, felt_since
@@ -116,25 +116,25 @@ class Kitchen:
         lots = self.lots()
         cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
 
-    def ate(self, lot: Lot) -> None:
-        """What was eaten outside a planned sitting goes into my log."""
-        log(self.store, self._entry(lot))
-
-    def _entry(self, lot: Lot) -> Eaten:
+    def entry_of(self, lot: Lot) -> Eaten:
+        """What somebody says they ate, as an entry of my log."""
         return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
 
-    def eaten_words(self, lot: Lot) -> str:
-        """What eating it would bring."""
-        entry = self._entry(lot)
-        if entry.unknown:
-            return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
-        total, lactose = (
-            sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000
-            for group in ("total", "lactose")
-        )
-        return (
-            f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
-        )
+    def ate(self, entry: Eaten) -> None:
+        """What was eaten outside a planned sitting goes into my log."""
+        log(self.store, entry)
+
+    def box_entry(self, text: str) -> Eaten | None:
+        """One box of the larder, where `boxed rice bowl` means the boxes of one dish."""
+        if "box" not in text.casefold():  # most lines: the store need not be read while they are typed
+            return None
+        lots = [one.lot for one in self.lots()]
+        food = box_named(text, lots, self.tables)
+        return box_eaten(food, self.now(), ME, self.tables) if food is not None else None
+
+    def eat_box(self, entry: Eaten) -> None:
+        """One box less, and into my log. Raises CannotGoOn for a box that is not safe to eat."""
+        eat_box(self.store, entry, self.lots(), self.today, self.tables)
 
     def feel(self, score: int, note: str) -> None:
         """How my gut feels now."""
