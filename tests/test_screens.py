@@ -463,7 +463,7 @@ def test_the_first_start_asks_and_may_be_skipped(tmp_path: Path, tables: Tables)
 
 KEYS = (
     "f1", "f2", "f3", "f4", "f5", "f6", "f7", "f8", "escape", "enter", "down", "up", "left", "right", "space", "tab",
-    "ctrl+t", "ctrl+g", "ctrl+l",
+    "ctrl+t", "ctrl+g", "ctrl+l", "ctrl+n", "o",
     "n", "m", "x", "u", "t", "s", "d", "p", "r", "c", "w", "plus", "minus", "full_stop", "ctrl+z", "ctrl+y", "k", "a",
     "2", "backspace", "pagedown",
 )  # fmt: skip
