@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
 _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
+_GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
 
 def minutes_of(dish: Dish, tables: Tables) -> int | None:
@@ -176,10 +177,14 @@ class Improver:
         return thread, inner
 
     def join(self, thread: threading.Thread, inner: Stop, end: float) -> None:
-        """Wait for the bound while there is time, then end it; its plan is taken if it is better."""
+        """Wait for the bound while there is time, then end it; its plan is taken if it is better.
+
+        Who asks for the stop does not wait for a model that is still being built: it is never solved.
+        """
         while thread.is_alive() and time.monotonic() < end and not self._stop.asked and self.cost > self.bound:
             thread.join(_LOOK_S)
-        while thread.is_alive():
+        grace = time.monotonic() + _GRACE_S
+        while thread.is_alive() and not (self._stop.asked and time.monotonic() > grace):
             inner.ask()
             thread.join(_LOOK_S)
         if self._whole is not None:

@@ -222,6 +222,8 @@ class Joint:
             solver.parameters.max_deterministic_time = effort
         if stop is not None:
             stop.working(solver)
+            if stop.asked:  # while the model was built
+                return Solved((), NEVER, -NEVER, False)
         if on_bound is not None:
             solver.best_bound_callback = lambda bound: on_bound(math.ceil(bound - 1e-6))
         status = solver.solve(self.model)

@@ -22,6 +22,15 @@ from calmlarder.tui.no_colour import NoColour
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _AFTER_FIRST_PAINT_S = 1.0
+# What the screens of dinners and plans need, so that none stalls when it is opened first.
+_LOADED_LATER = (
+    "calmlarder.compose.compose",
+    "calmlarder.plan.plan_days",
+    "calmlarder.plan.verify",
+    "calmlarder.export.checked",
+    "calmlarder.export.plan_text",
+    "calmlarder.export.plan_json",
+)
 
 
 class LarderApp(App[None]):
@@ -61,7 +70,8 @@ class LarderApp(App[None]):
     @work(thread=True)
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
-        import_module("calmlarder.compose.compose")
+        for name in _LOADED_LATER:
+            import_module(name)
 
     def on_unmount(self) -> None:
         """Close the store."""
