@@ -75,7 +75,13 @@ async def take(size: tuple[int, int]) -> None:
             await pilot.pause()
             app.screen.query_one(Input).value = "half tin cocount milk opened monday"
             await picture("larder")
-            await pilot.press("f3")
+            await pilot.press("ctrl+n")
+            await pilot.pause()
+            await picture("plan")
+            await pilot.press("enter")
+            await pilot.pause()
+            await picture("planned")
+            await pilot.press("escape", "escape", "f3")
             await pilot.pause()
             await picture("tonight")
             for key, screen in (("w", "why"), ("c", "swap")):

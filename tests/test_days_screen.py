@@ -230,3 +230,62 @@ def test_lines_for_a_log_begin_with_their_word(text: str, word: str | None, rest
 )
 def test_the_gut_in_a_line(rest: str, felt: tuple[int, str] | None) -> None:
     assert gut_of(rest) == felt
+
+
+def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., None], home: Path) -> None:
+    """A dinner for two, one box of it: then tonight knows the box and the meal, and `ate boxed …` eats the box."""
+    proposed = {"day": TODAY.isoformat(), "dinners": []}
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("firm tofu 280g, use by today", "cooked rice 700g, made today", "spinach 300g", "soy sauce",
+                     "rapeseed oil", "3 carrots"):  # fmt: skip
+            await type_line(pilot, line)
+        app._store.remember("proposed", proposed)
+        await pilot.press("f3")
+        await pilot.pause()
+        await pilot.press("plus")
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        await pilot.press("enter", "c")
+        await pilot.pause()
+        await pilot.press("down", "enter")  # one of two portions
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert app._store.settings().get("proposed") is None
+        boxes = [row for row in app._store.lots() if row.content["box"]]
+        assert len(boxes) == 1
+        grams = boxes[0].content["grams"]
+
+        await pilot.press("f3")
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        text = " ".join(str(app.screen.query_one("#dinner", Static).content).split())
+        assert "did not pass its own check" not in text
+        assert f"18:00 {boxes[0].content['box']['title']}" in text  # the meal still counts
+        await pilot.press("escape")
+        await pilot.pause()
+
+        line = app.screen.query_one(Input)
+        line.value = "ate boxed tofu"
+        await pilot.pause()
+        meaning = str(app.screen.query_one("#meaning", Static).content)
+        assert meaning.startswith(f"eaten: {grams:g} g ")
+        assert "(boxed)" in meaning
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == ""
+        assert not [row for row in app._store.lots() if row.content["box"]]
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert [row for row in app._store.lots() if row.content["box"]]
+        await pilot.press("ctrl+y")
+        await pilot.pause()
+
+    play(act)
+    with Store.at(home) as store:
+        from datetime import datetime
+
+        found = may_count(store, datetime(2026, 3, 11, 18), 3)
+    assert sorted(one.who for one in found) == ["me", "me"]
+    assert found[0].grams == pytest.approx(found[1].grams, abs=1)  # a box is the share that was eaten, whole grams

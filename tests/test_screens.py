@@ -341,6 +341,38 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
     assert left.get("rice-white-cooked", 0) < 400
 
 
+def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
+    play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from calmlarder.compose.verify import verify
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await pilot.pause()
+        first = await solved(app, pilot)
+        title = first.splitlines()[0]
+
+        def fault(dinner: dict[str, object], *rest: object) -> tuple[str, ...]:
+            held: tuple[str, ...] = verify(dinner, *rest)  # type: ignore[arg-type]
+            return (*held, "fructans over the cap") if dinner["title"] == title else held
+
+        monkeypatch.setattr("calmlarder.export.checked.verify", fault)
+        await pilot.press("r")
+        said = " ".join((await solved(app, pilot)).split())
+        assert "did not pass its own check and is not shown: fructans over the cap" in said
+        assert title not in said
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, TonightScreen)
+        await pilot.press("n")
+        both = await solved(app, pilot)
+        assert "fructans over the cap" in both
+        assert "Steps" in both
+        assert title not in both
+
+    play(act)
+
+
 def test_no_dinner_is_said_on_the_screen(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "2 carrots")
@@ -431,7 +463,7 @@ def test_the_first_start_asks_and_may_be_skipped(tmp_path: Path, tables: Tables)
 
 KEYS = (
     "f1", "f2", "f3", "f4", "f5", "f6", "f7", "f8", "escape", "enter", "down", "up", "left", "right", "space", "tab",
-    "ctrl+t", "ctrl+g", "ctrl+l",
+    "ctrl+t", "ctrl+g", "ctrl+l", "ctrl+n", "o",
     "n", "m", "x", "u", "t", "s", "d", "p", "r", "c", "w", "plus", "minus", "full_stop", "ctrl+z", "ctrl+y", "k", "a",
     "2", "backspace", "pagedown",
 )  # fmt: skip

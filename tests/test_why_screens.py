@@ -210,3 +210,18 @@ def test_why_from_tonight(play: Callable[..., None]) -> None:
         assert isinstance(app.screen, TonightScreen)
 
     play(act)
+
+
+def test_no_answer_rests_on_a_dinner_that_fails_its_check(
+    play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calmlarder.export.checked.faults_of", lambda *_: ["fructans over the cap"])
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "spinach")
+        await pilot.press("w")
+        await settled(app, pilot)
+        assert "did not pass its own check" in shown(app, "#title")
+        assert shown(app, "#why") == "fructans over the cap"
+
+    play(act)

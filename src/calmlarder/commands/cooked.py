@@ -11,7 +11,7 @@ from calmlarder.commands.moment import moment_of
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.cooked import PROPOSED, Boxing, cook
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day
 from calmlarder.store.store import Store
@@ -21,7 +21,6 @@ from calmlarder.tables.places import shipped
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
 
-_PROPOSED = "proposed"
 _MOST_GRAMS = 20_000
 
 
@@ -29,7 +28,7 @@ def remember(options: argparse.Namespace, dinners: "Sequence[Dinner]") -> None:
     """Keep what was proposed, for `cooked`."""
     proposed = {"day": day_of(options).isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        store.remember(_PROPOSED, proposed)
+        store.remember(PROPOSED, proposed)
 
 
 def cooked(options: argparse.Namespace) -> int:
@@ -57,7 +56,6 @@ def cooked(options: argparse.Namespace) -> int:
             lot, why = box_up(dinner, weighed, options.boxes, today, pattern, tables)
         boxing = Boxing(lot, options.boxes / dinner.people)
         cook(store, lots, dinner.title, uses, entry, boxing, today, tables)
-        store.remember(_PROPOSED, None)
     if options.json:
         told: dict[str, Any] = {
             "eaten": [] if entry is None else [eaten_object(None, entry)],
@@ -79,7 +77,7 @@ def cooked(options: argparse.Namespace) -> int:
 def _proposed(store: Store, options: argparse.Namespace) -> "Dinner":
     from calmlarder.compose.dinner import Dinner
 
-    kept = store.settings().get(_PROPOSED)
+    kept = store.settings().get(PROPOSED)
     dinners = kept["dinners"] if kept and kept["day"] == day_of(options).isoformat() else []
     if not 1 <= options.number <= len(dinners):
         what = f"`tonight` proposed no dinner {options.number} today" if dinners else "`tonight` proposed nothing today"

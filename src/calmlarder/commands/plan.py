@@ -59,17 +59,14 @@ def plan(options: argparse.Namespace) -> int:
 
     planned = _until_interrupted(work, stop)
 
+    from calmlarder.export.checked import plan_faults
     from calmlarder.export.plan_json import plan_object
-    from calmlarder.plan.verify import verify_plan
 
-    told = plan_object(planned, sittings)
-    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
-    plain_lots = [lot.model_dump(mode="json") for lot in lots]
-    faults = verify_plan(told, request, plain_lots, folders_of(options), shipped("recipes"))
+    faults = plan_faults(planned.sittings, sittings, wanted, lots, folders_of(options))
     if faults:
         return at_fault("the plan", faults)
     if options.json:
-        print(json.dumps(told, ensure_ascii=False, indent=2))
+        print(json.dumps(plan_object(planned, sittings), ensure_ascii=False, indent=2))
     else:
         from calmlarder.export.plan_text import plan_text
         from calmlarder.export.style import style_of_output
@@ -121,10 +118,8 @@ def _progress(options: argparse.Namespace) -> "Progress | None":
 
     def say(plan: "PlanSoFar") -> None:
         seconds = (datetime.now() - start).total_seconds()
-        filled = sum(bool(title) for title in plan.titles)
-        print(
-            f"{seconds:5.1f} s: {filled} of {len(plan.titles)} sittings, cost {plan.cost_points:.0f} (Ctrl-C keeps it)",
-            file=sys.stderr,
-        )
+        filled = sum(one.dinner is not None for one in plan.sittings)
+        all_of = f"{filled} of {len(plan.sittings)} sittings"
+        print(f"{seconds:5.1f} s: {all_of}, cost {plan.cost_points:.0f} (Ctrl-C keeps it)", file=sys.stderr)
 
     return say

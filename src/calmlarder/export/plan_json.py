@@ -1,5 +1,6 @@
 """A plan as plain JSON values; the keys are a promise to other programs."""
 
+from collections.abc import Sequence
 from typing import Any
 
 from calmlarder.export.json import dinner_object
@@ -14,7 +15,7 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
         "gap_percent": planned.gap_percent,
         "gap_grams": planned.gap_grams,
         "seconds": planned.seconds,
-        "sittings": [_sitting(one, was) for one, was in zip(planned.sittings, asked, strict=True)],
+        "sittings": sittings_objects(planned.sittings, asked),
         "wasted": [one.model_dump(include={"line", "grams", "why"}) for one in planned.wasted],
         "freeze_today": [one.model_dump(include={"line", "grams", "how", "weeks"}) for one in planned.freeze_today],
         "buy": [one.model_dump(include={"food", "grams", "because"}) for one in planned.buy],
@@ -24,6 +25,11 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
             "first_seconds": planned.first_seconds,
         },
     }
+
+
+def sittings_objects(planned: Sequence[SittingPlanned], asked: Sequence[PlannedSitting]) -> list[dict[str, Any]]:
+    """The sittings in the order of time, each with what was asked of it."""
+    return [_sitting(one, was) for one, was in zip(planned, asked, strict=True)]
 
 
 def _sitting(one: SittingPlanned, was: PlannedSitting) -> dict[str, Any]:

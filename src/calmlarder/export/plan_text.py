@@ -14,8 +14,13 @@ _MOST_WASTED = 8  # lines shown; --json has them all
 
 def plan_text(planned: Planned, tables: Tables, style: Style) -> str:
     """The whole plan: each sitting, what spoils all the same, what to freeze and to buy."""
-    parts = ["\n".join(_sitting(one, planned, style)) for one in planned.sittings]
-    parts.append("\n".join(_wasted(planned, style)))
+    sittings = ["\n".join(_sitting(one, planned, style)) for one in planned.sittings]
+    return "\n\n".join(sittings) + "\n\n" + notes_text(planned, tables, style)
+
+
+def notes_text(planned: Planned, tables: Tables, style: Style) -> str:
+    """What holds for the plan as a whole: what spoils all the same, what to freeze and to buy, how good it is."""
+    parts = ["\n".join(_wasted(planned, style))]
     if planned.freeze_today:
         parts.append("\n".join(_freeze(planned, tables, style)))
     if planned.buy:

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Dish, House
 from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import NEVER, Joint, Solved
@@ -21,6 +22,7 @@ _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
 _EFFORT_FEED, _EFFORT_POLISH = 4.0, 2.0  # to feed as many as can be; to find the best amounts of chosen dishes
 _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
+_GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
 
 def minutes_of(dish: Dish, tables: Tables) -> int | None:
@@ -173,13 +175,15 @@ class Improver:
                 late = True
         return late
 
-    def bound_beside(self, end: float) -> tuple[threading.Thread, Stop]:
+    def bound_beside(self, end: float, heard: Callable[[float], None] | None = None) -> tuple[threading.Thread, Stop]:
         """The one model of all sittings, at work in a thread; what it finds is taken in by `join`."""
         inner = Stop()
         started = self.dishes
 
         def higher(bound: int) -> None:
             self.bound = max(self.bound, bound)
+            if heard is not None:
+                heard(self.bound / POINT)
 
         def work() -> None:
             floors = floors_of(self.house, self._columns, end, inner)
@@ -201,10 +205,14 @@ class Improver:
         return thread, inner
 
     def join(self, thread: threading.Thread, inner: Stop, end: float) -> None:
-        """Wait for the bound while there is time, then end it; its plan is taken if it is better."""
+        """Wait for the bound while there is time, then end it; its plan is taken if it is better.
+
+        Who asks for the stop does not wait for a model that is still being built: it is never solved.
+        """
         while thread.is_alive() and time.monotonic() < end and not self._stop.asked and self.cost > self.bound:
             thread.join(_LOOK_S)
-        while thread.is_alive():
+        grace = time.monotonic() + _GRACE_S
+        while thread.is_alive() and not (self._stop.asked and time.monotonic() > grace):
             inner.ask()
             thread.join(_LOOK_S)
         if self._whole is not None:

@@ -209,6 +209,8 @@ class Joint:
         self.model.minimize(sum(self.cost))
         solver = _solver(seconds, effort, stop)
         solver.parameters.optimize_with_lb_tree_search = for_bound
+        if stop is not None and stop.asked:  # while the model was built
+            return Solved((), NEVER, -NEVER, False)
         if on_bound is not None:
             solver.best_bound_callback = lambda bound: on_bound(math.ceil(bound - 1e-6))
         status = solver.solve(self.model)

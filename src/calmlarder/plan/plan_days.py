@@ -1,7 +1,7 @@
 """The next sittings planned together."""
 
 import time
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.dinner import dinner_of
@@ -46,13 +46,15 @@ def plan_days(
     seed: int = 1,
     bound: bool = True,
     most_to_buy: int = MOST_TO_BUY,
+    on_bound: Callable[[float], None] | None = None,
 ) -> Planned:
     """The best plan found for at least one sitting within `seconds`, or until `stop` is asked for.
 
     `wanted` holds for all sittings, but for what each sitting says itself; `wanted.use` is asked of the first, and
     `wanted.eaten` with `wanted.stacking` is what was eaten before. `pinned` dishes, as `progress` hands them on, stay
     as they are. With `rounds` and without `bound` the answer depends on nothing but what is given, if the time
-    suffices; without `bound` no second thread works for one, and `gap_percent` is None.
+    suffices; without `bound` no second thread works for one, and `gap_percent` is None. `on_bound` hears of each
+    better bound, in points, in that second thread.
     """
     start = time.monotonic()
     end = start + seconds
@@ -70,13 +72,19 @@ def plan_days(
     search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
     if rounds != 0:
         improver.feed(search_end)
-    beside = improver.bound_beside(search_end) if bound else None
+    beside = improver.bound_beside(search_end, on_bound) if bound else None
     improver.improve(search_end, seed, rounds)
     if beside is not None:
         improver.join(*beside, search_end)
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
+    why_end = time.monotonic() + _WHY_SECONDS_ALL
+
+    def why(number: int) -> str:
+        return _why_empty(house, number, patterns, tables, why_end, stop)
+
+    told = _told(house, dishes, tables, why)
     buy_end = max(end, time.monotonic() + _BUY_SHARE * seconds)
     buy = worth_buying(house, dishes, tables, buy_end, stop, most_to_buy) if most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
@@ -88,7 +96,7 @@ def plan_days(
         first_seconds=round(first_seconds, 3),
         cost_points=improver.cost / POINT,
         bound_points=improver.bound / POINT if gap is not None else None,
-        sittings=_told(house, dishes, patterns, tables),
+        sittings=told,
         wasted=unreached(house, dishes, left, freezing, tables),
         freeze_today=freezing,
         buy=buy,
@@ -107,24 +115,20 @@ def _own(house: House, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
 
 
 def _so_far(improver: Improver, tables: Tables) -> PlanSoFar:
-    titles: Mapping[int, str] = {
-        number: dinner_of(dish.plan, False, tables).title if number == dish.column.covers[0] else "leftovers"
-        for dish in improver.dishes
-        for number in dish.column.covers
-    }
+    known = improver.bound > -NEVER
     return PlanSoFar(
-        titles=tuple(titles.get(number, "") for number in range(len(improver.house.sittings))),
+        sittings=_told(improver.house, improver.dishes, tables, lambda _: ""),
         cost_points=improver.cost / POINT,
-        gap_percent=gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None,
+        bound_points=improver.bound / POINT if known else None,
+        gap_percent=gap_percent(improver.cost, improver.bound) if known else None,
         dishes=improver.dishes,
     )
 
 
 def _told(
-    house: House, dishes: Sequence[Dish], patterns: Sequence[Pattern], tables: Tables
+    house: House, dishes: Sequence[Dish], tables: Tables, why_empty: Callable[[int], str]
 ) -> tuple[SittingPlanned, ...]:
     found = []
-    end = time.monotonic() + _WHY_SECONDS_ALL
     by_sitting = {number: dish for dish in dishes for number in dish.column.covers}
     told = {dish.column.number: dinner_of(dish.plan, False, tables) for dish in dishes}
     for number, one in enumerate(house.sittings):
@@ -138,13 +142,13 @@ def _told(
                 dinner=told[dish.column.number] if dish else None,
                 leftover_of=first if first != number else None,
                 boxed_for=last if last != number else None,
-                why_empty="" if dish else _why_empty(house, number, patterns, tables, end),
+                why_empty="" if dish else why_empty(number),
             )
         )
     return tuple(found)
 
 
-def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables, end: float) -> str:
+def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables, end: float, stop: Stop) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
     wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
@@ -154,9 +158,11 @@ def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: T
         return pattern_problems(lots, changed, patterns, tables)
 
     left = min(_WHY_SECONDS, end - time.monotonic())
+    if stop.asked:
+        return "stopped before anything was found for it"
     if left <= 0:
         return "nothing was found for it in the time"
-    found = search(problems(wanted), 1, left)
+    found = search(problems(wanted), 1, left, stop=stop)
     if found.plans:
         return "what the other sittings leave makes no dish within the limits"
     return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))

@@ -74,12 +74,16 @@ class Planned(_Told):
 
 
 class PlanSoFar(_Told):
-    """What to show while the plan gets better; the dishes can be pinned in the next run."""
+    """What to show while the plan gets better; the dishes can be pinned in the next run.
+
+    An empty sitting does not say why yet. `bound_points` is as known by then.
+    """
 
     model_config = ConfigDict(frozen=True, arbitrary_types_allowed=True)
 
-    titles: tuple[str, ...]
+    sittings: tuple[SittingPlanned, ...]
     cost_points: float
+    bound_points: float | None
     gap_percent: float | None
     dishes: tuple[Dish, ...]
 

@@ -14,6 +14,8 @@ from calmlarder.store.ledger import eaten_up
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
+PROPOSED = "proposed"  # the note of what `tonight` proposed, for `cooked`
+
 
 class Boxing(NamedTuple):
     """What goes into boxes, and which share of the dish it is, 0 to 1."""
@@ -34,7 +36,7 @@ def cook(
 ) -> None:
     """Take (line, food, grams) out of the lots, log one share where somebody ate, and keep the boxes.
 
-    `tables` hold the boxed dishes too.
+    `tables` hold the boxed dishes too. What was proposed before rests on a larder that is no more: it is forgotten.
     """
     left = used_up(lots, uses)
     store.change_lots(
@@ -44,6 +46,7 @@ def cook(
         ended=eaten_up(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
         new=[] if boxing.lot is None else [kept(boxing.lot)],
     )
+    store.remember(PROPOSED, None)
 
 
 def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, tables: Tables) -> int:

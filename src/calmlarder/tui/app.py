@@ -26,6 +26,15 @@ from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _AFTER_FIRST_PAINT_S = 1.0
+# What the screens of dinners and plans need, so that none stalls when it is opened first.
+_LOADED_LATER = (
+    "calmlarder.compose.compose",
+    "calmlarder.plan.plan_days",
+    "calmlarder.plan.verify",
+    "calmlarder.export.checked",
+    "calmlarder.export.plan_text",
+    "calmlarder.export.plan_json",
+)
 
 
 class LarderApp(App[None]):
@@ -38,6 +47,7 @@ class LarderApp(App[None]):
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight", show=False),
+        Binding("ctrl+n", "plan", "Plan", show=False),
         Binding("ctrl+r", "adapt", "A recipe", show=False),
         Binding("f1", "help", "Help", show=False),
     ]
@@ -77,7 +87,8 @@ class LarderApp(App[None]):
     @work(thread=True)
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
-        import_module("calmlarder.compose.compose")
+        for name in _LOADED_LATER:
+            import_module(name)
 
     def on_unmount(self) -> None:
         """Close the store."""
@@ -92,6 +103,16 @@ class LarderApp(App[None]):
             from calmlarder.tui.tonight_screen import TonightScreen
 
             self.push_screen(TonightScreen(self._kitchen))
+
+    def action_plan(self) -> None:
+        """The next sittings, when there is something to cook."""
+        if isinstance(self.screen, LarderScreen):
+            if not self._kitchen.lots():
+                self.notify("the larder is empty: type what is there first")
+                return
+            from calmlarder.tui.plan_screen import PlanScreen
+
+            self.push_screen(PlanScreen(self._kitchen))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""

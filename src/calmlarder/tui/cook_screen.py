@@ -18,11 +18,12 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.sitting.stacking import Counted
 
+_STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _TICK_S = 5  # the timeline is in whole minutes
 
 
-class CookScreen(Screen[None]):
-    """The method large; space goes on."""
+class CookScreen(Screen[bool]):
+    """The method large; space goes on. Gives True when it was cooked."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next step"),
@@ -31,7 +32,7 @@ class CookScreen(Screen[None]):
         Binding("w", "weighed", "Weighed…"),
         Binding("t", "timer", "Timer…"),
         Binding("c", "cooked", "Cooked"),
-        Binding("escape", "app.pop_screen", "Back"),
+        Binding("escape", "leave", "Back"),
         Binding("f1", "app.help", "Help", show=False),
     ]
 
@@ -167,5 +168,19 @@ class CookScreen(Screen[None]):
         kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
         logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
         self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
-        self.app.pop_screen()
-        self.app.pop_screen()
+        self.dismiss(True)
+
+    def action_leave(self) -> None:
+        """Back; where timers run or weights are typed they would be lost, so it asks first."""
+        losing = ["the timers that run"] if self.query_one(Timers).running else []
+        losing += ["the weights you typed"] if self._weighed else []
+        if not losing:
+            self.dismiss(False)
+            return
+        from calmlarder.tui.choice import Choice
+
+        def picked(answer: str | None) -> None:
+            if answer == _LEAVE:
+                self.dismiss(False)
+
+        self.app.push_screen(Choice(f"Going back ends {' and '.join(losing)}.", [_STAY, _LEAVE]), picked)

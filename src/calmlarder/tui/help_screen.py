@@ -14,7 +14,8 @@ Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does ag
 F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
 F8: a demo larder, while it is empty.
 
-WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours. \
+WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \
+`ate boxed rice bowl` eats one box of the larder. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
@@ -24,12 +25,18 @@ p profile of caps, v a food you never want (F2 lists them), c swaps a food of it
 w why a food is in it or not, i where the figures of a food come from, \
 . takes the best so far, Enter to cook it.
 
+PLAN (Ctrl+N, or p in the list). A dinner each day and packed lunches between, least wasted first; it gets better \
+while you look. p pins the chosen dish for the next round, x bars it from its sitting, r redoes this sitting alone, \
+n plans again, + and - more and fewer days, o start over, . keeps the best so far, Enter the dinner whole and from \
+there to the stove if it is the first, Tab to the notes: what is wasted, to freeze, to buy. Esc leaves at any moment.
+
 WHY. The answer grows while you read; . ends the search, Esc goes back at any moment. \
 SWAP. The arrows move, Enter takes what is at home into the dinner.
 
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
-c takes what was used out of the larder and logs your share; it counts for three hours.
+c takes what was used out of the larder and logs your share; it counts for three hours. \
+Esc goes back; where timers run or weights are typed it asks first.
 
 RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
 F7 saves the changed recipe, Esc goes back to the recipe.

@@ -26,7 +26,6 @@ from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
 
@@ -127,30 +126,25 @@ class Kitchen:
         lots = self.lots()
         cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
 
-    def ate(self, lot: Lot) -> None:
-        """What was eaten outside a planned sitting goes into my log."""
-        log(self.store, self._entry(lot))
-
-    def box_meant(self, text: str) -> Food | None:
-        """The boxed dish of the larder that `boxed rice bowl` means."""
-        if "box" not in text.casefold():
-            return None
-        return box_named(text, [one.lot for one in self.lots()], self.tables)
-
-    def ate_box(self, dish: Food) -> None:
-        """One box is eaten: out of the larder, into my log. Raises CannotGoOn for one that is not safe to eat."""
-        eat_box(self.store, box_eaten(dish, self.now(), ME, self.tables), self.lots(), self.today, self.tables)
-
-    def box_words(self, dish: Food) -> str:
-        """What eating one box of it would bring."""
-        return _eaten_words(box_eaten(dish, self.now(), ME, self.tables))
-
-    def _entry(self, lot: Lot) -> Eaten:
+    def entry_of(self, lot: Lot) -> Eaten:
+        """What somebody says they ate, as an entry of my log."""
         return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
 
-    def eaten_words(self, lot: Lot) -> str:
-        """What eating it would bring."""
-        return _eaten_words(self._entry(lot))
+    def ate(self, entry: Eaten) -> None:
+        """What was eaten outside a planned sitting goes into my log."""
+        log(self.store, entry)
+
+    def box_entry(self, text: str) -> Eaten | None:
+        """One box of the larder, where `boxed rice bowl` means the boxes of one dish."""
+        if "box" not in text.casefold():  # most lines: the store need not be read while they are typed
+            return None
+        lots = [one.lot for one in self.lots()]
+        food = box_named(text, lots, self.tables)
+        return box_eaten(food, self.now(), ME, self.tables) if food is not None else None
+
+    def eat_box(self, entry: Eaten) -> None:
+        """One box less, and into my log. Raises CannotGoOn for a box that is not safe to eat."""
+        eat_box(self.store, entry, self.lots(), self.today, self.tables)
 
     def feel(self, score: int, note: str) -> None:
         """How my gut feels now."""

@@ -1,25 +1,22 @@
 """The larder: a line to type what came in, and what is there, what goes first on top."""
 
-from importlib import resources
-from typing import TYPE_CHECKING, ClassVar
+from typing import ClassVar
 
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.screen import Screen
 from textual.widgets import DataTable, Footer, Header, Input, Static
 
 from calmlarder.larder.reading import Reading
 from calmlarder.store.larder import KeptLot
-from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.larder_keys import LarderKeys
+from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of, log_line
+from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.lots_table import LotsTable
+from calmlarder.tui.meaning import meaning, row_of
 from calmlarder.tui.told import told
-
-if TYPE_CHECKING:
-    from calmlarder.tui.why_thrown import End
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
@@ -31,14 +28,14 @@ _EMPTY = (
 _MOST_ASKED = 9
 _FILTER = "/"
 _LOOK_AGAIN_S = 1.0
-_ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
-class LarderScreen(Screen[None]):
+class LarderScreen(LarderKeys):
     """Where the program opens; the line has the focus."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
+        Binding("p,ctrl+n", "app.plan", "Plan", key_display="^n"),
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
@@ -60,16 +57,13 @@ class LarderScreen(Screen[None]):
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
-        super().__init__()
-        self._kitchen = kitchen
+        super().__init__(kitchen)
         self._editing: int | None = None
         self._shown: list[KeptLot] = []
         self._filter = ""
         self._seen = 0
-        self._put_away: tuple[str, int | None] = (
-            "",
-            None,
-        )  # a line that was typed and not kept, and the lot it was to change
+        # A line that was typed and not kept, and the lot it was to change.
+        self._put_away: tuple[str, int | None] = ("", None)
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
@@ -104,26 +98,7 @@ class LarderScreen(Screen[None]):
         table = self.query_one(LotsTable)
         kept = self._kitchen.lots()
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
-        rows = []
-        for one in self._shown:
-            lot = one.lot
-            left = "" if lot.days_left is None else str(lot.days_left)
-            # What is to be done stands first: the end is cut where the screen is narrow.
-            notes = ["bin it" if lot.to_bin else "", f"of {lot.owner}" if lot.owner else ""]
-            notes += ["past its day"] if lot.days_left is not None and lot.days_left < 0 else []
-            notes += ["freeze or eat"] if self._kitchen.to_freeze(lot) else []
-            notes += [lot.condition or ""]
-            rows.append(
-                {
-                    "days": left,
-                    "food": self._kitchen.name_of(lot.food),
-                    "grams": f"{lot.grams:g}",
-                    "place": lot.place,
-                    "adds, g": self._kitchen.portion_adds(lot.food),
-                    "notes": ", ".join(filter(None, notes)),
-                }
-            )
-        table.fill(rows)
+        table.fill([row_of(one, self._kitchen) for one in self._shown])
         self.query_one("#empty").display = not kept
         table.display = bool(kept)
 
@@ -143,18 +118,12 @@ class LarderScreen(Screen[None]):
             self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
             return
         logged = log_line(event.value)
-        if logged is not None and logged.word == "feel":
-            self.query_one("#meaning", Static).update(gut_meaning(logged.rest))
-            return
-        boxed = self._kitchen.box_meant(logged.rest) if logged else None
-        if boxed is not None:
-            self.query_one("#meaning", Static).update(self._kitchen.box_words(boxed))
-            return
-        reading = self._kitchen.read(logged.rest if logged else event.value)
-        meaning = _meaning(reading, self._kitchen) if reading else ""
-        if logged is not None and reading is not None and reading.lot is not None:
-            meaning = self._kitchen.eaten_words(reading.lot)
-        self.query_one("#meaning", Static).update(meaning)
+        if logged is not None:
+            words = meant(logged, self._kitchen).words
+        else:
+            reading = self._kitchen.read(event.value)
+            words = meaning(reading, self._kitchen) if reading else ""
+        self.query_one("#meaning", Static).update(words)
 
     @on(Input.Submitted, "#line")
     @told
@@ -164,25 +133,14 @@ class LarderScreen(Screen[None]):
             self.action_to_table()
             return
         logged = log_line(event.value)
-        if logged is not None and logged.word == "feel":
-            self._keep_gut(logged.rest)
+        if logged is not None:
+            self._keep_logged(logged)
             return
-        boxed = self._kitchen.box_meant(logged.rest) if logged else None
-        if boxed is not None:
-            self._kitchen.ate_box(boxed)
-            self._say_logged(self._kitchen.box_words(boxed))
-            return
-        reading = self._kitchen.read(logged.rest if logged else event.value)
+        reading = self._kitchen.read(event.value)
         if reading is None:
             return
         if reading.lot is None:
-            if reading.match.outcome == "ask":
-                self._offer(logged, reading)
-            # what is not clear in it stands below the line already
-            return
-        if logged is not None:
-            self._kitchen.ate(reading.lot)
-            self._say_logged(self._kitchen.eaten_words(reading.lot))
+            self._unclear(None, reading)
             return
         if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
@@ -192,18 +150,26 @@ class LarderScreen(Screen[None]):
         event.input.value = ""
         self.refill()
 
-    def _say_logged(self, words: str) -> None:
-        self.notify(f"{words.replace('eaten', 'logged', 1)} (Ctrl+Z takes it back)", markup=False)
+    def _keep_logged(self, logged: LogLine) -> None:
+        """What was eaten, or how the gut feels."""
+        found = meant(logged, self._kitchen)
+        if found.keep is None:
+            if found.reading is not None:
+                self._unclear(logged, found.reading)
+            return
+        found.keep()
+        self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
         self.query_one(Input).value = ""
         self.refill()
 
-    def _keep_gut(self, rest: str) -> None:
-        felt = gut_of(rest)
-        if felt is None:
-            return  # what is asked for stands below the line already
-        self._kitchen.feel(*felt)
-        self.notify(f"logged: {gut_meaning(rest)} (Ctrl+Z takes it back)", markup=False)
-        self.query_one(Input).value = ""
+    def _warn(self, words: str) -> None:
+        self.notify(words, severity="warning", timeout=6, markup=False)
+
+    def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
+        if reading.match.outcome == "ask":
+            self._offer(logged, reading)
+        else:
+            self._warn(meaning(reading, self._kitchen))
 
     def _offer(self, logged: LogLine | None, reading: Reading) -> None:
         from calmlarder.tui.choice import Choice
@@ -280,43 +246,6 @@ class LarderScreen(Screen[None]):
             line.value = self._kitchen.line_of(one.lot)
             line.focus()
 
-    def action_used(self) -> None:
-        """The chosen lot is used up."""
-        self._take_out("eaten")
-
-    def action_freeze(self) -> None:
-        """The chosen lot goes into the freezer, or out of it."""
-        one = self._chosen()
-        if one is not None:
-            why = self._kitchen.freeze(one)
-            if why is not None:
-                self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
-            self.refill()
-            # it stands elsewhere now: the next key is meant for it, not for what came into its row
-            ids = [shown.id for shown in self._shown]
-            if one.id in ids:
-                self.query_one(LotsTable).move_cursor(row=ids.index(one.id))
-
-    def action_thrown(self) -> None:
-        """The chosen lot is thrown away; one key says why, or that it was given."""
-        one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.why_thrown import WhyThrown
-
-            def said(end: "End | None") -> None:
-                if end is not None:
-                    self._take_out(end.how, end.why)
-
-            self.app.push_screen(WhyThrown(one.lot.line), said)
-
-    @told
-    def _take_out(self, how: How, why: Why | None = None) -> None:
-        one = self._chosen()
-        if one is not None:
-            self._kitchen.take_out(one, how, why)
-            self.notify(f"{_ENDED[how]}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
-            self.refill()
-
     def action_begin(self, word: str) -> None:
         """Begin a line that is for a log and not for the larder."""
         self._editing = None
@@ -325,71 +254,7 @@ class LarderScreen(Screen[None]):
         line.cursor_position = len(word)
         line.focus()
 
-    def action_days(self) -> None:
-        """Days side by side, and what was thrown."""
-        from calmlarder.tui.days_screen import DaysScreen
-
-        self.app.push_screen(DaysScreen(self._kitchen))
-
-    def action_figures(self) -> None:
-        """Where the figures of the chosen food come from."""
-        one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.page import Page
-
-            self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
-
-    def action_swap(self) -> None:
-        """What can stand in for the chosen food."""
-        one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
-
-            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, one.lot.food)))
-
-    def action_why(self) -> None:
-        """What the chosen food does in tonight's dinner, or why it is not in it."""
-        one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.request import request_of
-            from calmlarder.tui.why_screen import WhyScreen
-
-            self.app.push_screen(WhyScreen(self._kitchen, one.lot.food, request_of(self._kitchen)))
-
-    def action_undo(self) -> None:
-        """Take the last change back."""
-        words = self._kitchen.store.undo()
-        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
-        self.refill()
-
-    def action_redo(self) -> None:
-        """Do it again."""
-        words = self._kitchen.store.redo()
-        self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
-        self.refill()
-
-    def action_demo(self) -> None:
-        """The larder of an invented household, where nothing is kept yet."""
-        if self._kitchen.lots():
-            self.notify("there is a larder already")
-            return
-        text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
-        readings = [reading for line in text.splitlines() if (reading := self._kitchen.read(line)) is not None]
-        self._kitchen.keep([reading.lot for reading in readings if reading.lot is not None])
-        self.refill()
-
-
-def _meaning(reading: Reading, kitchen: Kitchen) -> str:
-    lot = reading.lot
-    if reading.problem is not None:
-        return f"{reading.problem.what}; {reading.problem.remedy}"
-    if lot is None:
-        names = [candidate.name for candidate in reading.candidates[:4]]
-        return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
-    span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
-    left = ""
-    if lot.days_left is not None:
-        days = f"{abs(lot.days_left)} day{'' if abs(lot.days_left) == 1 else 's'}"
-        left = f", {days} {'left' if lot.days_left >= 0 else 'past'} ({lot.days_from})"
-    owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
-    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"
+    def _choose(self, lot_id: int) -> None:
+        ids = [shown.id for shown in self._shown]
+        if lot_id in ids:
+            self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))

@@ -30,6 +30,11 @@ class Timers(Static):
         self._rung.discard(name)
         self._count()
 
+    @property
+    def running(self) -> bool:
+        """Whether one has not rung yet."""
+        return any(end > monotonic() for end in self._ends.values())
+
     def _count(self) -> None:
         now = monotonic()
         for name, end in self._ends.items():

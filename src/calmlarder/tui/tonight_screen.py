@@ -1,30 +1,26 @@
 """Tonight: the dinner found so far, its amounts and loads; every change of mind solves again at once."""
 
-from collections.abc import Callable
+from textwrap import fill
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
-from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
-from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.held import AT_FAULT, Held, held
 from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.page import Page
 from calmlarder.tui.request import request_of
+from calmlarder.tui.tonight_asking import AsksOfDinner
 
 if TYPE_CHECKING:
-    from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.wanted import Liked, Wanted
-    from calmlarder.tui.swap_screen import Swapped
+    from calmlarder.compose.wanted import Wanted
 
 _MOST_DINNERS = 9
 _NARROWEST = 40
@@ -33,7 +29,7 @@ _MOST_PEOPLE = 12
 _MINUTES = (45, 30, 20, 15)
 
 
-class TonightScreen(Screen[None]):
+class TonightScreen(AsksOfDinner):
     """Proposes, and listens."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -59,19 +55,14 @@ class TonightScreen(Screen[None]):
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
-        super().__init__()
-        self._kitchen = kitchen
+        super().__init__(kitchen)
         self._people = kitchen.number("people", 1)
         self._diet: Diet = kitchen.settled().diet
         self._profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
         self._minutes = kitchen.settled().minutes
-        self._like: Liked | None = None
         self._sitting: Sitting = "dinner"
-        self._use: tuple[str, ...] = ()
-        self._without: tuple[str, ...] = ()
-        self._place = 0
-        self._composed: Composed | None = None
-        self._wanted: Wanted | None = None
+        self._failed = 0  # dinners that did not hold: as many more are asked for
+        self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
 
     def compose(self) -> ComposeResult:
@@ -98,30 +89,42 @@ class TonightScreen(Screen[None]):
         parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
         parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
         self.query_one("#asked", Static).update(" · ".join(parts))
-        self._look()
+        from calmlarder.compose.stop import Stop
+
+        self.action_stop()  # the search before this one has nothing more to say
+        self._stop = Stop()
+        self._look(self._stop)
+
+    def on_unmount(self) -> None:
+        """However it is left, the solver ends."""
+        self.action_stop()
 
     @work(thread=True, exclusive=True)
-    def _look(self) -> None:
+    def _look(self, stop: "Stop") -> None:
         """In a thread of its own; the solver is loaded here, after the first paint."""
         from calmlarder.compose.compose import compose
         from calmlarder.compose.dinner import dinner_of
-        from calmlarder.compose.stop import Stop
+        from calmlarder.export.checked import faults_of
         from calmlarder.patterns.load import load_patterns
         from calmlarder.tables.places import shipped
 
         worker: Worker[None] = get_current_worker()
-        tables = self._kitchen.tables
+        if worker.is_cancelled:
+            return
         wanted = self.app.call_from_thread(self._request)
         lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
-        stop = self._stop = Stop()
+        tables, folders = self._kitchen.tables, self._kitchen.folders
 
         def better(plan: "Plan") -> None:
-            if not worker.is_cancelled and self._place == 0:
-                self.app.call_from_thread(self._show_so_far, dinner_of(plan, False, tables))
+            if worker.is_cancelled or self._place:
+                return
+            dinner = dinner_of(plan, False, tables)
+            if not faults_of([(dinner, ())], wanted, lots, folders):
+                self.app.call_from_thread(self._show_so_far, dinner)
 
         composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
         if not worker.is_cancelled:
-            self.app.call_from_thread(self._show, composed, wanted)
+            self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
 
     def _request(self) -> "Wanted":
         from calmlarder.sitting.profile import profile_named
@@ -136,14 +139,15 @@ class TonightScreen(Screen[None]):
             use=self._use,
             without=self._without,
             like=self._like,
-            count=self._place + 1,
+            count=min(_MOST_DINNERS, self._place + 1 + self._failed),
         )
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
         self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
 
-    def _show(self, composed: "Composed", wanted: "Wanted") -> None:
+    def _show(self, answer: Held, wanted: "Wanted") -> None:
+        composed, self._failed, self._faults = answer
         self._composed, self._wanted = composed, wanted
         self._place = min(self._place, max(0, len(composed.dinners) - 1))
         self._write()
@@ -167,6 +171,9 @@ class TonightScreen(Screen[None]):
         dinner_place, figures_place = self.query_one("#dinner", Static), self.query_one("#figures", Static)
         style = Style(False, True, max(_NARROWEST, dinner_place.size.width))
         text = tonight_text(one, self._wanted, (), style, with_figures=not beside)
+        if self._faults:
+            said = fill(f"{AT_FAULT}: {'; '.join(self._faults)}", style.width)
+            text = f"{said}\n\n{text}" if one.dinners else said
         dinner_place.update(text)
         if beside:
             style = Style(False, True, max(_NARROWEST, figures_place.size.width))
@@ -217,104 +224,8 @@ class TonightScreen(Screen[None]):
         self._use, self._without, self._like = (), (), None
         self._start_again()
 
-    def action_more_like(self) -> None:
-        """Dinners near this one; once more, and all dinners are looked at again."""
-        if self._like is not None:
-            self._like = None
-        elif self._composed and self._composed.dinners:
-            from calmlarder.compose.dinner import liked
-            from calmlarder.patterns.load import load_patterns
-            from calmlarder.tables.places import shipped
-
-            dinner = self._composed.dinners[self._place]
-            slots = {pattern.id: pattern.slots for pattern in load_patterns(shipped("recipes"))}
-            self._like = liked(dinner, slots[dinner.pattern])
-        else:
-            return
-        self._start_again()
-
-    def action_use(self) -> None:
-        """Choose a food that must be in it."""
-        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots() if why_unfit(one.lot) is None))
-
-        def picked(name: str | None) -> None:
-            if name is not None:
-                food = next(food for food in foods if self._kitchen.name_of(food) == name)
-                self._use = (*self._use, food)
-                self._without = tuple(other for other in self._without if other != food)
-                self._start_again()
-
-        self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
-
-    def action_without(self) -> None:
-        """Choose a food of this dinner to leave out tonight."""
-
-        def picked(food: str) -> None:
-            self._without = (*self._without, food)
-            self._use = tuple(other for other in self._use if other != food)
-            self._start_again()
-
-        self._ask_of_dinner("What not?", picked)
-
-    def action_never(self) -> None:
-        """Choose a food of this dinner to leave out from now on."""
-
-        def picked(food: str) -> None:
-            self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.never(), food))))
-            self._use = tuple(other for other in self._use if other != food)
-            self._start_again()
-
-        self._ask_of_dinner("What never again?", picked)
-
-    def action_figures(self) -> None:
-        """Where the figures of a food of this dinner come from."""
-        self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
-
-    def action_change(self) -> None:
-        """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
-
-        def picked(food: str) -> None:
-            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
-
-            if self._composed is None or self._wanted is None:
-                return
-            dinner, wanted = self._composed.dinners[self._place], self._wanted
-            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, food, wanted, dinner)), swapped)
-
-        def swapped(answer: "Swapped | None") -> None:
-            if answer is None:
-                return
-            self._use = tuple(dict.fromkeys((*(one for one in self._use if one != answer.food), *answer.parts)))
-            self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
-            self._start_again()
-
-        self._ask_of_dinner("Swap what?", picked)
-
-    def action_why(self) -> None:
-        """Choose a lot, in this dinner or not, and read why."""
-        from calmlarder.tui.why_screen import WhyScreen
-
-        foods = {self._kitchen.name_of(one.lot.food): one.lot.food for one in self._kitchen.lots()}
-
-        def picked(name: str | None) -> None:
-            if name is not None:
-                self.app.push_screen(WhyScreen(self._kitchen, foods[name], self._wanted or self._request()))
-
-        self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
-
-    def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
-        if not self._composed or not self._composed.dinners:
-            return
-        uses = self._composed.dinners[self._place].uses
-
-        def picked(name: str | None) -> None:
-            if name is not None:
-                then(next(use.food for use in uses if use.name == name))
-
-        self.app.push_screen(Choice(question, [use.name for use in uses]), picked)
-
     def _start_again(self) -> None:
-        self._place = 0
+        self._place = self._failed = 0
         self.solve()
 
     def action_cook(self) -> None:
@@ -322,4 +233,9 @@ class TonightScreen(Screen[None]):
         if self._composed and self._wanted and self._composed.dinners:
             from calmlarder.tui.cook_screen import CookScreen
 
-            self.app.push_screen(CookScreen(self._kitchen, self._composed.dinners[self._place], self._wanted.counted))
+            def done(cooked: bool | None) -> None:
+                if cooked:
+                    self.app.pop_screen()
+
+            dinner = self._composed.dinners[self._place]
+            self.app.push_screen(CookScreen(self._kitchen, dinner, self._wanted.counted), done)

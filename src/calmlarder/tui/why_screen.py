@@ -10,6 +10,7 @@ from textual.screen import Screen
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
+from calmlarder.tui.held import AT_FAULT, why_faults
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -71,15 +72,26 @@ class WhyScreen(Screen[None]):
             if not worker.is_cancelled:
                 self.app.call_from_thread(self._so_far, plan.problem.pattern.id)
 
-        patterns = load_patterns(shipped("recipes"))
-        for answer in why(self._food, self._lots, self._wanted, patterns, self._kitchen.tables, better, stop):
+        kitchen, patterns = self._kitchen, load_patterns(shipped("recipes"))
+        for answer in why(self._food, self._lots, self._wanted, patterns, kitchen.tables, better, stop):
             if worker.is_cancelled:
+                return
+            faults = why_faults(answer, self._wanted, self._lots, kitchen.folders)
+            if faults:
+                self.app.call_from_thread(self._show_faults, faults)
                 return
             self.app.call_from_thread(self._show, answer, stop.asked)
 
     def _so_far(self, pattern: str) -> None:
         if self.is_mounted:
             self.query_one("#title", Static).update(f"{self._food.name}: best dinner so far is {pattern}…")
+
+    def _show_faults(self, faults: tuple[str, ...]) -> None:
+        """Nothing of an answer that rests on a dinner which does not hold."""
+        if self.is_mounted:
+            self._answer = None
+            self.query_one("#title", Static).update(f"{self._food.name}: {AT_FAULT}")
+            self.query_one("#why", Static).update("\n".join(faults))
 
     def _show(self, answer: "Why", stopped: bool) -> None:
         if not self.is_mounted:

@@ -1,0 +1,49 @@
+"""What a line for a log means in the larder, and what keeping it does."""
+
+from collections.abc import Callable
+from functools import partial
+from typing import NamedTuple
+
+from calmlarder.larder.reading import Reading
+from calmlarder.sitting.eaten import Eaten
+from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
+from calmlarder.tui.meaning import meaning
+
+
+class Meant(NamedTuple):
+    """In words; `keep` logs it, and is None where the line is not clear: then `reading` may say what to ask.
+
+    `keep` raises CannotGoOn for a box that is not safe to eat.
+    """
+
+    words: str
+    keep: Callable[[], None] | None
+    reading: Reading | None = None
+
+
+def meant(line: LogLine, kitchen: Kitchen) -> Meant:
+    """How the gut feels, a box of the larder that was eaten, or a food eaten outside a planned sitting."""
+    if line.word == "feel":
+        felt = gut_of(line.rest)
+        return Meant(gut_meaning(line.rest), partial(kitchen.feel, *felt) if felt else None)
+    box = kitchen.box_entry(line.rest)
+    if box is not None:
+        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(kitchen.eat_box, box))
+    reading = kitchen.read(line.rest)
+    if reading is None:
+        return Meant("", None)
+    if reading.lot is None:
+        return Meant(meaning(reading, kitchen), None, reading)
+    entry = kitchen.entry_of(reading.lot)
+    return Meant(eaten_words(entry), partial(kitchen.ate, entry))
+
+
+def eaten_words(entry: Eaten) -> str:
+    """What eating it brings."""
+    if entry.unknown:
+        return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
+    total, lactose = (
+        sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
+    )
+    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"

@@ -1,0 +1,80 @@
+"""One sitting of a plan whole; the first is cooked from here."""
+
+from typing import TYPE_CHECKING, ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Footer, Header, Static
+
+from calmlarder.tui.kitchen import Kitchen
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.wanted import Wanted
+
+_NARROWEST = 40
+
+
+class PlannedDinner(Screen[bool]):
+    """Amounts, steps and loads; gives True when it was cooked."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("enter", "cook", "Cook this"),
+        Binding("escape", "leave", "Plan"),
+        Binding("f1", "app.help", "Help"),
+    ]
+
+    def __init__(self, kitchen: Kitchen, heading: str, dinner: "Dinner", wanted: "Wanted", first: bool) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._heading = heading
+        self._dinner = dinner
+        self._wanted = wanted
+        self._first = first
+
+    def compose(self) -> ComposeResult:
+        """When, and the dinner."""
+        yield Header(icon="")
+        yield Static(self._heading, id="title", markup=False)
+        with VerticalScroll(id="dinner-scroll"):
+            yield Static("", id="planned", markup=False)
+        yield Footer(show_command_palette=False)
+
+    def on_mount(self) -> None:
+        """Ready to read."""
+        self.sub_title = "plan"
+        self.query_one(VerticalScroll).focus()
+
+    def on_resize(self) -> None:
+        """Wrap anew."""
+        self.call_after_refresh(self._write)
+
+    def _write(self) -> None:
+        if not self.is_mounted:
+            return
+        from calmlarder.export.style import Style
+        from calmlarder.export.text import CAUTION, dinner_text, figures_text
+
+        place = self.query_one("#planned", Static)
+        style = Style(False, True, max(_NARROWEST, place.size.width))
+        parts = [dinner_text(self._dinner, style), figures_text(self._dinner, self._wanted, style), CAUTION]
+        place.update("\n\n".join(parts))
+
+    def action_cook(self) -> None:
+        """To the stove, where its turn has come."""
+        if not self._first:
+            self.notify("only the first dinner of the plan is cooked from here")
+            return
+        from calmlarder.tui.cook_screen import CookScreen
+
+        def done(cooked: bool | None) -> None:
+            if cooked:
+                self.dismiss(True)
+
+        self.app.push_screen(CookScreen(self._kitchen, self._dinner, self._wanted.counted), done)
+
+    def action_leave(self) -> None:
+        """Back to the plan."""
+        self.dismiss(False)

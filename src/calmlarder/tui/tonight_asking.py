@@ -1,0 +1,132 @@
+"""What a cook asks of the dinner on the screen: this in it, that not, a swap, where a figure comes from, why."""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from textual.screen import Screen
+
+from calmlarder.larder.usable import why_unfit
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.page import Page
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
+    from calmlarder.compose.wanted import Liked, Wanted
+    from calmlarder.tui.swap_screen import Swapped
+
+
+class AsksOfDinner(Screen[None]):
+    """The part of the screen that asks; who inherits it solves again."""
+
+    def __init__(self, kitchen: Kitchen) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._use: tuple[str, ...] = ()
+        self._without: tuple[str, ...] = ()
+        self._like: Liked | None = None
+        self._place = 0
+        self._composed: Composed | None = None
+        self._wanted: Wanted | None = None
+
+    def _start_again(self) -> None:
+        raise NotImplementedError
+
+    def _request(self) -> "Wanted":
+        raise NotImplementedError
+
+    def action_more_like(self) -> None:
+        """Dinners near this one; once more, and all dinners are looked at again."""
+        if self._like is not None:
+            self._like = None
+        elif self._composed and self._composed.dinners:
+            from calmlarder.compose.dinner import liked
+            from calmlarder.patterns.load import load_patterns
+            from calmlarder.tables.places import shipped
+
+            dinner = self._composed.dinners[self._place]
+            slots = {pattern.id: pattern.slots for pattern in load_patterns(shipped("recipes"))}
+            self._like = liked(dinner, slots[dinner.pattern])
+        else:
+            return
+        self._start_again()
+
+    def action_use(self) -> None:
+        """Choose a food that must be in it."""
+        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots() if why_unfit(one.lot) is None))
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                food = next(food for food in foods if self._kitchen.name_of(food) == name)
+                self._use = (*self._use, food)
+                self._without = tuple(other for other in self._without if other != food)
+                self._start_again()
+
+        self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
+
+    def action_without(self) -> None:
+        """Choose a food of this dinner to leave out tonight."""
+
+        def picked(food: str) -> None:
+            self._without = (*self._without, food)
+            self._use = tuple(other for other in self._use if other != food)
+            self._start_again()
+
+        self._ask_of_dinner("What not?", picked)
+
+    def action_never(self) -> None:
+        """Choose a food of this dinner to leave out from now on."""
+
+        def picked(food: str) -> None:
+            self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.never(), food))))
+            self._use = tuple(other for other in self._use if other != food)
+            self._start_again()
+
+        self._ask_of_dinner("What never again?", picked)
+
+    def action_figures(self) -> None:
+        """Where the figures of a food of this dinner come from."""
+        self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
+
+    def action_change(self) -> None:
+        """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
+
+        def picked(food: str) -> None:
+            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+
+            if self._composed is None or self._wanted is None:
+                return
+            dinner, wanted = self._composed.dinners[self._place], self._wanted
+            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, food, wanted, dinner)), swapped)
+
+        def swapped(answer: "Swapped | None") -> None:
+            if answer is None:
+                return
+            self._use = tuple(dict.fromkeys((*(one for one in self._use if one != answer.food), *answer.parts)))
+            self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
+            self._start_again()
+
+        self._ask_of_dinner("Swap what?", picked)
+
+    def action_why(self) -> None:
+        """Choose a lot, in this dinner or not, and read why."""
+        from calmlarder.tui.why_screen import WhyScreen
+
+        foods = {self._kitchen.name_of(one.lot.food): one.lot.food for one in self._kitchen.lots()}
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self.app.push_screen(WhyScreen(self._kitchen, foods[name], self._wanted or self._request()))
+
+        self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
+
+    def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
+        if not self._composed or not self._composed.dinners:
+            return
+        uses = self._composed.dinners[self._place].uses
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                then(next(use.food for use in uses if use.name == name))
+
+        self.app.push_screen(Choice(question, [use.name for use in uses]), picked)

@@ -1,0 +1,232 @@
+"""The plan on the screen, driven by keys (Textual's pilot). Every plan shown was replayed by plan/verify."""
+
+import asyncio
+import time
+from collections.abc import Awaitable, Callable
+from datetime import date, datetime
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import OptionList, Static
+
+from calmlarder.store.eaten import eaten_before
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.help_screen import HelpScreen
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.plan_screen import PlanScreen
+from calmlarder.tui.planned_dinner import PlannedDinner
+
+TODAY = date(2026, 3, 11)  # a Wednesday
+SIZES = [(60, 20), (80, 24), (120, 40)]
+Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch) -> Callable[..., None]:
+    """The demo larder; a round has four seconds."""
+    monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 4.0)
+
+    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
+        app = LarderApp(tmp_path / "home", tables, TODAY)
+
+        async def scene() -> None:
+            async with app.run_test(size=size) as pilot:
+                await pilot.pause()
+                if isinstance(app.screen, LimitsScreen):
+                    await pilot.press("escape")
+                    await pilot.pause()
+                await pilot.press("f8")
+                await pilot.pause()
+                await act(app, pilot)
+
+        asyncio.run(scene())
+
+    return run
+
+
+async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
+    await app.workers.wait_for_complete()
+    await pilot.pause()
+
+
+def shown(app: LarderApp, name: str) -> str:
+    return str(app.screen.query_one(name, Static).content)
+
+
+def sittings(app: LarderApp) -> list[str]:
+    places = app.screen.query_one("#sittings", OptionList)
+    return [str(places.get_option_at_index(n).prompt) for n in range(places.option_count)]
+
+
+async def first_plan(app: LarderApp, pilot: Pilot[None]) -> None:
+    end = time.monotonic() + 60
+    while not sittings(app) and time.monotonic() < end:
+        await pilot.pause(0.02)
+    assert sittings(app)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_three_days_are_planned_and_told(size: tuple[int, int], play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        assert isinstance(app.screen, PlanScreen)
+        await first_plan(app, pilot)
+        assert "cost " in shown(app, "#measure")
+        await settled(app, pilot)
+        told = sittings(app)
+        assert [one.split(",")[1].split()[0] for one in told] == ["dinner", "packed", "dinner", "packed", "dinner"]
+        assert told[0].startswith("Wed 11 Mar 18:30")
+        measure = shown(app, "#measure")
+        assert "bound" in measure
+        notes = shown(app, "#notes")
+        assert "What this plan does not reach" in notes or "Nothing spoils" in notes
+        assert "dietitian" in notes or "not medical" in notes.lower() or len(notes.splitlines()) > 3
+        for text in (*told, notes, measure):
+            assert max(map(len, text.splitlines())) <= size[0]
+        await pilot.press("f1")
+        await pilot.pause()
+        assert isinstance(app.screen, HelpScreen)
+        await pilot.press("escape", "escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act, size)
+
+
+def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 120.0)
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("down")
+        for moment in (0.0, 0.3, 2.0):
+            await pilot.press("p")
+            await pilot.pause(moment)
+            start = time.monotonic()
+            pressed = asyncio.create_task(pilot.press("escape"))
+            while not isinstance(app.screen, LarderScreen):
+                await asyncio.sleep(0.01)
+                assert time.monotonic() - start < 3  # a key is answered while the solver works
+            await pressed  # waits for all that is drawn, too
+        start = time.monotonic()
+        await settled(app, pilot)
+        assert time.monotonic() - start < 60  # the solvers were told to end: each had two minutes
+        await pilot.press("p")
+        await first_plan(app, pilot)
+        await pilot.press("full_stop")
+        start = time.monotonic()
+        await settled(app, pilot)
+        assert time.monotonic() - start < 60
+        assert "stopped" in shown(app, "#measure") or "proven" in shown(app, "#measure")
+        assert sittings(app)
+
+    play(act)
+
+
+def test_pin_bar_redo_and_days(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        await pilot.press("minus")
+        await settled(app, pilot)
+        first = sittings(app)
+        assert len(first) == 3
+        await pilot.press("p")
+        await pilot.pause()
+        pinned = sittings(app)[0]
+        assert pinned.splitlines()[0].endswith("pinned")
+        await pilot.press("down", "x")
+        await settled(app, pilot)
+        barred = sittings(app)
+        assert barred[0].splitlines()[:2] == pinned.splitlines()[:2]
+        assert barred[1] != first[1]
+        await pilot.press("home", "r")
+        await settled(app, pilot)
+        redone = sittings(app)
+        assert "pinned" not in redone[0]
+        assert redone[0] != barred[0].replace(", pinned", "")
+        assert redone[2] == barred[2]
+        await pilot.press("plus")
+        await settled(app, pilot)
+        assert len(sittings(app)) == 5
+
+    play(act)
+
+
+def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        await pilot.press("minus")
+        await settled(app, pilot)
+        await pilot.press("end", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, PlannedDinner)
+        assert "Steps" in shown(app, "#planned")
+        assert "in the worst case" in shown(app, "#planned")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, PlannedDinner)
+        await pilot.press("escape", "home", "enter")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, CookScreen)
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, PlanScreen)
+        await settled(app, pilot)
+        assert len(sittings(app)) == 2
+        assert all(not one.startswith("Wed") for one in sittings(app))
+
+    play(act)
+    with Store.at(tmp_path / "home") as store:
+        assert len(eaten_before(store, datetime(2026, 3, 11, 23), 24)) == 1
+
+
+def test_a_plan_that_fails_its_check_is_not_shown(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("calmlarder.export.checked.plan_faults", lambda *_: ("500 g where 10 g are left",))
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert sittings(app) == []
+        assert "did not pass its own check" in shown(app, "#measure")
+        await pilot.press("enter", "p", "x", "r", "escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act)
+
+
+def test_cook_asks_before_weights_are_lost(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await pilot.pause()
+        await settled(app, pilot)
+        await pilot.press("enter")
+        await pilot.pause()
+        cook = app.screen
+        assert isinstance(cook, CookScreen)
+        cook._weighed["tofu-firm"] = 90
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert app.screen is cook
+        await pilot.press("escape", "down", "enter")
+        await pilot.pause()
+        assert not isinstance(app.screen, (CookScreen, Choice))
+
+    play(act)
