@@ -96,7 +96,11 @@ class Life:
             portion = float(food.portion_g) * self.home.people
             if sum(one.lot.grams for one in self.stock.held if one.lot.food == name) < _LOW_PORTIONS * portion:
                 rng = random.Random(f"{self.home.number} {day} {name}")
-                self.stock.buy(bought(day, food, round(_CUPBOARD_PORTIONS * portion), self.tables, rng))
+                whole = round(_CUPBOARD_PORTIONS * portion)
+                tin = self.tables.measure(food, "tin") if food.state in {"canned", "canned drained"} else None
+                each = round(tin.grams) if tin is not None else whole
+                for _ in range(-(-whole // each)):
+                    self.stock.buy(bought(day, food, each, self.tables, rng))
 
     def _waste(self, grams: float, portions: float) -> None:
         self.wasted_g += grams
