@@ -386,6 +386,21 @@ def test_no_dinner_is_said_on_the_screen(play: Callable[..., LarderApp]) -> None
     play(act)
 
 
+@pytest.mark.parametrize(
+    ("screen", "first"),
+    [
+        ("CookScreen", "COOK."),
+        ("TonightScreen", "TONIGHT (F3)."),
+        ("LarderScreen", "LARDER."),
+        ("LimitsScreen", "LARDER."),
+    ],
+)
+def test_help_begins_with_the_screen_one_stands_on(screen: str, first: str) -> None:
+    text = HelpScreen(screen)._text
+    assert text.startswith(first)
+    assert sorted(text.split("\n\n")) == sorted(HelpScreen()._text.split("\n\n"))
+
+
 @pytest.mark.parametrize("size", SIZES)
 def test_help_opens_once_and_escape_steps_back_at_every_size(
     size: tuple[int, int], play: Callable[..., LarderApp]

@@ -146,4 +146,4 @@ class LarderApp(App[None]):
         from calmlarder.tui.help_screen import HelpScreen
 
         if not isinstance(self.screen, HelpScreen):
-            self.push_screen(HelpScreen())
+            self.push_screen(HelpScreen(type(self.screen).__name__))

@@ -50,8 +50,22 @@ each group against its cap for one person.
 """
 
 
-class HelpScreen(Page):
-    """One page for all screens."""
+# The word that each screen's own paragraph begins with; the larder's stands first anyway.
+_OWN = {
+    "TonightScreen": "TONIGHT", "PlanScreen": "PLAN", "WhyScreen": "WHY", "SwapScreen": "WHY", "CookScreen": "COOK",
+    "AdaptScreen": "RECIPE", "DaysScreen": "WHAT YOU EAT",
+}  # fmt: skip
 
-    def __init__(self) -> None:
-        super().__init__(_TOUR)
+
+def _for_screen(name: str) -> str:
+    """The page with the keys of the screen one stands on before the rest."""
+    paragraphs = _TOUR.split("\n\n")
+    own = _OWN.get(name)
+    return "\n\n".join(sorted(paragraphs, key=lambda text: own is None or not text.startswith(own)))
+
+
+class HelpScreen(Page):
+    """One page for all screens, that of the present one first."""
+
+    def __init__(self, screen: str = "") -> None:
+        super().__init__(_for_screen(screen))
