@@ -12,7 +12,6 @@ from calmlarder.plan.columns import House
 from calmlarder.plan.weights import (
     APART_DAYS,
     EMPTY_SITTING,
-    LATE_PERCENT,
     LEFTOVER,
     MAIN_KIND_AGAIN,
     WASTED_PORTION,
@@ -79,8 +78,7 @@ def _lot(p: _Programme, house: House, place: int, meals: list[tuple[date, int, i
     p.at_most({units: 1.0 for _, _, units in meals}, shelf.units)
     for day, _, units in meals:
         p.cost[units] -= price * own
-        if shelf.countable and shelf.late(day, house.today):
-            p.cost[units] += price * LATE_PERCENT
+        p.cost[units] += price * shelf.risk(day, house.today)
     if shelf.opened_days is not None:
         extra = p.variable(100 * max(1, shelf.units), -price)
         opened = {day: p.variable(1) for day in sorted({day for day, _, _ in meals})}

@@ -19,7 +19,6 @@ from calmlarder.plan.weights import (
     APART_DAYS,
     BUY_ONE,
     EMPTY_SITTING,
-    LATE_PERCENT,
     LEFTOVER,
     MAIN_KIND_AGAIN,
     WASTED_PORTION,
@@ -117,10 +116,11 @@ class Joint:
             self.cost.append(waste * left)
             for sitting, draft, number in used:
                 self.parts[self._numbers[id(draft)]].append(-waste * draft.units[number])
-                if shelf.countable and shelf.late(house.sittings[sitting].day, house.today):
-                    late = one_percent * LATE_PERCENT * draft.units[number]
-                    self.cost.append(late)
-                    self.parts[self._numbers[id(draft)]].append(late)
+                risk = shelf.risk(house.sittings[sitting].day, house.today)
+                if risk:
+                    gone = one_percent * risk * draft.units[number]
+                    self.cost.append(gone)
+                    self.parts[self._numbers[id(draft)]].append(gone)
             if shelf.opened_days is not None and used:
                 self._opening(place, used, left, one_percent)
 

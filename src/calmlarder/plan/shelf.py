@@ -10,7 +10,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import urgency_of
 from calmlarder.larder.usable import why_unfit
 from calmlarder.matching.dates import Dated
-from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, waste_percent
+from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -48,9 +48,12 @@ class Shelf(NamedTuple):
             return False
         return self.day is None or on <= max(self.day, today) + timedelta(days=GRACE_DAYS)
 
-    def late(self, on: date, today: date) -> bool:
-        """Past its best on that day."""
-        return self.day is not None and on > max(self.day, today)
+    def risk(self, on: date, today: date) -> int:
+        """How much of what is eaten on that day counts as wasted by then, in percent; none of it today."""
+        if self.day is None or not self.countable or on == today:
+            return 0
+        days = (max(self.day, today) - on).days
+        return 0 if days >= 0 and self.day == self.safety_day else risk_percent(days)
 
     def percent(self, end: date, today: date) -> int:
         """How much of what is left counts as wasted, in percent."""

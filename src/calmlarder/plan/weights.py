@@ -10,9 +10,12 @@ from types import MappingProxyType
 WASTED_PORTION = 300
 # Percent of a wasted portion, by days from the last sitting's day to the last day of what is left. What has its last
 # day within the plan counts whole; soon after it in part, as nobody knows whether it will be reached.
-AFTER_PERCENT = MappingProxyType({1: 50, 2: 30, 3: 15})
+AFTER_PERCENT = MappingProxyType({1: 50, 2: 35, 3: 25, 4: 15, 5: 10, 6: 5, 7: 5})
 UNDATED_PERCENT = 10  # what keeps a week in the fridge and has no day
-LATE_PERCENT = 30  # eaten past its best: by then some of it is thrown away
+# Percent of a portion that is thrown away before it is eaten, by days from its last good day to that of the sitting: a
+# day of quality is a guess, and things go off before it. A use-by day is kept to the day.
+LATE_PERCENT = 30  # past it
+AT_RISK_PERCENT = MappingProxyType({0: 15, 1: 5})
 GRACE_DAYS = 2  # how long past its best, never past a safety day, something may still be planned
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
 MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too
@@ -20,6 +23,11 @@ LEFTOVER = 10  # the same dish again
 BUY_ONE = 60  # a thing is named to buy where it is worth more than this
 MOST_TO_BUY = 3
 APART_DAYS = 3  # a dish comes again on the third day at the earliest, unless it is its own leftover
+
+
+def risk_percent(days_before: int) -> int:
+    """How much of what is eaten so many days before its last good day counts as thrown away by then."""
+    return LATE_PERCENT if days_before < 0 else AT_RISK_PERCENT.get(days_before, 0)
 
 
 def waste_percent(days_after: int) -> int:
