@@ -157,7 +157,7 @@ def test_it_asks_how_many_it_serves(tmp_path: Path, capsys: pytest.CaptureFixtur
     path = tmp_path / "unsaid.txt"
     path.write_text(RECIPE.replace("Serves 4\n", ""), encoding="utf-8")
     assert main(["adapt", str(path)]) == 2
-    assert "say it with --serves" in capsys.readouterr().err
+    assert "Say it with --serves" in capsys.readouterr().err
     assert told(capsys, str(path), "--serves", "4")["serves"] == 4
 
 

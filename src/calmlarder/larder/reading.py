@@ -20,6 +20,8 @@ _CUPBOARD_KINDS = frozenset({
 })  # fmt: skip
 _CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
 
+_LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
+
 
 class Reading(BaseModel):
     """What one line means. `lot` is there when it is matched; `problem` says why a line could not be read."""
@@ -100,9 +102,9 @@ class LarderReader:
         return Lot(
             line=entry.text,
             food=food.id,
-            grams_low=round(span.low, 1),
-            grams=round(span.typical, 1),
-            grams_high=round(span.high, 1),
+            grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
+            grams=max(_LEAST_GRAMS, round(span.typical, 1)),
+            grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
             place=place,
             opened=_is_opened(entry),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in entry.dates),

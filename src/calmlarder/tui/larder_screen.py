@@ -162,14 +162,10 @@ class LarderScreen(LarderKeys):
         self.query_one(Input).value = ""
         self.refill()
 
-    def _warn(self, words: str) -> None:
-        self.notify(words, severity="warning", timeout=6, markup=False)
-
     def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
         if reading.match.outcome == "ask":
             self._offer(logged, reading)
-        else:
-            self._warn(meaning(reading, self._kitchen))
+        # What is not clear in any other way stands below the line already.
 
     def _offer(self, logged: LogLine | None, reading: Reading) -> None:
         from calmlarder.tui.choice import Choice
