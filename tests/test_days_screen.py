@@ -1,8 +1,6 @@
 """The ledger and the logs on the screens, driven by keys (Textual's pilot)."""
 
-import asyncio
-from collections.abc import Awaitable, Callable
-from datetime import date
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -17,13 +15,9 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.why_thrown import WhyThrown
-
-TODAY = date(2026, 3, 11)
-SIZES = [(60, 20), (80, 24), (120, 40)]
-Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+from programs import SIZES, TODAY, Act, run_program, type_line
 
 
 @pytest.fixture
@@ -34,25 +28,9 @@ def home(tmp_path: Path) -> Path:
 @pytest.fixture
 def play(home: Path, tables: Tables) -> Callable[..., None]:
     def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        async def scene() -> None:
-            app = LarderApp(home, tables, TODAY)
-            async with app.run_test(size=size) as pilot:
-                await pilot.pause()
-                if isinstance(app.screen, LimitsScreen):
-                    await pilot.press("escape")
-                    await pilot.pause()
-                await act(app, pilot)
-
-        asyncio.run(scene())
+        run_program(home, tables, act, size)
 
     return run
-
-
-async def type_line(pilot: Pilot[None], text: str) -> None:
-    pilot.app.screen.query_one(Input).value = text
-    await pilot.pause()
-    await pilot.press("enter")
-    await pilot.pause()
 
 
 def lots(app: LarderApp) -> int:

@@ -2,13 +2,13 @@
 
 import asyncio
 import time
-from collections.abc import Awaitable, Callable
-from datetime import date, datetime
+from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import OptionList, Static
+from textual.widgets import OptionList
 
 from calmlarder.store.eaten import eaten_before
 from calmlarder.store.store import Store
@@ -18,13 +18,9 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.planned_dinner import PlannedDinner
-
-TODAY = date(2026, 3, 11)  # a Wednesday
-SIZES = [(60, 20), (80, 24), (120, 40)]
-Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+from programs import SIZES, Act, run_program, settled, shown
 
 
 @pytest.fixture
@@ -33,30 +29,9 @@ def play(tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch) -> Cal
     monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 4.0)
 
     def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        app = LarderApp(tmp_path / "home", tables, TODAY)
-
-        async def scene() -> None:
-            async with app.run_test(size=size) as pilot:
-                await pilot.pause()
-                if isinstance(app.screen, LimitsScreen):
-                    await pilot.press("escape")
-                    await pilot.pause()
-                await pilot.press("f8")
-                await pilot.pause()
-                await act(app, pilot)
-
-        asyncio.run(scene())
+        run_program(tmp_path / "home", tables, act, size, ("f8",))
 
     return run
-
-
-async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
-    await app.workers.wait_for_complete()
-    await pilot.pause()
-
-
-def shown(app: LarderApp, name: str) -> str:
-    return str(app.screen.query_one(name, Static).content)
 
 
 def sittings(app: LarderApp) -> list[str]:

@@ -3,8 +3,7 @@
 import asyncio
 import math
 import random
-from collections.abc import Awaitable, Callable
-from datetime import date
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -27,37 +26,15 @@ from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.timers import Timers, left_words
 from calmlarder.tui.tonight_screen import TonightScreen
-
-TODAY = date(2026, 3, 11)
-SIZES = [(60, 20), (80, 24), (120, 40)]
-
-Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+from programs import SIZES, TODAY, Act, run_program, type_line
 
 
 @pytest.fixture
 def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
     def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        app = LarderApp(tmp_path / "home", tables, TODAY)
-
-        async def scene() -> None:
-            async with app.run_test(size=size) as pilot:
-                await pilot.pause()
-                if isinstance(app.screen, LimitsScreen):
-                    await pilot.press("escape")
-                    await pilot.pause()
-                await act(app, pilot)
-
-        asyncio.run(scene())
-        return app
+        return run_program(tmp_path / "home", tables, act, size)
 
     return run
-
-
-async def type_line(pilot: Pilot[None], text: str) -> None:
-    pilot.app.screen.query_one(Input).value = text
-    await pilot.pause()
-    await pilot.press("enter")
-    await pilot.pause()
 
 
 def foods(app: LarderApp) -> list[str]:

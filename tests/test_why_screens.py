@@ -1,27 +1,21 @@
 """The screens of why and of swaps, driven by keys (Textual's pilot)."""
 
-import asyncio
 import time
-from collections.abc import Awaitable, Callable
-from datetime import date
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import DataTable, OptionList, Static
+from textual.widgets import DataTable, OptionList
 
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.swap_screen import SwapScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.why_screen import WhyScreen
-
-TODAY = date(2026, 3, 11)
-SIZES = [(60, 20), (80, 24), (120, 40)]
-Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+from programs import SIZES, Act, run_program, settled, shown
 
 
 @pytest.fixture
@@ -29,30 +23,9 @@ def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
     """The demo larder, its list in focus."""
 
     def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        app = LarderApp(tmp_path / "home", tables, TODAY)
-
-        async def scene() -> None:
-            async with app.run_test(size=size) as pilot:
-                await pilot.pause()
-                if isinstance(app.screen, LimitsScreen):
-                    await pilot.press("escape")
-                    await pilot.pause()
-                await pilot.press("f8", "down")
-                await pilot.pause()
-                await act(app, pilot)
-
-        asyncio.run(scene())
+        run_program(tmp_path / "home", tables, act, size, ("f8", "down"))
 
     return run
-
-
-async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
-    await app.workers.wait_for_complete()
-    await pilot.pause()
-
-
-def shown(app: LarderApp, name: str) -> str:
-    return str(app.screen.query_one(name, Static).content)
 
 
 async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:

@@ -21,7 +21,7 @@ from calmlarder.tables.places import shipped
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
 
-_MOST_GRAMS = 20_000
+_MOST_GRAMS = 20_000  # of one food in a dish for at most twelve; beyond it is a slip of the pen: ours
 
 
 def remember(options: argparse.Namespace, dinners: "Sequence[Dinner]") -> None:

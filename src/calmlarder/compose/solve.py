@@ -79,10 +79,22 @@ def solve(
     if better_than is not None:
         draft.model.add(score >= better_than + 1 - constant(problem))
     draft.model.maximize(score)
+    solver = solver_of(seconds, stop)
+    status = solver.solve(draft.model)
+    if status == cp_model.INFEASIBLE:
+        return Outcome("none", None)
+    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        return Outcome("open", None)
+    plan = plan_of(draft, solver, round(solver.objective_value) + constant(problem))
+    return Outcome("best" if status == cp_model.OPTIMAL else "found", plan)
+
+
+def solver_of(seconds: float, stop: Stop | None) -> cp_model.CpSolver:
+    """A solver that gives the same answer each time, within so many seconds or until the stop is asked for."""
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.random_seed = 1
-    # The models are small and tight: the linear relaxation settles them, long presolving does not pay.
+    # The models are tight: the linear relaxation settles them, long presolving does not pay.
     solver.parameters.linearization_level = 2
     solver.parameters.cp_model_probing_level = 0
     solver.parameters.symmetry_level = 0
@@ -92,13 +104,7 @@ def solve(
         stop.working(solver)
         # Whoever can ask for a stop hears Ctrl-C too; the solver would leave the process deaf or dead to it.
         solver.parameters.catch_sigint_signal = False
-    status = solver.solve(draft.model)
-    if status == cp_model.INFEASIBLE:
-        return Outcome("none", None)
-    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-        return Outcome("open", None)
-    plan = plan_of(draft, solver, round(solver.objective_value) + constant(problem))
-    return Outcome("best" if status == cp_model.OPTIMAL else "found", plan)
+    return solver
 
 
 def plan_of(draft: Draft, solver: cp_model.CpSolver, score: int) -> Plan:

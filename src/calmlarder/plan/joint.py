@@ -10,7 +10,7 @@ from ortools.sat.python import cp_model
 from calmlarder.compose.draft import Draft
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.search import RULES
-from calmlarder.compose.solve import WISHES, constant, plan_of
+from calmlarder.compose.solve import WISHES, constant, plan_of, solver_of
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Column, Dish, House
@@ -246,17 +246,8 @@ class Joint:
 
 
 def _solver(seconds: float, effort: float | None, stop: Stop | None) -> cp_model.CpSolver:
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
+    solver = solver_of(seconds, stop)
     solver.parameters.catch_sigint_signal = False  # the command asks for the stop
-    solver.parameters.random_seed = 1
-    solver.parameters.linearization_level = 2
-    solver.parameters.symmetry_level = 0
-    solver.parameters.cp_model_probing_level = 0
-    solver.parameters.max_presolve_iterations = 1
-    solver.parameters.max_time_in_seconds = max(0.01, seconds)
     if effort is not None:
         solver.parameters.max_deterministic_time = effort
-    if stop is not None:
-        stop.working(solver)
     return solver

@@ -1,9 +1,8 @@
 """Replay a plan day by day in decimal arithmetic, sharing no code with the model.
 
-Nothing of calmlarder is imported on purpose but the check of a dinner, which imports nothing either.
+Nothing of calmlarder is imported on purpose but the check of a dinner and the second reading of the tables.
 """
 
-import csv
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, timedelta
 from decimal import Decimal
@@ -11,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from calmlarder.compose.verify import Part, plate_of, verify
-from calmlarder.recount import load_of
+from calmlarder.recount import Row, load_of, rows
 
 _PACKS = {
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
@@ -21,8 +20,6 @@ _COOKED = {"cooked", "boiled", "roasted"}
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
 _GRACE_DAYS = 2
 _APART_DAYS = 3
-
-Row = dict[str, str]
 
 
 def verify_plan(
@@ -38,8 +35,9 @@ def verify_plan(
     `compose.verify` for what all sittings share; `lots` is the larder of the first day as plain values.
     """
     faults: list[str] = []
-    foods = {row["id"]: row for row in _rows(table_folders, "foods.csv")}
-    keeping = {(row["food"], row["place"], row["state"]): row for row in _rows(table_folders, "keeping.csv")}
+    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
+    keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
+    figures = rows(table_folders, "fermentables.csv", ("food", "component"))
     today = date.fromisoformat(str(request["today"]))
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     stock = [Decimal(str(lot["grams"])) for lot in lots]
@@ -75,21 +73,11 @@ def verify_plan(
         if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
-        figures = _rows(table_folders, "fermentables.csv")
         eaten.append(_log(one, plate_of(dinner, request, boxes), foods, figures))
     return tuple(faults)
 
 
-def _rows(folders: Sequence[Path], name: str) -> list[Row]:
-    found: list[Row] = []
-    for folder in folders:
-        if (folder / name).exists():
-            with (folder / name).open(encoding="utf-8-sig", newline="") as file:
-                found += [{key: (cell or "").strip() for key, cell in row.items()} for row in csv.DictReader(file)]
-    return found
-
-
-def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, str, str], Row]) -> int | None:
+def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
     row = keeping.get((food["id"], place, state)) or keeping.get((f"kind:{food['kind']}", place, state))
     return int(row["days"]) if row else None
 
@@ -102,7 +90,7 @@ def _take(
     stock: list[Decimal],
     opened: dict[int, date],
     foods: Mapping[str, Row],
-    keeping: Mapping[tuple[str, str, str], Row],
+    keeping: Mapping[tuple[str, ...], Row],
 ) -> list[str]:
     """Take it from the first lot of that line that holds it and may be eaten that day."""
     faults: list[str] = []
@@ -157,7 +145,7 @@ def _leftover(
     one: Mapping[str, Any],
     cook: Mapping[str, Any],
     foods: Mapping[str, Row],
-    keeping: Mapping[tuple[str, str, str], Row],
+    keeping: Mapping[tuple[str, ...], Row],
 ) -> list[str]:
     """Eaten within its days, warmed up once, and the very dish that was cooked."""
     gap = (datetime.fromisoformat(one["at"]).date() - datetime.fromisoformat(cook["at"]).date()).days
@@ -200,11 +188,12 @@ def _sittings_of(pattern: str, recipes: Path) -> Sequence[str]:
 
 
 def _log(
-    one: Mapping[str, Any], plate: Sequence[Part], foods: Mapping[str, Row], rows: Sequence[Row]
+    one: Mapping[str, Any],
+    plate: Sequence[Part],
+    foods: Mapping[str, Row],
+    figures: Mapping[tuple[str, ...], Row],
 ) -> dict[str, Any]:
     """One person's share as an entry of the log, by group and cut-off class, in exact micrograms."""
-    held = {part.food for part in plate}
-    figures: dict[tuple[str, ...], Row] = {(row["food"], row["component"]): row for row in rows if row["food"] in held}
     groups = ("oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total")
     share = Decimal(10_000) / one["dinner"]["people"]  # g per 100 g times g, to micrograms of one person
     loads = [

@@ -22,12 +22,8 @@ class Serving(NamedTuple):
     grams: Decimal
 
 
-def group_load(eaten: Iterable[Serving], group: Group, holds: str, tables: Tables, sure: Sureness = USUAL) -> Decimal:
-    """Grams of a group, in the worst case or as planned (`holds`). Raises KeyError for unknown figures."""
-    return _load([(grams, food_figures(tables.fermentables_of(food.id))) for food, grams in eaten], group, holds, sure)
-
-
 def _load(eaten: Iterable[_Figured], group: Group, holds: str, sure: Sureness) -> Decimal:
+    """Grams of a group, in the worst case or as planned (`holds`)."""
     whole = Decimal(0)
     for grams, figures in eaten:
         if holds == "worst":

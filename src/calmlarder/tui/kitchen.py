@@ -212,12 +212,3 @@ class Kitchen:
 
 def _as_it_stands(lot: Lot) -> tuple[object, ...]:
     return lot.food, lot.grams, lot.place, lot.dates, lot.condition, lot.owner, lot.owner_agrees
-
-
-def _eaten_words(entry: Eaten) -> str:
-    if entry.unknown:
-        return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
-    total, lactose = (
-        sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
-    )
-    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"

@@ -1,4 +1,4 @@
-"""The larder's keys: what is done with the chosen lot, what opens from there, and back and forth through it all."""
+"""The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
 
 from importlib import resources
 from typing import TYPE_CHECKING
@@ -8,6 +8,8 @@ from textual.screen import Screen
 from calmlarder.store.larder import KeptLot
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.lots_table import LotsTable
+from calmlarder.tui.meaning import row_of
 from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
@@ -17,21 +19,31 @@ _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "
 
 
 class LarderKeys(Screen[None]):
-    """The part of the larder's screen that needs no line."""
+    """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
     def __init__(self, kitchen: Kitchen) -> None:
         super().__init__()
         self._kitchen = kitchen
-
-    def _chosen(self) -> KeptLot | None:
-        raise NotImplementedError
-
-    def _choose(self, lot_id: int) -> None:
-        raise NotImplementedError
+        self._shown: list[KeptLot] = []
+        self._filter = ""
 
     def refill(self) -> None:
         """Show what is there now."""
-        raise NotImplementedError
+        table = self.query_one(LotsTable)
+        kept = self._kitchen.lots()
+        self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
+        table.fill([row_of(one, self._kitchen) for one in self._shown])
+        self.query_one("#empty").display = not kept
+        table.display = bool(kept)
+
+    def _chosen(self) -> KeptLot | None:
+        row = self.query_one(LotsTable).cursor_row
+        return self._shown[row] if self._shown and 0 <= row < len(self._shown) else None
+
+    def _choose(self, lot_id: int) -> None:
+        ids = [shown.id for shown in self._shown]
+        if lot_id in ids:
+            self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
 
     def action_used(self) -> None:
         """The chosen lot is used up."""

@@ -8,14 +8,13 @@ from textual.binding import Binding, BindingType
 from textual.widgets import DataTable, Footer, Header, Input, Static
 
 from calmlarder.larder.reading import Reading
-from calmlarder.store.larder import KeptLot
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.lots_table import LotsTable
-from calmlarder.tui.meaning import meaning, row_of
+from calmlarder.tui.meaning import meaning
 from calmlarder.tui.told import told
 
 _EMPTY = (
@@ -59,8 +58,6 @@ class LarderScreen(LarderKeys):
     def __init__(self, kitchen: Kitchen) -> None:
         super().__init__(kitchen)
         self._editing: int | None = None
-        self._shown: list[KeptLot] = []
-        self._filter = ""
         self._seen = 0
         # A line that was typed and not kept, and the lot it was to change.
         self._put_away: tuple[str, int | None] = ("", None)
@@ -92,15 +89,6 @@ class LarderScreen(LarderKeys):
     def on_screen_resume(self) -> None:
         """Something may have been cooked meanwhile."""
         self.refill()
-
-    def refill(self) -> None:
-        """Show what is there now."""
-        table = self.query_one(LotsTable)
-        kept = self._kitchen.lots()
-        self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
-        table.fill([row_of(one, self._kitchen) for one in self._shown])
-        self.query_one("#empty").display = not kept
-        table.display = bool(kept)
 
     @on(LotsTable.Refitted)
     def refitted(self) -> None:
@@ -197,10 +185,6 @@ class LarderScreen(LarderKeys):
         )
         self.refill()
 
-    def _chosen(self) -> KeptLot | None:
-        row = self.query_one(DataTable).cursor_row
-        return self._shown[row] if self._shown and 0 <= row < len(self._shown) else None
-
     def action_to_table(self) -> None:
         """Go to the list."""
         if self._shown:
@@ -249,8 +233,3 @@ class LarderScreen(LarderKeys):
         line.value = word
         line.cursor_position = len(word)
         line.focus()
-
-    def _choose(self, lot_id: int) -> None:
-        ids = [shown.id for shown in self._shown]
-        if lot_id in ids:
-            self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))

@@ -6,34 +6,53 @@ from typing import TYPE_CHECKING
 from textual.screen import Screen
 
 from calmlarder.larder.usable import why_unfit
+from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
+from calmlarder.tui.request import request_of
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
     from calmlarder.compose.wanted import Liked, Wanted
     from calmlarder.tui.swap_screen import Swapped
 
+MOST_DINNERS = 9  # of one evening, one after the other
+
 
 class AsksOfDinner(Screen[None]):
-    """The part of the screen that asks; who inherits it solves again."""
+    """What is asked of an evening; `again` looks for a dinner anew after each change."""
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Kitchen, again: Callable[[], None]) -> None:
         super().__init__()
-        self._kitchen = kitchen
+        self._kitchen, self._again = kitchen, again
+        held = kitchen.settled()
+        self._people, self._minutes, self._profile = held.people, held.minutes, held.profile
+        self._diet: Diet = held.diet
+        self._sitting: Sitting = "dinner"
         self._use: tuple[str, ...] = ()
         self._without: tuple[str, ...] = ()
         self._like: Liked | None = None
         self._place = 0
+        self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
         self._wanted: Wanted | None = None
 
-    def _start_again(self) -> None:
-        raise NotImplementedError
-
     def _request(self) -> "Wanted":
-        raise NotImplementedError
+        from calmlarder.sitting.profile import profile_named
+
+        return request_of(
+            self._kitchen,
+            self._sitting,
+            self._people,
+            diet=self._diet,
+            profile=profile_named(self._profile, self._kitchen.tables),
+            minutes=self._minutes,
+            use=self._use,
+            without=self._without,
+            like=self._like,
+            count=min(MOST_DINNERS, self._place + 1 + self._failed),
+        )
 
     def action_more_like(self) -> None:
         """Dinners near this one; once more, and all dinners are looked at again."""
@@ -49,7 +68,7 @@ class AsksOfDinner(Screen[None]):
             self._like = liked(dinner, slots[dinner.pattern])
         else:
             return
-        self._start_again()
+        self._again()
 
     def action_use(self) -> None:
         """Choose a food that must be in it."""
@@ -60,7 +79,7 @@ class AsksOfDinner(Screen[None]):
                 food = next(food for food in foods if self._kitchen.name_of(food) == name)
                 self._use = (*self._use, food)
                 self._without = tuple(other for other in self._without if other != food)
-                self._start_again()
+                self._again()
 
         self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
 
@@ -70,7 +89,7 @@ class AsksOfDinner(Screen[None]):
         def picked(food: str) -> None:
             self._without = (*self._without, food)
             self._use = tuple(other for other in self._use if other != food)
-            self._start_again()
+            self._again()
 
         self._ask_of_dinner("What not?", picked)
 
@@ -80,7 +99,7 @@ class AsksOfDinner(Screen[None]):
         def picked(food: str) -> None:
             self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.never(), food))))
             self._use = tuple(other for other in self._use if other != food)
-            self._start_again()
+            self._again()
 
         self._ask_of_dinner("What never again?", picked)
 
@@ -104,7 +123,7 @@ class AsksOfDinner(Screen[None]):
                 return
             self._use = tuple(dict.fromkeys((*(one for one in self._use if one != answer.food), *answer.parts)))
             self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
-            self._start_again()
+            self._again()
 
         self._ask_of_dinner("Swap what?", picked)
 

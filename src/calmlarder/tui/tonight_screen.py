@@ -10,11 +10,10 @@ from textual.containers import Horizontal, VerticalScroll
 from textual.widgets import Footer, Header, Static
 from textual.worker import Worker, get_current_worker
 
-from calmlarder.tables.vocabulary import DIETS, SITTINGS, Diet, Sitting
+from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.held import AT_FAULT, Held, held
 from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.request import request_of
-from calmlarder.tui.tonight_asking import AsksOfDinner
+from calmlarder.tui.tonight_asking import MOST_DINNERS, AsksOfDinner
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -22,7 +21,6 @@ if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.wanted import Wanted
 
-_MOST_DINNERS = 9
 _NARROWEST = 40
 _ROOM_BESIDE = 114  # columns from which they stand beside the method
 _MOST_PEOPLE = 12
@@ -55,13 +53,7 @@ class TonightScreen(AsksOfDinner):
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
-        super().__init__(kitchen)
-        self._people = kitchen.number("people", 1)
-        self._diet: Diet = kitchen.settled().diet
-        self._profile = kitchen.word("profile", kitchen.tables.profiles, "elimination")
-        self._minutes = kitchen.settled().minutes
-        self._sitting: Sitting = "dinner"
-        self._failed = 0  # dinners that did not hold: as many more are asked for
+        super().__init__(kitchen, self._start_again)
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
 
@@ -126,22 +118,6 @@ class TonightScreen(AsksOfDinner):
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
 
-    def _request(self) -> "Wanted":
-        from calmlarder.sitting.profile import profile_named
-
-        return request_of(
-            self._kitchen,
-            self._sitting,
-            self._people,
-            diet=self._diet,
-            profile=profile_named(self._profile, self._kitchen.tables),
-            minutes=self._minutes,
-            use=self._use,
-            without=self._without,
-            like=self._like,
-            count=min(_MOST_DINNERS, self._place + 1 + self._failed),
-        )
-
     def _show_so_far(self, dinner: "Dinner") -> None:
         amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
         self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
@@ -182,7 +158,7 @@ class TonightScreen(AsksOfDinner):
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""
         found = len(self._composed.dinners) if self._composed else 0
-        self._place = 0 if self._place + 1 > found or self._place + 1 >= _MOST_DINNERS else self._place + 1
+        self._place = 0 if self._place + 1 > found or self._place + 1 >= MOST_DINNERS else self._place + 1
         self.solve()
 
     def action_people(self, more: int) -> None:

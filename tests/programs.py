@@ -1,0 +1,57 @@
+"""The terminal program under a pilot: opened on a larder, played through, and read."""
+
+import asyncio
+from collections.abc import Awaitable, Callable, Sequence
+from datetime import date
+from pathlib import Path
+
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.limits_screen import LimitsScreen
+
+TODAY = date(2026, 3, 11)
+SIZES = [(60, 20), (80, 24), (120, 40)]
+Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
+
+
+def run_program(
+    home: Path, tables: Tables, act: Act, size: tuple[int, int] = (80, 24), keys: Sequence[str] = ()
+) -> LarderApp:
+    """Open it on the larder of a home, leave the first questions, press the keys, and play."""
+    app = LarderApp(home, tables, TODAY)
+
+    async def scene() -> None:
+        async with app.run_test(size=size) as pilot:
+            await pilot.pause()
+            if isinstance(app.screen, LimitsScreen):
+                await pilot.press("escape")
+                await pilot.pause()
+            if keys:
+                await pilot.press(*keys)
+                await pilot.pause()
+            await act(app, pilot)
+
+    asyncio.run(scene())
+    return app
+
+
+async def type_line(pilot: Pilot[None], text: str) -> None:
+    """Type a line in the larder and keep it."""
+    pilot.app.screen.query_one(Input).value = text
+    await pilot.pause()
+    await pilot.press("enter")
+    await pilot.pause()
+
+
+async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
+    """Until whatever works in a thread is done."""
+    await app.workers.wait_for_complete()
+    await pilot.pause()
+
+
+def shown(app: LarderApp, name: str) -> str:
+    """The words of a part of the screen."""
+    return str(app.screen.query_one(name, Static).content)
