@@ -7,7 +7,7 @@ import tempfile
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from textual.widgets import Input
+from textual.widgets import Input, TextArea
 
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
@@ -18,6 +18,7 @@ from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 
+RECIPE = Path(__file__).resolve().parent / "recipes" / "chickpea-stew.txt"
 FOLDER = Path(__file__).parent / "pictures"
 SIZES = [(60, 20), (80, 24), (120, 40)]
 TODAY = date(2026, 3, 11)
@@ -104,6 +105,11 @@ async def take(size: tuple[int, int]) -> None:
             await picture("days")
             await pilot.press("end")
             await picture("waste")
+            await pilot.press("escape", "ctrl+r")
+            await pilot.pause()
+            app.screen.query_one(TextArea).text = RECIPE.read_text(encoding="utf-8")
+            await pilot.press("f5")
+            await picture("recipe")
 
 
 if __name__ == "__main__":

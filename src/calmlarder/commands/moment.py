@@ -7,9 +7,8 @@ from datetime import datetime, time
 from calmlarder.commands.kitchen_table import day_of
 from calmlarder.matching.dates import YEARS
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.zone import this_minute
+from calmlarder.sitting.zone import EVENING, this_minute
 
-_EVENING = time(18)  # of a day that was given without a time: common practice, no source
 _CLOCK = re.compile(r"([01]?\d|2[0-3]):([0-5]\d)")
 
 
@@ -20,7 +19,7 @@ def moment_of(options: argparse.Namespace, given: str | None, option: str) -> da
     """
     day = day_of(options)
     if given is None:
-        return datetime.combine(day, _EVENING) if options.today is not None else this_minute()
+        return datetime.combine(day, EVENING) if options.today is not None else this_minute()
     found = _CLOCK.fullmatch(given.strip())
     if found:
         return datetime.combine(day, time(int(found[1]), int(found[2])))

@@ -5,7 +5,7 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.larder.box import Box, with_boxes
+from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
@@ -13,8 +13,6 @@ from calmlarder.sitting.eaten import EVERYONE, ME, Eaten, Portion, loads_of, mos
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 
-# Leftovers are eaten within two days: UK Food Standards Agency (recalled).
-_LEFTOVER_DAYS = 2
 _POOR_KEEPER_DAYS = 1  # of a dish whose pattern says that it does not keep: common practice, no source
 
 
@@ -85,7 +83,7 @@ def box_up(
 
 def _keeps(dinner: Dinner, pattern: Pattern, tables: Tables) -> tuple[int, str]:
     """Days in the fridge and what sets them: the shortest of its parts, of the pattern, and of leftovers at all."""
-    limits = [(_LEFTOVER_DAYS, "leftovers within two days")]
+    limits = [(LEFTOVER_DAYS, "leftovers within two days")]
     limits.append((pattern.keeps_days or _POOR_KEEPER_DAYS, "this dish is best soon"))
     limits += [_part_keeps(use, tables) for use in dinner.uses]
     return min(limits, key=lambda limit: limit[0])
@@ -94,7 +92,7 @@ def _keeps(dinner: Dinner, pattern: Pattern, tables: Tables) -> tuple[int, str]:
 def _part_keeps(use: PlateUse, tables: Tables) -> tuple[int, str]:
     food = tables.food_by_id[use.food]
     row = tables.keeping_of(food, "fridge", "cooked")
-    days = row.days if row is not None and row.kind == "safety" else _LEFTOVER_DAYS
+    days = row.days if row is not None and row.kind == "safety" else LEFTOVER_DAYS
     if food.state in COOKED_STATES and use.days_left is not None:
         days = max(0, min(days, use.days_left))
     return days, f"{food.name} in it"

@@ -21,7 +21,7 @@ _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
-_PERISHABLE_KEEPS_DAYS = 8
+PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
 
@@ -116,7 +116,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | 
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if most < 1 or least > most or least * unit < 0.4 * share * portion:
         return None
-    perishable = lot.place == "fridge" and keeps is not None and keeps <= _PERISHABLE_KEEPS_DAYS
+    perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     return Option(
         offered=thing,
         slot=name,

@@ -8,6 +8,7 @@ from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.export.cap_words import CAP_WORDS
 from calmlarder.export.style import Style, bar
 from calmlarder.export.text import CAUTION
+from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
@@ -86,7 +87,7 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
             words = CAP_WORDS.get(share.cap, share.cap)
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
         food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
-        known = f"{float(amount.grams):g} g {food}" if amount else food
+        known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
         yield from textwrap.wrap(
             f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "

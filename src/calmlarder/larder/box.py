@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 # A cold box is warmed through in a pan in about so many minutes: common practice, no source.
 _WARMED_MINUTES = 6
+LEFTOVER_DAYS = 2  # in the fridge at the most: UK Food Standards Agency (recalled)
 _FREEZER_DAYS = 90  # common practice, no source
 
 

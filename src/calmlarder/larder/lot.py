@@ -7,6 +7,8 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.box import Box
 
+CRUMB_GRAMS = 5  # of a lot, less than this is nothing left: common practice, no source
+
 
 class LotDate(BaseModel):
     """A day of a lot and what it says; `on` is None for a pack open since nobody knows when."""

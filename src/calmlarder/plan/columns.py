@@ -9,6 +9,7 @@ from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.wanted import Wanted
+from calmlarder.larder.box import LEFTOVER_DAYS
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
@@ -18,8 +19,6 @@ from calmlarder.sitting.stacking import Stacking
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-# Two days in the fridge (UK Food Standards Agency, recalled): no leftover is planned beyond, whatever the pattern says.
-_LEFTOVER_DAYS = 2
 _MOST_IN_A_POT = 12  # people one dish is cooked for, as in Wanted
 
 
@@ -139,7 +138,7 @@ def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) 
         days = (sittings[later].day - sittings[first].day).days
         # Inside a window the same dish twice would be one sitting; the sum of people is what a pot holds.
         people = sittings[first].people + sittings[later].people
-        if gap >= window and gap > timedelta(0) and days <= _LEFTOVER_DAYS and people <= _MOST_IN_A_POT:
+        if gap >= window and gap > timedelta(0) and days <= LEFTOVER_DAYS and people <= _MOST_IN_A_POT:
             yield (first, later)
 
 

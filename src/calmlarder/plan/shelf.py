@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from calmlarder.compose.offer import unit_grams
-from calmlarder.compose.problem import PORTION
+from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import urgency_of
 from calmlarder.larder.usable import why_unfit
@@ -14,7 +14,6 @@ from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, w
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-_KEEPS_A_WEEK = 8
 # Sold in a pack that is whole until it is cut open; of carrots the rest stays whole. Ours, no source.
 _PACKED_KINDS = frozenset({
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
@@ -96,7 +95,7 @@ def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) 
         day=day,
         safety_day=safety_day,
         opened_days=_opened_days(lot, food, tables),
-        perishable=lot.place == "fridge" and keeps is not None and keeps.days <= _KEEPS_A_WEEK,
+        perishable=lot.place == "fridge" and keeps is not None and keeps.days <= PERISHABLE_KEEPS_DAYS,
         countable=not food.is_staple and lot.place != "freezer" and why_unfit(lot, use_shared) is None,
     )
 

@@ -5,14 +5,13 @@ from datetime import date
 
 from calmlarder.compose.offer import offer
 from calmlarder.larder.freezing import ToFreeze, freeze_today
+from calmlarder.larder.lot import CRUMB_GRAMS
 from calmlarder.plan.columns import Dish, House, wanted_at
 from calmlarder.plan.opening import opened_on
 from calmlarder.plan.planned import Wasted
 from calmlarder.plan.shelf import Shelf
 from calmlarder.plan.weights import WASTED_PORTION
 from calmlarder.tables.book import Tables
-
-_CRUMB_GRAMS = 5  # less is nothing left: common practice, no source
 
 
 def grams_left(house: House, dishes: Sequence[Dish]) -> dict[int, float]:
@@ -32,7 +31,7 @@ def grams_worth(house: House, left: Mapping[int, float], points: float) -> float
     priced = []
     for shelf in house.shelves:
         percent = shelf.percent(house.end, house.today)
-        if percent and left[shelf.place] >= _CRUMB_GRAMS:
+        if percent and left[shelf.place] >= CRUMB_GRAMS:
             priced.append((WASTED_PORTION * percent / 100 / float(shelf.food.portion_g), left[shelf.place]))
     grams = 0.0
     for price, there in sorted(priced):
@@ -60,7 +59,7 @@ def unreached(
     found = []
     for shelf in house.shelves:
         last = _last_day(house, dishes, shelf)
-        if not shelf.countable or last is None or last > house.end or left[shelf.place] < _CRUMB_GRAMS:
+        if not shelf.countable or last is None or last > house.end or left[shelf.place] < CRUMB_GRAMS:
             continue
         why = f"last day {last:%a %d %b}"
         if shelf.lot.line in why_not:

@@ -18,8 +18,8 @@ _PACKS = {
 }  # fmt: skip
 _COOKED = {"cooked", "boiled", "roasted"}
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
-_GRACE_DAYS = 2
-_APART_DAYS = 3
+_GRACE_DAYS = 2  # how long past its best something may still be planned: ours
+_APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
 
 
 def verify_plan(

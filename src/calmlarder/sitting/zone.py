@@ -1,7 +1,8 @@
 """How far local clocks were from UTC, so that hours between sittings are hours whatever the clocks did."""
 
-from datetime import datetime, timedelta, tzinfo
+from datetime import datetime, time, timedelta, tzinfo
 
+EVENING = time(18)  # when people sit down on a day that is not today: common practice, no source
 FURTHEST = timedelta(hours=26)  # between two local clocks on Earth: UTC+14 and UTC-12
 
 

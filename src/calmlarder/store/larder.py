@@ -5,7 +5,7 @@ from datetime import date
 from typing import Any, NamedTuple
 
 from calmlarder.larder.box import Box, readable, with_boxes
-from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.urgency import urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.store.store import Store, Stored
@@ -66,9 +66,6 @@ def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
     return store.add_lots([kept(lot) for lot in lots], words)
 
 
-_CRUMB_GRAMS = 5  # less than this is nothing left: common practice, no source
-
-
 def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> dict[int, dict[str, Any] | None]:
     """What is left of each lot that was cooked from; None where it is used up.
 
@@ -85,7 +82,7 @@ def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> di
 
 def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
     """What the store keeps of a lot of which `rest` grams are left; None for a crumb."""
-    if rest < _CRUMB_GRAMS:
+    if rest < CRUMB_GRAMS:
         return None
     share = rest / lot.grams
     less = {

@@ -12,7 +12,6 @@ from textual.widgets import Footer, Header, Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
@@ -87,13 +86,8 @@ class AdaptScreen(Screen[None]):
 
         worker: Worker[None] = get_current_worker()
         kitchen, call = self._kitchen, self.app.call_from_thread
-        avoided = call(kitchen.words, "avoid")
-        eaters = Eaters(
-            profile=call(kitchen.profile),
-            diet=call(kitchen.word, "diet", DIETS, "omnivore"),
-            avoid=tuple(name for name in ALLERGENS if name in avoided),
-            sure=call(kitchen.settled).sureness,
-        )
+        held = call(kitchen.settled)
+        eaters = Eaters(profile=call(kitchen.profile), diet=held.diet, avoid=held.avoid, sure=held.sureness)
         try:
             recipe = read_recipe(text)
             count = serves or recipe.serves

@@ -18,7 +18,7 @@ from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.sitting.portion import nearest_cap
 from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
-from calmlarder.sitting.zone import offsets_at, this_minute
+from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
@@ -28,8 +28,6 @@ from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
-
-_EVENING = time(18)  # the hour of a day that is not today: common practice, no source
 
 
 class Kitchen:
@@ -93,7 +91,7 @@ class Kitchen:
 
     def profile(self) -> Profile:
         """The caps that hold."""
-        return profile_named(self.word("profile", self.tables.profiles, "elimination"), self.tables)
+        return profile_named(self.settled().profile, self.tables)
 
     def portion_adds(self, food: str) -> str:
         """What one portion adds to the group it comes nearest to the cap of, g."""
@@ -107,7 +105,7 @@ class Kitchen:
     def now(self) -> datetime:
         """The moment of the sitting, to the minute: now, or 18:00 of another day that was asked for."""
         moment = this_minute()
-        return moment if moment.date() == self.today else datetime.combine(self.today, _EVENING)
+        return moment if moment.date() == self.today else datetime.combine(self.today, EVENING)
 
     def stacking(self, people: int) -> Stacking:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
@@ -191,15 +189,6 @@ class Kitchen:
         """A word that was set and is still one of the choices, or the default."""
         value = self.store.settings().get(name, default)
         return value if value in choices else default
-
-    def words(self, name: str) -> tuple[str, ...]:
-        """A list of words that was set."""
-        value = self.store.settings().get(name, "")
-        return tuple(word for word in str(value).split(",") if word)
-
-    def never(self) -> tuple[str, ...]:
-        """Foods that are never wanted."""
-        return tuple(food for food in self.words("never") if food in self.tables.food_by_id)
 
     def set(self, name: str, value: int | str) -> None:
         """Remember a number or a word."""

@@ -97,7 +97,7 @@ class AsksOfDinner(Screen[None]):
         """Choose a food of this dinner to leave out from now on."""
 
         def picked(food: str) -> None:
-            self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.never(), food))))
+            self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.settled().never, food))))
             self._use = tuple(other for other in self._use if other != food)
             self._again()
 
