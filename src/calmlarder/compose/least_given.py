@@ -8,13 +8,13 @@ def least_given(problem: PatternProblem, minutes: int | None) -> int | None:
     """Ten-thousandths of a point that no dinner of this pattern escapes; None where no dinner is possible."""
     if not problem.fillable:
         return None
-    missing = _missing(problem)
-    if missing > 1:
+    lacking = missing(problem)
+    if lacking > 1:
         return None
     own = _most_protein(problem)
     bought = max((o.most * o.protein_mg for o in problem.options if o.offered.gives == "buy"), default=0)
     prices = [_short(problem, own + bought, BUY_ONE * POINT)]
-    if not missing:
+    if not lacking:
         prices.append(_short(problem, own, 0))
     possible = [price for price in prices if price is not None]
     return min(possible) + _late(problem, minutes) if possible else None
@@ -24,7 +24,7 @@ def _is_own(option: Option) -> bool:
     return option.offered.gives != "buy"
 
 
-def _missing(problem: PatternProblem) -> int:
+def missing(problem: PatternProblem) -> int:
     """Lots to buy at the least; two slots cannot share one, two groups may."""
     slots = problem.pattern.slots.items()
     own = {name: {o.key for _, o in problem.in_slot(name) if _is_own(o)} for name, _ in slots}

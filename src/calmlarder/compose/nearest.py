@@ -11,10 +11,10 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.dishes import cookable
 from calmlarder.compose.gives import Give, gives_of, price_of
-from calmlarder.compose.least_given import least_given
-from calmlarder.compose.market import Ware, shortlist, wares
+from calmlarder.compose.least_given import least_given, missing
+from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered, offer
-from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.problem import PatternProblem, pattern_problem, with_more
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
@@ -108,9 +108,9 @@ def nearest_problems(
     """One problem for each pattern and each number of people that could be served."""
     own = _with_owners(lots, wanted, tables)
     lines = {lot.line for lot in lots}
-    on_sale = [ware for ware in wares(wanted, tables, len(lots)) if ware.offered.lot.line not in lines]
+    market = Market(wanted, tables, len(lots), lines)
     return [
-        _problem(pattern, own, on_sale, wanted, people, keeps)
+        _problem(pattern, own, market, wanted, people, keeps)
         for people in range(wanted.people, 0, -1)
         for pattern in cookable(patterns, wanted)
     ]
@@ -129,12 +129,13 @@ def _with_owners(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[O
 def _problem(
     pattern: Pattern,
     own: Sequence[Offered],
-    on_sale: Sequence[Ware],
+    market: Market,
     wanted: Wanted,
     people: int,
     keeps: dict[str, int | None],
 ) -> PatternProblem:
     request = wanted.model_copy(update={"people": people, "minutes": None})
     problem = pattern_problem(pattern, own, request, keeps)
-    problem = pattern_problem(pattern, [*own, *shortlist(problem, on_sale)], request, keeps)
+    if missing(problem) <= 1:
+        problem = with_more(problem, market.shortlist(problem), keeps)
     return problem._replace(given=PERSON_FEWER * POINT * (wanted.people - people))

@@ -2,7 +2,7 @@
 
 import math
 import zlib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -12,7 +12,7 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.sitting.stacking import room_mg
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.rows import Cap, Food
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
@@ -77,33 +77,53 @@ class PatternProblem(NamedTuple):
 
 
 def pattern_problem(
-    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: dict[str, int | None]
+    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
-    options = tuple(
-        option
-        for name, slot in pattern.slots.items()
-        for thing in offered
-        if slot.takes(thing.food) and _in_time(slot, thing, wanted)
-        if (option := _option(name, slot, thing, wanted, keeps.get(thing.food.id))) is not None
-        if _at_home(pattern, option)
-    )
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
-        options=options,
+        options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
         sitting_caps=wanted.profile.sitting_caps,
         food_caps=wanted.profile.food_caps,
         tie=zlib.crc32(pattern.id.encode()) % 997,
     )
 
 
+def with_more(
+    problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]
+) -> PatternProblem:
+    """The same with further lots, in each slot behind those that are there."""
+    pattern = problem.pattern
+    options = tuple(
+        option
+        for name in pattern.slots
+        for option in (
+            *(there for _, there in problem.in_slot(name)),
+            *_options(pattern, name, offered, problem.wanted, keeps),
+        )
+    )
+    return problem._replace(options=options)
+
+
+def _options(
+    pattern: Pattern, name: str, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
+) -> Iterator[Option]:
+    slot = pattern.slots[name]
+    for thing in offered:
+        if slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food):
+            option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
+            if option is not None:
+                yield option
+
+
 def _in_time(slot: Slot, thing: Offered, wanted: Wanted) -> bool:
     return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
 
 
-def _at_home(pattern: Pattern, option: Option) -> bool:
-    return any(option.offered.food.fit(family) for family in pattern.flavours)
+def at_home(pattern: Pattern, food: Food) -> bool:
+    """Whether a food belongs in one of the flavour families of a dish."""
+    return any(food.fit(family) for family in pattern.flavours)
 
 
 def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | None) -> Option | None:
