@@ -26,6 +26,7 @@ from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.search import RULES, search
 from calmlarder.compose.solve import Plan, upper_bound
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.tight import tightened
 from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import PERSON_FEWER, POINT
 from calmlarder.larder.lot import Lot
@@ -68,7 +69,7 @@ def nearest(
     end = time.monotonic() + seconds
     least = [
         (problem, given)
-        for problem in nearest_problems(lots, wanted, patterns, tables, keeps)
+        for problem in map(tightened, nearest_problems(lots, wanted, patterns, tables, keeps))
         if (given := least_given(problem, wanted.minutes)) is not None
     ]
     bounds = {id(problem): upper_bound(problem) - given for problem, given in least}
