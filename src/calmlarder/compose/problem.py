@@ -90,9 +90,7 @@ def pattern_problem(
     )
 
 
-def with_more(
-    problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]
-) -> PatternProblem:
+def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
     """The same with further lots, in each slot behind those that are there."""
     pattern = problem.pattern
     options = tuple(
@@ -164,27 +162,20 @@ def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, in
     """
     people = problem.wanted.people
     counted = problem.wanted.counted
+    foods: dict[str, list[int]] = {}
+    for number, option in enumerate(problem.options):
+        foods.setdefault(option.offered.food.id, []).append(number)
+    brings = {food: problem.options[numbers[0]].offered.brings for food, numbers in foods.items()}
     for cap in problem.sitting_caps:
-        row = _figures(problem, cap, None)
+        figures = {food: figure for food in foods if (figure := brings[food].held(cap))}
+        row = sorted((number, figure) for food, figure in figures.items() for number in foods[food])
         if row:
             yield cap, row, room_mg(counted, cap) * people
-    foods = dict.fromkeys(option.offered.food.id for option in problem.options)
     for cap in problem.food_caps:
-        for food in foods:
-            row = _figures(problem, cap, food)
-            if row:
-                yield cap, row, cap_milligrams(cap) * people
-
-
-def _figures(problem: PatternProblem, cap: Cap, food: str | None) -> list[tuple[int, int | Fraction]]:
-    row = []
-    for number, option in enumerate(problem.options):
-        thing = option.offered
-        if food is None or thing.food.id == food:
-            figure = thing.brings.held(cap)
+        for food, numbers in foods.items():
+            figure = brings[food].held(cap)
             if figure:
-                row.append((number, figure))
-    return row
+                yield cap, [(number, figure) for number in numbers], cap_milligrams(cap) * people
 
 
 def families(problem: PatternProblem) -> tuple[Family, ...]:
