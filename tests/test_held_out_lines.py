@@ -6,7 +6,8 @@ is read as certain is the worst of them: it is counted by itself.
 
 As first measured, before anything was mended: 108 of 120 right (90.0 %); 2 foods wrong, 5 amounts wrong, 5 questions
 or unknowns that did not help. Of these lines the ripe plantains were judged by eye once more: a green one is another
-food, so what was first allowed counts as wrong.
+food, so what was first allowed counts as wrong. Then causes were mended, not lines: `each` before two foods, `~` before
+an amount, pieces of what nobody weighed, what a tin stands in, American chili powder, names.
 """
 
 import csv
@@ -20,7 +21,7 @@ from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.tables.book import Tables
 
 LEAST_RIGHT = 0.85
-MOST_WRONG_FOODS = 2
+MOST_WRONG_FOODS = 1
 FILE = Path(__file__).parent / "lines" / "held_out.tsv"
 
 
@@ -39,7 +40,7 @@ def judged(row: dict[str, str], read: IngredientRead, names: Mapping[str, str]) 
     if read.outcome == "unknown":
         return "right" if any("?" in foods for foods in wanted) else "missed"
     if read.outcome == "ask":
-        helps = [any(food == "?" or names[food] in read.choices for food in foods) for foods in wanted]
+        helps = [any(food == "?" or names.get(food) in read.choices for food in foods) for foods in wanted]
         return "right" if all(helps) else "missed"
     parts = (read, *read.also)
     if len(parts) != len(wanted) or any(part.food not in foods for part, foods in zip(parts, wanted, strict=True)):
