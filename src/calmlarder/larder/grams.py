@@ -43,6 +43,11 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     return amount.number.times(spread(amount)).times(one)
 
 
+def told_by_piece(food: Food, tables: Tables) -> bool:
+    """Whether the tables know what one of a food weighs; without that a portion or a jar would stand in for it."""
+    return any(row.measure in _ANY_PIECE for row in tables.own_measures(food))
+
+
 def grams_of_volume(millilitres: Span, food: Food, tables: Tables) -> Span:
     """Grams of a volume by the weight of a cup of the food where its own row tells, else as of water."""
     own = {row.measure: row for row in tables.own_measures(food)}

@@ -63,9 +63,16 @@ class Tables(BaseModel):
                 return row
         return None
 
+    @cached_property
+    def _measures_by_food(self) -> dict[str, tuple[Measure, ...]]:
+        found: dict[str, list[Measure]] = {}
+        for row in self.measures:
+            found.setdefault(row.food, []).append(row)
+        return {food: tuple(rows) for food, rows in found.items()}
+
     def own_measures(self, food: Food) -> tuple[Measure, ...]:
         """The measures listed for this very food."""
-        return tuple(row for row in self.measures if row.food == food.id)
+        return self._measures_by_food.get(food.id, ())
 
     @cached_property
     def _keeping_by_key(self) -> dict[tuple[str, str, str], Keeping]:
@@ -81,7 +88,14 @@ class Tables(BaseModel):
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""
-        return tuple(row for row in self.swaps if row.from_food == food_id)
+        return self._swaps_by_food.get(food_id, ())
+
+    @cached_property
+    def _swaps_by_food(self) -> dict[str, tuple[Swap, ...]]:
+        found: dict[str, list[Swap]] = {}
+        for row in self.swaps:
+            found.setdefault(row.from_food, []).append(row)
+        return {food: tuple(rows) for food, rows in found.items()}
 
     @cached_property
     def profiles(self) -> tuple[str, ...]:

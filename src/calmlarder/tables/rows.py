@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from decimal import Decimal
+from functools import cached_property
 from types import MappingProxyType
 from typing import Annotated, Any, Literal
 
@@ -17,6 +18,7 @@ from pydantic import (
 )
 
 from calmlarder.tables.vocabulary import (
+    FAMILIES,
     Allergen,
     Basis,
     Component,
@@ -109,6 +111,18 @@ class Food(Row):
     def fit(self, family: Family) -> int:
         """Weight 0 to 3 of this food in a flavour family; 0 means it does not belong there."""
         return max(self.flavours.get(family, 0), self.flavours.get("any", 0))
+
+    @cached_property
+    def fits(self) -> Mapping[Family, int]:
+        """Its weight in every flavour family."""
+        return {family: self.fit(family) for family in FAMILIES}
+
+    @cached_property
+    def of_a_portion(self) -> tuple[Decimal | None, ...]:
+        """Energy, protein and fibre of a hundred usual portions; None for what is unknown."""
+        return tuple(
+            None if each is None else each * self.portion_g for each in (self.energy_kcal, self.protein_g, self.fibre_g)
+        )
 
 
 # How much a figure without a range is raised in the worst case, by what it rests on. Ours; no source.
