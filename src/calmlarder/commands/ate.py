@@ -16,14 +16,13 @@ from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.amounts import Sureness
 from calmlarder.sitting.eaten import Eaten
+from calmlarder.sitting.own import LONGEST_NAME, person_named
 from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import lots_on_day, with_kept_boxes
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-
-_LONGEST_NAME = 40
 
 
 def ate(options: argparse.Namespace) -> int:
@@ -67,9 +66,9 @@ def eaten(options: argparse.Namespace) -> int:
 
 def person(given: str, option: str) -> str:
     """A person's name in plain form. Raises CannotGoOn for what is no name."""
-    name = " ".join(given.split()).lower()
-    if not name or len(name) > _LONGEST_NAME or not name.isprintable():
-        remedy = f"give a name of at most {_LONGEST_NAME} signs"
+    name = person_named(given)
+    if name is None:
+        remedy = f"give a name of at most {LONGEST_NAME} signs"
         raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
     return name
 

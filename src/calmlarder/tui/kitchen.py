@@ -111,11 +111,13 @@ class Kitchen:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
         now, held = self.now(), self.settled()
         who = (ME,) if people == 1 else ()
-        return Stacking(at=now, window_hours=held.window_hours, fade=held.fade, who=who, offsets_min=offsets_at(now))
+        return Stacking(
+            at=now, window_hours=held.window_hours, fade=held.fade, own=held.own, who=who, offsets_min=offsets_at(now)
+        )
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return may_count(self.store, self.now(), self.settled().window_hours)
+        return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
     def cooked(
         self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
