@@ -7,7 +7,7 @@ from pathlib import Path
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
-from calmlarder.commands.moment import moment_of
+from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.commands.stored import settled_at
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import box_named
@@ -27,7 +27,7 @@ from calmlarder.tables.book import Tables
 
 def ate(options: argparse.Namespace) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
-    today, at, who = day_of(options), moment_of(options, options.when, "--when"), person(options.who, "--who")
+    today, at, who = day_of(options), past_moment_of(options), person(options.who, "--who")
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         plain = tables_of(options)
         tables = with_kept_boxes(store, plain)
