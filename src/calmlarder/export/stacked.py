@@ -86,14 +86,21 @@ def stacked_lines(composed: Composed, wanted: Wanted) -> list[str]:
         told = ", ".join(brings) if brings else "next to nothing"
         if entry.unknown:
             told = f"{told if brings else 'nothing'}; not known, so not counted: {component_words(entry.unknown)}"
-        until = f"until {one.until:%H:%M}{_by_own_hours(one, wanted)}"
-        lines.append(f"{entry.at:%H:%M} {entry.title}, {entry.grams:g} g{who}: {told}{part}, {until}.")
+        until = f"until {_clock(one.until, wanted)}{_by_own_hours(one, wanted)}"
+        lines.append(f"{_clock(entry.at, wanted)} {entry.title}, {entry.grams:g} g{who}: {told}{part}, {until}.")
     lines += _whose(wanted)
     bound = {cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)}
     more = _more_after(wanted, bound)
     if more:
-        lines.append(f"It leaves less room for this dinner: after {more:%H:%M} more would fit.")
+        lines.append(f"It leaves less room for this dinner: after {_clock(more, wanted)} more would fit.")
     return lines
+
+
+def _clock(moment: datetime, wanted: Wanted) -> str:
+    """The time, and the day where it is not that of the sitting."""
+    days = (moment.date() - wanted.stacking.at.date()).days if wanted.stacking else 0
+    day = {0: "", 1: " tomorrow", -1: " yesterday"}.get(days, f" of {moment:%Y-%m-%d}")
+    return f"{moment:%H:%M}{day}"
 
 
 def _people(counted: Sequence[Counted]) -> list[str]:
