@@ -237,7 +237,9 @@ def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: 
         print(text, end="")
     else:
         write_out(Path(options.ics), text, "BEGIN:VCALENDAR", "--ics")
-        print(f"Wrote {text.count('BEGIN:VEVENT')} days to {Path(options.ics).name}.")
+        count = text.count("BEGIN:VEVENT")
+        told = f"{count} day{'' if count == 1 else 's'}" if count else "an empty calendar, as no label has a day,"
+        print(f"Wrote {told} to {Path(options.ics).name}.")
     return 0
 
 
