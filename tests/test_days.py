@@ -197,11 +197,13 @@ def test_a_diary_begins_where_it_was_begun() -> None:
 @pytest.mark.parametrize("count", [1, 28, 400, 3660])
 def test_the_picture_of_many_days_stays_a_picture(count: int) -> None:
     """Nothing lies outside of it or over its neighbour, whatever the number of days."""
-    root = ElementTree.fromstring(days_svg(days_of(*diary(count, True), "kit", TODAY, count), "kit"))
+    root = ElementTree.fromstring(days_svg(days_of(*diary(count, True), "me", TODAY, count), "me"))
     space = "{http://www.w3.org/2000/svg}"
     width = float(root.get("width", "0"))
     assert width <= max(1500, 2 * count + 300)
+    assert len(list(root.iter(f"{space}circle"))) == count
     bars = [one for one in root.iter(f"{space}rect") if one.get("fill") != "white"]
+    assert len(bars) == 7 * count
     floors: dict[float, list[tuple[float, float]]] = {}
     for bar in bars:
         x, y, wide, tall = (float(bar.get(name, "0")) for name in ("x", "y", "width", "height"))

@@ -50,14 +50,14 @@ def days(options: argparse.Namespace) -> int:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
     shown, who = _shown(options), person(options.who, "--who")
-    if options.json:
-        print(json.dumps(days_object(shown, related(shown)), ensure_ascii=False, indent=2))
-    else:
-        print("\n".join(days_text(shown, related(shown), style_of_output())))
     if options.svg is not None:
         from calmlarder.export.days_svg import BEGINS, days_svg
 
         write_out(Path(options.svg), days_svg(shown, who), BEGINS, "--svg")
+    if options.json:
+        print(json.dumps(days_object(shown, related(shown)), ensure_ascii=False, indent=2))
+    else:
+        print("\n".join(days_text(shown, related(shown), style_of_output())))
     return 0
 
 

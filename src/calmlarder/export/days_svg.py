@@ -10,9 +10,10 @@ from calmlarder.sitting.eaten import ME
 from calmlarder.tables.vocabulary import GROUPS
 
 BEGINS = "<svg "
-_LEFT, _RIGHT, _TOP = 150, 110, 40  # room for names, for numbers, for the heading; all in user units
+_LEFT, _RIGHT, _TOP = 150, 110, 60  # room for names, for numbers, for the heading; all in user units
 _ROW, _GAP, _LEAST_TALL = 48, 20, 3
 _PITCH, _LEAST_PITCH, _WIDEST = 12, 2, 1200  # of a day's column; many days are drawn narrower
+_NARROWEST = 400  # of the columns together: the heading has its room
 _LABEL = 46  # room that the day below a column takes
 _SHORT = f"{CAUTION.partition('.')[0]}."
 _KEY = "A thin mark is none at all, a gap a day without a log."
@@ -23,17 +24,18 @@ def days_svg(days: Sequence[Day], who: str) -> str:
     days = since_first(days)
     pitch = max(_LEAST_PITCH, min(_PITCH, _WIDEST // len(days)))
     rows = len(GROUPS) + 1
-    width = _LEFT + max(pitch * len(days), 300) + _RIGHT
+    width = _LEFT + max(pitch * len(days), _NARROWEST) + _RIGHT
     height = _TOP + rows * (_ROW + _GAP) + 50
     span = f"{days[0].on} to {days[-1].on}"
     lines = [
         f'{BEGINS}xmlns="http://www.w3.org/2000/svg" width="{width}" height="{height}" '
         f'viewBox="0 0 {width} {height}" role="img" aria-labelledby="title description" '
         'font-family="sans-serif" font-size="12" fill="black">',
-        f'<title id="title">{_text(_heading(who, span))}</title>',
+        f'<title id="title">{_text(f"{_heading(who)}, {span}")}</title>',
         f'<desc id="description">{_text(_described(days))}</desc>',
         f'<rect width="{width}" height="{height}" fill="white"/>',
-        f'<text x="10" y="24" font-size="14" font-weight="bold">{_text(_heading(who, span))}</text>',
+        f'<text x="10" y="24" font-weight="bold">{_text(_heading(who))}</text>',
+        f'<text x="10" y="42">{span}</text>',
     ]
     for number, group in enumerate(GROUPS):
         grams = [None if day.loads_g is None else day.loads_g[group] for day in days]
@@ -47,9 +49,9 @@ def days_svg(days: Sequence[Day], who: str) -> str:
     return "\n".join([*lines, "</svg>", ""])
 
 
-def _heading(who: str, span: str) -> str:
+def _heading(who: str) -> str:
     whose = "" if who == ME else f" by {who}"
-    return f"Eaten{whose} of each group, and how the gut felt: {span}"
+    return f"Eaten{whose} of each group, and how the gut felt"
 
 
 def _floor(row: int) -> int:
