@@ -205,3 +205,24 @@ def test_the_program_asks_in_one_key(home: Path, tables: Tables) -> None:
         assert store.undo() is not None
         assert len(store.eaten(DAY)) == 2
         assert len(ended(store)) == len(ends) - 1
+
+
+def test_at_a_terminal_it_is_asked_and_no_answer_changes_nothing(
+    home: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    run("larder", "add", "spinach 200g")
+    with Store.at(home) as store:
+        store.set({"people": 2}, "settle")
+    for stream in ("stdin", "stdout"):
+        monkeypatch.setattr(f"sys.{stream}.isatty", lambda: True, raising=False)
+    asked = ["larder", "remove", "1", "--home", str(home), "--today", DAY]
+
+    def no_answer(_: str) -> str:
+        raise EOFError
+
+    monkeypatch.setattr("builtins.input", no_answer)
+    assert main(asked) == 130
+    assert len(run("larder", "list")["lots"]) == 1
+    monkeypatch.setattr("builtins.input", lambda _: "Kit, me")
+    assert main(asked) == 0
+    assert told(run("eaten")["eaten"]) == [("kit", "spinach", 100), ("me", "spinach", 100)]

@@ -99,18 +99,18 @@ class Counted(BaseModel):
 def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...]:
     """Entries of each one's window that ends at the sitting; at its very end an entry is out of it. First out first."""
     entries = tuple(entries)
-    people = how.people(entries)
+    hours = [(who, how.window_of(who), how.fades_for(who)) for who in how.people(entries)]
+    longest = max(window for _, window, _ in hours)
     found = []
     for entry in entries:
         age = how.since(entry)
-        if age is None:
+        if age is None or age >= longest:
             continue
         ways: dict[tuple[int, int], list[str]] = {}
-        for who in people:
-            window = how.window_of(who)
+        for who, window, fades in hours:
             if entry.who in {who, EVERYONE} and age < window:
                 seconds = window // timedelta(seconds=1)
-                left = seconds - age // timedelta(seconds=1) if how.fades_for(who) else seconds
+                left = seconds - age // timedelta(seconds=1) if fades else seconds
                 ways.setdefault((left, seconds), []).append(who)
         for (left, seconds), whose in ways.items():
             # By the clock of the sitting, which need not be the one the entry was typed by.
