@@ -26,7 +26,7 @@ _NEAREST = {
     "small": ("small", "piece"), "medium": ("medium", "piece"), "large": ("large", "piece"), "spear": ("piece",),
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
-    "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
+    "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
 }  # fmt: skip
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C

@@ -11,6 +11,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
+from calmlarder.ledger.eaten_up import Eaters
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
 from calmlarder.ledger.told import box_eaten, eaten_of
@@ -22,7 +23,7 @@ from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
-from calmlarder.store.ledger import end, ended, feel, felt_since
+from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -111,11 +112,13 @@ class Kitchen:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
         now, held = self.now(), self.settled()
         who = (ME,) if people == 1 else ()
-        return Stacking(at=now, window_hours=held.window_hours, fade=held.fade, who=who, offsets_min=offsets_at(now))
+        return Stacking(
+            at=now, window_hours=held.window_hours, fade=held.fade, own=held.own, who=who, offsets_min=offsets_at(now)
+        )
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return may_count(self.store, self.now(), self.settled().window_hours)
+        return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
     def cooked(
         self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
@@ -162,6 +165,10 @@ class Kitchen:
     def take_out(self, one: KeptLot, how: How, why: Why | None = None) -> None:
         """A lot eaten, given or thrown away."""
         end(self.store, [one], self.tables, self.today, how, why)
+
+    def eat_up(self, one: KeptLot, eaters: Eaters, grams: float | None = None) -> list[Eaten]:
+        """A lot, or so much of it, eaten outside a dinner, and into the log of those who ate; what is new there."""
+        return [one.eaten for one in eat_up(self.store, [one], self.tables, self.today, eaters, grams)]
 
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""

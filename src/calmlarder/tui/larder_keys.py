@@ -13,6 +13,7 @@ from calmlarder.tui.meaning import row_of
 from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
+    from calmlarder.ledger.eaten_up import Eaters
     from calmlarder.tui.why_thrown import End
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
@@ -46,8 +47,26 @@ class LarderKeys(Screen[None]):
             self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
 
     def action_used(self) -> None:
-        """The chosen lot is used up."""
-        self._take_out("eaten")
+        """The chosen lot is used up; it is asked who ate it, for the log."""
+        one = self._chosen()
+        if one is not None:
+            from calmlarder.tui.choice import Choice
+            from calmlarder.tui.who_ate import answers
+
+            found = answers(one, self._kitchen)
+
+            def said(words: str | None) -> None:
+                if words is not None:
+                    self._eat_up(one, next(answer.eaters for answer in found if answer.words == words))
+
+            self.app.push_screen(Choice(f"Used up: {one.lot.line}. Who ate it?", [a.words for a in found]), said)
+
+    @told
+    def _eat_up(self, one: KeptLot, eaters: "Eaters") -> None:
+        logged = self._kitchen.eat_up(one, eaters)
+        told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
+        self.notify(f"used up: {one.lot.line}; {told} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
