@@ -7,14 +7,15 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source, Swap
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
 class Tables(BaseModel):
     """All rows, in file order, and the lookups the rest of the program needs.
 
-    `mixtures` tells the parts of those foods that are dishes put into boxes.
+    `parts` are the rows of mixtures.csv; their sums are among `fermentables`. `composites` tells the single foods in
+    those mixtures that are nothing but a sum, `mixtures` those in dishes put into boxes.
     """
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
@@ -28,6 +29,8 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    parts: tuple[MixtureRow, ...] = ()
+    composites: Mapping[str, Mixture] = Field(default_factory=dict)
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property

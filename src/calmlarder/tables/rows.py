@@ -116,6 +116,7 @@ BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
     {
         "analysed": Decimal(1),
         "published": Decimal(1),
+        "summed": Decimal("1.25"),  # of measured parts, but of a recipe that is not the very one
         "borrowed": Decimal("1.25"),
         "recalled": Decimal("1.25"),
         "assumed": Decimal("1.5"),
@@ -150,6 +151,16 @@ class Fermentable(Row):
     def worst_g(self) -> Decimal:
         """Grams in 100 g in the worst case: the high end of a range, else the figure with the margin of its basis."""
         return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
+
+
+class MixtureRow(Row):
+    """Grams of a part in a mixture: another food, which may be a mixture itself, or `water`."""
+
+    food: FoodId
+    part: FoodId
+    grams: Annotated[Decimal, Field(gt=0)]
+    source: Annotated[str, Field(min_length=1)]
+    note: str
 
 
 class Name(Row):
