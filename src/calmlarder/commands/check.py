@@ -31,6 +31,7 @@ def check(options: argparse.Namespace) -> int:
     print(f"{covered.foods} foods, {covered.figures} fermentable figures above zero: {bases}")
     print(f"measured: {covered.sourced_percent} % of them; {covered.decisive_sourced_percent} % of fructans, GOS,")
     print("sorbitol and mannitol")
+    print(f"{covered.summed_foods} foods are mixtures whose other figures are the sum of their parts")
     print(f"{len(covered.unknown)} foods lack a figure and are left out of dinners: {', '.join(covered.unknown)}")
     print(f"{len(patterns)} dish patterns")
     return 0

@@ -98,8 +98,9 @@ def brings_of(food: Food, tables: Tables) -> Brings:
     """
     if food.id in tables.mixtures:
         return Brings(_of_mixture(tables.mixtures[food.id], tables))
-    if food.id in tables.composites:
-        exact = _of_mixture(tables.composites[food.id], tables)
+    composite = tables.composite_of(food.id)
+    if composite is not None:
+        exact = _of_mixture(composite, tables)
         return Brings({name: (_rounded_up(plan), _rounded_up(worst)) for name, (plan, worst) in exact.items()})
     figures = food_figures(tables.fermentables_of(food.id))
     return Brings({food.cutoff_class: (figures.plan, figures.worst)})

@@ -8,14 +8,14 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
 class Tables(BaseModel):
     """All rows, in file order, and the lookups the rest of the program needs.
 
-    `parts` are the rows of mixtures.csv; their sums are among `fermentables`. `composites` tells the single foods in
-    those mixtures that are nothing but a sum, `mixtures` those in dishes put into boxes.
+    `parts` are the rows of mixtures.csv; `mixtures` tells the parts of those foods that are dishes put into boxes.
     """
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
@@ -30,7 +30,6 @@ class Tables(BaseModel):
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
     parts: tuple[MixtureRow, ...] = ()
-    composites: Mapping[str, Mixture] = Field(default_factory=dict)
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
@@ -46,8 +45,19 @@ class Tables(BaseModel):
         return found
 
     def fermentables_of(self, food_id: str) -> Mapping[Component, Fermentable]:
-        """The known components of a food; a component that is missing is unknown, not zero."""
-        return self._by_food.get(food_id, {})
+        """The known components of a food; a component that is missing is unknown, not zero.
+
+        Of a mixture, what no row tells is the sum of its parts.
+        """
+        return self._sums.figures_of(food_id)
+
+    @cached_property
+    def _sums(self) -> Sums:
+        return Sums(self.parts, self._by_food)
+
+    def composite_of(self, food_id: str) -> Mixture | None:
+        """The single foods in a mixture that is nothing but the sum of its parts; each counts in its own class."""
+        return self._sums.composite_of(food_id)
 
     def unknown_of(self, food_id: str) -> tuple[Component, ...]:
         """Components of a food that no row tells."""

@@ -21,7 +21,6 @@ from calmlarder.tables.rows import (
     Source,
     Swap,
 )
-from calmlarder.tables.sums import sums_of
 
 
 class TableFile(NamedTuple):
@@ -96,9 +95,7 @@ def book_of(lines: Lines) -> Tables:
     """The rows as one book. They are validated already, so nothing is validated again."""
     rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
     parts = rows.pop("mixtures")
-    sums = sums_of(parts, rows["fermentables"])
-    rows["fermentables"] += sums.fermentables
-    return Tables.model_construct(None, **rows, parts=parts, composites=sums.composites)
+    return Tables.model_construct(None, **rows, parts=parts)
 
 
 def load_tables(folders: Iterable[Path]) -> Tables:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import Fermentable, Food, Row
+from calmlarder.tables.rows import WATER, Fermentable, Food, MixtureRow, Row
 from calmlarder.tables.sums import summed
 from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role, State
 
@@ -25,9 +25,10 @@ class Part(NamedTuple):
 
 
 class Made(NamedTuple):
-    """The rows of a made food."""
+    """The rows of a made food: itself, what is in it, and its figures, which are the sum of that."""
 
     food: Food
+    mixture: tuple[MixtureRow, ...]
     fermentables: tuple[Fermentable, ...]
 
 
@@ -70,7 +71,20 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
     )
     figures = [(tables.fermentables_of(part.food.id), part.grams) for part in parts]
     sums = summed(food.id, figures, total, "by_nature", f"computed from {recipe}")
-    return Made(food, tuple(sums.values()))
+    if any(row.g_per_100g > 100 for row in sums.values()):
+        what = f"weighs {total:g} g, which is less than the sugars in it"
+        raise CannotGoOn([Problem(where=name, what=what, remedy="say what the whole weighs when it is done")])
+    return Made(food, _mixture(food_id, parts, total), tuple(sums.values()))
+
+
+def _mixture(food: str, parts: Sequence[Part], total: Decimal) -> tuple[MixtureRow, ...]:
+    """What is in it; what the whole weighs more or less than its parts is water."""
+    whole: dict[str, Decimal] = {}
+    for part in parts:
+        whole[part.food.id] = whole.get(part.food.id, Decimal(0)) + part.grams
+    water = total - sum(whole.values())
+    rows = [*whole.items(), *([(WATER, water)] if water else [])]
+    return tuple(MixtureRow(food=food, part=part, grams=grams, source="own_recipe", note="") for part, grams in rows)
 
 
 def _state() -> State:
@@ -93,7 +107,7 @@ def write_made(made: Made, folder: Path) -> None:
     """Add the rows to the tables of `folder`, which is made when it is not there."""
     folder.mkdir(parents=True, exist_ok=True)
     _append(folder / "foods.csv", Food, [made.food])
-    _append(folder / "fermentables.csv", Fermentable, made.fermentables)
+    _append(folder / "mixtures.csv", MixtureRow, made.mixture)
 
 
 def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:

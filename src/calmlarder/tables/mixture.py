@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field
 class MixturePart(BaseModel):
     """One food of the whole: grams as planned or weighed, and hundredths of a gram in the worst case.
 
-    Of a mixture of mixtures.csv they are milligrams, as a pinch of a spice is less than a gram.
+    Of a mixture of mixtures.csv they are millionths of the whole, as a pinch of a spice is little.
     """
 
     model_config = ConfigDict(frozen=True)

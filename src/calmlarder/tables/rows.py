@@ -153,14 +153,26 @@ class Fermentable(Row):
         return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
 
 
+WATER = "water"  # part of a mixture that counts in its weight alone; it is no food of the tables
+
+
 class MixtureRow(Row):
-    """Grams of a part in a mixture: another food, which may be a mixture itself, or `water`."""
+    """Grams of a part in a mixture: another food, which may be a mixture itself, or water.
+
+    Less than no water is what boils away.
+    """
 
     food: FoodId
     part: FoodId
-    grams: Annotated[Decimal, Field(gt=0)]
+    grams: Decimal
     source: Annotated[str, Field(min_length=1)]
     note: str
+
+    @model_validator(mode="after")
+    def _of_something(self) -> "MixtureRow":
+        if self.grams == 0 or (self.grams < 0 and self.part != WATER):
+            raise ValueError("grams must be above zero; only water may boil away")
+        return self
 
 
 class Name(Row):

@@ -1,18 +1,17 @@
 """Figures of a mixture as the sum of what is in it."""
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import ROUND_UP, Decimal
-from types import MappingProxyType
-from typing import NamedTuple
 
 from calmlarder.tables.mixture import Mixture, MixturePart
-from calmlarder.tables.rows import BASIS_MARGIN, Fermentable, MixtureRow
+from calmlarder.tables.rows import BASIS_MARGIN, WATER, Fermentable, MixtureRow
 from calmlarder.tables.vocabulary import COMPONENTS, Basis, Component
 
-WATER = "water"  # counts in the weight of a mixture and brings nothing; it is no food of the tables
 SUM_SOURCE = "sum_of_parts"
 _NOTE = "sum of its parts in mixtures.csv"
 _WEAKEST_FIRST: tuple[Basis, ...] = ("assumed", "recalled", "borrowed")
+_MILLION = 1_000_000  # parts of a mixture are counted in millionths, as a pinch is little
 _RECIPE_HUNDREDTHS = int(100 * BASIS_MARGIN["summed"])
 
 Figures = Mapping[Component, Fermentable]
@@ -55,67 +54,60 @@ def _up(value: Decimal) -> Decimal:
     return value.quantize(Decimal("0.001"), rounding=ROUND_UP)
 
 
-class Summed(NamedTuple):
-    """Figures that no row of fermentables.csv tells, and the parts of those foods that are nothing but a sum."""
+class Sums:
+    """Sums of mixtures over their parts, each computed when it is first asked for.
 
-    fermentables: tuple[Fermentable, ...]
-    composites: Mapping[str, Mixture]
-
-
-def sums_of(mixtures: Iterable[MixtureRow], fermentables: Sequence[Fermentable]) -> Summed:
-    """What mixtures.csv adds to the figures: a row of fermentables.csv for a food goes before its sum.
-
-    A mixture may hold another one. One that holds itself, or a part without figures, adds nothing.
+    A row of fermentables.csv for a food goes before its sum. A mixture may hold another one. One that holds itself, a
+    part without figures, or nothing but what boils away has no sum.
     """
-    parts_of: dict[str, list[tuple[str, Decimal]]] = {}
-    for line in mixtures:
-        parts_of.setdefault(line.food, []).append((line.part, line.grams))
-    wanted = {*parts_of, *(part for parts in parts_of.values() for part, _ in parts)}
-    told: dict[str, dict[Component, Fermentable]] = {}
-    for row in fermentables:
-        if row.food in wanted:
-            told.setdefault(row.food, {})[row.component] = row
-    figures: dict[str, Figures] = {}
-    added: list[Fermentable] = []
 
-    def figures_of(food: str) -> Figures:
-        if food in figures:
-            return figures[food]
-        own = told.get(food, {})
-        figures[food] = own  # while its parts are looked at: a mixture that holds itself ends here
-        if food in parts_of:
-            parts = [(figures_of(part), grams) for part, grams in parts_of[food] if part != WATER]
-            total = sum((grams for _, grams in parts_of[food]), Decimal(0))
-            sums = summed(food, parts, total, SUM_SOURCE, _NOTE)
-            new = {component: row for component, row in sums.items() if component not in own}
-            added.extend(new.values())
-            figures[food] = {**own, **new}
-        return figures[food]
+    def __init__(self, mixtures: Iterable[MixtureRow], told: Mapping[str, Figures]) -> None:
+        parts_of: dict[str, list[tuple[str, Decimal]]] = {}
+        for line in mixtures:
+            parts_of.setdefault(line.food, []).append((line.part, line.grams))
+        self._parts_of = {food: parts for food, parts in parts_of.items() if _weight(parts) > 0}
+        self._told = told
+        self._figures: dict[str, Figures] = {}
 
-    composites = {}
-    for food in parts_of:
-        if len(figures_of(food)) == len(COMPONENTS) and food not in told:
-            composites[food] = _mixture(food, parts_of, told)
-    return Summed(tuple(added), MappingProxyType(composites))
+    def figures_of(self, food: str) -> Figures:
+        """What is known of a food, by rows of its own and by the sum of its parts."""
+        if food not in self._parts_of:
+            return self._told.get(food, {})
+        if food not in self._figures:
+            own = self._told.get(food, {})
+            self._figures[food] = own  # while its parts are looked at: a mixture that holds itself ends here
+            parts = [(self.figures_of(part), grams) for part, grams in self._parts_of[food] if part != WATER]
+            sums = summed(food, parts, _weight(self._parts_of[food]), SUM_SOURCE, _NOTE)
+            self._figures[food] = {**sums, **own}
+        return self._figures[food]
 
+    def composite_of(self, food: str) -> Mixture | None:
+        """The single foods in a mixture that is nothing but a known sum, in millionths, else None.
 
-def _mixture(food: str, parts_of: Mapping[str, list[tuple[str, Decimal]]], told: Mapping[str, Figures]) -> Mixture:
-    """The single foods in a mixture, in milligrams; in the worst case a recipe has more of each by its margin."""
-    whole: dict[str, Decimal] = {}
+        In the worst case a recipe has more of each by its margin.
+        """
+        if not self._only_summed(food) or len(self.figures_of(food)) < len(COMPONENTS):
+            return None
+        whole: dict[str, Decimal] = {}
+        self._pour(food, Decimal(1), whole)
+        parts = tuple(
+            MixturePart(food=part, grams=milligrams, most_hundredths=milligrams * _RECIPE_HUNDREDTHS)
+            for part, milligrams in ((part, math.ceil(share * _MILLION)) for part, share in whole.items())
+        )
+        return Mixture(shares=1, share_grams=_MILLION, parts=parts)
 
-    def pour(food: str, grams: Decimal) -> None:
-        if food not in parts_of or food in told:
-            whole[food] = whole.get(food, Decimal(0)) + grams
+    def _only_summed(self, food: str) -> bool:
+        return food in self._parts_of and food not in self._told
+
+    def _pour(self, food: str, share: Decimal, whole: dict[str, Decimal]) -> None:
+        if not self._only_summed(food):
+            whole[food] = whole.get(food, Decimal(0)) + share
             return
-        total = sum((share for _, share in parts_of[food]), Decimal(0))
-        for part, share in parts_of[food]:
-            pour(part, grams * share / total)
+        total = _weight(self._parts_of[food])
+        for part, grams in self._parts_of[food]:
+            if part != WATER:
+                self._pour(part, share * grams / total, whole)
 
-    total = sum((grams for _, grams in parts_of[food]), Decimal(0))
-    for part, grams in parts_of[food]:
-        pour(part, grams)
-    parts = tuple(
-        MixturePart.model_construct(food=part, grams=milligrams, most_hundredths=milligrams * _RECIPE_HUNDREDTHS)
-        for part, milligrams in ((part, int(-(-grams * 1000 // 1))) for part, grams in whole.items() if part != WATER)
-    )
-    return Mixture.model_construct(shares=1, share_grams=int(total * 1000), parts=parts)
+
+def _weight(parts: Sequence[tuple[str, Decimal]]) -> Decimal:
+    return sum((grams for _, grams in parts), Decimal(0))

@@ -89,7 +89,7 @@ def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
         component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
         for component, row in rows.items()
     }
-    if doubted and thing.food.id not in tables.composites:  # of a mixture it is its parts that are measured or not
+    if doubted and tables.composite_of(thing.food.id) is None:  # of a mixture it is its parts that are measured or not
         plan, _ = thing.brings.by_class[thing.food.cutoff_class]
         better = Brings({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
         yield _figure(thing, "measured", doubted, better, wanted)
