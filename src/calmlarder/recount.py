@@ -118,7 +118,8 @@ def _at_worst(row: Row) -> Decimal:
 
 
 def _up(value: Decimal) -> Decimal:
-    return value.quantize(Decimal("0.001"), rounding=ROUND_UP)
+    # What is left of a division by thirds is no more of anything.
+    return round(value, 12).quantize(Decimal("0.001"), rounding=ROUND_UP)
 
 
 def taken_apart(

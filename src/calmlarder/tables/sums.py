@@ -51,7 +51,8 @@ def summed(
 
 
 def _up(value: Decimal) -> Decimal:
-    return value.quantize(Decimal("0.001"), rounding=ROUND_UP)
+    # What is left of a division by thirds is no more of anything.
+    return round(value, 12).quantize(Decimal("0.001"), rounding=ROUND_UP)
 
 
 class Sums:
