@@ -42,11 +42,18 @@ def test_shipped_tables_hold() -> None:
     assert covered.decisive_sourced_percent >= 80
 
 
+def test_no_doubt_is_left_about_the_shipped_tables(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["tables", "check"]) == 0
+    assert "doubt:" not in capsys.readouterr().out
+
+
 def test_fixed_headers() -> None:
     folder = shipped("ingredient_tables")
     first = {path.stem: path.read_text(encoding="utf-8").splitlines()[0] for path in folder.glob("*.csv")}
     assert first["foods"] == FOODS
     assert first["fermentables"] == "food,component,g_per_100g,high,basis,source,code,note"
+    assert first["mixtures"] == "food,part,grams,source,note"
+    assert first["published_protein"] == "source,code,name,protein_g"
     assert first["caps"] == "profile,scope,group,grams,applies_to,holds,source"
     assert first["sources"] == "key,citation,licence,seen_as"
 
