@@ -11,7 +11,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.recount import DIETS, Row, load_of, rows
+from calmlarder.recount import DIETS, Row, figures_of, load_of, mixtures, rows, taken_apart, within
 
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -35,8 +35,9 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
-    figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
+    mixed = mixtures(table_folders)
+    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    figures = figures_of(table_folders, mixed, used)
     caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (
         *wrong,
@@ -46,7 +47,7 @@ def verify(
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, recipes),
         *_timeline(dinner, request),
-        *_caps(dinner, plate, request, foods, figures, list(caps.values())),
+        *_caps(dinner, apart(plate, mixed, figures), request, foods, figures, list(caps.values())),
         *_protein(dinner, plate, request, foods),
         *_lysine(dinner, plate, request, foods),
     )
@@ -78,6 +79,17 @@ def plate_of(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mappi
             for part in mixture["parts"]
         ]
     return found
+
+
+def apart(
+    plate: Sequence[Part], mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
+) -> list[Part]:
+    """The same dish with mixtures that are nothing but a sum taken apart, so that each part counts in its class."""
+    return [
+        Part(food, planned * part.grams, most * part.most)
+        for part in plate
+        for food, planned, most in taken_apart(part.food, mixed, figures)
+    ]
 
 
 def _given(

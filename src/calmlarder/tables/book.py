@@ -7,14 +7,15 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source, Swap
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
 class Tables(BaseModel):
     """All rows, in file order, and the lookups the rest of the program needs.
 
-    `mixtures` tells the parts of those foods that are dishes put into boxes.
+    `parts` are the rows of mixtures.csv; `mixtures` tells the parts of those foods that are dishes put into boxes.
     """
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
@@ -28,6 +29,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    parts: tuple[MixtureRow, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
@@ -43,8 +45,19 @@ class Tables(BaseModel):
         return found
 
     def fermentables_of(self, food_id: str) -> Mapping[Component, Fermentable]:
-        """The known components of a food; a component that is missing is unknown, not zero."""
-        return self._by_food.get(food_id, {})
+        """The known components of a food; a component that is missing is unknown, not zero.
+
+        Of a mixture, what no row tells is the sum of its parts.
+        """
+        return self._sums.figures_of(food_id)
+
+    @cached_property
+    def _sums(self) -> Sums:
+        return Sums(self.parts, self._by_food)
+
+    def composite_of(self, food_id: str) -> Mixture | None:
+        """The single foods in a mixture that is nothing but the sum of its parts; each counts in its own class."""
+        return self._sums.composite_of(food_id)
 
     def unknown_of(self, food_id: str) -> tuple[Component, ...]:
         """Components of a food that no row tells."""

@@ -130,6 +130,7 @@ BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
     {
         "analysed": Decimal(1),
         "published": Decimal(1),
+        "summed": Decimal("1.25"),  # of measured parts, but of a recipe that is not the very one
         "borrowed": Decimal("1.25"),
         "recalled": Decimal("1.25"),
         "assumed": Decimal("1.5"),
@@ -164,6 +165,28 @@ class Fermentable(Row):
     def worst_g(self) -> Decimal:
         """Grams in 100 g in the worst case: the high end of a range, else the figure with the margin of its basis."""
         return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
+
+
+WATER = "water"  # part of a mixture that counts in its weight alone; it is no food of the tables
+
+
+class MixtureRow(Row):
+    """Grams of a part in a mixture: another food, which may be a mixture itself, or water.
+
+    Less than no water is what boils away.
+    """
+
+    food: FoodId
+    part: FoodId
+    grams: Decimal
+    source: Annotated[str, Field(min_length=1)]
+    note: str
+
+    @model_validator(mode="after")
+    def _of_something(self) -> "MixtureRow":
+        if self.grams == 0 or (self.grams < 0 and self.part != WATER):
+            raise ValueError("grams must be above zero; only water may boil away")
+        return self
 
 
 class Name(Row):
