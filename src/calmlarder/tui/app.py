@@ -1,23 +1,25 @@
 """The terminal program."""
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from textual import work
 from textual.actions import ActionParseResult
-from textual.app import App
+from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
+from textual.screen import Screen
 
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
+from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -46,10 +48,11 @@ class LarderApp(App[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
-        Binding("f3", "tonight", "Tonight", show=False),
-        Binding("ctrl+n", "plan", "Plan", show=False),
-        Binding("ctrl+r", "adapt", "A recipe", show=False),
-        Binding("f1", "help", "Help", show=False),
+        Binding("f3", "tonight", "Tonight's dinner", show=False),
+        Binding("ctrl+n", "plan", "Plan the next sittings", show=False),
+        Binding("ctrl+r", "adapt", "A recipe that somebody else wrote", show=False),
+        Binding("ctrl+p", "command_palette", "Keys", priority=True),
+        Binding("f1", "help", "Help"),
     ]
 
     def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] | None = None) -> None:
@@ -74,6 +77,11 @@ class LarderApp(App[None]):
         except CannotGoOn as stop:
             tell(self, stop)
             return True
+
+    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
+        """What every key of a screen does, to find by its words; and the colours."""
+        yield from commands_of(screen)
+        yield SystemCommand("Colours", "light or dark, for this time", self.action_change_theme)
 
     def on_mount(self) -> None:
         """The larder first."""

@@ -7,9 +7,10 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 
 from calmlarder.tui.clock import timeline_text
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
@@ -26,14 +27,13 @@ class CookScreen(Screen[bool]):
     """The method large; space goes on. Gives True when it was cooked."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("space,right,enter", "step(1)", "Next step"),
-        Binding("left,backspace", "step(-1)", "Step back"),
-        Binding("b", "begin", "Begin"),
-        Binding("w", "weighed", "Weighed…"),
-        Binding("t", "timer", "Timer…"),
+        Binding("space,right,enter", "step(1)", "Next"),
+        Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("c", "cooked", "Cooked"),
-        Binding("escape", "leave", "Back"),
-        Binding("f1", "app.help", "Help", show=False),
+        Binding("w", "weighed", "Weighed"),
+        Binding("t", "timer", "Timer"),
+        Binding("b", "begin", "Begin"),
+        Binding("escape", "leave", "Leave"),
     ]
 
     def __init__(self, kitchen: Kitchen, dinner: "Dinner", counted: "tuple[Counted, ...]" = ()) -> None:
@@ -54,7 +54,7 @@ class CookScreen(Screen[bool]):
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Static("", id="timeline", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """The first step."""

@@ -7,7 +7,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 
 from calmlarder.export.days_text import days_text
 from calmlarder.export.style import Style
@@ -15,6 +15,7 @@ from calmlarder.export.waste_text import waste_text
 from calmlarder.ledger.advice import advise
 from calmlarder.ledger.together import related
 from calmlarder.ledger.waste import waste
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
@@ -29,7 +30,6 @@ class DaysScreen(Screen[None]):
         Binding("plus,equals_sign", "span(1)", "More days"),
         Binding("minus", "span(-1)", "Fewer"),
         Binding("escape", "app.pop_screen", "Back"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -42,7 +42,7 @@ class DaysScreen(Screen[None]):
         yield Header(icon="")
         with VerticalScroll(id="days-scroll"):
             yield Static("", id="days", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """The last four weeks."""

@@ -41,7 +41,9 @@ Esc goes back; where timers run or weights are typed it asks first.
 RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
 F7 saves the changed recipe, Esc goes back to the recipe.
 
-EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
+EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves, Ctrl+P lists all keys of a screen to search in. \
+A key below the screen may be clicked; a click beside what opened over a screen puts it away. \
+Nothing leaves this machine.
 
 Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \
 each group against its cap for one person.

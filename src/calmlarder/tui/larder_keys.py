@@ -15,6 +15,9 @@ from calmlarder.tui.told import told
 if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
 
+# What these keys do is done with a lot: while there is none they are not offered.
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why"})
+
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
@@ -26,15 +29,24 @@ class LarderKeys(Screen[None]):
         self._kitchen = kitchen
         self._shown: list[KeptLot] = []
         self._filter = ""
+        self._is_kept = False
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """The keys that can do something now; the others are not shown."""
+        if action in _OF_A_LOT:
+            return bool(self._shown)
+        return action != "demo" or not self._is_kept
 
     def refill(self) -> None:
         """Show what is there now."""
         table = self.query_one(LotsTable)
         kept = self._kitchen.lots()
+        self._is_kept = bool(kept)
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
         table.fill([row_of(one, self._kitchen) for one in self._shown])
         self.query_one("#empty").display = not kept
         table.display = bool(kept)
+        self.refresh_bindings()
 
     def _chosen(self) -> KeptLot | None:
         row = self.query_one(LotsTable).cursor_row
@@ -125,9 +137,6 @@ class LarderKeys(Screen[None]):
 
     def action_demo(self) -> None:
         """The larder of an invented household, where nothing is kept yet."""
-        if self._kitchen.lots():
-            self.notify("there is a larder already")
-            return
         text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
         readings = [reading for line in text.splitlines() if (reading := self._kitchen.read(line)) is not None]
         self._kitchen.keep([reading.lot for reading in readings if reading.lot is not None])

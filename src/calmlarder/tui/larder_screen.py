@@ -5,9 +5,10 @@ from typing import ClassVar
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.widgets import DataTable, Footer, Header, Input, Static
+from textual.widgets import DataTable, Header, Input, Static
 
 from calmlarder.larder.reading import Reading
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
@@ -32,27 +33,27 @@ _LOOK_AGAIN_S = 1.0
 class LarderScreen(LarderKeys):
     """Where the program opens; the line has the focus."""
 
+    # In the order in which they matter: what does not fit below the screen is in the help and the list of all keys.
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
         Binding("p,ctrl+n", "app.plan", "Plan", key_display="^n"),
+        Binding("f5", "used", "Used"),
+        Binding("f6", "thrown", "Thrown"),
+        Binding("f7", "freeze", "Frozen"),
+        Binding("f8", "demo", "Demo larder"),
+        Binding("ctrl+z", "undo", "Undo"),
+        Binding("f4", "edit", "Edit"),
+        Binding("f2", "app.limits", "Limits"),
+        Binding("ctrl+l", "days", "Days"),
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
-        Binding("f1", "app.help", "Help"),
-        Binding("f5", "used", "Used up"),
-        Binding("f6", "thrown", "Thrown"),
-        Binding("f7", "freeze", "Frozen"),
-        Binding("f2", "app.limits", "Limits"),
-        Binding("s,ctrl+s", "swap", "Swap", show=False),
-        Binding("w,ctrl+o", "why", "Why", show=False),
-        Binding("f9", "figures", "Figures", show=False),
-        Binding("f8", "demo", "Demo larder", show=False),
-        Binding("ctrl+t", "begin('ate ')", "Ate…", show=False),
-        Binding("ctrl+g", "begin('feel ')", "Gut…", show=False),
-        Binding("ctrl+l", "days", "Days"),
-        Binding("ctrl+z", "undo", "Undo"),
-        Binding("ctrl+y", "redo", "Redo", show=False),
-        Binding("f4", "edit", "Edit"),
+        Binding("s,ctrl+s", "swap", "What can stand in for it", show=False),
+        Binding("w,ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
+        Binding("f9", "figures", "Where its figures come from", show=False),
+        Binding("ctrl+t", "begin('ate ')", "Log what was eaten", show=False),
+        Binding("ctrl+g", "begin('feel ')", "Log how the gut feels", show=False),
+        Binding("ctrl+y", "redo", "Do again what was taken back", show=False),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -69,7 +70,7 @@ class LarderScreen(LarderKeys):
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield LotsTable()
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""

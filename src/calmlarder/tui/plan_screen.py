@@ -7,8 +7,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.message import Message
 from textual.screen import Screen
-from textual.widgets import Footer, Header, OptionList, Static
+from textual.widgets import Header, OptionList, Static
 
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.plan_asked import USUAL_DAYS, Key, fewer_or_more, key_of, sittings_asked
 from calmlarder.tui.plan_board import PlanBoard
@@ -28,14 +29,13 @@ class PlanScreen(Screen[None]):
         Binding("enter", "details", "Dinner", show=False),
         Binding("p", "pin", "Pin"),
         Binding("x", "bar", "Not this"),
+        Binding("escape", "leave", "Larder"),
+        Binding("n", "again", "Again"),
         Binding("r", "redo", "Redo"),
-        Binding("plus,equals_sign", "days(1)", "Days", key_display="+-"),
-        Binding("minus", "days(-1)", "Fewer", show=False),
+        Binding("plus,equals_sign", "days(1)", "Days"),
+        Binding("minus", "days(-1)", "Fewer days", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("full_stop", "stop", "Enough", show=False),
-        Binding("escape", "leave", "Larder"),
-        Binding("n", "again", "Plan again"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     class Told(Message):
@@ -70,7 +70,7 @@ class PlanScreen(Screen[None]):
         yield Static("", id="asked", markup=False)
         yield Static("", id="measure", markup=False)
         yield self._board
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Plan at once."""

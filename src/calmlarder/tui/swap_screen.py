@@ -11,7 +11,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, OptionList, Static
+from textual.widgets import Header, OptionList, Static
 
 from calmlarder.larder.usable import why_unfit
 from calmlarder.patterns.load import load_patterns
@@ -20,6 +20,7 @@ from calmlarder.swaps.model import MOST_GRAMS, Answer, Asked, told_grams
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -80,7 +81,6 @@ class SwapScreen(Screen[Swapped | None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, asked: SwapAsked) -> None:
@@ -94,7 +94,7 @@ class SwapScreen(Screen[Swapped | None]):
         yield OptionList(*map(Text, self._names()), id="swaps")
         with VerticalScroll(id="swap-scroll"):
             yield Static("", id="swap", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready to choose."""

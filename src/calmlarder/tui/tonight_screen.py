@@ -7,11 +7,12 @@ from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.held import AT_FAULT, Held, held
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.tonight_asking import MOST_DINNERS, AsksOfDinner
 
@@ -31,25 +32,24 @@ class TonightScreen(AsksOfDinner):
     """Proposes, and listens."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "cook", "Cook this"),
+        Binding("enter", "cook", "Cook"),
         Binding("n", "another", "Another"),
-        Binding("m", "more_like", "More like it", show=False),
-        Binding("u", "use", "Use…"),
-        Binding("x", "without", "Not this…"),
-        Binding("v", "never", "Never…", show=False),
-        Binding("i", "figures", "Figures…", show=False),
-        Binding("c", "change", "Swap…", show=False),
-        Binding("w", "why", "Why…", show=False),
+        Binding("x", "without", "Not this"),
+        Binding("escape", "app.pop_screen", "Larder"),
+        Binding("u", "use", "Use"),
+        Binding("t", "minutes", "Time"),
+        Binding("w", "why", "Why"),
+        Binding("c", "change", "Swap"),
         Binding("plus,equals_sign", "people(1)", "More people"),
         Binding("minus", "people(-1)", "Fewer"),
-        Binding("t", "minutes", "Time"),
-        Binding("s", "sitting", "Sitting"),
-        Binding("d", "diet", "Diet"),
-        Binding("p", "profile", "Profile", show=False),
+        Binding("m", "more_like", "More like it", show=False),
+        Binding("v", "never", "Never this food again", show=False),
+        Binding("i", "figures", "Where the figures of a food come from", show=False),
+        Binding("s", "sitting", "Another kind of sitting", show=False),
+        Binding("d", "diet", "Another diet", show=False),
+        Binding("p", "profile", "Another profile of caps", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
-        Binding("escape", "app.pop_screen", "Larder"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -66,7 +66,7 @@ class TonightScreen(AsksOfDinner):
                 yield Static("thinking…", id="dinner", markup=False)
             with VerticalScroll(id="beside"):
                 yield Static("", id="figures", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Solve at once."""

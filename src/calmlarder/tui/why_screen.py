@@ -7,10 +7,11 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.tui.held import AT_FAULT, why_faults
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -28,7 +29,6 @@ class WhyScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
         Binding("full_stop", "stop", "Enough", show=False),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, kitchen: Kitchen, food: str, wanted: "Wanted") -> None:
@@ -45,7 +45,7 @@ class WhyScreen(Screen[None]):
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
             yield Static("", id="why", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ask at once."""
