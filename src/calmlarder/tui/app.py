@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
@@ -28,6 +29,7 @@ from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _AFTER_FIRST_PAINT_S = 1.0
+_SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
 _LOADED_LATER = (
     "calmlarder.compose.compose",
@@ -55,9 +57,18 @@ class LarderApp(App[None]):
         Binding("f1", "help", "Help"),
     ]
 
-    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] | None = None) -> None:
+    def __init__(
+        self,
+        home: Path,
+        tables: Tables,
+        today: date,
+        folders: Sequence[Path] | None = None,
+        clock: Clock | None = None,
+    ) -> None:
+        """`clock` tells the day as long as the program runs; without one it stays `today`."""
         self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
+        self._clock = clock
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
@@ -90,7 +101,20 @@ class LarderApp(App[None]):
             from calmlarder.tui.limits_screen import LimitsScreen
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
+        self.set_interval(LOOK_S, self.look_at_clock)
+        self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
+
+    def look_at_clock(self) -> None:
+        """Past midnight every screen goes on with the new day."""
+        day = self._kitchen.today if self._clock is None else self._clock()
+        if day == self._kitchen.today:
+            return
+        self._kitchen.turn_to(day)
+        for screen in self.screen_stack:
+            if isinstance(screen, TurnsWithDay):
+                screen.day_turned()
+        self.notify(turned_words(day), timeout=_SEEN_S)
 
     @work(thread=True)
     def _load_solver(self) -> None:

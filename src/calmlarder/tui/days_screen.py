@@ -6,7 +6,6 @@ from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.screen import Screen
 from textual.widgets import Header, Static
 
 from calmlarder.export.days_text import days_text
@@ -15,6 +14,7 @@ from calmlarder.export.waste_text import waste_text
 from calmlarder.ledger.advice import advise
 from calmlarder.ledger.together import related
 from calmlarder.ledger.waste import waste
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
@@ -23,7 +23,7 @@ _ROOM = 6  # columns of padding and scroll bar
 _NARROWEST = 40
 
 
-class DaysScreen(Screen[None]):
+class DaysScreen(TurnsWithDay[None]):
     """One page to scroll."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -61,6 +61,10 @@ class DaysScreen(Screen[None]):
         advised = advise(entries, kitchen.today, kitchen.tables)
         lines = [*days_text(days, related(days), style), "", *waste_text(thrown, advised, style)]
         self.query_one("#days", Static).update("\n".join(lines))
+
+    def draw_new_day(self) -> None:
+        """Another day is the last one."""
+        self._show()
 
     def action_span(self, by: int) -> None:
         """More days or fewer."""

@@ -41,6 +41,11 @@ class Kitchen:
         self.today = today
         self._reader = LarderReader(tables, today)
 
+    def turn_to(self, day: date) -> None:
+        """Another day has begun: lines are read, and days left are counted, from it."""
+        self.today = day
+        self._reader = LarderReader(self._plain_tables, day)
+
     def read(self, text: str) -> Reading | None:
         """What a typed line means."""
         return self._reader.read(text, "this line")

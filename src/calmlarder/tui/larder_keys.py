@@ -3,10 +3,9 @@
 from importlib import resources
 from typing import TYPE_CHECKING
 
-from textual.screen import Screen
-
 from calmlarder.store.larder import KeptLot
 from calmlarder.tables.vocabulary import How, Why
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.meaning import row_of
@@ -21,7 +20,7 @@ _OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "w
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
-class LarderKeys(Screen[None]):
+class LarderKeys(TurnsWithDay[None]):
     """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
     def __init__(self, kitchen: Kitchen) -> None:

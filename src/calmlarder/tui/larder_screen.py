@@ -8,6 +8,7 @@ from textual.binding import Binding, BindingType
 from textual.widgets import DataTable, Header, Input, Static
 
 from calmlarder.larder.reading import Reading
+from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
@@ -74,11 +75,27 @@ class LarderScreen(LarderKeys):
 
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
-        self.sub_title = "larder"
+        self._say_day()
         self.refill()
         self.query_one(Input).focus()
         self._seen = self._kitchen.store.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
+
+    def _say_day(self) -> None:
+        self.sub_title = f"larder, {self._kitchen.today:%a %d %b}"
+
+    def draw_new_day(self) -> None:
+        """Days left from today; what is typed is read anew, and where nothing is, the line below says what day it is.
+
+        That line stays when the note of it is long gone.
+        """
+        self._say_day()
+        self.refill()
+        typed = self.query_one("#line", Input)
+        if typed.value:
+            self.say_meaning(Input.Changed(typed, typed.value))
+        else:
+            self.query_one("#meaning", Static).update(turned_words(self._kitchen.today))
 
     def _look_again(self) -> None:
         """Another program may work on the same larder."""
@@ -89,6 +106,7 @@ class LarderScreen(LarderKeys):
 
     def on_screen_resume(self) -> None:
         """Something may have been cooked meanwhile."""
+        super().on_screen_resume()
         self.refill()
 
     @on(LotsTable.Refitted)

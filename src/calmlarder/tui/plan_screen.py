@@ -6,9 +6,9 @@ from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.message import Message
-from textual.screen import Screen
 from textual.widgets import Header, OptionList, Static
 
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.plan_asked import USUAL_DAYS, Key, fewer_or_more, key_of, sittings_asked
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from calmlarder.plan.planned import SittingPlanned
 
 
-class PlanScreen(Screen[None]):
+class PlanScreen(TurnsWithDay[None]):
     """Plans in a thread; a pinned dish stays in the next round, a barred one does not come again at its sitting."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -176,6 +176,10 @@ class PlanScreen(Screen[None]):
             aside = self._put_aside(*chosen)
             others = tuple(dish for dish in self._board.dishes if chosen[0] not in dish.column.covers)
             self._go(others, aside)
+
+    def draw_new_day(self) -> None:
+        """Plan from today; what was pinned or barred belongs to sittings of other places."""
+        self.action_forget()
 
     def action_days(self, by: int) -> None:
         """More days or fewer."""

@@ -3,11 +3,10 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from textual.screen import Screen
-
 from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
 from calmlarder.tui.request import request_of
@@ -20,7 +19,7 @@ if TYPE_CHECKING:
 MOST_DINNERS = 9  # of one evening, one after the other
 
 
-class AsksOfDinner(Screen[None]):
+class AsksOfDinner(TurnsWithDay[None]):
     """What is asked of an evening; `again` looks for a dinner anew after each change."""
 
     def __init__(self, kitchen: Kitchen, again: Callable[[], None]) -> None:

@@ -70,11 +70,11 @@ class TonightScreen(AsksOfDinner):
 
     def on_mount(self) -> None:
         """Solve at once."""
-        self.sub_title = "tonight"
         self.solve()
 
     def solve(self) -> None:
         """Say what is asked, and look for it."""
+        self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
         minutes = f"{self._minutes} minutes" if self._minutes else "any time"
         parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
         parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
@@ -154,6 +154,10 @@ class TonightScreen(AsksOfDinner):
         if beside:
             style = Style(False, True, max(_NARROWEST, figures_place.size.width))
             figures_place.update("\n".join(figures_text(dinner, self._wanted, style) for dinner in one.dinners))
+
+    def draw_new_day(self) -> None:
+        """What was proposed yesterday may be past its day now."""
+        self._start_again()
 
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""
