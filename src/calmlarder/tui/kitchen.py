@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
@@ -20,7 +21,7 @@ from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
-from calmlarder.store.eaten import eaten_before, log, may_count
+from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
 from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
@@ -28,6 +29,9 @@ from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
+
+if TYPE_CHECKING:
+    from calmlarder.plan.sittings import Key
 
 
 class Kitchen:
@@ -117,6 +121,12 @@ class Kitchen:
         now, held = self.now(), self.settled()
         who = (ME,) if people == 1 else ()
         return Stacking(at=now, window_hours=held.window_hours, fade=held.fade, who=who, offsets_min=offsets_at(now))
+
+    def sittings_done(self) -> "frozenset[Key]":
+        """What was eaten today already."""
+        from calmlarder.plan.done import sittings_done
+
+        return sittings_done(eaten_on(self.store, self.today), self.today)
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""

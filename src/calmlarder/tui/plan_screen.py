@@ -8,10 +8,11 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 from textual.widgets import Header, OptionList, Static
 
+from calmlarder.plan.sittings import Key
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.plan_asked import USUAL_DAYS, Key, fewer_or_more, key_of, sittings_asked
+from calmlarder.tui.plan_asked import USUAL_DAYS, fewer_or_more, sittings_asked
 from calmlarder.tui.plan_board import PlanBoard
 from calmlarder.tui.plan_lines import asked_line, measure_line, sitting_lines
 from calmlarder.tui.plan_work import Outcome, Round, work_on
@@ -58,7 +59,6 @@ class PlanScreen(TurnsWithDay[None]):
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
         self._barred: frozenset[tuple[Key, str]] = frozenset()
-        self._done: frozenset[Key] = frozenset()
         self._round: Round | None = None
         self._board = PlanBoard()
         self._finished = False
@@ -97,7 +97,7 @@ class PlanScreen(TurnsWithDay[None]):
         if before is not None and kept and before.lots != lots:
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
-        asked = sittings_asked(kitchen, self._days, self._barred | barred, self._done)
+        asked = sittings_asked(kitchen, self._days, self._barred | barred)
         number = 1 if before is None else before.number + 1
         self._round = Round(
             number, lots, asked, request_of(kitchen), kitchen.tables, kitchen.folders, kept, Stop()
@@ -184,7 +184,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_days(self, by: int) -> None:
         """More days or fewer."""
         days = fewer_or_more(self._days, by)
-        if days != self._days and sittings_asked(self._kitchen, days, (), self._done):
+        if days != self._days:
             self._days = days
             self._go()
 
@@ -226,10 +226,6 @@ class PlanScreen(TurnsWithDay[None]):
 
         def done(cooked: bool | None) -> None:
             if cooked:
-                self._done |= {key_of(one.at, one.sitting)}
-                self._pins, self._barred = frozenset(), frozenset()
-                while not sittings_asked(self._kitchen, self._days, (), self._done):
-                    self._days += 1
-                self._go()
+                self.action_forget()
 
         self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first), done)
