@@ -104,7 +104,7 @@ def test_a_line_with_a_slash_filters_the_list(play: Callable[..., LarderApp]) ->
         await pilot.press("f8")
         await pilot.pause()
         before = foods(app)
-        await pilot.press("slash", "t", "o", "f", "u")
+        await pilot.press("escape", "slash", "t", "o", "f", "u")
         await pilot.pause()
         assert foods(app) == ["firm tofu"]
         await pilot.press("enter", "f5")

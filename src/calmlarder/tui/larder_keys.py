@@ -1,6 +1,5 @@
 """The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
 
-from importlib import resources
 from typing import TYPE_CHECKING
 
 from calmlarder.store.larder import KeptLot
@@ -132,11 +131,4 @@ class LarderKeys(TurnsWithDay[None]):
         """Do it again."""
         words = self._kitchen.store.redo()
         self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
-        self.refill()
-
-    def action_demo(self) -> None:
-        """The larder of an invented household, where nothing is kept yet."""
-        text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
-        readings = [reading for line in text.splitlines() if (reading := self._kitchen.read(line)) is not None]
-        self._kitchen.keep([reading.lot for reading in readings if reading.lot is not None])
         self.refill()
