@@ -22,7 +22,7 @@ from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
 from calmlarder.store.ledger import end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
@@ -88,14 +88,14 @@ class Kitchen:
         same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
         return lot.line if same else lot_line(lot, self.tables)
 
-    def freeze(self, one: KeptLot) -> str | None:
-        """A lot put into the freezer, or out of it; why not, where it must stay as it is."""
+    def freeze(self, one: KeptLot, grams: float | None = None) -> str | None:
+        """A lot or grams of it put into the freezer, or out of it; why not, where it must stay as it is."""
         if one.lot.place == "freezer":
-            self.store.change_lots({one.id: kept(thawed(one.lot, self.today))}, f"thaw {one.lot.line}")
+            move(self.store, one, lambda lot: thawed(lot, self.today), "thaw", self.tables, grams)
             return None
         why = why_not_frozen(one.lot)
         if why is None:
-            self.store.change_lots({one.id: kept(frozen(one.lot, self.today))}, f"freeze {one.lot.line}")
+            move(self.store, one, lambda lot: frozen(lot, self.today), "freeze", self.tables, grams)
         return why
 
     def profile(self) -> Profile:
@@ -174,9 +174,9 @@ class Kitchen:
         """The ledger up to today."""
         return [entry for entry in ended(self.store) if entry.on <= self.today]
 
-    def take_out(self, one: KeptLot, how: How, why: Why | None = None) -> None:
-        """A lot eaten, given or thrown away."""
-        end(self.store, [one], self.tables, self.today, how, why)
+    def take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
+        """A lot, or grams of it, eaten, given or thrown away."""
+        end(self.store, [one], self.tables, self.today, how, why, grams)
 
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""

@@ -11,10 +11,11 @@ from calmlarder.tui.meaning import row_of
 from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
+    from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 
 # What these keys do is done with a lot: while there is none they are not offered.
-_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why"})
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why", "part"})
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
@@ -57,38 +58,67 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_used(self) -> None:
         """The chosen lot is used up."""
-        self._take_out("eaten")
+        one = self._chosen()
+        if one is not None:
+            self._take_out(one, "eaten")
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
         one = self._chosen()
         if one is not None:
-            why = self._kitchen.freeze(one)
-            if why is not None:
-                self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
-            self.refill()
-            # It stands elsewhere now: the next key is meant for it, not for what came into its row.
-            self._choose(one.id)
+            self._freeze(one)
+
+    @told
+    def _freeze(self, one: KeptLot, grams: float | None = None) -> None:
+        done = "thawed" if one.lot.place == "freezer" else "frozen"
+        why = self._kitchen.freeze(one, grams)
+        if why is not None:
+            self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
+        else:
+            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
+        # It stands elsewhere now: the next key is meant for it, not for what came into its row.
+        self._choose(one.id)
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.why_thrown import WhyThrown
+            self._throw(one)
 
-            def said(end: "End | None") -> None:
-                if end is not None:
-                    self._take_out(end.how, end.why)
+    def _throw(self, one: KeptLot, grams: float | None = None) -> None:
+        from calmlarder.tui.why_thrown import WhyThrown
 
-            self.app.push_screen(WhyThrown(one.lot.line), said)
+        def said(end: "End | None") -> None:
+            if end is not None:
+                self._take_out(one, end.how, end.why, grams)
+
+        self.app.push_screen(WhyThrown(_much(one, grams)), said)
+
+    def action_part(self) -> None:
+        """Part of the chosen lot is used, thrown away, given or frozen; the rest stays as it is."""
+        one = self._chosen()
+        if one is None:
+            return
+        from calmlarder.tui.part import Part
+
+        def said(part: "Parted | None") -> None:
+            if part is None:
+                return
+            if part.becomes == "moved":
+                self._freeze(one, part.grams)
+            elif part.becomes == "thrown":
+                self._throw(one, part.grams)
+            else:
+                self._take_out(one, part.becomes, None, part.grams)
+
+        self.app.push_screen(Part(one.lot), said)
 
     @told
-    def _take_out(self, how: How, why: Why | None = None) -> None:
-        one = self._chosen()
-        if one is not None:
-            self._kitchen.take_out(one, how, why)
-            self.notify(f"{_ENDED[how]}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
-            self.refill()
+    def _take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
+        self._kitchen.take_out(one, how, why, grams)
+        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
 
     def action_days(self) -> None:
         """Days side by side, and what was thrown."""
@@ -132,3 +162,7 @@ class LarderKeys(TurnsWithDay[None]):
         words = self._kitchen.store.redo()
         self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
         self.refill()
+
+
+def _much(one: KeptLot, grams: float | None) -> str:
+    return one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"

@@ -37,6 +37,7 @@ class LarderScreen(LarderEntry):
         Binding("f5", "used", "Used"),
         Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
+        Binding("f10,a", "part", "Part"),
         Binding("f8", "demo", "Demo larder"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("f4", "edit", "Edit"),

@@ -34,16 +34,15 @@ _WORDS: Mapping[End, str] = MappingProxyType(
 class WhyThrown(Over[End]):
     """The reasons by their first letters."""
 
-    def __init__(self, what: str, given: bool = True) -> None:
+    def __init__(self, what: str) -> None:
         super().__init__()
         self._what = what
-        self._keys = {key: end for key, end in _KEYS.items() if given or end.how == "thrown"}
 
     def compose(self) -> ComposeResult:
         """A line for each key."""
         with Vertical(id="choice"):
             yield Static(f"Thrown away: {self._what}. Why?", markup=False)
-            yield OptionList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in self._keys.items()))
+            yield OptionList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -52,11 +51,11 @@ class WhyThrown(Over[End]):
 
     def on_key(self, event: events.Key) -> None:
         """A reason; Enter goes to the list."""
-        if event.key in self._keys and event.key != "enter":
+        if event.key in _KEYS and event.key != "enter":
             event.stop()
-            self.dismiss(self._keys[event.key])
+            self.dismiss(_KEYS[event.key])
 
     @on(OptionList.OptionSelected)
     def chosen(self, event: OptionList.OptionSelected) -> None:
         """The marked one."""
-        self.dismiss(list(self._keys.values())[event.option_index])
+        self.dismiss(list(_KEYS.values())[event.option_index])
