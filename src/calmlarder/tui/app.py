@@ -25,6 +25,7 @@ from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
+from calmlarder.tui.smooth import kept_for_good, share_time
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
@@ -96,6 +97,7 @@ class LarderApp(App[None]):
 
     def on_mount(self) -> None:
         """The larder first."""
+        share_time()
         self.push_screen(LarderScreen(self._kitchen))
         if not self._store.settings() and not self._store.lots():
             from calmlarder.tui.limits_screen import LimitsScreen
@@ -119,8 +121,12 @@ class LarderApp(App[None]):
     @work(thread=True)
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
-        for name in _LOADED_LATER:
-            import_module(name)
+        with kept_for_good():
+            for name in _LOADED_LATER:
+                import_module(name)
+            from calmlarder.patterns.load import shipped_patterns
+
+            shipped_patterns()
 
     def on_unmount(self) -> None:
         """Close the store."""

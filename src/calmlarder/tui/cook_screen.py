@@ -153,15 +153,14 @@ class CookScreen(Screen[bool]):
     @told
     def _cooked(self, boxes: int) -> None:
         from calmlarder.compose.cooked import box_up, share_eaten
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         kitchen, dinner, eaters = self._kitchen, self._dinner, self._dinner.people - boxes
         now, tables = kitchen.now(), kitchen.tables
         entry = share_eaten(dinner, self._weighed, now, tables, eaters) if eaters else None
         lot, why = None, ""
         if boxes:
-            pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
+            pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)

@@ -76,7 +76,7 @@ class PlanScreen(TurnsWithDay[None]):
         """Plan at once."""
         self.sub_title = "plan"
         self.query_one(OptionList).focus()
-        self._go()
+        self.call_after_refresh(self._go)  # the screen is drawn before the solver wants the time
 
     def on_unmount(self) -> None:
         """However it is left, the solver ends."""
@@ -107,7 +107,8 @@ class PlanScreen(TurnsWithDay[None]):
         self.query_one("#measure", Static).update("planning…")
         self._look(self._round)
 
-    @work(thread=True, exclusive=True)
+    # With words of its own: without them every lot and table that is handed over would be written out for a log.
+    @work(thread=True, exclusive=True, description="plan")
     def _look(self, one: Round) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
         outcome = work_on(

@@ -14,12 +14,11 @@ from textual.screen import Screen
 from textual.widgets import Header, OptionList, Static
 
 from calmlarder.larder.usable import why_unfit
-from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.swaps.dish import dish_of
 from calmlarder.swaps.model import MOST_GRAMS, Answer, Asked, told_grams
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
-from calmlarder.tables.places import shipped
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
@@ -54,7 +53,7 @@ def swap_asked(
     if dinner is not None:
         own = [use.grams for use in dinner.uses if use.food == food_id]
         grams = min(Decimal(MOST_GRAMS), max(Decimal("0.1"), Decimal(sum(own)) / dinner.people))
-        pattern = next((one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern), None)
+        pattern = next((one for one in shipped_patterns() if one.id == dinner.pattern), None)
         dish = dish_of(food, pattern) if pattern is not None else None
     asked = Asked(
         food=food,

@@ -59,11 +59,10 @@ class AsksOfDinner(TurnsWithDay[None]):
             self._like = None
         elif self._composed and self._composed.dinners:
             from calmlarder.compose.dinner import liked
-            from calmlarder.patterns.load import load_patterns
-            from calmlarder.tables.places import shipped
+            from calmlarder.patterns.load import shipped_patterns
 
             dinner = self._composed.dinners[self._place]
-            slots = {pattern.id: pattern.slots for pattern in load_patterns(shipped("recipes"))}
+            slots = {pattern.id: pattern.slots for pattern in shipped_patterns()}
             self._like = liked(dinner, slots[dinner.pattern])
         else:
             return

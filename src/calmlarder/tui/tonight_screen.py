@@ -97,8 +97,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.compose.compose import compose
         from calmlarder.compose.dinner import dinner_of
         from calmlarder.export.checked import faults_of
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         worker: Worker[None] = get_current_worker()
         if worker.is_cancelled:
@@ -114,7 +113,7 @@ class TonightScreen(AsksOfDinner):
             if not faults_of([(dinner, ())], wanted, lots, folders):
                 self.app.call_from_thread(self._show_so_far, dinner)
 
-        composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
+        composed = compose(lots, wanted, shipped_patterns(), tables, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
 

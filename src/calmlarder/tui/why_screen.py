@@ -60,8 +60,7 @@ class WhyScreen(Screen[None]):
         """In a thread of its own; the solver is loaded here."""
         from calmlarder.compose.stop import Stop
         from calmlarder.compose.why.why import why
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         worker: Worker[None] = get_current_worker()
         stop = self._stop = Stop()
@@ -72,7 +71,7 @@ class WhyScreen(Screen[None]):
             if not worker.is_cancelled:
                 self.app.call_from_thread(self._so_far, plan.problem.pattern.id)
 
-        kitchen, patterns = self._kitchen, load_patterns(shipped("recipes"))
+        kitchen, patterns = self._kitchen, shipped_patterns()
         for answer in why(self._food, self._lots, self._wanted, patterns, kitchen.tables, better, stop):
             if worker.is_cancelled:
                 return
