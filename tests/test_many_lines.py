@@ -56,8 +56,6 @@ def test_the_demo_says_which_of_its_lines_is_not_clear_and_asks(play: Callable[.
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        await pilot.press("enter")
-        await pilot.pause()
         assert line.value == ""
         assert len(lines_kept(app)) == len(wanted)
 

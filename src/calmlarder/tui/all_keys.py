@@ -7,13 +7,14 @@ from typing import Any
 from textual.app import SystemCommand
 from textual.screen import Screen
 
-_OF_THE_LIST = {"command_palette", "help_quit"}
+# What Textual gives to every screen.
+_EVERYWHERE = {"command_palette", "help_quit", "focus_next", "focus_previous", "screen.copy_text"}
 
 
 def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
     """A command for each thing that a key does here, with the key beside it."""
     app = screen.app
-    seen = set(_OF_THE_LIST)
+    seen = set(_EVERYWHERE)
     for node, binding, enabled, _ in screen.active_bindings.values():
         action = binding.action.removeprefix("app.")
         # What moves about in a field or a list has no place of its own.

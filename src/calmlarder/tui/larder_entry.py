@@ -84,6 +84,7 @@ class LarderEntry(LarderKeys):
                 begins = f"{logged.word} " if logged else ""
                 line.value = begins + self._kitchen.renamed(reading.text, name)
                 line.focus()
+                self.keep_line(Input.Submitted(line, line.value))  # it is clear now
 
         self.app.push_screen(Choice("Which one?", names), picked)
 

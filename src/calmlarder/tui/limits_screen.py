@@ -21,7 +21,7 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.ticks import Ticks
 
 _WELCOME = (
-    "Five short questions. Enter or Tab goes on and leaves each as it is, Esc skips the rest. "
+    "Five short questions. Tab goes on and leaves each as it is, Enter opens a choice, Esc skips the rest. "
     "F2 brings you back. Nothing leaves this machine."
 )
 _HERE = "What is changed is kept at once. Tab goes on, Esc back to the larder."

@@ -213,6 +213,7 @@ class PlanScreen(TurnsWithDay[None]):
         """The chosen sitting whole."""
         chosen = self._board.chosen
         if chosen is None or chosen[1].dinner is None or self._board.outcome is None:
+            self.notify("no dish is planned there yet")
             return
         from calmlarder.plan.columns import wanted_at
         from calmlarder.tui.planned_dinner import PlannedDinner

@@ -65,7 +65,7 @@ class PlannedDinner(Screen[bool]):
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""
         if not self._first:
-            self.notify("only the first dinner of the plan is cooked from here")
+            self.notify("only tonight's dinner is cooked from here: this one waits for its day")
             return
         from calmlarder.tui.cook_screen import CookScreen
 
