@@ -103,3 +103,21 @@ def test_nothing_is_said_to_wait_where_all_is_clear(tmp_path: Path, tables: Tabl
     with Store.at(tmp_path) as store:
         found = taken(["kale 200g", "", "# a note"], Kitchen(store, tables, TODAY))
     assert (len(found.lots), found.waiting, found.words) == (1, [], "kept 1 line")
+
+
+def test_what_was_kept_stands_below_the_line_until_the_next_is_typed(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        line = app.screen.query_one(Input)
+        line.value = "cookd rice 350g made yesterday"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == ""
+        assert shown(app, "#meaning").startswith("kept: cooked white rice, 350 g, fridge")
+        line.value = "k"
+        await pilot.pause()
+        assert "kept" not in shown(app, "#meaning")
+        line.value = ""
+        await pilot.pause()
+        assert shown(app, "#meaning") == ""
+
+    play(act)

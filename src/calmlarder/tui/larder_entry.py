@@ -13,6 +13,7 @@ from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.many_lines import taken
+from calmlarder.tui.meaning import meaning
 from calmlarder.tui.told import told
 
 _MOST_ASKED = 9
@@ -30,6 +31,7 @@ class LarderEntry(LarderKeys):
         # Lines that were not clear when many came at once, and those put away with the line before them.
         self._waiting: list[str] = []
         self._waiting_away: list[str] = []
+        self._kept_words = ""  # the line that was kept last, until another is typed
 
     @on(Input.Submitted, "#line")
     @told
@@ -48,6 +50,7 @@ class LarderEntry(LarderKeys):
         if reading.lot is None:
             self._unclear(None, reading)
             return
+        self._kept_words = f"kept: {meaning(reading, self._kitchen)}"
         if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None

@@ -123,6 +123,7 @@ class LarderScreen(LarderEntry):
             words = meant(logged, self._kitchen).words
         else:
             reading = self._kitchen.read(event.value)
-            words = meaning(reading, self._kitchen) if reading else ""
+            words = meaning(reading, self._kitchen) if reading else self._kept_words
+            self._kept_words = "" if reading else self._kept_words
             words += f" ({len(self._waiting)} more to answer)" if words and self._waiting else ""
         self.query_one("#meaning", Static).update(words)
