@@ -15,10 +15,12 @@ from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.screen import Screen
 
+from calmlarder.matching.clean import clean
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
+from calmlarder.tui import under_way
 from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
@@ -29,6 +31,7 @@ from calmlarder.tui.smooth import kept_for_good, share_time
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
+_GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
 _AFTER_FIRST_PAINT_S = 1.0
 _SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
@@ -103,9 +106,28 @@ class LarderApp(App[None]):
             from calmlarder.tui.limits_screen import LimitsScreen
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
+        self._ask_of_stove()
         self.set_interval(LOOK_S, self.look_at_clock)
         self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
+
+    def _ask_of_stove(self) -> None:
+        """A dinner that was being cooked when the terminal was closed."""
+        note = under_way.found(self._store, self._kitchen.today)
+        if note is None:
+            return
+
+        def picked(answer: str | None) -> None:
+            if answer == _NOT_COOKED:
+                under_way.forget(self._store)
+            elif answer == _GO_ON and (at := under_way.again(note)) is not None:
+                from calmlarder.tui.cook_screen import CookScreen
+
+                self.push_screen(CookScreen(self._kitchen, *at))
+
+        title = clean(note["dinner"]["title"])
+        question = f"You were cooking: {title}. What was weighed is kept; timers are not."
+        self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
 
     def look_at_clock(self) -> None:
         """Past midnight every screen goes on with the new day."""

@@ -37,7 +37,8 @@ SWAP. The arrows move, Enter takes what is at home into the dinner.
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
 c takes what was used out of the larder and logs your share; it counts for three hours. \
-Esc goes back; where timers run or weights are typed it asks first.
+Esc goes back; where timers run or weights are typed it asks first. \
+A dinner whose terminal was closed in the middle is asked for at the next start.
 
 RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
 F7 saves the changed recipe, Esc goes back to the recipe.
