@@ -24,13 +24,14 @@ from hypothesis.stateful import (
 )
 
 from calmlarder.larder.box import Box
+from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
 from calmlarder.ledger.eaten_up import Eaters
 from calmlarder.ledger.told import eaten_of
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, used_up, with_kept_boxes
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move, used_up, with_kept_boxes
 from calmlarder.store.ledger import eat_up, end, ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -115,6 +116,15 @@ class Books(RuleBasedStateMachine):
         # Less than 5 g left is nothing left, and has gone the same way.
         gone = one.lot.grams if one.lot.grams - grams < 5 else grams
         self.act(lambda: end(self.store, [one], self.tables(), TODAY, how, None, grams), **{how: gone})
+
+    @precondition(lambda self: self.store.lots())
+    @rule(number=st.integers(0, 50), share=st.floats(0.01, 1))
+    def part_moves(self, number: int, share: float) -> None:
+        """Into the freezer or out of it: as much is there as was."""
+        one = self.pick(number)
+        grams = round(one.lot.grams * share, 1)
+        moved = thawed if one.lot.place == "freezer" else frozen
+        self.act(lambda: move(self.store, one, lambda lot: moved(lot, TODAY), "move", self.tables(), grams))
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), more=st.booleans(), how=HOWS, why=st.sampled_from([None, "mouldy", "other"]))

@@ -88,6 +88,18 @@ def test_asked(line: str, among: set[str], reader: LarderReader) -> None:
     assert reading.lot is None
 
 
+@pytest.mark.parametrize(
+    ("line", "meant"), [("oinon x2", "brown onion"), ("soy souce", "soy sauce"), ("appel", "apple")]
+)
+def test_a_short_word_misspelt_is_asked_and_never_guessed(line: str, meant: str, reader: LarderReader) -> None:
+    """Two neighbours that changed places, or one sign that is another: the commonest slips (Damerau 1964)."""
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert reading.lot is None
+    assert reading.match.outcome == "ask"
+    assert meant in [candidate.name for candidate in reading.candidates]
+
+
 @pytest.mark.parametrize("line", ["my old boots", "plutonium", "xyzzy 200g", "3 spanners", "the", "200 g"])
 def test_unknown(line: str, reader: LarderReader) -> None:
     reading = read(reader, line)

@@ -5,7 +5,8 @@ import json
 import sys
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from datetime import datetime
+from datetime import date, datetime
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
@@ -17,6 +18,9 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.eaten import eaten_on
+from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 
@@ -24,7 +28,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.plan.plan_days import Progress
     from calmlarder.plan.planned import Planned, PlanSoFar
-    from calmlarder.plan.sittings import PlannedSitting
+    from calmlarder.plan.sittings import Key, PlannedSitting
 
 _MOST_TO_BUY = 9
 
@@ -88,7 +92,19 @@ def _sittings(options: argparse.Namespace) -> "tuple[PlannedSitting, ...]":
     if options.sittings is not None:
         return read_sittings(options.sittings, today, options.people, options.minutes, options.protein)
     days = 3 if options.days is None else options.days
-    return sittings_of_days(days, today, options.people, options.minutes, options.protein)
+    done = _done(options, today)
+    return sittings_of_days(days, today, options.people, options.minutes, options.protein, done)
+
+
+def _done(options: argparse.Namespace, today: date) -> "frozenset[Key]":
+    """What was eaten today already, where a home is asked: its plan starts with the next sitting."""
+    home = home_folder(Path(options.home) if options.home else None)
+    if (options.larder is not None and options.home is None) or not (home / FILE_NAME).exists():
+        return frozenset()
+    from calmlarder.plan.done import sittings_done
+
+    with Store.at(home) as store:
+        return sittings_done(eaten_on(store, today), today)
 
 
 def _lots(options: argparse.Namespace, tables: Tables) -> list[Lot]:

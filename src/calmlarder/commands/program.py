@@ -2,6 +2,7 @@
 
 import argparse
 import sys
+from datetime import date
 from pathlib import Path
 
 from calmlarder.commands.kitchen_table import day_of, folders_of, tables_of
@@ -17,5 +18,6 @@ def program(options: argparse.Namespace) -> int:
     from calmlarder.tui.app import LarderApp
 
     home = home_folder(Path(options.home) if options.home else None)
-    LarderApp(home, tables_of(options), day_of(options), folders_of(options)).run()
+    clock = date.today if options.today is None else None  # a day that was asked for stays
+    LarderApp(home, tables_of(options), day_of(options), folders_of(options), clock).run()
     return 0

@@ -39,6 +39,7 @@ def share_eaten(
         grams=round(sum(portion.grams for portion in portions), 1),
         loads=loads,
         unknown=unknown,
+        sitting=dinner.sitting,
     )
 
 

@@ -20,6 +20,7 @@ from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.vocabulary import Sitting
 
 
 class _Told(BaseModel):
@@ -88,6 +89,7 @@ class Dinner(_Told):
     contributions: tuple[Contribution, ...]
     unknown_nutrients: tuple[str, ...]
     sureness: Sureness = USUAL
+    sitting: Sitting = "dinner"
 
 
 def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
@@ -116,6 +118,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
         ),
         sureness=plan.problem.wanted.sureness,
+        sitting=plan.problem.wanted.sitting,
     )
 
 

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 # A cold box is warmed through in a pan in about so many minutes: common practice, no source.
 _WARMED_MINUTES = 6
 LEFTOVER_DAYS = 2  # in the fridge at the most: UK Food Standards Agency (recalled)
+_BOXED = "boxed-"  # how the id of a boxed dish begins; no food of the tables is called so
 _FREEZER_DAYS = 90  # common practice, no source
 
 
@@ -44,7 +45,12 @@ class Box(BaseModel):
     def food_id(self) -> str:
         """The id it has among the foods, from its title and its parts."""
         slug = re.sub(r"[^a-z0-9]+", "-", self.title.casefold()).strip("-")[:40].strip("-")
-        return f"boxed-{slug or 'dish'}-{zlib.crc32(self.model_dump_json().encode()) % 1_000_000}"
+        return f"{_BOXED}{slug or 'dish'}-{zlib.crc32(self.model_dump_json().encode()) % 1_000_000}"
+
+
+def is_box(food_id: str) -> bool:
+    """Whether a food is a boxed dish, by its id: that of a box long eaten too."""
+    return food_id.startswith(_BOXED)
 
 
 def with_boxes(tables: Tables, boxes: Iterable[Box]) -> Tables:

@@ -61,6 +61,7 @@ class LarderReader:
         if named is not None:
             entry, match = named
         if match.food is None:
+            match = match if match.candidates else self._matcher.nearly(entry.words)
             return Reading(text=entry.text, match=match, lot=None, problem=None)
         lot = self._lot(entry, match.food)
         if lot is None:

@@ -8,7 +8,7 @@ from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, 
 # Metric and imperial units in grams or millilitres; a millilitre counts as a gram (common practice, no source).
 UNIT_GRAMS = {
     "kg": 1000, "kilo": 1000, "kilos": 1000, "kilogram": 1000, "kilograms": 1000, "mg": 0.001,
-    "g": 1, "gr": 1, "gm": 1, "gms": 1, "gram": 1, "grams": 1, "gramme": 1, "grammes": 1,
+    "g": 1, "gr": 1, "gm": 1, "gms": 1, "grm": 1, "grms": 1, "gram": 1, "grams": 1, "gramme": 1, "grammes": 1,
     "l": 1000, "litre": 1000, "litres": 1000, "liter": 1000, "liters": 1000, "dl": 100, "cl": 10,
     "ml": 1, "millilitre": 1, "millilitres": 1,
     "oz": 28.35, "ounce": 28.35, "ounces": 28.35, "lb": 453.6, "lbs": 453.6, "pound": 453.6, "pounds": 453.6,

@@ -1,6 +1,7 @@
 """Read the dish patterns from their TOML files."""
 
 import tomllib
+from functools import cache
 from pathlib import Path
 
 from pydantic import ValidationError
@@ -8,6 +9,7 @@ from pydantic import ValidationError
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import shipped
 
 
 def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
@@ -37,6 +39,12 @@ def load_patterns(folder: Path) -> tuple[Pattern, ...]:
     if problems:
         raise CannotGoOn(problems)
     return tuple(patterns)
+
+
+@cache
+def shipped_patterns() -> tuple[Pattern, ...]:
+    """The patterns that come with the program, read once: for a program that stays open. Raises CannotGoOn."""
+    return load_patterns(shipped("recipes"))
 
 
 def check_patterns(folder: Path, tables: Tables) -> list[Problem]:

@@ -1,13 +1,13 @@
 """A list of sittings in a cook's words: `tonight, tomorrow packed, sat dinner 19:30 30min for 4`."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
 
 from calmlarder.compose.wanted import PROTEIN_FLOOR_G
 from calmlarder.matching.dates import parse_day
-from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, PlannedSitting
+from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.vocabulary import SITTINGS, Sitting
 
@@ -47,12 +47,25 @@ def read_sittings(
 
 
 def sittings_of_days(
-    days: int, today: date, people: int, minutes: int | None, protein_g: float | None
+    days: int,
+    today: date,
+    people: int,
+    minutes: int | None,
+    protein_g: float | None,
+    done: Collection[Key] = (),
 ) -> tuple[PlannedSitting, ...]:
-    """A dinner each day, and a packed lunch from tomorrow. Raises CannotGoOn for days beyond a plan."""
+    """A dinner each day, and a packed lunch from tomorrow, but for those `done`; where none is left, a day more.
+
+    Raises CannotGoOn for days beyond a plan.
+    """
     if not 1 <= days <= MOST_DAYS:
         raise CannotGoOn([Problem(where="--days", what=f"`{days}` cannot be", remedy=f"give 1 to {MOST_DAYS}")])
-    return tuple(_of_days(days, today, people, minutes, protein_g))
+    for held in (days, days + 1):
+        ahead = _of_days(held, today, people, minutes, protein_g)
+        found = tuple(one for one in ahead if key_of(one.at, one.sitting) not in done)
+        if found:
+            return found
+    return ()
 
 
 def _of_days(

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from datetime import date, datetime, time
 from types import MappingProxyType
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -14,6 +14,18 @@ MOST_SITTINGS = 12
 USUAL_TIME: Mapping[Sitting, time] = MappingProxyType(
     {"breakfast": time(8), "shake": time(10, 30), "packed": time(12, 30), "snack": time(16), "dinner": time(18, 30)}
 )
+
+
+class Key(NamedTuple):
+    """Which sitting is meant, whatever the clock says meanwhile."""
+
+    day: date
+    sitting: Sitting
+
+
+def key_of(at: datetime, sitting: Sitting) -> Key:
+    """The key of a sitting at that time."""
+    return Key(at.date(), sitting)
 
 
 class PlannedSitting(BaseModel):

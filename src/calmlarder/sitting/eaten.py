@@ -11,7 +11,7 @@ from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.sitting.groups import brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group
+from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group, Sitting
 
 Number = TypeVar("Number", float, Decimal)
 
@@ -48,6 +48,7 @@ class Eaten(_Kept):
     loads: tuple[Load, ...]
     unknown: tuple[str, ...] = ()
     offsets_min: tuple[int, ...] = ()
+    sitting: Sitting | None = None  # what a dish was cooked for, where that is known
 
 
 class Portion(NamedTuple):

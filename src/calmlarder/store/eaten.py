@@ -1,6 +1,6 @@
 """The sitting log in the store."""
 
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.sitting.eaten import Eaten
@@ -31,6 +31,12 @@ def eaten_before(store: Store, until: datetime, hours: float) -> list[KeptEaten]
     since = (until - timedelta(hours=hours)).isoformat()
     found = [KeptEaten(row.id, Eaten.model_validate(row.content)) for row in store.eaten(since)]
     return [one for one in found if one.eaten.at <= until]
+
+
+def eaten_on(store: Store, day: date) -> list[Eaten]:
+    """Entries of one day by the clock they were typed by, oldest first."""
+    found = (Eaten.model_validate(row.content) for row in store.eaten(day.isoformat()))
+    return [entry for entry in found if entry.at.date() == day]
 
 
 def may_count(store: Store, at: datetime, hours: float) -> tuple[Eaten, ...]:

@@ -1,11 +1,12 @@
 """Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
+from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.urgency import urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.store.store import Store, Stored
@@ -78,6 +79,22 @@ def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> di
             continue
         left[one.id] = smaller(one.lot, one.lot.grams - grams)
     return left
+
+
+def move(
+    store: Store, one: KeptLot, moved: Callable[[Lot], Lot], words: str, tables: Tables, grams: float | None = None
+) -> None:
+    """A lot in another place, or `grams` of it as a lot of its own, as one action; a crumb goes with the rest."""
+    lot = one.lot
+    rest = None if grams is None else smaller(lot, lot.grams - grams)
+    if rest is None:
+        store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
+        return
+    amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
+    part = moved(lot.model_copy(update=amounts))
+    # Words of its own: a dinner takes its lots by their line.
+    part = part.model_copy(update={"line": lot_line(part, tables)})
+    store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
 
 
 def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:

@@ -8,12 +8,13 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Input, Static, TextArea
+from textual.widgets import Header, Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -30,7 +31,6 @@ class AdaptScreen(Screen[None]):
         Binding("f5", "adapt", "Bring it under", priority=True),
         Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -47,7 +47,7 @@ class AdaptScreen(Screen[None]):
         yield TextArea(id="recipe")
         with VerticalScroll(id="adapted-scroll"):
             yield Static("", id="adapted", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready for a paste."""

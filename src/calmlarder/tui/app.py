@@ -1,31 +1,39 @@
 """The terminal program."""
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from textual import work
 from textual.actions import ActionParseResult
-from textual.app import App
+from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
+from textual.screen import Screen
 
+from calmlarder.matching.clean import clean
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
+from calmlarder.tui import under_way
+from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
+from calmlarder.tui.smooth import kept_for_good, share_time
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
+_GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
 _AFTER_FIRST_PAINT_S = 1.0
+_SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
 _LOADED_LATER = (
     "calmlarder.compose.compose",
@@ -46,15 +54,25 @@ class LarderApp(App[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "quit", "Leave", show=False),
         Binding("f2", "limits", "People and limits", show=False),
-        Binding("f3", "tonight", "Tonight", show=False),
-        Binding("ctrl+n", "plan", "Plan", show=False),
-        Binding("ctrl+r", "adapt", "A recipe", show=False),
-        Binding("f1", "help", "Help", show=False),
+        Binding("f3", "tonight", "Tonight's dinner", show=False),
+        Binding("ctrl+n", "plan", "Plan the next sittings", show=False),
+        Binding("ctrl+r", "adapt", "A recipe that somebody else wrote", show=False),
+        Binding("ctrl+p", "command_palette", "Keys", priority=True),
+        Binding("f1", "help", "Help"),
     ]
 
-    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] | None = None) -> None:
+    def __init__(
+        self,
+        home: Path,
+        tables: Tables,
+        today: date,
+        folders: Sequence[Path] | None = None,
+        clock: Clock | None = None,
+    ) -> None:
+        """`clock` tells the day as long as the program runs; without one it stays `today`."""
         self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
+        self._clock = clock
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
@@ -75,20 +93,62 @@ class LarderApp(App[None]):
             tell(self, stop)
             return True
 
+    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
+        """What every key of a screen does, to find by its words; and the colours."""
+        yield from commands_of(screen)
+        yield SystemCommand("Colours", "light or dark, for this time", self.action_change_theme)
+
     def on_mount(self) -> None:
         """The larder first."""
+        share_time()
         self.push_screen(LarderScreen(self._kitchen))
         if not self._store.settings() and not self._store.lots():
             from calmlarder.tui.limits_screen import LimitsScreen
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
+        self._ask_of_stove()
+        self.set_interval(LOOK_S, self.look_at_clock)
+        self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
+
+    def _ask_of_stove(self) -> None:
+        """A dinner that was being cooked when the terminal was closed."""
+        note = under_way.found(self._store, self._kitchen.today)
+        if note is None:
+            return
+
+        def picked(answer: str | None) -> None:
+            if answer == _NOT_COOKED:
+                under_way.forget(self._store)
+            elif answer == _GO_ON and (at := under_way.again(note)) is not None:
+                from calmlarder.tui.cook_screen import CookScreen
+
+                self.push_screen(CookScreen(self._kitchen, *at))
+
+        title = clean(note["dinner"]["title"])
+        question = f"You were cooking: {title}. What was weighed is kept; timers are not."
+        self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
+
+    def look_at_clock(self) -> None:
+        """Past midnight every screen goes on with the new day."""
+        day = self._kitchen.today if self._clock is None else self._clock()
+        if day == self._kitchen.today:
+            return
+        self._kitchen.turn_to(day)
+        for screen in self.screen_stack:
+            if isinstance(screen, TurnsWithDay):
+                screen.day_turned()
+        self.notify(turned_words(day), timeout=_SEEN_S)
 
     @work(thread=True)
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
-        for name in _LOADED_LATER:
-            import_module(name)
+        with kept_for_good():
+            for name in _LOADED_LATER:
+                import_module(name)
+            from calmlarder.patterns.load import shipped_patterns
+
+            shipped_patterns()
 
     def on_unmount(self) -> None:
         """Close the store."""

@@ -1,18 +1,15 @@
 """One question answered with words."""
 
-from typing import ClassVar
-
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input, Label
 
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
 
-class Ask(ModalScreen[str | None]):
+
+class Ask(Over[str]):
     """Gives what was typed, or None."""
-
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "leave", "Back")]
 
     def __init__(self, question: str) -> None:
         super().__init__()
@@ -23,11 +20,8 @@ class Ask(ModalScreen[str | None]):
         with Vertical(id="choice"):
             yield Label(self._question, markup=False)
             yield Input(id="answer")
+        yield KeysLine()
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         """Give the words."""
         self.dismiss(event.value.strip() or None)
-
-    def action_leave(self) -> None:
-        """Nothing said."""
-        self.dismiss(None)

@@ -1,21 +1,21 @@
 """One of a few, by key or mouse."""
 
-from typing import ClassVar
+from collections.abc import Sequence
 
+from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import OptionList, Static
 
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
 
-class Choice(ModalScreen[str | None]):
+
+class Choice(Over[str]):
     """Asks, and gives the chosen name or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "leave", "Back")]
-
-    def __init__(self, question: str, names: list[str]) -> None:
+    def __init__(self, question: str, names: Sequence[str]) -> None:
         super().__init__()
         self._question = question
         self._names = names
@@ -24,7 +24,8 @@ class Choice(ModalScreen[str | None]):
         """The question over the names."""
         with Vertical(id="choice"):
             yield Static(self._question, markup=False)
-            yield OptionList(*self._names)
+            yield OptionList(*map(Text, self._names))
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Arrows work at once."""
@@ -34,7 +35,3 @@ class Choice(ModalScreen[str | None]):
     def chosen(self, event: OptionList.OptionSelected) -> None:
         """Give the name."""
         self.dismiss(self._names[event.option_index])
-
-    def action_leave(self) -> None:
-        """Nothing chosen."""
-        self.dismiss(None)

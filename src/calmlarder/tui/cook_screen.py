@@ -1,5 +1,6 @@
 """Cook: one step at a time beside the stove, and what runs meanwhile."""
 
+from collections.abc import Mapping
 from time import monotonic
 from typing import TYPE_CHECKING, ClassVar
 
@@ -7,12 +8,14 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 
 from calmlarder.tui.clock import timeline_text
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
+from calmlarder.tui.under_way import AtStove, forget, remember
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -26,23 +29,30 @@ class CookScreen(Screen[bool]):
     """The method large; space goes on. Gives True when it was cooked."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("space,right,enter", "step(1)", "Next step"),
-        Binding("left,backspace", "step(-1)", "Step back"),
-        Binding("b", "begin", "Begin"),
-        Binding("w", "weighed", "Weighed…"),
-        Binding("t", "timer", "Timer…"),
+        Binding("space,right,enter", "step(1)", "Next"),
+        Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("c", "cooked", "Cooked"),
-        Binding("escape", "leave", "Back"),
-        Binding("f1", "app.help", "Help", show=False),
+        Binding("w", "weighed", "Weighed"),
+        Binding("t", "timer", "Timer"),
+        Binding("b", "begin", "Begin"),
+        Binding("escape", "leave", "Leave"),
     ]
 
-    def __init__(self, kitchen: Kitchen, dinner: "Dinner", counted: "tuple[Counted, ...]" = ()) -> None:
+    def __init__(
+        self,
+        kitchen: Kitchen,
+        dinner: "Dinner",
+        counted: "tuple[Counted, ...]" = (),
+        step: int = 0,
+        weighed: Mapping[str, int] | None = None,
+    ) -> None:
+        """`step` and `weighed` say how far it was when the terminal was closed."""
         super().__init__()
         self._kitchen = kitchen
         self._dinner = dinner
         self._counted = counted
-        self._step = 0
-        self._weighed: dict[str, int] = {}
+        self._step = max(0, min(len(dinner.steps) - 1, step))
+        self._weighed: dict[str, int] = dict(weighed or {})
         self._began: float | None = None
 
     def compose(self) -> ComposeResult:
@@ -54,19 +64,30 @@ class CookScreen(Screen[bool]):
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Static("", id="timeline", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """The first step."""
         self.sub_title = "cook"
         self.query_one("#scale").display = False
         self._show()
+        if self._weighed:
+            self._say_passed()
         self._show_timeline()
         self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
         steps = self._dinner.steps
+        self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
+
+    def _remember(self) -> None:
+        at = AtStove(self._dinner, self._counted, self._step, self._weighed)
+        remember(self._kitchen.store, at, self._kitchen.today)
+
+    def _gone(self, cooked: bool) -> None:
+        forget(self._kitchen.store)
+        self.dismiss(cooked)
 
     def _show_timeline(self) -> None:
         gone = None if self._began is None else (monotonic() - self._began) / 60
@@ -114,6 +135,7 @@ class CookScreen(Screen[bool]):
         def said(weighed: dict[str, int] | None) -> None:
             if weighed is not None:
                 self._weighed |= weighed
+                self._remember()
                 self._say_passed()
 
         from calmlarder.tui.scale import Scale
@@ -129,7 +151,7 @@ class CookScreen(Screen[bool]):
         kitchen = self._kitchen
         passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
         lines = [
-            f"{CAP_WORDS[one.cap.key]}: {one.grams_over:.2f} g too much for each; leave out {one.leave_out_grams} g "
+            f"{CAP_WORDS[one.cap.key]}: {_over(one.grams_over)} too much for each; leave out {one.leave_out_grams} g "
             f"{self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
@@ -153,34 +175,37 @@ class CookScreen(Screen[bool]):
     @told
     def _cooked(self, boxes: int) -> None:
         from calmlarder.compose.cooked import box_up, share_eaten
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         kitchen, dinner, eaters = self._kitchen, self._dinner, self._dinner.people - boxes
         now, tables = kitchen.now(), kitchen.tables
         entry = share_eaten(dinner, self._weighed, now, tables, eaters) if eaters else None
         lot, why = None, ""
         if boxes:
-            pattern = next(one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern)
+            pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
         kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
         logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
         self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
-        self.dismiss(True)
+        self._gone(True)
 
     def action_leave(self) -> None:
         """Back; where timers run or weights are typed they would be lost, so it asks first."""
         losing = ["the timers that run"] if self.query_one(Timers).running else []
         losing += ["the weights you typed"] if self._weighed else []
         if not losing:
-            self.dismiss(False)
+            self._gone(False)
             return
         from calmlarder.tui.choice import Choice
 
         def picked(answer: str | None) -> None:
             if answer == _LEAVE:
-                self.dismiss(False)
+                self._gone(False)
 
         self.app.push_screen(Choice(f"Going back ends {' and '.join(losing)}.", [_STAY, _LEAVE]), picked)
+
+
+def _over(grams: float) -> str:
+    return f"{grams:.2f} g" if grams >= 0.01 else "less than 0.01 g"

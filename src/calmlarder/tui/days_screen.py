@@ -6,8 +6,7 @@ from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 
 from calmlarder.export.days_text import days_text
 from calmlarder.export.style import Style
@@ -15,6 +14,8 @@ from calmlarder.export.waste_text import waste_text
 from calmlarder.ledger.advice import advise
 from calmlarder.ledger.together import related
 from calmlarder.ledger.waste import waste
+from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
@@ -22,14 +23,13 @@ _ROOM = 6  # columns of padding and scroll bar
 _NARROWEST = 40
 
 
-class DaysScreen(Screen[None]):
+class DaysScreen(TurnsWithDay[None]):
     """One page to scroll."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("plus,equals_sign", "span(1)", "More days"),
         Binding("minus", "span(-1)", "Fewer"),
         Binding("escape", "app.pop_screen", "Back"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -42,7 +42,7 @@ class DaysScreen(Screen[None]):
         yield Header(icon="")
         with VerticalScroll(id="days-scroll"):
             yield Static("", id="days", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """The last four weeks."""
@@ -61,6 +61,10 @@ class DaysScreen(Screen[None]):
         advised = advise(entries, kitchen.today, kitchen.tables)
         lines = [*days_text(days, related(days), style), "", *waste_text(thrown, advised, style)]
         self.query_one("#days", Static).update("\n".join(lines))
+
+    def draw_new_day(self) -> None:
+        """Another day is the last one."""
+        self._show()
 
     def action_span(self, by: int) -> None:
         """More days or fewer."""

@@ -8,6 +8,7 @@ LARDER. Type what came in, one line a thing; the line below says what it means. 
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
 F4 edits, F5 used up (and who ate it, for the log), F6 thrown away (one key says why, g that it was given), \
 F7 frozen, and out of it again, \
+F10, or a in the list, is for a part of it: half, 100 g (used, thrown, given or frozen; the rest stays), \
 F9 where the figures of the chosen food come from, \
 `adds, g` is what one portion adds to the group it comes nearest to the cap of. In the list s, or Ctrl+S anywhere, \
 tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
@@ -38,12 +39,15 @@ SWAP. The arrows move, Enter takes what is at home into the dinner.
 COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
 b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
 c takes what was used out of the larder and logs your share; it counts for three hours. \
-Esc goes back; where timers run or weights are typed it asks first.
+Esc goes back; where timers run or weights are typed it asks first. \
+A dinner whose terminal was closed in the middle is asked for at the next start.
 
 RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
 F7 saves the changed recipe, Esc goes back to the recipe.
 
-EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves. Nothing leaves this machine.
+EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves, Ctrl+P lists all keys of a screen to search in. \
+A key below the screen may be clicked; a click beside what opened over a screen puts it away. \
+Nothing leaves this machine.
 
 Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \
 each group against its cap for one person.

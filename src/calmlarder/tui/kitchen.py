@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
@@ -21,14 +22,17 @@ from calmlarder.sitting.profile import Profile, profile_named
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
-from calmlarder.store.eaten import eaten_before, log, may_count
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
 from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.lots_table import short_group
+
+if TYPE_CHECKING:
+    from calmlarder.plan.sittings import Key
 
 
 class Kitchen:
@@ -41,6 +45,11 @@ class Kitchen:
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
         self._reader = LarderReader(tables, today)
+
+    def turn_to(self, day: date) -> None:
+        """Another day has begun: lines are read, and days left are counted, from it."""
+        self.today = day
+        self._reader = LarderReader(self._plain_tables, day)
 
     def read(self, text: str) -> Reading | None:
         """What a typed line means."""
@@ -80,14 +89,14 @@ class Kitchen:
         same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
         return lot.line if same else lot_line(lot, self.tables)
 
-    def freeze(self, one: KeptLot) -> str | None:
-        """A lot put into the freezer, or out of it; why not, where it must stay as it is."""
+    def freeze(self, one: KeptLot, grams: float | None = None) -> str | None:
+        """A lot or grams of it put into the freezer, or out of it; why not, where it must stay as it is."""
         if one.lot.place == "freezer":
-            self.store.change_lots({one.id: kept(thawed(one.lot, self.today))}, f"thaw {one.lot.line}")
+            move(self.store, one, lambda lot: thawed(lot, self.today), "thaw", self.tables, grams)
             return None
         why = why_not_frozen(one.lot)
         if why is None:
-            self.store.change_lots({one.id: kept(frozen(one.lot, self.today))}, f"freeze {one.lot.line}")
+            move(self.store, one, lambda lot: frozen(lot, self.today), "freeze", self.tables, grams)
         return why
 
     def profile(self) -> Profile:
@@ -115,6 +124,12 @@ class Kitchen:
         return Stacking(
             at=now, window_hours=held.window_hours, fade=held.fade, own=held.own, who=who, offsets_min=offsets_at(now)
         )
+
+    def sittings_done(self) -> "frozenset[Key]":
+        """What was eaten today already."""
+        from calmlarder.plan.done import sittings_done
+
+        return sittings_done(eaten_on(self.store, self.today), self.today)
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
@@ -162,9 +177,9 @@ class Kitchen:
         """The ledger up to today."""
         return [entry for entry in ended(self.store) if entry.on <= self.today]
 
-    def take_out(self, one: KeptLot, how: How, why: Why | None = None) -> None:
-        """A lot eaten, given or thrown away."""
-        end(self.store, [one], self.tables, self.today, how, why)
+    def take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
+        """A lot, or grams of it, eaten, given or thrown away."""
+        end(self.store, [one], self.tables, self.today, how, why, grams)
 
     def eat_up(self, one: KeptLot, eaters: Eaters, grams: float | None = None) -> list[Eaten]:
         """A lot, or so much of it, eaten outside a dinner, and into the log of those who ate; what is new there."""

@@ -1,12 +1,10 @@
 """The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
 
-from importlib import resources
 from typing import TYPE_CHECKING
-
-from textual.screen import Screen
 
 from calmlarder.store.larder import KeptLot
 from calmlarder.tables.vocabulary import How, Why
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.meaning import row_of
@@ -14,12 +12,16 @@ from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
     from calmlarder.ledger.eaten_up import Eaters
+    from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
+
+# What these keys do is done with a lot: while there is none they are not offered.
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why", "part"})
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
-class LarderKeys(Screen[None]):
+class LarderKeys(TurnsWithDay[None]):
     """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -27,15 +29,24 @@ class LarderKeys(Screen[None]):
         self._kitchen = kitchen
         self._shown: list[KeptLot] = []
         self._filter = ""
+        self._is_kept = False
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """The keys that can do something now; the others are not shown."""
+        if action in _OF_A_LOT:
+            return bool(self._shown)
+        return action != "demo" or not self._is_kept
 
     def refill(self) -> None:
         """Show what is there now."""
         table = self.query_one(LotsTable)
         kept = self._kitchen.lots()
+        self._is_kept = bool(kept)
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
         table.fill([row_of(one, self._kitchen) for one in self._shown])
         self.query_one("#empty").display = not kept
         table.display = bool(kept)
+        self.refresh_bindings()
 
     def _chosen(self) -> KeptLot | None:
         row = self.query_one(LotsTable).cursor_row
@@ -50,54 +61,86 @@ class LarderKeys(Screen[None]):
         """The chosen lot is used up; it is asked who ate it, for the log."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.choice import Choice
-            from calmlarder.tui.who_ate import answers
+            self._use(one)
 
-            found = answers(one, self._kitchen)
+    def _use(self, one: KeptLot, grams: float | None = None) -> None:
+        from calmlarder.tui.choice import Choice
+        from calmlarder.tui.who_ate import answers
 
-            def said(words: str | None) -> None:
-                if words is not None:
-                    self._eat_up(one, next(answer.eaters for answer in found if answer.words == words))
+        found = answers(one, self._kitchen, grams)
 
-            self.app.push_screen(Choice(f"Used up: {one.lot.line}. Who ate it?", [a.words for a in found]), said)
+        def said(words: str | None) -> None:
+            if words is not None:
+                self._eat_up(one, next(answer.eaters for answer in found if answer.words == words), grams)
+
+        self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
-    def _eat_up(self, one: KeptLot, eaters: "Eaters") -> None:
-        logged = self._kitchen.eat_up(one, eaters)
+    def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None) -> None:
+        logged = self._kitchen.eat_up(one, eaters, grams)
         told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
-        self.notify(f"used up: {one.lot.line}; {told} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
         one = self._chosen()
         if one is not None:
-            why = self._kitchen.freeze(one)
-            if why is not None:
-                self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
-            self.refill()
-            # It stands elsewhere now: the next key is meant for it, not for what came into its row.
-            self._choose(one.id)
+            self._freeze(one)
+
+    @told
+    def _freeze(self, one: KeptLot, grams: float | None = None) -> None:
+        done = "thawed" if one.lot.place == "freezer" else "frozen"
+        why = self._kitchen.freeze(one, grams)
+        if why is not None:
+            self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
+        else:
+            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
+        # It stands elsewhere now: the next key is meant for it, not for what came into its row.
+        self._choose(one.id)
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.why_thrown import WhyThrown
+            self._throw(one)
 
-            def said(end: "End | None") -> None:
-                if end is not None:
-                    self._take_out(end.how, end.why)
+    def _throw(self, one: KeptLot, grams: float | None = None) -> None:
+        from calmlarder.tui.why_thrown import WhyThrown
 
-            self.app.push_screen(WhyThrown(one.lot.line), said)
+        def said(end: "End | None") -> None:
+            if end is not None:
+                self._take_out(one, end.how, end.why, grams)
+
+        self.app.push_screen(WhyThrown(_much(one, grams)), said)
+
+    def action_part(self) -> None:
+        """Part of the chosen lot is used, thrown away, given or frozen; the rest stays as it is."""
+        one = self._chosen()
+        if one is None:
+            return
+        from calmlarder.tui.part import Part
+
+        def said(part: "Parted | None") -> None:
+            if part is None:
+                return
+            if part.becomes == "moved":
+                self._freeze(one, part.grams)
+            elif part.becomes == "thrown":
+                self._throw(one, part.grams)
+            elif part.becomes == "eaten":
+                self._use(one, part.grams)
+            else:
+                self._take_out(one, part.becomes, None, part.grams)
+
+        self.app.push_screen(Part(one.lot), said)
 
     @told
-    def _take_out(self, how: How, why: Why | None = None) -> None:
-        one = self._chosen()
-        if one is not None:
-            self._kitchen.take_out(one, how, why)
-            self.notify(f"{_ENDED[how]}: {one.lot.line} (Ctrl+Z takes it back)", markup=False)
-            self.refill()
+    def _take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
+        self._kitchen.take_out(one, how, why, grams)
+        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
 
     def action_days(self) -> None:
         """Days side by side, and what was thrown."""
@@ -142,12 +185,6 @@ class LarderKeys(Screen[None]):
         self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
         self.refill()
 
-    def action_demo(self) -> None:
-        """The larder of an invented household, where nothing is kept yet."""
-        if self._kitchen.lots():
-            self.notify("there is a larder already")
-            return
-        text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
-        readings = [reading for line in text.splitlines() if (reading := self._kitchen.read(line)) is not None]
-        self._kitchen.keep([reading.lot for reading in readings if reading.lot is not None])
-        self.refill()
+
+def _much(one: KeptLot, grams: float | None) -> str:
+    return one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"

@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widget import Widget
-from textual.widgets import Footer, Header, Input, Label, Select, SelectionList, Static
+from textual.widgets import Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.kitchen.equipment import THINGS
@@ -17,11 +17,12 @@ from calmlarder.sitting.own import kept_owns, own_of
 from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.ticks import Ticks
 
 _WELCOME = (
-    "Five short questions. Enter or Tab goes on and leaves each as it is, Esc skips the rest. "
+    "Five short questions. Tab goes on and leaves each as it is, Enter opens a choice, Esc skips the rest. "
     "F2 brings you back. Nothing leaves this machine."
 )
 _HERE = "What is changed is kept at once. Tab goes on, Esc back to the larder."
@@ -53,7 +54,6 @@ class LimitsScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "app.pop_screen", "Done"),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, kitchen: Kitchen, first: bool = False) -> None:
@@ -73,7 +73,7 @@ class LimitsScreen(Screen[None]):
                 label = f"{number} of {len(names)}. {_LABELS[name]}" if self._first else _LABELS[name]
                 yield Label(label, id=f"{name}-label")
                 yield from self._fields(name)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def _fields(self, name: str) -> Iterator[Widget]:
         kitchen, held = self._kitchen, self._held

@@ -5,14 +5,16 @@ from typing import ClassVar
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
 
-class Page(ModalScreen[None]):
+
+class Page(Over[None]):
     """Read, then Esc."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,f1", "app.pop_screen", "Back")]
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("f1", "leave", "Back", show=False)]
 
     def __init__(self, text: str) -> None:
         super().__init__()
@@ -22,3 +24,4 @@ class Page(ModalScreen[None]):
         """One page, which the arrows move."""
         with VerticalScroll(id="page"):
             yield Static(self._text, markup=False)
+        yield KeysLine()

@@ -1,27 +1,12 @@
 """What is asked of a plan: the sittings ahead, by the settings that are kept."""
 
 from collections.abc import Collection
-from datetime import date, datetime
-from typing import NamedTuple
 
 from calmlarder.plan.grammar import MOST_DAYS, sittings_of_days
-from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.tables.vocabulary import Sitting
+from calmlarder.plan.sittings import Key, PlannedSitting, key_of
 from calmlarder.tui.kitchen import Kitchen
 
 USUAL_DAYS = 3
-
-
-class Key(NamedTuple):
-    """Which sitting is meant, whatever the clock says meanwhile."""
-
-    day: date
-    sitting: Sitting
-
-
-def key_of(at: datetime, sitting: Sitting) -> Key:
-    """The key of a sitting at that time."""
-    return Key(at.date(), sitting)
 
 
 def fewer_or_more(days: int, by: int) -> int:
@@ -29,20 +14,16 @@ def fewer_or_more(days: int, by: int) -> int:
     return max(1, min(MOST_DAYS, days + by))
 
 
-def sittings_asked(
-    kitchen: Kitchen, days: int, barred: Collection[tuple[Key, str]] = (), done: Collection[Key] = ()
-) -> tuple[PlannedSitting, ...]:
-    """A dinner each day and packed lunches between, but for those `done`; `barred` holds dishes not wanted there.
+def sittings_asked(kitchen: Kitchen, days: int, barred: Collection[tuple[Key, str]] = ()) -> tuple[PlannedSitting, ...]:
+    """A dinner each day and packed lunches between, but for what was eaten; `barred` holds dishes not wanted there.
 
     What was set holds for each: people, minutes, and the protein floor for dinners. Whoever sits down later than
     usual tonight is sitting down now.
     """
     held, now = kitchen.settled(), kitchen.now()
     found = []
-    for one in sittings_of_days(days, kitchen.today, held.people, held.minutes, None):
+    for one in sittings_of_days(days, kitchen.today, held.people, held.minutes, None, kitchen.sittings_done()):
         key = key_of(one.at, one.sitting)
-        if key in done:
-            continue
         changed: dict[str, object] = {
             "at": max(one.at, now) if one.day == now.date() else one.at,
             "not_patterns": tuple(pattern for where, pattern in barred if where == key),

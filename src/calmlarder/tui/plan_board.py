@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import Container, VerticalScroll
 from textual.widgets import OptionList, Static
 
-from calmlarder.tui.plan_asked import Key, key_of
+from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.plan_lines import sitting_lines
 from calmlarder.tui.plan_work import Outcome
 

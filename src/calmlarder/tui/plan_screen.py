@@ -6,11 +6,13 @@ from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.message import Message
-from textual.screen import Screen
-from textual.widgets import Footer, Header, OptionList, Static
+from textual.widgets import Header, OptionList, Static
 
+from calmlarder.plan.sittings import Key
+from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.plan_asked import USUAL_DAYS, Key, fewer_or_more, key_of, sittings_asked
+from calmlarder.tui.plan_asked import USUAL_DAYS, fewer_or_more, sittings_asked
 from calmlarder.tui.plan_board import PlanBoard
 from calmlarder.tui.plan_lines import asked_line, measure_line, sitting_lines
 from calmlarder.tui.plan_work import Outcome, Round, work_on
@@ -21,21 +23,20 @@ if TYPE_CHECKING:
     from calmlarder.plan.planned import SittingPlanned
 
 
-class PlanScreen(Screen[None]):
+class PlanScreen(TurnsWithDay[None]):
     """Plans in a thread; a pinned dish stays in the next round, a barred one does not come again at its sitting."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "details", "Dinner", show=False),
         Binding("p", "pin", "Pin"),
         Binding("x", "bar", "Not this"),
+        Binding("escape", "leave", "Larder"),
+        Binding("n", "again", "Again"),
         Binding("r", "redo", "Redo"),
-        Binding("plus,equals_sign", "days(1)", "Days", key_display="+-"),
-        Binding("minus", "days(-1)", "Fewer", show=False),
+        Binding("plus,equals_sign", "days(1)", "Days"),
+        Binding("minus", "days(-1)", "Fewer days", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("full_stop", "stop", "Enough", show=False),
-        Binding("escape", "leave", "Larder"),
-        Binding("n", "again", "Plan again"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     class Told(Message):
@@ -58,7 +59,6 @@ class PlanScreen(Screen[None]):
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
         self._barred: frozenset[tuple[Key, str]] = frozenset()
-        self._done: frozenset[Key] = frozenset()
         self._round: Round | None = None
         self._board = PlanBoard()
         self._finished = False
@@ -70,13 +70,13 @@ class PlanScreen(Screen[None]):
         yield Static("", id="asked", markup=False)
         yield Static("", id="measure", markup=False)
         yield self._board
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Plan at once."""
         self.sub_title = "plan"
         self.query_one(OptionList).focus()
-        self._go()
+        self.call_after_refresh(self._go)  # the screen is drawn before the solver wants the time
 
     def on_unmount(self) -> None:
         """However it is left, the solver ends."""
@@ -97,7 +97,7 @@ class PlanScreen(Screen[None]):
         if before is not None and kept and before.lots != lots:
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
-        asked = sittings_asked(kitchen, self._days, self._barred | barred, self._done)
+        asked = sittings_asked(kitchen, self._days, self._barred | barred)
         number = 1 if before is None else before.number + 1
         self._round = Round(
             number, lots, asked, request_of(kitchen), kitchen.tables, kitchen.folders, kept, Stop()
@@ -107,7 +107,8 @@ class PlanScreen(Screen[None]):
         self.query_one("#measure", Static).update("planning…")
         self._look(self._round)
 
-    @work(thread=True, exclusive=True)
+    # With words of its own: without them every lot and table that is handed over would be written out for a log.
+    @work(thread=True, exclusive=True, description="plan")
     def _look(self, one: Round) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
         outcome = work_on(
@@ -177,10 +178,14 @@ class PlanScreen(Screen[None]):
             others = tuple(dish for dish in self._board.dishes if chosen[0] not in dish.column.covers)
             self._go(others, aside)
 
+    def draw_new_day(self) -> None:
+        """Plan from today; what was pinned or barred belongs to sittings of other places."""
+        self.action_forget()
+
     def action_days(self, by: int) -> None:
         """More days or fewer."""
         days = fewer_or_more(self._days, by)
-        if days != self._days and sittings_asked(self._kitchen, days, (), self._done):
+        if days != self._days:
             self._days = days
             self._go()
 
@@ -208,6 +213,7 @@ class PlanScreen(Screen[None]):
         """The chosen sitting whole."""
         chosen = self._board.chosen
         if chosen is None or chosen[1].dinner is None or self._board.outcome is None:
+            self.notify("no dish is planned there yet")
             return
         from calmlarder.plan.columns import wanted_at
         from calmlarder.tui.planned_dinner import PlannedDinner
@@ -222,10 +228,6 @@ class PlanScreen(Screen[None]):
 
         def done(cooked: bool | None) -> None:
             if cooked:
-                self._done |= {key_of(one.at, one.sitting)}
-                self._pins, self._barred = frozenset(), frozenset()
-                while not sittings_asked(self._kitchen, self._days, (), self._done):
-                    self._days += 1
-                self._go()
+                self.action_forget()
 
         self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first), done)

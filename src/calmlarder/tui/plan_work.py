@@ -43,9 +43,8 @@ class Outcome(NamedTuple):
 def work_on(one: Round, better: Callable[[Outcome], object], bound: Callable[[float], object]) -> Outcome:
     """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about."""
     from calmlarder.export.checked import plan_faults
-    from calmlarder.patterns.load import load_patterns
+    from calmlarder.patterns.load import shipped_patterns
     from calmlarder.plan.plan_days import plan_days
-    from calmlarder.tables.places import shipped
 
     last: list[PlanSoFar] = []
     told_at = [float("-inf")]
@@ -65,7 +64,7 @@ def work_on(one: Round, better: Callable[[Outcome], object], bound: Callable[[fl
             bound(points)
 
     planned = plan_days(
-        one.lots, one.asked, one.wanted, load_patterns(shipped("recipes")), one.tables, SECONDS, so_far, one.stop,
+        one.lots, one.asked, one.wanted, shipped_patterns(), one.tables, SECONDS, so_far, one.stop,
         one.kept, on_bound=higher,
     )  # fmt: skip
     return outcome(planned)

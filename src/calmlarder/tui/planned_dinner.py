@@ -6,8 +6,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -23,7 +24,6 @@ class PlannedDinner(Screen[bool]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook this"),
         Binding("escape", "leave", "Plan"),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, kitchen: Kitchen, heading: str, dinner: "Dinner", wanted: "Wanted", first: bool) -> None:
@@ -40,7 +40,7 @@ class PlannedDinner(Screen[bool]):
         yield Static(self._heading, id="title", markup=False)
         with VerticalScroll(id="dinner-scroll"):
             yield Static("", id="planned", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready to read."""
@@ -65,7 +65,7 @@ class PlannedDinner(Screen[bool]):
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""
         if not self._first:
-            self.notify("only the first dinner of the plan is cooked from here")
+            self.notify("only tonight's dinner is cooked from here: this one waits for its day")
             return
         from calmlarder.tui.cook_screen import CookScreen
 

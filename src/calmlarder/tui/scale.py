@@ -1,20 +1,20 @@
 """What the scale showed, a number for each thing that is weighed."""
 
-from typing import ClassVar
+from collections.abc import Sequence
 
+from textual import on
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.screen import ModalScreen
-from textual.widgets import Input, Label
+from textual.widgets import Button, Input, Label
+
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
 
 
-class Scale(ModalScreen[dict[str, int] | None]):
+class Scale(Over[dict[str, int]]):
     """Gives grams by food id, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "leave", "Back")]
-
-    def __init__(self, things: list[tuple[str, str, int]]) -> None:
+    def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:
         super().__init__()
         self._things = things
 
@@ -24,14 +24,14 @@ class Scale(ModalScreen[dict[str, int] | None]):
             fields.can_focus = False  # the first number is typed at once
             yield Label("What did the scale show? Enter takes it.")
             for food, name, grams in self._things:
-                yield Label(f"{name}, g")
+                yield Label(f"{name}, g", markup=False)
                 yield Input(str(grams), type="integer", id=f"of-{food}")
+            yield Button("Take it", compact=True)
+        yield KeysLine()
 
-    def on_input_submitted(self) -> None:
+    @on(Input.Submitted)
+    @on(Button.Pressed)
+    def take(self) -> None:
         """Give the numbers."""
         shown = {food: self.query_one(f"#of-{food}", Input).value for food, _, _ in self._things}
         self.dismiss({food: int(value) for food, value in shown.items() if value.isdigit() and int(value) > 0})
-
-    def action_leave(self) -> None:
-        """Nothing said."""
-        self.dismiss(None)

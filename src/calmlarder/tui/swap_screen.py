@@ -11,15 +11,15 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, OptionList, Static
+from textual.widgets import Header, OptionList, Static
 
 from calmlarder.larder.usable import why_unfit
-from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.swaps.dish import dish_of
 from calmlarder.swaps.model import MOST_GRAMS, Answer, Asked, told_grams
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
-from calmlarder.tables.places import shipped
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -53,7 +53,7 @@ def swap_asked(
     if dinner is not None:
         own = [use.grams for use in dinner.uses if use.food == food_id]
         grams = min(Decimal(MOST_GRAMS), max(Decimal("0.1"), Decimal(sum(own)) / dinner.people))
-        pattern = next((one for one in load_patterns(shipped("recipes")) if one.id == dinner.pattern), None)
+        pattern = next((one for one in shipped_patterns() if one.id == dinner.pattern), None)
         dish = dish_of(food, pattern) if pattern is not None else None
     asked = Asked(
         food=food,
@@ -80,7 +80,6 @@ class SwapScreen(Screen[Swapped | None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, asked: SwapAsked) -> None:
@@ -94,7 +93,7 @@ class SwapScreen(Screen[Swapped | None]):
         yield OptionList(*map(Text, self._names()), id="swaps")
         with VerticalScroll(id="swap-scroll"):
             yield Static("", id="swap", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready to choose."""

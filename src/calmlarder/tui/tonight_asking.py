@@ -3,11 +3,10 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from textual.screen import Screen
-
 from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
 from calmlarder.tui.request import request_of
@@ -20,7 +19,7 @@ if TYPE_CHECKING:
 MOST_DINNERS = 9  # of one evening, one after the other
 
 
-class AsksOfDinner(Screen[None]):
+class AsksOfDinner(TurnsWithDay[None]):
     """What is asked of an evening; `again` looks for a dinner anew after each change."""
 
     def __init__(self, kitchen: Kitchen, again: Callable[[], None]) -> None:
@@ -60,11 +59,10 @@ class AsksOfDinner(Screen[None]):
             self._like = None
         elif self._composed and self._composed.dinners:
             from calmlarder.compose.dinner import liked
-            from calmlarder.patterns.load import load_patterns
-            from calmlarder.tables.places import shipped
+            from calmlarder.patterns.load import shipped_patterns
 
             dinner = self._composed.dinners[self._place]
-            slots = {pattern.id: pattern.slots for pattern in load_patterns(shipped("recipes"))}
+            slots = {pattern.id: pattern.slots for pattern in shipped_patterns()}
             self._like = liked(dinner, slots[dinner.pattern])
         else:
             return

@@ -7,11 +7,12 @@ from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.held import AT_FAULT, Held, held
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.tonight_asking import MOST_DINNERS, AsksOfDinner
 
@@ -31,25 +32,24 @@ class TonightScreen(AsksOfDinner):
     """Proposes, and listens."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "cook", "Cook this"),
+        Binding("enter", "cook", "Cook"),
         Binding("n", "another", "Another"),
-        Binding("m", "more_like", "More like it", show=False),
-        Binding("u", "use", "Use…"),
-        Binding("x", "without", "Not this…"),
-        Binding("v", "never", "Never…", show=False),
-        Binding("i", "figures", "Figures…", show=False),
-        Binding("c", "change", "Swap…", show=False),
-        Binding("w", "why", "Why…", show=False),
+        Binding("x", "without", "Not this"),
+        Binding("escape", "app.pop_screen", "Larder"),
+        Binding("u", "use", "Use"),
+        Binding("t", "minutes", "Time"),
+        Binding("w", "why", "Why"),
+        Binding("c", "change", "Swap"),
         Binding("plus,equals_sign", "people(1)", "More people"),
         Binding("minus", "people(-1)", "Fewer"),
-        Binding("t", "minutes", "Time"),
-        Binding("s", "sitting", "Sitting"),
-        Binding("d", "diet", "Diet"),
-        Binding("p", "profile", "Profile", show=False),
+        Binding("m", "more_like", "More like it", show=False),
+        Binding("v", "never", "Never this food again", show=False),
+        Binding("i", "figures", "Where the figures of a food come from", show=False),
+        Binding("s", "sitting", "Another kind of sitting", show=False),
+        Binding("d", "diet", "Another diet", show=False),
+        Binding("p", "profile", "Another profile of caps", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
-        Binding("escape", "app.pop_screen", "Larder"),
-        Binding("f1", "app.help", "Help", show=False),
     ]
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -66,15 +66,15 @@ class TonightScreen(AsksOfDinner):
                 yield Static("thinking…", id="dinner", markup=False)
             with VerticalScroll(id="beside"):
                 yield Static("", id="figures", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Solve at once."""
-        self.sub_title = "tonight"
         self.solve()
 
     def solve(self) -> None:
         """Say what is asked, and look for it."""
+        self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
         minutes = f"{self._minutes} minutes" if self._minutes else "any time"
         parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
         parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
@@ -97,8 +97,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.compose.compose import compose
         from calmlarder.compose.dinner import dinner_of
         from calmlarder.export.checked import faults_of
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         worker: Worker[None] = get_current_worker()
         if worker.is_cancelled:
@@ -114,7 +113,7 @@ class TonightScreen(AsksOfDinner):
             if not faults_of([(dinner, ())], wanted, lots, folders):
                 self.app.call_from_thread(self._show_so_far, dinner)
 
-        composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, better, stop)
+        composed = compose(lots, wanted, shipped_patterns(), tables, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
 
@@ -154,6 +153,10 @@ class TonightScreen(AsksOfDinner):
         if beside:
             style = Style(False, True, max(_NARROWEST, figures_place.size.width))
             figures_place.update("\n".join(figures_text(dinner, self._wanted, style) for dinner in one.dinners))
+
+    def draw_new_day(self) -> None:
+        """What was proposed yesterday may be past its day now."""
+        self._start_again()
 
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""

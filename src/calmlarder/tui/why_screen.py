@@ -7,10 +7,11 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Footer, Header, Static
+from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.tui.held import AT_FAULT, why_faults
+from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
@@ -28,7 +29,6 @@ class WhyScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
         Binding("full_stop", "stop", "Enough", show=False),
-        Binding("f1", "app.help", "Help"),
     ]
 
     def __init__(self, kitchen: Kitchen, food: str, wanted: "Wanted") -> None:
@@ -45,7 +45,7 @@ class WhyScreen(Screen[None]):
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
             yield Static("", id="why", markup=False)
-        yield Footer(show_command_palette=False)
+        yield KeysLine()
 
     def on_mount(self) -> None:
         """Ask at once."""
@@ -60,8 +60,7 @@ class WhyScreen(Screen[None]):
         """In a thread of its own; the solver is loaded here."""
         from calmlarder.compose.stop import Stop
         from calmlarder.compose.why.why import why
-        from calmlarder.patterns.load import load_patterns
-        from calmlarder.tables.places import shipped
+        from calmlarder.patterns.load import shipped_patterns
 
         worker: Worker[None] = get_current_worker()
         stop = self._stop = Stop()
@@ -72,7 +71,7 @@ class WhyScreen(Screen[None]):
             if not worker.is_cancelled:
                 self.app.call_from_thread(self._so_far, plan.problem.pattern.id)
 
-        kitchen, patterns = self._kitchen, load_patterns(shipped("recipes"))
+        kitchen, patterns = self._kitchen, shipped_patterns()
         for answer in why(self._food, self._lots, self._wanted, patterns, kitchen.tables, better, stop):
             if worker.is_cancelled:
                 return

@@ -1,15 +1,18 @@
-"""Why something was thrown, in one key; Enter leaves it open, Esc throws nothing."""
+"""Why something was thrown, in one key or click; Enter leaves it open, Esc throws nothing."""
 
-from typing import ClassVar, NamedTuple
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import NamedTuple
 
-from textual import events
+from rich.text import Text
+from textual import events, on
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
-from textual.widgets import Static
+from textual.widgets import OptionList, Static
 
 from calmlarder.tables.vocabulary import WHYS, How, Why
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
 
 
 class End(NamedTuple):
@@ -19,45 +22,40 @@ class End(NamedTuple):
     why: Why | None = None
 
 
-_KEYS: dict[str, End] = {why[0]: End("thrown", why) for why in WHYS}
+_REASONS: Mapping[str, End] = MappingProxyType({why[0]: End("thrown", why) for why in WHYS})
+_KEYS: Mapping[str, End] = MappingProxyType({"enter": End("thrown"), **_REASONS, "g": End("given")})
+_SHOWN: Mapping[str, str] = MappingProxyType({"enter": "Enter"})
+_WORDS: Mapping[End, str] = MappingProxyType(
+    {End("thrown"): "no reason", End("given"): "given away, not thrown"}
+    | {end: str(end.why) for end in _REASONS.values()}
+)
 
 
-class WhyThrown(ModalScreen[End | None]):
+class WhyThrown(Over[End]):
     """The reasons by their first letters."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "end('thrown')", "No reason"),
-        Binding("g", "end('given')", "Given away"),
-        Binding("escape", "leave", "Back"),
-    ]
-
-    def __init__(self, line: str) -> None:
+    def __init__(self, what: str) -> None:
         super().__init__()
-        self._line = line
+        self._what = what
 
     def compose(self) -> ComposeResult:
         """A line for each key."""
-        lines = [f"  {key}      {end.why}" for key, end in _KEYS.items()]
-        text = [
-            f"Thrown away: {self._line}. Why?",
-            *lines,
-            "  Enter  no reason",
-            "  g      given away, not thrown",
-            "  Esc    keep it",
-        ]
         with Vertical(id="choice"):
-            yield Static("\n".join(text), markup=False)
+            yield Static(f"Thrown away: {self._what}. Why?", markup=False)
+            yield OptionList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Enter gives no reason, until an arrow was pressed."""
+        self.query_one(OptionList).focus()
 
     def on_key(self, event: events.Key) -> None:
-        """A reason."""
-        if event.key in _KEYS:
+        """A reason; Enter goes to the list."""
+        if event.key in _KEYS and event.key != "enter":
             event.stop()
             self.dismiss(_KEYS[event.key])
 
-    def action_end(self, how: How) -> None:
-        """It ended without a reason."""
-        self.dismiss(End(how))
-
-    def action_leave(self) -> None:
-        """Nothing ended."""
-        self.dismiss(None)
+    @on(OptionList.OptionSelected)
+    def chosen(self, event: OptionList.OptionSelected) -> None:
+        """The marked one."""
+        self.dismiss(list(_KEYS.values())[event.option_index])

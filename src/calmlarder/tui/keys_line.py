@@ -1,0 +1,44 @@
+"""The line of keys below a screen: as many as fit, in the order in which they matter; the others are in the help."""
+
+from textual import events
+from textual.app import ComposeResult
+from textual.widgets import Footer
+from textual.widgets._footer import FooterKey
+
+_PADDING = 3  # columns around a key and its word
+_WAYS_ON = ("command_palette", "help")  # to every other key
+
+
+def _never_gives_way(key: FooterKey) -> bool:
+    return key.key == "escape" or key.action in _WAYS_ON
+
+
+class KeysLine(Footer):
+    """Nothing is cut at any width: a key stands there whole, or it is left to the help and the list of all keys."""
+
+    def __init__(self) -> None:
+        super().__init__(show_command_palette=False)
+        self._drawn_for = 0
+
+    def compose(self) -> ComposeResult:
+        """The ways back and on have their room first; the others follow in their order until one does not fit."""
+        keys = [key for key in super().compose() if isinstance(key, FooterKey)]
+        last = [key for key in keys if _never_gives_way(key)]
+        room = self.app.size.width - sum(map(_columns, last))
+        for key in keys:
+            if key not in last:
+                room -= _columns(key)
+                if room < 0:
+                    break
+                yield key
+        yield from last
+
+    def on_resize(self, event: events.Resize) -> None:
+        """More fit, or fewer."""
+        if event.size.width != self._drawn_for:
+            self._drawn_for = event.size.width
+            self.refresh(recompose=True)
+
+
+def _columns(key: FooterKey) -> int:
+    return len(key.key_display) + len(key.description) + _PADDING

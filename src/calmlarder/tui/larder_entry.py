@@ -1,0 +1,169 @@
+"""The larder's line: what is typed into it is kept, logged, asked back, put away and brought back."""
+
+from importlib import resources
+
+from textual import on
+from textual.widgets import Input
+
+from calmlarder.larder.reading import Reading
+from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.larder_keys import LarderKeys
+from calmlarder.tui.larder_log import meant
+from calmlarder.tui.line_input import LineInput
+from calmlarder.tui.log_line import LogLine, log_line
+from calmlarder.tui.lots_table import LotsTable
+from calmlarder.tui.many_lines import taken
+from calmlarder.tui.meaning import meaning
+from calmlarder.tui.told import told
+
+_MOST_ASKED = 9
+FILTER = "/"
+
+
+class LarderEntry(LarderKeys):
+    """The part of the larder's screen that is about its line."""
+
+    def __init__(self, kitchen: Kitchen) -> None:
+        super().__init__(kitchen)
+        self._editing: int | None = None
+        # A line that was typed and not kept, and the lot it was to change.
+        self._put_away: tuple[str, int | None] = ("", None)
+        # Lines that were not clear when many came at once, and those put away with the line before them.
+        self._waiting: list[str] = []
+        self._waiting_away: list[str] = []
+        self._kept_words = ""  # the line that was kept last, until another is typed
+
+    @on(Input.Submitted, "#line")
+    @told
+    def keep_line(self, event: Input.Submitted) -> None:
+        """Keep a clear line; ask when it is not. A filter goes on to the list."""
+        if event.value.startswith(FILTER):
+            self.action_to_table()
+            return
+        logged = log_line(event.value)
+        if logged is not None:
+            self._keep_logged(logged)
+            return
+        reading = self._kitchen.read(event.value)
+        if reading is None:
+            return
+        if reading.lot is None:
+            self._unclear(None, reading)
+            return
+        self._kept_words = f"kept: {meaning(reading, self._kitchen)}"
+        if self._editing is not None:
+            self._kitchen.change(self._editing, reading.lot)
+            self._editing = None
+        else:
+            self._kitchen.keep([reading.lot])
+        self.refill()
+        self._next_line()
+
+    def _keep_logged(self, logged: LogLine) -> None:
+        """What was eaten, or how the gut feels."""
+        found = meant(logged, self._kitchen)
+        if found.keep is None:
+            if found.reading is not None:
+                self._unclear(logged, found.reading)
+            return
+        found.keep()
+        self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
+        self.query_one(Input).value = ""
+        self.refill()
+
+    def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
+        if reading.match.outcome == "ask":
+            self._offer(logged, reading)
+        # What is not clear in any other way stands below the line already.
+
+    def _offer(self, logged: LogLine | None, reading: Reading) -> None:
+        from calmlarder.tui.choice import Choice
+
+        names = [candidate.name for candidate in reading.candidates[:_MOST_ASKED]]
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                line = self.query_one(Input)
+                begins = f"{logged.word} " if logged else ""
+                line.value = begins + self._kitchen.renamed(reading.text, name)
+                line.focus()
+                self.keep_line(Input.Submitted(line, line.value))  # it is clear now
+
+        self.app.push_screen(Choice("Which one?", names), picked)
+
+    @on(LineInput.Pasted)
+    @told
+    def keep_lines(self, event: LineInput.Pasted) -> None:
+        """Many lines at once."""
+        self._keep_many(event.lines)
+
+    def action_demo(self) -> None:
+        """The larder of an invented household, where nothing is kept yet."""
+        self._keep_many(resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines())
+
+    def _keep_many(self, lines: list[str]) -> None:
+        """Keep the clear ones; the others come into the line one after the other."""
+        found = taken(lines, self._kitchen)
+        if found.lots:
+            self._kitchen.keep(found.lots)
+        self._waiting = found.waiting
+        self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
+        self.refill()
+        self._next_line()
+
+    def _next_line(self) -> None:
+        """What waits to be answered, or an empty line."""
+        line = self.query_one(Input)
+        line.value = self._waiting.pop(0) if self._waiting else ""
+        line.cursor_position = len(line.value)
+
+    def action_to_table(self) -> None:
+        """Go to the list."""
+        if self._shown:
+            self.query_one(LotsTable).focus()
+
+    def action_to_line(self) -> None:
+        """Back to the line, which is emptied; what was typed can be brought back."""
+        line = self.query_one(Input)
+        if self.half_typed:
+            self._put_away = (line.value, self._editing)
+            self._waiting_away, self._waiting = self._waiting, []
+        self._editing = None
+        line.value = ""
+        line.focus()
+
+    @property
+    def half_typed(self) -> str:
+        """What is typed and not kept; a filter is nothing to keep."""
+        value = self.query_one("#line", Input).value.strip()
+        return "" if value.startswith(FILTER) else value
+
+    def action_bring_back(self) -> None:
+        """The line that was put away, where nothing else is typed."""
+        line = self.query_one(Input)
+        if not line.value and self._put_away[0]:
+            line.value, self._editing = self._put_away
+            line.cursor_position = len(line.value)
+            self._put_away = ("", None)
+            self._waiting, self._waiting_away = self._waiting_away, []
+
+    def action_edit(self) -> None:
+        """Write the chosen lot anew."""
+        one = self._chosen()
+        if one is not None and one.lot.box is not None:
+            self.notify("a box is what was cooked: used up, frozen or thrown away, but not written anew")
+        elif one is not None:
+            line = self.query_one(Input)
+            if self.half_typed and self._editing is None:
+                self._put_away = (line.value, None)
+            self._editing = one.id
+            line.value = self._kitchen.line_of(one.lot)
+            line.focus()
+
+    def action_begin(self, word: str) -> None:
+        """Begin a line that is for a log and not for the larder."""
+        self._editing = None
+        line = self.query_one(Input)
+        line.value = word
+        line.cursor_position = len(word)
+        line.focus()

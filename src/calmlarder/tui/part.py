@@ -1,0 +1,74 @@
+"""A part of a lot: how much of it, and what becomes of that much."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Literal, NamedTuple
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Vertical
+from textual.widgets import Input, OptionList, Static
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.part import part_grams
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
+
+Becomes = Literal["eaten", "thrown", "given", "moved"]
+_WORDS: Mapping[Becomes, str] = MappingProxyType(
+    {"eaten": "used up", "thrown": "thrown away", "given": "given away", "moved": "frozen"}
+)
+
+
+class Parted(NamedTuple):
+    """So many grams, and what becomes of them; `moved` is into the freezer, or out of it."""
+
+    grams: float
+    becomes: Becomes
+
+
+class Part(Over[Parted]):
+    """The amount is read as it is typed; Enter goes on to what becomes of it."""
+
+    def __init__(self, lot: Lot) -> None:
+        super().__init__()
+        self._lot = lot
+
+    def compose(self) -> ComposeResult:
+        """The question, the amount and what it means, what becomes of it."""
+        moved = "thawed" if self._lot.place == "freezer" else _WORDS["moved"]
+        with Vertical(id="choice"):
+            yield Static(f"How much of it? {self._lot.line}", markup=False)
+            yield Input("half", placeholder="100 g, half, a third", id="part")
+            yield Static("", id="part-means", markup=False)
+            yield OptionList(*(moved if becomes == "moved" else words for becomes, words in _WORDS.items()))
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Half is the first guess; typing puts another in its place."""
+        self.query_one(Input).focus()
+
+    @on(Input.Changed)
+    def say(self, event: Input.Changed) -> None:
+        """What that much is, or what to write."""
+        try:
+            grams = part_grams(event.value, self._lot)
+            words = f"{grams:g} g of {self._lot.grams:g} g; {self._lot.grams - grams:g} g stay as they are"
+        except ValueError as error:
+            words = str(error)
+        self.query_one("#part-means", Static).update(words)
+
+    @on(Input.Submitted)
+    def on_with_it(self) -> None:
+        """To what becomes of it."""
+        self.query_one(OptionList).focus()
+
+    @on(OptionList.OptionSelected)
+    def take(self, event: OptionList.OptionSelected) -> None:
+        """Give both, where the amount can be."""
+        try:
+            grams = part_grams(self.query_one(Input).value, self._lot)
+        except ValueError:
+            self.query_one(Input).focus()  # why not stands below it
+            return
+        self.dismiss(Parted(grams, tuple(_WORDS)[event.option_index]))

@@ -1,0 +1,63 @@
+"""The dinner at the stove, remembered: a terminal closed in the middle loses neither it nor what was weighed."""
+
+from datetime import date, timedelta
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+from calmlarder.store.store import Store
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.sitting.stacking import Counted
+
+_NOTE = "at the stove"
+_LONGEST = timedelta(days=1)  # what was begun before is not cooked any more: common practice, no source
+
+
+class AtStove(NamedTuple):
+    """What is cooked, what still counts from before, how far it is, and what the scale showed."""
+
+    dinner: "Dinner"
+    counted: "tuple[Counted, ...]"
+    step: int = 0
+    weighed: dict[str, int] | None = None
+
+
+def remember(store: Store, at: AtStove, on: date) -> None:
+    """Keep it as it is now; no action, and nothing to undo."""
+    held = {
+        "day": on.isoformat(),
+        "dinner": at.dinner.model_dump(mode="json"),
+        "counted": [one.model_dump(mode="json") for one in at.counted],
+        "step": at.step,
+        "weighed": at.weighed or {},
+    }
+    store.remember(_NOTE, held)
+
+
+def forget(store: Store) -> None:
+    """It was cooked, or left on purpose."""
+    store.remember(_NOTE, None)
+
+
+def found(store: Store, today: date) -> dict[str, Any] | None:
+    """What was left at the stove a short while ago, as it was kept."""
+    note: Any = store.settings().get(_NOTE)
+    try:
+        is_fresh = abs(date.fromisoformat(note["day"]) - today) <= _LONGEST and bool(note["dinner"]["title"])
+    except (KeyError, TypeError, ValueError):
+        return None
+    return dict(note) if is_fresh else None
+
+
+def again(note: dict[str, Any]) -> AtStove | None:
+    """The dinner as it was; None where a later program tells dinners in another way. Loads the solver's room."""
+    from pydantic import ValidationError
+
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.sitting.stacking import Counted
+
+    try:
+        counted = tuple(Counted.model_validate(one) for one in note["counted"])
+        return AtStove(Dinner.model_validate(note["dinner"]), counted, int(note["step"]), dict(note["weighed"]))
+    except (ValidationError, KeyError, TypeError, ValueError):
+        return None

@@ -1,0 +1,142 @@
+"""The line of keys below each screen: whole at every width, and all keys in one list (Textual's pilot measures)."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from textual.command import CommandPalette
+from textual.pilot import Pilot
+from textual.widgets import Footer, Input, OptionList
+from textual.widgets._footer import FooterKey
+
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.page import Page
+from calmlarder.tui.why_thrown import WhyThrown
+from programs import SIZES, Act, run_program, settled
+
+# How each screen and what opens over it is reached, one after the other, and the keys back.
+WAY = (
+    ("the larder's list", ("down",), ()),
+    ("why thrown", ("f6",), ("escape",)),
+    ("where figures come from", ("f9",), ("escape",)),
+    ("people and limits", ("f2",), ("escape",)),
+    ("a recipe", ("ctrl+r",), ("escape",)),
+    ("days", ("ctrl+l",), ("escape",)),
+    ("tonight", ("f3",), ()),
+    ("a choice", ("w",), ()),
+    ("why", ("enter",), ("escape",)),
+    ("swap", ("c", "enter"), ("escape",)),
+    ("cook", ("enter",), ()),
+    ("the scale", ("w",), ("escape", "escape", "escape")),
+    ("plan", ("ctrl+n",), ()),
+    ("a sitting of the plan", ("enter",), ("escape", "escape")),
+)
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch) -> Callable[..., LarderApp]:
+    monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 2.0)
+
+    def run(act: Act, size: tuple[int, int], keys: tuple[str, ...] = ("f8",)) -> LarderApp:
+        return run_program(tmp_path / "home", tables, act, size, keys)
+
+    return run
+
+
+def cut(app: LarderApp) -> bool:
+    """Whether anything of the keys below lies beyond the screen, by where Textual laid it out."""
+    return any(
+        line.max_scroll_x > 0 or any(key.region.right > app.size.width for key in line.children)
+        for line in app.screen.query(Footer)
+    )
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_no_key_is_cut_on_any_screen(size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        found = {"the larder": cut(app)}
+        for name, there, back in WAY:
+            for key in there:
+                await pilot.press(key)
+                await settled(app, pilot)
+            await pilot.pause()
+            found[name] = cut(app)
+            for key in back:
+                await pilot.press(key)
+                await pilot.pause()
+        assert not [name for name, is_cut in found.items() if is_cut]
+        assert isinstance(app.screen, LarderScreen)  # the walk went through all of it
+
+    play(act, size)
+
+
+def keys_below(app: LarderApp) -> list[str]:
+    return [key.key for key in app.screen.query(FooterKey)]
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_way_back_and_the_way_to_all_keys_never_give_way(
+    size: tuple[int, int], play: Callable[..., LarderApp]
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await settled(app, pilot)
+        assert {"enter", "escape", "ctrl+p", "f1"} <= set(keys_below(app))
+        assert ("minus" in keys_below(app)) == (size[0] >= 120)
+        await pilot.resize_terminal(200 - size[0], 30)
+        await pilot.pause()
+        await pilot.pause()
+        assert not cut(app)
+        assert ("minus" in keys_below(app)) == (200 - size[0] >= 120)
+
+    play(act, size)
+
+
+def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        assert "f9" not in keys_below(app)
+        await pilot.press("escape", "ctrl+p")
+        await pilot.pause()
+        assert isinstance(app.screen, CommandPalette)
+        app.screen.query_one(Input).value = "where its figures"
+        listed = app.screen.query_one(OptionList)
+        for _ in range(200):
+            await pilot.pause(0.02)
+            if listed.option_count and listed.display:
+                break
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+
+    play(act, (80, 24))
+
+
+def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key(
+    play: Callable[..., LarderApp],
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("escape", "down")
+        for where in ("beside", "key"):
+            await pilot.press("f6")
+            await pilot.pause()
+            assert isinstance(app.screen, WhyThrown)
+            await pilot.pause()
+            if where == "beside":
+                await pilot.click(offset=(2, 2))
+            else:
+                await pilot.click(FooterKey)
+            await pilot.pause()
+            await pilot.pause()
+            assert isinstance(app.screen, LarderScreen)
+        await pilot.press("f6")
+        await pilot.pause()
+        await pilot.click(OptionList, offset=(2, 5))
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert [one.why for one in app._kitchen.ended()] == ["did not like"]
+
+    play(act, (80, 24))

@@ -1,0 +1,123 @@
+"""Many lines at once, pasted or of the demo: what is not taken is said with its reason, and waits to be answered."""
+
+from collections.abc import Callable
+from importlib import resources
+from pathlib import Path
+
+import pytest
+from textual.events import Paste
+from textual.pilot import Pilot
+from textual.widgets import Input
+
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.many_lines import taken
+from programs import TODAY, Act, run_program, shown
+
+DEMO = resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8")
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
+    def run(act: Act) -> LarderApp:
+        return run_program(tmp_path / "home", tables, act)
+
+    return run
+
+
+def lines_kept(app: LarderApp) -> list[str]:
+    return [row.content["line"] for row in app._store.lots()]
+
+
+def told(app: LarderApp) -> str:
+    return "\n".join(note.message for note in app._notifications)
+
+
+def test_the_demo_says_which_of_its_lines_is_not_clear_and_asks(play: Callable[..., LarderApp]) -> None:
+    """Every line of the demo is in the list or told: counted against the file itself."""
+    wanted = [line for line in DEMO.splitlines() if line and not line.startswith("#")]
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8")
+        await pilot.pause()
+        missing = [line for line in wanted if line not in lines_kept(app)]
+        assert missing == ["tofu, quarter of a block"]
+        assert "not taken: tofu, quarter of a block (which one: " in told(app)
+        line = app.screen.query_one(Input)
+        assert line.value == missing[0]
+        assert line.has_focus
+        assert "which one" in shown(app, "#meaning")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert line.value == ""
+        assert len(lines_kept(app)) == len(wanted)
+
+    play(act)
+
+
+def test_lines_wait_their_turn_and_can_be_put_away_and_brought_back(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        line = app.screen.query_one(Input)
+        line.post_message(Paste("kale 200g\nold boots\ntofu 200g\n-3 eggs"))
+        await pilot.pause()
+        await pilot.pause()
+        assert lines_kept(app) == ["kale 200g"]
+        assert told(app).count("not taken") == 3
+        assert "no food of that name" in told(app)
+        assert "cannot be below nothing" in told(app)
+        assert line.value == "old boots"
+        assert "(2 more to answer)" in shown(app, "#meaning")
+        await pilot.press("escape")
+        await pilot.pause()
+        assert line.value == ""
+        line.value = "2 carrots"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == ""  # what was put away does not come by itself
+        await pilot.press("up")
+        await pilot.pause()
+        assert line.value == "old boots"
+        line.value = "lime"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == "tofu 200g"
+        line.value = "firm tofu 200g"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == "-3 eggs"
+        assert lines_kept(app) == ["kale 200g", "2 carrots", "lime", "firm tofu 200g"]
+
+    play(act)
+
+
+def test_nothing_is_said_to_wait_where_all_is_clear(tmp_path: Path, tables: Tables) -> None:
+    from calmlarder.store.store import Store
+
+    with Store.at(tmp_path) as store:
+        found = taken(["kale 200g", "", "# a note"], Kitchen(store, tables, TODAY))
+    assert (len(found.lots), found.waiting, found.words) == (1, [], "kept 1 line")
+
+
+def test_what_was_kept_stands_below_the_line_until_the_next_is_typed(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        line = app.screen.query_one(Input)
+        line.value = "cookd rice 350g made yesterday"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert line.value == ""
+        assert shown(app, "#meaning").startswith("kept: cooked white rice, 350 g, fridge")
+        line.value = "k"
+        await pilot.pause()
+        assert "kept" not in shown(app, "#meaning")
+        line.value = ""
+        await pilot.pause()
+        assert shown(app, "#meaning") == ""
+
+    play(act)

@@ -1,0 +1,103 @@
+"""A terminal closed at the stove: opened again, the dinner, its step and its weights are there, until it is cooked."""
+
+from collections.abc import Callable
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input
+
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+from calmlarder.tui import under_way
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.larder_screen import LarderScreen
+from programs import TODAY, Act, run_program, settled, shown
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
+    def run(act: Act, keys: tuple[str, ...] = ()) -> LarderApp:
+        return run_program(tmp_path / "home", tables, act, keys=keys)
+
+    return run
+
+
+def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
+    """Cook the demo's dinner as far as its second step, with a weight; its title."""
+    title = ""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        nonlocal title
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("enter", "w")
+        await pilot.pause()
+        app.screen.query(Input).first().value = "77"
+        await pilot.press("enter", "space")
+        await pilot.pause()
+        assert isinstance(app.screen, CookScreen)
+        assert 77 in app.screen._weighed.values()
+        title = shown(app, "#title")
+
+    play(act, ("f8", "escape"))
+    return title
+
+
+def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
+    play: Callable[..., LarderApp], tmp_path: Path
+) -> None:
+    title = closed_at_the_stove(play)
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        assert isinstance(app.screen, Choice)
+        assert title in app.screen._question
+        await pilot.press("enter")
+        await pilot.pause()
+        cook = app.screen
+        assert isinstance(cook, CookScreen)
+        assert shown(app, "#title") == title
+        assert shown(app, "#step").startswith("Step 2 of")
+        weighed = {food for food, grams in cook._weighed.items() if grams == 77}
+        assert len(weighed) == 1
+        before = {one.lot.food: one.lot.grams for one in app._kitchen.lots()}
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, LarderScreen)
+        after = {one.lot.food: one.lot.grams for one in app._kitchen.lots()}
+        food = weighed.pop()
+        assert before[food] - after.get(food, 0) == pytest.approx(77, abs=5)  # a crumb left is nothing left
+
+    play(act)
+    with Store.at(tmp_path / "home") as store:
+        assert under_way.found(store, TODAY) is None
+
+
+@pytest.mark.parametrize(("keys", "asks_again"), [(("down", "enter"), False), (("escape",), True)])
+def test_it_may_be_given_up_or_left_for_later(
+    keys: tuple[str, ...], asks_again: bool, play: Callable[..., LarderApp], tmp_path: Path
+) -> None:
+    closed_at_the_stove(play)
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press(*keys)
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+
+    play(act)
+    with Store.at(tmp_path / "home") as store:
+        assert (under_way.found(store, TODAY) is not None) == asks_again
+        assert under_way.found(store, TODAY + timedelta(days=2)) is None
+
+
+@pytest.mark.parametrize("note", ["x", {}, {"day": "never"}, {"day": str(date.today()), "dinner": {"title": "soup"}}])
+def test_a_note_that_is_not_ours_stops_nothing(note: object, tmp_path: Path, tables: Tables) -> None:
+    with Store.at(tmp_path) as store:
+        store.remember("at the stove", note)
+        kept = under_way.found(store, date.today())
+    assert kept is None or under_way.again(kept) is None
