@@ -160,7 +160,7 @@ class Joint:
                             kinds[kind] = self.model.new_bool_var("")
                         self.model.add_implication(draft.used[number], kinds[kind])
         for before, after in pairwise(present):
-            for kind in before.keys() & after.keys():
+            for kind in sorted(before.keys() & after.keys()):  # the same order in every run
                 again = self.model.new_bool_var("")
                 self.model.add(again >= before[kind] + after[kind] - 1)
                 self.cost.append(MAIN_KIND_AGAIN * POINT * again)
