@@ -15,7 +15,7 @@ from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import Shelf, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT
+from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -67,7 +67,8 @@ class House(NamedTuple):
     def risk(self, column: Column, place: int) -> int:
         """How much of what a dish takes of a lot counts as thrown away before it is eaten, in percent."""
         shelf, first = self.shelves[place], self.sittings[column.covers[0]]
-        risk = shelf.risk(first.day, self.today)
+        waits = (first.day - self.today).days
+        risk = shelf.risk(first.day, self.today) + waits * WAITING_PERCENT * shelf.percent(self.end, self.today) // 100
         if len(column.covers) > 1 and shelf.countable:
             boxed = self.sittings[column.covers[1]].people
             risk += BOX_AT_RISK_PERCENT * boxed // (first.people + boxed)

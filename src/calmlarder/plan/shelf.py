@@ -52,7 +52,7 @@ class Shelf(NamedTuple):
         if self.day is None or not self.countable or on == today:
             return 0
         days = (max(self.day, today) - on).days
-        return risk_percent(days, self.day == self.safety_day)
+        return 0 if days >= 0 and self.day == self.safety_day else risk_percent(days)
 
     def percent(self, end: date, today: date) -> int:
         """How much of what is left counts as wasted, in percent."""

@@ -14,12 +14,12 @@ AFTER_PERCENT = MappingProxyType({1: 50, 2: 35, 3: 25, 4: 15, 5: 10, 6: 5, 7: 5}
 # Of what a dish can hold of a lot, on each day after the plan until its last: what is over that counts whole.
 REACHED_PERCENT = 40
 UNDATED_PERCENT = 10  # what keeps a week in the fridge and has no day
-# Percent of a portion that is thrown away before it is eaten, by days from its last good day to that of the sitting: an
-# evening falls through now and then, and a day of quality is a guess besides, for things go off before it. A use-by day
-# is kept to the day.
+# Percent of a portion that is thrown away before it is eaten, by days from its last good day to that of the sitting: a
+# day of quality is a guess, and things go off before it. A use-by day is kept to the day.
 LATE_PERCENT = 50  # past it
 AT_RISK_PERCENT = MappingProxyType({0: 30, 1: 15, 2: 8, 3: 4})
-FALLS_THROUGH_PERCENT = MappingProxyType({0: 12, 1: 4})
+# An evening falls through now and then. Of what would be wasted if it were not eaten at all, for each day it waits.
+WAITING_PERCENT = 12
 BOX_AT_RISK_PERCENT = 12  # of what waits in a box for a later sitting
 GRACE_DAYS = 2  # how long past its best, never past a safety day, something may still be planned
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
@@ -31,11 +31,9 @@ MOST_TO_BUY = 3
 APART_DAYS = 3  # a dish comes again on the third day at the earliest, unless it is its own leftover
 
 
-def risk_percent(days_before: int, safety: bool) -> int:
+def risk_percent(days_before: int) -> int:
     """How much of what is eaten so many days before its last good day counts as thrown away by then."""
-    if days_before < 0:
-        return LATE_PERCENT
-    return (FALLS_THROUGH_PERCENT if safety else AT_RISK_PERCENT).get(days_before, 0)
+    return LATE_PERCENT if days_before < 0 else AT_RISK_PERCENT.get(days_before, 0)
 
 
 def waste_percent(days_after: int) -> int:
