@@ -12,8 +12,10 @@ from calmlarder.plan.columns import House
 from calmlarder.plan.weights import (
     APART_DAYS,
     EMPTY_SITTING,
+    EMPTY_SOONER,
     LEFTOVER,
     MAIN_KIND_AGAIN,
+    REACHED_PERCENT,
     WASTED_PORTION,
 )
 from milp_twin import _block, _Programme
@@ -35,13 +37,17 @@ def least_cost(house: House) -> float:
         for number, option in enumerate(column.problem.options):
             used, units = z + 1 + 4 * number, z + 2 + 4 * number  # in the order in which the block makes them
             day = house.sittings[column.covers[0]].day
-            eats.setdefault(option.offered.place, []).append((day, used, units))
+            place = option.offered.place
+            eats.setdefault(place, []).append((day, used, units))
+            one_percent = house.shelves[place].portion_units * WASTED_PORTION // 100
+            p.cost[units] += one_percent * house.risk(column, place)
             if column.problem.pattern.slots[option.slot].role in {"protein", "base"}:
                 for sitting in column.covers:
                     kinds[sitting].setdefault(str(option.offered.food.kind), []).append(used)
     for number, _ in enumerate(house.sittings):
         filling = [z for z, column in zip(chosen, house.columns, strict=True) if number in column.covers]
-        row = dict.fromkeys([*filling, p.variable(1, -EMPTY_SITTING * _POINT)], 1.0)
+        hungry = EMPTY_SITTING + EMPTY_SOONER * (len(house.sittings) - 1 - number)
+        row = dict.fromkeys([*filling, p.variable(1, -hungry * _POINT)], 1.0)
         p.at_most(row, 1)
         p.at_most(dict.fromkeys(row, -1.0), -1)
     for one, z in enumerate(chosen):
@@ -76,9 +82,16 @@ def _lot(p: _Programme, house: House, place: int, meals: list[tuple[date, int, i
     price = shelf.portion_units * WASTED_PORTION // 100  # for one percent of a unit
     own = shelf.percent(house.end, house.today)
     p.at_most({units: 1.0 for _, _, units in meals}, shelf.units)
-    for day, _, units in meals:
+    for _, _, units in meals:
         p.cost[units] -= price * own
-        p.cost[units] += price * shelf.risk(day, house.today)
+    if shelf.day is not None and 0 < own < 100:
+        days = max(shelf.day, house.today) - house.end
+        fits = [option.most for column in house.columns if len(column.covers) == 1
+                for option in column.problem.options if option.offered.place == place]  # fmt: skip
+        reach = int(max(fits, default=0) * days.days * REACHED_PERCENT / 100 + 1e-9)
+        if shelf.units > reach:
+            over = p.variable(shelf.units, -price * (100 - own))
+            p.at_most({**{units: -1.0 for _, _, units in meals}, over: -1.0}, reach - shelf.units)
     if shelf.opened_days is not None:
         extra = p.variable(100 * max(1, shelf.units), -price)
         opened = {day: p.variable(1) for day in sorted({day for day, _, _ in meals})}

@@ -32,7 +32,7 @@ from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.verify import verify_plan
-from calmlarder.plan.weights import EMPTY_SITTING, WASTED_PORTION
+from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
 from calmlarder.sitting.eaten import Eaten, Load
 from calmlarder.sitting.stacking import Stacking
@@ -218,12 +218,20 @@ def test_the_cost_is_the_sum_by_hand(patterns: Any, tables: Tables, lots_of: Any
     house = tiny(patterns, tables, lots_of, wanting, 0)
     empty = Joint(house, (), {}).solve(10)
     offered = {o.offered.place for column in house.columns for o in column.problem.options}
+
+    def priced(shelf: Any, units: int, percent: int) -> int:
+        """Points of so many units left; those that the days after the plan cannot use count whole."""
+        reach = house.reach(shelf.place)
+        over = max(0, units - reach) if reach is not None and shelf.percent(house.end, house.today) else 0
+        one_percent = shelf.portion_units * WASTED_PORTION // 100
+        return int(one_percent * (percent * units + (100 - shelf.percent(house.end, house.today)) * over))
+
     lost = sum(
-        shelf.units * shelf.portion_units * WASTED_PORTION * shelf.percent(house.end, house.today) // 100
+        priced(shelf, shelf.units, shelf.percent(house.end, house.today))
         for shelf in house.shelves
         if shelf.place in offered
     )
-    assert empty.cost == 2 * EMPTY_SITTING * POINT + lost
+    assert empty.cost == (2 * EMPTY_SITTING + EMPTY_SOONER) * POINT + lost
     assert lost > 0
     column = next(one for one in house.columns if one.covers == (0,))
     joint = Joint(house, [column], {})
@@ -231,12 +239,14 @@ def test_the_cost_is_the_sum_by_hand(patterns: Any, tables: Tables, lots_of: Any
     solved = joint.solve(60)
     used = {use.option.offered.place: use.grams // use.option.unit for use in solved.dishes[0].plan.uses}
     left = sum(
-        (shelf.units - used.get(shelf.place, 0)) * shelf.portion_units * WASTED_PORTION
-        * max(
-            shelf.percent(house.end, house.today),
-            shelf.opened_percent(TODAY, house.end) if shelf.place in used else 0,
+        priced(
+            shelf,
+            shelf.units - used.get(shelf.place, 0),
+            max(
+                shelf.percent(house.end, house.today),
+                shelf.opened_percent(TODAY, house.end) if shelf.place in used else 0,
+            ),
         )
-        // 100
         for shelf in house.shelves
         if shelf.place in offered
     )  # fmt: skip

@@ -11,9 +11,8 @@ food's `portion_g`, of a box its shares. What is still at home at the end is nei
 `came in = eaten + wasted + at home + boxed` holds to the gram, which `check` makes sure of.
 
 Nobody freezes anything: a cook by hand does not plan for it, and so the comparison is of the choice of dishes alone.
-`plan` looks three evenings ahead; what it plans for tomorrow is cooked as planned where nothing has come between
-(shopping, an evening out, a thing gone off), else it plans anew. A dish it cooks for two evenings is boxed, and the
-box is the next dinner at home while it keeps. No policy knows of an evening out before that day.
+`plan` looks three evenings ahead, each evening anew. A dish it cooks for two evenings is boxed as the program boxes it,
+and the box is the next dinner at home while it keeps. No policy knows of an evening out before that day.
 """
 
 import random
@@ -22,8 +21,10 @@ from datetime import datetime, time
 from typing import Any, Literal
 
 from calmlarder.compose.compose import best_dinners
+from calmlarder.compose.cooked import box_up
 from calmlarder.compose.wanted import Wanted
 from calmlarder.export.json import dinner_object
+from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.sittings import PlannedSitting
@@ -56,7 +57,6 @@ class Life:
         self.patterns_used: set[str] = set()
         self.dishes: set[tuple[str, tuple[str, ...]]] = set()
         self.box: tuple[Dish, int] | None = None  # what is kept for the next dinner, and its last day
-        self.next: tuple[int, Dish, int] | None = None  # the day it is planned for, the dish, evenings it feeds
 
     def live(self) -> dict[str, Any]:
         """The days one by one; what came of them."""
@@ -65,7 +65,6 @@ class Life:
             for thing in self.home.bought:
                 if thing.day == day:
                     self.stock.buy(thing)
-                    self.next = None
             for food, grams in self.stock.throw(day):
                 self._waste(grams, grams / float(self.tables.food_by_id[food].portion_g))
             if self.box and self.box[1] < day:
@@ -119,10 +118,10 @@ class Life:
             if found is None:
                 self.empty += 1
                 return
-            dish, evenings = found
+            dish, last_day = found
             for use in dish["uses"]:
                 self.stock.take(use["line"], use["grams"], day)
-            self.box = (dish, day + evenings - 1) if evenings > 1 else None
+            self.box = None if last_day is None else (dish, last_day)
             self.patterns_used.add(dish["pattern"])
             self.dishes.add((dish["pattern"], tuple(sorted(use["food"] for use in dish["uses"]))))
         self.eaten_g += self._share_g(dish)
@@ -130,38 +129,37 @@ class Life:
         self.over_plain += bool(over_caps(dish, PROFILE, worst_case=False))
         self.protein_met += protein_g(dish) >= self.home.protein_g
 
-    def _chosen(self, day: int) -> tuple[Dish, int] | None:
-        """Tonight's dish, and how many evenings it feeds."""
+    def _chosen(self, day: int) -> tuple[Dish, int | None] | None:
+        """Tonight's dish; where half of it is boxed, the last day the box keeps."""
         lots = self.stock.lots(day)
         if self.policy == "by hand":
             rng = random.Random(f"{self.home.number} {day} by hand")
             made = by_hand(lots, self.home.people, self.patterns, self.tables, rng)
-            return (made, 1) if made else None
+            return (made, None) if made else None
         wanted = Wanted(
             today=date_of(day), profile=profile_named(PROFILE, self.tables), people=self.home.people,
             protein_g=self.home.protein_g, diet=self.home.diet, count=1, seconds=self.seconds,
         )  # fmt: skip
         if self.policy == "tonight":
             _, dinners = best_dinners(lots, wanted, self.patterns, self.tables)
-            return (dinner_object(dinners[0]), 1) if dinners else None
-        return self._planned(day, wanted)
+            return (dinner_object(dinners[0]), None) if dinners else None
+        return self._planned(day, wanted, lots)
 
-    def _planned(self, day: int, wanted: Wanted) -> tuple[Dish, int] | None:
-        kept, self.next = self.next, None
-        if kept and kept[0] == day and all(self.stock.has(use["line"], use["grams"]) for use in kept[1]["uses"]):
-            return kept[1], kept[2]
+    def _planned(self, day: int, wanted: Wanted, lots: Sequence[Lot]) -> tuple[Dish, int | None] | None:
         asked = [
             PlannedSitting(at=datetime.combine(date_of(day + ahead), time(18, 30)), people=self.home.people,
                            protein_g=self.home.protein_g)
             for ahead in range(_LOOK_AHEAD)
         ]  # fmt: skip
-        plan = plan_days(self.stock.lots(day), asked, wanted, self.patterns, self.tables, seconds=self.seconds,
-                         rounds=self.rounds, bound=False, most_to_buy=0)  # fmt: skip
-        cooked = {
-            number: (dinner_object(one.dinner), 1 + ((one.boxed_for or number) - number))
-            for number, one in enumerate(plan.sittings)
-            if one.dinner and one.leftover_of is None
-        }
-        if 1 in cooked:
-            self.next = (day + 1, *cooked[1])
-        return cooked.get(0)
+        plan = plan_days(lots, asked, wanted, self.patterns, self.tables, seconds=self.seconds, rounds=self.rounds,
+                         bound=False, most_to_buy=0)  # fmt: skip
+        first = plan.sittings[0]
+        if first.dinner is None:
+            return None
+        if first.boxed_for is None:
+            return dinner_object(first.dinner), None
+        pattern = next(one for one in self.patterns if one.id == first.dinner.pattern)
+        boxed = box_up(first.dinner, {}, self.home.people, date_of(day), pattern, self.tables).lot
+        if boxed is None or boxed.box is None:
+            raise ValueError(f"{first.dinner.title} is planned for two evenings and may not be boxed")
+        return dinner_object(first.dinner), day + boxed.box.keeps_days

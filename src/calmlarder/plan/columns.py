@@ -15,6 +15,7 @@ from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import Shelf, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
 from calmlarder.sitting.stacking import Stacking
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -62,6 +63,25 @@ class House(NamedTuple):
     def end(self) -> date:
         """The day of the last sitting."""
         return max(one.day for one in self.sittings)
+
+    def risk(self, column: Column, place: int) -> int:
+        """How much of what a dish takes of a lot counts as thrown away before it is eaten, in percent."""
+        shelf, first = self.shelves[place], self.sittings[column.covers[0]]
+        waits = (first.day - self.today).days
+        risk = shelf.risk(first.day, self.today) + waits * WAITING_PERCENT * shelf.percent(self.end, self.today) // 100
+        if len(column.covers) > 1 and shelf.countable:
+            boxed = self.sittings[column.covers[1]].people
+            risk += BOX_AT_RISK_PERCENT * boxed // (first.people + boxed)
+        return risk
+
+    def reach(self, place: int) -> int | None:
+        """Units of a lot that the days after the plan are likely to use by its last; None where it has no last day."""
+        shelf = self.shelves[place]
+        if shelf.day is None:
+            return None
+        alone = (column.problem.options for column in self.columns if len(column.covers) == 1)
+        most = max((o.most for options in alone for o in options if o.offered.place == place), default=0)
+        return most * max(0, (max(shelf.day, self.today) - self.end).days) * REACHED_PERCENT // 100
 
 
 def house_of(

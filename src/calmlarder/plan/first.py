@@ -11,22 +11,21 @@ from calmlarder.plan.opening import opened_on, too_near
 from calmlarder.plan.weights import APART_DAYS
 
 _FEW = 6  # patterns looked at before the others: ours
-_SECONDS = 0.5  # for each sitting
 
 
-def day_after_day(house: House, kept: Sequence[Dish], stop: Stop | None) -> tuple[Dish, ...]:
-    """A dish for each sitting from what the sittings before it left, urgent things first."""
+def day_after_day(house: House, kept: Sequence[Dish], stop: Stop | None, seconds: float) -> tuple[Dish, ...]:
+    """A dish for each sitting from what the sittings before it left, urgent things first; `seconds` for each."""
     dishes = list(kept)
     for number in range(len(house.sittings)):
         if any(number in dish.column.covers for dish in dishes) or (stop is not None and stop.asked):
             continue
-        dish = _dish(house, number, dishes, stop)
+        dish = _dish(house, number, dishes, stop, seconds)
         if dish is not None:
             dishes.append(dish)
     return tuple(dishes)
 
 
-def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None) -> Dish | None:
+def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None, seconds: float) -> Dish | None:
     left = {shelf.place: shelf.units for shelf in house.shelves}
     for dish in dishes:
         for use in dish.plan.uses:
@@ -37,7 +36,7 @@ def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None) 
     problems = [p for c in columns.values() if (p := _reduced(c, left, shut)).fillable]
     ranked = sorted(problems, key=lambda one: (-upper_bound(one), one.pattern.id))
     for some in (ranked[:_FEW], ranked[_FEW:]):
-        found = search(some, 1, _SECONDS, stop=stop)
+        found = search(some, 1, seconds, stop=stop)
         if found.plans:
             plan = found.plans[0]
             return Dish(columns[plan.problem.pattern.id], plan)

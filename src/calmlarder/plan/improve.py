@@ -15,10 +15,11 @@ from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Dish, House
 from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import NEVER, Joint, Solved
+from calmlarder.plan.promising import promising
 from calmlarder.tables.book import Tables
 
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
-_EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 2.0
+_EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
 _EFFORT_FEED, _EFFORT_POLISH = 4.0, 2.0  # to feed as many as can be; to find the best amounts of chosen dishes
 _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
@@ -104,30 +105,32 @@ class Improver:
         self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT_POLISH, self._stop))
 
     def improve(self, end: float, seed: int, rounds: int | None) -> None:
-        """Neighbours in time two by two, once over; then all and three at a time in turn, with ever more effort.
+        """Among the few promising dishes: all sittings, neighbours two by two, and three at a time; then among all.
 
-        Ends when all together were proven the best, the time is up, `rounds` were done, or it is stopped.
+        Ever more effort goes into all together. Ends when they were proven the best, the time is up, `rounds` were
+        done, or it is stopped.
         """
         rng = random.Random(seed)
         everything = set(range(len(self.house.sittings)))
         left = itertools.count() if rounds is None else iter(range(rounds))
-        for free, effort in self._turns(rng, everything):
+        for free, effort, few in self._turns(rng, everything):
             if time.monotonic() >= end or self._stop.asked or next(left, None) is None:
                 return
-            proven = self._replan(free, effort, end)
-            if proven and free == everything and not self._avoid:
+            proven = self._replan(free, effort, end, few)
+            if proven and free == everything and not few and not self._avoid:
                 return
 
-    def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float]]:
+    def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL
-        if len(everything) > 2:
-            for number in range(1, len(everything)):
-                yield {number - 1, number}, _EFFORT_TWO
         while True:
-            yield everything, effort
+            yield everything, effort, True
+            if len(everything) > 2:
+                for number in range(1, len(everything)):
+                    yield {number - 1, number}, _EFFORT_TWO, True
             if len(everything) > 3:
                 for free in self._threes(rng):
-                    yield free, _EFFORT_THREE
+                    yield free, _EFFORT_THREE, True
+            yield everything, effort, False
             effort *= 2
 
     def _threes(self, rng: random.Random) -> list[set[int]]:
@@ -136,8 +139,8 @@ class Improver:
         filled = {number for dish in self.dishes for number in dish.column.covers}
         return sorted(rng.sample(sets, min(len(sets), _MOST_THREES)), key=lambda some: some <= filled)
 
-    def _replan(self, free: set[int], effort: float, end: float) -> bool:
-        """Plan these sittings anew; whether what came out is proven the best for them."""
+    def _replan(self, free: set[int], effort: float, end: float, few: bool) -> bool:
+        """Plan these sittings anew, from the few most promising dishes or from all; whether it is proven the best."""
         stay = [dish for dish in self.dishes if dish in self._kept or free.isdisjoint(dish.column.covers)]
         taken = {number for dish in stay for number in dish.column.covers}
         numbers = {dish.column.number for dish in stay}
@@ -145,6 +148,10 @@ class Improver:
         floors = self._floors
         if floors is not None:
             columns = [column for column in columns if column.number in floors]
+        if few:
+            mine = {dish.column.number for dish in self.dishes}
+            best = {column.number for column in promising(self.house, columns, stay)} | mine
+            columns = [column for column in columns if column.number in best]
         joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, floors)
         for dish in stay:
             joint.fix(dish)

@@ -19,6 +19,7 @@ from calmlarder.plan.weights import (
     APART_DAYS,
     BUY_ONE,
     EMPTY_SITTING,
+    EMPTY_SOONER,
     LEFTOVER,
     MAIN_KIND_AGAIN,
     WASTED_PORTION,
@@ -51,7 +52,6 @@ class Joint:
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
         for column in columns:
             self._post(column, avoid)
-        self._numbers = {id(draft): column.number for column, draft in self.posted}
         self._choose()
         self._apart()
         self._stock()
@@ -83,7 +83,8 @@ class Joint:
         for number in range(len(self.house.sittings)):
             empty = self.model.new_bool_var("")
             self.model.add_exactly_one([empty, *(d.active for c, d in self.posted if number in c.covers)])
-            self.cost.append(EMPTY_SITTING * POINT * empty)
+            later = len(self.house.sittings) - 1 - number
+            self.cost.append((EMPTY_SITTING + EMPTY_SOONER * later) * POINT * empty)
 
     def _apart(self) -> None:
         """No dish twice within three days: of each pattern one at most in any such span."""
@@ -101,10 +102,10 @@ class Joint:
     def _stock(self) -> None:
         """What is used of a lot is there; what is left counts as waste by its last day, or its last once opened."""
         house = self.house
-        uses: dict[int, list[tuple[int, Draft, int]]] = {}
+        uses: dict[int, list[tuple[Column, Draft, int]]] = {}
         for column, draft in self.posted:
             for number, option in enumerate(column.problem.options):
-                uses.setdefault(option.offered.place, []).append((column.covers[0], draft, number))
+                uses.setdefault(option.offered.place, []).append((column, draft, number))
         offered = {o.offered.place for column in house.columns for o in column.problem.options}
         for place in sorted(offered | uses.keys()):
             shelf, used = house.shelves[place], uses.get(place, [])
@@ -112,25 +113,35 @@ class Joint:
             if used:
                 self.model.add(left >= 0)
             one_percent = shelf.portion_units * WASTED_PORTION // 100
-            waste = one_percent * shelf.percent(house.end, house.today)
+            percent = shelf.percent(house.end, house.today)
+            waste = one_percent * percent
             self.cost.append(waste * left)
-            for sitting, draft, number in used:
-                self.parts[self._numbers[id(draft)]].append(-waste * draft.units[number])
-                risk = shelf.risk(house.sittings[sitting].day, house.today)
+            self._out_of_reach(place, left, (100 - percent) * one_percent if percent else 0)
+            for column, draft, number in used:
+                self.parts[column.number].append(-waste * draft.units[number])
+                risk = house.risk(column, place)
                 if risk:
                     gone = one_percent * risk * draft.units[number]
                     self.cost.append(gone)
-                    self.parts[self._numbers[id(draft)]].append(gone)
+                    self.parts[column.number].append(gone)
             if shelf.opened_days is not None and used:
                 self._opening(place, used, left, one_percent)
 
-    def _opening(self, place: int, used: Sequence[tuple[int, Draft, int]], left: Any, one_percent: int) -> None:
+    def _out_of_reach(self, place: int, left: Any, more: int) -> None:
+        """What the evenings after the plan are not likely to use by its last day counts whole."""
+        reach = self.house.reach(place)
+        if more and reach is not None and self.house.shelves[place].units > reach:
+            over = self.model.new_int_var(0, self.house.shelves[place].units, "")
+            self.model.add(over >= left - reach)
+            self.cost.append(more * over)
+
+    def _opening(self, place: int, used: Sequence[tuple[Column, Draft, int]], left: Any, one_percent: int) -> None:
         """Once opened it is used within its days; what is then left may count for more."""
         house, shelf = self.house, self.house.shelves[place]
         assert shelf.opened_days is not None
         opened: dict[Any, Any] = {}
-        for sitting, draft, number in used:
-            day = house.sittings[sitting].day
+        for column, draft, number in used:
+            day = house.sittings[column.covers[0]].day
             if day not in opened:
                 opened[day] = self.model.new_bool_var("")
             self.model.add_implication(draft.used[number], opened[day])
@@ -160,7 +171,7 @@ class Joint:
                             kinds[kind] = self.model.new_bool_var("")
                         self.model.add_implication(draft.used[number], kinds[kind])
         for before, after in pairwise(present):
-            for kind in before.keys() & after.keys():
+            for kind in sorted(before.keys() & after.keys()):  # the same order in every run
                 again = self.model.new_bool_var("")
                 self.model.add(again >= before[kind] + after[kind] - 1)
                 self.cost.append(MAIN_KIND_AGAIN * POINT * again)

@@ -25,6 +25,7 @@ from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreac
 from calmlarder.plan.weights import MOST_TO_BUY
 from calmlarder.tables.book import Tables
 
+_FIRST_SECONDS = 0.5  # for each dish of the first plan
 _BUY_SHARE = 0.15  # of the time, for what to buy
 _WHY_SECONDS = 0.5  # to find out what stands in the way of an empty sitting
 _WHY_SECONDS_ALL = 2.0  # of all empty sittings
@@ -67,7 +68,7 @@ def plan_days(
             progress(_so_far(improver, tables))
 
     improver = Improver(house, kept, tables, stop, say)
-    improver.start(day_after_day(house, kept, stop))
+    improver.start(day_after_day(house, kept, stop, _FIRST_SECONDS if rounds is None else seconds))
     first_seconds = time.monotonic() - start
     search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
     if rounds != 0:

@@ -11,13 +11,19 @@ WASTED_PORTION = 300
 # Percent of a wasted portion, by days from the last sitting's day to the last day of what is left. What has its last
 # day within the plan counts whole; soon after it in part, as nobody knows whether it will be reached.
 AFTER_PERCENT = MappingProxyType({1: 50, 2: 35, 3: 25, 4: 15, 5: 10, 6: 5, 7: 5})
+# Of what a dish can hold of a lot, on each day after the plan until its last: what is over that counts whole.
+REACHED_PERCENT = 40
 UNDATED_PERCENT = 10  # what keeps a week in the fridge and has no day
 # Percent of a portion that is thrown away before it is eaten, by days from its last good day to that of the sitting: a
 # day of quality is a guess, and things go off before it. A use-by day is kept to the day.
-LATE_PERCENT = 30  # past it
-AT_RISK_PERCENT = MappingProxyType({0: 15, 1: 5})
+LATE_PERCENT = 50  # past it
+AT_RISK_PERCENT = MappingProxyType({0: 30, 1: 15, 2: 8, 3: 4})
+# An evening falls through now and then. Of what would be wasted if it were not eaten at all, for each day it waits.
+WAITING_PERCENT = 12
+BOX_AT_RISK_PERCENT = 12  # of what waits in a box for a later sitting
 GRACE_DAYS = 2  # how long past its best, never past a safety day, something may still be planned
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
+EMPTY_SOONER = 50  # for each sitting that comes after it: until a later one somebody can shop
 MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too
 LEFTOVER = 10  # the same dish again
 BUY_ONE = 60  # a thing is named to buy where it is worth more than this
