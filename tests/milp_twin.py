@@ -245,7 +245,7 @@ def _cap(
     row: dict[int, float] = {}
     for n, o in enumerate(problem.options):
         thing = o.offered
-        if (food and thing.food.id != food) or (cap.applies_to and thing.food.cutoff_class not in cap.applies_to):
+        if food and thing.food.id != food:  # `brings` knows which parts of a mixture a cap covers
             continue
         if cap.holds == "worst":
             mg = float(thing.brings.at_worst(cap)) / 100

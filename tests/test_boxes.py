@@ -272,3 +272,43 @@ def test_lines_about_the_freezer_come_back_from_an_export(
     again = json.loads(capsys.readouterr().out)["lots"]
     assert next(lot for lot in again if lot["food"] == "tofu-firm")["place"] == "freezer"
     assert main(["larder", "thaw", "999", "--home", str(home)]) == 2
+
+
+@pytest.mark.parametrize("days", range(6))
+@pytest.mark.parametrize(
+    ("line", "food", "keeps"),
+    # FSA: cooked rice within a day, other leftovers within two; a label's use-by on its day and not after it.
+    [("cooked rice 800g, made {}", "rice-white-cooked", 1), ("boiled potatoes 900g, made {}", "potato-boiled", 2),
+     ("firm tofu 400g, use by {}", "tofu-firm", 0)],
+)  # fmt: skip
+def test_what_is_past_its_days_is_never_offered_whatever_is_asked(
+    line: str, food: str, keeps: int, days: int, tmp_path: Path, capsys: pytest.CaptureFixture[str], tables: Tables
+) -> None:
+    assert food in tables.food_by_id
+    told = line.format(DAY)
+    home = ["--home", str(tmp_path / "home"), "--today", day_after(days)]
+    for one in (told, "eggs x8", "spinach 200g", "soy sauce", "rapeseed oil", "dry white rice 500g"):
+        assert main(["larder", "add", one, *home]) == 0
+
+    def offered(*words: str) -> set[str]:
+        capsys.readouterr()
+        main([*words, *home, "--json"])
+        answer = json.loads(capsys.readouterr().out)
+        dinners = [one["dinner"] for one in answer.get("sittings", ())] + answer.get("dinners", [])
+        dinners += [answer["nearest"]["dinner"]] if answer.get("nearest") else []
+        return {use["line"] for dinner in dinners if dinner for use in dinner["uses"]}
+
+    asked = offered("tonight", "--use", food, "--protein", "5")
+    planned = offered("plan", "--sittings", "tonight", "--seconds", "1", "--buy", "0", "--protein", "5")
+    if days > keeps:
+        assert told not in asked | planned
+        capsys.readouterr()
+        number = next(one["id"] for one in json.loads(_listed(home, capsys))["lots"] if one["food"] == food)
+        assert main(["larder", "freeze", str(number), *home]) == 2
+    else:
+        assert told in asked
+
+
+def _listed(home: list[str], capsys: pytest.CaptureFixture[str]) -> str:
+    assert main(["larder", "list", *home, "--json"]) == 0
+    return capsys.readouterr().out

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import icalendar
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calmlarder.cli import main
@@ -70,6 +70,7 @@ def test_only_days_on_a_label_that_still_hold(tables: Tables) -> None:
     assert icalendar.Calendar.from_ical(calendar([], tables, STAMP))["VERSION"] == "2.0"
 
 
+@settings(deadline=None)
 @given(st.text(st.characters(exclude_categories=["Cs"]), max_size=300))
 def test_any_words_come_back_whole(line: str) -> None:
     from calmlarder.tables.load import load_tables

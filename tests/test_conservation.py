@@ -1,7 +1,8 @@
 """Conservation: every gram that came in is in a lot, eaten, given or thrown, whatever is done and undone.
 
 The check from outside is the law itself, kept by a second set of books here that never reads the program's.
-Some hundred actions in the suite; 10,000 by `python tests/test_conservation.py`.
+The log of what was eaten is kept in those books, too: no gram of a food is there twice. Some hundred actions in the
+suite; 10,000 by `python tests/test_conservation.py`.
 """
 
 import tempfile
@@ -25,10 +26,13 @@ from hypothesis.stateful import (
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
+from calmlarder.ledger.eaten_up import Eaters
+from calmlarder.ledger.told import eaten_of
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.eaten import log
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move, used_up, with_kept_boxes
-from calmlarder.store.ledger import end, ended
+from calmlarder.store.ledger import eat_up, end, ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
@@ -41,6 +45,7 @@ READER = LarderReader(TABLES, TODAY)
 NAMES = ("kale", "carrots", "firm tofu", "spinach", "cow milk", "cooked white rice", "courgette", "eggs")
 NEAR_G = 0.11  # a lot is kept to a tenth of a gram
 CRUMBS_G = 8  # what of each lot may be lost to crumbs and to whole grams on the way into boxes
+WHO = st.sampled_from([("me",), ("me", "kit"), ()])
 HOWS = st.sampled_from(["eaten", "given", "thrown"])
 counted = {"actions": 0}
 
@@ -52,7 +57,15 @@ class Books(RuleBasedStateMachine):
         super().__init__()
         self.folder = tempfile.TemporaryDirectory()
         self.store = Store.at(Path(self.folder.name))
-        self.books: dict[str, float] = {"in": 0, "eaten": 0, "given": 0, "thrown": 0, "boxed": 0}
+        self.books: dict[str, float] = {
+            "in": 0,
+            "eaten": 0,
+            "given": 0,
+            "thrown": 0,
+            "boxed": 0,
+            "logged": 0,
+            "by itself": 0,
+        }
         self.before: list[dict[str, float]] = []
         self.after: list[dict[str, float]] = []
 
@@ -121,6 +134,35 @@ class Books(RuleBasedStateMachine):
         self.act(lambda: end(self.store, lots, self.tables(), TODAY, how, why), **{how: gone})
 
     @precondition(lambda self: self.store.lots())
+    @rule(number=st.integers(0, 50), share=st.floats(0.01, 1), who=WHO)
+    def is_eaten_up(self, number: int, share: float, who: tuple[str, ...]) -> None:
+        """Outside a dinner: the log takes on what it does not hold yet, in the same action."""
+        one = self.pick(number)
+        grams = round(one.lot.grams * share, 1)
+        if grams <= 0:
+            return
+        gone = one.lot.grams if one.lot.grams - grams < 5 else grams
+        spare = max(0.0, self.books["by itself"]) if one.lot.food == "kale" else 0.0
+        mine = gone if who == ("me",) else gone / 2 if who else 0
+        held = min(spare, mine if "me" in who else 0 if who else gone)
+        eaters = Eaters(who=who, at=datetime(2026, 3, 11, 18))
+        self.act(
+            lambda: eat_up(self.store, [one], self.tables(), TODAY, eaters, grams),
+            eaten=gone,
+            logged=(gone if who else 0) - (held if who else 0),
+            **{"by itself": -held},
+        )
+
+    @rule(grams=st.integers(1, 300))
+    def ate(self, grams: int) -> None:
+        """Kale that was logged by itself: later it ends, or was never in the larder."""
+        reading = READER.read(f"{grams} g kale", "t")
+        assert reading is not None
+        assert reading.lot is not None
+        entry = eaten_of(reading.lot, datetime(2026, 3, 11, 12), "me", TODAY, TABLES)
+        self.act(lambda: log(self.store, entry), logged=grams, **{"by itself": grams})
+
+    @precondition(lambda self: self.store.lots())
     @rule(parts=st.lists(st.tuples(st.integers(0, 50), st.integers(1, 1500)), min_size=1, max_size=4))
     def cook(self, parts: list[tuple[int, int]]) -> None:
         """As the Cook screen does, and now and then with more than the larder knew of."""
@@ -187,6 +229,11 @@ class Books(RuleBasedStateMachine):
         counted["actions"] += 1
         self.store.close()
         self.store = Store.at(Path(self.folder.name))
+
+    @invariant()
+    def no_gram_is_logged_twice(self) -> None:
+        held = sum(row.content["grams"] for row in self.store.eaten(TODAY.isoformat()) if row.content["food"])
+        assert abs(held - self.books["logged"]) < 0.2 * (len(self.before) + len(self.after) + 1)
 
     @invariant()
     def every_gram_is_somewhere(self) -> None:

@@ -4,6 +4,7 @@ import json
 import random
 from collections.abc import Callable
 from datetime import date, datetime, timedelta
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 from xml.etree import ElementTree
@@ -180,3 +181,37 @@ def test_the_plot_fits_its_width_and_plain_terminals(width: int, blocks: bool) -
     assert max(map(len, lines)) <= width
     assert blocks or all(line.isascii() for line in lines)
     assert "<svg" in days_svg(days, "me")
+
+
+def test_a_diary_begins_where_it_was_begun() -> None:
+    few = days_of(*diary(10, True), "me", TODAY, 400)
+    text = list(days_text(few, related(few), Style(False, True, 80)))
+    assert f"{TODAY - timedelta(days=9)} to {TODAY}" in " ".join(text)
+    assert len([line for line in text if "fructans + GOS" in line]) == 1
+    nothing = days_of([], [], "me", TODAY, 400)
+    assert f"{TODAY - timedelta(days=6)} to {TODAY}" in " ".join(
+        days_text(nothing, related(nothing), Style(False, True, 80))
+    )
+
+
+@pytest.mark.parametrize("count", [1, 28, 400, 3660])
+def test_the_picture_of_many_days_stays_a_picture(count: int) -> None:
+    """Nothing lies outside of it or over its neighbour, whatever the number of days."""
+    root = ElementTree.fromstring(days_svg(days_of(*diary(count, True), "me", TODAY, count), "me"))
+    space = "{http://www.w3.org/2000/svg}"
+    width = float(root.get("width", "0"))
+    assert width <= max(1500, 2 * count + 300)
+    assert len(list(root.iter(f"{space}circle"))) == count
+    bars = [one for one in root.iter(f"{space}rect") if one.get("fill") != "white"]
+    assert len(bars) == 7 * count
+    floors: dict[float, list[tuple[float, float]]] = {}
+    for bar in bars:
+        x, y, wide, tall = (float(bar.get(name, "0")) for name in ("x", "y", "width", "height"))
+        assert 0 <= x < x + wide <= width
+        floors.setdefault(round(y + tall), []).append((x, x + wide))
+    for places in floors.values():
+        places.sort()
+        assert all(end <= start + 0.01 for (_, end), (start, _) in pairwise(places))
+    days_below = sorted(float(one.get("x", "0")) for one in root.iter(f"{space}text") if (one.text or "").endswith("."))
+    below = [x for x in days_below if x >= 150]
+    assert all(after - before >= 46 for before, after in pairwise(below))

@@ -73,7 +73,10 @@ def test_used_up_is_eaten_escape_keeps_it_and_undo_takes_it_back(play: Callable[
         await pilot.press("down", "f6", "escape")
         await pilot.pause()
         assert lots(app) == 2
-        await pilot.press("f5", "f5")
+        await pilot.press("f5", "escape")
+        await pilot.pause()
+        assert lots(app) == 2
+        await pilot.press("f5", "enter", "f5", "enter")
         await pilot.pause()
         assert lots(app) == 0
         await pilot.press("ctrl+z")

@@ -12,7 +12,7 @@ import sqlite3
 import subprocess
 import sys
 from collections.abc import Callable
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -441,3 +441,36 @@ def test_cooked_writes_the_log_and_one_undo_takes_both_back(home: Path, tables) 
     assert [(entry["at"], entry["who"]) for entry in log] == [(f"{DAY}T18:00:00", "me")]
     assert {load["group"] for load in log[0]["loads"]} >= {"oligosaccharides", "total"}
     assert seen["undone"] == before == (before[0], [])
+
+
+def test_what_is_still_to_come_is_not_logged(
+    home: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    now = datetime.now().replace(hour=18, minute=0, second=0, microsecond=0)
+    monkeypatch.setattr("calmlarder.commands.moment.this_minute", lambda: now)
+    where = ["--home", str(home)]
+    for line in LINES:
+        assert main(["larder", "add", line, *where]) == 0
+    assert main(["tonight", *where]) == 0
+
+    def told(*words: str, status: int) -> str:
+        capsys.readouterr()
+        assert main([*words, *where]) == status
+        return capsys.readouterr().err
+
+    # Half an hour ahead is a plate on the table; a feeling has no such excuse, and clocks are near each other.
+    for words, soon, late in ((("ate", "2 eggs"), "18:30", "18:31"), (("cooked",), "18:30", "18:31"),
+                              (("feel", "3"), "18:05", "18:06")):  # fmt: skip
+        told(*words, "--when", soon, status=0)
+        refused = told(*words, "--when", late, status=2)
+        assert f"{late} of {now:%Y-%m-%d} is still to come" in refused
+        assert f"({now - timedelta(days=1):%Y-%m-%d}T{late})" in refused
+        told(*words, "--when", f"{now + timedelta(days=1):%Y-%m-%d}T08:00", status=2)
+    told("ate", "2 eggs", "--when", f"{now - timedelta(days=1):%Y-%m-%d}T23:50", status=0)
+    # Another day that was given is told by its own end, and today's default is now, though it was named.
+    told("feel", "3", "--today", DAY, "--when", "23:00", status=0)
+    told("feel", "3", "--today", f"{now + timedelta(days=9):%Y-%m-%d}", "--when", "2099-01-01T10:00", status=2)
+    now = now.replace(hour=9)
+    told("feel", "4", "--today", f"{now:%Y-%m-%d}", status=0)
+    with Store.at(home) as store:
+        assert now.isoformat() in [row.content["at"] for row in store.logged("felt")]

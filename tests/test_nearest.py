@@ -8,6 +8,7 @@ import copy
 import csv
 import io
 import json
+from collections import Counter
 from collections.abc import Callable, Sequence
 from typing import Any
 
@@ -16,9 +17,11 @@ import pytest
 from calmlarder.cli import main
 from calmlarder.compose.compose import Composed, compose, keeping_days
 from calmlarder.compose.least_given import least_given
-from calmlarder.compose.nearest import Nearest, giving_rules, nearest_problems
-from calmlarder.compose.search import search
+from calmlarder.compose.market import Market
+from calmlarder.compose.nearest import Nearest, giving_rules, near_search
+from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.solve import upper_bound
+from calmlarder.compose.tight import tightened
 from calmlarder.compose.verify import verify
 from calmlarder.compose.wanted import Wanted
 from calmlarder.export.json import dinner_object
@@ -82,19 +85,52 @@ def test_the_best_of_what_gives_is_that_of_scipy(
     chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(3)]
     minutes = (None, 12, 20)[seed % 3]
     wanted = wanting(people=1 + seed % 2, protein_g=(20, 35, 55, 75)[seed % 4], minutes=minutes)
-    problems = [p for p in nearest_problems(lots, wanted, chosen, tables, keeping_days(tables)) if p.fillable]
+    looked_at = near_search(lots, wanted, chosen, tables, keeping_days(tables))
+    problems = [problem for problem in looked_at.problems if problem.fillable]
     if not problems:
         pytest.skip("these patterns hold nothing for this larder")
-    assert all(best_score([p], Giving(minutes)).score is None for p in problems if least_given(p, minutes) is None)
-    ours = search(problems, 1, 30, rules=giving_rules(minutes))
+    ours = looked_at.best(giving_rules(minutes), 30, [], None)
     theirs = best_score(problems, Giving(minutes))
-    assert ours.status != "best_found"
-    assert bool(ours.plans) == (theirs.score is not None)
-    if ours.plans:
-        assert ours.plans[0].score == pytest.approx(theirs.score, abs=TOLERANCE)
-        given = least_given(ours.plans[0].problem, minutes)
-        assert given is not None
-        assert ours.plans[0].score <= upper_bound(ours.plans[0].problem) - given
+    assert ours.certain
+    assert (ours.plan is not None) == (theirs.score is not None)
+    if ours.plan is not None:
+        assert ours.plan.score == pytest.approx(theirs.score, abs=TOLERANCE)
+    for problem in problems:
+        each = best_score([problem], Giving(minutes)).score
+        for narrower in (problem, tightened(problem)):
+            given = least_given(narrower, minutes)
+            if each is not None:
+                assert given is not None
+                assert each <= upper_bound(narrower) - given + TOLERANCE
+                assert best_score([narrower], Giving(minutes)).score == pytest.approx(each, abs=TOLERANCE)
+
+
+@pytest.mark.parametrize("path", NONE[:4], ids=lambda path: path.stem)
+def test_the_short_list_to_buy_is_that_of_looking_at_every_food(
+    path: Any, tables: Tables, patterns: tuple[Pattern, ...]
+) -> None:
+    lots, wanted = read(path, tables)
+    market = Market(wanted, tables, len(lots))
+    things = [thing for ware in market.wares if (thing := market.offered(ware)) is not None]
+    names = Counter(row.food for row in tables.names)
+    slots = [(pattern, slot) for pattern in patterns for slot in pattern.slots.values() if slot.role == "protein"]
+    for pattern, slot in slots:
+        ranked = []
+        for thing in things:
+            food, portion = thing.food, float(thing.food.portion_g)
+            if not slot.takes(food) or not any(food.fit(family) for family in pattern.flavours):
+                continue
+            portions = slot.portions[1]
+            for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
+                if figure := float(thing.brings.held(cap)):
+                    worst = 1.3 if cap.holds == "worst" else 1
+                    portions = min(portions, int(cap.grams * 1000) * 100 / (figure * worst) / portion)
+            if portions >= 0.4 * min(1, slot.portions[1]):
+                protein = min(float(food.protein_g or 0) * portion / 100 * portions, 0.75 * wanted.protein_g)
+                ranked.append((-round(protein, 1), -names[food.id], food.id, food.kind))
+        best = {kind: min(one for one in ranked if one[3] == kind)[:3] for kind in {one[3] for one in ranked}}
+        listed = {thing.food.id for thing in market.shortlist(pattern_problem(pattern, [], wanted, {}))}
+        assert listed >= {food for *_, food in sorted(best.values())[:3]}
 
 
 @pytest.mark.parametrize("number", ["29", "43"])

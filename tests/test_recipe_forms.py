@@ -45,6 +45,17 @@ HOSTILE = {
     "escapes": "\x1b[" * 2_400_000,
     "quotes": '{"' + '"' * 2_000_000,
     "digits": '{"recipeYield":' + "1" * 4_000_000 + "}",
+    "deep microdata": '<div itemscope itemtype="https://schema.org/Recipe">'
+    + '<div itemprop="recipeIngredient">1 egg' * 10_000,
+    "deep and closed": "<html>"
+    + '<ul itemscope itemtype="https://schema.org/Recipe"><li itemprop="ingredients">x<ul>' * 10_000
+    + "</ul></li></ul>" * 10_000,
+    "items": "<html>" + "<b itemprop=name>" * 280_000,
+    "items no one named": "<html itemprop>" + "<b item></i>" * 400_000,
+    "unclosed values": '<html itemprop><b itemprop="' * 170_000,
+    "long steps": '<html><div itemscope itemtype="https://schema.org/Recipe">'
+    + "<p itemprop=recipeInstructions>a" * 2_000
+    + "b" * 4_000_000,
     "ingredients": "Ingredients\n" + "1 onion\n" * 19_000,
     "too large": "a" * 5_000_001,
     "nothing": "",
@@ -69,6 +80,48 @@ def test_a_page() -> None:
     assert recipe.steps == ("Fry ½.",)
 
 
+MARKED = """<!doctype html><html><body><!-- <p itemprop="name">not this</p> -->
+<script>document.write('<li itemprop="recipeIngredient">1 script')</script>
+<div itemscope itemtype="https://schema.org/WebPage"><h2 itemprop="name">Our page</h2>
+<article itemscope itemtype='http://schema.org/Recipe'>
+ <h1 itemprop="name">Potato &amp; leek \x1b[31msoup</h1>
+ <p>By <span itemprop="author" itemscope itemtype="https://schema.org/Person"><b itemprop="name">nobody</b></span></p>
+ <meta itemprop="recipeYield" content="6 servings"><time itemprop="totalTime" datetime="PT1H5M">an hour or so</time>
+ <ul><li itemprop="recipeIngredient"><b>&frac12;&nbsp;kg</b> potatoes
+ <li itemprop="recipeIngredient">2 leeks, <a href="x">green</a> parts only
+ <li itemprop="recipeIngredient ingredients">salt</ul>
+ <span itemprop="nutrition" itemscope itemtype="https://schema.org/NutritionInformation">
+  <i itemprop="name">salt</i></span>
+ <div itemprop="recipeInstructions"><ol><li>Boil the potatoes.</li><li>Add <em>leeks</em>.</li></ol></div>
+ <p itemprop="recipeInstructions" itemscope itemtype="https://schema.org/HowToStep"><i itemprop="text">Salt.</i></p>
+</article></div></body></html>"""
+
+
+def test_a_page_marked_with_microdata() -> None:
+    recipe = read_recipe(MARKED)
+    assert recipe.title == "Potato & leek soup"
+    assert (recipe.serves, recipe.minutes, recipe.form) == (6, 65, "jsonld")
+    assert recipe.ingredients == ("½ kg potatoes", "2 leeks, green parts only", "salt")
+    assert recipe.steps == ("Boil the potatoes.", "Add leeks.", "Salt.")
+    again = read_recipe(rewritten(recipe, {0: ("1 kg carrots",)}, 3, "jsonld"))
+    assert (again.ingredients[0], again.serves, again.steps) == ("1 kg carrots", 3, recipe.steps)
+
+
+def test_json_ld_goes_before_microdata_and_a_piece_of_a_page_is_one() -> None:
+    both = MARKED.replace("<body>", in_page(PAGE))
+    assert read_recipe(both).title == "Bread & butter red"
+    piece = MARKED[MARKED.index("<article") : MARKED.index("</article")]
+    assert read_recipe(piece).ingredients == read_recipe(MARKED).ingredients
+
+
+def test_a_recipe_inside_a_recipe_keeps_its_own_ingredients() -> None:
+    inner = (
+        '<p itemprop="isBasedOn" itemscope itemtype="schema.org/Recipe"><b itemprop="recipeIngredient">1 egg</b></p>'
+    )
+    page = MARKED.replace("<ul>", inner + "<ul>", 1)
+    assert read_recipe(page).ingredients == read_recipe(MARKED).ingredients
+
+
 def test_json_ld_keeps_its_other_fields_and_their_order() -> None:
     recipe = read_recipe(in_page(PAGE))
     found = json.loads(rewritten(recipe, {0: ("1 carrot", "1 leek")}, 2, "jsonld"))
@@ -84,6 +137,30 @@ def test_text_keeps_everything_else() -> None:
     changed = rewritten(recipe, {0: ("2 leek tops", "1 tbsp garlic oil"), 2: ()}, 3, "text")
     wanted = TEXT.replace("- 2 leeks", "- 2 leek tops\n- 1 tbsp garlic oil").replace("- salt\n", "")
     assert changed == wanted.replace("4 to 6", "3")
+
+
+@pytest.mark.parametrize(
+    ("title", "line", "serves"),
+    [
+        ("Soup for 2", "", 2), ("Leek soup for two (quick)", "", 2), ("Dal for 4-6", "", 4), ("Pot roast", "For 4", 4),
+        ("Stew for a family of four", "", 4), ("Stew", "for 4 people", 4), ("Stew", "Feeds six", 6),
+        ("Stew", "makes 4 servings", 4), ("Rolls", "Yields 12", 12), ("Rolls", "Yield: 12.", 12),
+        ("Soup for 2", "Serves 3", 3), ("Tea for 2 minutes", "", None), ("Bread for 2 days", "", None),
+        ("Soup", "for 2 minutes", None), ("Soup", "For 2 hours", None), ("Soup", "Simmer for 2", None),
+        ("Biscuits", "Makes 24 biscuits", None), ("Stock", "Yields 500 ml", None), ("Menu for 2024", "", None),
+        ("Soup", "Ready for 6 pm", None), ("Soup", "For 5-10 minutes", None),
+    ],
+)  # fmt: skip
+def test_how_many_it_serves_where_it_clearly_says(title: str, line: str, serves: int | None) -> None:
+    text = f"{title}\n\n{line}\n\nIngredients\n- 2 leeks\n- salt\n\nMethod\nBoil for 20. Leave for 2.\n"
+    recipe = read_recipe(text)
+    assert recipe.serves == serves
+    if serves is not None:
+        again = rewritten(recipe, {}, 9, "text")
+        assert read_recipe(again).serves == 9
+        assert again.count("9") == 1
+    page = {"@type": "Recipe", "name": title, "recipeYield": line, "recipeIngredient": ["2 leeks"]}
+    assert read_recipe(in_page(page)).serves in {serves, None if line else serves}
 
 
 @pytest.mark.parametrize("form", ["text", "markdown", "jsonld"])
@@ -125,7 +202,9 @@ def test_five_hundred_ingredients_are_read_and_no_more(tables: Tables) -> None:
 _PIECES = st.sampled_from([
     "Ingredients", "Method", "# ", "\n", "\n- ", "1 onion", "½", "200 g", "(", ")", ":", "or", "and", ",", "\x1b[31m",
     "\u202e", "\x00", "\x9b2J", "<script type='application/ld+json'>", '{"@type":"Recipe","recipeIngredient":["', '"]}',
-    "serves 4", "1/0", "juice of", "99999999999999", "\r", "\u2028", "&#27;", "{", "[", "garlic oil",
+    "serves 4", "1/0", "juice of", "99999999999999", "\r", "\u2028",
+    "<p itemscope itemtype='schema.org/Recipe'>", "<li itemprop=recipeIngredient>", "</li>", "</p>",
+    "&#27;", "{", "[", "garlic oil",
 ])  # fmt: skip
 TEXTS = st.one_of(st.text(max_size=200), st.lists(_PIECES, max_size=25).map(" ".join))
 

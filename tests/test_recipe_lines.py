@@ -29,6 +29,10 @@ def lines(tables: Tables) -> LineReader:
         ("1 cup cooked rice", "rice-white-cooked"),
         ("2 cups flour", "flour-wheat-white"),
         ("2 tomatoes, chopped", "tomato"),
+        ("1 tbsp chilli powder", "chilli-flakes"),
+        ("1 tsp pure chili powder", "chilli-flakes"),
+        ("1 ear of corn", "sweetcorn-cob"),
+        ("1 tin tuna in spring water, drained", "tuna-canned"),
     ],
 )
 def test_told_apart(line: str, food: str, lines: LineReader) -> None:
@@ -41,6 +45,7 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
     ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
      "200 g cannellini beans", "1 tbsp garlic or chilli oil", "1 tsp garlic salt", "garlic bread",
      "1 l vegetable stock", "200 g dried black beans", "3 fresh jalapenos", "1 can pumpkin", "2 tbsp wild garlic",
+     "1 tbsp chili powder", "2 ripe plantains", "2 tsp mild chili powder, or to taste",
      "2 carrots, 1 onion and 3 sticks of celery", "olive oil, garlic, salt", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
@@ -117,3 +122,12 @@ def test_what_is_added_counts_and_pieces_without_a_number_do_not(lines: LineRead
     assert lines.read("4 tbsp butter, plus 2 tbsp butter, melted").grams == pytest.approx(6 * 14.2, rel=0.05)
     assert lines.read("4 tbsp butter, plus 2 onions").grams != pytest.approx(6 * 14.2, rel=0.05)
     assert lines.read("slices of white bread").grams is None
+
+
+def test_measures_and_pieces_as_they_are_meant(lines: LineReader) -> None:
+    both = lines.read("1 tsp each ground cumin and turmeric")
+    assert [both.grams, *(other.grams for other in both.also)] == [lines.read("1 tsp ground cumin").grams] * 2
+    assert lines.read("1 sweet potato (~250g)").grams == 250
+    assert lines.read("8 curry leaves").grams is None  # what nobody weighed is not taken for a portion of 150 g
+    # A dessertspoon is two teaspoons: common practice, no source.
+    assert lines.read("1 dessertspoon olive oil").grams == pytest.approx(lines.read("2 tsp olive oil").grams, rel=0.1)

@@ -106,7 +106,7 @@ def test_a_line_with_a_slash_filters_the_list(play: Callable[..., LarderApp]) ->
         await pilot.press("escape", "slash", "t", "o", "f", "u")
         await pilot.pause()
         assert foods(app) == ["firm tofu"]
-        await pilot.press("enter", "f5")
+        await pilot.press("enter", "f5", "enter")
         await pilot.pause()
         assert foods(app) == []
         assert not app.screen.query_one("#empty").display
@@ -245,7 +245,7 @@ def test_used_up_thrown_away_edit_undo_redo(play: Callable[..., LarderApp]) -> N
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "kale 200g, use by tomorrow")
         await type_line(pilot, "2 carrots")
-        await pilot.press("down", "f5")
+        await pilot.press("down", "f5", "enter")
         await pilot.pause()
         assert foods(app) == ["carrots"]
         await pilot.press("ctrl+z")

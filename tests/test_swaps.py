@@ -61,7 +61,24 @@ def figures() -> dict[str, dict[str, tuple[float, float, float]]]:
     for row in rows("fermentables"):
         value, margin = float(row["g_per_100g"]), MARGIN[row["basis"]]
         found[row["food"]][row["component"]] = (value, float(row["high"] or value * margin), margin)
+    for food in dict.fromkeys(row["food"] for row in rows("mixtures")):
+        add_sum(food, found)
     return found
+
+
+def add_sum(food: str, found: dict[str, dict[str, tuple[float, float, float]]]) -> None:
+    """What no row tells of a mixture is the sum over its parts; a recipe may hold a quarter more of each."""
+    parts = {row["part"]: float(row["grams"]) for row in rows("mixtures") if row["food"] == food}
+    whole = sum(parts.values())
+    parts.pop("water", None)
+    for part in parts:
+        if part not in found:
+            add_sum(part, found)
+    for name in set(COMPONENTS) - set(found[food]):
+        if all(name in found[part] for part in parts):
+            value = sum(found[part][name][0] * grams for part, grams in parts.items()) / whole
+            worst = sum(found[part][name][1] * grams for part, grams in parts.items()) / whole
+            found[food][name] = (value, max(worst, 1.25 * value), 1.25)
 
 
 def brought(food: str, grams: float, worst: bool) -> dict[str, float]:

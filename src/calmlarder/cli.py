@@ -40,6 +40,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
-    except KeyboardInterrupt:
+    except (KeyboardInterrupt, EOFError):  # Ctrl-D at a question is no answer
         print("calmlarder: stopped", file=sys.stderr)
         return 130

@@ -4,13 +4,20 @@ Nothing of calmlarder is imported here on purpose: what the checks find must not
 """
 
 import csv
-from collections.abc import Mapping, Sequence
-from decimal import Decimal
+from collections.abc import Iterable, Mapping, Sequence
+from decimal import ROUND_UP, Decimal
 from pathlib import Path
 
 Row = dict[str, str]
 
-_MARGIN = {"analysed": "1", "published": "1", "borrowed": "1.25", "recalled": "1.25", "assumed": "1.5"}
+_MARGIN = {
+    "analysed": "1",
+    "published": "1",
+    "summed": "1.25",
+    "borrowed": "1.25",
+    "recalled": "1.25",
+    "assumed": "1.5",
+}
 _PARTS = {
     "oligosaccharides": ("fructans", "gos"),
     "lactose": ("lactose",),
@@ -18,6 +25,10 @@ _PARTS = {
     "mannitol": ("mannitol",),
     "polyols": ("sorbitol", "mannitol"),
 }
+_COMPONENTS = ("fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol")
+_WEAK = ("assumed", "recalled", "borrowed")
+_SUMMED = "sum of its parts"
+_MORE = Decimal("1.25")  # of each part of a mixture in the worst case
 USUAL_EYE, USUAL_SCALE = 30, 2  # percent more by eye, g more on a scale, where nothing else is asked for
 DIETS = ("vegan", "vegetarian", "omnivore")
 
@@ -39,6 +50,96 @@ def rows(
                     row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
                     found[tuple(row[column] for column in key)] = row
     return found
+
+
+def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Decimal]]:
+    """Grams of each part in a gram of every mixture; the last folder that tells of one tells it whole."""
+    found: dict[str, dict[str, Decimal]] = {}
+    for folder in folders:
+        here: dict[str, dict[str, Decimal]] = {}
+        for (food, part), row in rows([folder], "mixtures.csv", ("food", "part")).items():
+            here.setdefault(food, {})[part] = Decimal(row["grams"])
+        found.update(here)
+    return {food: {part: grams / sum(parts.values()) for part, grams in parts.items()} for food, parts in found.items()}
+
+
+def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
+    """These foods and all that is in them."""
+    found: set[str] = set()
+    ahead = list(foods)
+    while ahead:
+        food = ahead.pop()
+        if food not in found:
+            found.add(food)
+            ahead += mixed.get(food, {})
+    return found
+
+
+def figures_of(
+    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Decimal]], only: set[str] | None = None
+) -> dict[tuple[str, ...], Row]:
+    """Fermentables by food and component; what no row tells of a mixture is the sum of its parts, where that is known.
+
+    `only` are foods that figures are wanted of; those of their parts come along.
+    """
+    wanted = None if only is None else within(only, mixed)
+    figures = rows(folders, "fermentables.csv", ("food", "component"), wanted)
+    done: set[str] = set()
+
+    def add(food: str) -> None:
+        if food in done or food not in mixed:
+            return
+        done.add(food)
+        parts = {part: share for part, share in mixed[food].items() if part != "water"}
+        for part in parts:
+            add(part)
+        for name in _COMPONENTS:
+            if (food, name) not in figures and all((part, name) in figures for part in parts):
+                figures[food, name] = _sum([(figures[part, name], share) for part, share in parts.items()])
+
+    for food in mixed if wanted is None else wanted:
+        add(food)
+    return figures
+
+
+def _sum(parts: Sequence[tuple[Row, Decimal]]) -> Row:
+    value = sum((Decimal(row["g_per_100g"]) * share for row, share in parts), Decimal(0))
+    counting = {row["basis"] for row, _ in parts if Decimal(row["g_per_100g"]) > 0}
+    basis = next((weak for weak in _WEAK if weak in counting), "summed")
+    cells = {"g_per_100g": str(_up(value)), "high": "", "basis": basis, "source": _SUMMED}
+    if any(row.get("high") for row, _ in parts):
+        worst = sum((Decimal(row.get("high") or _at_worst(row)) * share for row, share in parts), Decimal(0))
+        cells["high"] = str(_up(max(worst, value * Decimal(_MARGIN[basis]))))
+    return cells
+
+
+def _at_worst(row: Row) -> Decimal:
+    return Decimal(row["g_per_100g"]) * Decimal(_MARGIN[row["basis"]])
+
+
+def _up(value: Decimal) -> Decimal:
+    # What is left of a division by thirds is no more of anything.
+    return round(value, 12).quantize(Decimal("0.001"), rounding=ROUND_UP)
+
+
+def taken_apart(
+    food: str, mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
+) -> list[tuple[str, Decimal, Decimal]]:
+    """The foods that count in a gram of a food, each with its grams as planned and in the worst case.
+
+    A mixture none of whose figures has a row of its own counts as its parts; anything else as itself.
+    """
+
+    def summed(food: str) -> bool:
+        return food in mixed and all(figures.get((food, one), {}).get("source") == _SUMMED for one in _COMPONENTS)
+
+    def parts(food: str, grams: Decimal) -> list[tuple[str, Decimal]]:
+        if not summed(food):
+            return [(food, grams)]
+        return [one for part, share in mixed[food].items() if part != "water" for one in parts(part, grams * share)]
+
+    margin = _MORE if summed(food) else Decimal(1)
+    return [(part, grams, grams * margin) for part, grams in parts(food, Decimal(1))]
 
 
 def load_of(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: bool) -> Decimal:

@@ -26,8 +26,13 @@ class Brings(NamedTuple):
         if not cap.covers(self.food.cutoff_class):
             return 0
         worst = (holds or cap.holds) == "worst"
-        grams = self.amount.most if worst else self.amount.grams
-        return (self.figures.worst if worst else self.figures.plan)[cap.group] * math.ceil(grams * 100)
+        most, planned = self.hundredths
+        return (self.figures.worst if worst else self.figures.plan)[cap.group] * (most if worst else planned)
+
+    @property
+    def hundredths(self) -> tuple[int, int]:
+        """The most it may be and what is planned, in hundredths of a gram, rounded up."""
+        return math.ceil(self.amount.most * 100), math.ceil(self.amount.grams * 100)
 
 
 class CapRow(NamedTuple):
@@ -68,10 +73,13 @@ def under_each(all_brings: Sequence[Brings], profile: Profile) -> dict[RowKey, i
     """What amounts bring together under each row, by its key; a row under which they bring nothing is left out."""
     sums: dict[RowKey, int] = {}
     for one in all_brings:
+        most, planned = one.hundredths
         for caps, food in ((profile.sitting_caps, None), (profile.food_caps, one.food.id)):
             for cap in caps:
-                load = one.under(cap)
-                if load:
+                worst = cap.holds == "worst"
+                figure = (one.figures.worst if worst else one.figures.plan)[cap.group]
+                if figure and cap.covers(one.food.cutoff_class):
+                    load = figure * (most if worst else planned)
                     key = (cap.key, food)
                     sums[key] = sums.get(key, 0) + load
     return sums

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
-from calmlarder.commands.moment import moment_of
+from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.commands.stored import settled_at
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import box_named
@@ -16,6 +16,7 @@ from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.amounts import Sureness
 from calmlarder.sitting.eaten import Eaten
+from calmlarder.sitting.own import LONGEST_NAME, person_named
 from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
@@ -23,12 +24,10 @@ from calmlarder.store.larder import lots_on_day, with_kept_boxes
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
-_LONGEST_NAME = 40
-
 
 def ate(options: argparse.Namespace) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
-    today, at, who = day_of(options), moment_of(options, options.when, "--when"), person(options.who, "--who")
+    today, at, who = day_of(options), past_moment_of(options), person(options.who, "--who")
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         plain = tables_of(options)
         tables = with_kept_boxes(store, plain)
@@ -67,9 +66,9 @@ def eaten(options: argparse.Namespace) -> int:
 
 def person(given: str, option: str) -> str:
     """A person's name in plain form. Raises CannotGoOn for what is no name."""
-    name = " ".join(given.split()).lower()
-    if not name or len(name) > _LONGEST_NAME or not name.isprintable():
-        remedy = f"give a name of at most {_LONGEST_NAME} signs"
+    name = person_named(given)
+    if name is None:
+        remedy = f"give a name of at most {LONGEST_NAME} signs"
         raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
     return name
 

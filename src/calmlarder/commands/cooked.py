@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.kitchen_table import day_of, food_named, tables_of
-from calmlarder.commands.moment import moment_of
+from calmlarder.commands.moment import past_moment_of
 from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
@@ -36,7 +36,7 @@ def cooked(options: argparse.Namespace) -> int:
     from calmlarder.compose.cooked import box_up, share_eaten
     from calmlarder.patterns.load import load_patterns
 
-    today, at = day_of(options), moment_of(options, options.when, "--when")
+    today, at = day_of(options), past_moment_of(options)
     plain = tables_of(options)
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         dinner = _proposed(store, options)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from calmlarder.commands.ate import person
 from calmlarder.commands.kitchen_table import day_of
-from calmlarder.commands.moment import moment_of
+from calmlarder.commands.moment import past_moment_of
 from calmlarder.commands.write_out import write_out
 from calmlarder.export.days_text import days_object, days_text
 from calmlarder.export.style import style_of_output
@@ -22,6 +22,7 @@ from calmlarder.store.ledger import felt_since
 from calmlarder.store.store import Store
 
 _MOST_DAYS = 3660
+_CLOCKS_MIN = 5  # how far two clocks of one home may be apart: ours, no source
 
 
 def feel(options: argparse.Namespace) -> int:
@@ -33,7 +34,7 @@ def feel(options: argparse.Namespace) -> int:
     if not note.isprintable() or len(note) > LONGEST_NOTE:
         remedy = f"write at most {LONGEST_NOTE} signs of text"
         raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
-    at, who = moment_of(options, options.when, "--when"), person(options.who, "--who")
+    at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         kept = keep(store, Felt(at=at, who=who, score=options.score, note=note))
     if options.json:
@@ -49,14 +50,14 @@ def days(options: argparse.Namespace) -> int:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
     shown, who = _shown(options), person(options.who, "--who")
-    if options.json:
-        print(json.dumps(days_object(shown, related(shown)), ensure_ascii=False, indent=2))
-    else:
-        print("\n".join(days_text(shown, related(shown), style_of_output())))
     if options.svg is not None:
         from calmlarder.export.days_svg import BEGINS, days_svg
 
         write_out(Path(options.svg), days_svg(shown, who), BEGINS, "--svg")
+    if options.json:
+        print(json.dumps(days_object(shown, related(shown)), ensure_ascii=False, indent=2))
+    else:
+        print("\n".join(days_text(shown, related(shown), style_of_output())))
     return 0
 
 

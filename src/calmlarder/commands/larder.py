@@ -10,15 +10,16 @@ from typing import Any
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.write_out import write_out
+from calmlarder.export.logged import eaten_object
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.eaten import KeptEaten
 from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
-from calmlarder.store.ledger import end
 from calmlarder.store.store import Store, restore
 from calmlarder.tables.book import Tables
 
@@ -88,11 +89,17 @@ def lot_object(one: KeptLot, tables: Tables) -> dict[str, Any]:
     }
 
 
-def _list(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
+def _list(
+    options: argparse.Namespace, store: Store, tables: Tables, today: date, logged: Sequence[KeptEaten] | None = None
+) -> int:
+    """The lots, what goes first before what keeps; as plain values with what was logged."""
     lots = lots_on_day(store, today, tables)
     tables = with_kept_boxes(store, tables)
     if options.json:
-        print(json.dumps({"lots": [lot_object(one, tables) for one in lots]}, ensure_ascii=False, indent=2))
+        told: dict[str, Any] = {"lots": [lot_object(one, tables) for one in lots]}
+        if logged is not None:
+            told["eaten"] = [eaten_object(one.id, one.eaten) for one in logged]
+        print(json.dumps(told, ensure_ascii=False, indent=2))
         return 0
     if not lots:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
@@ -164,19 +171,9 @@ def _edit(options: argparse.Namespace, store: Store, tables: Tables, today: date
 
 def _remove(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
     """Raises CannotGoOn for a lot that is not there, or for more of it than there is; then nothing ends."""
-    if options.why and options.how != "thrown":
-        raise CannotGoOn([Problem(where="--why", what="is of what was thrown", remedy="give --how thrown as well")])
-    if options.grams is not None and len(options.ids) > 1:
-        raise CannotGoOn([Problem(where="--grams", what="is of one lot", remedy="name one lot at a time")])
-    by_id = {one.id: one for one in lots_on_day(store, today, tables)}
-    unknown = [lot_id for lot_id in dict.fromkeys(options.ids) if lot_id not in by_id]
-    if unknown:
-        # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
-        store.change_lots(dict.fromkeys(unknown), f"remove {_lots(len(unknown))}")
-    lots = [by_id[lot_id] for lot_id in dict.fromkeys(options.ids) if lot_id in by_id]
-    if lots:
-        end(store, lots, with_kept_boxes(store, tables), today, options.how, options.why, options.grams)
-    return _list(options, store, tables, today)
+    from calmlarder.commands.ending import ended_by
+
+    return _list(options, store, tables, today, ended_by(options, store, tables, today))
 
 
 def _freeze(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
@@ -240,7 +237,9 @@ def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: 
         print(text, end="")
     else:
         write_out(Path(options.ics), text, "BEGIN:VCALENDAR", "--ics")
-        print(f"Wrote {text.count('BEGIN:VEVENT')} days to {Path(options.ics).name}.")
+        count = text.count("BEGIN:VEVENT")
+        told = f"{count} day{'' if count == 1 else 's'}" if count else "an empty calendar, as no label has a day,"
+        print(f"Wrote {told} to {Path(options.ics).name}.")
     return 0
 
 

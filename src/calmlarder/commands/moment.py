@@ -2,12 +2,15 @@
 
 import argparse
 import re
-from datetime import datetime, time
+from datetime import datetime, time, timedelta
 
 from calmlarder.commands.kitchen_table import day_of
 from calmlarder.matching.dates import YEARS
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.zone import EVENING, this_minute
+
+SOON_MIN = 30  # what is eaten in a moment may be logged already; ours, no source
+_LAST = time(23, 59)
 
 _CLOCK = re.compile(r"([01]?\d|2[0-3]):([0-5]\d)")
 
@@ -33,3 +36,24 @@ def moment_of(options: argparse.Namespace, given: str | None, option: str) -> da
     if moment.tzinfo is not None:
         moment = moment.astimezone().replace(tzinfo=None)
     return moment.replace(second=0, microsecond=0)
+
+
+def past_moment_of(options: argparse.Namespace, option: str = "--when", ahead_min: int = SOON_MIN) -> datetime:
+    """The same of `--when`, for what has happened. Raises CannotGoOn where it is still to come.
+
+    What is past is told by the clock; of another day that was given with --today by the end of that day.
+    """
+    now, day = this_minute(), day_of(options)
+    moment = moment_of(options, options.when, option)
+    latest = now + timedelta(minutes=ahead_min)
+    if options.today is not None and day != now.date():
+        latest = max(latest, datetime.combine(day, _LAST))
+    if options.when is None:
+        return now if day == now.date() else moment
+    if moment > latest:
+        eve = f"{moment - timedelta(days=1):%Y-%m-%dT%H:%M}"
+        remedy = f"give the time at which it was, with its day if that is not today ({eve}); without {option} it is now"
+        raise CannotGoOn(
+            [Problem(where=option, what=f"{moment:%H:%M} of {moment:%Y-%m-%d} is still to come", remedy=remedy)]
+        )
+    return moment

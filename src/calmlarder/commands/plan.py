@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING
 
 from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
 from calmlarder.commands.larder import clear, lots_at_home
+from calmlarder.commands.stacking import eaten_before_of, stacking_of
 from calmlarder.commands.stored import fill_from_home
-from calmlarder.commands.tonight import eaten_before_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
@@ -47,14 +47,9 @@ def plan(options: argparse.Namespace) -> int:
     from calmlarder.compose.stop import Stop
     from calmlarder.patterns.load import load_patterns
     from calmlarder.plan.plan_days import plan_days
-    from calmlarder.sitting.stacking import Stacking
-    from calmlarder.sitting.zone import offsets_at
 
     if wanted.stacking is None:
-        who = () if options.people > 1 else tuple(options.who or ("me",))
-        at = sittings[0].at
-        stacking = Stacking(at=at, window_hours=options.window, fade=options.fade, who=who, offsets_min=offsets_at(at))
-        wanted = wanted.model_copy(update={"stacking": stacking})
+        wanted = wanted.model_copy(update={"stacking": stacking_of(options, sittings[0].at)})
     stop, recipes, progress = Stop(), load_patterns(shipped("recipes")), _progress(options)
 
     def work() -> "Planned":

@@ -6,7 +6,9 @@ from pathlib import Path
 from typing import Any
 
 from calmlarder.commands.kitchen_table import sureness_of
+from calmlarder.commands.stacking import owns_given
 from calmlarder.sitting.amounts import Sureness
+from calmlarder.sitting.own import laid_over
 from calmlarder.store.home import FILE_NAME, home_folder
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
@@ -52,17 +54,32 @@ def fill_from_home(options: argparse.Namespace, tables: Tables) -> tuple[str, ..
     known = options.larder is None and not options.no_settings
     home = settled_at(options, tables) if known else settled({}, tables)
     words: list[str] = []
+    hours, fade = options.window, options.fade
     for name, of_home in _AS_OPTION.items():
         if getattr(options, name) is None:
             value = of_home(home)
             setattr(options, name, value)
             if name in home.given and value is not None:
                 words.append(_words(name, value))
+    words += _own(options, home, hours, fade)
     if options.protein is None and options.sitting == "dinner" and "protein_g" in home.given:
         options.protein = home.protein_g
         words.append(f"{home.protein_g} g protein")
     words += _added(options, home, tables)
     return tuple(words)
+
+
+def _own(options: argparse.Namespace, home: Settled, hours: float | None, fade: bool | None) -> list[str]:
+    """Whose hours are their own. `--window` and `--fade` are for everybody, so they take the place of those."""
+    told = tuple(
+        own.model_copy(
+            update={name: None for name, given in (("window_hours", hours), ("fade", fade)) if given is not None}
+        )
+        for own in home.own
+    )
+    kept = tuple(own for own in told if own.window_hours is not None or own.fade is not None)
+    options.own = laid_over(kept, owns_given(options))
+    return [f"hours of their own, {own.words}" for own in kept]
 
 
 def _added(options: argparse.Namespace, home: Settled, tables: Tables) -> list[str]:

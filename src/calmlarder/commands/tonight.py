@@ -5,11 +5,11 @@ import json
 import sys
 from collections.abc import Sequence
 from importlib import resources
-from pathlib import Path
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
+from calmlarder.commands.stacking import eaten_before_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
@@ -107,35 +107,6 @@ def _dinner(
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
         print(tonight_text(composed, wanted, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
-
-
-def eaten_before_of(options: argparse.Namespace) -> dict[str, object]:
-    """The log of the hours before the sitting, where a home is asked: the kept larder's, or the one of --home."""
-    if options.command == "demo" or (options.larder is not None and options.home is None):
-        return {}
-    from calmlarder.commands.ate import person
-    from calmlarder.commands.moment import moment_of
-    from calmlarder.sitting.eaten import ME
-    from calmlarder.sitting.stacking import Stacking
-    from calmlarder.sitting.zone import offsets_at
-    from calmlarder.store.eaten import may_count
-    from calmlarder.store.home import FILE_NAME, home_folder
-    from calmlarder.store.store import Store
-
-    if not 0 <= options.window <= 24:
-        raise CannotGoOn([Problem(where="--window", what="cannot be", remedy="give hours from 0 to 24")])
-    at = moment_of(options, options.at, "--at")
-    home = home_folder(Path(options.home) if options.home else None)
-    if not (home / FILE_NAME).exists():
-        return {}
-    with Store.at(home) as store:
-        eaten = may_count(store, at, options.window)
-    # Of several people nobody knows who they are: then whoever has the most of a group counts.
-    who = tuple(person(name, "--who") for name in options.who or ()) or ((ME,) if options.people == 1 else ())
-    how = Stacking(
-        at=at, window_hours=options.window, fade=options.fade, who=who, offsets_min=offsets_at(at)
-    )  # fmt: skip
-    return {"eaten": eaten, "stacking": how}
 
 
 def _nothing_known(readings: Sequence[Reading], source: str) -> None:

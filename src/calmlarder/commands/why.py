@@ -4,8 +4,9 @@ import argparse
 import json
 
 from calmlarder.commands.kitchen_table import at_fault, folders_of, food_named, tables_of, wanted_of
+from calmlarder.commands.stacking import eaten_before_of
 from calmlarder.commands.stored import fill_from_home
-from calmlarder.commands.tonight import eaten_before_of, larder_asked
+from calmlarder.commands.tonight import larder_asked
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.tables.places import shipped
 

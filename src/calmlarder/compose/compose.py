@@ -19,6 +19,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -71,7 +72,7 @@ def compose(
             if more_after is None:
                 why = (*obstacles(offered, wanted, problems, left), *not_cookable(patterns, wanted))
             else:
-                before = ", ".join(f"{one.eaten.title} at {one.eaten.at:%H:%M}" for one in wanted.counted)
+                before = ", ".join(dict.fromkeys(_eaten_words(one.eaten) for one in wanted.counted))
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
             taken = time.monotonic() - start
             left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
@@ -88,6 +89,11 @@ def compose(
         nearest=near,
         nothing_near=nothing_near,
     )
+
+
+def _eaten_words(entry: Eaten) -> str:
+    who = "" if entry.who == ME else f" by {entry.who}"
+    return f"{entry.title} at {entry.at:%H:%M}{who}"
 
 
 def best_dinners(

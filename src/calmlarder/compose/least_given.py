@@ -1,36 +1,63 @@
 """What a pattern has to give at the least: no model is built for a pattern that cannot be the nearest."""
 
 from calmlarder.compose.problem import PORTION, SERVING_MINUTES, Option, PatternProblem
-from calmlarder.compose.weights import BUY_ONE, GIVES_AT_ALL, MINUTE_LATE, MOST_PROTEIN_SHORT, POINT, PROTEIN_SHORT
+from calmlarder.compose.weights import (
+    BUY_ONE,
+    GIVES_AT_ALL,
+    MINUTE_LATE,
+    MOST_PORTION_SHORT,
+    MOST_PROTEIN_SHORT,
+    POINT,
+    PORTION_SHORT,
+    PROTEIN_SHORT,
+)
 
 
 def least_given(problem: PatternProblem, minutes: int | None) -> int | None:
     """Ten-thousandths of a point that no dinner of this pattern escapes; None where no dinner is possible."""
     if not problem.fillable:
         return None
-    missing = _missing(problem)
-    if missing > 1:
+    lacking = missing(problem)
+    if lacking > 1:
         return None
     own = _most_protein(problem)
     bought = max((o.most * o.protein_mg for o in problem.options if o.offered.gives == "buy"), default=0)
     prices = [_short(problem, own + bought, BUY_ONE * POINT)]
-    if not missing:
+    if not lacking:
         prices.append(_short(problem, own, 0))
     possible = [price for price in prices if price is not None]
-    return min(possible) + _late(problem, minutes) if possible else None
+    scant = _scant(problem)
+    return min(possible) + scant + _late(problem, minutes) if possible and scant is not None else None
 
 
 def _is_own(option: Option) -> bool:
     return option.offered.gives != "buy"
 
 
-def _missing(problem: PatternProblem) -> int:
-    """Lots to buy at the least; two slots cannot share one, two groups may."""
+def missing(problem: PatternProblem) -> int:
+    """Lots to buy at the least; two slots cannot share one, two groups may, and a group one with its own slot."""
     slots = problem.pattern.slots.items()
     own = {name: {o.key for _, o in problem.in_slot(name) if _is_own(o)} for name, _ in slots}
-    lacking = sum(max(0, slot.items[0] - len(own[name])) for name, slot in slots)
-    groups = any(not any(own[name] for name in names) for names in problem.pattern.one_of)
-    return max(lacking, int(groups))
+    lacking = {name: lack for name, slot in slots if (lack := slot.items[0] - len(own[name])) > 0}
+    groups = [names for names in problem.pattern.one_of if not any(own[name] for name in names)]
+    alone = any(not lacking.keys() & set(names) for names in groups)
+    return sum(lacking.values()) + int(alone)
+
+
+def _scant(problem: PatternProblem) -> int | None:
+    """What slots that must be filled lack of their least, with the fullest lots; None beyond what may give."""
+    price = 0
+    for name, slot in problem.pattern.slots.items():
+        least = round(slot.portions[0] * PORTION) * problem.wanted.people
+        if not slot.items[0] or not least:
+            continue
+        there = sorted((o.most * o.portion_units for _, o in problem.in_slot(name)), reverse=True)
+        short = least - sum(there[: slot.items[1]])
+        if short > int(least * MOST_PORTION_SHORT):
+            return None
+        if short > 0:
+            price += GIVES_AT_ALL * POINT + short * PORTION_SHORT * (POINT // PORTION)
+    return price
 
 
 def _most_protein(problem: PatternProblem) -> int:

@@ -1,11 +1,12 @@
 """A short list of foods to buy for a dish: few for each slot, so that the model stays small."""
 
-from collections.abc import Iterator, Sequence
+from collections import Counter
+from collections.abc import Collection, Iterator
 from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.compose.offer import Offered, offer
-from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.problem import PatternProblem, at_home
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
@@ -13,46 +14,120 @@ from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Kind, Role
 
 _KINDS_A_SLOT = 3  # one food of each kind; ours, to keep the model small
 _MAIN_SHARE = 0.75  # of the floor a main protein brings, the rest of the plate the rest: common practice, no source
 _LEAST_PORTIONS = 0.4  # a food whose caps allow less of a portion fills no slot: common practice, no source
 
+_Rank = tuple[float, int, str]
+
 
 class Ware(NamedTuple):
-    """A food to buy: what fits under its own caps, in grams for one person, and how many names it goes by.
+    """A food to buy: its number among all that is sold, and how many names it goes by.
 
     A food that people call by many names is a common one: ours, no source.
     """
 
-    offered: Offered
-    fits_grams: float
+    number: int
+    food: Food
     names: int
 
 
-def wares(wanted: Wanted, tables: Tables, first_place: int) -> tuple[Ware, ...]:
+class Market:
     """Every plant food that may be eaten and is sold as it is, numbered behind the larder's own lots.
 
-    Only plants are suggested, whatever the diet allows: who this is for eats mostly plants (ours).
+    Only plants are suggested, whatever the diet allows: who this is for eats mostly plants (ours). What is asked
+    about a food is worked out once, and only for foods that some slot looks at.
     """
-    sold = [food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan"]
-    lots = [_lot(food, wanted.people) for food in sold]
-    names: dict[str, int] = {}
-    for row in tables.names:
-        names[row.food] = names.get(row.food, 0) + 1
-    offered, _ = offer(lots, wanted, tables)
-    return tuple(
-        Ware(
-            thing._replace(place=first_place + thing.place, gives="buy"),
-            _fits(thing, wanted),
-            names.get(thing.food.id, 0),
-        )
-        for thing in offered
-    )
+
+    def __init__(self, wanted: Wanted, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
+        """`but` holds the lines of lots that stand in the larder already."""
+        self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
+        names = Counter(row.food for row in tables.names)
+        sold = (food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan")
+        self.wares = tuple(Ware(number, food, names[food.id]) for number, food in enumerate(sold))
+        self._in_role: dict[Role, list[Ware]] = {}
+        for ware in self.wares:
+            for role in ware.food.roles:
+                self._in_role.setdefault(role, []).append(ware)
+        self._offered: dict[int, Offered | None] = {}
+        self._fits: dict[int, float] = {}
+        self._by_hope: dict[tuple[Role, float], list[tuple[_Rank, Ware]]] = {}
+        self._best: dict[tuple[str, str], tuple[Offered, ...]] = {}
+
+    def offered(self, ware: Ware) -> Offered | None:
+        """The food as a lot to cook with, or None where it may not be eaten or is in the larder."""
+        if ware.number not in self._offered:
+            lot = lot_of(ware.food, self._wanted.people)
+            things, _ = offer([lot], self._wanted, self._tables) if lot.line not in self._but else ((), ())
+            place = self._first_place + ware.number
+            self._offered[ware.number] = things[0]._replace(place=place, gives="buy") if things else None
+        return self._offered[ware.number]
+
+    def shortlist(self, problem: PatternProblem) -> tuple[Offered, ...]:
+        """For protein slots, and slots that nothing fills and something must, the best food of the best few kinds."""
+        found: dict[int, Offered] = {}
+        for name in _wanting(problem):
+            key = (problem.pattern.id, name)
+            if key not in self._best:
+                self._best[key] = self._for_slot(problem.pattern, problem.pattern.slots[name])
+            found |= {thing.place: thing for thing in self._best[key]}
+        return tuple(found[place] for place in sorted(found))
+
+    def _for_slot(self, pattern: Pattern, slot: Slot) -> tuple[Offered, ...]:
+        """The best by what their caps let them do; whatever could not be among them even without caps is passed by."""
+        best: dict[Kind, tuple[_Rank, Offered]] = {}
+        leading: list[_Rank] = []
+        for hoped, ware in self._ranked(slot):
+            if len(leading) == _KINDS_A_SLOT and leading[-1] <= hoped:
+                break
+            food = ware.food
+            if food.kind in best and best[food.kind][0] <= hoped:
+                continue
+            if not slot.takes(food) or not at_home(pattern, food) or (thing := self.offered(ware)) is None:
+                continue
+            portions = min(self._fits_grams(ware, thing) / float(food.portion_g), slot.portions[1])
+            if portions < _LEAST_PORTIONS * min(1.0, slot.portions[1]):
+                continue
+            rank = self._rank(slot, ware, portions)
+            if food.kind not in best or rank < best[food.kind][0]:
+                best[food.kind] = (rank, thing)
+                leading = sorted(rank for rank, _ in best.values())[:_KINDS_A_SLOT]
+        return tuple(thing for rank, thing in best.values() if rank in leading)
+
+    def _ranked(self, slot: Slot) -> list[tuple[_Rank, Ware]]:
+        """What has the role of a slot, best first, as if no cap kept it from the usual amount."""
+        key = (slot.role, slot.portions[1])
+        if key not in self._by_hope:
+            wares = self._in_role.get(slot.role, ())
+            self._by_hope[key] = sorted((self._rank(slot, ware, slot.portions[1]), ware) for ware in wares)
+        return self._by_hope[key]
+
+    def _rank(self, slot: Slot, ware: Ware, portions: float) -> _Rank:
+        """So many portions of a food in a slot, the best first: its protein in a protein slot, else its amount."""
+        worth, food = portions, ware.food
+        if slot.role == "protein":
+            protein = float((food.protein_g or Decimal(0)) * food.portion_g) / 100 * portions
+            worth = min(protein, _MAIN_SHARE * self._wanted.protein_g)
+        return -round(worth, 1), -ware.names, food.id
+
+    def _fits_grams(self, ware: Ware, thing: Offered) -> float:
+        """Grams for one person that stay under the food's caps, judged by eye."""
+        if ware.number not in self._fits:
+            wanted, most = self._wanted, float(thing.lot.grams)
+            for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
+                figure = thing.brings.held(cap)
+                if figure:
+                    margin = wanted.sureness.by_eye if cap.holds == "worst" else 100
+                    most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
+            self._fits[ware.number] = most
+        return self._fits[ware.number]
 
 
-def _lot(food: Food, people: int) -> Lot:
-    grams = float(food.portion_g) * 8 * people  # more than a slot takes: a slot holds eight portions at most
+def lot_of(food: Food, people: int) -> Lot:
+    """More of a food than a slot takes: a slot holds eight portions at most."""
+    grams = float(food.portion_g) * 8 * people
     return Lot(
         line=f"to buy: {food.name}", food=food.id, grams_low=grams, grams=grams, grams_high=grams, place="cupboard",
         opened=False, dates=(), days_left=None, days_from="", safety=False, condition=None, to_bin=False, owner=None,
@@ -60,47 +135,9 @@ def _lot(food: Food, people: int) -> Lot:
     )  # fmt: skip
 
 
-def _fits(thing: Offered, wanted: Wanted) -> float:
-    """Grams for one person that stay under the food's caps, judged by eye."""
-    most = float(thing.lot.grams)
-    for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
-        figure = thing.brings.held(cap)
-        if figure:
-            margin = wanted.sureness.by_eye if cap.holds == "worst" else 100
-            most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
-    return most
-
-
-def shortlist(problem: PatternProblem, on_sale: Sequence[Ware]) -> tuple[Offered, ...]:
-    """For protein slots, and slots that nothing fills and something must, the best food of the best few kinds."""
-    found: dict[int, Offered] = {}
-    for slot in _wanting(problem):
-        best: dict[str, tuple[float, int, str, Ware]] = {}
-        for ware in on_sale:
-            food = ware.offered.food
-            if not slot.takes(food) or not _at_home(problem.pattern, food):
-                continue
-            portions = min(ware.fits_grams / float(food.portion_g), slot.portions[1])
-            if portions < _LEAST_PORTIONS * min(1.0, slot.portions[1]):
-                continue
-            worth = portions
-            if slot.role == "protein":
-                protein = float((food.protein_g or Decimal(0)) * food.portion_g) / 100 * portions
-                worth = min(protein, _MAIN_SHARE * problem.wanted.protein_g)
-            rank = (-round(worth, 1), -ware.names, food.id, ware)
-            best[food.kind] = min(best.get(food.kind, rank), rank, key=lambda one: one[:3])
-        for *_, ware in sorted(best.values(), key=lambda one: one[:3])[:_KINDS_A_SLOT]:
-            found[ware.offered.place] = ware.offered
-    return tuple(found[place] for place in sorted(found))
-
-
-def _wanting(problem: PatternProblem) -> Iterator[Slot]:
+def _wanting(problem: PatternProblem) -> Iterator[str]:
     lots = {name: {option.key for _, option in problem.in_slot(name)} for name in problem.pattern.slots}
     unfilled = {name for names in problem.pattern.one_of if not any(lots[name] for name in names) for name in names}
     for name, slot in problem.pattern.slots.items():
         if slot.role == "protein" or name in unfilled or len(lots[name]) < slot.items[0]:
-            yield slot
-
-
-def _at_home(pattern: Pattern, food: Food) -> bool:
-    return any(food.fit(family) for family in pattern.flavours)
+            yield name

@@ -4,17 +4,15 @@ Caps, allergens, diet, days by which a food is safe, and unknown figures never g
 """
 
 import time
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
-from calmlarder.compose.dishes import cookable
 from calmlarder.compose.gives import Give, gives_of, price_of
-from calmlarder.compose.least_given import least_given
-from calmlarder.compose.market import Ware, shortlist, wares
+from calmlarder.compose.market import Market
+from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, offer
-from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
@@ -23,11 +21,10 @@ from calmlarder.compose.rules.give_minutes import MinutesGive
 from calmlarder.compose.rules.give_protein import ProteinGives
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
-from calmlarder.compose.search import RULES, search
-from calmlarder.compose.solve import Plan, upper_bound
+from calmlarder.compose.search import RULES
+from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.wanted import Wanted
-from calmlarder.compose.weights import PERSON_FEWER, POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -60,33 +57,27 @@ def nearest(
     wanted: Wanted,
     patterns: Sequence[Pattern],
     tables: Tables,
-    keeps: dict[str, int | None],
+    keeps: Mapping[str, int | None],
     seconds: float,
     stop: Stop | None = None,
 ) -> tuple[Nearest | None, bool]:
     """The nearest dinner found within `seconds`, if any, and whether it is certain that there is none."""
     end = time.monotonic() + seconds
-    least = [
-        (problem, given)
-        for problem in nearest_problems(lots, wanted, patterns, tables, keeps)
-        if (given := least_given(problem, wanted.minutes)) is not None
-    ]
-    bounds = {id(problem): upper_bound(problem) - given for problem, given in least}
-    problems = [problem for problem, _ in least]
+    search = near_search(lots, wanted, patterns, tables, keeps)
     rules = giving_rules(wanted.minutes)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
     proven = nothing = False
     while len(tried) < _TRIES and (left := end - time.monotonic()) > 0:
-        found = search(problems, 1, left, rules=rules, avoid=tried, stop=stop, bound=lambda one: bounds[id(one)])
-        if not found.plans:
-            nothing = not tried and found.status == "none"
+        found = search.best(rules, left, tried, stop)
+        plan = found.plan
+        if plan is None:
+            nothing = not tried and found.certain
             break
-        plan = found.plans[0]
         dinner = dinner_of(plan, False, tables)
         score = plan.score - price_of(plan, dinner, wanted)
         if not tried:  # the model knows the least time only: nothing is proven where the timeline is longer
-            proven = found.status == "proven" and score == plan.score
+            proven = found.certain and score == plan.score
         if best is None or score > best[0]:
             best = (score, plan, dinner)
         tried.append(plan)
@@ -98,22 +89,16 @@ def nearest(
     return (Nearest(gives=gives, proven=proven, dinner=best[2]) if gives else None), False
 
 
-def nearest_problems(
+def near_search(
     lots: Sequence[Lot],
     wanted: Wanted,
     patterns: Sequence[Pattern],
     tables: Tables,
-    keeps: dict[str, int | None],
-) -> list[PatternProblem]:
-    """One problem for each pattern and each number of people that could be served."""
-    own = _with_owners(lots, wanted, tables)
-    lines = {lot.line for lot in lots}
-    on_sale = [ware for ware in wares(wanted, tables, len(lots)) if ware.offered.lot.line not in lines]
-    return [
-        _problem(pattern, own, on_sale, wanted, people, keeps)
-        for people in range(wanted.people, 0, -1)
-        for pattern in cookable(patterns, wanted)
-    ]
+    keeps: Mapping[str, int | None],
+) -> NearSearch:
+    """The search over what may be cooked, what would have to be asked for, and what is on sale."""
+    market = Market(wanted, tables, len(lots), {lot.line for lot in lots})
+    return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeps)
 
 
 def _with_owners(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[Offered, ...]:
@@ -124,17 +109,3 @@ def _with_owners(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[O
     return tuple(
         thing._replace(gives="ask") if thing.lot.owner and not thing.lot.owner_agrees else thing for thing in offered
     )
-
-
-def _problem(
-    pattern: Pattern,
-    own: Sequence[Offered],
-    on_sale: Sequence[Ware],
-    wanted: Wanted,
-    people: int,
-    keeps: dict[str, int | None],
-) -> PatternProblem:
-    request = wanted.model_copy(update={"people": people, "minutes": None})
-    problem = pattern_problem(pattern, own, request, keeps)
-    problem = pattern_problem(pattern, [*own, *shortlist(problem, on_sale)], request, keeps)
-    return problem._replace(given=PERSON_FEWER * POINT * (wanted.people - people))

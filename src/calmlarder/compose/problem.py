@@ -2,7 +2,7 @@
 
 import math
 import zlib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -12,7 +12,7 @@ from calmlarder.compose.wanted import Wanted
 from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.sitting.stacking import room_mg
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.rows import Cap, Food
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
@@ -77,33 +77,51 @@ class PatternProblem(NamedTuple):
 
 
 def pattern_problem(
-    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: dict[str, int | None]
+    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
-    options = tuple(
-        option
-        for name, slot in pattern.slots.items()
-        for thing in offered
-        if slot.takes(thing.food) and _in_time(slot, thing, wanted)
-        if (option := _option(name, slot, thing, wanted, keeps.get(thing.food.id))) is not None
-        if _at_home(pattern, option)
-    )
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
-        options=options,
+        options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
         sitting_caps=wanted.profile.sitting_caps,
         food_caps=wanted.profile.food_caps,
         tie=zlib.crc32(pattern.id.encode()) % 997,
     )
 
 
+def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
+    """The same with further lots, in each slot behind those that are there."""
+    pattern = problem.pattern
+    options = tuple(
+        option
+        for name in pattern.slots
+        for option in (
+            *(there for _, there in problem.in_slot(name)),
+            *_options(pattern, name, offered, problem.wanted, keeps),
+        )
+    )
+    return problem._replace(options=options)
+
+
+def _options(
+    pattern: Pattern, name: str, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
+) -> Iterator[Option]:
+    slot = pattern.slots[name]
+    for thing in offered:
+        if slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food):
+            option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
+            if option is not None:
+                yield option
+
+
 def _in_time(slot: Slot, thing: Offered, wanted: Wanted) -> bool:
     return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
 
 
-def _at_home(pattern: Pattern, option: Option) -> bool:
-    return any(option.offered.food.fit(family) for family in pattern.flavours)
+def at_home(pattern: Pattern, food: Food) -> bool:
+    """Whether a food belongs in one of the flavour families of a dish."""
+    return any(food.fit(family) for family in pattern.flavours)
 
 
 def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | None) -> Option | None:
@@ -144,27 +162,20 @@ def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, in
     """
     people = problem.wanted.people
     counted = problem.wanted.counted
+    foods: dict[str, list[int]] = {}
+    for number, option in enumerate(problem.options):
+        foods.setdefault(option.offered.food.id, []).append(number)
+    brings = {food: problem.options[numbers[0]].offered.brings for food, numbers in foods.items()}
     for cap in problem.sitting_caps:
-        row = _figures(problem, cap, None)
+        figures = {food: figure for food in foods if (figure := brings[food].held(cap))}
+        row = sorted((number, figure) for food, figure in figures.items() for number in foods[food])
         if row:
             yield cap, row, room_mg(counted, cap) * people
-    foods = dict.fromkeys(option.offered.food.id for option in problem.options)
     for cap in problem.food_caps:
-        for food in foods:
-            row = _figures(problem, cap, food)
-            if row:
-                yield cap, row, cap_milligrams(cap) * people
-
-
-def _figures(problem: PatternProblem, cap: Cap, food: str | None) -> list[tuple[int, int | Fraction]]:
-    row = []
-    for number, option in enumerate(problem.options):
-        thing = option.offered
-        if food is None or thing.food.id == food:
-            figure = thing.brings.held(cap)
+        for food, numbers in foods.items():
+            figure = brings[food].held(cap)
             if figure:
-                row.append((number, figure))
-    return row
+                yield cap, [(number, figure) for number in numbers], cap_milligrams(cap) * people
 
 
 def families(problem: PatternProblem) -> tuple[Family, ...]:

@@ -80,6 +80,9 @@ def solve(
         draft.model.add(score >= better_than + 1 - constant(problem))
     draft.model.maximize(score)
     solver = solver_of(seconds, stop)
+    # One dish is so small that presolving costs more than it saves; the linear programme sees every row instead.
+    solver.parameters.cp_model_presolve = False
+    solver.parameters.add_lp_constraints_lazily = False
     status = solver.solve(draft.model)
     if status == cp_model.INFEASIBLE:
         return Outcome("none", None)

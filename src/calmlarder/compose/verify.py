@@ -11,7 +11,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.recount import DIETS, Row, load_of, rows
+from calmlarder.recount import DIETS, Row, figures_of, load_of, mixtures, rows, taken_apart, within
 
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -35,8 +35,9 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
-    figures = rows(table_folders, "fermentables.csv", ("food", "component"), used)
+    mixed = mixtures(table_folders)
+    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    figures = figures_of(table_folders, mixed, used)
     caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (
         *wrong,
@@ -46,7 +47,7 @@ def verify(
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, recipes),
         *_timeline(dinner, request),
-        *_caps(dinner, plate, request, foods, figures, list(caps.values())),
+        *_caps(dinner, apart(plate, mixed, figures), request, foods, figures, list(caps.values())),
         *_protein(dinner, plate, request, foods),
         *_lysine(dinner, plate, request, foods),
     )
@@ -78,6 +79,17 @@ def plate_of(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mappi
             for part in mixture["parts"]
         ]
     return found
+
+
+def apart(
+    plate: Sequence[Part], mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
+) -> list[Part]:
+    """The same dish with mixtures that are nothing but a sum taken apart, so that each part counts in its class."""
+    return [
+        Part(food, planned * part.grams, most * part.most)
+        for part in plate
+        for food, planned, most in taken_apart(part.food, mixed, figures)
+    ]
 
 
 def _given(
@@ -256,20 +268,25 @@ def _caps(
 
 
 def _before(request: Mapping[str, Any]) -> list[tuple[str, Decimal, Sequence[Mapping[str, Any]]]]:
-    """Who ate, which share of it still counts, and its loads, of each entry in the window before the sitting."""
+    """For each person at the table: which share of an entry in their own window still counts, and its loads."""
     stacking = request.get("stacking")
     if not stacking:
         return []
     now = datetime.fromisoformat(stacking["at"])
-    window = Decimal(str(stacking["window_hours"])) * 3600
+    entries = request.get("eaten") or ()
+    owns = {own["who"]: own for own in stacking.get("own") or ()}
     found = []
-    for entry in request.get("eaten") or ():
-        apart = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
-        clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
-        seconds = Decimal(min((apart + ahead for ahead in clocks or [0] if apart + ahead >= 0), default=-1))
-        mine = not stacking["who"] or entry["who"] == "everyone" or entry["who"] in stacking["who"]
-        if mine and 0 <= seconds < window:
-            found.append((entry["who"], 1 - seconds / window if stacking["fade"] else Decimal(1), entry["loads"]))
+    for who in stacking["who"] or {"everyone", *owns, *(entry["who"] for entry in entries)}:
+        own = owns.get(who, {})
+        hours = stacking["window_hours"] if own.get("window_hours") is None else own["window_hours"]
+        fade = stacking["fade"] if own.get("fade") is None else own["fade"]
+        window = Decimal(str(hours)) * 3600
+        for entry in entries:
+            apart = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
+            clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
+            seconds = Decimal(min((apart + ahead for ahead in clocks or [0] if apart + ahead >= 0), default=-1))
+            if entry["who"] in (who, "everyone") and 0 <= seconds < window:
+                found.append((who, 1 - seconds / window if fade else Decimal(1), entry["loads"]))
     return found
 
 
@@ -279,7 +296,7 @@ def _earlier(
     classes: Sequence[str],
     holds: str,
 ) -> Decimal:
-    """G of a group still counted, for whoever ate the most of it."""
+    """G of a group still counted, for whoever at the table has the most of it."""
     each: dict[str, Decimal] = {}
     for who, share, loads in before:
         grams = sum(
@@ -291,8 +308,7 @@ def _earlier(
             Decimal(0),
         )
         each[who] = each.get(who, Decimal(0)) + share * grams
-    shared = each.pop("everyone", Decimal(0))
-    return shared + max(each.values(), default=Decimal(0))
+    return max(each.values(), default=Decimal(0))
 
 
 def _protein(

@@ -8,7 +8,7 @@ from typing import Any
 
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.serves import serves_in
+from calmlarder.cookbook.serves import serves_above, serves_in
 from calmlarder.matching.clean import clean, clean_line
 
 _TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
@@ -58,9 +58,10 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
         fail("names no ingredient", "give the recipe's text instead")
     check_count(len(lines))
     steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
+    title = (_words(found.get("name")) or _words(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
     return Recipe(
-        title=(_words(found.get("name")) or _words(found.get("headline")) or "A recipe")[:LONGEST_TITLE],
-        serves=_serves(found.get("recipeYield", found.get("yield"))),
+        title=title,
+        serves=_serves(found.get("recipeYield", found.get("yield"))) or serves_above(title),
         ingredients=lines,
         steps=steps[:MOST_STEPS],
         form="jsonld",

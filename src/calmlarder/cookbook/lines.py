@@ -76,6 +76,8 @@ class LineReader:
         told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
         if found.main is not None and found.main.unit is not None:
             told |= {found.main.unit}
+        if re.search(r"\beach\b", line):
+            told |= {"each"}
         several = self._several(shown, found, rest, told, optional)
         if several is not None:
             return several
@@ -248,6 +250,10 @@ class LineReader:
 
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
         """The readings of a name from the whole to its head; the first that is a name in full wins."""
+        if _CHILI_POWDER.match(text):
+            meant = (self._named(name, frozenset()) for name in ("chilli powder", "chili powder blend"))
+            both = tuple(one for match in meant if match.score >= 100 for one in match.candidates)
+            return Match("ask", None, None, 100.0, both)
         head, comma, tail = text.partition(",")
         # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
         behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
@@ -277,6 +283,8 @@ _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
 
+# By its American spelling a mixture that may hold garlic and onion; ground chillies alone go by the same.
+_CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
     r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"

@@ -6,6 +6,7 @@ from html.parser import HTMLParser
 _OPENING = re.compile(r"<script\b[^>]{0,500}>", re.IGNORECASE)
 _CLOSING = re.compile(r"</script", re.IGNORECASE)
 _WRAPPING = re.compile(r"^\s*(?:/\*\s*)?(?:<!\[CDATA\[|<!--)(?:\s*\*/)?|(?:/\*\s*)?(?:\]\]>|-->)(?:\s*\*/)?\s*;?\s*$")
+_ITEM = re.compile(r"<[a-z][^<>]{0,500}\bitemscope\b", re.IGNORECASE)
 _MOST_BLOCKS = 100
 
 
@@ -21,7 +22,8 @@ class _Tag(HTMLParser):
 def looks_like_html(text: str) -> bool:
     """Whether a text is a page rather than a recipe in words."""
     start = text[:2000].lstrip().lower()
-    return start.startswith(("<!doctype", "<html", "<head", "<script", "<?xml", "<!--")) or bool(_OPENING.search(text))
+    known = start.startswith(("<!doctype", "<html", "<head", "<script", "<?xml", "<!--"))
+    return known or bool(_OPENING.search(text) or _ITEM.search(text))
 
 
 def ld_blocks(page: str) -> list[str]:

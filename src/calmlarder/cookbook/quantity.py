@@ -24,7 +24,8 @@ _MORE_MEASURES = {
     "c": "cup", "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "rib": "stalk", "ribs": "stalk", "ear": "cob",
     "ears": "cob", "strip": "rasher", "strips": "rasher", "envelope": "packet", "envelopes": "packet",
     "package": "packet", "packages": "packet", "pkg": "packet", "dollop": "tbsp", "spoonful": "tbsp",
-    "medium-sized": "medium", "medium-size": "medium",
+    "medium-sized": "medium", "medium-size": "medium", "dessertspoon": "dessertspoon",
+    "dessertspoons": "dessertspoon", "dsp": "dessertspoon", "tablespoonful": "tbsp", "teaspoonful": "tsp",
 }  # fmt: skip
 _MEASURES = {**MEASURE_WORDS, **_MORE_MEASURES}
 
@@ -36,7 +37,7 @@ def _any(words: object) -> str:
 _UNIT = rf"{_any({**_VOLUME_WORDS, **_WEIGHT_WORDS})}"
 _ABOUT = (
     r"(?:(?:about|approximately|approx\.?|roughly|around|a|an|generous|scant|heaping|heaped|rounded|level|good|"
-    r"up to|at least|another|additional|extra|each|other|full|well|ca\.?|circa|small|large|big|~|or)\s+)"
+    r"up to|at least|another|additional|extra|each|other|full|well|ca\.?|circa|small|large|big|or)\s+|~\s*)"
 )
 _QUANTITY = rf"(?:({NUMBER})\s?(?:-?\s?to\s|-|or\s)\s?)?({NUMBER})(?![\d/%])"
 _COUNT = re.compile(_QUANTITY)

@@ -5,30 +5,59 @@ import re
 from calmlarder.matching.numbers import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
+_RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
 _PEOPLE = r"(?:people|persons?|servings?|portions?|serves|eaters|guests|adults)"
+_END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
-    rf"\b(?:serves|servings?|feeds|portions?)\b[\s:*_]{{0,6}}(?:about |up to )?{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
-    rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}(?:\s?(?:-|–|to)\s?\d{{1,3}})?\s{_PEOPLE}\b"
-    rf"|\b{_COUNT}(?:\s?(?:-|–|to)\s?\d{{1,3}})?\s(?:generous |large |small )?{_PEOPLE}\b",
+    rf"\b(?:serves|servings?|feeds|portions?)\b[\s:*_]{{0,6}}(?:about |up to |a family of )?"
+    rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
+    rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
+    rf"|\b{_COUNT}{_RANGE}\s(?:generous |large |small |hungry )?{_PEOPLE}\b"
+    # `Yields 12` and no word of what: of biscuits it is biscuits, and one of them is the least serving there is.
+    rf"|\b(?:makes|yields?)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}{_END}",
+    re.IGNORECASE | re.MULTILINE,
+)
+# `Soup for 2`, in a title or a line under it: the number ends what is said, so that it counts no minutes.
+_FOR = re.compile(
+    rf"(?!.*\b(?:min|mins|minutes?|hours?|hrs?|days?|prep|cook|bake|simmer|boil|chill|rest|soak|leave|oven)\b)"
+    rf"[^.!?]{{0,80}}?\bfor (?:about |a family of )?{_COUNT}{_RANGE}\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])",
     re.IGNORECASE,
 )
+_MOST_FOR = 50  # beyond it a title counts something else
 
 
 def serves_in(text: str) -> int | None:
     """The number of people, of which a range's lower end, so that nobody's share is taken for smaller than it is."""
     alone = re.fullmatch(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*", text)
     found = SERVES.search(text)
-    word = next((group for group in found.groups() if group), "") if found else alone[1] if alone else ""
-    count = WHOLE_WORDS.get(word.lower()) or (int(word) if word.isdigit() else 0)
+    count = _count(next((group for group in found.groups() if group), "") if found else alone[1] if alone else "")
     return count if 1 <= count <= 1000 else None
 
 
-def number_span(text: str) -> tuple[int, int] | None:
-    """Where the number of people stands, with the end of its range, so that another can be put there."""
-    found = SERVES.search(text)
+def serves_above(head: str) -> int | None:
+    """The number of people that a title, or the lines between it and the ingredients, are for."""
+    counts = (_count(found[1]) for line in head.split("\n") if (found := _for(line)))
+    return serves_in(head) or next(counts, None)
+
+
+def number_span(text: str, above: bool = False) -> tuple[int, int] | None:
+    """Where the number of people stands, with the end of its range, so that another can be put there.
+
+    `above` says that the text is a title, or stands between it and the ingredients.
+    """
+    found = SERVES.search(text) or (_for(text) if above else None)
     if found is None:
         return None
-    group = next(index for index in range(1, 4) if found[index])
+    group = next(index for index, word in enumerate(found.groups(), start=1) if word)
     end = found.end(group)
-    rest = re.match(r"\s?(?:-|–|to)\s?\d{1,3}\b", text[end:])
+    rest = re.match(r"\s?(?:-|–|to|or)\s?\d{1,3}\b", text[end:])
     return found.start(group), end + (rest.end() if rest else 0)
+
+
+def _for(line: str) -> re.Match[str] | None:
+    found = _FOR.match(line) if len(line) <= 200 else None
+    return found if found and 1 <= _count(found[1]) <= _MOST_FOR else None
+
+
+def _count(word: str) -> int:
+    return WHOLE_WORDS.get(word.lower()) or (int(word) if word.isdigit() else 0)

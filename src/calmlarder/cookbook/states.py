@@ -9,6 +9,8 @@ _DRY = frozenset({"dry", "dried", "soaked", "uncooked"})
 _TOLD_COOKED = frozenset({"cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked"})
 # Pulses that recipes take dry from the packet, without a word: common practice, no source.
 _FROM_THE_PACKET = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
+_COB = "sweetcorn-cob"
+_UNRIPE = frozenset({"plantain-green"})  # sold ripe as well, when its starch has turned to sugar
 _FLOUR = "flour-wheat-white"  # what `flour` means in a recipe: common practice, no source
 _ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
 _SPICE_MEASURES = frozenset({"tsp", "tbsp", "pinch", "dash", "ground", "taste", "freshly", "grind", "twist"})
@@ -33,6 +35,8 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
         if {"pepper-red", "pepper-green"} <= {food.id for food in foods} and told & (_SPICE_MEASURES | {"salt"}):
             pepper = tables.food_by_id["pepper-black"]
             return Match("matched", pepper, pepper.name, 100.0, (Candidate(pepper.id, pepper.name, 100.0),))
+        if "cob" in told and any(food.id == _COB for food in foods):
+            return _chosen([candidate for candidate in match.candidates if candidate.food == _COB], match, tables)
         if not told & _TOLD_COOKED:
             kept = [
                 candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
@@ -50,12 +54,14 @@ def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:
 
 
 def _other_state(match: Match, told: frozenset[str]) -> bool:
-    """A tin of what the tables know only raw, dried of what they know only fresh, cooked of what they know raw."""
+    """A tin of what the tables know only raw, dried of what they know only fresh, ripe of what they know green."""
     food = match.food
     if food is None:
         return False
     if told & {"tin", "can", "tinned", "canned"} and food.state in {"raw", "dry", "frozen", "boiled"}:
         return food.kind not in {"spice", "flour", "starch"}
+    if "ripe" in told and food.id in _UNRIPE:
+        return True
     return ("dried" in told and food.state == "raw") or ("fresh" in told and food.state in {"pickled", "canned"})
 
 

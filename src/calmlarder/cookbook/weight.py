@@ -3,13 +3,14 @@
 from typing import NamedTuple
 
 from calmlarder.cookbook.quantity import VOLUMES, Found, Quantity
-from calmlarder.larder.grams import grams_of, grams_of_volume
+from calmlarder.larder.grams import grams_of, grams_of_volume, told_by_piece
 from calmlarder.matching.amounts import CONTAINERS, Amount
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-_SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93}  # ml; NIST Handbook 44, Appendix C
+# Millilitres: NIST Handbook 44, Appendix C; the dessertspoon is two teaspoons: common practice, no source.
+_SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
 # Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
 _LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
@@ -50,6 +51,8 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         unit = unit_in_name  # `1 large celery stalk`
     if unit is not None and found.main.unit != unit and unit not in own:
         unit = None
+    if unit is None and not told_by_piece(food, tables):
+        return None  # `8 curry leaves`: so many of what nobody weighed
     grams = grams_of(Amount(found.main.number, unit, None, "counted", None), food, tables)
     return Weight(grams, False) if grams is not None else None
 

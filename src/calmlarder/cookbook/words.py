@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
-from calmlarder.cookbook.serves import SERVES, serves_in
+from calmlarder.cookbook.serves import SERVES, serves_above, serves_in
 from calmlarder.matching.numbers import NUMBER_ALONE
 from calmlarder.matching.words import plain
 
@@ -41,12 +41,13 @@ class _Line(NamedTuple):
 
 
 class Layout(NamedTuple):
-    """What of a text is what. Lines are without their marks."""
+    """What of a text is what. Lines are without their marks; `head` is what stands above the ingredients."""
 
     title: str
     items: tuple[Item, ...]
     steps: tuple[str, ...]
     about: str
+    head: str
 
 
 def recipe_in_words(text: str) -> Recipe:
@@ -61,7 +62,7 @@ def recipe_in_words(text: str) -> Recipe:
     form: Form = "markdown" if _MARKDOWN.search(text[:200_000]) else "text"
     return Recipe(
         title=found.title[:LONGEST_TITLE] or "A recipe",
-        serves=serves_in(found.about),
+        serves=serves_above(found.head) or serves_in(found.about),
         ingredients=tuple(item.text for item in found.items),
         steps=found.steps[:MOST_STEPS],
         form=form,
@@ -76,7 +77,7 @@ def layout(text: str) -> Layout:
     lines = list(_lines(text))
     filled = [index for index, line in enumerate(lines) if line.text.strip()]
     if not filled:
-        return Layout("", (), (), "")
+        return Layout("", (), (), "", "")
     first = lines[filled[0]].text
     titled = _section(first) is None and not _like_ingredient(first)
     chosen, rest = _told(lines) if any(_section(line.text) == "in" for line in lines) else _guessed(lines, filled[0])
@@ -86,7 +87,9 @@ def layout(text: str) -> Layout:
     steps = tuple(step[:LONGEST_STEP] for step in kept if step)
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
-    return Layout(_bare(first) if titled else "", items, steps, about)
+    above = lines[: min(chosen, default=len(lines))]
+    head = "\n".join(_bare(line.text) for line in above)[:10_000]
+    return Layout(_bare(first) if titled else "", items, steps, about, head)
 
 
 def _lines(text: str) -> list[_Line]:

@@ -6,7 +6,7 @@ from typing import Any
 
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.recipe import Form, Recipe
-from calmlarder.cookbook.serves import number_span, serves_in
+from calmlarder.cookbook.serves import number_span, serves_above, serves_in
 from calmlarder.cookbook.words import Item, layout
 
 Changes = Mapping[int, tuple[str, ...]]
@@ -98,16 +98,19 @@ def _replaced(source: str, item: Item, new: tuple[str, ...]) -> str:
 
 def _with_serves(source: str, serves: int | None) -> str:
     """The number of people put in the place of the old one, or on a line under the title."""
-    if serves is None or serves == serves_in(source):
+    found = layout(source)
+    if serves is None or serves == (serves_above(found.head) or serves_in(source)):
         return source
-    start = 0
-    ingredients = {(item.start, item.end) for item in layout(source).items}
-    for line in source.split("\n"):
-        span = number_span(line)
-        inside = any(begin >= start and end <= start + len(line) for begin, end in ingredients)
-        if span is not None and not inside:
-            return source[: start + span[0]] + str(serves) + source[start + span[1] :]
-        start += len(line) + 1
+    ingredients = {(item.start, item.end) for item in found.items}
+    first_item = min((item.start for item in found.items), default=0)
+    for titled in (False, True):
+        start = 0
+        for line in source.split("\n"):
+            span = number_span(line, above=titled and start + len(line) < first_item)
+            inside = any(begin >= start and end <= start + len(line) for begin, end in ingredients)
+            if span is not None and not inside:
+                return source[: start + span[0]] + str(serves) + source[start + span[1] :]
+            start += len(line) + 1
     first, newline, rest = source.lstrip("\n").partition("\n")
     return f"{first}\n\nServes {serves}\n{newline}{rest}" if newline else f"{first}\n\nServes {serves}\n"
 

@@ -4,40 +4,54 @@ from collections.abc import Iterator, Sequence
 from xml.sax.saxutils import escape
 
 from calmlarder.export.days_text import CAUTION, ROW_WORDS
-from calmlarder.ledger.days import Day
+from calmlarder.ledger.days import Day, since_first
 from calmlarder.ledger.felt import WORST
+from calmlarder.sitting.eaten import ME
 from calmlarder.tables.vocabulary import GROUPS
 
 BEGINS = "<svg "
-_LEFT, _RIGHT, _TOP = 150, 110, 40  # room for names, for numbers, for the heading; all in user units
-_ROW, _GAP, _BAR, _PITCH, _LEAST_TALL = 48, 20, 8, 12, 3
+_LEFT, _RIGHT, _TOP = 150, 110, 60  # room for names, for numbers, for the heading; all in user units
+_ROW, _GAP, _LEAST_TALL = 48, 20, 3
+_PITCH, _LEAST_PITCH, _WIDEST = 12, 2, 1200  # of a day's column; many days are drawn narrower
+_NARROWEST = 400  # of the columns together: the heading has its room
+_LABEL = 46  # room that the day below a column takes
+_SHORT = f"{CAUTION.partition('.')[0]}."
+_KEY = "A thin mark is none at all, a gap a day without a log."
 
 
 def days_svg(days: Sequence[Day], who: str) -> str:
-    """An SVG 1.1 document of its own."""
+    """An SVG 1.1 document of its own, from the first day of which something is known."""
+    days = since_first(days)
+    pitch = max(_LEAST_PITCH, min(_PITCH, _WIDEST // len(days)))
     rows = len(GROUPS) + 1
-    width = _LEFT + max(_PITCH * len(days), 300) + _RIGHT
+    width = _LEFT + max(pitch * len(days), _NARROWEST) + _RIGHT
     height = _TOP + rows * (_ROW + _GAP) + 50
     span = f"{days[0].on} to {days[-1].on}"
     lines = [
         f'{BEGINS}xmlns="http://www.w3.org/2000/svg" width="{width}" height="{height}" '
         f'viewBox="0 0 {width} {height}" role="img" aria-labelledby="title description" '
         'font-family="sans-serif" font-size="12" fill="black">',
-        f'<title id="title">{_text(f"What {who} ate of each group and how the gut felt, {span}")}</title>',
+        f'<title id="title">{_text(f"{_heading(who)}, {span}")}</title>',
         f'<desc id="description">{_text(_described(days))}</desc>',
         f'<rect width="{width}" height="{height}" fill="white"/>',
-        f'<text x="10" y="24" font-size="14" font-weight="bold">{_text(f"{who}: {span}")}</text>',
+        f'<text x="10" y="24" font-weight="bold">{_text(_heading(who))}</text>',
+        f'<text x="10" y="42">{span}</text>',
     ]
     for number, group in enumerate(GROUPS):
         grams = [None if day.loads_g is None else day.loads_g[group] for day in days]
         most = max((value for value in grams if value is not None), default=0.0)
         lines += _row(number, ROW_WORDS[group], f"most {most:.2f} g", width)
-        lines += _bars(number, days, grams, most)
+        lines += _bars(number, days, grams, most, pitch)
     lines += _row(rows - 1, "gut, 0 to 10", "10 is the worst", width)
-    lines += _dots(rows - 1, days)
-    lines += _axis(rows, days)
-    lines.append(f'<text x="10" y="{height - 8}" font-size="10">{_text(CAUTION.partition(".")[0])}.</text>')
+    lines += _dots(rows - 1, days, pitch)
+    lines += _axis(rows, days, pitch)
+    lines.append(f'<text x="10" y="{height - 8}" font-size="10">{_text(_KEY + " " + _SHORT)}</text>')
     return "\n".join([*lines, "</svg>", ""])
+
+
+def _heading(who: str) -> str:
+    whose = "" if who == ME else f" by {who}"
+    return f"Eaten{whose} of each group, and how the gut felt"
 
 
 def _floor(row: int) -> int:
@@ -51,31 +65,34 @@ def _row(row: int, name: str, number: str, width: int) -> Iterator[str]:
     yield f'<text x="{end + 8}" y="{_floor(row) - _ROW // 2 + 4}">{_text(number)}</text>'
 
 
-def _bars(row: int, days: Sequence[Day], grams: Sequence[float | None], most: float) -> Iterator[str]:
+def _bars(row: int, days: Sequence[Day], grams: Sequence[float | None], most: float, pitch: int) -> Iterator[str]:
     for column, (day, value) in enumerate(zip(days, grams, strict=True)):
         if value is not None:
             # A thin line for none at all; a day without a log stays empty.
             tall = max(_LEAST_TALL, value / most * _ROW if most else 0)
+            left, wide = _LEFT + (column + 1 / 6) * pitch, pitch * 2 / 3
             yield (
-                f'<rect x="{_LEFT + column * _PITCH + 2}" y="{_floor(row) - tall:.1f}" width="{_BAR}" '
-                f'height="{tall:.1f}"><title>{day.on}: {value:.2f} g</title></rect>'
+                f'<rect x="{left:.2f}" y="{_floor(row) - tall:.1f}" width="{wide:.2f}" height="{tall:.1f}">'
+                f"<title>{day.on}: {value:.2f} g</title></rect>"
             )
 
 
-def _dots(row: int, days: Sequence[Day]) -> Iterator[str]:
+def _dots(row: int, days: Sequence[Day], pitch: int) -> Iterator[str]:
+    size = min(3.0, max(1.0, pitch / 3))
     for column, day in enumerate(days):
         for one in day.felt:
             high = _floor(row) - one.score / WORST * _ROW
             told = f"{one.at:%Y-%m-%d %H:%M}: {one.score}{f', {one.note}' if one.note else ''}"
             yield (
-                f'<circle cx="{_LEFT + column * _PITCH + _PITCH / 2:g}" cy="{high:.1f}" r="3">'
+                f'<circle cx="{_LEFT + column * pitch + pitch / 2:g}" cy="{high:.1f}" r="{size:g}">'
                 f"<title>{_text(told)}</title></circle>"
             )
 
 
-def _axis(rows: int, days: Sequence[Day]) -> Iterator[str]:
-    for column in range(0, len(days), 7):
-        yield f'<text x="{_LEFT + column * _PITCH}" y="{_floor(rows - 1) + 16}">{days[column].on:%d.%m.}</text>'
+def _axis(rows: int, days: Sequence[Day], pitch: int) -> Iterator[str]:
+    weeks = -(-_LABEL // (7 * pitch))
+    for column in range(0, len(days), 7 * weeks):
+        yield f'<text x="{_LEFT + column * pitch}" y="{_floor(rows - 1) + 16}">{days[column].on:%d.%m.}</text>'
 
 
 def _described(days: Sequence[Day]) -> str:

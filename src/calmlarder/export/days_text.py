@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from calmlarder.export.style import Style
-from calmlarder.ledger.days import Day
+from calmlarder.ledger.days import Day, since_first
 from calmlarder.ledger.felt import WORST
 from calmlarder.ledger.together import LEAST_DAYS, LEVEL, TESTED, Related, Together
 from calmlarder.tables.vocabulary import GROUPS, Group
@@ -31,9 +31,10 @@ _BESIDE = 34  # columns of the label before a row and of the number behind it
 
 
 def days_text(days: Sequence[Day], related: Related, style: Style) -> Iterator[str]:
-    """Lines for a terminal, in pieces that fit its width."""
-    first, last = days[0].on, days[-1].on
-    yield from style.headings(f"Eaten of each group, and how the gut felt: {first} to {last}")
+    """Lines for a terminal, in pieces that fit its width, from the first day of which something is known."""
+    asked, days = len(days), since_first(days)
+    span = f"{days[0].on} to {days[-1].on}{f', of {asked} days' if asked > len(days) else ''}"
+    yield from style.headings(f"Eaten of each group, and how the gut felt: {span}")
     if not any(day.loads_g or day.felt for day in days):
         yield from _filled('Nothing was logged. `calmlarder ate "200 ml orange juice"`, `calmlarder feel 3`', style)
     width = max(1, style.width - _BESIDE)

@@ -34,6 +34,10 @@ def _lines(food: Food, tables: Tables) -> Iterator[str]:
         value = getattr(food, field)
         yield f"  {words:<9} {'unknown' if value is None else f'{value:g} {unit}'}"
     yield f"  from {_source(food.nutrient_source, food.nutrient_code, tables)}"
+    parts = {row.part: row.grams for row in tables.parts if row.food == food.id}
+    if parts:
+        percent = (f"{100 * grams / sum(parts.values()):.3g} % {_part(part, tables)}" for part, grams in parts.items())
+        yield f"made of {', '.join(percent)}"
     yield "fermentables, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         high = f", up to {row.high:g} in the worst case" if row.high is not None else ""
@@ -52,6 +56,11 @@ def _lines(food: Food, tables: Tables) -> Iterator[str]:
             kept = tables.keeping_of(food, place, state)
             if kept is not None:
                 yield f"  {place}, {state}: {kept.days} days, {kept.kind} ({kept.source})"
+
+
+def _part(part: str, tables: Tables) -> str:
+    food = tables.food_by_id.get(part)
+    return food.name if food else part
 
 
 def _source(key: str, code: str, tables: Tables) -> str:

@@ -182,8 +182,8 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
 def _stacked(composed: Composed, wanted: Wanted, style: Style) -> Iterator[str]:
     lines = stacked_lines(composed, wanted)
     if lines and wanted.stacking is not None:
-        yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than "
-                           f"{wanted.stacking.window_hours:g} hours before")  # fmt: skip
+        longest = wanted.stacking.longest_hours
+        yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than {longest:g} hours before")
     for line in lines:
         yield from _wrapped(line, style, "  ")
 

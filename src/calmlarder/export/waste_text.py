@@ -1,12 +1,12 @@
 """The ledger told: weeks, foods thrown, what was rescued, and what would help most."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from calmlarder.export.style import Style, blocks
 from calmlarder.ledger.advice import Advice, Advised
-from calmlarder.ledger.waste import FoodThrown, Waste
+from calmlarder.ledger.waste import FoodThrown, Waste, Week
 
 _MOST_FOODS = 10
 _BESIDE, _BESIDE_SHORT = 46, 20  # columns that week and numbers take
@@ -15,12 +15,13 @@ _WIDE = 60  # columns from which on eaten and given stand beside
 
 def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
     """Lines for a terminal."""
-    weeks = len(waste.weeks)
+    shown = _since_first(waste.weeks)
+    weeks = len(shown)
     yield from style.headings(f"Thrown in {'one week' if weeks == 1 else f'{weeks} weeks'}, g of edible food by week")
     most = max(week.thrown_g for week in waste.weeks)
     wide = style.width >= _WIDE
     room = style.width - (_BESIDE if wide else _BESIDE_SHORT)
-    for week in waste.weeks:
+    for week in shown:
         drawn = blocks(week.thrown_g / most if most else 0, room, style)
         numbers = f"  eaten {week.eaten_g:>5.0f}, given {week.given_g:>4.0f}" if wide else ""
         yield f"  {week.monday:%Y-%m-%d}  {drawn} {week.thrown_g:>5.0f}{numbers}"
@@ -39,6 +40,12 @@ def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
         yield from _filled(f"Nothing to say yet: {advised.missing}.", style)
     for number, advice in enumerate(advised.advice, 1):
         yield from _filled(f"{number}. {advice_words(advice)}", style)
+
+
+def _since_first(weeks: Sequence[Week]) -> Sequence[Week]:
+    """Without the weeks before anything was told, but the last at least: they were no weeks without waste."""
+    told = [number for number, week in enumerate(weeks) if week.eaten_g or week.given_g or week.thrown_g]
+    return weeks[min(told, default=len(weeks) - 1) :]
 
 
 def _foods(waste: Waste, style: Style) -> Iterator[str]:

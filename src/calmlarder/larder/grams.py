@@ -26,7 +26,7 @@ _NEAREST = {
     "small": ("small", "piece"), "medium": ("medium", "piece"), "large": ("large", "piece"), "spear": ("piece",),
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
-    "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
+    "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
 }  # fmt: skip
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
@@ -41,6 +41,11 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
     return amount.number.times(spread(amount)).times(one)
+
+
+def told_by_piece(food: Food, tables: Tables) -> bool:
+    """Whether the tables know what one of a food weighs; without that a portion or a jar would stand in for it."""
+    return any(row.measure in _ANY_PIECE for row in tables.own_measures(food))
 
 
 def grams_of_volume(millilitres: Span, food: Food, tables: Tables) -> Span:

@@ -9,6 +9,8 @@ from calmlarder.ledger.felt import Felt
 from calmlarder.sitting.eaten import EVERYONE, Eaten
 from calmlarder.tables.vocabulary import GROUPS, Group
 
+_LEAST_SHOWN = 7
+
 
 class Day(BaseModel):
     """Grams by group as planned, None where nothing was logged: an empty log is no empty stomach.
@@ -43,6 +45,12 @@ def days_of(eaten: Iterable[Eaten], felt: Iterable[Felt], who: str, until: date,
     first = until - timedelta(days=count - 1)
     wanted = [first + timedelta(days=number) for number in range(count)]
     return tuple(_day(on, meals.get(on, []), feelings.get(on, [])) for on in wanted)
+
+
+def since_first(days: Sequence[Day]) -> Sequence[Day]:
+    """Without the days before anything was logged, but a week at least: a diary begins where it was begun."""
+    first = next((number for number, day in enumerate(days) if day.loads_g is not None or day.felt), len(days))
+    return days[max(0, min(first, len(days) - _LEAST_SHOWN)) :]
 
 
 def _day(on: date, meals: Sequence[Eaten], felt: Sequence[Felt]) -> Day:

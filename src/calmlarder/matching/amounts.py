@@ -21,7 +21,7 @@ MEASURES = (
     *CONTAINERS, "tbsp", "tsp", "cup", "glass", "mug", "handful", "pinch", "dash", "splash", "drizzle", "glug",
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
-    "cob", "roll", "heel", "thumb", "small", "medium", "large",
+    "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -30,6 +30,8 @@ _ALIASES = {
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "square": "piece", "squares": "piece",
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
+    "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
+    "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
 }  # fmt: skip
 MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
@@ -38,7 +40,11 @@ _MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
 _EMPTY = re.compile(r"\b(?:nearly|almost|mostly|about to be) (?:empty|gone|finished)\b|\b(?:dregs|last|scraps?) of\b")
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
-_KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the| an?)?(?!')")
+_KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
+# How much another size of a glass or a bowl holds: ours, common practice, no source.
+_SIZES = {"small": (0.6, 0.75, 0.9), "large": (1.1, 1.4, 1.9), "big": (1.1, 1.4, 1.9)}
+_SIZED = re.compile(r"(?<!\w)(small|large|big) (?=(?:glass|mug|cup|bowl|plate|handful|slice|wedge|piece|portion)\w*\b)")
+_ONE = re.compile(r"^(?:an?) (?=[a-z])")
 _NEGATIVE = re.compile(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.
 _GUESS = Span(0.8, 1, 1.2)
@@ -73,14 +79,19 @@ def take_amount(text: str) -> tuple[Amount, str]:
         count = int(found[1] or found[2])
         times, text = Span(count, count, count), _cut(text, found)
     grams, text = _take_metric(text)
+    sized = _SIZED.search(text)
+    if sized:
+        text = _cut(text, sized)
+        # Where grams are told, they say it all.
+        fraction = fraction.times(Span(*_SIZES[sized[1]])) if grams is None else fraction
     measure = measured_words = None
     counted, text, number_given = _take_number(text)
     found_measure = _KITCHEN.search(text)
     if found_measure:
         measure, measured_words = MEASURE_WORDS[found_measure[1]], " ".join(text.split())
         text = _cut(text, found_measure)
-    if grams is not None and measure not in CONTAINERS:
-        counted = ONE  # `2 cups / 280 g`: the grams say it all
+    elif not number_given and _ONE.match(text):
+        number_given, text = True, _ONE.sub("", text)
     if grams is not None and measure not in CONTAINERS:
         counted = ONE  # `2 cups / 280 g`: the grams say it all
     count_span = fraction.times(times).times(counted)

@@ -5,8 +5,8 @@ from collections.abc import Sequence
 
 from calmlarder.compose.compose import keeping_days
 from calmlarder.compose.dinner import dinner_of
-from calmlarder.compose.market import shortlist, wares
-from calmlarder.compose.problem import pattern_problem
+from calmlarder.compose.market import Market
+from calmlarder.compose.problem import pattern_problem, with_more
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.columns import Column, Dish, House, plain, suits, wanted_at
 from calmlarder.plan.improve import minutes_of
@@ -82,9 +82,10 @@ def _own(dishes: Sequence[Dish]) -> list[Dish]:
 
 
 def _with_market(house: House, tables: Tables) -> House:
-    on_sale = wares(house.wanted, tables, len(house.shelves))
-    last = max((ware.offered.place for ware in on_sale), default=-1)
-    by_place = {ware.offered.place: ware.offered.lot for ware in on_sale}
+    market = Market(house.wanted, tables, len(house.shelves))
+    on_sale = [thing for ware in market.wares if (thing := market.offered(ware)) is not None]
+    last = max((thing.place for thing in on_sale), default=-1)
+    by_place = {thing.place: thing.lot for thing in on_sale}
     spare = next(iter(by_place.values()), None)
     lots = [by_place.get(place, spare) for place in range(len(house.shelves), last + 1)]
     shelves = shelves_of([lot for lot in lots if lot is not None], house.today, True, tables)
@@ -109,13 +110,13 @@ def _columns(house: House, number: int, others: Sequence[Dish], tables: Tables) 
     request = wanted_at(one, house.wanted, house.stacking, number == 0)
     lines = {thing.lot.line for thing in offered}
     first_place = len(house.shelves) - house.on_sale
-    on_sale = [ware for ware in wares(request, tables, first_place) if ware.offered.lot.line not in lines]
-    keeps = keeping_days(tables, [thing.food for thing in (*offered, *(ware.offered for ware in on_sale))])
+    market = Market(request, tables, first_place, lines)
+    keeps = keeping_days(tables)
     columns: list[Column] = []
     for pattern in house.patterns:
         if suits(pattern, [one], 0, house.wanted):
             bare = pattern_problem(pattern, offered, request, keeps)
-            problem = pattern_problem(pattern, [*offered, *shortlist(bare, on_sale)], request, keeps)
+            problem = with_more(bare, market.shortlist(bare), keeps)
             if problem.fillable:
                 columns.append(Column(first + len(columns), (number,), plain(problem), problem))
     return columns

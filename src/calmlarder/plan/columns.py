@@ -132,7 +132,7 @@ def _offered(shelves: Sequence[Shelf], wanted: Wanted, today: date, tables: Tabl
 def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) -> Iterator[tuple[int, ...]]:
     """The sitting alone, and with each later one that its leftovers may feed."""
     yield (first,)
-    window = timedelta(hours=stacking.window_hours)
+    window = timedelta(hours=stacking.longest_hours)
     for later in range(first + 1, len(sittings)):
         gap = sittings[later].at - sittings[first].at
         days = (sittings[later].day - sittings[first].day).days

@@ -2,40 +2,41 @@
 
 import math
 from collections.abc import Iterator, Sequence
-from datetime import timedelta
 from fractions import Fraction
 from typing import Any
 
 from calmlarder.compose.draft import Draft, Term
 from calmlarder.plan.columns import Column, House
 from calmlarder.sitting.profile import cap_milligrams
-from calmlarder.sitting.stacking import held_ug, still_counted
+from calmlarder.sitting.stacking import held_by, still_counted
 from calmlarder.tables.rows import Cap
 
 _ROUNDING_MG = 1  # the log rounds each load up to a microgram: so much room is left for it
 
 
 def post_stacking(model: Any, house: House, posted: Sequence[tuple[Column, Draft]]) -> None:
-    """One person's share of both, under each sitting cap, beside what the log still holds."""
+    """Each person's share of both, under each sitting cap, beside what the log still holds of them."""
     for later, one in enumerate(house.sittings):
-        before = list(earlier_shares(house, later))
-        if not before:
-            continue
-        counted = still_counted(house.wanted.eaten, house.stacking.model_copy(update={"at": one.at}))
+        how = house.stacking.model_copy(update={"at": one.at})
+        counted = still_counted(house.wanted.eaten, how)
+        before = {who: tuple(earlier_shares(house, later, who)) for who in how.people(house.wanted.eaten)}
         for cap in house.wanted.profile.sitting_caps:
-            room = max(0, cap_milligrams(cap) - math.ceil(held_ug(counted, cap) / 1000) - _ROUNDING_MG)
-            shares = [(Fraction(1), later), *((share, number) for number, share in before)]
-            _post(model, cap, room, shares, posted)
+            held = held_by(counted, cap)
+            # People with the same past under the same hours need one row.
+            rows = {(shares, math.ceil(held.get(who, 0) / 1000)) for who, shares in before.items() if shares}
+            for shares, log_mg in sorted(rows):
+                room = max(0, cap_milligrams(cap) - log_mg - _ROUNDING_MG)
+                _post(model, cap, room, [(Fraction(1), later), *((share, number) for number, share in shares)], posted)
 
 
-def earlier_shares(house: House, later: int) -> Iterator[tuple[int, Fraction]]:
-    """Earlier sittings that still count at a later one, and how much of them."""
-    window = timedelta(seconds=math.ceil(house.stacking.window_hours * 3600))
+def earlier_shares(house: House, later: int, who: str) -> Iterator[tuple[int, Fraction]]:
+    """Earlier sittings that still count at a later one for a person, and how much of them."""
+    window = house.stacking.window_of(who)
     for number, one in enumerate(house.sittings[:later]):
         age = house.sittings[later].at - one.at
         if age < window:
             fading = Fraction(int((window - age).total_seconds()), int(window.total_seconds()))
-            yield number, fading if house.stacking.fade else Fraction(1)
+            yield number, fading if house.stacking.fades_for(who) else Fraction(1)
 
 
 def _post(

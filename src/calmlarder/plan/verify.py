@@ -9,8 +9,8 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-from calmlarder.compose.verify import Part, plate_of, verify
-from calmlarder.recount import Row, load_of, rows
+from calmlarder.compose.verify import Part, apart, plate_of, verify
+from calmlarder.recount import Row, figures_of, load_of, mixtures, rows
 
 _PACKS = {
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
@@ -37,7 +37,8 @@ def verify_plan(
     faults: list[str] = []
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
     keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
-    figures = rows(table_folders, "fermentables.csv", ("food", "component"))
+    mixed = mixtures(table_folders)
+    figures = figures_of(table_folders, mixed)
     today = date.fromisoformat(str(request["today"]))
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     stock = [Decimal(str(lot["grams"])) for lot in lots]
@@ -73,7 +74,7 @@ def verify_plan(
         if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
-        eaten.append(_log(one, plate_of(dinner, request, boxes), foods, figures))
+        eaten.append(_log(one, apart(plate_of(dinner, request, boxes), mixed, figures), foods, figures))
     return tuple(faults)
 
 

@@ -63,7 +63,7 @@ def _figures(grams: Mapping[Component, Decimal], excess: Decimal) -> GroupFigure
 
 
 class Brings(NamedTuple):
-    """What a food brings under each cut-off class, in mg per 100 g: of one food whole numbers, of a boxed dish exact.
+    """What a food brings under each cut-off class, in mg per 100 g: whole numbers, of a boxed dish exact.
 
     A boxed dish's worst case holds the worst amount of each of its parts already.
     """
@@ -92,24 +92,34 @@ class Brings(NamedTuple):
 
 
 def brings_of(food: Food, tables: Tables) -> Brings:
-    """What a food, or a dish in a box, brings. Raises KeyError when a figure is unknown."""
-    mixture = tables.mixtures.get(food.id)
-    if mixture is None:
-        figures = food_figures(tables.fermentables_of(food.id))
-        return Brings({food.cutoff_class: (figures.plan, figures.worst)})
-    return Brings(_of_mixture(mixture, tables))
+    """What a food brings; of a dish in a box, and of a mixture, each part under its own class.
+
+    Raises KeyError when a figure is unknown.
+    """
+    if food.id in tables.mixtures:
+        return Brings(_of_mixture(tables.mixtures[food.id], tables))
+    composite = tables.composite_of(food.id)
+    if composite is not None:
+        exact = _of_mixture(composite, tables)
+        return Brings({name: (_rounded_up(plan), _rounded_up(worst)) for name, (plan, worst) in exact.items()})
+    figures = food_figures(tables.fermentables_of(food.id))
+    return Brings({food.cutoff_class: (figures.plan, figures.worst)})
+
+
+def _rounded_up(figures: Mapping[Group, int | Fraction]) -> GroupFigures:
+    return MappingProxyType({group: math.ceil(figure) for group, figure in figures.items()})
 
 
 def _of_mixture(
     mixture: Mixture, tables: Tables
 ) -> dict[CutoffClass, tuple[Mapping[Group, Fraction], Mapping[Group, Fraction]]]:
     sums: dict[CutoffClass, tuple[dict[Group, Fraction], dict[Group, Fraction]]] = {}
+    whole = mixture.shares * mixture.share_grams
     for part in mixture.parts:
-        figures = food_figures(tables.fermentables_of(part.food))
-        empty = dict.fromkeys(GROUPS, Fraction(0))
-        plan, worst = sums.setdefault(tables.food_by_id[part.food].cutoff_class, (empty, dict(empty)))
-        whole = mixture.shares * mixture.share_grams
-        for group in GROUPS:
-            plan[group] += Fraction(figures.plan[group] * part.grams, whole)
-            worst[group] += Fraction(figures.worst[group] * part.most_hundredths, 100 * whole)
+        for cutoff, (planned, at_worst) in brings_of(tables.food_by_id[part.food], tables).by_class.items():
+            empty = dict.fromkeys(GROUPS, Fraction(0))
+            plan, worst = sums.setdefault(cutoff, (empty, dict(empty)))
+            for group in GROUPS:
+                plan[group] += Fraction(planned[group] * part.grams, whole)
+                worst[group] += Fraction(at_worst[group] * part.most_hundredths, 100 * whole)
     return {name: (plan, worst) for name, (plan, worst) in sums.items()}

@@ -3,7 +3,7 @@
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.sitting.amounts import USUAL, Sureness
-from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.sitting.groups import Brings, brings_of
 from calmlarder.sitting.profile import Profile, cap_milligrams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
@@ -26,10 +26,10 @@ class Limit(BaseModel):
 
 def limit_of(food: Food, profile: Profile, tables: Tables, sure: Sureness = USUAL) -> Limit:
     """The largest amounts under every cap of the profile. Raises KeyError for a food with unknown figures."""
-    figures = food_figures(tables.fermentables_of(food.id))
-    caps = [cap for cap in (*profile.food_caps, *profile.sitting_caps) if cap.covers(food.cutoff_class)]
-    weighed, binding = _largest(figures, caps, True, sure)
-    eye, eye_binding = _largest(figures, caps, False, sure)
+    brings = brings_of(food, tables)
+    caps = [*profile.food_caps, *profile.sitting_caps]
+    weighed, binding = _largest(brings, caps, True, sure)
+    eye, eye_binding = _largest(brings, caps, False, sure)
     binding = binding or eye_binding
     return Limit(
         food=food,
@@ -40,15 +40,15 @@ def limit_of(food: Food, profile: Profile, tables: Tables, sure: Sureness = USUA
     )
 
 
-def _largest(figures: FoodFigures, caps: list[Cap], weighed: bool, sure: Sureness) -> tuple[int | None, str | None]:
+def _largest(brings: Brings, caps: list[Cap], weighed: bool, sure: Sureness) -> tuple[int | None, str | None]:
     """The largest whole number of grams under every cap, by bisection, and the first cap above it."""
 
     def broken(grams: int) -> str | None:
         for cap in caps:
             if cap.holds == "worst":
-                load = figures.worst[cap.group] * sure.worst_hundredths(grams, weighed)
+                load = brings.at_worst(cap) * sure.worst_hundredths(grams, weighed)
             else:
-                load = figures.plan[cap.group] * 100 * grams
+                load = brings.planned(cap) * 100 * grams
             if load > cap_milligrams(cap) * 100 * 100:
                 return cap.key
         return None

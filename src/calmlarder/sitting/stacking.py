@@ -1,32 +1,62 @@
-"""What was eaten a short while ago still counts against a new sitting.
+"""What was eaten a short while ago still counts against a new sitting, for each person by their own hours.
 
 Window and fade are common practice, no source: the published cut-offs are for one sitting and say nothing about
 how far apart two sittings must be.
 """
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.sitting.eaten import EVERYONE, ME, Eaten
+from calmlarder.sitting.own import MOST_HOURS, Own
 from calmlarder.tables.rows import Cap
 
 WINDOW_HOURS = 3.0  # common practice, no source
 
 
 class Stacking(BaseModel):
-    """How what was eaten counts at a new sitting: all of it inside the window, or a share that falls in a line."""
+    """How what was eaten counts at a new sitting: all of it inside the window, or a share that falls in a line.
+
+    `own` are people for whom other hours hold than for the rest.
+    """
 
     model_config = ConfigDict(frozen=True)
 
     at: datetime
-    window_hours: Annotated[float, Field(ge=0, le=24)] = WINDOW_HOURS
+    window_hours: Annotated[float, Field(ge=0, le=MOST_HOURS)] = WINDOW_HOURS
     fade: bool = False
-    who: tuple[str, ...] = (ME,)  # empty: whoever is in the log
+    own: tuple[Own, ...] = ()
+    who: tuple[str, ...] = (ME,)  # empty: whoever is in the log, or has hours of their own
     offsets_min: tuple[int, ...] = ()  # minutes that `at` may be ahead of UTC
+
+    def hours_of(self, who: str) -> float:
+        """Hours for which what one person ate counts."""
+        hours = next((own.window_hours for own in self.own if own.who == who), None)
+        return self.window_hours if hours is None else hours
+
+    def window_of(self, who: str) -> timedelta:
+        """The same in whole seconds, never fewer."""
+        return timedelta(seconds=math.ceil(self.hours_of(who) * 3600))
+
+    def fades_for(self, who: str) -> bool:
+        """Whether what one person ate fades over their hours."""
+        fade = next((own.fade for own in self.own if own.who == who), None)
+        return self.fade if fade is None else fade
+
+    def people(self, entries: Iterable[Eaten]) -> tuple[str, ...]:
+        """Whose past counts; of people who were not named also somebody who is in no log but shared a dish."""
+        named = (own.who for own in self.own)
+        return self.who or tuple(dict.fromkeys((EVERYONE, *named, *(entry.who for entry in entries))))
+
+    @property
+    def longest_hours(self) -> float:
+        """The longest hours of those who may be at the table."""
+        people = self.who or (EVERYONE, *(own.who for own in self.own))
+        return max(self.hours_of(who) for who in people)
 
     def since(self, entry: Eaten) -> timedelta | None:
         """Time from what was eaten to the sitting; None where it comes after it.
@@ -41,7 +71,7 @@ class Stacking(BaseModel):
 
 
 class Counted(BaseModel):
-    """A sitting that still counts, and until when."""
+    """A sitting that still counts, until when and for whom: a shared one comes once for each way in which it does."""
 
     model_config = ConfigDict(frozen=True)
 
@@ -49,6 +79,7 @@ class Counted(BaseModel):
     until: datetime  # local time of the sitting
     left_s: int  # seconds of the window that are left, where it fades; else the whole window
     window_s: int
+    whose: tuple[str, ...]
 
     @property
     def share(self) -> float:
@@ -66,28 +97,40 @@ class Counted(BaseModel):
 
 
 def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...]:
-    """Entries of the window that ends at the sitting, oldest first; at its very end an entry is out of it."""
-    window = timedelta(seconds=math.ceil(how.window_hours * 3600))
-    seconds = window // timedelta(seconds=1)
+    """Entries of each one's window that ends at the sitting; at its very end an entry is out of it. First out first."""
+    entries = tuple(entries)
+    hours = [(who, how.window_of(who), how.fades_for(who)) for who in how.people(entries)]
+    longest = max(window for _, window, _ in hours)
     found = []
     for entry in entries:
         age = how.since(entry)
-        if age is not None and age < window and (not how.who or entry.who in {*how.who, EVERYONE}):
-            left = seconds - age // timedelta(seconds=1) if how.fade else seconds
+        if age is None or age >= longest:
+            continue
+        ways: dict[tuple[int, int], list[str]] = {}
+        for who, window, fades in hours:
+            if entry.who in {who, EVERYONE} and age < window:
+                seconds = window // timedelta(seconds=1)
+                left = seconds - age // timedelta(seconds=1) if fades else seconds
+                ways.setdefault((left, seconds), []).append(who)
+        for (left, seconds), whose in ways.items():
             # By the clock of the sitting, which need not be the one the entry was typed by.
-            until = how.at - age + window
-            found.append(Counted(eaten=entry, until=until, left_s=left, window_s=seconds))
+            until = how.at - age + timedelta(seconds=seconds)
+            found.append(Counted(eaten=entry, until=until, left_s=left, window_s=seconds, whose=tuple(whose)))
     return tuple(sorted(found, key=lambda one: one.until))
 
 
-def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
-    """Micrograms still counted against a cap, for the person of those at the table who has the most of it."""
-    shared = sum(one.held_ug(cap) for one in counted if one.eaten.who == EVERYONE)
-    alone: dict[str, int] = {}
+def held_by(counted: Sequence[Counted], cap: Cap) -> Mapping[str, int]:
+    """Micrograms still counted against a cap for each person whose past counts."""
+    held: dict[str, int] = {}
     for one in counted:
-        if one.eaten.who != EVERYONE:
-            alone[one.eaten.who] = alone.get(one.eaten.who, 0) + one.held_ug(cap)
-    return shared + max(alone.values(), default=0)
+        for who in one.whose:
+            held[who] = held.get(who, 0) + one.held_ug(cap)
+    return held
+
+
+def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
+    """The same for the person of those at the table who has the most of it."""
+    return max(held_by(counted, cap).values(), default=0)
 
 
 def room_mg(counted: Sequence[Counted], cap: Cap) -> int:

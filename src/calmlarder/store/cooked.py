@@ -6,11 +6,12 @@ from typing import NamedTuple
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
+from calmlarder.ledger.ended import Logged
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.eaten import content_of
 from calmlarder.store.larder import KeptLot, kept, used_up
-from calmlarder.store.ledger import eaten_up
+from calmlarder.store.ledger import dinner_took
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -43,7 +44,7 @@ def cook(
         left,
         f"cook {title}",
         eaten=[] if entry is None else [content_of(entry)],
-        ended=eaten_up(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
+        ended=dinner_took(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
         new=[] if boxing.lot is None else [kept(boxing.lot)],
     )
     store.remember(PROPOSED, None)
@@ -60,5 +61,5 @@ def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, table
         remedy = "throw it away: `calmlarder larder remove`"
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
     left = used_up(mine, [(one.lot.line, one.lot.food, round(entry.grams)) for one in mine])
-    ended = eaten_up(mine, left, tables, on)
+    ended = dinner_took(mine, left, tables, on, logged=(Logged(who=entry.who, grams=entry.grams),))
     return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]

@@ -1,13 +1,16 @@
 """The ledger in the store: lots that end, wholly or in part, and how the gut felt."""
 
-from collections.abc import Iterable, Mapping
-from datetime import date, datetime
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import date, datetime, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.compose.weights import URGENT_DAYS
-from calmlarder.ledger.ended import Ended
+from calmlarder.ledger.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
+from calmlarder.ledger.ended import Ended, Logged
 from calmlarder.ledger.felt import Felt
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.eaten import Eaten
+from calmlarder.store.eaten import KeptEaten, content_of
 from calmlarder.store.larder import KeptLot, smaller
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -31,6 +34,45 @@ def end(
     grams: float | None = None,
 ) -> None:
     """Take lots out, or `grams` of each, as one action. Raises CannotGoOn for more than there is."""
+    left, entries = _ending(lots, tables, on, how, why, grams)
+    words = f"{how} {', '.join(entry.line for entry in entries)}"
+    store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in entries])
+
+
+def eat_up(
+    store: Store, lots: Sequence[KeptLot], tables: Tables, on: date, eaters: Eaters, grams: float | None = None
+) -> list[KeptEaten]:
+    """Take lots out as eaten, or `grams` of each, and log it for those who ate, as one action; the new entries.
+
+    What the log holds already is not logged again. Raises CannotGoOn for more than there is.
+    """
+    left, entries = _ending(lots, tables, on, "eaten", None, grams)
+    eaten, ends = log_and_ledger(store, on)
+    logged: list[Eaten] = []
+    for number, one in enumerate(lots):
+        before = ([*eaten, *logged], [*ends, *entries[:number]])
+        found = eaten_up(one.lot, entries[number].grams, eaters, on, *before, tables)
+        entries[number] = entries[number].model_copy(update={"logged": found.logged})
+        logged += found.entries
+    words = f"eaten {', '.join(entry.line for entry in entries)}"
+    ids = store.change_lots(
+        left, words, eaten=[content_of(one) for one in logged],
+        ended=[entry.model_dump(mode="json") for entry in entries],
+    )  # fmt: skip
+    return [KeptEaten(number, one) for number, one in zip(ids, logged, strict=True)]
+
+
+def log_and_ledger(store: Store, on: date) -> tuple[list[Eaten], list[Ended]]:
+    """Both over the days in which something logged by itself may be of a lot that ends on a day."""
+    since = on - timedelta(days=LOOK_BACK_DAYS)
+    eaten = [Eaten.model_validate(row.content) for row in store.eaten(since.isoformat())]
+    return eaten, ended(store, since)
+
+
+def _ending(
+    lots: Iterable[KeptLot], tables: Tables, on: date, how: How, why: Why | None, grams: float | None
+) -> tuple[dict[int, dict[str, Any] | None], list[Ended]]:
+    """What is left of each lot, and the entries of the ledger in their order."""
     left: dict[int, dict[str, Any] | None] = {}
     entries = []
     for one in lots:
@@ -39,22 +81,22 @@ def end(
             remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
             raise CannotGoOn([Problem(where=f"lot {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
         left[one.id] = smaller(one.lot, one.lot.grams - taken)
-        rest = left[one.id]
-        entries.append(_entry(one, rest, tables, on, how, why))
-    words = f"{how} {', '.join(entry.line for entry in entries)}"
-    store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in entries])
+        entries.append(_entry(one, left[one.id], tables, on, how, why))
+    return left, entries
 
 
-def eaten_up(
+def dinner_took(
     lots: Iterable[KeptLot],
     left: Mapping[int, dict[str, Any] | None],
     tables: Tables,
     on: date,
     boxed: float = 0.0,
+    logged: tuple[Logged, ...] = (),
 ) -> list[dict[str, Any]]:
     """Entries, as the store keeps them, for what a proposed dinner took of its lots.
 
-    `boxed` is the share of the dish that went into boxes, 0 to 1: that part has not ended.
+    `boxed` is the share of the dish that went into boxes, 0 to 1: that part has not ended. `logged` is what the log
+    holds of it under the food's own name.
     """
     found = []
     for one in lots:
@@ -62,7 +104,7 @@ def eaten_up(
             whole = _entry(one, left[one.id], tables, on, "eaten", None)
             urgent = one.lot.days_left is not None and one.lot.days_left <= URGENT_DAYS
             share = round(whole.grams * boxed, 1)
-            parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent}
+            parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent, "logged": logged}
             found.append(whole.model_copy(update=parts).model_dump(mode="json"))
     return found
 

@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
 from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
+from calmlarder.sitting.own import MOST_HOURS, Own, owns_of
 from calmlarder.sitting.stacking import WINDOW_HOURS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
@@ -19,7 +20,7 @@ NUMBERS: Mapping[str, tuple[int, int, int]] = {
     "eye": (EYE_PERCENT[0], 30, EYE_PERCENT[1]),
     "scale": (SCALE_GRAMS[0], 2, SCALE_GRAMS[1]),
     "rings": (RINGS[0], 2, RINGS[1]),
-    "window": (0, round(WINDOW_HOURS), 24),
+    "window": (0, round(WINDOW_HOURS), MOST_HOURS),
 }
 _SHORTEST_COOKING = 5  # minutes; less is no time that was meant
 
@@ -43,6 +44,7 @@ class Settled(BaseModel):
     equipment: Equipment
     window_hours: float
     fade: bool
+    own: tuple[Own, ...]
     given: frozenset[str]
 
 
@@ -82,5 +84,6 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         equipment=Equipment(rings=number("rings"), missing=words("missing", THINGS)),
         window_hours=float(number("window")),
         fade=word("fade", ("yes", "no"), "no") == "yes",
+        own=owns_of(str(settings.get("own", ""))),
         given=frozenset(given),
     )

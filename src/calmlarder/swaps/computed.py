@@ -3,10 +3,11 @@
 import re
 from collections.abc import Iterator
 from decimal import Decimal
+from functools import cache
 
 from calmlarder.sitting.load import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
-from calmlarder.swaps.work import nutrition, work
+from calmlarder.swaps.work import might_do, nutrition, work
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -22,14 +23,22 @@ _STATE_WORDS = frozenset({
 
 def computed(food: Food, grams: Decimal, tables: Tables) -> list[Candidate]:
     """The likest foods, portion for portion; never the same thing in another state."""
-    found = [(likeness(food, other), other) for other in tables.foods if _could(food, other)]
+    found = [
+        (likeness(food, other), other)
+        for other in tables.foods
+        if _could(food, other) and _like(food, other, might_do(food, other)) >= _LEAST_LIKENESS
+    ]
     near = sorted((pair for pair in found if pair[0] >= _LEAST_LIKENESS), key=lambda pair: (-pair[0], pair[1].id))
     return [_candidate(food, other, grams, like) for like, other in near[:MOST]]
 
 
 def likeness(food: Food, other: Food) -> float:
     """0 to 1: kind, and the work it does in a dish as far as both are known."""
-    return _KIND * (food.kind == other.kind) + (1 - _KIND) * work(food, [other])
+    return _like(food, other, work(food, [other]))
+
+
+def _like(food: Food, other: Food, does: float) -> float:
+    return _KIND * (food.kind == other.kind) + (1 - _KIND) * does
 
 
 def _could(food: Food, other: Food) -> bool:
@@ -41,6 +50,7 @@ def _same_thing(one: str, other: str) -> bool:
     return all(first == second for first, second in zip(_bare(one), _bare(other), strict=False))
 
 
+@cache
 def _bare(food_id: str) -> tuple[str, ...]:
     """The words of an id without its state and plural."""
     words = tuple(word for word in re.sub(r"(?<=[^s])s(?=-|$)", "", food_id).split("-") if word not in _STATE_WORDS)

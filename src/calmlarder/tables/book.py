@@ -7,14 +7,15 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, Name, Source, Swap
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
 class Tables(BaseModel):
     """All rows, in file order, and the lookups the rest of the program needs.
 
-    `mixtures` tells the parts of those foods that are dishes put into boxes.
+    `parts` are the rows of mixtures.csv; `mixtures` tells the parts of those foods that are dishes put into boxes.
     """
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
@@ -28,6 +29,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    parts: tuple[MixtureRow, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
@@ -43,8 +45,19 @@ class Tables(BaseModel):
         return found
 
     def fermentables_of(self, food_id: str) -> Mapping[Component, Fermentable]:
-        """The known components of a food; a component that is missing is unknown, not zero."""
-        return self._by_food.get(food_id, {})
+        """The known components of a food; a component that is missing is unknown, not zero.
+
+        Of a mixture, what no row tells is the sum of its parts.
+        """
+        return self._sums.figures_of(food_id)
+
+    @cached_property
+    def _sums(self) -> Sums:
+        return Sums(self.parts, self._by_food)
+
+    def composite_of(self, food_id: str) -> Mixture | None:
+        """The single foods in a mixture that is nothing but the sum of its parts; each counts in its own class."""
+        return self._sums.composite_of(food_id)
 
     def unknown_of(self, food_id: str) -> tuple[Component, ...]:
         """Components of a food that no row tells."""
@@ -63,9 +76,16 @@ class Tables(BaseModel):
                 return row
         return None
 
+    @cached_property
+    def _measures_by_food(self) -> dict[str, tuple[Measure, ...]]:
+        found: dict[str, list[Measure]] = {}
+        for row in self.measures:
+            found.setdefault(row.food, []).append(row)
+        return {food: tuple(rows) for food, rows in found.items()}
+
     def own_measures(self, food: Food) -> tuple[Measure, ...]:
         """The measures listed for this very food."""
-        return tuple(row for row in self.measures if row.food == food.id)
+        return self._measures_by_food.get(food.id, ())
 
     @cached_property
     def _keeping_by_key(self) -> dict[tuple[str, str, str], Keeping]:
@@ -81,7 +101,14 @@ class Tables(BaseModel):
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""
-        return tuple(row for row in self.swaps if row.from_food == food_id)
+        return self._swaps_by_food.get(food_id, ())
+
+    @cached_property
+    def _swaps_by_food(self) -> dict[str, tuple[Swap, ...]]:
+        found: dict[str, list[Swap]] = {}
+        for row in self.swaps:
+            found.setdefault(row.from_food, []).append(row)
+        return {food: tuple(rows) for food, rows in found.items()}
 
     @cached_property
     def profiles(self) -> tuple[str, ...]:

@@ -1,7 +1,8 @@
 """What must hold between the tables, beyond each row by itself."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
@@ -11,8 +12,8 @@ from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.load import Lines, book_of, read_all
-from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COMPONENTS, KINDS
+from calmlarder.tables.rows import WATER, Food
+from calmlarder.tables.vocabulary import KINDS
 
 SOURCED = frozenset({"analysed", "published"})
 DECISIVE = frozenset({"fructans", "gos", "sorbitol", "mannitol"})
@@ -28,18 +29,20 @@ class Coverage(BaseModel):
     by_basis: dict[str, int]
     sourced_percent: float
     decisive_sourced_percent: float
+    summed_foods: int
     unknown: dict[str, tuple[str, ...]]
 
 
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     """Every problem of the tables, each with file, line and column."""
     lines, problems = read_all(folders)
-    problems += [*_references(lines), *_foods(lines), *_sugar_pairs(lines), *_swaps(lines)]
-    return book_of(lines), problems
+    tables = book_of(lines)
+    problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *_mixtures(lines)]
+    return tables, problems
 
 
 def coverage(tables: Tables) -> Coverage:
-    """Shares over the figures that are not zero."""
+    """Shares over the figures that are not zero and stand in a row of their own; sums rest on these alone."""
     real = [row for row in tables.fermentables if row.g_per_100g > 0]
     decisive = [row for row in real if row.component in DECISIVE]
 
@@ -52,6 +55,7 @@ def coverage(tables: Tables) -> Coverage:
         by_basis=dict(Counter(row.basis for row in real)),
         sourced_percent=percent(real),
         decisive_sourced_percent=percent(decisive),
+        summed_foods=len({row.food for row in tables.parts}),
         unknown={food.id: tables.unknown_of(food.id) for food in tables.foods if tables.unknown_of(food.id)},
     )
 
@@ -78,6 +82,11 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 6)
     for line in lines["names"]:
         yield from unknown_food(line, line.row.food, 2)
+    for line in lines["mixtures"]:
+        yield from unknown_food(line, line.row.food, 1)
+        if line.row.part != WATER:
+            yield from unknown_food(line, line.row.part, 2)
+        yield from unknown_source(line, line.row.source, 4)
     for table, source_column in (("measures", 6), ("keeping", 6)):
         for line in lines[table]:
             if line.row.food != "*" and line.row.food not in kinds:
@@ -95,10 +104,8 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 7)
 
 
-def _foods(lines: Lines) -> Iterator[Problem]:
-    told: dict[str, set[str]] = {}
+def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
     for line in lines["fermentables"]:
-        told.setdefault(line.row.food, set()).add(line.row.component)
         yield from _basis_backed(line)
     names: dict[str, str] = {}
     for line in lines["foods"]:
@@ -110,9 +117,9 @@ def _foods(lines: Lines) -> Iterator[Problem]:
         if (food.gluten == "yes") != ("gluten" in food.allergens) and food.gluten != "may":
             what = "gluten and allergens disagree"
             yield Problem(where=f"{line.where}:6", what=what, remedy="list gluten in both columns or in neither")
-        if len(told.get(food.id, set())) < len(COMPONENTS) and not food.note:
-            missing = ", ".join(name for name in COMPONENTS if name not in told.get(food.id, set()))
-            what = f"{food.id} is unknown for {missing} and its note says nothing"
+        missing = tables.unknown_of(food.id)
+        if missing and not food.note:
+            what = f"{food.id} is unknown for {', '.join(missing)} and its note says nothing"
             yield Problem(where=line.where, what=what, remedy="add the rows to fermentables.csv, or say why in note")
 
 
@@ -124,6 +131,31 @@ def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
     if row.basis in {"borrowed", "assumed", "recalled"} and not (row.note or row.code):
         what = f"a figure that is {row.basis} needs a note that says from what"
         yield Problem(where=f"{line.where}:8", what=what, remedy="write the reason")
+
+
+def _mixtures(lines: Lines) -> Iterator[Problem]:
+    first: dict[str, str] = {}
+    parts: dict[str, dict[str, Decimal]] = {}
+    for line in lines["mixtures"]:
+        first.setdefault(line.row.food, line.where)
+        parts.setdefault(line.row.food, {})[line.row.part] = line.row.grams
+    for food, grams in parts.items():
+        if sum(grams.values()) <= 0:
+            what = f"nothing is left of {food}"
+            yield Problem(where=f"{first[food]}:3", what=what, remedy="let less water boil away")
+        if food in _inside(food, parts):
+            yield Problem(where=f"{first[food]}:2", what=f"{food} is in itself", remedy="list what goes into it")
+
+
+def _inside(food: str, parts: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
+    found: set[str] = set()
+    ahead = list(parts.get(food, ()))
+    while ahead:
+        part = ahead.pop()
+        if part not in found:
+            found.add(part)
+            ahead += parts.get(part, ())
+    return found
 
 
 def _swaps(lines: Lines) -> Iterator[Problem]:

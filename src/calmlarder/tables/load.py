@@ -15,6 +15,7 @@ from calmlarder.tables.rows import (
     Food,
     Keeping,
     Measure,
+    MixtureRow,
     Name,
     Row,
     Source,
@@ -33,6 +34,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
     {
         "foods": TableFile(Food, lambda row: (row.id,)),
         "fermentables": TableFile(Fermentable, lambda row: (row.food, row.component)),
+        "mixtures": TableFile(MixtureRow, lambda row: (row.food, row.part)),
         "names": TableFile(Name, lambda row: (row.name.casefold(), row.food)),
         "measures": TableFile(Measure, lambda row: (row.food, row.measure)),
         "keeping": TableFile(Keeping, lambda row: (row.food, row.place, row.state)),
@@ -73,12 +75,17 @@ def _doubles(lines: Iterable[Line[Any]], key: Callable[[Any], tuple[object, ...]
 
 
 def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
-    """Rows of all folders joined: a row of a later folder replaces the row of the same key, or is added."""
+    """Rows of all folders joined: a row of a later folder replaces the row of the same key, or is added.
+
+    A mixture is replaced whole: what a later folder says is in a food is all that is in it.
+    """
     joined: dict[str, dict[tuple[object, ...], Line[Any]]] = {name: {} for name in TABLE_FILES}
     problems: list[Problem] = []
     for folder in folders:
         lines, faults = read_folder(folder)
         problems += faults
+        anew = {line.row.food for line in lines["mixtures"]}
+        joined["mixtures"] = {key: line for key, line in joined["mixtures"].items() if key[0] not in anew}
         for name, found in lines.items():
             joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
     return {name: list(lines.values()) for name, lines in joined.items()}, problems
@@ -87,7 +94,8 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
 def book_of(lines: Lines) -> Tables:
     """The rows as one book. They are validated already, so nothing is validated again."""
     rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
-    return Tables.model_construct(None, **rows)
+    parts = rows.pop("mixtures")
+    return Tables.model_construct(None, **rows, parts=parts)
 
 
 def load_tables(folders: Iterable[Path]) -> Tables:

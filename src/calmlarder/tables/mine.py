@@ -3,17 +3,17 @@
 import csv
 import re
 from collections.abc import Sequence
-from decimal import ROUND_UP, Decimal
+from decimal import Decimal
 from pathlib import Path
 from typing import NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import BASIS_MARGIN, Fermentable, Food, Row
-from calmlarder.tables.vocabulary import COMPONENTS, DIETS, FAMILIES, Basis, Kind, Role, State
+from calmlarder.tables.rows import WATER, Fermentable, Food, MixtureRow, Row
+from calmlarder.tables.sums import summed
+from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role, State
 
-_WEAKEST_FIRST: tuple[Basis, ...] = ("assumed", "recalled", "borrowed")
 _NUTRIENTS = ("energy_kcal", "protein_g", "lysine_mg", "fibre_g", "calcium_mg", "iron_mg")
 
 
@@ -25,18 +25,17 @@ class Part(NamedTuple):
 
 
 class Made(NamedTuple):
-    """The rows of a made food."""
+    """The rows of a made food: itself, what is in it, and its figures, which are the sum of that."""
 
     food: Food
+    mixture: tuple[MixtureRow, ...]
     fermentables: tuple[Fermentable, ...]
 
 
 def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Kind, role: Role, tables: Tables) -> Made:
     """The sum of the parts per 100 g of the whole, which `weighs` grams (default: what its parts weigh).
 
-    A nutrient or component unknown in a part is unknown in the whole. Values are rounded up, and marked as
-    borrowed, or weaker where a part that counts is weaker. Where a part has the high end of a range, the whole has
-    one: the worst of its parts, and no less than the margin of its basis.
+    A nutrient unknown in a part is unknown in the whole; fermentables are those of `sums.summed`.
     """
     total = weighs or sum((part.grams for part in parts), Decimal(0))
     food_id = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
@@ -45,7 +44,7 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
     if food_id in tables.food_by_id:
         raise CannotGoOn([Problem(where="NAME", what=f"`{name}` is taken", remedy="choose another name")])
     recipe = ", ".join(f"{part.grams:g} g {part.food.name}" for part in parts)
-    figures = {field: _whole(parts, total, field) for field in _NUTRIENTS}
+    nutrients = {field: _whole(parts, total, field) for field in _NUTRIENTS}
     core = sum((part.grams for part in parts if part.food.cutoff_class == "core"), Decimal(0))
     food = Food.model_validate(
         {
@@ -55,7 +54,7 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
             "roles": (role,),
             "diet": max((part.food.diet for part in parts), key=DIETS.index),
             "allergens": tuple(sorted({allergen for part in parts for allergen in part.food.allergens})),
-            **figures,
+            **nutrients,
             "nutrient_source": "by_nature",
             "nutrient_code": "",
             "portion_g": max(part.food.portion_g for part in parts if part.food.portion_g) / 2,
@@ -70,7 +69,22 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
             "note": f"made at home: {recipe}",
         }
     )
-    return Made(food, tuple(_components(food, parts, total, recipe, tables)))
+    figures = [(tables.fermentables_of(part.food.id), part.grams) for part in parts]
+    sums = summed(food.id, figures, total, "by_nature", f"computed from {recipe}")
+    if any(row.g_per_100g > 100 for row in sums.values()):
+        what = f"weighs {total:g} g, which is less than the sugars in it"
+        raise CannotGoOn([Problem(where=name, what=what, remedy="say what the whole weighs when it is done")])
+    return Made(food, _mixture(food_id, parts, total), tuple(sums.values()))
+
+
+def _mixture(food: str, parts: Sequence[Part], total: Decimal) -> tuple[MixtureRow, ...]:
+    """What is in it; what the whole weighs more or less than its parts is water."""
+    whole: dict[str, Decimal] = {}
+    for part in parts:
+        whole[part.food.id] = whole.get(part.food.id, Decimal(0)) + part.grams
+    water = total - sum(whole.values())
+    rows = [*whole.items(), *([(WATER, water)] if water else [])]
+    return tuple(MixtureRow(food=food, part=part, grams=grams, source="own_recipe", note="") for part, grams in rows)
 
 
 def _state() -> State:
@@ -89,43 +103,11 @@ def _whole(parts: Sequence[Part], total: Decimal, field: str) -> Decimal | None:
     return (sum((value * grams for value, grams in values), Decimal(0)) / total).quantize(Decimal("0.01"))
 
 
-def _components(food: Food, parts: Sequence[Part], total: Decimal, recipe: str, tables: Tables) -> list[Fermentable]:
-    rows = []
-    for component in COMPONENTS:
-        known = [(tables.fermentables_of(part.food.id).get(component), part.grams) for part in parts]
-        if any(row is None for row, _ in known):
-            continue
-        figures = [(row, grams) for row, grams in known if row is not None]
-        value = sum((row.g_per_100g * grams for row, grams in figures), Decimal(0)) / total
-        bases = {row.basis for row, _ in figures if row.g_per_100g > 0}
-        basis: Basis = next((weak for weak in _WEAKEST_FIRST if weak in bases), "borrowed")
-        ranged = any(row.high is not None for row, _ in figures)
-        high = sum((row.worst_g * grams for row, grams in figures), Decimal(0)) / total
-        high = max(high, value * BASIS_MARGIN[basis])
-        rows.append(
-            Fermentable(
-                food=food.id,
-                component=component,
-                g_per_100g=_up(value),
-                high=_up(high) if ranged else None,
-                basis=basis,
-                source="by_nature",
-                code="",
-                note=f"computed from {recipe}",
-            )
-        )
-    return rows
-
-
-def _up(value: Decimal) -> Decimal:
-    return value.quantize(Decimal("0.001"), rounding=ROUND_UP)
-
-
 def write_made(made: Made, folder: Path) -> None:
     """Add the rows to the tables of `folder`, which is made when it is not there."""
     folder.mkdir(parents=True, exist_ok=True)
     _append(folder / "foods.csv", Food, [made.food])
-    _append(folder / "fermentables.csv", Fermentable, made.fermentables)
+    _append(folder / "mixtures.csv", MixtureRow, made.mixture)
 
 
 def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:

@@ -1,4 +1,4 @@
-"""A dish in boxes as its parts, so that each part counts under its own cut-off class."""
+"""A dish in boxes, or a mixture of mixtures.csv, as its parts: each counts under its own cut-off class."""
 
 from typing import Annotated
 
@@ -6,7 +6,10 @@ from pydantic import BaseModel, ConfigDict, Field
 
 
 class MixturePart(BaseModel):
-    """One food of the whole dish: grams as planned or weighed, and hundredths of a gram in the worst case."""
+    """One food of the whole: grams as planned or weighed, and hundredths of a gram in the worst case.
+
+    Of a mixture of mixtures.csv they are millionths of the whole, as a pinch of a spice is little.
+    """
 
     model_config = ConfigDict(frozen=True)
 

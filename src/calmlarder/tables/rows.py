@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from decimal import Decimal
+from functools import cached_property
 from types import MappingProxyType
 from typing import Annotated, Any, Literal
 
@@ -17,6 +18,7 @@ from pydantic import (
 )
 
 from calmlarder.tables.vocabulary import (
+    FAMILIES,
     Allergen,
     Basis,
     Component,
@@ -110,12 +112,25 @@ class Food(Row):
         """Weight 0 to 3 of this food in a flavour family; 0 means it does not belong there."""
         return max(self.flavours.get(family, 0), self.flavours.get("any", 0))
 
+    @cached_property
+    def fits(self) -> Mapping[Family, int]:
+        """Its weight in every flavour family."""
+        return {family: self.fit(family) for family in FAMILIES}
+
+    @cached_property
+    def of_a_portion(self) -> tuple[Decimal | None, ...]:
+        """Energy, protein and fibre of a hundred usual portions; None for what is unknown."""
+        return tuple(
+            None if each is None else each * self.portion_g for each in (self.energy_kcal, self.protein_g, self.fibre_g)
+        )
+
 
 # How much a figure without a range is raised in the worst case, by what it rests on. Ours; no source.
 BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
     {
         "analysed": Decimal(1),
         "published": Decimal(1),
+        "summed": Decimal("1.25"),  # of measured parts, but of a recipe that is not the very one
         "borrowed": Decimal("1.25"),
         "recalled": Decimal("1.25"),
         "assumed": Decimal("1.5"),
@@ -150,6 +165,28 @@ class Fermentable(Row):
     def worst_g(self) -> Decimal:
         """Grams in 100 g in the worst case: the high end of a range, else the figure with the margin of its basis."""
         return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
+
+
+WATER = "water"  # part of a mixture that counts in its weight alone; it is no food of the tables
+
+
+class MixtureRow(Row):
+    """Grams of a part in a mixture: another food, which may be a mixture itself, or water.
+
+    Less than no water is what boils away.
+    """
+
+    food: FoodId
+    part: FoodId
+    grams: Decimal
+    source: Annotated[str, Field(min_length=1)]
+    note: str
+
+    @model_validator(mode="after")
+    def _of_something(self) -> "MixtureRow":
+        if self.grams == 0 or (self.grams < 0 and self.part != WATER):
+            raise ValueError("grams must be above zero; only water may boil away")
+        return self
 
 
 class Name(Row):

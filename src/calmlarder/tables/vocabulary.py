@@ -3,7 +3,7 @@
 from typing import Literal, get_args
 
 Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol"]
-Basis = Literal["analysed", "published", "borrowed", "recalled", "assumed"]
+Basis = Literal["analysed", "published", "summed", "borrowed", "recalled", "assumed"]
 Group = Literal["oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"]
 CutoffClass = Literal["core", "fresh", "other"]
 Diet = Literal["vegan", "vegetarian", "omnivore"]

@@ -6,13 +6,15 @@ from calmlarder.tui.page import Page
 _TOUR = f"""\
 LARDER. Type what came in, one line a thing; the line below says what it means. Enter keeps it. \
 Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
-F4 edits, F5 used up, F6 thrown away (one key says why, g that it was given), F7 frozen, and out of it again, \
+F4 edits, F5 used up (and who ate it, for the log), F6 thrown away (one key says why, g that it was given), \
+F7 frozen, and out of it again, \
 F10, or a in the list, is for a part of it: half, 100 g (used, thrown, given or frozen; the rest stays), \
 F9 where the figures of the chosen food come from, \
 `adds, g` is what one portion adds to the group it comes nearest to the cap of. In the list s, or Ctrl+S anywhere, \
 tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
 Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
-F2: who eats, what holds for them, what they dislike, and what the kitchen has. \
+F2: who eats, what holds for them, what they dislike, what the kitchen has, and for how long \
+what was eaten counts, of all and of one person (kit 5 fades). \
 F8: a demo larder, while it is empty.
 
 WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \

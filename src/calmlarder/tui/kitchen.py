@@ -12,6 +12,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.ledger.days import Day, days_of
+from calmlarder.ledger.eaten_up import Eaters
 from calmlarder.ledger.ended import Ended
 from calmlarder.ledger.felt import Felt
 from calmlarder.ledger.told import box_eaten, eaten_of
@@ -23,7 +24,7 @@ from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
-from calmlarder.store.ledger import end, ended, feel, felt_since
+from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -120,7 +121,9 @@ class Kitchen:
         """How what was eaten counts now: mine, or of several people whoever had the most."""
         now, held = self.now(), self.settled()
         who = (ME,) if people == 1 else ()
-        return Stacking(at=now, window_hours=held.window_hours, fade=held.fade, who=who, offsets_min=offsets_at(now))
+        return Stacking(
+            at=now, window_hours=held.window_hours, fade=held.fade, own=held.own, who=who, offsets_min=offsets_at(now)
+        )
 
     def sittings_done(self) -> "frozenset[Key]":
         """What was eaten today already."""
@@ -130,7 +133,7 @@ class Kitchen:
 
     def eaten(self) -> tuple[Eaten, ...]:
         """What was eaten in the hours that still count."""
-        return may_count(self.store, self.now(), self.settled().window_hours)
+        return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
     def cooked(
         self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
@@ -177,6 +180,10 @@ class Kitchen:
     def take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
         """A lot, or grams of it, eaten, given or thrown away."""
         end(self.store, [one], self.tables, self.today, how, why, grams)
+
+    def eat_up(self, one: KeptLot, eaters: Eaters, grams: float | None = None) -> list[Eaten]:
+        """A lot, or so much of it, eaten outside a dinner, and into the log of those who ate; what is new there."""
+        return [one.eaten for one in eat_up(self.store, [one], self.tables, self.today, eaters, grams)]
 
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""

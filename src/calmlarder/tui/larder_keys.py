@@ -11,6 +11,7 @@ from calmlarder.tui.meaning import row_of
 from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
+    from calmlarder.ledger.eaten_up import Eaters
     from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 
@@ -57,10 +58,29 @@ class LarderKeys(TurnsWithDay[None]):
             self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
 
     def action_used(self) -> None:
-        """The chosen lot is used up."""
+        """The chosen lot is used up; it is asked who ate it, for the log."""
         one = self._chosen()
         if one is not None:
-            self._take_out(one, "eaten")
+            self._use(one)
+
+    def _use(self, one: KeptLot, grams: float | None = None) -> None:
+        from calmlarder.tui.choice import Choice
+        from calmlarder.tui.who_ate import answers
+
+        found = answers(one, self._kitchen, grams)
+
+        def said(words: str | None) -> None:
+            if words is not None:
+                self._eat_up(one, next(answer.eaters for answer in found if answer.words == words), grams)
+
+        self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
+
+    @told
+    def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None = None) -> None:
+        logged = self._kitchen.eat_up(one, eaters, grams)
+        told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
+        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
@@ -109,6 +129,8 @@ class LarderKeys(TurnsWithDay[None]):
                 self._freeze(one, part.grams)
             elif part.becomes == "thrown":
                 self._throw(one, part.grams)
+            elif part.becomes == "eaten":
+                self._use(one, part.grams)
             else:
                 self._take_out(one, part.becomes, None, part.grams)
 

@@ -13,6 +13,7 @@ from textual.widgets import Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.kitchen.equipment import THINGS
+from calmlarder.sitting.own import kept_owns, own_of
 from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
@@ -44,6 +45,7 @@ _LABELS = {
     "missing": "What the kitchen lacks (Space ticks)",
     "window": "Hours for which what was eaten counts (0 to 24)",
     "fade": "Does it fade over these hours?",
+    "own": "Other hours for one person: type kit 5, or kit 5 fades, or kit stays; Enter. Untick to forget it",
 }
 
 
@@ -89,6 +91,9 @@ class LimitsScreen(Screen[None]):
             lacking = held.equipment.missing
             yield Ticks[str](*(Selection(str(one), str(one), one in lacking) for one in THINGS), id=name)
             yield Static(_said("Not here", lacking), id="not-here", markup=False)
+        elif name == "own":
+            yield Input(placeholder="a name and hours, such as kit 5 fades", id="own-line")
+            yield Ticks[str](*(Selection(own.words, own.line, True) for own in held.own), id=name)
         else:
             if name == "dislike":
                 yield Input(placeholder="a food, such as aubergine", id="dislike-food")
@@ -116,6 +121,7 @@ class LimitsScreen(Screen[None]):
     def _show_foods(self) -> None:
         held = self._kitchen.settled()
         self.query_one("#dislike").display = bool(held.disliked)
+        self.query_one("#own").display = bool(held.own)
         self.query_one("#never").display = self.query_one("#never-label").display = bool(held.never)
 
     @on(Input.Changed)
@@ -141,6 +147,9 @@ class LimitsScreen(Screen[None]):
         name = str(event.input.id)
         if name == "dislike-food":
             self._add_disliked(event.value)
+            return
+        if name == "own-line":
+            self._add_own(event.value)
             return
         if name in NUMBERS and event.value != str(self._number(name)):
             least, _, most = NUMBERS[name]
@@ -173,6 +182,23 @@ class LimitsScreen(Screen[None]):
         disliked.display = True
         disliked.select(food)
 
+    def _add_own(self, text: str) -> None:
+        own = own_of(text)
+        if own is None:
+            if text.strip():
+                self.notify("a name and hours up to 24, please, such as kit 5 or kit 5 fades", markup=False)
+            return
+        owns = self.query_one("#own", SelectionList)
+        self.query_one("#own-line", Input).value = ""
+        # The last word on a person holds; what was ticked of others stays.
+        ticked = [other for line in owns.selected if (other := own_of(line)) is not None and other.who != own.who]
+        held = sorted([*ticked, own], key=lambda one: one.who)
+        with owns.prevent(SelectionList.SelectedChanged):  # one change, not one a line
+            owns.clear_options()
+            owns.add_options(Selection(one.words, one.line, True) for one in held)
+        owns.display = True
+        self._keep("own", kept_owns(held))
+
     @on(Select.Changed)
     def word_changed(self, event: Select.Changed) -> None:
         """Keep the chosen word."""
@@ -188,7 +214,10 @@ class LimitsScreen(Screen[None]):
             self.query_one("#left-out", Static).update(_said("Left out", ticked))
         elif name == "missing":
             self.query_one("#not-here", Static).update(_said("Not here", ticked))
-        self._keep(name, ",".join(sorted(ticked)))
+        if name == "own":
+            self._keep(name, kept_owns(own for line in ticked if (own := own_of(line)) is not None))
+        else:
+            self._keep(name, ",".join(sorted(ticked)))
 
     def _keep(self, name: str, value: str) -> None:
         if self._kitchen.store.settings().get(name, "") != value:

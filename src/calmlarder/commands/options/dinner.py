@@ -39,6 +39,7 @@ def log_that_counts(parser: common.Parser) -> None:
     option("--at", metavar="TIME", help="when you eat (default: now; with --today 18:00)")
     option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
     option("--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)")
+    option("--own", action="append", default=[], metavar="WHO", help='one person\'s own hours, such as "kit 5 fades"')
     option("--fade", action=BooleanOptionalAction, default=False, help="what was eaten fades over the window")
 
 

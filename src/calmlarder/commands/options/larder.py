@@ -16,6 +16,7 @@ _WORDS = (
     ("redo", "do it again"),
     ("restore", "set a damaged file aside and start from the copy"),
 )
+_WHO = "who ate it, for the log; may be repeated; everyone shares it, nobody logs nothing (default: the one who eats)"
 
 
 def add(commands: common.Commands) -> None:
@@ -31,9 +32,8 @@ def add(commands: common.Commands) -> None:
             parser.add_argument("text", nargs="+", metavar="TEXT")
         elif name in {"remove", "freeze", "thaw"}:
             parser.add_argument("ids", type=int, nargs="+", metavar="ID")
-            parser.add_argument("--how", default="eaten", choices=HOWS, help="what became of it (default eaten)")
-            parser.add_argument("--why", choices=WHYS, help="why it was thrown")
-            parser.add_argument("--grams", type=float, metavar="G", help="only a part of the lot")
+            if name == "remove":
+                _ending(parser)
         elif name == "export":
             parser.add_argument(
                 "--ics", nargs="?", const="-", metavar="FILE", help="use-by and best-before days as iCalendar instead"
@@ -46,6 +46,15 @@ def add(commands: common.Commands) -> None:
     common.larder_file(freeze)
     freeze.add_argument("--within", type=int, default=1, metavar="DAYS", help="days left at most (default 1)")
     _common(freeze)
+
+
+def _ending(parser: common.Parser) -> None:
+    """What became of lots."""
+    parser.add_argument("--how", default="eaten", choices=HOWS, help="what became of it (default eaten)")
+    parser.add_argument("--why", choices=WHYS, help="why it was thrown")
+    parser.add_argument("--grams", type=float, metavar="G", help="only a part of the lot")
+    parser.add_argument("--who", action="append", metavar="NAME", help=_WHO)
+    parser.add_argument("--when", metavar="TIME", help="when it was eaten (default: now; with --today 18:00)")
 
 
 def _common(parser: common.Parser) -> None:

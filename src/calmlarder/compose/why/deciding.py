@@ -80,7 +80,6 @@ def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
     if thing.food.id in tables.mixtures:  # what is in a box was weighed, or not, when it was cooked
         return
     rows = tables.fermentables_of(thing.food.id)
-    plan, worst = thing.brings.by_class[thing.food.cutoff_class]
     doubted = tuple(
         c
         for c, row in rows.items()
@@ -90,13 +89,17 @@ def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
         component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
         for component, row in rows.items()
     }
-    if doubted:
+    if doubted and tables.composite_of(thing.food.id) is None:  # of a mixture it is its parts that are measured or not
+        plan, _ = thing.brings.by_class[thing.food.cutoff_class]
         better = Brings({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
         yield _figure(thing, "measured", doubted, better, wanted)
     if thing.brings.anything:
         # Judged by eye counts more: as if the amount were known, the figure is that much less.
-        known = {group: math.ceil(mg * 100 / wanted.sureness.by_eye) for group, mg in worst.items()}
-        yield _figure(thing, "weighed", (), Brings({thing.food.cutoff_class: (plan, known)}), wanted)
+        known = {
+            cutoff: (plan, {group: math.ceil(mg * 100 / wanted.sureness.by_eye) for group, mg in worst.items()})
+            for cutoff, (plan, worst) in thing.brings.by_class.items()
+        }
+        yield _figure(thing, "weighed", (), Brings(known), wanted)
 
 
 def _figure(

@@ -1,0 +1,107 @@
+"""`calmlarder larder remove`: lots end; what was eaten outside a dinner joins the log of those who ate.
+
+Who that is `--who` says, else it is the one person at home, else it is asked.
+"""
+
+import argparse
+import sys
+from collections.abc import Sequence
+from datetime import date
+
+from calmlarder.commands.ate import person
+from calmlarder.commands.moment import past_moment_of
+from calmlarder.export.logged import eaten_line
+from calmlarder.larder.lot import Lot
+from calmlarder.ledger.eaten_up import Eaters, at_one_sitting
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.sitting.eaten import EVERYONE, ME
+from calmlarder.store.eaten import KeptEaten
+from calmlarder.store.larder import lots_on_day, with_kept_boxes
+from calmlarder.store.ledger import eat_up, end
+from calmlarder.store.settled import Settled, settled
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+
+NOBODY = "nobody"  # of those whose log counts, or it was logged as it was eaten
+
+
+def ended_by(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> list[KeptEaten]:
+    """End the lots that were named; what the log took on.
+
+    Raises CannotGoOn for a lot that is not there, for more of it than there is, and where nobody says who ate; then
+    nothing ends.
+    """
+    _check(options)
+    by_id = {one.id: one for one in lots_on_day(store, today, tables)}
+    ids = list(dict.fromkeys(options.ids))
+    unknown = [lot_id for lot_id in ids if lot_id not in by_id]
+    lots = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
+    boxed = with_kept_boxes(store, tables)
+    eaters = None
+    if lots and options.how == "eaten":
+        eaters = eaters_of(options, [one.lot for one in lots], settled(store.settings(), tables), boxed)
+    if unknown:
+        # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
+        store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lot{'' if len(unknown) == 1 else 's'}")
+    if eaters is None:
+        if lots:
+            end(store, lots, boxed, today, options.how, options.why, options.grams)
+        return []
+    logged = eat_up(store, lots, boxed, today, eaters, options.grams)
+    if not options.json:
+        grams = sum(options.grams or one.lot.grams for one in lots)
+        print("\n".join(_lines(options, eaters, grams, logged)))
+    return logged
+
+
+def _check(options: argparse.Namespace) -> None:
+    """Raises CannotGoOn for options that do not go together."""
+    if options.why and options.how != "thrown":
+        raise CannotGoOn([Problem(where="--why", what="is of what was thrown", remedy="give --how thrown as well")])
+    if options.how != "eaten" and (options.who or options.when):
+        where = "--who" if options.who else "--when"
+        raise CannotGoOn([Problem(where=where, what="is of what was eaten", remedy="leave it out, or say --how eaten")])
+    if options.grams is not None and len(options.ids) > 1:
+        raise CannotGoOn([Problem(where="--grams", what="is of one lot", remedy="name one lot at a time")])
+
+
+def eaters_of(options: argparse.Namespace, lots: Sequence[Lot], home: Settled, tables: Tables) -> Eaters:
+    """Whose log takes them on. Raises CannotGoOn where several people eat, none is named and nobody can be asked.
+
+    A bottle that lasted for weeks is nobody's sitting: without a name the log does not count it.
+    """
+    at = past_moment_of(options)
+    who: tuple[str, ...] = ()
+    if options.who:
+        who = _named(options.who)
+    elif any(at_one_sitting(lot, options.grams or lot.grams, home.people, tables) for lot in lots):
+        who = (ME,) if home.people == 1 else _asked(lots, home.people)
+    return Eaters(who=who, at=at, people=home.people, sure=home.sureness, only_sittings=not options.who)
+
+
+def _named(given: Sequence[str]) -> tuple[str, ...]:
+    who = tuple(dict.fromkeys(person(name, "--who") for names in given for name in names.split(",")))
+    if len(who) > 1 and {NOBODY, EVERYONE}.intersection(who):
+        remedy = f"name people, or {NOBODY}, or {EVERYONE}"
+        raise CannotGoOn([Problem(where="--who", what=f"`{', '.join(who)}` cannot be", remedy=remedy)])
+    return () if NOBODY in who else who
+
+
+def _asked(lots: Sequence[Lot], people: int) -> tuple[str, ...]:
+    what = ", ".join(lot.line for lot in lots)
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        remedy = f"give --who NAME, --who {EVERYONE}, or --who {NOBODY} where it was nobody here or is logged already"
+        raise CannotGoOn([Problem(where="--who", what=f"who of {people} ate `{what}` is not said", remedy=remedy)])
+    print(f"Who ate {what}? Names with commas between, {EVERYONE}, or {NOBODY} (also where it is logged already).")
+    return _named([input("Enter alone is me: ").strip() or ME])
+
+
+def _lines(options: argparse.Namespace, eaters: Eaters, grams: float, logged: Sequence[KeptEaten]) -> list[str]:
+    """What the log took on of so many grams, and why not more."""
+    lines = [f"logged: {eaten_line(one.id, one.eaten).strip()}" for one in logged]
+    new = sum(one.eaten.grams * (eaters.people if one.eaten.who == EVERYONE else 1) for one in logged)
+    if eaters.only_sittings and not logged:
+        lines.append("Nothing new in the log: it is there already, or no one sitting's. `--who NAME` logs that, too.")
+    elif eaters.who and not eaters.only_sittings and new < grams - 1:
+        lines.append(f"{grams - new:g} g of it were in the log already and do not count twice.")
+    return lines

@@ -1,0 +1,106 @@
+"""The search for the nearest dinner: the most hopeful first, and no more worked out than that takes.
+
+Each pattern and number of people has an upper bound. What leads has its bound sharpened, by leaving out what caps
+forbid; what still leads is solved, above what was found before.
+"""
+
+import time
+from collections.abc import Mapping, Sequence
+from heapq import heapify, heappop, heappush
+from typing import NamedTuple
+
+from calmlarder.compose.dishes import cookable
+from calmlarder.compose.least_given import least_given, missing
+from calmlarder.compose.market import Market
+from calmlarder.compose.offer import Offered
+from calmlarder.compose.problem import PatternProblem, pattern_problem, with_more
+from calmlarder.compose.rules import Rule
+from calmlarder.compose.rules.another import Another
+from calmlarder.compose.solve import Plan, solve, upper_bound
+from calmlarder.compose.stop import Stop
+from calmlarder.compose.tight import tightened
+from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.weights import PERSON_FEWER, POINT
+from calmlarder.patterns.pattern import Pattern
+
+
+class Near(NamedTuple):
+    """The best that was found, and whether it is certain that nothing beats it."""
+
+    plan: Plan | None
+    certain: bool
+
+
+class _Hope(NamedTuple):
+    """A pattern for so many people, how good it may be, and whether what caps forbid was left out already."""
+
+    bound: int
+    problem: PatternProblem
+    sharp: bool
+
+    @property
+    def rank(self) -> tuple[int, str, int]:
+        return -self.bound, self.problem.pattern.id, -self.problem.wanted.people
+
+
+class NearSearch:
+    """All patterns and all numbers of people that could be served, for one request."""
+
+    def __init__(
+        self,
+        own: Sequence[Offered],
+        market: Market,
+        wanted: Wanted,
+        patterns: Sequence[Pattern],
+        keeps: Mapping[str, int | None],
+    ) -> None:
+        """`own` is what the larder offers, with what would have to be asked for."""
+        self._own, self._market, self._wanted, self._keeps = own, market, wanted, keeps
+        self.problems = tuple(
+            self._problem(pattern, people)
+            for people in range(wanted.people, 0, -1)
+            for pattern in cookable(patterns, wanted)
+        )
+        self._open = [hope for problem in self.problems if (hope := self._hope(problem, False)) is not None]
+
+    def best(self, rules: Sequence[Rule], seconds: float, avoid: Sequence[Plan], stop: Stop | None) -> Near:
+        """The nearest dinner that is none of those to avoid."""
+        end = time.monotonic() + seconds
+        heap = [(hope.rank, hope) for hope in self._open]
+        heapify(heap)
+        self._open = []
+        best: Plan | None = None
+        certain = True
+        while heap:
+            if best is not None and heap[0][1].bound <= best.score:
+                break
+            left = end - time.monotonic()
+            if left <= 0 or (stop is not None and stop.asked):
+                certain = False
+                break
+            _, hope = heappop(heap)
+            if not hope.sharp:
+                sharper = self._hope(tightened(hope.problem), True)
+                if sharper is not None:
+                    heappush(heap, (sharper.rank, sharper))
+                continue
+            self._open.append(hope)
+            same = [plan.main_lots for plan in avoid if plan.problem.pattern.id == hope.problem.pattern.id]
+            outcome = solve(hope.problem, [*rules, Another(same)], None if best is None else best.score, left, stop)
+            certain = certain and outcome.kind in {"best", "none"}
+            best = outcome.plan or best
+        self._open += [hope for _, hope in heap]
+        return Near(best, certain)
+
+    def _hope(self, problem: PatternProblem, sharp: bool) -> _Hope | None:
+        """How good a problem may be; None where no dinner is possible."""
+        given = least_given(problem, self._wanted.minutes)
+        return None if given is None else _Hope(upper_bound(problem) - given, problem, sharp)
+
+    def _problem(self, pattern: Pattern, people: int) -> PatternProblem:
+        """A pattern for so many people, with the short list of what to buy for it."""
+        request = self._wanted.model_copy(update={"people": people, "minutes": None})
+        made = pattern_problem(pattern, self._own, request, self._keeps)
+        if missing(made) <= 1:
+            made = with_more(made, self._market.shortlist(made), self._keeps)
+        return made._replace(given=PERSON_FEWER * POINT * (self._wanted.people - people))

@@ -1,0 +1,43 @@
+"""Who ate what is used up: the answers that may be given, the likeliest first."""
+
+from typing import NamedTuple
+
+from calmlarder.ledger.eaten_up import Eaters, at_one_sitting, eaten_up
+from calmlarder.sitting.eaten import EVERYONE, ME
+from calmlarder.store.larder import KeptLot
+from calmlarder.store.ledger import log_and_ledger
+from calmlarder.tui.kitchen import Kitchen
+
+NOBODY = "nobody here, or it is in the log already"
+
+
+class Answer(NamedTuple):
+    """In words, and who it means."""
+
+    words: str
+    eaters: Eaters
+
+
+def answers(one: KeptLot, kitchen: Kitchen, grams: float | None = None) -> list[Answer]:
+    """What may be said of a lot, or `grams` of it; where that is no sitting's amount, first that nobody ate it so."""
+    held, taken = kitchen.settled(), one.lot.grams if grams is None else grams
+    eaten, ends = log_and_ledger(kitchen.store, kitchen.today)
+    names = dict.fromkeys([ME, *(own.who for own in held.own), *(entry.who for entry in eaten)])
+    asked = [(who,) for who in names if who != EVERYONE]
+    if held.people > 1:
+        asked.insert(1, (EVERYONE,))
+    found = []
+    for who in asked:
+        eaters = Eaters(who=who, at=kitchen.now(), people=held.people, sure=held.sureness)
+        each = eaters.shares(taken)[who[0]]
+        new = sum(e.grams for e in eaten_up(one.lot, taken, eaters, kitchen.today, eaten, ends, kitchen.tables).entries)
+        found.append(Answer(_words(who[0], each, new, held.people), eaters))
+    nobody = Answer(NOBODY, Eaters(who=(), at=kitchen.now()))
+    sitting = at_one_sitting(one.lot, taken, held.people, kitchen.tables)
+    return [*found, nobody] if sitting else [nobody, *found]
+
+
+def _words(who: str, each: float, new: float, people: int) -> str:
+    shared = f"{EVERYONE}, shared by {people}" if who == EVERYONE else who
+    already = each - new
+    return f"{shared}: {new:g} g" + (f", as {already:g} g are in the log already" if already > 1 else "")

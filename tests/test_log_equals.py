@@ -1,0 +1,99 @@
+"""What is logged of a dinner cooked as planned is what the plan said and what the check recomputes.
+
+The other side of each comparison is added up in decimals from the CSV rows, by the replay of a plan, which shares no
+code with the log.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from datetime import datetime
+from decimal import Decimal
+from typing import Any
+
+import pytest
+
+from calmlarder.compose.compose import compose
+from calmlarder.compose.cooked import share_eaten
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.verify import plate_of
+from calmlarder.compose.wanted import Wanted
+from calmlarder.export.json import dinner_object
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.grammar import read_sittings
+from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.verify import _log
+from calmlarder.recount import rows
+from calmlarder.sitting.eaten import Eaten
+from calmlarder.sitting.stacking import Stacking, held_ug, still_counted
+from calmlarder.tables.book import Tables
+from calmlarder.tables.places import shipped
+from conftest import TODAY
+
+SIX = datetime(2026, 3, 11, 18)
+FRIDGES = (
+    ("firm tofu 400g, use by today", "cooked rice 500g, made today", "spinach 200g", "soy sauce", "rapeseed oil"),
+    ("tempeh 400g", "potatoes 1kg", "3 carrots", "broccoli 300g, use by tomorrow", "olive oil", "lemon"),
+    ("eggs x8", "dry quinoa 300g", "2 courgettes", "red pepper", "cheddar 150g", "olive oil", "lemon"),
+    ("tin of chickpeas", "firm tofu 400g", "dry rice noodles 300g", "pak choi 300g", "soy sauce", "toasted sesame oil"),
+)
+LotsOf = Callable[[Sequence[str]], list[Lot]]
+
+
+def recounted(dinner: Dinner, wanted: Wanted) -> dict[tuple[str, str], tuple[Decimal, Decimal]]:
+    """Exact micrograms of one share by class and group: as planned, and in the worst case."""
+    folders = [shipped("ingredient_tables")]
+    foods: Mapping[str, Any] = {row["id"]: row for row in rows(folders, "foods.csv", ("id",)).values()}
+    figures = rows(folders, "fermentables.csv", ("food", "component"))
+    told = {"at": SIX.isoformat(), "dinner": dinner_object(dinner)}
+    plate = plate_of(told["dinner"], wanted.model_dump(mode="json"), {})
+    sums: dict[tuple[str, str], tuple[Decimal, Decimal]] = {}
+    for load in _log(told, plate, foods, figures)["loads"]:
+        plan, worst = sums.get((load["cutoff_class"], load["group"]), (Decimal(0), Decimal(0)))
+        sums[load["cutoff_class"], load["group"]] = (plan + load["plan_ug"], worst + load["worst_ug"])
+    return sums
+
+
+def same(entry: Eaten, dinner: Dinner, wanted: Wanted) -> None:
+    exact = recounted(dinner, wanted)
+    logged = {(load.cutoff_class, load.group): (load.plan_ug, load.worst_ug) for load in entry.loads}
+    assert logged
+    # Concentrations are rounded up to a milligram in 100 g, and each thing to a microgram: never below, hardly above.
+    slack = (
+        Decimal(dinner.people * len(dinner.uses))
+        + sum((Decimal(use.grams) * Decimal("1.6") * 10 for use in dinner.uses), Decimal(0)) / dinner.people
+    )
+    for key, (plan, worst) in exact.items():
+        ours = logged.get(key, (0, 0))  # type: ignore[call-overload]
+        assert plan <= ours[0] <= plan + slack
+        assert worst <= ours[1] <= worst + slack
+
+
+@pytest.mark.parametrize("lines", FRIDGES)
+@pytest.mark.parametrize("people", [1, 2])
+def test_the_log_is_the_dinner_and_the_recount(
+    lines: Sequence[str], people: int, lots_of: LotsOf, wanting: Callable[..., Wanted], patterns: tuple[Pattern, ...],
+    tables: Tables,
+) -> None:  # fmt: skip
+    wanted = wanting(people=people, protein_g=12)
+    (dinner,) = compose(lots_of(lines), wanted, patterns, tables).dinners
+    entry = share_eaten(dinner, {}, SIX, tables)
+    same(entry, dinner, wanted)
+    # And under each cap what the cook was shown, which is rounded to a tenth of a milligram.
+    counted = still_counted([entry], Stacking(at=SIX, who=("me",)))
+    for cap in wanted.profile.sitting_caps:
+        shown = dinner.per_person.worst_g if cap.holds == "worst" else dinner.per_person.loads_g
+        assert held_ug(counted, cap) / 1e6 == pytest.approx(shown[cap.key], abs=2e-4)
+
+
+def test_the_log_of_a_planned_dinner_is_what_the_replay_counts(
+    lots_of: LotsOf, wanting: Callable[..., Wanted], patterns: tuple[Pattern, ...], tables: Tables
+) -> None:
+    wanted = wanting(people=2, protein_g=12)
+    sittings = read_sittings("tonight, tomorrow dinner", TODAY, 2, None, 12)
+    planned = plan_days(
+        lots_of([line for fridge in FRIDGES for line in fridge]), sittings, wanted, patterns, tables, 4, most_to_buy=0
+    )
+    dinners = [one.dinner for one in planned.sittings if one.dinner is not None]
+    assert len(dinners) == 2
+    for dinner in dinners:
+        same(share_eaten(dinner, {}, SIX, tables), dinner, wanted)
