@@ -18,6 +18,7 @@ from calmlarder.store.ledger import ended
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.part import Part
 from calmlarder.tui.why_thrown import WhyThrown
@@ -98,8 +99,13 @@ def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: C
             assert isinstance(app.screen, WhyThrown)
             await pilot.press("m")
             await pilot.pause()
+        if becomes == "eaten":
+            assert isinstance(app.screen, Choice)  # who ate it
+            await pilot.press("enter")
+            await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
+        assert [entry.grams for entry in app._kitchen.eaten()] == ([100] if becomes == "eaten" else [])
         gone = [(entry.how, entry.grams, entry.why) for entry in ended(app._store)]
         if becomes == "moved":
             assert grams_of(app) == [("fridge", 180), ("freezer", 100)]

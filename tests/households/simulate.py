@@ -1,6 +1,6 @@
 """What three ways to choose dinner throw away, over made-up households; see life.py for what is counted.
 
-Run: python tests/households/simulate.py [HOUSEHOLDS] [DAYS]. Defaults: 30 households, 28 days, about an hour of one core.
+Run: python tests/households/simulate.py [HOUSEHOLDS] [DAYS]. Defaults: 30 households, 28 days; an hour of one core.
 Lines are added to the JSON-lines file `lives.jsonl` beside this file as each life ends, and one that is there is not
 lived again. The table is printed at the end; `results.csv` beside this file holds that of the last run that was kept.
 """

@@ -30,10 +30,10 @@ class CookScreen(Screen[bool]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next"),
-        Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("c", "cooked", "Cooked"),
         Binding("w", "weighed", "Weighed"),
         Binding("t", "timer", "Timer"),
+        Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("b", "begin", "Begin"),
         Binding("escape", "leave", "Leave"),
     ]

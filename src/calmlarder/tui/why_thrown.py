@@ -26,8 +26,7 @@ _REASONS: Mapping[str, End] = MappingProxyType({why[0]: End("thrown", why) for w
 _KEYS: Mapping[str, End] = MappingProxyType({"enter": End("thrown"), **_REASONS, "g": End("given")})
 _SHOWN: Mapping[str, str] = MappingProxyType({"enter": "Enter"})
 _WORDS: Mapping[End, str] = MappingProxyType(
-    {End("thrown"): "no reason", End("given"): "given away, not thrown"}
-    | {end: str(end.why) for end in _REASONS.values()}
+    {End("thrown"): "no reason", End("given"): "given away"} | {end: str(end.why) for end in _REASONS.values()}
 )
 
 
