@@ -47,23 +47,28 @@ class LarderKeys(Screen[None]):
             self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
 
     def action_used(self) -> None:
-        """The chosen lot is used up; it is asked who ate it, for the log."""
+        """The chosen lot is used up."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.choice import Choice
-            from calmlarder.tui.who_ate import answers
+            self._ask_who(one)
 
-            found = answers(one, self._kitchen)
+    def _ask_who(self, one: KeptLot, grams: float | None = None) -> None:
+        """Who ate it, or so many grams of it, for the log; Esc keeps it."""
+        from calmlarder.tui.choice import Choice
+        from calmlarder.tui.who_ate import answers
 
-            def said(words: str | None) -> None:
-                if words is not None:
-                    self._eat_up(one, next(answer.eaters for answer in found if answer.words == words))
+        found = answers(one, self._kitchen, grams)
 
-            self.app.push_screen(Choice(f"Used up: {one.lot.line}. Who ate it?", [a.words for a in found]), said)
+        def said(words: str | None) -> None:
+            if words is not None:
+                self._eat_up(one, next(answer.eaters for answer in found if answer.words == words), grams)
+
+        much = one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"
+        self.app.push_screen(Choice(f"Used up: {much}. Who ate it?", [a.words for a in found]), said)
 
     @told
-    def _eat_up(self, one: KeptLot, eaters: "Eaters") -> None:
-        logged = self._kitchen.eat_up(one, eaters)
+    def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None = None) -> None:
+        logged = self._kitchen.eat_up(one, eaters, grams)
         told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
         self.notify(f"used up: {one.lot.line}; {told} (Ctrl+Z takes it back)", markup=False)
         self.refill()
