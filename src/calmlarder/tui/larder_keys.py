@@ -58,7 +58,7 @@ class LarderKeys(TurnsWithDay[None]):
             self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
 
     def action_used(self) -> None:
-        """The chosen lot is used up; it is asked who ate it, for the log."""
+        """The chosen lot is used up."""
         one = self._chosen()
         if one is not None:
             self._use(one)
