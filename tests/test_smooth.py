@@ -46,15 +46,21 @@ def test_no_table_is_written_out_for_a_log_when_a_plan_begins(
     tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 1.0)
-    monkeypatch.setattr(Tables, "__repr__", lambda _: pytest.fail("written out"))
+    written: list[str] = []
+
+    def write(_: Tables) -> str:
+        written.append("tables")
+        return "tables"
+
+    monkeypatch.setattr(Tables, "__repr__", write)
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         assert sys.getswitchinterval() < 0.005  # Python's own: docs of sys.setswitchinterval
         await pilot.press("ctrl+n")
         await pilot.pause()
         assert isinstance(app.screen, PlanScreen)
-        assert app.screen._round is not None
-        assert max(len(worker.description) for worker in app.workers) < 100
         await settled(app, pilot)
+        assert app.screen._round is not None
 
     run_program(tmp_path / "home", tables, act, keys=("f8",))
+    assert not written
