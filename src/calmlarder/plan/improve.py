@@ -85,7 +85,11 @@ class Improver:
 
         Going off costs less than staying hungry, and one model of all sittings finds such a plan within moments.
         """
-        if {number for dish in self.dishes for number in dish.column.covers} >= set(range(len(self.house.sittings))):
+        everything = set(range(len(self.house.sittings)))
+        if not self._hungry(everything):
+            return
+        self._replan(everything, _EFFORT_ALL, end, few=True)
+        if not self._hungry(everything):
             return
         joint = Joint(self.house, self._columns, self._avoid)
         for dish in self._kept:
@@ -94,6 +98,9 @@ class Improver:
         self._most_fed = most if not self._avoid else None
         if dishes:
             self._polish(dishes, end)
+
+    def _hungry(self, everything: set[int]) -> bool:
+        return not {number for dish in self.dishes for number in dish.column.covers} >= everything
 
     def _polish(self, dishes: Sequence[Dish], end: float) -> None:
         """The same dishes at the same sittings, with the lots and amounts that are best for all of them."""

@@ -12,7 +12,7 @@ from calmlarder.compose.solve import upper_bound
 from calmlarder.plan.columns import Column, Dish, House
 from calmlarder.plan.weights import WASTED_PORTION
 
-_FEW = 5  # of each sitting, and of each two that share a dish: ours
+_FEW, _FEW_SHARED = 5, 1  # of each sitting; of each two that share a dish: ours
 
 
 def promising(house: House, columns: Sequence[Column], stay: Sequence[Dish]) -> list[Column]:
@@ -27,7 +27,11 @@ def promising(house: House, columns: Sequence[Column], stay: Sequence[Dish]) -> 
         if problem.fillable:
             judged = (upper_bound(problem), -column.number, column)
             by_covers.setdefault(column.covers, []).append(judged)
-    return [column for judged in by_covers.values() for _, _, column in nlargest(_FEW, judged)]
+    return [
+        column
+        for covers, judged in by_covers.items()
+        for _, _, column in nlargest(_FEW if len(covers) == 1 else _FEW_SHARED, judged)
+    ]
 
 
 def _priced(column: Column, house: House, left: dict[int, int]) -> PatternProblem:
