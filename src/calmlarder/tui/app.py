@@ -52,7 +52,7 @@ class LarderApp(App[None]):
     CSS_PATH = "app.tcss"
     ENABLE_COMMAND_PALETTE = True
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("ctrl+q", "quit", "Leave", show=False),
+        Binding("ctrl+q", "quit", "Leave", show=False, priority=True),  # from any question too
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight's dinner", show=False),
         Binding("ctrl+n", "plan", "Plan the next sittings", show=False),
