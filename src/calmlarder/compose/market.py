@@ -6,11 +6,11 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.compose.offer import Offered, offer
-from calmlarder.compose.problem import PatternProblem, at_home
+from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
-from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food

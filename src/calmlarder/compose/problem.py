@@ -9,10 +9,10 @@ from typing import NamedTuple
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.wanted import Wanted
-from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.sitting.stacking import room_mg
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.rows import Cap
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
@@ -117,11 +117,6 @@ def _options(
 
 def _in_time(slot: Slot, thing: Offered, wanted: Wanted) -> bool:
     return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
-
-
-def at_home(pattern: Pattern, food: Food) -> bool:
-    """Whether a food belongs in one of the flavour families of a dish."""
-    return any(food.fit(family) for family in pattern.flavours)
 
 
 def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | None) -> Option | None:

@@ -104,6 +104,11 @@ class Pattern(BaseModel):
         return self
 
 
+def at_home(pattern: Pattern, food: Food) -> bool:
+    """Whether a food belongs in one of the flavour families of a dish."""
+    return any(food.fit(family) for family in pattern.flavours)
+
+
 def slot_names(reference: re.Match[str]) -> list[str]:
     """The slots that a reference in a step names."""
     return [name.strip() for name in reference[2].split(",")]

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family
@@ -48,7 +48,7 @@ def stands(candidate: Candidate, dish: Dish) -> bool:
     One part stands where the food stood; the others may stand in any slot, as an oil does beside green tops.
     """
     foods = [part.food for part in candidate.parts]
-    if not any(_family_of(food, dish.pattern) for food in foods):
+    if not any(at_home(dish.pattern, food) for food in foods):
         return False
     homes = [_slots_of(food, when, dish.pattern) for food, when in zip(foods, candidate.whens, strict=True)]
     return all(homes) and any(name in dish.slots for names in homes for name in names) and _one_kitchen(foods, dish)
@@ -66,10 +66,6 @@ def _slots_of(food: Food, when: str, pattern: Pattern) -> list[str]:
 def _in_time(slot: Slot, when: str) -> bool:
     """What goes in cooked is heated in its slot; what goes in raw may lie on top of anything that is served."""
     return when == "any" or (when == "cooked") == (slot.method != "raw")
-
-
-def _family_of(food: Food, pattern: Pattern) -> bool:
-    return any(food.fit(family) for family in pattern.flavours)
 
 
 def _one_kitchen(foods: Sequence[Food], dish: Dish) -> bool:
