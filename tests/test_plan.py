@@ -404,7 +404,7 @@ def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.
 
 def test_ctrl_c_keeps_the_best_plan_so_far(tmp_path: Any, tables: Tables) -> None:
     larder = tmp_path / "larder.txt"
-    larder.write_text("\n".join(larder_lines(tables, 40, 1)), encoding="utf-8")
+    larder.write_text("\n".join(larder_lines(tables, 40, 2)), encoding="utf-8")
     command = [sys.executable, "-m", "calmlarder", "plan", "--larder", str(larder), "--today", "2026-03-11",
                "--days", "4", "--seconds", "300", "--buy", "0", "--json"]  # fmt: skip
     start = time.monotonic()
