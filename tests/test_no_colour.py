@@ -15,8 +15,6 @@ import termios
 import time
 from pathlib import Path
 
-import pytest
-
 _LONGEST_S = 30.0
 
 
@@ -59,7 +57,6 @@ def colour_codes(text: str) -> list[str]:
     return [code for code in found if re.search(r"(^|[;:])(3[0-9]|4[0-9]|9[0-7]|10[0-7])($|[;:])", code)]
 
 
-@pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
 def test_no_colour_code_reaches_the_terminal(tmp_path: Path) -> None:
     plain = written(tmp_path / "plain", "1")
     assert colour_codes(plain) == []

@@ -132,7 +132,7 @@ def _changes(adapted: Adapted, style: Style) -> Iterator[str]:
         else:
             arrow = f": {' + '.join(change.lines)}" if change.lines else ""
             head = f"{_CHANGES[change.change]}: {change.ingredient}{' -> ' + arrow[2:] if arrow else ''}"
-        yield from textwrap.wrap(head, style.width, initial_indent="  ", subsequent_indent="    ")
+        yield from style.hanging(head)
         why = f"{change.why[:1].upper()}{change.why[1:]}."
         yield from textwrap.wrap(why, style.width, initial_indent="    ", subsequent_indent="    ")
 
@@ -142,7 +142,7 @@ def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
         return
     yield style.strong("Not counted: nobody can say that these are fine")
     for one in adapted.unread:
-        yield from textwrap.wrap(f"{one.text}: {one.why}.", style.width, initial_indent="  ", subsequent_indent="    ")
+        yield from style.hanging(f"{one.text}: {one.why}.")
 
 
 def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]:

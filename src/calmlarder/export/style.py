@@ -20,6 +20,10 @@ class Style(NamedTuple):
         """A heading in lines that fit."""
         return [self.strong(line) for line in textwrap.wrap(text, self.width)]
 
+    def hanging(self, text: str) -> list[str]:
+        """Lines that fit, set in, and all but the first further in."""
+        return textwrap.wrap(text, self.width, initial_indent="  ", subsequent_indent="    ")
+
     def strong(self, text: str) -> str:
         """A heading."""
         return f"\033[1m{text}\033[0m" if self.bold else text

@@ -1,6 +1,5 @@
 """The ledger told: weeks, foods thrown, what was rescued, and what would help most."""
 
-import textwrap
 from collections.abc import Iterator, Sequence
 from typing import Any
 
@@ -32,14 +31,14 @@ def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
     yield from style.headings(
         f"Rescued by a proposed dinner: {waste.rescued_g:g} g, about {waste.rescued_portions:.1f} portions"
     )
-    yield from _filled("Cooked with a week or less left. What would have become of it without the dinner, "
-                       "nobody knows.", style)  # fmt: skip
+    yield from style.hanging("Cooked with a week or less left. What would have become of it without the dinner, "
+                       "nobody knows.")  # fmt: skip
     yield ""
     yield from style.headings("What would help most")
     if advised.missing:
-        yield from _filled(f"Nothing to say yet: {advised.missing}.", style)
+        yield from style.hanging(f"Nothing to say yet: {advised.missing}.")
     for number, advice in enumerate(advised.advice, 1):
-        yield from _filled(f"{number}. {advice_words(advice)}", style)
+        yield from style.hanging(f"{number}. {advice_words(advice)}")
 
 
 def _since_first(weeks: Sequence[Week]) -> Sequence[Week]:
@@ -52,7 +51,7 @@ def _foods(waste: Waste, style: Style) -> Iterator[str]:
     if not waste.foods:
         yield "  nothing"
     for food in waste.foods[:_MOST_FOODS]:
-        yield from _filled(_food_words(food), style)
+        yield from style.hanging(_food_words(food))
     rest = waste.foods[_MOST_FOODS:]
     if rest:
         yield f"  and {sum(food.grams for food in rest):g} g of {len(rest)} more foods"
@@ -87,7 +86,3 @@ def waste_object(waste: Waste, advised: Advised) -> dict[str, Any]:
         food["whys"] = dict(food["whys"])
     advice = [{**one.model_dump(mode="json"), "words": advice_words(one)} for one in advised.advice]
     return {**told, "advice": advice, "missing": advised.missing}
-
-
-def _filled(text: str, style: Style) -> list[str]:
-    return textwrap.wrap(text, style.width, initial_indent="  ", subsequent_indent="    ")

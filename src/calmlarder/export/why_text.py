@@ -61,21 +61,21 @@ def _about(why: Why, style: Style) -> Iterator[str]:
     else:
         yield from (style.strong(line) for line in textwrap.wrap(_heading(why), style.width))
     for one in why.does:
-        yield from _lines(_does(one, why.people), style)
+        yield from style.hanging(_does(one, why.people))
     if why.outcome == "absent":
-        yield from _lines(f"The larder holds no {name}.", style)
+        yield from style.hanging(f"The larder holds no {name}.")
     for line, reason in why.excluded:
-        yield from _lines(f"{line}: {reason}.", style)
+        yield from style.hanging(f"{line}: {reason}.")
     if why.no_place:
-        yield from _lines(f"{why.no_place[0].upper()}{why.no_place[1:]}.", style)
+        yield from style.hanging(f"{why.no_place[0].upper()}{why.no_place[1:]}.")
     for over in [one for one in why.alone_over if one.cap not in _SUMS] or why.alone_over:
-        yield from _lines(_alone(over, name), style)
+        yield from style.hanging(_alone(over, name))
     if why.part:
         most = f"no cap binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
             f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
-        yield from _lines(f"Of the same thing, {why.part.name}: {most}.", style)
+        yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
     for obstacle in why.obstacles:
-        yield from _lines(f"In the way: {in_words(obstacle)}.", style)
+        yield from style.hanging(f"In the way: {in_words(obstacle)}.")
 
 
 def _heading(why: Why) -> str:
@@ -122,12 +122,12 @@ def _instead(why: Why, style: Style) -> Iterator[str]:
             f"{word.capitalize()} it no dinner meets the limits{'' if one.proven else ', as far as seen'}"
         )
         for sentence in one.holds_back:
-            yield from _lines(f"What holds it back beside the rest: {sentence}.", style)
+            yield from style.hanging(f"What holds it back beside the rest: {sentence}.")
         return
     yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
     for difference in one.differences:
-        yield from _lines(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.", style)
-    yield from _lines(f"In all {one.points:.0f} points worse ({_SCALE})." if one.points > 0 else "As good.", style)
+        yield from style.hanging(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.")
+    yield from style.hanging(f"In all {one.points:.0f} points worse ({_SCALE})." if one.points > 0 else "As good.")
 
 
 def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
@@ -142,7 +142,7 @@ def _bounds(why: Why, style: Style) -> Iterator[str]:
         return
     yield style.strong("Caps that tonight comes near to, or that hold it back")
     for bound in why.bounds:
-        yield from _lines(_bound(bound), style)
+        yield from style.hanging(_bound(bound))
 
 
 def _bound(bound: Bound) -> str:
@@ -169,28 +169,24 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
     if not share:
-        yield from _lines("All that counts in this dinner as planned was measured in those very foods.", style)
+        yield from style.hanging("All that counts in this dinner as planned was measured in those very foods.")
     else:
-        yield from _lines(
+        yield from style.hanging(
             f"{share} % of what counts in this dinner as planned is not measured in that very food; {recalled} % is "
-            "recalled.", style)  # fmt: skip
+            "recalled.")  # fmt: skip
     ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
     if ranges:
-        yield from _lines(f"In the worst case at the upper end of a range: {', '.join(ranges)}.", style)
+        yield from style.hanging(f"In the worst case at the upper end of a range: {', '.join(ranges)}.")
     if why.deciding:
         one = why.deciding
         if one.how == "measured":
             doubt = f"If the {component_words(one.components)} of {one.name} were measured and came out as they stand"
         else:
             doubt = f"If {one.name} were weighed to the gram"
-        yield from _lines(f"{doubt}, the dinner would change: {'; '.join(_plain(one.differences))}.", style)
+        yield from style.hanging(f"{doubt}, the dinner would change: {'; '.join(_plain(one.differences))}.")
     elif why.figures_tried:
-        yield from _lines("No one figure of those looked at would change the dinner.", style)
+        yield from style.hanging("No one figure of those looked at would change the dinner.")
     if why.figures_tried < why.figures_all:
-        yield from _lines(
+        yield from style.hanging(
             f"Looked at {why.figures_tried} of {why.figures_all} figures with a margin, the likeliest first; "
-            "not searched to the end.", style)  # fmt: skip
-
-
-def _lines(text: str, style: Style) -> list[str]:
-    return textwrap.wrap(text, style.width, initial_indent="  ", subsequent_indent="    ")
+            "not searched to the end.")  # fmt: skip

@@ -1,8 +1,9 @@
 """The ingredient tables as one book to look things up in."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cached_property
 from types import MappingProxyType
+from typing import TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -78,10 +79,7 @@ class Tables(BaseModel):
 
     @cached_property
     def _measures_by_food(self) -> dict[str, tuple[Measure, ...]]:
-        found: dict[str, list[Measure]] = {}
-        for row in self.measures:
-            found.setdefault(row.food, []).append(row)
-        return {food: tuple(rows) for food, rows in found.items()}
+        return _grouped((row.food, row) for row in self.measures)
 
     def own_measures(self, food: Food) -> tuple[Measure, ...]:
         """The measures listed for this very food."""
@@ -105,12 +103,20 @@ class Tables(BaseModel):
 
     @cached_property
     def _swaps_by_food(self) -> dict[str, tuple[Swap, ...]]:
-        found: dict[str, list[Swap]] = {}
-        for row in self.swaps:
-            found.setdefault(row.from_food, []).append(row)
-        return {food: tuple(rows) for food, rows in found.items()}
+        return _grouped((row.from_food, row) for row in self.swaps)
 
     @cached_property
     def profiles(self) -> tuple[str, ...]:
         """Names of the cap profiles."""
         return tuple(dict.fromkeys(cap.profile for cap in self.caps))
+
+
+_Row = TypeVar("_Row")
+
+
+def _grouped(pairs: Iterable[tuple[str, _Row]]) -> dict[str, tuple[_Row, ...]]:
+    """Rows by a food, in file order."""
+    found: dict[str, list[_Row]] = {}
+    for food, row in pairs:
+        found.setdefault(food, []).append(row)
+    return {food: tuple(rows) for food, rows in found.items()}

@@ -36,5 +36,5 @@ class TurnsWithDay(Screen[ScreenResultType]):
             self.draw_new_day()
 
     def draw_new_day(self) -> None:
-        """Show what holds now."""
-        raise NotImplementedError
+        """Show what holds now; a screen that keeps more than it draws reads that anew."""
+        self.refresh()
