@@ -19,6 +19,7 @@ _WITHOUT_AMOUNT = (
     "head",
     "piece",
 )
+_ONE_OF_THEM = ("piece", "medium", "fillet", "slice", "large", "small", "head")
 _ANY_PIECE = ("piece", "medium", "head", "fillet", "ball", "block", "tin")
 # Where a food has no measure of that name, the next best name for it.
 _NEAREST = {
@@ -32,6 +33,26 @@ _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no so
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
 
+# Only of a food that grows or is cut in such parts do these say anything: a leaf of lime is no lime.
+_PARTS = frozenset({"leaf", "clove", "stalk", "spear", "sprig", "floret", "fillet", "rasher", "cob", "nest", "bulb"})
+# How many a plural without a number is, by the weight of one in grams: common practice, no source.
+_SEVERAL = ((15, 25), (40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
+_EGGS = 6  # a box: common practice, no source
+_MANY = 4  # slices and the like
+_FEW_PORTIONS = {"spice", "herb"}
+_FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
+_MOST_PORTIONS = 40  # more of what does not keep is one too (3 kg of tortillas): ours
+_MAINS = frozenset({
+    "poultry", "meat", "fish", "shellfish", "tofu", "tempeh", "seitan", "potato", "rice", "pasta", "noodle", "grain",
+})  # fmt: skip
+_KEPT_IN_BULK = frozenset({
+    "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
+    "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
+})  # fmt: skip
+_PINT = 568.0  # millilitres: Weights and Measures Act 1985
+_SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
+
+
 def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     """Grams, low to high, or None where the measure says nothing about this food."""
     if amount.grams is not None:
@@ -40,7 +61,36 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
-    return amount.number.times(spread(amount)).times(one)
+    if amount.share and amount.number.typical < 1:
+        most = _SHARE_PORTIONS * float(food.portion_g) / amount.number.typical / one.typical
+        one = one.times(Span(min(1, most), min(1, most), min(1, most)))
+    several = Span(1, 1, 1)
+    if amount.plural and row.measure in _ONE_OF_THEM:
+        count = _EGGS if food.kind == "egg" else next(n for grams, n in _SEVERAL if one.typical <= grams)
+        several = Span(count / 2, count, count * 1.6)
+    return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
+    """Whether a measure can be one of this food: cloves of garlic, stalks of celery, but no leaves of lime."""
+    assert amount.measure is not None
+    if amount.grams is not None or amount.measure not in _PARTS:
+        return True
+    return _named(amount.measure, food, tables) is not None
+
+
+def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:
+    """Whether an amount is a wrong order of magnitude for the food, so that a cook would ask."""
+    portion = float(food.portion_g)
+    if amount.grams is not None and food.kind in _MAINS and grams.high < _FEWEST_OF_A_PORTION * portion:
+        return True
+    return grams.low > _MOST_PORTIONS * portion and grams.low > 2000 and food.kind not in _KEPT_IN_BULK
+
+
+def share_of(food: Food, tables: Tables) -> float:
+    """Grams of one, to share an amount between the parts of a whole (greens and whites of spring onions)."""
+    row = tables.measure(food, "piece") or tables.measure(food, "portion")
+    return float(row.grams) if row else 1.0
 
 
 def told_by_piece(food: Food, tables: Tables) -> bool:
@@ -75,6 +125,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
     wanted = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    if amount.plural and not amount.share:
+        wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):
         if name in own:
             return own[name]
