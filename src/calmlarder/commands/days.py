@@ -9,12 +9,12 @@ from calmlarder.commands.ate import person
 from calmlarder.commands.kitchen_table import day_of
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.commands.write_out import write_out
-from calmlarder.export.days_text import days_object, days_text
-from calmlarder.export.style import style_of_output
-from calmlarder.ledger.days import Day, days_of
-from calmlarder.ledger.felt import CALM, LONGEST_NOTE, WORST, Felt
-from calmlarder.ledger.together import related
+from calmlarder.history.days import Day, days_of
+from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt
+from calmlarder.history.together import related
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.days_text import days_object, days_text
+from calmlarder.render.style import style_of_output
 from calmlarder.store.eaten import eaten_before
 from calmlarder.store.home import home_folder
 from calmlarder.store.ledger import feel as keep
@@ -51,7 +51,7 @@ def days(options: argparse.Namespace) -> int:
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
     shown, who = _shown(options), person(options.who, "--who")
     if options.svg is not None:
-        from calmlarder.export.days_svg import BEGINS, days_svg
+        from calmlarder.render.days_svg import BEGINS, days_svg
 
         write_out(Path(options.svg), days_svg(shown, who), BEGINS, "--svg")
     if options.json:
