@@ -16,6 +16,9 @@ _WITHOUT_AMOUNT = (
     "bottle",
     "tin",
     "bunch",
+    "bar",
+    "loaf",
+    "bulb",
     "head",
     "piece",
 )
@@ -36,10 +39,10 @@ _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, 
 # Only of a food that grows or is cut in such parts do these say anything: a leaf of lime is no lime.
 _PARTS = frozenset({"leaf", "clove", "stalk", "spear", "sprig", "floret", "fillet", "rasher", "cob", "nest", "bulb"})
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
-_SEVERAL = ((15, 25), (40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
+_SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
 _EGGS = 6  # a box: common practice, no source
-_MANY = 4  # slices and the like
-_FEW_PORTIONS = {"spice", "herb"}
+_TINY = 15  # grams: of what is smaller nobody has just one
+_PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
 _MOST_PORTIONS = 40  # more of what does not keep is one too (3 kg of tortillas): ours
 _MAINS = frozenset({
@@ -49,7 +52,6 @@ _KEPT_IN_BULK = frozenset({
     "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
     "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
 })  # fmt: skip
-_PINT = 568.0  # millilitres: Weights and Measures Act 1985
 _SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
 
 
@@ -61,14 +63,28 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
+    if row.food == "*" and row.measure == "portion":
+        # Nothing is known of its packs: some portions of it, no more than the general one.
+        most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)
+        one = one.times(Span(most, most, most))
     if amount.share and amount.number.typical < 1:
         most = _SHARE_PORTIONS * float(food.portion_g) / amount.number.typical / one.typical
         one = one.times(Span(min(1, most), min(1, most), min(1, most)))
     several = Span(1, 1, 1)
-    if amount.plural and row.measure in _ONE_OF_THEM:
-        count = _EGGS if food.kind == "egg" else next(n for grams, n in _SEVERAL if one.typical <= grams)
+    unnumbered = amount.plural or (amount.how == "none" and one.typical <= _TINY)
+    if unnumbered and amount.measure is not None:
+        several = Span(2, 4, 6) if amount.measure in _ONE_OF_THEM or amount.measure in _PARTS else Span(1.6, 2, 3)
+    elif unnumbered and row.measure in _ONE_OF_THEM:
+        count = _EGGS if food.kind == "egg" else _how_many(one.typical, float(food.portion_g))
         several = Span(count / 2, count, count * 1.6)
     return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def _how_many(grams: float, portion: float) -> float:
+    """How many a plural without a number is: a few large things, of small ones what makes some portions."""
+    if grams <= _TINY:
+        return max(3.0, min(25.0, 3 * portion / grams))
+    return next(count for most, count in _SEVERAL if grams <= most)
 
 
 def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
@@ -124,12 +140,18 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
+    if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
+        return own["tin"]  # `tinned tomatoes x6`
     wanted = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):
         if name in own:
             return own[name]
+    for name in (*wanted, *CONTAINERS):
+        row = tables.measure(food, name)
+        if row is not None and row.food != "*":
+            return row
     return tables.measure(food, "portion")
 
 

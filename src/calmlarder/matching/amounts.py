@@ -71,7 +71,7 @@ _PLAINLY = (
     (re.compile(r"\bdoz\b\.?"), "dozen"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
-    (re.compile(rf"(?<![\w/.x])(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk|pck)\b(?! of)"), r" \1 "),
+    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk|pck)\b(?! of)"), r" \1 "),
     (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )  # fmt: skip
@@ -133,11 +133,12 @@ def take_amount(text: str) -> tuple[Amount, str]:
         # Where grams are told, they say it all.
         sizes = _SIZES if sized[2] in _SERVED else _PACK_SIZES
         fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
-    measure = None
+    measure, several = None, False
     counted, text, number_given = _take_number(text)
     found_measure = _KITCHEN.search(text)
     if found_measure:
         measure = MEASURE_WORDS[found_measure[1]]
+        several = not number_given and found_measure[1].endswith("s") and grams is None
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
@@ -147,7 +148,7 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if count_span.typical <= 0:
         raise ValueError("an amount of nothing is no lot")
     amount = Amount(
-        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), share=shared
+        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), plural=several, share=shared
     )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")

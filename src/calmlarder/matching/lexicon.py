@@ -25,6 +25,7 @@ class NamedFood(NamedTuple):
     core: frozenset[str]
     food: str
     default: str
+    order: tuple[str, ...]
 
 
 class Slip(NamedTuple):
@@ -46,7 +47,8 @@ class Lexicon:
             words = expanded(words_of(name))
             state = tables.food_by_id[food].state
             core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
-            self.names.append(NamedFood(frozenset(words), core, food, default))
+            order = tuple(word for word in words if word in core)
+            self.names.append(NamedFood(frozenset(words), core, food, default, order))
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
         for index, name in enumerate(self.names):
@@ -59,6 +61,9 @@ class Lexicon:
         self.cores: dict[str, set[frozenset[str]]] = {}
         for name in self.names:
             self.cores.setdefault(name.food, set()).add(name.core)
+        self._with_core: dict[frozenset[str], set[str]] = {}
+        for name in self.names:
+            self._with_core.setdefault(name.core, set()).add(name.food)
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -68,6 +73,12 @@ class Lexicon:
     def beside(self, word: str) -> set[str]:
         """The words that stand together with this one in some name."""
         return self._beside.get(word, set())
+
+    def kin(self, food: str) -> set[str]:
+        """The same food in its other states: what has a name in common, but for the state."""
+        kind = self.tables.food_by_id[food].kind
+        found = {one for core in self.cores[food] for one in self._with_core[core]} - {food}
+        return {one for one in found if self.tables.food_by_id[one].kind == kind}
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""

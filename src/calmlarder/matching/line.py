@@ -79,7 +79,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     line = line_of(text)
     if not line:
         return None
-    rest = plain(line)
+    bare = without_bullet(line)
+    rest = plain(bare)
     owned = take_owner(rest, lexicon)
     rest, question, dates = owned.rest, "", ()
     try:
@@ -110,6 +111,11 @@ def line_of(text: str) -> str:
     line = re.sub(r"(?:^|\s)#.*$", "", text).strip()
     if any(not sign.isprintable() for sign in line.replace("\t", " ")):
         raise ValueError("the line holds signs that are no text")
+    return line
+
+
+def without_bullet(line: str) -> str:
+    """The line without the sign that lists begin their lines with."""
     bare = _BULLET.sub("", line) if not re.match(r"^-\s?\d", line) else line
     return bare.strip() or line
 
@@ -157,7 +163,9 @@ def _several(pieces: list[str], whole: Part, hints: frozenset[str], lexicon: Lex
     """Every piece as a food of its own, or nothing where one of them is none."""
     found: list[Part] = []
     for piece in pieces:
-        part = _part(piece, hints, lexicon)
+        if piece.split()[0] in WITH:
+            return []
+        part = _part(piece, hints, lexicon, whole_name=True)
         if part.named.outcome == "unknown" and found and not _says_food(piece, lexicon):
             continue  # a note
         found.append(part)
@@ -171,14 +179,19 @@ def _says_food(piece: str, lexicon: Lexicon) -> bool:
     return any(singular(word) in lexicon.words for word in _WORD.findall(piece) if singular(word) not in SOFT)
 
 
-def _part(text: str, hints: frozenset[str], lexicon: Lexicon) -> Part:
+def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
     """One food: its name first, since a word of it says nothing else; what is left tells how much."""
     typed = [found for found in _WORD.finditer(text) if found[0] not in _SMALL]
     words = [singular(found[0].replace("'", "")) for found in typed]
-    tokens = tokens_of(words, lexicon)
+    tokens = tuple(
+        token._replace(piece=text.count(",", 0, found.start()))
+        for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
+    )
     denied = _denied(text, typed)
     kept = [token for token, found in zip(tokens, typed, strict=True) if found.start() not in denied and not found[0].isdigit()]
     named = name(kept, hints, lexicon, SOFT) if kept else NOTHING
+    if whole_name and named.partly:
+        named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
     rest = _without(text, typed, tokens, takes)
     amount = take_amount(rest)
@@ -186,7 +199,8 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon) -> Part:
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
-    amount = amount[0]._replace(plural=plural and amount[0].how == "none" or plural and amount[0].share)
+    several = plural and (amount[0].how == "none" or amount[0].share)
+    amount = amount[0]._replace(plural=amount[0].plural or several)
     return Part(rest, named, amount, ())
 
 

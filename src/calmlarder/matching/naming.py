@@ -12,6 +12,7 @@ from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_st
 Outcome = Literal["matched", "ask", "unknown"]
 _MOST_CANDIDATES = 6
 # Weights of a reading; only their order matters, and it is ours.
+_HEADS = DECIDING | DISHES
 _WORD, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING = 10, 8, 3, 1, -2, -4, 1, -6
 
 
@@ -22,6 +23,7 @@ class Token(NamedTuple):
     words: tuple[str, ...]
     sure: bool = True
     slip: bool = False
+    piece: int = 0  # of the line, between its commas
 
 
 class Reading(NamedTuple):
@@ -32,6 +34,7 @@ class Reading(NamedTuple):
     takes: frozenset[str]
     missing: frozenset[str]
     default: str
+    unsaid: bool = False
 
 
 class Named(NamedTuple):
@@ -46,13 +49,17 @@ class Named(NamedTuple):
     assumed: tuple[str, ...]
     candidates: tuple[Candidate, ...]
     left: frozenset[str] = frozenset()
+    partly: bool = False  # a word of the name went without saying
 
 
 NOTHING = Named("unknown", (), frozenset(), (), ())
 
 
-def tokens_of(words: Iterable[str], lexicon: Lexicon) -> tuple[Token, ...]:
-    """Typed words (singular, plain) as known words: short forms written out, slips of spelling mended."""
+def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str] = frozenset()) -> tuple[Token, ...]:
+    """Typed words (singular, plain) as known words: short forms written out, slips of spelling mended.
+
+    `plain_words` are no slips of a food's name: measures, conditions and the like.
+    """
     typed = tuple(words)
     found: list[Token] = []
     for index, word in enumerate(typed):
@@ -62,7 +69,7 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon) -> tuple[Token, ...]:
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
         else:
-            slip = lexicon.slip(word)
+            slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
     return tuple(found)
 
@@ -78,9 +85,13 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
         return NOTHING
     told = hints | (known & frozenset(FITS))
     readings = _readings(tokens, known, told, lexicon)
+    readings = _in_state(readings, told, lexicon)
     if not readings:
         return _nearly(tokens, known, lexicon, measures)
     best = readings[0]
+    if best.unsaid and lexicon.tables.food_by_id[best.food].state in FITS["cooked"]:
+        # What is cooked is called so: without a word it may be the packet.
+        return Named("ask", (), best.takes, (), _candidates(readings, lexicon))
     left = _left(best, tokens, told, lexicon, measures)
     close = _close(readings, best)
     if left and len(readings) > 1:
@@ -116,11 +127,22 @@ def _readings(
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
             continue
+        if _turned_round(one, tokens):
+            continue
         reading = _weighed(one, known, told, slips, lexicon)
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
     return sorted(found.values(), key=lambda one: (-one.weight, one.food))
+
+
+def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
+    """Whether the words make another food in their order: `potato salad` is no salad potato."""
+    if len(one.order) < 2:
+        return False
+    pieces = {token.piece for token in tokens for word in token.words if word in one.core}
+    written = [word for token in tokens for word in token.words if word in one.core] if len(pieces) == 1 else []
+    return bool(written) and written[-1] in _HEADS and written[-1] in one.core and one.order[-1] != written[-1]
 
 
 def _weighed(
@@ -139,7 +161,27 @@ def _weighed(
     unsaid = one.words - one.core - told - known
     weight += _UNSAID_STATE * bool(unsaid)
     weight += _DEFAULT * bool(one.default)
-    return Reading(one.food, weight, takes, missing, one.default)
+    return Reading(one.food, weight, takes, missing, one.default, bool(unsaid))
+
+
+def _in_state(readings: list[Reading], told: frozenset[str], lexicon: Lexicon) -> list[Reading]:
+    """A name stands for all the states of its food: the reading in the state that is told comes first."""
+    if not readings or not told:
+        return readings
+    best = readings[0]
+    food = lexicon.tables.food_by_id
+    state = food[best.food].state
+    for word in sorted(told - best.missing):
+        if word in best.takes or is_state_of(word, state) or word not in FITS:
+            continue
+        kin = sorted(
+            (one for one in lexicon.kin(best.food) if is_state_of(word, food[one].state)),
+            key=lambda one: (NEAREST.get(word) != food[one].state, one),
+        )
+        if kin:
+            other = best._replace(food=kin[0], weight=best.weight + _STATE, default="", unsaid=False)
+            return [other, *(one for one in readings if one.food != kin[0])]
+    return readings
 
 
 def _left(
@@ -208,7 +250,7 @@ def _decided(
         assumed = (best.default,)
     elif best.missing:
         assumed = (food[best.food].name,)
-    return Named("matched", (best.food,), best.takes, assumed, candidates)
+    return Named("matched", (best.food,), best.takes, assumed, candidates, partly=bool(best.missing))
 
 
 def _says(told: frozenset[str], state: str) -> bool:

@@ -31,7 +31,7 @@ DECIDING = frozenset({
     "tortilla", "bean", "pea", "lentil", "egg", "meal", "extract", "essence", "concentrate", "protein", "kernel",
     "dried", "pickled", "smoked", "canned", "cooked", "leftover", "powdered", "vegan", "vegetarian", "plant", "dairy",
     "lactose", "gluten", "sour", "soured", "condensed", "evaporated", "flavoured", "infused", "sweetened", "candied",
-    "caramelised", "silken", "instant", "wild", "sweet", "malt", "hard", "cider", "fermented", "buttermilk",
+    "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk",
     "mashed", "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled",
     "steamed", "dry", "frozen", "ground", "liqueur", "bran", "germ", "grit", "groat", "sprouted", "sprouting",
     "alternative", "substitute", "style", "flavour", "dip", "dressing", "leaf", "root", "skin", "zest", "peel",

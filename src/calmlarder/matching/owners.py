@@ -3,6 +3,7 @@
 import re
 from typing import NamedTuple
 
+from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import is_condition
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
@@ -147,6 +148,8 @@ def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
     if len(word) < 2 or not word.isalpha() or forms & (HARMLESS | DECIDING | DISHES | _NOTES | _NO_PERSON):
         return False
     if forms & lexicon.words or is_condition(word) or _ADJECTIVE.match(word) or word.endswith("y"):
+        return False
+    if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
         return False
     return not (bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s")))
 

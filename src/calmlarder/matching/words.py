@@ -5,7 +5,7 @@ import unicodedata
 
 _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
-    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish",
+    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi", "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
