@@ -37,10 +37,24 @@ _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, 
 
 
 # Only of a food that grows or is cut in such parts do these say anything: a leaf of lime is no lime.
-_PARTS = frozenset({"leaf", "clove", "stalk", "spear", "sprig", "floret", "fillet", "rasher", "cob", "nest", "bulb"})
+_PARTS = {
+    "leaf": {"leaf", "salad-leaf", "herb", "brassica"},
+    "clove": {"allium"},
+    "stalk": {"stem", "herb", "brassica", "allium", "shoot"},
+    "spear": {"stem", "shoot", "brassica", "pickle"},
+    "sprig": {"herb"},
+    "floret": {"brassica"},
+    "fillet": {"fish", "poultry", "meat"},
+    "rasher": {"meat"},
+    "cob": {"sweetcorn"},
+    "nest": {"noodle", "pasta"},
+    "bulb": {"allium", "stem"},
+}
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
 _SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
 _EGGS = 6  # a box: common practice, no source
+_UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})
+_SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
@@ -59,7 +73,13 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     """Grams, low to high, or None where the measure says nothing about this food."""
     if amount.grams is not None:
         return amount.number.times(_drained(amount, food, tables))
+    if amount.plural and amount.measure in _UNTOLD and not _has_own(amount.measure, food, tables):
+        amount = amount._replace(measure=None)  # `potato wedges` are no two wedges
     row = _measure_for(amount, food, tables)
+    if row is None and amount.measure is not None:
+        size = _SIZES.get(amount.measure, Span(1, 1, 1))
+        amount = amount._replace(measure=None, number=amount.number.times(size))
+        row = _measure_for(amount, food, tables)
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
@@ -80,6 +100,10 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     return amount.number.times(spread(amount)).times(one).times(several)
 
 
+def _has_own(measure: str, food: Food, tables: Tables) -> bool:
+    return any(row.measure == measure for row in tables.own_measures(food))
+
+
 def _how_many(grams: float, portion: float) -> float:
     """How many a plural without a number is: a few large things, of small ones what makes some portions."""
     if grams <= _TINY:
@@ -90,9 +114,10 @@ def _how_many(grams: float, portion: float) -> float:
 def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
     """Whether a measure can be one of this food: cloves of garlic, stalks of celery, but no leaves of lime."""
     assert amount.measure is not None
-    if amount.grams is not None or amount.measure not in _PARTS:
+    kinds = _PARTS.get(amount.measure)
+    if amount.grams is not None or kinds is None or food.kind in kinds:
         return True
-    return _named(amount.measure, food, tables) is not None
+    return any(row.measure == amount.measure for row in tables.own_measures(food))
 
 
 def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:

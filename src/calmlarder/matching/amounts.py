@@ -54,7 +54,7 @@ _SHARES = (
      Span(0.02, 0.06, 0.12)),
     (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle|thimbles?)(?: of)?\b(?! )?"),
      Span(0.05, 0.1, 0.2)),
-    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
+    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
     (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
     (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
 )  # fmt: skip
@@ -135,10 +135,10 @@ def take_amount(text: str) -> tuple[Amount, str]:
         fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
     measure, several = None, False
     counted, text, number_given = _take_number(text)
-    found_measure = _KITCHEN.search(text)
+    found_measure = _measure_in(text)
     if found_measure:
         measure = MEASURE_WORDS[found_measure[1]]
-        several = not number_given and found_measure[1].endswith("s") and grams is None
+        several = not number_given and found is None and found_measure[1].endswith("s") and grams is None
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
@@ -153,6 +153,12 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")
     return amount, " ".join(text.split())
+
+
+def _measure_in(text: str) -> re.Match[str] | None:
+    """The measure of a text: of several the container, else the first."""
+    found = list(_KITCHEN.finditer(text))
+    return next((one for one in found if MEASURE_WORDS[one[1]] in CONTAINERS), found[0] if found else None)
 
 
 def _take_share(text: str) -> tuple[Span, bool, str]:

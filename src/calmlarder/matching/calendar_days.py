@@ -18,9 +18,11 @@ _SIMPLE = {
     "today": 0, "tonight": 0, "now": 0, "asap": 0, "this evening": 0, "this morning": 0, "tomorrow": 1, "tmrw": 1,
     "tmr": 1, "tmw": 1, "tomoz": 1, "2moro": 1, "tomorow": 1, "tommorow": 1, "tommorrow": 1, "yesterday": -1,
     "yday": -1, "last night": -1, "last week": -7, "the day before yesterday": -2, "day before yesterday": -2,
-    "day after tomorrow": 2, "the day after tomorrow": 2, "next week": 7,
+    "day after tomorrow": 2, "the day after tomorrow": 2, "next week": 7, "tomo": 1, "2mrw": 1, "2morrow": 1, "tmrow": 1, "tomorro": 1, "tommorro": 1, "2day": 0,
+    "2nite": 0, "tonite": 0, "2night": 0, "this week": 4, "yest": -1, "last nite": -1, "the other day": -3,
 }  # fmt: skip
-_WEEKEND = {"the weekend": 5, "weekend": 5, "this weekend": 5}
+_MONTH_END = re.compile(r"(?:the )?end of (?:the |this )?month|month end")
+_WEEKEND = {"the wkend": 5, "wkend": 5, "the weekend": 5, "weekend": 5, "this weekend": 5}
 _SMALL_NUMBERS = {
     "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
     "ten": 10, "couple of": 2, "a couple of": 2, "a few": 3, "few": 3, "another": 1,
@@ -42,7 +44,7 @@ DAY_WORD = (
     rf"|{'|'.join(sorted(_SIMPLE, key=len, reverse=True))}|{'|'.join(_WEEKEND)}"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
-    rf"|a week on (?:{_DAY})|(?:{_DAY}) week"
+    rf"|(?:the )?end of (?:the |this )?month|month end|a week on (?:{_DAY})|(?:{_DAY}) week"
     rf"|(?:last |next |this |on |coming )?(?:{_DAY})(?: (?:night|morning|evening|lunch))?)"
 )
 _SLIP_WORDS = {name: name for name in (*_DAYS, *_MONTH_NAMES, "tomorrow", "yesterday", "today", "tonight")}
@@ -78,6 +80,8 @@ def parse_day_of(text: str, today: date, ahead: bool) -> date:
     found = re.fullmatch(rf"(?:(last|next|this|on|coming) )?({_DAY})", text)
     if found:
         return _weekday(_DAY_WORDS[found[2]], found[1], today, ahead)
+    if _MONTH_END.fullmatch(text):
+        return today.replace(day=monthrange(today.year, today.month)[1])
     return _calendar(text.removeprefix("the "), today, ahead)
 
 

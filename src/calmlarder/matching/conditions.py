@@ -28,7 +28,15 @@ _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
 _SHAPES += [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
+_HOW = (
+    r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting|going|gone|turning|looking|fairly"
+    r"|really|kind of|kinda|sort of|somewhat|too)"
+)
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
+# `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
+_RATHER = re.compile(
+    rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({'|'.join(sorted(_SINGLE - {'off', 'split'}, key=len, reverse=True))}|ripe|brown|black|yellow)(?![\w-])"
+)
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = re.compile(r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b")
 _NOT_MOULDY = re.compile(r"\b(?:not|no|isn't|without) (?:yet )?(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft)\b")
@@ -58,6 +66,11 @@ def _taken(text: str, shapes: list[tuple[re.Pattern[str], str, bool]]) -> tuple[
     found: list[str] = []
     to_bin = False
     text = _NOT_MOULDY.sub(" ", text)
+    if shapes is _PHRASES:
+        while hit := _RATHER.search(text):
+            found.append(hit[1])
+            to_bin |= hit[1] in BIN
+            text = f"{text[: hit.start()]} {text[hit.end() :]}"
     for shape, word, is_bin in shapes:
         if word.split()[-1] not in text:
             continue

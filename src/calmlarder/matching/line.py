@@ -13,6 +13,7 @@ from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
+from calmlarder.matching.states import FITS
 from calmlarder.matching.words import plain, singular
 
 LONGEST_LINE = 400
@@ -33,6 +34,7 @@ _ENDS = " .-+*&,;/:!?\"'~"
 _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*")
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
+_SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
 _MOST_PARTS = 12
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
@@ -80,7 +82,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
-    rest = plain(bare)
+    rest = _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare))
     owned = take_owner(rest, lexicon)
     rest, question, dates = owned.rest, "", ()
     try:
@@ -93,6 +95,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         place = "freezer"
     hints = _hints(rest, dates, place)
     parts = _parts(rest, hints, lexicon)
+    if any(part.named.outcome != "matched" for part in parts):
+        parts = _listed(owned.brackets, hints, rest, lexicon) or parts
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -157,6 +161,21 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
     return [whole]
+
+
+def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
+    """The foods that a bracket lists, in the state that the line tells: `leftover roast veg (carrots parsnips)`."""
+    told = hints | (frozenset(singular(word) for word in _WORD.findall(text)) & frozenset(FITS))
+    for inside in brackets:
+        pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(_ENDS)]
+        if len(pieces) == 1:
+            pieces = inside.split()
+        if not 2 <= len(pieces) <= _MOST_PARTS or pieces[0].split()[0] in WITH:
+            continue
+        parts = [_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if all(part.named.outcome == "matched" for part in parts):
+            return parts
+    return []
 
 
 def _several(pieces: list[str], whole: Part, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, HARMLESS, SELF_MADE
+from calmlarder.matching.notes import DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, SELF_MADE
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
@@ -202,12 +202,12 @@ def _left(
         for word in token.words or (token.typed,):
             if word in reading.takes or word in FITS or word in measures:
                 continue
-            if word in DISHES and (word not in HARMLESS):
+            if goes_without_saying(word, food.state, food.kind):
+                continue
+            if word in DISHES | DECIDING or (word in GRAINS and food.kind in GRAIN_KINDS):
                 left.add(word)
             elif not token.words or word not in lexicon.words:
                 continue
-            elif word in DECIDING and not goes_without_saying(word, food.state, food.kind):
-                left.add(word)
             elif word in HARMLESS:
                 continue
             elif token.slip and not token.sure:

@@ -34,7 +34,7 @@ DECIDING = frozenset({
     "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk",
     "mashed", "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled",
     "steamed", "dry", "frozen", "ground", "liqueur", "bran", "germ", "grit", "groat", "sprouted", "sprouting",
-    "alternative", "substitute", "style", "flavour", "dip", "dressing", "leaf", "root", "skin", "zest", "peel",
+    "alternative", "substitute", "shoot", "frond", "flower", "blossom", "top", "flavour", "dip", "dressing", "leaf", "root", "skin", "zest", "peel",
 })  # fmt: skip
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
@@ -50,6 +50,12 @@ DISHES = frozenset({
     "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
     "medley", "parcel", "ravioli", "gnocchi", "tortellini", "wonton", "roulade", "patty", "loaf", "scramble",
 })  # fmt: skip
+# Of breads, pastas and the like these tell which grain it is of.
+GRAINS = frozenset({
+    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt", "oat",
+    "corn", "buckwheat", "white", "black", "red", "wild", "soda", "corn", "wheat", "maize", "rice", "egg", "naan", "roti",
+})  # fmt: skip
+GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
 # Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
 DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "roast", "gravy", "stock", "soup", "stew"})

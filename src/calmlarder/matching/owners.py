@@ -67,6 +67,7 @@ class Owned(NamedTuple):
     agrees: bool
     kept_for: str | None
     rest: str
+    brackets: tuple[str, ...] = ()
 
 
 def take_owner(text: str, lexicon: Lexicon) -> Owned:
@@ -85,7 +86,7 @@ def take_owner(text: str, lexicon: Lexicon) -> Owned:
     said, reason, text = _open(text, lexicon)
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
-    return Owned(owner, agrees, kept_for, f"{text}{tail}")
+    return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
 
 
 def _inside(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:

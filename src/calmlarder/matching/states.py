@@ -51,8 +51,12 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "spice" and word in _DRY_SPICE:
         return True
+    if kind == "herb" and word in {"plant", "leaf", "root"}:
+        return True
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
         return True
+    if word in {"canned", "tin", "can"}:
+        return state in _READY
     if word == "frozen":
         return state in _FREEZABLE
     if word in {"fresh", "raw"}:
