@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.foods import Candidate, Match
@@ -36,6 +37,7 @@ class Reading(BaseModel):
     model_config = ConfigDict(frozen=True)
 
     text: str
+    where: str
     match: Match
     lots: tuple[Lot, ...]
     problem: Problem | None
@@ -48,6 +50,15 @@ class Reading(BaseModel):
     def lot(self) -> Lot | None:
         """The first lot."""
         return self.lots[0] if self.lots else None
+
+    @property
+    def to_answer(self) -> ToAnswer | None:
+        """What the cook must still say, where the line is no lot and could be one."""
+        if self.lots or self.problem is not None:
+            return None
+        names = tuple(candidate.name for candidate in self.candidates)
+        question = self.question or ("which one is it?" if names else "no food of the tables has that name")
+        return ToAnswer(where=self.where, text=self.text, question=question, choices=names)
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -69,17 +80,19 @@ class LarderReader:
             line = read_line(text, self._today, self._lexicon)
         except ValueError as error:
             problem = Problem(where=where, what=str(error), remedy="write the line again")
-            return Reading(text=text[:200], match=_match((), "unknown", self._tables), lots=(), problem=problem)
+            return Reading(text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem)
         if line is None:
             return None
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if unclear or line.question:
             outcome = "unknown" if not line.question and all(p.named.outcome == "unknown" for p in unclear) else "ask"
             match = _match((), outcome, self._tables, line.candidates)
-            return Reading(text=line.text, match=match, lots=(), problem=None, question=line.question)
-        return self._clear(line)
+            return Reading(
+                text=line.text, where=where, match=match, lots=(), problem=None, question=line.question,
+            )  # fmt: skip
+        return self._clear(line, where)
 
-    def _clear(self, line: LineRead) -> Reading:
+    def _clear(self, line: LineRead, where: str) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
         lots = []
@@ -87,12 +100,12 @@ class LarderReader:
             span, question = self._grams(part, food)
             if span is None:
                 match = _match((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
-                return Reading(text=line.text, match=match, lots=(), problem=None, question=question)
+                return Reading(text=line.text, where=where, match=match, lots=(), problem=None, question=question)
             lots.append(self._lot(line, part, food, span))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
         match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
-            text=line.text, match=match, lots=tuple(lots), problem=None, assumed=assumed,
+            text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
             names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
         )  # fmt: skip
 

@@ -92,7 +92,7 @@ _SIZED = re.compile(
     r"|container|pack|bunch)\w*\b)"
 )
 _SERVED = frozenset({"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch"})
-_ONE = re.compile(r"^(?:an?) (?=[a-z])")
+_ONE = re.compile(r"^an?(?= [a-z]|$)")
 _NEGATIVE = re.compile(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.
 _GUESS = Span(0.8, 1, 1.2)
@@ -138,7 +138,7 @@ def take_amount(text: str) -> tuple[Amount, str]:
     found_measure = _measure_in(text)
     if found_measure:
         measure = MEASURE_WORDS[found_measure[1]]
-        several = not number_given and found is None and found_measure[1].endswith("s") and grams is None
+        several = not number_given and found is None and found_measure[1] != "glass" and found_measure[1].endswith("s") and grams is None
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
+from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
@@ -26,6 +27,7 @@ class NamedFood(NamedTuple):
     food: str
     default: str
     order: tuple[str, ...]
+    written: tuple[str, ...]
 
 
 class Slip(NamedTuple):
@@ -48,7 +50,7 @@ class Lexicon:
             state = tables.food_by_id[food].state
             core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
             order = tuple(word for word in words if word in core)
-            self.names.append(NamedFood(frozenset(words), core, food, default, order))
+            self.names.append(NamedFood(frozenset(words), core, food, default, order, tuple(words)))
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
         for index, name in enumerate(self.names):
@@ -74,6 +76,12 @@ class Lexicon:
         """The words that stand together with this one in some name."""
         return self._beside.get(word, set())
 
+    def load(self, food: str) -> float:
+        """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
+        known = {name: float(row.g_per_100g) for name, row in self.tables.fermentables_of(food).items()}
+        excess = max(0.0, known.pop("fructose", 0.0) - known.pop("glucose", 0.0))
+        return excess + sum(known.values())
+
     def kin(self, food: str) -> set[str]:
         """The same food in its other states: what has a name in common, but for the state."""
         kind = self.tables.food_by_id[food].kind
@@ -84,21 +92,23 @@ class Lexicon:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
         if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in FITS:
             return None
-        best: list[tuple[int, str]] = []
-        for known in self._by_first.get(word[0], ()):
-            if abs(len(known) - len(word)) > 2 or _derived(word, known):
-                continue
-            most = 2 if len(word) >= _SURE_LENGTH else 1
-            distance = DamerauLevenshtein.distance(word, known, score_cutoff=most)
-            if distance <= most and (distance == 1 or _sounds(word) == _sounds(known) or len(word) >= 8):
-                best.append((distance, known))
+        most = 2 if len(word) >= _SURE_LENGTH else 1
+        found = process.extract(
+            word, self._by_first.get(word[0], ()), scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None
+        )
+        best = [
+            (int(distance), known)
+            for known, distance, _ in found
+            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known) or len(word) >= 8)
+        ]
         if not best:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
+        nearest = [known for known in nearest if _sounds(known) == _sounds(word)] or nearest
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
-        return Slip(nearest[0], len(word) >= _SURE_LENGTH)
+        return Slip(nearest[0], len(word) >= _SURE_LENGTH or (nearest[0] in FITS and len(word) > _SHORTEST_SLIP))
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

@@ -35,6 +35,7 @@ _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
+_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
 _MOST_PARTS = 12
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
@@ -42,7 +43,7 @@ SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
     *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
     "load", "some", "few", "lot", "about", "left", "going", "gone", "brown", "each", "nos",
-}) - {"pot", "pots"}  # fmt: skip
+})  # fmt: skip
 
 
 class Part(NamedTuple):
@@ -82,7 +83,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
-    rest = _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare))
+    rest = _PERCENT.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare)))
     owned = take_owner(rest, lexicon)
     rest, question, dates = owned.rest, "", ()
     try:
@@ -122,6 +123,16 @@ def without_bullet(line: str) -> str:
     """The line without the sign that lists begin their lines with."""
     bare = _BULLET.sub("", line) if not re.match(r"^-\s?\d", line) else line
     return bare.strip() or line
+
+
+def amount_in(text: str, today: date) -> Amount | None:
+    """How much a line tells of whatever it names; None where its days were told on another day and are none now."""
+    try:
+        line = _PERCENT.sub(" ", plain(without_bullet(line_of(text))))
+        _, rest = take_dates(re.sub(r"[()\[\]]", " , ", line), today)
+        return take_amount(take_phrases(rest)[2])[0]
+    except ValueError:
+        return None
 
 
 def _take_place(text: str) -> tuple[Place | None, str]:
@@ -207,8 +218,10 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
     denied = _denied(text, typed)
-    kept = [token for token, found in zip(tokens, typed, strict=True) if found.start() not in denied and not found[0].isdigit()]
-    named = name(kept, hints, lexicon, SOFT) if kept else NOTHING
+    spoken = [(token, found.start()) for token, found in zip(tokens, typed, strict=True) if not found[0].isdigit()]
+    named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
+    if denied and named.outcome != "matched":
+        named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)

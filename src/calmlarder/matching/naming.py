@@ -6,14 +6,17 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, SELF_MADE
+from calmlarder.matching.notes import COLOURS, DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, PRODUCTS, SELF_MADE
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
 _MOST_CANDIDATES = 6
 # Weights of a reading; only their order matters, and it is ours.
-_HEADS = DECIDING | DISHES
-_WORD, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING = 10, 8, 3, 1, -2, -4, 1, -6
+_HEADS = PRODUCTS | DISHES
+_WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = 10, 9, 8, 3, 1, -2, -4, 1, -6, 0.5
+
+
+_OF_EGGS = frozenset({"white", "yolk"})
 
 
 class Token(NamedTuple):
@@ -84,7 +87,7 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
     if not known:
         return NOTHING
     told = hints | (known & frozenset(FITS))
-    readings = _readings(tokens, known, told, lexicon)
+    readings = _readings(tokens, known, told, measures, lexicon)
     readings = _in_state(readings, told, lexicon)
     if not readings:
         return _nearly(tokens, known, lexicon, measures)
@@ -103,8 +106,8 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
-    if best.missing and not _distinct(best, known, readings, lexicon, measures):
-        return Named("ask", (), best.takes, (), candidates, left)
+    if best.missing and not _distinct(best, known, lexicon, measures):
+        return _nearly(tokens, known, lexicon, measures)
     if left:
         return Named("ask", (), best.takes, (), candidates, left)
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in tokens)
@@ -114,11 +117,11 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
 
 
 def _readings(
-    tokens: Collection[Token], known: frozenset[str], told: frozenset[str], lexicon: Lexicon
+    tokens: Collection[Token], known: frozenset[str], told: frozenset[str], measures: frozenset[str], lexicon: Lexicon
 ) -> list[Reading]:
     slips = frozenset(word for token in tokens if token.slip for word in token.words)
     counts: dict[int, int] = {}
-    for word in known:
+    for word in sorted(known):
         for index in lexicon.with_word.get(word, ()):
             counts[index] = counts.get(index, 0) + 1
     found: dict[str, Reading] = {}
@@ -129,7 +132,9 @@ def _readings(
             continue
         if _turned_round(one, tokens):
             continue
-        reading = _weighed(one, known, told, slips, lexicon)
+        written = tuple(word for token in tokens for word in token.words if word in one.words)
+        reading = _weighed(one, known, told, slips, measures, lexicon)
+        reading = reading._replace(weight=reading.weight + _IN_ORDER * (written == one.written))
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
@@ -146,19 +151,19 @@ def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
 
 
 def _weighed(
-    one: NamedFood, known: frozenset[str], told: frozenset[str], slips: frozenset[str], lexicon: Lexicon
+    one: NamedFood, known: frozenset[str], told: frozenset[str], slips: frozenset[str], measures: frozenset[str], lexicon: Lexicon
 ) -> Reading:
     state = lexicon.tables.food_by_id[one.food].state
     takes, missing = one.words & known, one.core - known
-    weight = float(sum(_SLIP if word in slips else _WORD for word in one.core & known))
+    weight = float(sum(_SLIP if word in slips else _MEASURE if word in measures else _WORD for word in takes))
     weight += _MISSING * len(missing)
-    for word in told - one.core:
+    for word in told - one.words:
         if is_state_of(word, state):
             weight += _STATE + (_NEAREST_STATE if NEAREST.get(word) == state else 0)
         else:
             kind = lexicon.tables.food_by_id[one.food].kind
             weight += 0 if goes_without_saying(word, state, kind) else _AGAINST
-    unsaid = one.words - one.core - told - known
+    unsaid = one.words - one.core - known and not any(is_state_of(word, state) for word in told)
     weight += _UNSAID_STATE * bool(unsaid)
     weight += _DEFAULT * bool(one.default)
     return Reading(one.food, weight, takes, missing, one.default, bool(unsaid))
@@ -190,6 +195,7 @@ def _left(
     """The words left over that may make another food of it."""
     food = lexicon.tables.food_by_id[reading.food]
     left: set[str] = set()
+    first = min((token.piece for token in tokens if set(token.words) & reading.takes), default=0)
     made = bool(told & SELF_MADE) or any(token.typed in SELF_MADE for token in tokens)
     for word in told:
         if word in reading.takes or is_state_of(word, food.state):
@@ -204,7 +210,7 @@ def _left(
                 continue
             if goes_without_saying(word, food.state, food.kind):
                 continue
-            if word in DISHES | DECIDING or (word in GRAINS and food.kind in GRAIN_KINDS):
+            if word in DISHES | DECIDING or (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS):
                 left.add(word)
             elif not token.words or word not in lexicon.words:
                 continue
@@ -212,7 +218,8 @@ def _left(
                 continue
             elif token.slip and not token.sure:
                 continue
-            elif word in lexicon.alone or lexicon.beside(word) & reading.takes:
+            elif (token.piece == first and word not in COLOURS) or word in lexicon.alone or lexicon.beside(word) & reading.takes:
+                # In the same breath as the food it may be part of its name; behind a comma it is a note.
                 left.add(word)
     if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
         left.add("leftover")
@@ -224,13 +231,19 @@ def _close(readings: list[Reading], best: Reading) -> list[Reading]:
 
 
 def _distinct(
-    best: Reading, known: frozenset[str], readings: list[Reading], lexicon: Lexicon, measures: frozenset[str]
+    best: Reading, known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]
 ) -> bool:
     """Whether the words told can mean but one food (`horseradish`, `kalamata`): what is missing goes without saying."""
+    if best.takes <= GENERIC | HARMLESS | PRODUCTS | measures:
+        return False
     if known - best.takes - HARMLESS - measures - frozenset(FITS):
         return False
-    rivals = {one.food for one in readings if one.weight >= best.weight - 2}
-    return len(rivals) == 1
+    rivals = {name.food for word in best.takes for name in _names_with(best.takes, word, lexicon)}
+    return rivals <= {best.food, *lexicon.kin(best.food)}
+
+
+def _names_with(words: frozenset[str], word: str, lexicon: Lexicon) -> Iterable[NamedFood]:
+    return (lexicon.names[index] for index in lexicon.with_word.get(word, ()) if words <= lexicon.names[index].words)
 
 
 def _decided(
@@ -238,6 +251,11 @@ def _decided(
 ) -> Named:
     food = lexicon.tables.food_by_id
     if len(close) > 1:
+        states = {food[one.food].state for one in close}
+        if states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
+            # Cooked one way or the other: the one that holds more.
+            most = max(close, key=lambda one: (lexicon.load(one.food), one.food))
+            return Named("matched", (most.food,), most.takes, (food[most.food].name,), candidates)
         parts = [one for one in close if one.default]
         if not parts:
             return Named("ask", (), best.takes, (), candidates)

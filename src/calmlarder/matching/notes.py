@@ -20,22 +20,33 @@ HARMLESS = frozenset({
     "single", "double", "snack", "dinner", "lunch", "breakfast", "tea", "day", "week", "today", "natural", "pure",
     "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
     "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no", "is",
+    "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
+    "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
+    "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
     "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
-# Nouns and words that make another food of what stands beside them: never left over in silence.
-DECIDING = frozenset({
+# Nouns that say what a thing is when they stand last: another food than what stands before them.
+PRODUCTS = frozenset({
     "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
     "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake", "biscuit",
     "cracker", "noodle", "pasta", "rice", "jam", "chutney", "pickle", "relish", "salad", "stock", "broth", "bouillon",
     "granule", "spice", "seasoning", "mix", "blend", "spread", "yoghurt", "curd", "mince", "sausage", "burger", "wrap",
-    "tortilla", "bean", "pea", "lentil", "egg", "meal", "extract", "essence", "concentrate", "protein", "kernel",
+    "tortilla", "meal", "extract", "essence", "concentrate", "protein", "kernel", "bran", "germ", "grit", "groat",
+    "dip", "dressing", "leaf", "root", "skin", "zest", "peel", "shoot", "frond", "flower", "blossom", "top",
+    "liqueur", "alternative", "substitute", "flavour", "crumb", "crust", "dough", "pastry", "yolk", "rind", "bone",
+})  # fmt: skip
+# Qualities that make another food of it, or change what is in it.
+QUALITIES = frozenset({
     "dried", "pickled", "smoked", "canned", "cooked", "leftover", "powdered", "vegan", "vegetarian", "plant", "dairy",
     "lactose", "gluten", "sour", "soured", "condensed", "evaporated", "flavoured", "infused", "sweetened", "candied",
-    "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk",
-    "mashed", "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled",
-    "steamed", "dry", "frozen", "ground", "liqueur", "bran", "germ", "grit", "groat", "sprouted", "sprouting",
-    "alternative", "substitute", "shoot", "frond", "flower", "blossom", "top", "flavour", "dip", "dressing", "leaf", "root", "skin", "zest", "peel",
+    "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk", "mashed",
+    "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
+    "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
+    "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
+    "glazed", "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
+    "veggie", "refried", "mushy",
 })  # fmt: skip
+DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
@@ -50,6 +61,10 @@ DISHES = frozenset({
     "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
     "medley", "parcel", "ravioli", "gnocchi", "tortellini", "wonton", "roulade", "patty", "loaf", "scramble",
 })  # fmt: skip
+# A colour tells two foods apart only where both are in the tables (red and green peppers).
+COLOURS = frozenset({
+    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold", "rainbow",
+})  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
     "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt", "oat",
@@ -58,7 +73,7 @@ GRAINS = frozenset({
 GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
 # Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
-DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "roast", "gravy", "stock", "soup", "stew"})
+DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "gravy", "stock", "soup", "stew"})
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
