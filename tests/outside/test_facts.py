@@ -77,7 +77,9 @@ def test_soya_drink_of_the_american_table_lies_in_the_papers_range(tables: Table
 
 def test_canned_and_drained_below_boiled(tables: Tables) -> None:
     """Tuck et al. 2018 (recalled): canning and draining lowers GOS against boiling."""
-    pairs = [(f"{bean}-canned", f"{bean}-boiled") for bean in ("chickpeas", "kidney-beans", "black-beans", "butter-beans")]
+    pairs = [
+        (f"{bean}-canned", f"{bean}-boiled") for bean in ("chickpeas", "kidney-beans", "black-beans", "butter-beans")
+    ]
     for canned, boiled in pairs:
         assert tables.fermentables_of(canned)["gos"].g_per_100g < tables.fermentables_of(boiled)["gos"].g_per_100g
 
