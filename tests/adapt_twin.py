@@ -13,7 +13,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice, Open
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.sitting.profile import Profile
+from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 

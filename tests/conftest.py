@@ -5,18 +5,22 @@ from datetime import date
 from typing import Any
 
 import pytest
+from hypothesis import settings
 
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.profile import profile_named
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 
 TODAY = date(2026, 3, 11)  # a Wednesday
+
+settings.register_profile("calm", deadline=None)  # no test may depend on how busy the machine is
+settings.load_profile("calm")
 
 
 @pytest.fixture(autouse=True)
@@ -51,8 +55,8 @@ def lots_of(reader: LarderReader) -> Callable[[Sequence[str]], list[Lot]]:
 
 
 @pytest.fixture(scope="session")
-def wanting(tables: Tables) -> Callable[..., Wanted]:
-    def wanted(profile: str = "elimination", **values: Any) -> Wanted:
-        return Wanted(today=TODAY, profile=profile_named(profile, tables), **values)
+def wanting(tables: Tables) -> Callable[..., DinnerRequest]:
+    def wanted(profile: str = "elimination", **values: Any) -> DinnerRequest:
+        return DinnerRequest(today=TODAY, profile=profile_named(profile, tables), **values)
 
     return wanted

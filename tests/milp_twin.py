@@ -241,7 +241,7 @@ def _cap(
 ) -> None:
     """Grams of load for the whole dish, worst or planned, under the cap for everybody."""
     units, weighed, weighed_units = amounts
-    sure = problem.wanted.sureness
+    sure = problem.wanted.tolerance
     row: dict[int, float] = {}
     for n, o in enumerate(problem.options):
         thing = o.offered

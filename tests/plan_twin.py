@@ -8,7 +8,7 @@ from datetime import date
 from itertools import pairwise
 
 from calmlarder.compose import weights
-from calmlarder.plan.columns import House
+from calmlarder.plan.columns import PlanInstance
 from calmlarder.plan.weights import (
     APART_DAYS,
     EMPTY_SITTING,
@@ -23,7 +23,7 @@ from milp_twin import _block, _Programme
 _POINT = weights.POINT
 
 
-def least_cost(house: House) -> float:
+def least_cost(house: PlanInstance) -> float:
     """The cost of the best plan, in points."""
     p = _Programme()
     before = 0.0  # what is wasted if nobody eats anything
@@ -76,7 +76,7 @@ def least_cost(house: House) -> float:
     return (before - score) / _POINT
 
 
-def _lot(p: _Programme, house: House, place: int, meals: list[tuple[date, int, int]]) -> float:
+def _lot(p: _Programme, house: PlanInstance, place: int, meals: list[tuple[date, int, int]]) -> float:
     """Rows of one lot; what it costs if nothing of it is used."""
     shelf = house.shelves[place]
     price = shelf.portion_units * WASTED_PORTION // 100  # for one percent of a unit

@@ -9,9 +9,9 @@ from pathlib import Path
 
 from textual.widgets import Input, TextArea
 
-from calmlarder.ledger.ended import Ended
-from calmlarder.ledger.felt import Felt
-from calmlarder.sitting.eaten import Eaten, Load
+from calmlarder.history.ended import Ended
+from calmlarder.history.felt import Felt
+from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.store.eaten import log
 from calmlarder.store.ledger import feel
 from calmlarder.tables.load import load_tables

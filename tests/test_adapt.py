@@ -15,14 +15,14 @@ from adapt_twin import line, made_up_recipe
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Amount, Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
-from calmlarder.adapt.verify import verify
 from calmlarder.adapt.written import written
+from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
-from calmlarder.export.adapt_json import adapt_object
-from calmlarder.export.adapt_text import adapt_text
-from calmlarder.export.style import Style
-from calmlarder.sitting.profile import Profile, profile_named
+from calmlarder.intake.profile import Profile, profile_named
+from calmlarder.render.adapt_json import adapt_object
+from calmlarder.render.adapt_text import adapt_text
+from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from test_swaps import foods, passed

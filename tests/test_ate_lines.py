@@ -8,8 +8,8 @@ from datetime import datetime
 
 import pytest
 
+from calmlarder.history.told import eaten_of
 from calmlarder.larder.reading import LarderReader
-from calmlarder.ledger.told import eaten_of
 from calmlarder.tables.book import Tables
 from conftest import TODAY
 

@@ -15,17 +15,17 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import box_up
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.verify import verify
-from calmlarder.export.json import dinner_object
 from calmlarder.larder.box import Box, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.json import dinner_object
 from calmlarder.store.larder import kept, lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calmlarder.cli import main
-from calmlarder.export.ics import calendar
 from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.render.ics import calendar
 from calmlarder.tables.book import Tables
 
 STAMP = datetime(2026, 3, 11, 17, 5, 9, tzinfo=UTC)

@@ -16,11 +16,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calmlarder.checks.dinner import _before
 from calmlarder.cli import main
-from calmlarder.compose.verify import _before
-from calmlarder.sitting.eaten import Eaten, Load
-from calmlarder.sitting.stacking import Stacking, still_counted
-from calmlarder.sitting.zone import offsets_at
+from calmlarder.intake.eaten import Eaten, Load
+from calmlarder.intake.stacking import Stacking, still_counted
+from calmlarder.intake.zone import offsets_at
 from calmlarder.store.eaten import log, may_count
 from calmlarder.store.store import Store
 

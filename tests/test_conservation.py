@@ -23,12 +23,12 @@ from hypothesis.stateful import (
     run_state_machine_as_test,
 )
 
+from calmlarder.history.eaten_up import Eaters
+from calmlarder.history.told import eaten_of
+from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
-from calmlarder.ledger.eaten_up import Eaters
-from calmlarder.ledger.told import eaten_of
-from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.eaten import log
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move, used_up, with_kept_boxes

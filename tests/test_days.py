@@ -16,13 +16,13 @@ from hypothesis import strategies as st
 from scipy import stats
 
 from calmlarder.cli import main
-from calmlarder.export.days_svg import days_svg
-from calmlarder.export.days_text import days_text
-from calmlarder.export.style import Style
-from calmlarder.ledger.days import days_of
-from calmlarder.ledger.felt import Felt
-from calmlarder.ledger.together import LEAST_DAYS, LEVEL, TESTED, interval, rank_correlation, related
-from calmlarder.sitting.eaten import EVERYONE, Eaten, Load
+from calmlarder.history.days import days_of
+from calmlarder.history.felt import Felt
+from calmlarder.history.together import LEAST_DAYS, LEVEL, TESTED, interval, rank_correlation, related
+from calmlarder.intake.eaten import EVERYONE, Eaten, Load
+from calmlarder.render.days_svg import days_svg
+from calmlarder.render.days_text import days_text
+from calmlarder.render.style import Style
 
 DAY = "2026-03-11"
 TODAY = date.fromisoformat(DAY)

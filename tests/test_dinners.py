@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 import pytest
 
 from calmlarder.compose.compose import Composed, compose
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 from calmlarder.tables.book import Tables
@@ -17,7 +17,7 @@ Cook = Callable[..., Composed]
 @pytest.fixture
 def cook(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]], wanting) -> Cook:  # type: ignore[no-untyped-def]
     def composed(lines: Sequence[str], **values: object) -> Composed:
-        wanted: Wanted = wanting(**values)
+        wanted: DinnerRequest = wanting(**values)
         return compose(lots_of(lines), wanted, patterns, tables)
 
     return composed

@@ -16,11 +16,11 @@ from textual.pilot import Pilot
 from textual.widgets import OptionList
 
 from calmlarder.cli import main
+from calmlarder.history.eaten_up import Eaters, eaten_up, not_ended
+from calmlarder.history.ended import Ended
+from calmlarder.history.told import eaten_of
+from calmlarder.intake.eaten import EVERYONE, Eaten
 from calmlarder.larder.lot import Lot
-from calmlarder.ledger.eaten_up import Eaters, eaten_up, not_ended
-from calmlarder.ledger.ended import Ended
-from calmlarder.ledger.told import eaten_of
-from calmlarder.sitting.eaten import EVERYONE, Eaten
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

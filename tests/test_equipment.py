@@ -4,20 +4,20 @@ from collections.abc import Callable, Sequence
 
 import pytest
 
+from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.verify import verify
-from calmlarder.compose.wanted import Wanted
-from calmlarder.export.json import dinner_object
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.kitchen.equipment import THINGS, Equipment
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-Wanting = Callable[..., Wanted]
+Wanting = Callable[..., DinnerRequest]
 LINES = ["firm tofu 280g, use by today", "dry white rice 500g", "spinach 200g, use by today", "3 carrots", "soy sauce",
          "rapeseed oil", "eggs x6", "potatoes 1kg"]  # fmt: skip
 

@@ -12,12 +12,12 @@ from pathlib import Path
 import pytest
 
 from calmlarder.compose.compose import Composed, compose
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.profile import profile_named
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
@@ -29,12 +29,12 @@ FRIDGES = sorted(FOLDER.glob("*.txt"))
 MAIN_ROLES = {"base", "protein", "vegetable"}
 
 
-def read(path: Path, tables: Tables) -> tuple[list[Lot], Wanted]:
+def read(path: Path, tables: Tables) -> tuple[list[Lot], DinnerRequest]:
     """The lots of a fridge and what its household asks for."""
     text = path.read_text(encoding="utf-8")
     told = dict(re.findall(r"^# (diet|people): (\w+)$", text, flags=re.MULTILINE))
     readings = LarderReader(tables, TODAY).read_all(text.splitlines(), path.name)
-    wanted = Wanted(
+    wanted = DinnerRequest(
         today=TODAY,
         profile=profile_named("elimination", tables),
         people=int(told["people"]),

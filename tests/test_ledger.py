@@ -9,12 +9,12 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.export.style import Style
-from calmlarder.export.waste_text import waste_text
-from calmlarder.ledger.advice import LEAST_DAYS, LEAST_LOTS, advise
-from calmlarder.ledger.ended import Ended
-from calmlarder.ledger.purchases import purchases
-from calmlarder.ledger.waste import waste
+from calmlarder.history.advice import LEAST_DAYS, LEAST_LOTS, advise
+from calmlarder.history.ended import Ended
+from calmlarder.history.purchases import purchases
+from calmlarder.history.waste import waste
+from calmlarder.render.style import Style
+from calmlarder.render.waste_text import waste_text
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

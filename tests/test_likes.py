@@ -5,23 +5,23 @@ from decimal import Decimal
 
 import pytest
 
+from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose, pattern_problems
 from calmlarder.compose.dinner import liked
+from calmlarder.compose.request import DinnerRequest, Liked
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
-from calmlarder.compose.verify import verify
-from calmlarder.compose.wanted import Liked, Wanted
-from calmlarder.export.json import dinner_object
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
 from milp_twin import best_score
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-Wanting = Callable[..., Wanted]
+Wanting = Callable[..., DinnerRequest]
 LINES = ["firm tofu 280g", "eggs x6", "cooked rice 600g, made today", "potatoes 1kg", "spinach 200g", "carrots 400g",
          "rapeseed oil", "soy sauce"]  # fmt: skip
 
@@ -51,7 +51,7 @@ def test_same_best_score_with_likes_and_lysine(
         assert plan.score <= upper_bound(plan.problem)
 
 
-def foods(wanted: Wanted, lots: list[Lot], patterns: tuple[Pattern, ...], tables: Tables) -> set[str]:
+def foods(wanted: DinnerRequest, lots: list[Lot], patterns: tuple[Pattern, ...], tables: Tables) -> set[str]:
     (dinner,) = compose(lots, wanted, patterns, tables).dinners
     return {use.food for use in dinner.uses}
 

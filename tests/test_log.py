@@ -21,15 +21,15 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Static
 
+from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
-from calmlarder.compose.verify import verify
 from calmlarder.compose.weighed import passed_caps
-from calmlarder.export.json import dinner_object
-from calmlarder.sitting.eaten import EVERYONE, Eaten, Load
-from calmlarder.sitting.profile import profile_named
-from calmlarder.sitting.stacking import Stacking, held_ug, room_mg, still_counted
+from calmlarder.intake.eaten import EVERYONE, Eaten, Load
+from calmlarder.intake.profile import profile_named
+from calmlarder.intake.stacking import Stacking, held_ug, room_mg, still_counted
+from calmlarder.render.json import dinner_object
 from calmlarder.store.home import COPY_NAME, FILE_NAME
 from calmlarder.store.schema import STEPS
 from calmlarder.store.store import Store
@@ -361,7 +361,7 @@ _LOGGING = """
 import sys
 from datetime import datetime, timedelta
 from pathlib import Path
-from calmlarder.sitting.eaten import Eaten
+from calmlarder.intake.eaten import Eaten
 from calmlarder.store.eaten import log
 from calmlarder.store.store import Store
 store = Store.at(Path(sys.argv[1]))

@@ -11,20 +11,20 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.dinner import plate_of
+from calmlarder.checks.plan import _log
+from calmlarder.checks.tables import rows
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.verify import plate_of
-from calmlarder.compose.wanted import Wanted
-from calmlarder.export.json import dinner_object
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.stacking import Stacking, held_ug, still_counted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import plan_days
-from calmlarder.plan.verify import _log
-from calmlarder.recount import rows
-from calmlarder.sitting.eaten import Eaten
-from calmlarder.sitting.stacking import Stacking, held_ug, still_counted
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from conftest import TODAY
@@ -39,7 +39,7 @@ FRIDGES = (
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 
 
-def recounted(dinner: Dinner, wanted: Wanted) -> dict[tuple[str, str], tuple[Decimal, Decimal]]:
+def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tuple[Decimal, Decimal]]:
     """Exact micrograms of one share by class and group: as planned, and in the worst case."""
     folders = [shipped("ingredient_tables")]
     foods: Mapping[str, Any] = {row["id"]: row for row in rows(folders, "foods.csv", ("id",)).values()}
@@ -53,7 +53,7 @@ def recounted(dinner: Dinner, wanted: Wanted) -> dict[tuple[str, str], tuple[Dec
     return sums
 
 
-def same(entry: Eaten, dinner: Dinner, wanted: Wanted) -> None:
+def same(entry: Eaten, dinner: Dinner, wanted: DinnerRequest) -> None:
     exact = recounted(dinner, wanted)
     logged = {(load.cutoff_class, load.group): (load.plan_ug, load.worst_ug) for load in entry.loads}
     assert logged
@@ -71,8 +71,8 @@ def same(entry: Eaten, dinner: Dinner, wanted: Wanted) -> None:
 @pytest.mark.parametrize("lines", FRIDGES)
 @pytest.mark.parametrize("people", [1, 2])
 def test_the_log_is_the_dinner_and_the_recount(
-    lines: Sequence[str], people: int, lots_of: LotsOf, wanting: Callable[..., Wanted], patterns: tuple[Pattern, ...],
-    tables: Tables,
+    lines: Sequence[str], people: int, lots_of: LotsOf, wanting: Callable[..., DinnerRequest],
+    patterns: tuple[Pattern, ...], tables: Tables,
 ) -> None:  # fmt: skip
     wanted = wanting(people=people, protein_g=12)
     (dinner,) = compose(lots_of(lines), wanted, patterns, tables).dinners
@@ -86,7 +86,7 @@ def test_the_log_is_the_dinner_and_the_recount(
 
 
 def test_the_log_of_a_planned_dinner_is_what_the_replay_counts(
-    lots_of: LotsOf, wanting: Callable[..., Wanted], patterns: tuple[Pattern, ...], tables: Tables
+    lots_of: LotsOf, wanting: Callable[..., DinnerRequest], patterns: tuple[Pattern, ...], tables: Tables
 ) -> None:
     wanted = wanting(people=2, protein_g=12)
     sittings = read_sittings("tonight, tomorrow dinner", TODAY, 2, None, 12)

@@ -14,14 +14,14 @@ from pathlib import Path
 
 import pytest
 
+from calmlarder.checks.dinner import verify
+from calmlarder.checks.tables import figures_of, mixtures, taken_apart
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
-from calmlarder.compose.verify import verify
-from calmlarder.export.json import dinner_object
+from calmlarder.intake.groups import food_figures, load_profile_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn
-from calmlarder.recount import figures_of, mixtures, taken_apart
-from calmlarder.sitting.groups import brings_of, food_figures
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.load import load_tables
@@ -128,7 +128,7 @@ def test_nutrients_of_shipped_mixtures_are_those_of_their_parts(tables: Tables) 
 
 def test_each_part_counts_under_its_own_class(tables: Tables, tmp_path: Path) -> None:
     again = mixed(tables, {"chickpeas-canned": 150, "garlic": 10, "oil-olive": 40}, tmp_path)
-    brings = brings_of(again.food_by_id["house-dip"], again)
+    brings = load_profile_of(again.food_by_id["house-dip"], again)
     chickpeas, garlic = (food_figures(tables.fermentables_of(food)) for food in ("chickpeas-canned", "garlic"))
     for case, group_of in ((0, "plan"), (1, "worst")):
         more = 1 if case == 0 else 1.25  # a recipe may hold a quarter more of each

@@ -14,19 +14,19 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import Composed, compose, keeping_days
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Market
 from calmlarder.compose.nearest import Nearest, giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
-from calmlarder.compose.tight import tightened
-from calmlarder.compose.verify import verify
-from calmlarder.compose.wanted import Wanted
-from calmlarder.export.json import dinner_object
+from calmlarder.compose.tighten_amounts import tightened
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -34,7 +34,7 @@ from milp_twin import Giving, best_score
 from test_fridges import FRIDGES, golden, propose, read
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-Wanting = Callable[..., Wanted]
+Wanting = Callable[..., DinnerRequest]
 TOLERANCE = 100  # a hundredth of a point: HiGHS works in floating point
 NONE = [path for path in FRIDGES if golden()[path.stem]["pattern"] == "none"]
 # Varney et al. 2017, g for one food at one sitting, in the worst case.
@@ -55,7 +55,7 @@ def rows(name: str) -> list[dict[str, str]]:
     return list(csv.DictReader(io.StringIO(text, newline="")))
 
 
-def faults(near: Nearest, wanted: Wanted, lots: list[Lot], **changed: Any) -> tuple[str, ...]:
+def faults(near: Nearest, wanted: DinnerRequest, lots: list[Lot], **changed: Any) -> tuple[str, ...]:
     return verify(
         changed.get("dinner", dinner_object(near.dinner)),
         {**wanted.model_dump(mode="json"), "profile": wanted.profile.name, **changed.get("request", {})},

@@ -16,12 +16,12 @@ from hypothesis import given
 from textual.pilot import Pilot
 from textual.widgets import Input, SelectionList
 
+from calmlarder.checks.dinner import _before, _earlier
 from calmlarder.cli import main
-from calmlarder.compose.verify import _before, _earlier
-from calmlarder.sitting.eaten import EVERYONE, Eaten, Load
-from calmlarder.sitting.own import Own, kept_owns, laid_over, own_of, owns_of
-from calmlarder.sitting.profile import profile_named
-from calmlarder.sitting.stacking import Stacking, held_by, held_ug, room_mg, still_counted
+from calmlarder.intake.eaten import EVERYONE, Eaten, Load
+from calmlarder.intake.own import Own, kept_owns, laid_over, own_of, owns_of
+from calmlarder.intake.profile import profile_named
+from calmlarder.intake.stacking import Stacking, held_by, held_ug, room_mg, still_counted
 from calmlarder.store.settled import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

@@ -14,14 +14,14 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.plan import verify_plan
 from calmlarder.cli import main
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import WISHES, constant
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import POINT
-from calmlarder.export.plan_json import plan_object
-from calmlarder.export.plan_text import plan_text
-from calmlarder.export.style import Style
+from calmlarder.intake.eaten import Eaten, Load
+from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
@@ -31,11 +31,11 @@ from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_worth
-from calmlarder.plan.verify import verify_plan
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
-from calmlarder.sitting.eaten import Eaten, Load
-from calmlarder.sitting.stacking import Stacking
+from calmlarder.render.plan_json import plan_object
+from calmlarder.render.plan_text import plan_text
+from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from conftest import TODAY
@@ -48,7 +48,7 @@ def sittings(text: str, people: int = 1, minutes: int | None = None) -> tuple[Pl
     return read_sittings(text, TODAY, people, minutes, None)
 
 
-def request_of(wanted: Wanted) -> dict[str, Any]:
+def request_of(wanted: DinnerRequest) -> dict[str, Any]:
     return {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
 
 

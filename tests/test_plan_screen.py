@@ -169,7 +169,7 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
 
 
 def test_a_plan_that_fails_its_check_is_not_shown(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("calmlarder.export.checked.plan_faults", lambda *_: ("500 g where 10 g are left",))
+    monkeypatch.setattr("calmlarder.render.checked.plan_faults", lambda *_: ("500 g where 10 g are left",))
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("ctrl+n")

@@ -6,15 +6,15 @@ from decimal import Decimal
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from calmlarder.checks.dinner import verify
 from calmlarder.compose.compose import Composed, compose, pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
-from calmlarder.compose.verify import verify
-from calmlarder.compose.wanted import Wanted
-from calmlarder.export.json import dinner_object
+from calmlarder.intake.profile import Profile
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.profile import Profile
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -37,7 +37,7 @@ def test_more_cap_never_gives_a_worse_dinner(
     larder: tuple[int, int], factor: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting
 ) -> None:  # type: ignore[no-untyped-def]
     lots = lots_of(larder_lines(tables, *larder))
-    wanted: Wanted = wanting()
+    wanted: DinnerRequest = wanting()
     roomy = wanted.model_copy(update={"profile": wider(wanted.profile, factor)})
     tight = search(pattern_problems(lots, wanted, patterns, tables), 1, 20)
     loose = search(pattern_problems(lots, roomy, patterns, tables), 1, 20)
@@ -58,7 +58,7 @@ def test_every_answer_passes_the_independent_check(
     wanting,
 ) -> None:  # type: ignore[no-untyped-def]
     lots = lots_of(larder_lines(tables, *larder))
-    wanted: Wanted = wanting(profile, people=people, count=2)
+    wanted: DinnerRequest = wanting(profile, people=people, count=2)
     composed = compose(lots, wanted, patterns, tables)
     request = {**wanted.model_dump(mode="json"), "profile": profile}
     plain = [lot.model_dump(mode="json") for lot in lots]

@@ -9,11 +9,11 @@ from typing import Any
 
 import pytest
 
-from calmlarder.export.food_text import food_text
-from calmlarder.recount import load_of
-from calmlarder.sitting.groups import food_figures
-from calmlarder.sitting.limit import limit_of
-from calmlarder.sitting.profile import profile_named
+from calmlarder.checks.tables import load_of
+from calmlarder.intake.groups import food_figures
+from calmlarder.intake.limit import limit_of
+from calmlarder.intake.profile import profile_named
+from calmlarder.render.food_text import food_text
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.doubts import doubts

@@ -320,7 +320,7 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
 def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
     play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from calmlarder.compose.verify import verify
+    from calmlarder.checks.dinner import verify
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8", "f3")
@@ -332,7 +332,7 @@ def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
             held: tuple[str, ...] = verify(dinner, *rest)  # type: ignore[arg-type]
             return (*held, "fructans over the cap") if dinner["title"] == title else held
 
-        monkeypatch.setattr("calmlarder.export.checked.verify", fault)
+        monkeypatch.setattr("calmlarder.render.checked.verify", fault)
         await pilot.press("r")
         said = " ".join((await solved(app, pilot)).split())
         assert "did not pass its own check and is not shown: fructans over the cap" in said

@@ -51,7 +51,7 @@ def test_every_setting_is_kept(play: Play, tmp_path: Path, tables: Tables) -> No
 
     play(act)
     held = kept(tmp_path / "home", tables)
-    assert held["sureness"] == {"eye_percent": 45, "scale_grams": 0}
+    assert held["tolerance"] == {"eye_percent": 45, "scale_grams": 0}
     assert held["equipment"] == {"rings": 1, "missing": ("oven", "wide pan")}
     assert (held["minutes"], held["window_hours"], held["fade"]) == (40, 5.0, True)
 

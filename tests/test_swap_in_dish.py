@@ -9,8 +9,8 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.sitting.load import Serving
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.load import Serving
+from calmlarder.intake.profile import profile_named
 from calmlarder.swaps.model import Asked
 from calmlarder.swaps.rank import substitutes
 from calmlarder.swaps.work import work

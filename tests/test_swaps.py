@@ -17,12 +17,12 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.swap import verify
 from calmlarder.cli import main
-from calmlarder.export.swap_text import swap_object
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.profile import profile_named
+from calmlarder.render.swap_text import swap_object
 from calmlarder.swaps.model import Asked
 from calmlarder.swaps.rank import substitutes
-from calmlarder.swaps.verify import verify
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.places import shipped

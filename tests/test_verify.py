@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.dinner import verify
 from calmlarder.compose.compose import compose
-from calmlarder.compose.verify import verify
-from calmlarder.export.json import dinner_object
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.places import shipped
 
 LINES = [

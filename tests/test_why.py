@@ -14,15 +14,15 @@ import pytest
 
 from calmlarder.cli import main
 from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.why.model import Why
 from calmlarder.compose.why.why import why
-from calmlarder.export.checked import faults_of
-from calmlarder.export.style import Style
-from calmlarder.export.why_text import why_text
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.checked import faults_of
+from calmlarder.render.style import Style
+from calmlarder.render.why_text import why_text
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -54,14 +54,14 @@ def instead_of(answers: Any) -> Why | None:
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_next_best_agrees_with_scipy(
-    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     """Without what is used, with what is not: HiGHS finds the same difference, or none feasible just the same."""
     lots = lots_of(larder_lines(tables, 18, seed))
     few = chosen(patterns)
     wanted = wanting(protein_g=12, seconds=20)
 
-    def score(request: Wanted) -> float | None:
+    def score(request: DinnerRequest) -> float | None:
         problems = [p for p in pattern_problems(lots, request, few, tables) if p.fillable]
         return best_score(problems).score if problems else None
 
@@ -82,7 +82,7 @@ def test_next_best_agrees_with_scipy(
 
 
 def test_the_comparison_sees_all_cases(
-    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     seen = set()
     for seed in SEEDS:
@@ -101,7 +101,7 @@ def demo(lots_of: LotsOf) -> Callable[..., list[Lot]]:
 
 @pytest.mark.parametrize("seed", [1, 3])
 def test_room_under_a_cap_is_worth_what_scipy_says(
-    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     """The same programme with that cap 0.10 g higher, for the sitting and for one food."""
     lots, few = lots_of(larder_lines(tables, 18, seed)), chosen(patterns)
@@ -134,7 +134,7 @@ def test_room_under_a_cap_is_worth_what_scipy_says(
 
 
 def test_alone_over_is_recomputed_from_the_files(
-    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     """Whole leek: Muir et al. 2007 measured fructans in its white part; the cut-off for other foods is 0.20 g."""
     answer = next(why(tables.food_by_id["leek-whole"], demo("300 g whole leek"), wanting(), patterns, tables))
@@ -166,7 +166,7 @@ def test_alone_over_is_recomputed_from_the_files(
 )
 def test_hard_rules_are_said_plainly(
     line: str, food: str, request_: dict[str, Any], words: str, tables: Tables, patterns: tuple[Pattern, ...],
-    lots_of: LotsOf, demo: Callable[..., list[Lot]], wanting: Callable[..., Wanted],
+    lots_of: LotsOf, demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest],
 ) -> None:  # fmt: skip
     lots = [lot for lot in demo() if lot.food != food] + lots_of([line])
     answer = next(why(tables.food_by_id[food], lots, wanting(**request_), patterns, tables))
@@ -175,7 +175,7 @@ def test_hard_rules_are_said_plainly(
 
 
 def test_what_is_shown_holds_under_the_check(
-    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     lots, wanted = demo(), wanting(seconds=30)
     outcomes: dict[str, int] = defaultdict(int)
@@ -200,7 +200,7 @@ def test_what_is_shown_holds_under_the_check(
 
 
 def test_what_it_rests_on_is_added_up_from_the_files(
-    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     """A larder whose tempeh and greens hold recalled figures."""
     lots = lots_of(["200 g tempeh, use by today", "300 g cooked white rice", "150 g kale, use by today", "soy sauce"])
@@ -223,7 +223,7 @@ def test_what_it_rests_on_is_added_up_from_the_files(
 
 @pytest.mark.parametrize("seed", [3, 10])
 def test_the_deciding_figure_changes_the_dinner_as_told(
-    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     """Tables in which that figure is measured give HiGHS a dinner that is better by the points told."""
     lots = lots_of(larder_lines(tables, 18, seed))
@@ -256,7 +256,7 @@ def _measured(tables: Tables, food: str) -> Tables:
 
 
 def test_a_stop_ends_it_and_keeps_what_is_known(
-    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     stop = Stop()
     answers = why(tables.food_by_id["spinach"], demo(), wanting(), patterns, tables, stop=stop)
@@ -270,7 +270,7 @@ def test_a_stop_ends_it_and_keeps_what_is_known(
 
 
 def test_no_time_is_told_not_hidden(
-    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     answer = last(why(tables.food_by_id["spinach"], demo(), wanting(seconds=0.6), patterns, tables))
     assert answer.figures_tried < answer.figures_all

@@ -188,7 +188,7 @@ def test_why_from_tonight(play: Callable[..., None]) -> None:
 def test_no_answer_rests_on_a_dinner_that_fails_its_check(
     play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("calmlarder.export.checked.faults_of", lambda *_: ["fructans over the cap"])
+    monkeypatch.setattr("calmlarder.render.checked.faults_of", lambda *_: ["fructans over the cap"])
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "spinach")

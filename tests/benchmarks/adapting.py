@@ -1,6 +1,6 @@
 """An adaptation of 20 ingredients, tables loaded, as a multiple of a bare import of the solver.
 
-Run: python tests/benchmarks/adapting.py. Wanted: under 0.5 s.
+Run: python tests/benchmarks/adapting.py. Aim: under 0.5 s.
 """
 
 import statistics
@@ -14,7 +14,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from adapt_twin import made_up_recipe
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Eaters
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.profile import profile_named
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 

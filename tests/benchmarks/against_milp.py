@@ -1,6 +1,6 @@
 """Composing against the same problem as one model with SciPy's MILP (HiGHS), over made-up larders.
 
-Run: python tests/benchmarks/against_milp.py. Wanted: at most half its time on the median, the same optimum;
+Run: python tests/benchmarks/against_milp.py. Aim: at most half its time on the median, the same optimum;
 40 lots x 24 patterns proven in 0.5 s, 80 x 24 in 1.5 s.
 """
 
@@ -13,11 +13,11 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
-from calmlarder.compose.wanted import Wanted
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
-from calmlarder.sitting.profile import profile_named
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -33,7 +33,7 @@ def main() -> None:
     tables = load_tables([shipped("ingredient_tables")])
     patterns = load_patterns(shipped("recipes"))[:PATTERNS]
     reader = LarderReader(tables, TODAY)
-    wanted = Wanted(today=TODAY, profile=profile_named("elimination", tables))
+    wanted = DinnerRequest(today=TODAY, profile=profile_named("elimination", tables))
     for size, limit in ((40, 0.5), (80, 1.5)):
         ours, ratios, same, proven = [], [], 0, 0
         for seed in range(LARDERS):

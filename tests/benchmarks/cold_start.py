@@ -1,6 +1,6 @@
 """A cold `calmlarder tonight` on the demo larder, as a multiple of a bare import of the solver.
 
-Run: python tests/benchmarks/cold_start.py. Wanted: under 3 times, and under 2 s on two cores.
+Run: python tests/benchmarks/cold_start.py. Aim: under 3 times, and under 2 s on two cores.
 """
 
 import statistics

@@ -1,6 +1,6 @@
 """The sixty made-up fridges in a row, and what knowing more foods costs.
 
-Run: python tests/benchmarks/fridges.py. Wanted: under a minute on two cores; all foods known costs at most a tenth
+Run: python tests/benchmarks/fridges.py. Aim: under a minute on two cores; all foods known costs at most a tenth
 more than 180 known.
 """
 

@@ -1,6 +1,6 @@
 """Looking for the nearest dinner, as a multiple of tonight's on the same larder.
 
-Run: python tests/benchmarks/nearest.py. Wanted: at most 2. Processor time of one process, the least of some rounds.
+Run: python tests/benchmarks/nearest.py. Aim: at most 2. Processor time of one process, the least of some rounds.
 Larders: the made-up fridges that have no dinner, and others left without one once their protein or their vegetables
 are taken out. Told beside three things: all that `compose` does for tonight but the nearest (the search, and finding
 what stands in the way), the search alone (which sees at once that nothing can fill a dish), and for a fridge that was
@@ -18,7 +18,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from calmlarder.compose.compose import best_dinners, compose, keeping_days
 from calmlarder.compose.nearest import nearest
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
@@ -35,7 +35,7 @@ class Case(NamedTuple):
 
     name: str
     lots: list[Lot]
-    wanted: Wanted
+    wanted: DinnerRequest
     before: list[Lot] | None = None
 
 

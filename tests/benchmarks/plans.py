@@ -1,6 +1,6 @@
 """Plans of six sittings from forty lots: the first answer, and how far from the bound after twenty seconds.
 
-Run: python tests/benchmarks/plans.py [SEEDS]. Wanted on two idle cores: first answer in 2 s, gap within 5 %. A shared
+Run: python tests/benchmarks/plans.py [SEEDS]. Aim on two idle cores: first answer in 2 s, gap within 5 %. A shared
 machine makes wall time long and processor time not: a plan is stopped after 40 s of the latter, and both are told.
 """
 
@@ -13,13 +13,13 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import plan_days
-from calmlarder.sitting.profile import profile_named
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -42,7 +42,7 @@ def main() -> None:
     """One line a larder, and the short budget a simulator uses."""
     tables, patterns = load_tables([shipped("ingredient_tables")]), load_patterns(shipped("recipes"))
     asked = read_sittings(SITTINGS, TODAY, 1, None, None)
-    wanted = Wanted(today=TODAY, profile=profile_named("elimination", tables))
+    wanted = DinnerRequest(today=TODAY, profile=profile_named("elimination", tables))
     print(f"load of the machine: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
     for seed in map(int, sys.argv[1:] or ("1", "2", "5")):
         lines = larder_lines(tables, 40, seed)

@@ -1,6 +1,6 @@
 """A swap once the tables are loaded, as a multiple of loading them.
 
-Run: python tests/benchmarks/swap.py. Wanted: under 50 ms a swap on two cores.
+Run: python tests/benchmarks/swap.py. Aim: under 50 ms a swap on two cores.
 """
 
 import statistics
@@ -10,8 +10,8 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
+from calmlarder.intake.profile import profile_named
 from calmlarder.patterns.load import load_patterns
-from calmlarder.sitting.profile import profile_named
 from calmlarder.swaps.dish import dish_of
 from calmlarder.swaps.model import Asked
 from calmlarder.swaps.rank import substitutes

@@ -1,6 +1,6 @@
 """`tonight` with a year of log, 3,000 sittings and as much ledger, as a multiple of an empty log.
 
-Run: python tests/benchmarks/year_of_log.py. Wanted: at most 1.1 times. Both are timed in turn, so that a busy machine
+Run: python tests/benchmarks/year_of_log.py. Aim: at most 1.1 times. Both are timed in turn, so that a busy machine
 is busy for both, in seconds of the processor, on a home where nothing of the log counts any
 more, so that both find the same dinner.
 """
@@ -13,8 +13,8 @@ import tempfile
 from datetime import date, datetime, timedelta
 from pathlib import Path
 
-from calmlarder.ledger.ended import Ended
-from calmlarder.sitting.eaten import Eaten, Load
+from calmlarder.history.ended import Ended
+from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.store.eaten import content_of
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import GROUPS

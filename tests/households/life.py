@@ -22,13 +22,13 @@ from typing import Any, Literal
 
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.cooked import box_up
-from calmlarder.compose.wanted import Wanted
-from calmlarder.export.json import dinner_object
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.sitting.profile import profile_named
+from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from households.by_hand import by_hand
 from households.recounted import over_caps, protein_g
@@ -136,7 +136,7 @@ class Life:
             rng = random.Random(f"{self.home.number} {day} by hand")
             made = by_hand(lots, self.home.people, self.patterns, self.tables, rng)
             return (made, None) if made else None
-        wanted = Wanted(
+        wanted = DinnerRequest(
             today=date_of(day), profile=profile_named(PROFILE, self.tables), people=self.home.people,
             protein_g=self.home.protein_g, diet=self.home.diet, count=1, seconds=self.seconds,
         )  # fmt: skip
@@ -145,7 +145,7 @@ class Life:
             return (dinner_object(dinners[0]), None) if dinners else None
         return self._planned(day, wanted, lots)
 
-    def _planned(self, day: int, wanted: Wanted, lots: Sequence[Lot]) -> tuple[Dish, int | None] | None:
+    def _planned(self, day: int, wanted: DinnerRequest, lots: Sequence[Lot]) -> tuple[Dish, int | None] | None:
         asked = [
             PlannedSitting(at=datetime.combine(date_of(day + ahead), time(18, 30)), people=self.home.people,
                            protein_g=self.home.protein_g)

@@ -5,7 +5,7 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
-from calmlarder.recount import Row, load_of, rows
+from calmlarder.checks.tables import Row, load_of, rows
 from calmlarder.tables.places import shipped
 
 

@@ -7,7 +7,7 @@ from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import counted
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.solve import solve
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.profile import profile_named
 from calmlarder.tables.book import Tables
 
 # HiGHS works in floating point: a tenth of a point on prices of tens to hundreds.

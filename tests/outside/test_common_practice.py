@@ -2,8 +2,8 @@
 
 import pytest
 
-from calmlarder.sitting.limit import Limit, limit_of
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.limit import Limit, limit_of
+from calmlarder.intake.profile import profile_named
 from calmlarder.tables.book import Tables
 
 

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from calmlarder.sitting.profile import profile_named
+from calmlarder.intake.profile import profile_named
 from calmlarder.tables.book import Tables
 
 # Varney et al. 2017: g for one food at one sitting; the first was read, the others are recalled.

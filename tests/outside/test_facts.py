@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from calmlarder.sitting.groups import food_figures
+from calmlarder.intake.groups import food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mine import Part, made_food
 from calmlarder.tables.vocabulary import ALLERGENS

@@ -5,9 +5,9 @@ from collections.abc import Callable, Sequence
 import pytest
 
 from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
-from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -21,7 +21,7 @@ TOLERANCE = 100
 
 @pytest.mark.parametrize("seed", range(150))
 def test_same_best_score(
-    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     lots = lots_of(larder_lines(tables, 14 + seed % 9, seed))
     chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
@@ -42,7 +42,7 @@ def test_same_best_score(
 
 
 def test_most_of_them_have_a_dinner_and_some_have_none(
-    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., Wanted]
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     """The comparison above would say little if all larders were alike."""
 

@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
-from calmlarder.adapt.loads import Brings, loads_of, passed
+from calmlarder.adapt.loads import LoadProfile, loads_of, passed
 from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Amount, Brought, Change, Eaters, Status, Unread
 from calmlarder.adapt.reasons import share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
@@ -19,7 +19,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
     """Bring a recipe for `serves` under the caps of one sitting, by the smallest change found."""
     profile = eaters.profile
     lines = counted(reads, eaters, tables)
-    own = [Brings(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures]
+    own = [LoadProfile(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures]
     over = passed(own, serves, profile)
     breaks = any(line.breaks for line in lines.counted)
     opened: tuple[Open, ...] = ()
@@ -99,7 +99,7 @@ def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) 
     amount: Amount | None = line.amount
     share = None
     if amount is not None and line.figures is not None:
-        share = share_of(Brings(line.food, amount, line.figures), serves, eaters.profile, over)
+        share = share_of(LoadProfile(line.food, amount, line.figures), serves, eaters.profile, over)
     if share is None:
         return Brought(place=line.place, cap=None, grams=Decimal(0))
     return Brought(place=line.place, cap=share.cap.key, grams=share.grams)

@@ -7,12 +7,12 @@ from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.loads import Brings
+from calmlarder.adapt.loads import LoadProfile
 from calmlarder.adapt.model import Eaters, Kind
 from calmlarder.adapt.written import written
-from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import FoodFigures, food_figures
-from calmlarder.sitting.load import Serving
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import FoodFigures, food_figures
+from calmlarder.intake.load import Serving
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
@@ -26,7 +26,7 @@ class Choice(NamedTuple):
     """One way to treat a line. `price` and `lost` (of the dish's weight) are in thousandths of a point."""
 
     kind: Kind | None  # None: as it is
-    brings: tuple[Brings, ...]
+    brings: tuple[LoadProfile, ...]
     lines: tuple[str, ...]
     price: int
     lost: int
@@ -58,7 +58,7 @@ def _open(line: Counted, serves: int, eaters: Eaters, tables: Tables, known: dic
     weight = weight_of(line, serves)
     choices: list[Choice] = []
     if not line.breaks:
-        own = (Brings(line.food, line.amount, line.figures),) if line.amount and line.figures else ()
+        own = (LoadProfile(line.food, line.amount, line.figures),) if line.amount and line.figures else ()
         choices.append(Choice(None, own, (line.read.text,), 0, 0))
     if line.brings or line.breaks:
         choices += _swaps(line, weight, serves, eaters, tables, known)
@@ -83,7 +83,8 @@ def _swaps(
             if part.food.id not in known:
                 known[part.food.id] = food_figures(tables.fermentables_of(part.food.id))
         brings = tuple(
-            Brings(part.food, one.amount, known[part.food.id]) for part, one in zip(candidate.parts, lines, strict=True)
+            LoadProfile(part.food, one.amount, known[part.food.id])
+            for part, one in zip(candidate.parts, lines, strict=True)
         )
         lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
         parts = prices.ANOTHER_PART * (len(lines) - 1)
@@ -144,7 +145,7 @@ def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
             told.add(line_written.line)
             lost = round(weight * float(1 - amount.grams / whole))
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, line_written.line)
-            brings = (Brings(line.food, amount, line.figures),)
+            brings = (LoadProfile(line.food, amount, line.figures),)
             yield Choice("less", brings, (line_written.line,), price, lost)
         grams -= step
 

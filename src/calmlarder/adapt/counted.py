@@ -6,9 +6,9 @@ from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.sitting.amounts import Sureness
-from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import FoodFigures, food_figures
+from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import FoodFigures, food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -79,7 +79,7 @@ def _why_uncounted(line: Counted, tables: Tables) -> str | None:
     return None
 
 
-def _amount(read: IngredientRead, sure: Sureness) -> Amount | None:
+def _amount(read: IngredientRead, sure: Tolerance) -> Amount | None:
     """The amount of a line; None where it gives none, or none that can be."""
     if read.food is None or read.grams is None or not 0 < read.grams < 1_000_000:
         return None

@@ -6,15 +6,15 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount, Loads
-from calmlarder.sitting.groups import FoodFigures
-from calmlarder.sitting.profile import Profile, cap_milligrams
+from calmlarder.intake.groups import FoodFigures
+from calmlarder.intake.profile import Profile, cap_milligrams
 from calmlarder.tables.rows import Cap, Food
 
 MG = 10_000  # of these whole numbers in a milligram
 RowKey = tuple[str, str | None]
 
 
-class Brings(NamedTuple):
+class LoadProfile(NamedTuple):
     """An amount of a food, with its figures."""
 
     food: Food
@@ -61,7 +61,7 @@ def cap_rows(foods: Iterable[str], profile: Profile) -> Iterator[CapRow]:
             yield CapRow(cap, food)
 
 
-def passed(all_brings: Sequence[Brings], serves: int, profile: Profile) -> tuple[str, ...]:
+def passed(all_brings: Sequence[LoadProfile], serves: int, profile: Profile) -> tuple[str, ...]:
     """Keys of the caps that one of so many servings passes."""
     sums = under_each(all_brings, profile)
     over = [row.cap.key for row in cap_rows((one.food.id for one in all_brings), profile)
@@ -69,7 +69,7 @@ def passed(all_brings: Sequence[Brings], serves: int, profile: Profile) -> tuple
     return tuple(dict.fromkeys(over))
 
 
-def under_each(all_brings: Sequence[Brings], profile: Profile) -> dict[RowKey, int]:
+def under_each(all_brings: Sequence[LoadProfile], profile: Profile) -> dict[RowKey, int]:
     """What amounts bring together under each row, by its key; a row under which they bring nothing is left out."""
     sums: dict[RowKey, int] = {}
     for one in all_brings:
@@ -85,7 +85,7 @@ def under_each(all_brings: Sequence[Brings], profile: Profile) -> dict[RowKey, i
     return sums
 
 
-def loads_of(all_brings: Sequence[Brings], serves: int, profile: Profile) -> Loads:
+def loads_of(all_brings: Sequence[LoadProfile], serves: int, profile: Profile) -> Loads:
     """Grams a serving under each sitting cap."""
 
     def grams(cap: Cap, holds: str) -> Decimal:

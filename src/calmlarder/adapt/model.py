@@ -6,9 +6,9 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.sitting.amounts import USUAL, Sureness
-from calmlarder.sitting.eaten import most_of
-from calmlarder.sitting.profile import Profile
+from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.eaten import most_of
+from calmlarder.intake.profile import Profile
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 Kind = Literal["swap", "less", "out", "serving"]
@@ -29,7 +29,7 @@ class Eaters(_Kept):
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
-    sure: Sureness = USUAL
+    sure: Tolerance = USUAL
 
 
 class Amount(_Kept):
@@ -39,7 +39,7 @@ class Amount(_Kept):
     grams: Decimal
     high: Decimal
     weighed: bool
-    sure: Sureness = USUAL
+    sure: Tolerance = USUAL
 
     @property
     def most(self) -> Decimal:

@@ -4,8 +4,8 @@ from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.choices import Choice, Open
-from calmlarder.adapt.loads import MG, Brings
-from calmlarder.sitting.profile import Profile
+from calmlarder.adapt.loads import MG, LoadProfile
+from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS
 from calmlarder.tables.rows import Cap
 
@@ -17,7 +17,7 @@ class Share(NamedTuple):
     grams: Decimal
 
 
-def share_of(one: Brings, serves: int, profile: Profile, passed: tuple[str, ...]) -> Share | None:
+def share_of(one: LoadProfile, serves: int, profile: Profile, passed: tuple[str, ...]) -> Share | None:
     """Of the caps passed, or where none of them counts this food, of all caps; None for what brings nothing."""
     shares = [
         Share(cap, Decimal(one.under(cap)) / (1000 * MG * serves))
@@ -33,7 +33,7 @@ def why_line(line: Open, choice: Choice, serves: int, profile: Profile, passed: 
     told = [line.line.breaks] if line.line.breaks else []
     amount, figures = line.line.amount, line.line.figures
     if amount is not None and figures is not None:
-        share = share_of(Brings(line.line.food, amount, figures), serves, profile, passed)
+        share = share_of(LoadProfile(line.line.food, amount, figures), serves, profile, passed)
         if share is not None and (share.cap.key in passed or not told):
             case = "in the worst case" if share.cap.holds == "worst" else "as planned"
             told.append(

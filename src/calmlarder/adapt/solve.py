@@ -8,7 +8,7 @@ from ortools.sat.python import cp_model
 from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice, Open
 from calmlarder.adapt.loads import CapRow, RowKey, cap_rows, under_each
-from calmlarder.sitting.profile import Profile
+from calmlarder.intake.profile import Profile
 
 # In the solver's own count of work, so that what is found does not depend on how busy the machine is.
 _MOST_WORK = 4.0

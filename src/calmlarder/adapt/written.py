@@ -7,7 +7,7 @@ from typing import NamedTuple
 from calmlarder.adapt.model import Amount
 from calmlarder.cookbook.quantity import take_quantity
 from calmlarder.cookbook.weight import weight_of
-from calmlarder.sitting.amounts import USUAL, Sureness
+from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food
@@ -26,7 +26,7 @@ class Written(NamedTuple):
     amount: Amount
 
 
-def written(food: Food, grams: Decimal, tables: Tables, tail: str = "", sure: Sureness = USUAL) -> Written:
+def written(food: Food, grams: Decimal, tables: Tables, tail: str = "", sure: Tolerance = USUAL) -> Written:
     """The line for so many grams of a food: measured from 10 g on, spooned below where a spoon comes near."""
     if grams < _ON_THE_SCALE:
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)

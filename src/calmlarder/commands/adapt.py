@@ -4,12 +4,12 @@ import argparse
 import json
 
 from calmlarder.commands.kitchen_table import allergens_of, at_fault, folders_of, tables_of
-from calmlarder.commands.stored import sureness_at
+from calmlarder.commands.stored import tolerance_at
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.files import read_text, where_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.profile import profile_named
 
 MOST_BYTES = 5_000_000
 
@@ -24,12 +24,12 @@ def adapt(options: argparse.Namespace) -> int:
         profile=profile_named(options.profile, tables),
         diet=options.diet,
         avoid=allergens_of(options),
-        sure=sureness_at(options, tables),
+        sure=tolerance_at(options, tables),
     )
     recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
     serves = _serves(options, recipe)
 
-    from calmlarder.export.adapting import answer_for
+    from calmlarder.render.adapting import answer_for
 
     answer = answer_for(recipe, serves, eaters, options.format, tables, folders_of(options))
     if answer.faults:
@@ -37,8 +37,8 @@ def adapt(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(answer.told, ensure_ascii=False, indent=2))
     else:
-        from calmlarder.export.adapt_text import adapt_text
-        from calmlarder.export.style import style_of_output
+        from calmlarder.render.adapt_text import adapt_text
+        from calmlarder.render.style import style_of_output
 
         print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output()), end="")
     return 0 if answer.adapted.holds else 3

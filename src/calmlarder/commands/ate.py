@@ -9,14 +9,14 @@ from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.commands.stored import settled_at
-from calmlarder.export.logged import eaten_line, eaten_object
+from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.own import LONGEST_NAME, person_named
 from calmlarder.larder.box import box_named
 from calmlarder.larder.reading import LarderReader
-from calmlarder.ledger.told import box_eaten, eaten_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.amounts import Sureness
-from calmlarder.sitting.eaten import Eaten
-from calmlarder.sitting.own import LONGEST_NAME, person_named
+from calmlarder.render.logged import eaten_line, eaten_object
 from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
@@ -35,7 +35,7 @@ def ate(options: argparse.Namespace) -> int:
         lots = lots_on_day(store, today, plain)
         boxed = box_named(text, [one.lot for one in lots], tables)
         if boxed is None:
-            entry = _read(text, at, who, today, plain, settled_at(options, plain).sureness)
+            entry = _read(text, at, who, today, plain, settled_at(options, plain).tolerance)
             kept = KeptEaten(log(store, entry), entry)
         else:
             entry = box_eaten(boxed, at, who, tables)
@@ -73,7 +73,7 @@ def person(given: str, option: str) -> str:
     return name
 
 
-def _read(text: str, at: datetime, who: str, today: date, tables: Tables, sure: Sureness) -> Eaten:
+def _read(text: str, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance) -> Eaten:
     lots, problems = clear(LarderReader(tables, today).read_all([text], "LINE"), "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])

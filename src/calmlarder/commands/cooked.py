@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.kitchen_table import day_of, food_named, tables_of
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.export.logged import eaten_line, eaten_object
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.logged import eaten_line, eaten_object
 from calmlarder.store.cooked import PROPOSED, Boxing, cook
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day

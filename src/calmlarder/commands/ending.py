@@ -10,11 +10,11 @@ from datetime import date
 
 from calmlarder.commands.ate import person
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.export.logged import eaten_line
+from calmlarder.history.eaten_up import Eaters, at_one_sitting
+from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.larder.lot import Lot
-from calmlarder.ledger.eaten_up import Eaters, at_one_sitting
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.eaten import EVERYONE, ME
+from calmlarder.render.logged import eaten_line
 from calmlarder.store.eaten import KeptEaten
 from calmlarder.store.larder import lots_on_day, with_kept_boxes
 from calmlarder.store.ledger import eat_up, end
@@ -76,7 +76,7 @@ def eaters_of(options: argparse.Namespace, lots: Sequence[Lot], home: Settled, t
         who = _named(options.who)
     elif any(at_one_sitting(lot, options.grams or lot.grams, home.people, tables) for lot in lots):
         who = (ME,) if home.people == 1 else _asked(lots, home.people)
-    return Eaters(who=who, at=at, people=home.people, sure=home.sureness, only_sittings=not options.who)
+    return Eaters(who=who, at=at, people=home.people, sure=home.tolerance, only_sittings=not options.who)
 
 
 def _named(given: Sequence[str]) -> tuple[str, ...]:

@@ -7,10 +7,10 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, get_args
 
+from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
@@ -18,7 +18,7 @@ from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS, Allergen, Diet
 
 if TYPE_CHECKING:
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.kitchen.equipment import Equipment
 
 DIETS = get_args(Diet)
@@ -83,7 +83,7 @@ def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     return tuple(known[word] for word in avoid)
 
 
-def sureness_of(options: argparse.Namespace) -> Sureness:
+def tolerance_of(options: argparse.Namespace) -> Tolerance:
     """How sure `--eye` and `--scale` are. Raises CannotGoOn for what cannot be."""
     problems = [
         Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
@@ -95,7 +95,7 @@ def sureness_of(options: argparse.Namespace) -> Sureness:
     ]
     if problems:
         raise CannotGoOn(problems)
-    return Sureness(eye_percent=options.eye, scale_grams=options.scale)
+    return Tolerance(eye_percent=options.eye, scale_grams=options.scale)
 
 
 def equipment_of(options: argparse.Namespace) -> "Equipment":
@@ -117,12 +117,12 @@ def equipment_of(options: argparse.Namespace) -> "Equipment":
     return Equipment(rings=options.rings, missing=tuple(known[word] for word in dict.fromkeys(missing)))
 
 
-def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "Wanted":
+def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "DinnerRequest":
     """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
 
-    from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
-    from calmlarder.sitting.profile import profile_named
+    from calmlarder.compose.request import PROTEIN_FLOOR_G, DinnerRequest
+    from calmlarder.intake.profile import profile_named
 
     values: dict[str, Any] = {
         "today": day_of(options),
@@ -137,7 +137,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         "disliked": tuple(food_named(text, "--dislike", tables).id for text in options.dislike),
         "lysine_mg": options.lysine,
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
-        "sureness": sureness_of(options),
+        "tolerance": tolerance_of(options),
         "equipment": equipment_of(options),
         "use_shared": options.use_shared,
         "count": options.count,
@@ -145,7 +145,7 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
         **more,
     }
     try:
-        return Wanted(**values)
+        return DinnerRequest(**values)
     except ValidationError as error:
         raise CannotGoOn(
             Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
@@ -156,9 +156,9 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "W
 
 def _that_can_be(name: str) -> str:
     """What to give in place of a number of the request that cannot be, from the bounds of its field."""
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
 
-    bounds = {type(one).__name__: one for one in Wanted.model_fields[name].metadata}
+    bounds = {type(one).__name__: one for one in DinnerRequest.model_fields[name].metadata}
     most = f"{bounds['Le'].le:g}"
     return (
         f"give a number above {bounds['Gt'].gt:g}, {most} at most"

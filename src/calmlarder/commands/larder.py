@@ -10,13 +10,13 @@ from typing import Any
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.write_out import write_out
-from calmlarder.export.logged import eaten_object
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.logged import eaten_object
 from calmlarder.store.eaten import KeptEaten
 from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
@@ -230,7 +230,7 @@ def _export(options: argparse.Namespace, store: Store, tables: Tables, today: da
 
 
 def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    from calmlarder.export.ics import calendar
+    from calmlarder.render.ics import calendar
 
     text = calendar(lots_on_day(store, today, tables), tables, datetime.now(UTC))
     if options.ics == "-":

@@ -4,11 +4,11 @@ import argparse
 import json
 
 from calmlarder.commands.kitchen_table import food_named, tables_of
-from calmlarder.commands.stored import sureness_at
-from calmlarder.export.cap_words import component_words
-from calmlarder.export.limit_text import limit_object, limit_text
-from calmlarder.sitting.limit import limit_of
-from calmlarder.sitting.profile import profile_named
+from calmlarder.commands.stored import tolerance_at
+from calmlarder.intake.limit import limit_of
+from calmlarder.intake.profile import profile_named
+from calmlarder.render.cap_words import component_words
+from calmlarder.render.limit_text import limit_object, limit_text
 
 
 def limit(options: argparse.Namespace) -> int:
@@ -24,7 +24,7 @@ def limit(options: argparse.Namespace) -> int:
         else:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
-    answer = limit_of(food, profile, tables, sureness_at(options, tables))
+    answer = limit_of(food, profile, tables, tolerance_at(options, tables))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:

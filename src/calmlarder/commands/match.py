@@ -5,10 +5,10 @@ import json
 from collections.abc import Iterator
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
-from calmlarder.export.match_json import match_object
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn
+from calmlarder.render.match_json import match_object
 
 
 def match(options: argparse.Namespace) -> int:

@@ -6,9 +6,9 @@ from decimal import Decimal
 from pathlib import Path
 
 from calmlarder.commands.kitchen_table import tables_of
-from calmlarder.export.food_text import food_text
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.food_text import food_text
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.mine import Part, made_food, write_made
 from calmlarder.tables.places import own_tables, table_folders

@@ -5,9 +5,9 @@ import re
 from datetime import datetime, time, timedelta
 
 from calmlarder.commands.kitchen_table import day_of
+from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.matching.dates import YEARS
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.zone import EVENING, this_minute
 
 SOON_MIN = 30  # what is eaten in a moment may be logged already; ours, no source
 _LAST = time(23, 59)

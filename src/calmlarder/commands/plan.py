@@ -58,8 +58,8 @@ def plan(options: argparse.Namespace) -> int:
 
     planned = _until_interrupted(work, stop)
 
-    from calmlarder.export.checked import plan_faults
-    from calmlarder.export.plan_json import plan_object
+    from calmlarder.render.checked import plan_faults
+    from calmlarder.render.plan_json import plan_object
 
     faults = plan_faults(planned.sittings, sittings, wanted, lots, folders_of(options))
     if faults:
@@ -67,8 +67,8 @@ def plan(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(plan_object(planned, sittings), ensure_ascii=False, indent=2))
     else:
-        from calmlarder.export.plan_text import plan_text
-        from calmlarder.export.style import style_of_output
+        from calmlarder.render.plan_text import plan_text
+        from calmlarder.render.style import style_of_output
 
         print(plan_text(planned, tables, style_of_output()), end="")
     return 3 if planned.status == "none" else 0

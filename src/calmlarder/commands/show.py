@@ -3,7 +3,7 @@
 import argparse
 
 from calmlarder.commands.kitchen_table import food_named, tables_of
-from calmlarder.export.food_text import food_text
+from calmlarder.render.food_text import food_text
 
 
 def show(options: argparse.Namespace) -> int:

@@ -5,11 +5,11 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from calmlarder.intake.own import MOST_HOURS, Own, own_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.own import MOST_HOURS, Own, own_of
 
 if TYPE_CHECKING:
-    from calmlarder.sitting.stacking import Stacking
+    from calmlarder.intake.stacking import Stacking
 
 
 def owns_given(options: argparse.Namespace) -> tuple[Own, ...]:
@@ -29,9 +29,9 @@ def owns_given(options: argparse.Namespace) -> tuple[Own, ...]:
 def stacking_of(options: argparse.Namespace, at: datetime) -> "Stacking":
     """How it counts at a moment. Raises CannotGoOn for hours that cannot be."""
     from calmlarder.commands.ate import person
-    from calmlarder.sitting.eaten import ME
-    from calmlarder.sitting.stacking import Stacking
-    from calmlarder.sitting.zone import offsets_at
+    from calmlarder.intake.eaten import ME
+    from calmlarder.intake.stacking import Stacking
+    from calmlarder.intake.zone import offsets_at
 
     if not 0 <= options.window <= MOST_HOURS:
         raise CannotGoOn([Problem(where="--window", what="cannot be", remedy=f"give hours from 0 to {MOST_HOURS}")])

@@ -5,10 +5,10 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any
 
-from calmlarder.commands.kitchen_table import sureness_of
+from calmlarder.commands.kitchen_table import tolerance_of
 from calmlarder.commands.stacking import owns_given
-from calmlarder.sitting.amounts import Sureness
-from calmlarder.sitting.own import laid_over
+from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.own import laid_over
 from calmlarder.store.home import FILE_NAME, home_folder
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
@@ -19,8 +19,8 @@ _AS_OPTION: Mapping[str, Callable[[Settled], Any]] = {
     "profile": lambda home: home.profile,
     "diet": lambda home: home.diet,
     "minutes": lambda home: home.minutes,
-    "eye": lambda home: home.sureness.eye_percent,
-    "scale": lambda home: home.sureness.scale_grams,
+    "eye": lambda home: home.tolerance.eye_percent,
+    "scale": lambda home: home.tolerance.scale_grams,
     "rings": lambda home: home.equipment.rings,
     "window": lambda home: home.window_hours,
     "fade": lambda home: home.fade,
@@ -36,12 +36,12 @@ def settled_at(options: argparse.Namespace, tables: Tables) -> Settled:
         return settled(store.settings(), tables)
 
 
-def sureness_at(options: argparse.Namespace, tables: Tables) -> Sureness:
+def tolerance_at(options: argparse.Namespace, tables: Tables) -> Tolerance:
     """How sure amounts are: as `--eye` and `--scale` say, else as settled at home. Raises CannotGoOn."""
-    home = settled_at(options, tables).sureness
+    home = settled_at(options, tables).tolerance
     options.eye = home.eye_percent if options.eye is None else options.eye
     options.scale = home.scale_grams if options.scale is None else options.scale
-    return sureness_of(options)
+    return tolerance_of(options)
 
 
 def fill_from_home(options: argparse.Namespace, tables: Tables) -> tuple[str, ...]:

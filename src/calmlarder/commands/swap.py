@@ -7,16 +7,16 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.swap import verify
 from calmlarder.commands.kitchen_table import allergens_of, at_fault, day_of, folders_of, food_named, tables_of
-from calmlarder.commands.stored import sureness_at
+from calmlarder.commands.stored import tolerance_at
+from calmlarder.intake.profile import profile_named
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.profile import profile_named
 from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
 from calmlarder.swaps.plate import Plate, plate_of
 from calmlarder.swaps.rank import substitutes
-from calmlarder.swaps.verify import verify
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
@@ -37,14 +37,14 @@ def swap(options: argparse.Namespace) -> int:
         profile=profile_named(options.profile, tables),
         diet=options.diet,
         avoid=allergens_of(options),
-        sure=sureness_at(options, tables),
+        sure=tolerance_at(options, tables),
         at_home=_at_home(options, tables),
         only_at_home=options.from_larder,
     )
     answer = substitutes(asked, tables, dish, plate.beside if plate else ())
 
-    from calmlarder.export.style import style_of_output
-    from calmlarder.export.swap_text import swap_object, swap_text
+    from calmlarder.render.style import style_of_output
+    from calmlarder.render.swap_text import swap_object, swap_text
 
     request: dict[str, Any] = {
         "profile": asked.profile.name,

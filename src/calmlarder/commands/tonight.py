@@ -21,7 +21,7 @@ from calmlarder.tables.places import shipped
 if TYPE_CHECKING:
     from calmlarder.compose.search import Progress
     from calmlarder.compose.solve import Plan
-    from calmlarder.export.checked import Shown
+    from calmlarder.render.checked import Shown
 
 
 def tonight(options: argparse.Namespace) -> int:
@@ -82,8 +82,8 @@ def _dinner(
 
     composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
 
-    from calmlarder.export.checked import faults_of
-    from calmlarder.export.json import tonight_object
+    from calmlarder.render.checked import faults_of
+    from calmlarder.render.json import tonight_object
 
     shown: list[Shown] = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest:
@@ -99,8 +99,8 @@ def _dinner(
         told = tonight_object(composed, wanted, readings) | {"from_settings": list(from_home)}
         print(json.dumps(told, ensure_ascii=False, indent=2))
     else:
-        from calmlarder.export.style import style_of_output
-        from calmlarder.export.text import tonight_text
+        from calmlarder.render.style import style_of_output
+        from calmlarder.render.text import tonight_text
 
         if from_home:
             words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."

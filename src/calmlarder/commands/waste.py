@@ -5,11 +5,11 @@ import json
 from pathlib import Path
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
-from calmlarder.export.style import style_of_output
-from calmlarder.export.waste_text import waste_object, waste_text
-from calmlarder.ledger import waste as sums
-from calmlarder.ledger.advice import advise
+from calmlarder.history import waste as sums
+from calmlarder.history.advice import advise
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.style import style_of_output
+from calmlarder.render.waste_text import waste_object, waste_text
 from calmlarder.store.home import home_folder
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store

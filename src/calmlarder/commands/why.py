@@ -21,9 +21,9 @@ def why(options: argparse.Namespace) -> int:
     wanted = wanted_of(options, tables, **eaten_before_of(options))
 
     from calmlarder.compose.why.why import why as ask
-    from calmlarder.export.checked import faults_of
-    from calmlarder.export.why_text import why_object, why_text
     from calmlarder.patterns.load import load_patterns
+    from calmlarder.render.checked import faults_of
+    from calmlarder.render.why_text import why_object, why_text
 
     *_, answer = ask(food, lots, wanted, load_patterns(shipped("recipes")), tables)
     other = answer.instead.dinner if answer.instead else None
@@ -34,7 +34,7 @@ def why(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(why_object(answer, wanted), ensure_ascii=False, indent=2))
     else:
-        from calmlarder.export.style import style_of_output
+        from calmlarder.render.style import style_of_output
 
         print(why_text(answer, wanted, style_of_output()), end="")
     return 0 if answer.tonight else 3

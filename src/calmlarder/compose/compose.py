@@ -13,13 +13,13 @@ from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Found, Progress, search
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
+from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.eaten import ME, Eaten
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -48,7 +48,7 @@ class Composed(BaseModel):
 
 def compose(
     lots: Sequence[Lot],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     progress: Progress | None = None,
@@ -58,7 +58,7 @@ def compose(
     start = time.monotonic()
     offered, excluded = offer(lots, wanted, tables)
 
-    def problems(request: Wanted) -> list[PatternProblem]:
+    def problems(request: DinnerRequest) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
@@ -98,7 +98,7 @@ def _eaten_words(entry: Eaten) -> str:
 
 def best_dinners(
     lots: Sequence[Lot],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     progress: Progress | None = None,
@@ -110,8 +110,8 @@ def best_dinners(
 
 
 def _in_time(
-    problems: Callable[[Wanted], list[PatternProblem]],
-    wanted: Wanted,
+    problems: Callable[[DinnerRequest], list[PatternProblem]],
+    wanted: DinnerRequest,
     tables: Tables,
     progress: Progress | None,
     stop: Stop | None,
@@ -152,14 +152,14 @@ def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:
 
 
 def pattern_problems(
-    lots: Sequence[Lot], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+    lots: Sequence[Lot], wanted: DinnerRequest, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
     """What the solver is given: one problem a pattern."""
     return _problems(offer(lots, wanted, tables)[0], wanted, patterns, tables)
 
 
 def _problems(
-    offered: Sequence[Offered], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+    offered: Sequence[Offered], wanted: DinnerRequest, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
     keeps = keeping_days(tables, [thing.food for thing in offered])
     return [pattern_problem(pattern, offered, wanted, keeps) for pattern in cookable(patterns, wanted)]

@@ -5,11 +5,11 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of, most_of
 from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.eaten import EVERYONE, ME, Eaten, Portion, loads_of, most_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 
@@ -27,7 +27,7 @@ def share_eaten(
     portions = []
     for use in dinner.uses:
         grams = weighed.get(use.food, use.grams)
-        most = grams if use.how == "box" else most_of(grams, grams, use.how == "weigh", dinner.sureness)
+        most = grams if use.how == "box" else most_of(grams, grams, use.how == "weigh", dinner.tolerance)
         portions.append(Portion(tables.food_by_id[use.food], grams / dinner.people, most / dinner.people))
     loads, unknown = loads_of(portions, tables)
     return Eaten(
@@ -69,7 +69,7 @@ def box_up(
     days, why = _keeps(dinner, pattern, tables)
     parts = tuple(
         MixturePart(
-            food=use.food, grams=grams, most_hundredths=dinner.sureness.worst_hundredths(grams, use.how == "weigh")
+            food=use.food, grams=grams, most_hundredths=dinner.tolerance.worst_hundredths(grams, use.how == "weigh")
         )
         for use in dinner.uses
         if (grams := weighed.get(use.food, use.grams)) > 0

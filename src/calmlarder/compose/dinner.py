@@ -7,16 +7,16 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.figures_told import not_measured, upper_ends
 from calmlarder.compose.problem import MAIN_ROLES
+from calmlarder.compose.provenance import not_measured, upper_ends
+from calmlarder.compose.request import Liked
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.compose.wanted import Liked
 from calmlarder.compose.weights import URGENT_DAYS
+from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.kitchen.steps import Filling, steps_of, title_of
 from calmlarder.kitchen.timeline import Timeline, timeline_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Slot
-from calmlarder.sitting.amounts import USUAL, Sureness
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
@@ -71,7 +71,7 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown; `sureness` is what its worst case reckons with."""
+    """A dinner for `people`, ready to be shown; `tolerance` is what its worst case reckons with."""
 
     title: str
     pattern: str
@@ -88,7 +88,7 @@ class Dinner(_Told):
     cautions: tuple[str, ...]
     contributions: tuple[Contribution, ...]
     unknown_nutrients: tuple[str, ...]
-    sureness: Sureness = USUAL
+    tolerance: Tolerance = USUAL
     sitting: Sitting = "dinner"
 
 
@@ -117,7 +117,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         unknown_nutrients=tuple(
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
         ),
-        sureness=plan.problem.wanted.sureness,
+        tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
     )
 
@@ -173,7 +173,7 @@ def _per_person(plan: Plan) -> PerPerson:
         fibre_g=nutrient("fibre_g"),
         loads_g={cap.key: _grams(sum(_plan_load(use, cap) for use in plan.uses), people) for cap in caps},
         worst_g={
-            cap.key: _grams(sum(_worst_load(use, cap, plan.problem.wanted.sureness) for use in plan.uses), people)
+            cap.key: _grams(sum(_worst_load(use, cap, plan.problem.wanted.tolerance) for use in plan.uses), people)
             for cap in caps
         },
         caps_g={cap.key: float(cap.grams) for cap in caps},
@@ -185,7 +185,7 @@ def _plan_load(use: Use, cap: Cap) -> int | Fraction:
     return use.option.offered.brings.planned(cap) * 100 * use.grams
 
 
-def _worst_load(use: Use, cap: Cap, sure: Sureness) -> int | Fraction:
+def _worst_load(use: Use, cap: Cap, sure: Tolerance) -> int | Fraction:
     hundredths = 100 * use.grams if use.option.boxed else sure.worst_hundredths(use.grams, use.weighed)
     return use.option.offered.brings.at_worst(cap) * hundredths
 

@@ -7,11 +7,11 @@ from typing import NamedTuple
 
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import cap_milligrams
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.sitting.profile import cap_milligrams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Kind, Role
@@ -41,7 +41,7 @@ class Market:
     about a food is worked out once, and only for foods that some slot looks at.
     """
 
-    def __init__(self, wanted: Wanted, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
+    def __init__(self, wanted: DinnerRequest, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
         """`but` holds the lines of lots that stand in the larder already."""
         self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
         names = Counter(row.food for row in tables.names)
@@ -119,7 +119,7 @@ class Market:
             for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
                 figure = thing.brings.held(cap)
                 if figure:
-                    margin = wanted.sureness.by_eye if cap.holds == "worst" else 100
+                    margin = wanted.tolerance.by_eye if cap.holds == "worst" else 100
                     most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
             self._fits[ware.number] = most
         return self._fits[ware.number]

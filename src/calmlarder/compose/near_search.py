@@ -14,12 +14,12 @@ from calmlarder.compose.least_given import least_given, missing
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem, pattern_problem, with_more
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.tight import tightened
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.tighten_amounts import tightened
 from calmlarder.compose.weights import PERSON_FEWER, POINT
 from calmlarder.patterns.pattern import Pattern
 
@@ -50,7 +50,7 @@ class NearSearch:
         self,
         own: Sequence[Offered],
         market: Market,
-        wanted: Wanted,
+        wanted: DinnerRequest,
         patterns: Sequence[Pattern],
         keeps: Mapping[str, int | None],
     ) -> None:

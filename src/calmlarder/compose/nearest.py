@@ -9,10 +9,11 @@ from collections.abc import Mapping, Sequence
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
-from calmlarder.compose.gives import Give, gives_of, price_of
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, offer
+from calmlarder.compose.relaxations import Give, gives_of, price_of
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
@@ -24,7 +25,6 @@ from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.search import RULES
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -54,7 +54,7 @@ def giving_rules(minutes: int | None) -> tuple[Rule, ...]:
 
 def nearest(
     lots: Sequence[Lot],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     keeps: Mapping[str, int | None],
@@ -91,7 +91,7 @@ def nearest(
 
 def near_search(
     lots: Sequence[Lot],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     keeps: Mapping[str, int | None],
@@ -101,7 +101,7 @@ def near_search(
     return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeps)
 
 
-def _with_owners(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[Offered, ...]:
+def _with_owners(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[Offered, ...]:
     """What may be cooked, with what would have to be asked for."""
     offered, _ = offer(lots, wanted.model_copy(update={"use_shared": True}), tables)
     if wanted.use_shared:

@@ -6,21 +6,21 @@ from datetime import datetime
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.search import RULES, search
-from calmlarder.compose.wanted import Wanted
+from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.equipment import USUAL
-from calmlarder.sitting.cap_words import CAP_WORDS
 
 _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein", "a protein food"),
          ("vegetable", "a vegetable"))  # fmt: skip
 
-Rebuild = Callable[[Wanted], Sequence[PatternProblem]]
+Rebuild = Callable[[DinnerRequest], Sequence[PatternProblem]]
 
 
 def obstacles(
-    offered: Sequence[Offered], wanted: Wanted, rebuild: Rebuild, seconds: float, kept: Sequence[str] = ()
+    offered: Sequence[Offered], wanted: DinnerRequest, rebuild: Rebuild, seconds: float, kept: Sequence[str] = ()
 ) -> tuple[str, ...]:
     """Sentences that say which limit alone, let go, would allow a dinner; else what is missing.
 
@@ -41,7 +41,7 @@ def obstacles(
     return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
 
 
-def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | None:
+def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datetime | None:
     """The first moment at which enough of what was eaten before no longer counts, if that lets a dinner fit."""
     end = time.monotonic() + seconds
     for until in sorted({one.until for one in wanted.counted}):
@@ -53,9 +53,9 @@ def fits_after(wanted: Wanted, rebuild: Rebuild, seconds: float) -> datetime | N
 
 
 def _relaxations(
-    wanted: Wanted, rebuild: Rebuild, kept: Sequence[str], names: Mapping[str, str]
+    wanted: DinnerRequest, rebuild: Rebuild, kept: Sequence[str], names: Mapping[str, str]
 ) -> list[tuple[str, Callable[[float], bool]]]:
-    def possible(changed: Wanted) -> Callable[[float], bool]:
+    def possible(changed: DinnerRequest) -> Callable[[float], bool]:
         return _possible(changed, rebuild)
 
     no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
@@ -80,7 +80,7 @@ def _relaxations(
     return tests
 
 
-def _together(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
+def _together(wanted: DinnerRequest, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
     """Limits that no single one of lets go enough: a group's cap with the total it counts under; then all caps."""
     keys = [cap.key for cap in wanted.profile.sitting_caps]
     totals = {key for key in keys if key.startswith("total")}
@@ -96,7 +96,7 @@ def _together(wanted: Wanted, rebuild: Rebuild) -> list[tuple[str, Callable[[flo
     return tests
 
 
-def _possible(wanted: Wanted, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -> Callable[[float], bool]:
+def _possible(wanted: DinnerRequest, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -> Callable[[float], bool]:
     def test(end: float) -> bool:
         left = min(2.0, max(0.05, end - time.monotonic()))
         return bool(search(rebuild(wanted), 1, left, rules=rules).plans)
@@ -104,7 +104,7 @@ def _possible(wanted: Wanted, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -
     return test
 
 
-def _without_caps(wanted: Wanted, keys: set[str]) -> Wanted:
+def _without_caps(wanted: DinnerRequest, keys: set[str]) -> DinnerRequest:
     profile = wanted.profile.model_copy(
         update={
             "sitting_caps": tuple(cap for cap in wanted.profile.sitting_caps if cap.key not in keys),

@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
-from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import Brings, brings_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -22,7 +22,7 @@ class Offered(NamedTuple):
     rank: int
     lot: Lot
     food: Food
-    brings: Brings
+    brings: LoadProfile
     unit_grams: int
     gives: Literal["buy", "ask"] | None = None
 
@@ -34,7 +34,9 @@ class Excluded(NamedTuple):
     why: str
 
 
-def offer(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
+def offer(
+    lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables
+) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
     """Lots that may be cooked, in larder order, and the rest with the reason."""
     offered: list[Offered] = []
     excluded: list[Excluded] = []
@@ -47,7 +49,7 @@ def offer(lots: Sequence[Lot], wanted: Wanted, tables: Tables) -> tuple[tuple[Of
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
-        offered.append(Offered(index, rank, lot, food, brings_of(food, tables), unit_grams(food, tables)))
+        offered.append(Offered(index, rank, lot, food, load_profile_of(food, tables), unit_grams(food, tables)))
     return tuple(offered), tuple(excluded)
 
 
@@ -62,7 +64,7 @@ def unit_grams(food: Food, tables: Tables) -> int:
     return 5 if food.portion_g >= 40 else 1
 
 
-def _why_not(lot: Lot, food: Food, wanted: Wanted, tables: Tables) -> str | None:
+def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str | None:
     unfit = why_unfit(lot, wanted.use_shared)
     if unfit:
         return unfit

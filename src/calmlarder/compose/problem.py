@@ -8,10 +8,10 @@ from typing import NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import cap_milligrams
+from calmlarder.intake.stacking import room_mg
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.sitting.profile import cap_milligrams
-from calmlarder.sitting.stacking import room_mg
 from calmlarder.tables.rows import Cap
 from calmlarder.tables.vocabulary import Family
 
@@ -55,7 +55,7 @@ class PatternProblem(NamedTuple):
     """A pattern, its options, and the limits of one request."""
 
     pattern: Pattern
-    wanted: Wanted
+    wanted: DinnerRequest
     options: tuple[Option, ...]
     sitting_caps: tuple[Cap, ...]
     food_caps: tuple[Cap, ...]
@@ -77,7 +77,7 @@ class PatternProblem(NamedTuple):
 
 
 def pattern_problem(
-    pattern: Pattern, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
+    pattern: Pattern, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
     return PatternProblem(
@@ -105,7 +105,7 @@ def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mappin
 
 
 def _options(
-    pattern: Pattern, name: str, offered: Sequence[Offered], wanted: Wanted, keeps: Mapping[str, int | None]
+    pattern: Pattern, name: str, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
     for thing in offered:
@@ -115,11 +115,11 @@ def _options(
                 yield option
 
 
-def _in_time(slot: Slot, thing: Offered, wanted: Wanted) -> bool:
+def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
 
 
-def _option(name: str, slot: Slot, thing: Offered, wanted: Wanted, keeps: int | None) -> Option | None:
+def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps: int | None) -> Option | None:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit

@@ -5,10 +5,10 @@ from typing import Literal, NamedTuple
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import MAIN_ROLES, Option, PatternProblem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.dislike import NotDisliked
@@ -71,7 +71,7 @@ def solve(
     problem: PatternProblem, rules: Sequence[Rule], better_than: int | None, seconds: float, stop: Stop | None = None
 ) -> Outcome:
     """The best dinner of one pattern that keeps the rules and scores above `better_than`."""
-    draft = Draft(problem)
+    draft = DishVariables(problem)
     for rule in rules:
         rule.post(draft)
     terms = [term for wish in WISHES for term in wish.terms(draft)] + draft.given
@@ -110,7 +110,7 @@ def solver_of(seconds: float, stop: Stop | None) -> cp_model.CpSolver:
     return solver
 
 
-def plan_of(draft: Draft, solver: cp_model.CpSolver, score: int) -> Plan:
+def plan_of(draft: DishVariables, solver: cp_model.CpSolver, score: int) -> Plan:
     """The dinner of a draft as it was solved."""
     uses = []
     for number, option in enumerate(draft.problem.options):

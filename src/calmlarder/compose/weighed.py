@@ -6,9 +6,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.sitting.groups import brings_of
-from calmlarder.sitting.profile import Profile
-from calmlarder.sitting.stacking import Counted, room_mg
+from calmlarder.intake.groups import load_profile_of
+from calmlarder.intake.profile import Profile
+from calmlarder.intake.stacking import Counted, room_mg
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
@@ -38,8 +38,8 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
     mine: dict[str, tuple[int | Fraction, int]] = {}
     for use in dinner.uses:
         grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
-        figure = brings_of(tables.food_by_id[use.food], tables).held(cap)
-        most = 100 * grams if use.how == "box" else dinner.sureness.worst_hundredths(grams, use.how == "weigh")
+        figure = load_profile_of(tables.food_by_id[use.food], tables).held(cap)
+        most = 100 * grams if use.how == "box" else dinner.tolerance.worst_hundredths(grams, use.how == "weigh")
         total += figure * (most if cap.holds == "worst" else 100 * grams)
         if use.how == "weigh" and figure:
             mine[use.food] = (figure, grams)

@@ -8,7 +8,7 @@ from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.market import Market
 from calmlarder.compose.problem import pattern_problem, with_more
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, Dish, House, plain, suits, wanted_at
+from calmlarder.plan.columns import Column, Dish, PlanInstance, plain, suits, wanted_at
 from calmlarder.plan.improve import minutes_of
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.planned import ToBuy
@@ -21,7 +21,7 @@ _EFFORT = 0.5  # for one sitting, in the solver's own measure; ours
 
 
 def worth_buying(
-    house: House, dishes: Sequence[Dish], tables: Tables, end: float, stop: Stop, most: int = MOST_TO_BUY
+    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, end: float, stop: Stop, most: int = MOST_TO_BUY
 ) -> tuple[ToBuy, ...]:
     """At most `most` things, each worth more than its price in waste or in a sitting that would stay empty."""
     found: list[ToBuy] = []
@@ -59,7 +59,7 @@ def worth_buying(
     return tuple(found)
 
 
-def _saved(house: House, before: Sequence[Dish], after: Sequence[Dish]) -> str:
+def _saved(house: PlanInstance, before: Sequence[Dish], after: Sequence[Dish]) -> str:
     old, new = grams_left(house, _own(before)), grams_left(house, _own(after))
     saved = {
         shelf.food.name: old[shelf.place] - new[shelf.place]
@@ -81,7 +81,7 @@ def _own(dishes: Sequence[Dish]) -> list[Dish]:
     ]
 
 
-def _with_market(house: House, tables: Tables) -> House:
+def _with_market(house: PlanInstance, tables: Tables) -> PlanInstance:
     market = Market(house.wanted, tables, len(house.shelves))
     on_sale = [thing for ware in market.wares if (thing := market.offered(ware)) is not None]
     last = max((thing.place for thing in on_sale), default=-1)
@@ -93,7 +93,7 @@ def _with_market(house: House, tables: Tables) -> House:
     return house._replace(shelves=(*house.shelves, *moved), on_sale=len(moved))
 
 
-def _columns(house: House, number: int, others: Sequence[Dish], tables: Tables) -> list[Column]:
+def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: Tables) -> list[Column]:
     """Every dish of one sitting from what the other dishes leave, with the short list of what to buy for it.
 
     The short list is for slots that lack something: what is eaten elsewhere does not fill them.

@@ -7,20 +7,20 @@ from typing import NamedTuple
 from calmlarder.compose.compose import keeping_days
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
-from calmlarder.compose.wanted import Wanted
+from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.box import LEFTOVER_DAYS
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.shelf import Shelf, shelves_of
+from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
-from calmlarder.sitting.stacking import Stacking
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-_MOST_IN_A_POT = 12  # people one dish is cooked for, as in Wanted
+_MOST_IN_A_POT = 12  # people one dish is cooked for, as in DinnerRequest
 
 
 class Column(NamedTuple):
@@ -42,12 +42,12 @@ class Dish(NamedTuple):
     plan: Plan
 
 
-class House(NamedTuple):
+class PlanInstance(NamedTuple):
     """All a plan is made of."""
 
     sittings: tuple[PlannedSitting, ...]
-    shelves: tuple[Shelf, ...]
-    wanted: Wanted
+    shelves: tuple[StockItem, ...]
+    wanted: DinnerRequest
     stacking: Stacking
     columns: tuple[Column, ...]
     patterns: tuple[Pattern, ...]
@@ -87,10 +87,10 @@ class House(NamedTuple):
 def house_of(
     lots: Sequence[Lot],
     sittings: Sequence[PlannedSitting],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
-) -> House:
+) -> PlanInstance:
     """The sittings in the order of time, the lots over the days, and every dish that could be cooked."""
     ordered = tuple(sorted(sittings, key=lambda one: one.at))
     shelves = shelves_of(lots, wanted.today, wanted.use_shared, tables)
@@ -111,10 +111,10 @@ def house_of(
                     problem = pattern_problem(pattern, things, request, keeps)
                     if problem.fillable:
                         found.append(Column(len(found), covers, plain(problem), problem))
-    return House(ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything))
+    return PlanInstance(ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything))
 
 
-def wanted_at(one: PlannedSitting, wanted: Wanted, stacking: Stacking, first: bool) -> Wanted:
+def wanted_at(one: PlannedSitting, wanted: DinnerRequest, stacking: Stacking, first: bool) -> DinnerRequest:
     """The request of one sitting; what `--use` asks for is asked of the first."""
     return wanted.model_copy(
         update={
@@ -131,7 +131,9 @@ def wanted_at(one: PlannedSitting, wanted: Wanted, stacking: Stacking, first: bo
     )
 
 
-def _shared(sittings: Sequence[PlannedSitting], covers: tuple[int, ...], wanted: Wanted, stacking: Stacking) -> Wanted:
+def _shared(
+    sittings: Sequence[PlannedSitting], covers: tuple[int, ...], wanted: DinnerRequest, stacking: Stacking
+) -> DinnerRequest:
     """The request of a dish for the people of all sittings it covers, each with the highest floor of them."""
     ones = [sittings[number] for number in covers]
     request = wanted_at(ones[0], wanted, stacking, covers[0] == 0)
@@ -144,7 +146,7 @@ def _shared(sittings: Sequence[PlannedSitting], covers: tuple[int, ...], wanted:
     )
 
 
-def _offered(shelves: Sequence[Shelf], wanted: Wanted, today: date, tables: Tables) -> list[Offered]:
+def _offered(shelves: Sequence[StockItem], wanted: DinnerRequest, today: date, tables: Tables) -> list[Offered]:
     offered, _ = offer([shelf.on_day(wanted.today) for shelf in shelves], wanted, tables)
     return [thing for thing in offered if shelves[thing.place].usable(wanted.today, today)]
 
@@ -162,7 +164,7 @@ def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) 
             yield (first, later)
 
 
-def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: Wanted) -> bool:
+def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: DinnerRequest) -> bool:
     """Whether a dish is one for all the sittings, and the kitchen has the things for it.
 
     A packed lunch is eaten cold, so it must be a dish for the box.

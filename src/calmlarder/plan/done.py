@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 
+from calmlarder.intake.eaten import EVERYONE, ME, Eaten
 from calmlarder.larder.box import is_box
 from calmlarder.plan.sittings import USUAL_TIME, Key
-from calmlarder.sitting.eaten import EVERYONE, ME, Eaten
 
 
 def sittings_done(log: Iterable[Eaten], today: date) -> frozenset[Key]:

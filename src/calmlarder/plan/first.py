@@ -6,14 +6,14 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, Dish, House
+from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.opening import opened_on, too_near
 from calmlarder.plan.weights import APART_DAYS
 
 _FEW = 6  # patterns looked at before the others: ours
 
 
-def day_after_day(house: House, kept: Sequence[Dish], stop: Stop | None, seconds: float) -> tuple[Dish, ...]:
+def day_after_day(house: PlanInstance, kept: Sequence[Dish], stop: Stop | None, seconds: float) -> tuple[Dish, ...]:
     """A dish for each sitting from what the sittings before it left, urgent things first; `seconds` for each."""
     dishes = list(kept)
     for number in range(len(house.sittings)):
@@ -25,7 +25,7 @@ def day_after_day(house: House, kept: Sequence[Dish], stop: Stop | None, seconds
     return tuple(dishes)
 
 
-def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None, seconds: float) -> Dish | None:
+def _dish(house: PlanInstance, number: int, dishes: Sequence[Dish], stop: Stop | None, seconds: float) -> Dish | None:
     left = {shelf.place: shelf.units for shelf in house.shelves}
     for dish in dishes:
         for use in dish.plan.uses:
@@ -43,7 +43,7 @@ def _dish(house: House, number: int, dishes: Sequence[Dish], stop: Stop | None, 
     return None
 
 
-def _apart(house: House, column: Column, dishes: Sequence[Dish]) -> bool:
+def _apart(house: PlanInstance, column: Column, dishes: Sequence[Dish]) -> bool:
     day = house.sittings[column.covers[0]].day
     return not any(
         dish.column.problem.pattern.id == column.problem.pattern.id

@@ -11,13 +11,13 @@ from collections.abc import Sequence
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, House
+from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint
 
 _SECONDS = 0.5  # for one dish; what is then proven of it is its floor
 
 
-def floors_of(house: House, columns: Sequence[Column], end: float, stop: Stop) -> dict[int, int]:
+def floors_of(house: PlanInstance, columns: Sequence[Column], end: float, stop: Stop) -> dict[int, int]:
     """The floor of each dish that can be cooked, in ten-thousandths of a point, by its column's number."""
     floors: dict[int, int] = {}
     for column in columns:

@@ -5,7 +5,7 @@ from collections.abc import Collection, Iterator
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
 
-from calmlarder.compose.wanted import PROTEIN_FLOOR_G
+from calmlarder.compose.request import PROTEIN_FLOOR_G
 from calmlarder.matching.dates import parse_day
 from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
 from calmlarder.problems import CannotGoOn, Problem

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Sequence
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
-from calmlarder.plan.columns import Dish, House
+from calmlarder.plan.columns import Dish, PlanInstance
 from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import NEVER, Joint, Solved
 from calmlarder.plan.promising import promising
@@ -39,7 +39,7 @@ class Improver:
 
     def __init__(
         self,
-        house: House,
+        house: PlanInstance,
         kept: Sequence[Dish],
         tables: Tables,
         stop: Stop,

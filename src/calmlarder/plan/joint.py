@@ -7,13 +7,13 @@ from typing import Any, NamedTuple
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.search import RULES
 from calmlarder.compose.solve import WISHES, constant, plan_of, solver_of
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
-from calmlarder.plan.columns import Column, Dish, House
+from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.stacked import post_stacking
 from calmlarder.plan.weights import (
     APART_DAYS,
@@ -42,11 +42,11 @@ class Joint:
     """The model under construction. `posted` are drafts with the literal of their column."""
 
     def __init__(
-        self, house: House, columns: Sequence[Column], avoid: Avoid, floors: Mapping[int, int] | None = None
+        self, house: PlanInstance, columns: Sequence[Column], avoid: Avoid, floors: Mapping[int, int] | None = None
     ) -> None:
         self.house = house
         self.model = cp_model.CpModel()
-        self.posted: list[tuple[Column, Draft]] = []
+        self.posted: list[tuple[Column, DishVariables]] = []
         self.cost: list[Any] = []
         self.scores: list[Any] = []
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
@@ -62,7 +62,7 @@ class Joint:
 
     def _post(self, column: Column, avoid: Avoid) -> None:
         active = self.model.new_bool_var("")
-        draft = Draft(column.problem, self.model, active)
+        draft = DishVariables(column.problem, self.model, active)
         for rule in (*RULES, Another(avoid.get(column.number, ()))):
             rule.post(draft)
         for used in draft.used:
@@ -102,7 +102,7 @@ class Joint:
     def _stock(self) -> None:
         """What is used of a lot is there; what is left counts as waste by its last day, or its last once opened."""
         house = self.house
-        uses: dict[int, list[tuple[Column, Draft, int]]] = {}
+        uses: dict[int, list[tuple[Column, DishVariables, int]]] = {}
         for column, draft in self.posted:
             for number, option in enumerate(column.problem.options):
                 uses.setdefault(option.offered.place, []).append((column, draft, number))
@@ -135,7 +135,9 @@ class Joint:
             self.model.add(over >= left - reach)
             self.cost.append(more * over)
 
-    def _opening(self, place: int, used: Sequence[tuple[Column, Draft, int]], left: Any, one_percent: int) -> None:
+    def _opening(
+        self, place: int, used: Sequence[tuple[Column, DishVariables, int]], left: Any, one_percent: int
+    ) -> None:
         """Once opened it is used within its days; what is then left may count for more."""
         house, shelf = self.house, self.house.shelves[place]
         assert shelf.opened_days is not None
@@ -190,7 +192,7 @@ class Joint:
                 self.model.add_hint(variable, value)
             self.model.add_hint(draft.active, 1)
 
-    def _values(self, dish: Dish) -> list[tuple[Draft, list[tuple[Any, int]]]]:
+    def _values(self, dish: Dish) -> list[tuple[DishVariables, list[tuple[Any, int]]]]:
         found = []
         for column, draft in self.posted:
             if column.number == dish.column.number:

@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from calmlarder.plan.columns import Dish, House
+from calmlarder.plan.columns import Dish, PlanInstance
 
 
-def opened_on(house: House, dishes: Iterable[Dish], place: int) -> list[date]:
+def opened_on(house: PlanInstance, dishes: Iterable[Dish], place: int) -> list[date]:
     """Days on which a lot is taken from."""
     return [
         house.sittings[dish.column.covers[0]].day
@@ -15,7 +15,7 @@ def opened_on(house: House, dishes: Iterable[Dish], place: int) -> list[date]:
     ]
 
 
-def too_near(house: House, days: Sequence[date], place: int, day: date) -> bool:
+def too_near(house: PlanInstance, days: Sequence[date], place: int, day: date) -> bool:
     """Whether taking from it on a day lies too long after its opening, or opens it too early for a later use."""
     keeps = house.shelves[place].opened_days
     return keeps is not None and any(abs((day - other).days) > keeps for other in days)

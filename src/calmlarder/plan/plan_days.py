@@ -8,14 +8,14 @@ from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.buying import worth_buying
-from calmlarder.plan.columns import Dish, House, house_of, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, house_of, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
@@ -36,7 +36,7 @@ Progress = Callable[[PlanSoFar], None]
 def plan_days(
     lots: Sequence[Lot],
     sittings: Sequence[PlannedSitting],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     seconds: float = 10.0,
@@ -104,7 +104,7 @@ def plan_days(
     )
 
 
-def _own(house: House, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
+def _own(house: PlanInstance, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
     """Pinned dishes of an earlier run, on the columns of this one; what can no longer be is let go."""
     found = []
     for dish in pinned:
@@ -127,7 +127,7 @@ def _so_far(improver: Improver, tables: Tables) -> PlanSoFar:
 
 
 def _told(
-    house: House, dishes: Sequence[Dish], tables: Tables, why_empty: Callable[[int], str]
+    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, why_empty: Callable[[int], str]
 ) -> tuple[SittingPlanned, ...]:
     found = []
     by_sitting = {number: dish for dish in dishes for number in dish.column.covers}
@@ -149,13 +149,15 @@ def _told(
     return tuple(found)
 
 
-def _why_empty(house: House, number: int, patterns: Sequence[Pattern], tables: Tables, end: float, stop: Stop) -> str:
+def _why_empty(
+    house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, end: float, stop: Stop
+) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
     wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
     lots = [shelf.on_day(one.day) for shelf in house.shelves]
 
-    def problems(changed: Wanted) -> list[PatternProblem]:
+    def problems(changed: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(lots, changed, patterns, tables)
 
     left = min(_WHY_SECONDS, end - time.monotonic())

@@ -9,13 +9,13 @@ from heapq import nlargest
 
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.solve import upper_bound
-from calmlarder.plan.columns import Column, Dish, House
+from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.weights import WASTED_PORTION
 
 _FEW, _FEW_SHARED = 5, 1  # of each sitting; of each two that share a dish: ours
 
 
-def promising(house: House, columns: Sequence[Column], stay: Sequence[Dish]) -> list[Column]:
+def promising(house: PlanInstance, columns: Sequence[Column], stay: Sequence[Dish]) -> list[Column]:
     """The few best of each sitting, or two, that the columns cover."""
     left = {shelf.place: shelf.units for shelf in house.shelves}
     for dish in stay:
@@ -34,7 +34,7 @@ def promising(house: House, columns: Sequence[Column], stay: Sequence[Dish]) -> 
     ]
 
 
-def _priced(column: Column, house: House, left: dict[int, int]) -> PatternProblem:
+def _priced(column: Column, house: PlanInstance, left: dict[int, int]) -> PatternProblem:
     """The problem with what is left of each lot, and the waste that a portion of it saves as its points."""
     options = []
     for option in column.problem.options:

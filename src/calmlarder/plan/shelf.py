@@ -22,7 +22,7 @@ _PACKED_KINDS = frozenset({
 _TINS = frozenset({"canned", "canned drained"})
 
 
-class Shelf(NamedTuple):
+class StockItem(NamedTuple):
     """A lot, numbered as in the larder. `units` of `unit` grams are dealt out; less than one is no waste.
 
     `day` is the last day by its nearest date, `safety_day` the last on which it may be eaten at all, `opened_days`
@@ -75,17 +75,17 @@ class Shelf(NamedTuple):
         return self.lot.model_copy(update={"days_left": (self.day - on).days, "safety": self.day == self.safety_day})
 
 
-def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Tables) -> tuple[Shelf, ...]:
+def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Tables) -> tuple[StockItem, ...]:
     """Every lot of the larder, in its order."""
     return tuple(_shelf(place, lot, today, use_shared, tables) for place, lot in enumerate(lots))
 
 
-def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> Shelf:
+def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> StockItem:
     food = tables.food_by_id[lot.food]
     unit = unit_grams(food, tables)
     day, safety_day = _days(lot, food, today, tables)
     keeps = tables.keeping_of(food, "fridge", "whole")
-    return Shelf(
+    return StockItem(
         place=place,
         lot=lot,
         food=food,

@@ -5,16 +5,16 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
-from calmlarder.compose.draft import Draft, Term
-from calmlarder.plan.columns import Column, House
-from calmlarder.sitting.profile import cap_milligrams
-from calmlarder.sitting.stacking import held_by, still_counted
+from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.intake.profile import cap_milligrams
+from calmlarder.intake.stacking import held_by, still_counted
+from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.tables.rows import Cap
 
 _ROUNDING_MG = 1  # the log rounds each load up to a microgram: so much room is left for it
 
 
-def post_stacking(model: Any, house: House, posted: Sequence[tuple[Column, Draft]]) -> None:
+def post_stacking(model: Any, house: PlanInstance, posted: Sequence[tuple[Column, DishVariables]]) -> None:
     """Each person's share of both, under each sitting cap, beside what the log still holds of them."""
     for later, one in enumerate(house.sittings):
         how = house.stacking.model_copy(update={"at": one.at})
@@ -29,7 +29,7 @@ def post_stacking(model: Any, house: House, posted: Sequence[tuple[Column, Draft
                 _post(model, cap, room, [(Fraction(1), later), *((share, number) for number, share in shares)], posted)
 
 
-def earlier_shares(house: House, later: int, who: str) -> Iterator[tuple[int, Fraction]]:
+def earlier_shares(house: PlanInstance, later: int, who: str) -> Iterator[tuple[int, Fraction]]:
     """Earlier sittings that still count at a later one for a person, and how much of them."""
     window = house.stacking.window_of(who)
     for number, one in enumerate(house.sittings[:later]):
@@ -40,7 +40,11 @@ def earlier_shares(house: House, later: int, who: str) -> Iterator[tuple[int, Fr
 
 
 def _post(
-    model: Any, cap: Cap, room: int, shares: Sequence[tuple[Fraction, int]], posted: Sequence[tuple[Column, Draft]]
+    model: Any,
+    cap: Cap,
+    room: int,
+    shares: Sequence[tuple[Fraction, int]],
+    posted: Sequence[tuple[Column, DishVariables]],
 ) -> None:
     parts: list[tuple[Fraction, list[Term]]] = []
     for share, sitting in shares:
@@ -55,7 +59,7 @@ def _post(
         model.add(load <= room * 10_000 * scale)
 
 
-def load_terms(draft: Draft, cap: Cap) -> list[Term]:
+def load_terms(draft: DishVariables, cap: Cap) -> list[Term]:
     """What a whole dish brings under a cap, in ten-thousandths of a milligram."""
     terms: list[Term] = []
     for number, option in enumerate(draft.problem.options):

@@ -6,15 +6,15 @@ from datetime import date
 from calmlarder.compose.offer import offer
 from calmlarder.larder.freezing import ToFreeze, freeze_today
 from calmlarder.larder.lot import CRUMB_GRAMS
-from calmlarder.plan.columns import Dish, House, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, wanted_at
 from calmlarder.plan.opening import opened_on
 from calmlarder.plan.planned import Wasted
-from calmlarder.plan.shelf import Shelf
+from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.weights import WASTED_PORTION
 from calmlarder.tables.book import Tables
 
 
-def grams_left(house: House, dishes: Sequence[Dish]) -> dict[int, float]:
+def grams_left(house: PlanInstance, dishes: Sequence[Dish]) -> dict[int, float]:
     """G of each lot that no dish uses."""
     left = {shelf.place: shelf.lot.grams for shelf in house.shelves}
     for dish in dishes:
@@ -23,7 +23,7 @@ def grams_left(house: House, dishes: Sequence[Dish]) -> dict[int, float]:
     return left
 
 
-def grams_worth(house: House, left: Mapping[int, float], points: float) -> float:
+def grams_worth(house: PlanInstance, left: Mapping[int, float], points: float) -> float:
     """G of what is left that weigh so many points as waste, the lots with most grams to a point first.
 
     What a gap means in food, if all of it were waste: no more can be saved than is left.
@@ -40,7 +40,7 @@ def grams_worth(house: House, left: Mapping[int, float], points: float) -> float
     return round(grams)
 
 
-def to_freeze(house: House, left: Mapping[int, float], tables: Tables) -> tuple[ToFreeze, ...]:
+def to_freeze(house: PlanInstance, left: Mapping[int, float], tables: Tables) -> tuple[ToFreeze, ...]:
     """What is not reached by its last day within the plan, may be frozen, and is still good today."""
     rest = [shelf.lot.model_copy(update={"grams": left[shelf.place]}) for shelf in house.shelves]
     usable = [lot for lot, shelf in zip(rest, house.shelves, strict=True) if shelf.countable]
@@ -48,7 +48,7 @@ def to_freeze(house: House, left: Mapping[int, float], tables: Tables) -> tuple[
 
 
 def unreached(
-    house: House, dishes: Sequence[Dish], left: Mapping[int, float], freezing: Sequence[ToFreeze], tables: Tables
+    house: PlanInstance, dishes: Sequence[Dish], left: Mapping[int, float], freezing: Sequence[ToFreeze], tables: Tables
 ) -> tuple[Wasted, ...]:
     """Lots of which something is left after their last day, the most portions first."""
     frozen = {one.line for one in freezing}
@@ -74,7 +74,7 @@ def unreached(
     return tuple(one for _, one in sorted(found, key=lambda pair: -pair[0]))
 
 
-def _last_day(house: House, dishes: Sequence[Dish], shelf: Shelf) -> date | None:
+def _last_day(house: PlanInstance, dishes: Sequence[Dish], shelf: StockItem) -> date | None:
     """By its dates, or by when the plan opens it."""
     days = [max(shelf.day, house.today)] if shelf.day is not None else []
     opened = opened_on(house, dishes, shelf.place)

@@ -4,11 +4,11 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import NamedTuple
 
+from calmlarder.history.ended import Logged
+from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
-from calmlarder.ledger.ended import Logged
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.eaten import content_of
 from calmlarder.store.larder import KeptLot, kept, used_up
 from calmlarder.store.ledger import dinner_took

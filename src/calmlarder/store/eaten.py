@@ -3,8 +3,8 @@
 from datetime import date, datetime, timedelta
 from typing import Any, NamedTuple
 
-from calmlarder.sitting.eaten import Eaten
-from calmlarder.sitting.zone import FURTHEST, offsets_at
+from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.zone import FURTHEST, offsets_at
 from calmlarder.store.store import Store
 
 

@@ -5,11 +5,11 @@ from datetime import date, datetime, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.compose.weights import URGENT_DAYS
-from calmlarder.ledger.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
-from calmlarder.ledger.ended import Ended, Logged
-from calmlarder.ledger.felt import Felt
+from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
+from calmlarder.history.ended import Ended, Logged
+from calmlarder.history.felt import Felt
+from calmlarder.intake.eaten import Eaten
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.sitting.eaten import Eaten
 from calmlarder.store.eaten import KeptEaten, content_of
 from calmlarder.store.larder import KeptLot, smaller
 from calmlarder.store.store import Store

@@ -5,10 +5,10 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
+from calmlarder.intake.own import MOST_HOURS, Own, owns_of
+from calmlarder.intake.stacking import WINDOW_HOURS
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
-from calmlarder.sitting.amounts import EYE_PERCENT, SCALE_GRAMS, Sureness
-from calmlarder.sitting.own import MOST_HOURS, Own, owns_of
-from calmlarder.sitting.stacking import WINDOW_HOURS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
@@ -40,7 +40,7 @@ class Settled(BaseModel):
     avoid: tuple[Allergen, ...]
     never: tuple[str, ...]
     disliked: tuple[str, ...]
-    sureness: Sureness
+    tolerance: Tolerance
     equipment: Equipment
     window_hours: float
     fade: bool
@@ -80,7 +80,7 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         avoid=words("avoid", ALLERGENS),
         never=words("never", tables.food_by_id),
         disliked=words("dislike", tables.food_by_id),
-        sureness=Sureness(eye_percent=number("eye"), scale_grams=number("scale")),
+        tolerance=Tolerance(eye_percent=number("eye"), scale_grams=number("scale")),
         equipment=Equipment(rings=number("rings"), missing=words("missing", THINGS)),
         window_hours=float(number("window")),
         fade=word("fade", ("yes", "no"), "no") == "yes",

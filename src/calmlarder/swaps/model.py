@@ -6,9 +6,9 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from calmlarder.sitting.amounts import USUAL, Sureness
-from calmlarder.sitting.load import Serving
-from calmlarder.sitting.profile import Profile
+from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.load import Serving
+from calmlarder.intake.profile import Profile
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Allergen, Diet, Group
 
@@ -25,7 +25,7 @@ class Asked(BaseModel):
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
-    sure: Sureness = USUAL
+    sure: Tolerance = USUAL
     at_home: Mapping[str, float] = {}
     only_at_home: bool = False
 

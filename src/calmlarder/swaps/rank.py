@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
-from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import food_figures
-from calmlarder.sitting.load import Held, Serving, held_by, loads_by_group
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import food_figures
+from calmlarder.intake.load import Held, Serving, held_by, loads_by_group
 from calmlarder.swaps.computed import computed
 from calmlarder.swaps.dish import Dish, families_of, stands
 from calmlarder.swaps.listed import listed

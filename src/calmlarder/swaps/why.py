@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from calmlarder.sitting.load import Held, Serving, held_by
+from calmlarder.intake.load import Held, Serving, held_by
 from calmlarder.swaps.model import Asked, told_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Group

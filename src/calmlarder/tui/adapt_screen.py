@@ -18,7 +18,7 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
-    from calmlarder.export.adapting import Answer
+    from calmlarder.render.adapting import Answer
 
 _MARGIN = 4  # columns for padding and the scroll bar
 _OVER = "write over it"
@@ -82,12 +82,12 @@ class AdaptScreen(Screen[None]):
         from calmlarder.adapt.adapt import MOST_SERVES
         from calmlarder.adapt.model import Eaters
         from calmlarder.cookbook.read import read_recipe
-        from calmlarder.export.adapting import answer_for
+        from calmlarder.render.adapting import answer_for
 
         worker: Worker[None] = get_current_worker()
         kitchen, call = self._kitchen, self.app.call_from_thread
         held = call(kitchen.settled)
-        eaters = Eaters(profile=call(kitchen.profile), diet=held.diet, avoid=held.avoid, sure=held.sureness)
+        eaters = Eaters(profile=call(kitchen.profile), diet=held.diet, avoid=held.avoid, sure=held.tolerance)
         try:
             recipe = read_recipe(text)
             count = serves or recipe.serves
@@ -105,8 +105,8 @@ class AdaptScreen(Screen[None]):
         self.notify("\n".join(map(str, stop.problems)), severity="warning", timeout=8, markup=False)
 
     def _show(self, answer: "Answer") -> None:
-        from calmlarder.export.adapt_text import adapt_text
-        from calmlarder.export.style import Style
+        from calmlarder.render.adapt_text import adapt_text
+        from calmlarder.render.style import Style
 
         if answer.faults:
             self._changed = None

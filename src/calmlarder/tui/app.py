@@ -38,10 +38,10 @@ _SEEN_S = 30  # what is said when a day begins stays so long
 _LOADED_LATER = (
     "calmlarder.compose.compose",
     "calmlarder.plan.plan_days",
-    "calmlarder.plan.verify",
-    "calmlarder.export.checked",
-    "calmlarder.export.plan_text",
-    "calmlarder.export.plan_json",
+    "calmlarder.checks.plan",
+    "calmlarder.render.checked",
+    "calmlarder.render.plan_text",
+    "calmlarder.render.plan_json",
 )
 
 

@@ -19,7 +19,7 @@ from calmlarder.tui.under_way import AtStove, forget, remember
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.sitting.stacking import Counted
+    from calmlarder.intake.stacking import Counted
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _TICK_S = 5  # the timeline is in whole minutes
@@ -146,7 +146,7 @@ class CookScreen(Screen[bool]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
-        from calmlarder.export.cap_words import CAP_WORDS
+        from calmlarder.render.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)

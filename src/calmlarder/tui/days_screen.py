@@ -8,12 +8,12 @@ from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.widgets import Header, Static
 
-from calmlarder.export.days_text import days_text
-from calmlarder.export.style import Style
-from calmlarder.export.waste_text import waste_text
-from calmlarder.ledger.advice import advise
-from calmlarder.ledger.together import related
-from calmlarder.ledger.waste import waste
+from calmlarder.history.advice import advise
+from calmlarder.history.together import related
+from calmlarder.history.waste import waste
+from calmlarder.render.days_text import days_text
+from calmlarder.render.style import Style
+from calmlarder.render.waste_text import waste_text
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.compose.why.model import Why
     from calmlarder.larder.lot import Lot
 
@@ -21,9 +21,9 @@ class Held(NamedTuple):
     faults: tuple[str, ...]
 
 
-def held(composed: "Composed", wanted: "Wanted", lots: "Sequence[Lot]", folders: Sequence[Path]) -> Held:
+def held(composed: "Composed", wanted: "DinnerRequest", lots: "Sequence[Lot]", folders: Sequence[Path]) -> Held:
     """Each dinner is checked by itself; one that fails takes no other with it."""
-    from calmlarder.export.checked import faults_of
+    from calmlarder.render.checked import faults_of
 
     faults: list[str] = []
     dinners = []
@@ -39,9 +39,11 @@ def held(composed: "Composed", wanted: "Wanted", lots: "Sequence[Lot]", folders:
     return Held(composed.model_copy(update={"dinners": tuple(dinners), "nearest": nearest}), failed, tuple(faults))
 
 
-def why_faults(answer: "Why", wanted: "Wanted", lots: "Sequence[Lot]", folders: Sequence[Path]) -> tuple[str, ...]:
+def why_faults(
+    answer: "Why", wanted: "DinnerRequest", lots: "Sequence[Lot]", folders: Sequence[Path]
+) -> tuple[str, ...]:
     """What is wrong with tonight's dinner or with the one in its place, which has the food or is without it."""
-    from calmlarder.export.checked import faults_of
+    from calmlarder.render.checked import faults_of
 
     food = answer.food.id
     faults: list[str] = []

@@ -1,6 +1,6 @@
 """Help: the keys, a short tour, the cautions."""
 
-from calmlarder.export.caution import CAUTION
+from calmlarder.render.caution import CAUTION
 from calmlarder.tui.page import Page
 
 _TOUR = f"""\

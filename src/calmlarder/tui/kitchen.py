@@ -5,22 +5,22 @@ from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from calmlarder.history.days import Day, days_of
+from calmlarder.history.eaten_up import Eaters
+from calmlarder.history.ended import Ended
+from calmlarder.history.felt import Felt
+from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.intake.portion import nearest_cap
+from calmlarder.intake.profile import Profile, profile_named
+from calmlarder.intake.stacking import Stacking
+from calmlarder.intake.zone import EVENING, offsets_at, this_minute
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
-from calmlarder.ledger.days import Day, days_of
-from calmlarder.ledger.eaten_up import Eaters
-from calmlarder.ledger.ended import Ended
-from calmlarder.ledger.felt import Felt
-from calmlarder.ledger.told import box_eaten, eaten_of
-from calmlarder.sitting.eaten import ME, Eaten
-from calmlarder.sitting.portion import nearest_cap
-from calmlarder.sitting.profile import Profile, profile_named
-from calmlarder.sitting.stacking import Stacking
-from calmlarder.sitting.zone import EVENING, offsets_at, this_minute
 from calmlarder.store.cooked import Boxing, cook, eat_box
 from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
@@ -68,7 +68,7 @@ class Kitchen:
 
     def figures_of(self, food: str) -> str:
         """One food whole, with the sources of its figures in words."""
-        from calmlarder.export.food_text import food_text
+        from calmlarder.render.food_text import food_text
 
         return food_text(self.tables.food_by_id[food], self.tables)
 
@@ -144,7 +144,7 @@ class Kitchen:
 
     def entry_of(self, lot: Lot) -> Eaten:
         """What somebody says they ate, as an entry of my log."""
-        return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().sureness)
+        return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().tolerance)
 
     def ate(self, entry: Eaten) -> None:
         """What was eaten outside a planned sitting goes into my log."""

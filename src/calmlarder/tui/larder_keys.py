@@ -11,7 +11,7 @@ from calmlarder.tui.meaning import row_of
 from calmlarder.tui.told import told
 
 if TYPE_CHECKING:
-    from calmlarder.ledger.eaten_up import Eaters
+    from calmlarder.history.eaten_up import Eaters
     from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 

@@ -4,8 +4,8 @@ from collections.abc import Callable
 from functools import partial
 from typing import NamedTuple
 
+from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.reading import Reading
-from calmlarder.sitting.eaten import Eaten
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
 from calmlarder.tui.meaning import meaning

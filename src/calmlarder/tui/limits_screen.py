@@ -12,8 +12,8 @@ from textual.widget import Widget
 from textual.widgets import Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
+from calmlarder.intake.own import kept_owns, own_of
 from calmlarder.kitchen.equipment import THINGS
-from calmlarder.sitting.own import kept_owns, own_of
 from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
@@ -136,7 +136,7 @@ class LimitsScreen(Screen[None]):
                 self._kitchen.set(name, int(event.value))
 
     def _set_floor_by_weight(self, kilograms: str) -> None:
-        from calmlarder.compose.wanted import dinner_floor_by_weight
+        from calmlarder.compose.request import dinner_floor_by_weight
 
         if kilograms.isdecimal() and _LIGHTEST_KG <= int(kilograms) <= _HEAVIEST_KG:
             self.query_one("#protein_g", Input).value = str(dinner_floor_by_weight(int(kilograms)))

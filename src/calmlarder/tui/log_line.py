@@ -3,7 +3,7 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.ledger.felt import CALM, LONGEST_NOTE, WORST
+from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST
 
 _BEGINS = re.compile(r"(ate|feel)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
 _SCORE = re.compile(r"(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)

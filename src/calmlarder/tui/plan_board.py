@@ -71,9 +71,9 @@ class PlanBoard(Container):
         if self.outcome is None:
             return
         self.write_sittings(pins)
-        from calmlarder.export.plan_text import notes_text
-        from calmlarder.export.style import Style
         from calmlarder.plan.planned import Planned
+        from calmlarder.render.plan_text import notes_text
+        from calmlarder.render.style import Style
 
         place, plan = self.query_one("#notes", Static), self.outcome.plan
         style = Style(False, True, max(_NARROWEST, place.size.width))

@@ -6,8 +6,8 @@ from time import monotonic
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.wanted import Wanted
     from calmlarder.larder.lot import Lot
     from calmlarder.plan.columns import Dish
     from calmlarder.plan.planned import Planned, PlanSoFar
@@ -24,7 +24,7 @@ class Round(NamedTuple):
     number: int
     lots: "Sequence[Lot]"
     asked: "tuple[PlannedSitting, ...]"
-    wanted: "Wanted"
+    wanted: "DinnerRequest"
     tables: "Tables"
     folders: Sequence[Path]
     kept: "tuple[Dish, ...]"
@@ -42,9 +42,9 @@ class Outcome(NamedTuple):
 
 def work_on(one: Round, better: Callable[[Outcome], object], bound: Callable[[float], object]) -> Outcome:
     """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about."""
-    from calmlarder.export.checked import plan_faults
     from calmlarder.patterns.load import shipped_patterns
     from calmlarder.plan.plan_days import plan_days
+    from calmlarder.render.checked import plan_faults
 
     last: list[PlanSoFar] = []
     told_at = [float("-inf")]

@@ -13,7 +13,7 @@ from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
 
 _NARROWEST = 40
 
@@ -26,7 +26,7 @@ class PlannedDinner(Screen[bool]):
         Binding("escape", "leave", "Plan"),
     ]
 
-    def __init__(self, kitchen: Kitchen, heading: str, dinner: "Dinner", wanted: "Wanted", first: bool) -> None:
+    def __init__(self, kitchen: Kitchen, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._heading = heading
@@ -54,8 +54,8 @@ class PlannedDinner(Screen[bool]):
     def _write(self) -> None:
         if not self.is_mounted:
             return
-        from calmlarder.export.style import Style
-        from calmlarder.export.text import CAUTION, dinner_text, figures_text
+        from calmlarder.render.style import Style
+        from calmlarder.render.text import CAUTION, dinner_text, figures_text
 
         place = self.query_one("#planned", Static)
         style = Style(False, True, max(_NARROWEST, place.size.width))

@@ -6,7 +6,7 @@ from calmlarder.tables.vocabulary import Sitting
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
 
 SECONDS = 10  # the longest a screen lets the solver think
 
@@ -18,13 +18,13 @@ def request_of(
     use: tuple[str, ...] = (),
     without: tuple[str, ...] = (),
     **more: Any,
-) -> "Wanted":
+) -> "DinnerRequest":
     """The request of an evening; `more` holds fields of it that the cook chose. Reads the store: in its own thread.
 
     The protein floor that was set holds for dinners; other sittings keep their own. What must be in it is asked for
     on purpose, though it may be disliked.
     """
-    from calmlarder.compose.wanted import PROTEIN_FLOOR_G, Wanted
+    from calmlarder.compose.request import PROTEIN_FLOOR_G, DinnerRequest
 
     held = kitchen.settled()
     eat = held.people if people is None else people
@@ -40,11 +40,11 @@ def request_of(
         "use": use,
         "without": (*without, *(food for food in held.never if food not in use)),
         "disliked": tuple(food for food in held.disliked if food not in use),
-        "sureness": held.sureness,
+        "tolerance": held.tolerance,
         "equipment": held.equipment,
         "seconds": SECONDS,
         "eaten": kitchen.eaten(),
         "stacking": kitchen.stacking(eat),
         **more,
     }
-    return Wanted(**values)
+    return DinnerRequest(**values)

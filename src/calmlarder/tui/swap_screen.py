@@ -24,7 +24,7 @@ from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.wanted import Wanted
+    from calmlarder.compose.request import DinnerRequest
 
 _NARROWEST = 40
 
@@ -45,7 +45,7 @@ class SwapAsked(NamedTuple):
 
 
 def swap_asked(
-    kitchen: Kitchen, food_id: str, wanted: "Wanted | None" = None, dinner: "Dinner | None" = None
+    kitchen: Kitchen, food_id: str, wanted: "DinnerRequest | None" = None, dinner: "Dinner | None" = None
 ) -> SwapAsked:
     """What can stand in for a food of the larder, or for what a dinner takes of it in the place it has there."""
     food = kitchen.tables.food_by_id[food_id]
@@ -61,7 +61,7 @@ def swap_asked(
         profile=wanted.profile if wanted else kitchen.profile(),
         diet=wanted.diet if wanted else kitchen.settled().diet,
         avoid=wanted.avoid if wanted else kitchen.settled().avoid,
-        sure=wanted.sureness if wanted else kitchen.settled().sureness,
+        sure=wanted.tolerance if wanted else kitchen.settled().tolerance,
         at_home=_at_home(kitchen),
     )
     return SwapAsked(substitutes(asked, kitchen.tables, dish), kitchen.tables, dinner is not None)
@@ -125,8 +125,8 @@ class SwapScreen(Screen[Swapped | None]):
             self.call_after_refresh(self._tell, marked)
 
     def _tell(self, index: int) -> None:
-        from calmlarder.export.style import Style
-        from calmlarder.export.swap_text import substitute_text
+        from calmlarder.render.style import Style
+        from calmlarder.render.swap_text import substitute_text
 
         place = self.query_one("#swap", Static)
         style = Style(False, True, max(_NARROWEST, place.size.width))

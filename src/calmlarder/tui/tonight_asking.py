@@ -13,7 +13,7 @@ from calmlarder.tui.request import request_of
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
-    from calmlarder.compose.wanted import Liked, Wanted
+    from calmlarder.compose.request import DinnerRequest, Liked
     from calmlarder.tui.swap_screen import Swapped
 
 MOST_DINNERS = 9  # of one evening, one after the other
@@ -35,10 +35,10 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
-        self._wanted: Wanted | None = None
+        self._wanted: DinnerRequest | None = None
 
-    def _request(self) -> "Wanted":
-        from calmlarder.sitting.profile import profile_named
+    def _request(self) -> "DinnerRequest":
+        from calmlarder.intake.profile import profile_named
 
         return request_of(
             self._kitchen,

@@ -18,9 +18,9 @@ from calmlarder.tui.tonight_asking import MOST_DINNERS, AsksOfDinner
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.wanted import Wanted
 
 _NARROWEST = 40
 _ROOM_BESIDE = 114  # columns from which they stand beside the method
@@ -96,8 +96,8 @@ class TonightScreen(AsksOfDinner):
         """In a thread of its own; the solver is loaded here, after the first paint."""
         from calmlarder.compose.compose import compose
         from calmlarder.compose.dinner import dinner_of
-        from calmlarder.export.checked import faults_of
         from calmlarder.patterns.load import shipped_patterns
+        from calmlarder.render.checked import faults_of
 
         worker: Worker[None] = get_current_worker()
         if worker.is_cancelled:
@@ -121,7 +121,7 @@ class TonightScreen(AsksOfDinner):
         amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
         self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
 
-    def _show(self, answer: Held, wanted: "Wanted") -> None:
+    def _show(self, answer: Held, wanted: "DinnerRequest") -> None:
         composed, self._failed, self._faults = answer
         self._composed, self._wanted = composed, wanted
         self._place = min(self._place, max(0, len(composed.dinners) - 1))
@@ -138,8 +138,8 @@ class TonightScreen(AsksOfDinner):
         if self._composed is None or self._wanted is None:
             return
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
-        from calmlarder.export.style import Style
-        from calmlarder.export.text import figures_text, tonight_text
+        from calmlarder.render.style import Style
+        from calmlarder.render.text import figures_text, tonight_text
 
         composed = self._composed
         one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})

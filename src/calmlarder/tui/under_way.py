@@ -7,7 +7,7 @@ from calmlarder.store.store import Store
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.sitting.stacking import Counted
+    from calmlarder.intake.stacking import Counted
 
 _NOTE = "at the stove"
 _LONGEST = timedelta(days=1)  # what was begun before is not cooked any more: common practice, no source
@@ -54,7 +54,7 @@ def again(note: dict[str, Any]) -> AtStove | None:
     from pydantic import ValidationError
 
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.sitting.stacking import Counted
+    from calmlarder.intake.stacking import Counted
 
     try:
         counted = tuple(Counted.model_validate(one) for one in note["counted"])

@@ -2,8 +2,8 @@
 
 from typing import NamedTuple
 
-from calmlarder.ledger.eaten_up import Eaters, at_one_sitting, eaten_up
-from calmlarder.sitting.eaten import EVERYONE, ME
+from calmlarder.history.eaten_up import Eaters, at_one_sitting, eaten_up
+from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.store.larder import KeptLot
 from calmlarder.store.ledger import log_and_ledger
 from calmlarder.tui.kitchen import Kitchen
@@ -28,7 +28,7 @@ def answers(one: KeptLot, kitchen: Kitchen, grams: float | None = None) -> list[
         asked.insert(1, (EVERYONE,))
     found = []
     for who in asked:
-        eaters = Eaters(who=who, at=kitchen.now(), people=held.people, sure=held.sureness)
+        eaters = Eaters(who=who, at=kitchen.now(), people=held.people, sure=held.tolerance)
         each = eaters.shares(taken)[who[0]]
         new = sum(e.grams for e in eaten_up(one.lot, taken, eaters, kitchen.today, eaten, ends, kitchen.tables).entries)
         found.append(Answer(_words(who[0], each, new, held.people), eaters))

@@ -15,9 +15,9 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.wanted import Wanted
     from calmlarder.compose.why.model import Why
 
 _NARROWEST = 40
@@ -31,7 +31,7 @@ class WhyScreen(Screen[None]):
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen, food: str, wanted: "Wanted") -> None:
+    def __init__(self, kitchen: Kitchen, food: str, wanted: "DinnerRequest") -> None:
         super().__init__()
         self._kitchen = kitchen
         self._food = kitchen.tables.food_by_id[food]
@@ -102,8 +102,8 @@ class WhyScreen(Screen[None]):
     def _write(self) -> None:
         if self._answer is None or not self.is_mounted:
             return
-        from calmlarder.export.style import Style
-        from calmlarder.export.why_text import why_text
+        from calmlarder.render.style import Style
+        from calmlarder.render.why_text import why_text
 
         place = self.query_one("#why", Static)
         style = Style(False, True, max(_NARROWEST, place.size.width))

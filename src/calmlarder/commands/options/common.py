@@ -59,13 +59,13 @@ def profile(parser: Parser) -> None:
     )
 
 
-def sureness_at_home(parser: Parser) -> None:
+def tolerance_at_home(parser: Parser) -> None:
     """The same, as settled at home where it is not given."""
-    sureness(parser)
+    tolerance(parser)
     parser.set_defaults(eye=None, scale=None)
 
 
-def sureness(parser: Parser) -> None:
+def tolerance(parser: Parser) -> None:
     """How far amounts may come out above the plan."""
     parser.add_argument("--eye", type=int, default=30, metavar="PERCENT", help="how much more by eye (default 30)")
     parser.add_argument("--scale", type=int, default=2, metavar="GRAMS", help="how much more on a scale (default 2)")

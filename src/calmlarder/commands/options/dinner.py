@@ -64,7 +64,7 @@ def eating(parser: common.Parser) -> None:
     option("--use", action="append", default=[], metavar="FOOD", help="a food that must be in it; may be repeated")
     option("--dislike", action="append", default=[], metavar="FOOD", help="only where nothing else is as good")
     option("--lysine", type=int, default=0, metavar="MG", help="least lysine a person, mg (default: none asked)")
-    common.sureness(parser)
+    common.tolerance(parser)
     option("--rings", type=int, default=2, metavar="N", help="rings of the stove, 1 to 4 (default 2)")
     option("--no-equipment", metavar="A,B", help="what the kitchen lacks, such as oven,blender")
     option("--use-shared", action="store_true", help="use what belongs to others too")

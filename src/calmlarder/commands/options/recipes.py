@@ -15,7 +15,7 @@ def add(commands: common.Commands) -> None:
     adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one sitting")
     common.profile(adapt)
     common.eaters(adapt)
-    common.sureness_at_home(adapt)
+    common.tolerance_at_home(adapt)
     common.home(adapt)
     adapt.add_argument("--format", choices=FORMS, help="form of the changed recipe (default: as it came in)")
     common.tables(adapt)

@@ -2,11 +2,11 @@
 
 from typing import Protocol
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class Rule(Protocol):
     """Something that must hold of a dinner."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Add the rule to the model."""

@@ -2,13 +2,13 @@
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class Amounts:
     """Units lie between the least worth cooking and what there is; a lot stands in one slot at most."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Link used, units, weighed and finished."""
         model = draft.model
         slots_of: dict[tuple[int, int], list[cp_model.IntVar]] = {}

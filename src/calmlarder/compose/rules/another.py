@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class Another:
@@ -11,7 +11,7 @@ class Another:
     def __init__(self, earlier: Sequence[frozenset[tuple[int, int]]]) -> None:
         self._earlier = earlier
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Leave out at least two of the main lots of each earlier dinner, or as many as it has."""
         for lots in self._earlier:
             same = [draft.used[number] for number, option in enumerate(draft.problem.options) if option.key in lots]

@@ -1,12 +1,12 @@
 """What the cook asked for is in the dish."""
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class Asked:
     """At least one lot of each food given with `--use`."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Require each food."""
         for food in draft.problem.wanted.use:
             uses = [

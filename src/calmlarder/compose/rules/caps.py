@@ -1,7 +1,7 @@
 """Every fermentable group stays under its cap, for each food and for the sitting."""
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import load_rows
+from calmlarder.compose.variables import DishVariables
 
 
 class Caps:
@@ -10,7 +10,7 @@ class Caps:
     Left and right are in ten-thousandths of a milligram for the whole dish.
     """
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound every load that could reach its cap."""
         for cap, row, allowed in load_rows(draft.problem):
             terms_of = draft.worst_terms if cap.holds == "worst" else draft.planned_terms

@@ -1,14 +1,14 @@
 """Less in a slot than the pattern's least, at a price."""
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import PORTION
+from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import GIVES_AT_ALL, MOST_PORTION_SHORT, POINT, PORTION_SHORT
 
 
 class AmountsGive:
     """Slots as ever, but a slot that must be filled may hold less by a share of its least; each portion costs."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound each slot."""
         model, people, options = draft.model, draft.problem.wanted.people, draft.problem.options
         for name, slot in draft.problem.pattern.slots.items():

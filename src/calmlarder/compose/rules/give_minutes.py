@@ -1,7 +1,7 @@
 """More minutes, at a price."""
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import SERVING_MINUTES
+from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import GIVES_AT_ALL, MINUTE_LATE, POINT
 
 
@@ -11,7 +11,7 @@ class MinutesGive:
     def __init__(self, minutes: int | None) -> None:
         self._minutes = minutes
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound the delay from below; the timeline may make it longer."""
         if self._minutes is None:
             return

@@ -1,13 +1,13 @@
 """A little less protein, at a price."""
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import GIVES_AT_ALL, MOST_PROTEIN_SHORT, POINT, PROTEIN_SHORT
 
 
 class ProteinGives:
     """Protein of the whole dish in mg may be short of the floor by a share of it; each gram costs."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound protein and what it is short of from below."""
         wanted = draft.problem.wanted
         floor = round(wanted.protein_g * 1000) * wanted.people

@@ -1,12 +1,12 @@
 """Everybody gets enough lysine, where that is asked for."""
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class LysineFloor:
     """Lysine of the whole dish in hundredths of a mg, rounded down; unknown lysine counts as none."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound lysine from below."""
         wanted = draft.problem.wanted
         if not wanted.lysine_mg:

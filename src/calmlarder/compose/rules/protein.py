@@ -1,12 +1,12 @@
 """Everybody gets enough protein."""
 
-from calmlarder.compose.draft import Draft
+from calmlarder.compose.variables import DishVariables
 
 
 class ProteinFloor:
     """Protein of the whole dish in mg, each food rounded down; unknown protein counts as none."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound protein from below."""
         wanted = draft.problem.wanted
         floor = round(wanted.protein_g * 1000) * wanted.people

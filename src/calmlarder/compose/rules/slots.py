@@ -1,13 +1,13 @@
 """Every slot holds its number of lots and its portions."""
 
-from calmlarder.compose.draft import Draft
 from calmlarder.compose.problem import PORTION
+from calmlarder.compose.variables import DishVariables
 
 
 class Slots:
     """Items and portions for one person lie in the pattern's range; an empty slot holds nothing."""
 
-    def post(self, draft: Draft) -> None:
+    def post(self, draft: DishVariables) -> None:
         """Bound each slot."""
         model, people = draft.model, draft.problem.wanted.people
         for name, slot in draft.problem.pattern.slots.items():

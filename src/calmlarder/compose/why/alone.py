@@ -5,23 +5,23 @@ from fractions import Fraction
 
 from calmlarder.compose.offer import unit_grams
 from calmlarder.compose.problem import Option
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.why.model import AloneOver, PartThatFits
-from calmlarder.sitting.amounts import Sureness
-from calmlarder.sitting.eaters import allergens_met, suits_diet
-from calmlarder.sitting.groups import Brings, brings_of
-from calmlarder.sitting.limit import limit_of
-from calmlarder.sitting.profile import cap_milligrams
-from calmlarder.sitting.stacking import room_mg
+from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import LoadProfile, load_profile_of
+from calmlarder.intake.limit import limit_of
+from calmlarder.intake.profile import cap_milligrams
+from calmlarder.intake.stacking import room_mg
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap, Food
 
 _STEP = 10_000  # mg per 100 g times hundredths of a gram, to mg
 
 
-def alone_over(food: Food, wanted: Wanted, tables: Tables, options: Sequence[Option]) -> tuple[AloneOver, ...]:
+def alone_over(food: Food, wanted: DinnerRequest, tables: Tables, options: Sequence[Option]) -> tuple[AloneOver, ...]:
     """The caps that a usual portion on the scale passes, most of all first; one for each group and class."""
-    brings, sure = brings_of(food, tables), wanted.sureness
+    brings, sure = load_profile_of(food, tables), wanted.tolerance
     least = min((-(-option.least * option.unit // wanted.people) for option in options), default=None)
     grams = round(food.portion_g)
     found: dict[str, tuple[float, AloneOver]] = {}
@@ -43,7 +43,7 @@ def alone_over(food: Food, wanted: Wanted, tables: Tables, options: Sequence[Opt
     return tuple(over for _, over in sorted(found.values(), key=lambda pair: -pair[0]))
 
 
-def part_that_fits(food: Food, wanted: Wanted, tables: Tables) -> PartThatFits | None:
+def part_that_fits(food: Food, wanted: DinnerRequest, tables: Tables) -> PartThatFits | None:
     """The first part or form of the same thing that swaps.csv lists in its place and a usual deal of which fits.
 
     `leek` and `leek-green` are one thing; an oil with the taste of garlic is another.
@@ -60,16 +60,16 @@ def part_that_fits(food: Food, wanted: Wanted, tables: Tables) -> PartThatFits |
     return None
 
 
-def _caps(wanted: Wanted) -> list[tuple[Cap, int]]:
+def _caps(wanted: DinnerRequest) -> list[tuple[Cap, int]]:
     """Each cap with the mg of room under it; sitting caps first, since what was eaten before counts there."""
     sitting = [(cap, room_mg(wanted.counted, cap)) for cap in wanted.profile.sitting_caps]
     return [*sitting, *((cap, cap_milligrams(cap)) for cap in wanted.profile.food_caps)]
 
 
-def _load(brings: Brings, cap: Cap, grams: int, sure: Sureness, weighed: bool) -> int | Fraction:
+def _load(brings: LoadProfile, cap: Cap, grams: int, sure: Tolerance, weighed: bool) -> int | Fraction:
     return brings.held(cap) * (sure.worst_hundredths(grams, weighed) if cap.holds == "worst" else 100 * grams)
 
 
-def _most(brings: Brings, cap: Cap, room: int, most: int, sure: Sureness, weighed: bool) -> int:
+def _most(brings: LoadProfile, cap: Cap, room: int, most: int, sure: Tolerance, weighed: bool) -> int:
     fitting = (grams for grams in range(most, 0, -1) if _load(brings, cap, grams, sure, weighed) <= room * _STEP)
     return next(fitting, 0)

@@ -8,14 +8,14 @@ from typing import Literal, NamedTuple
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.weights import POINT, WEIGHING
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Deciding, Found
 from calmlarder.compose.why.resting import COUNTED, MEASURED
-from calmlarder.sitting.groups import Brings, food_figures
+from calmlarder.intake.groups import LoadProfile, food_figures
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Component
 
@@ -28,7 +28,7 @@ class Figure(NamedTuple):
     food: str
     how: Literal["measured", "weighed"]
     components: tuple[Component, ...]
-    better: Brings
+    better: LoadProfile
     matters: float
 
     @property
@@ -38,7 +38,7 @@ class Figure(NamedTuple):
 
 
 def figures_in_doubt(
-    tonight: Found, problems: Sequence[PatternProblem], wanted: Wanted, tables: Tables
+    tonight: Found, problems: Sequence[PatternProblem], wanted: DinnerRequest, tables: Tables
 ) -> list[Figure]:
     """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first.
 
@@ -76,7 +76,7 @@ def try_figure(
     return deciding, found.status == "proven"
 
 
-def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
+def _of(thing: Offered, wanted: DinnerRequest, tables: Tables) -> Iterator[Figure]:
     if thing.food.id in tables.mixtures:  # what is in a box was weighed, or not, when it was cooked
         return
     rows = tables.fermentables_of(thing.food.id)
@@ -91,23 +91,23 @@ def _of(thing: Offered, wanted: Wanted, tables: Tables) -> Iterator[Figure]:
     }
     if doubted and tables.composite_of(thing.food.id) is None:  # of a mixture it is its parts that are measured or not
         plan, _ = thing.brings.by_class[thing.food.cutoff_class]
-        better = Brings({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
+        better = LoadProfile({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
         yield _figure(thing, "measured", doubted, better, wanted)
     if thing.brings.anything:
         # Judged by eye counts more: as if the amount were known, the figure is that much less.
         known = {
-            cutoff: (plan, {group: math.ceil(mg * 100 / wanted.sureness.by_eye) for group, mg in worst.items()})
+            cutoff: (plan, {group: math.ceil(mg * 100 / wanted.tolerance.by_eye) for group, mg in worst.items()})
             for cutoff, (plan, worst) in thing.brings.by_class.items()
         }
-        yield _figure(thing, "weighed", (), Brings(known), wanted)
+        yield _figure(thing, "weighed", (), LoadProfile(known), wanted)
 
 
 def _figure(
     thing: Offered,
     how: Literal["measured", "weighed"],
     components: tuple[Component, ...],
-    better: Brings,
-    wanted: Wanted,
+    better: LoadProfile,
+    wanted: DinnerRequest,
 ) -> Figure:
     portion = float(thing.food.portion_g)
     matters = max(

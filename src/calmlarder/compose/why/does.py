@@ -1,24 +1,26 @@
 """What the lots of a food do in tonight's dinner."""
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.compose.why.model import Does
+from calmlarder.intake.groups import load_profile_of
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.sitting.groups import brings_of
 from calmlarder.tables.book import Tables
 
 _MG_HUNDREDTHS = 10_000_000  # mg per 100 g times hundredths of a gram, to grams
 
 
-def what_it_does(food: str, dinner: Dinner, wanted: Wanted, pattern: Pattern, tables: Tables) -> tuple[Does, ...]:
+def what_it_does(
+    food: str, dinner: Dinner, wanted: DinnerRequest, pattern: Pattern, tables: Tables
+) -> tuple[Does, ...]:
     """One entry for each lot of the food in the dish."""
     return tuple(_does(use, dinner, wanted, pattern, tables) for use in dinner.uses if use.food == food)
 
 
-def _does(use: PlateUse, dinner: Dinner, wanted: Wanted, pattern: Pattern, tables: Tables) -> Does:
+def _does(use: PlateUse, dinner: Dinner, wanted: DinnerRequest, pattern: Pattern, tables: Tables) -> Does:
     food = tables.food_by_id[use.food]
-    brings = brings_of(food, tables)
+    brings = load_profile_of(food, tables)
     loads: dict[str, float] = {}
     shares: dict[str, float] = {}
     for cap in wanted.profile.sitting_caps:
@@ -26,7 +28,7 @@ def _does(use: PlateUse, dinner: Dinner, wanted: Wanted, pattern: Pattern, table
             continue
         loads[cap.key] = round(float(brings.planned(cap)) * 100 * use.grams / _MG_HUNDREDTHS / dinner.people, 4)
         exact = cap.holds == "plan" or use.how == "box"
-        most = 100 * use.grams if exact else wanted.sureness.worst_hundredths(use.grams, use.how == "weigh")
+        most = 100 * use.grams if exact else wanted.tolerance.worst_hundredths(use.grams, use.how == "weigh")
         held = float(brings.held(cap)) * most / _MG_HUNDREDTHS / dinner.people
         shares[cap.key] = round(held / float(cap.grams), 4)
     urgent = use.days_left is not None and use.days_left <= URGENT_DAYS

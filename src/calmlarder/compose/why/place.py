@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.problem import Option
-from calmlarder.compose.wanted import Wanted
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -12,7 +12,7 @@ from calmlarder.tables.rows import Food
 
 
 def options_of(
-    food: str, lots: Sequence[Lot], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+    food: str, lots: Sequence[Lot], wanted: DinnerRequest, patterns: Sequence[Pattern], tables: Tables
 ) -> list[Option]:
     """Every slot of every pattern that could take a lot of the food."""
     own = [lot for lot in lots if lot.food == food]
@@ -20,7 +20,7 @@ def options_of(
 
 
 def no_place(
-    food: Food, lots: Sequence[Lot], wanted: Wanted, patterns: Sequence[Pattern], tables: Tables
+    food: Food, lots: Sequence[Lot], wanted: DinnerRequest, patterns: Sequence[Pattern], tables: Tables
 ) -> str | None:
     """One sentence where no slot can take it; None where some can."""
     if options_of(food.id, lots, wanted, patterns, tables):

@@ -6,23 +6,23 @@ from decimal import Decimal
 
 from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.problem import PatternProblem, load_rows
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Bound, Found
-from calmlarder.sitting.stacking import room_mg
+from calmlarder.intake.stacking import room_mg
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
 NEAR = 0.8  # of the room taken: from there on a cap is told of; ours, no source
 MORE_G = Decimal("0.10")  # the little more; a whole gram is several times most caps
 
-Rebuild = Callable[[Wanted], list[PatternProblem]]
+Rebuild = Callable[[DinnerRequest], list[PatternProblem]]
 
 
 def bounds(
-    tonight: Found, wanted: Wanted, rebuild: Rebuild, tables: Tables, end: float, stop: Stop | None
+    tonight: Found, wanted: DinnerRequest, rebuild: Rebuild, tables: Tables, end: float, stop: Stop | None
 ) -> Iterator[Bound]:
     """The sitting caps that are nearly full or hold the dinner back, the fullest first, each when it is known.
 
@@ -48,7 +48,7 @@ def bounds(
             )  # fmt: skip
 
 
-def _by_fullness(tonight: Found, wanted: Wanted, problems: list[PatternProblem]) -> list[tuple[Cap, float]]:
+def _by_fullness(tonight: Found, wanted: DinnerRequest, problems: list[PatternProblem]) -> list[tuple[Cap, float]]:
     """Caps that some lot counts under, with the g of room under each."""
     counted = {cap.key for problem in problems for cap, _, _ in load_rows(problem)}
     each = tonight.dinner.per_person
@@ -61,7 +61,7 @@ def _by_fullness(tonight: Found, wanted: Wanted, problems: list[PatternProblem])
     return sorted(rooms, key=share, reverse=True)
 
 
-def _roomier(wanted: Wanted, cap: Cap) -> Wanted:
+def _roomier(wanted: DinnerRequest, cap: Cap) -> DinnerRequest:
     """The same request with a little more room under one cap, and under the same cap of one food."""
     profile = wanted.profile
 

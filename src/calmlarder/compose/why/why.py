@@ -7,9 +7,9 @@ from calmlarder.compose.compose import best_dinners, pattern_problems
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Progress
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.wanted import Wanted
 from calmlarder.compose.why.alone import alone_over, part_that_fits
 from calmlarder.compose.why.deciding import MOST, figures_in_doubt, try_figure
 from calmlarder.compose.why.differences import differences, points_of
@@ -29,7 +29,7 @@ _OBSTACLE_SECONDS = 3.0  # for what holds a food back; ours
 def why(
     food: Food,
     lots: Sequence[Lot],
-    wanted: Wanted,
+    wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
     progress: Progress | None = None,
@@ -44,7 +44,7 @@ class _Asked:
         self,
         food: Food,
         lots: Sequence[Lot],
-        wanted: Wanted,
+        wanted: DinnerRequest,
         patterns: Sequence[Pattern],
         tables: Tables,
         stop: Stop | None,
@@ -142,7 +142,7 @@ class _Asked:
             yield answer
         yield answer.model_copy(update={"done": not (self._stop and self._stop.asked)})
 
-    def _best(self, wanted: Wanted, progress: Progress | None) -> tuple[Found | None, bool]:
+    def _best(self, wanted: DinnerRequest, progress: Progress | None) -> tuple[Found | None, bool]:
         """The best dinner; without one, whether it is certain that there is none."""
         timed = wanted.model_copy(update={"seconds": max(0.1, self._left())})
         found, dinners = best_dinners(self._lots, timed, self._patterns, self._tables, progress, self._stop)
@@ -150,7 +150,7 @@ class _Asked:
             return None, found.status == "none"
         return Found(dinners[0], found.plans[0].score, found.proven[0]), True
 
-    def _problems(self, wanted: Wanted) -> list[PatternProblem]:
+    def _problems(self, wanted: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(self._lots, wanted, self._patterns, self._tables)
 
     def _left(self) -> float:

@@ -2,14 +2,14 @@
 
 from typing import Protocol
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 
 
 class Wish(Protocol):
     """Something that makes a dinner better or worse, in ten-thousandths of a point."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """Coefficients and variables to add to the objective."""
 
     def bound(self, problem: PatternProblem) -> int:

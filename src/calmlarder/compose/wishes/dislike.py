@@ -1,14 +1,14 @@
 """Food that is disliked comes only where nothing else is as good."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import DISLIKED, POINT
 
 
 class NotDisliked:
     """Each lot of a food that is disliked costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """What is used of it."""
         disliked = draft.problem.wanted.disliked
         return [

@@ -1,14 +1,14 @@
 """Spare the cook: few things on the scale, no new tin, little time."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import MINUTE, OPENING, POINT, WEIGHING
 
 
 class FewWeighings:
     """Each thing on the scale costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """One cost a weighing."""
         return [(-WEIGHING * POINT, weighed) for weighed in draft.weighed if weighed is not None]
 
@@ -20,7 +20,7 @@ class FewWeighings:
 class FewOpenings:
     """Each sealed tin that is opened costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """One cost a tin."""
         return [
             (-OPENING * POINT, draft.used[number])
@@ -36,7 +36,7 @@ class FewOpenings:
 class LittleTime:
     """Each minute costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """The cooking time; the pattern's own minutes stand in `constant`."""
         return [(-round(MINUTE * POINT), draft.time)]
 

@@ -1,7 +1,7 @@
 """Food that is at home in the dish's flavour family."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import FIT, POINT
 from calmlarder.tables.vocabulary import Family
 
@@ -9,7 +9,7 @@ from calmlarder.tables.vocabulary import Family
 class AtHome:
     """Points for each food that is typical of the chosen family."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """One variable for each food and family that give points together."""
         terms: list[Term] = []
         model = draft.model

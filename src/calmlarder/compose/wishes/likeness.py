@@ -1,14 +1,14 @@
 """Dinners near one that was liked: its flavour family, its dish, its main foods."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import MAIN_ROLES, PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import LIKE_DISH, LIKE_FAMILY, LIKE_MAIN, POINT
 
 
 class Near:
     """Points for the same family, for the same dish, and for each of its main foods that is there again."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """A dish has exactly one family, so that all families together stand for the dish itself."""
         problem, like = draft.problem, draft.problem.wanted.like
         if like is None:

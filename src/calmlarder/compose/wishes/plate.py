@@ -1,7 +1,7 @@
 """A real plate: the usual number of things in the usual amounts."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import MAIN_ROLES, PORTION, PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
     ITEM_EXTRA,
     ITEM_MISSING,
@@ -17,7 +17,7 @@ from calmlarder.compose.weights import (
 class UsualItems:
     """Each lot above or below the usual number of a slot costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """Lots too many and lots too few."""
         terms: list[Term] = []
         model = draft.model
@@ -48,7 +48,7 @@ class UsualItems:
 class UsualPortions:
     """Each portion a filled slot is away from its usual amount costs, for each person, and more the further."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """The distance from the usual amount; a slot that need not be filled may stay empty, but for vegetables."""
         terms: list[Term] = []
         model, people = draft.model, draft.problem.wanted.people

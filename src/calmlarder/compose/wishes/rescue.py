@@ -1,14 +1,14 @@
 """Use first what goes off first."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PORTION, Option, PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import FINISH_SHARE, POINT
 
 
 class Rescue:
     """Points for each urgent portion used, and some more for using a lot up."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """Portions times urgency, and the finish."""
         terms: list[Term] = []
         for number, option in enumerate(draft.problem.options):

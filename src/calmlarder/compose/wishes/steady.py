@@ -1,13 +1,13 @@
 """The same larder gives the same dinner: equal dinners are told apart by the cook's own lines."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 
 
 class Steady:
     """A cost far below any other, fixed by the words of each line."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """At most a tenth of a point a lot."""
         terms: list[Term] = []
         for number, option in enumerate(draft.problem.options):

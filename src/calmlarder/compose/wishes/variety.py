@@ -1,14 +1,14 @@
 """Two proteins on a plate are better of two kinds than tofu beside tofu."""
 
-from calmlarder.compose.draft import Draft, Term
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import POINT, SAME_KIND_AGAIN
 
 
 class TwoKinds:
     """Each further protein lot of a kind that is there already costs."""
 
-    def terms(self, draft: Draft) -> list[Term]:
+    def terms(self, draft: DishVariables) -> list[Term]:
         """Lots of a kind beyond the first."""
         slots = draft.problem.pattern.slots
         kinds: dict[str, list[int]] = {}

@@ -1,0 +1,210 @@
+"""Replay a plan day by day in decimal arithmetic, sharing no code with the model.
+
+Nothing of calmlarder is imported on purpose but the check of a dinner and the second reading of the tables.
+"""
+
+from collections.abc import Mapping, Sequence
+from datetime import date, datetime, timedelta
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+from calmlarder.checks.dinner import Part, apart, plate_of, verify
+from calmlarder.checks.tables import Row, figures_of, load_of, mixtures, rows
+
+_PACKS = {
+    "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
+    "milk", "cream", "juice", "stock", "sauce",
+}  # fmt: skip
+_COOKED = {"cooked", "boiled", "roasted"}
+_LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
+_GRACE_DAYS = 2  # how long past its best something may still be planned: ours
+_APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
+
+
+def verify_plan(
+    plan: Mapping[str, Any],
+    request: Mapping[str, Any],
+    lots: Sequence[Mapping[str, Any]],
+    table_folders: Sequence[Path],
+    recipes: Path,
+) -> tuple[str, ...]:
+    """What is wrong with a plan; nothing when it holds.
+
+    `plan` is the JSON object shown, with `people`, `protein_g` and `minutes` of each sitting; `request` is that of
+    `compose.verify` for what all sittings share; `lots` is the larder of the first day as plain values.
+    """
+    faults: list[str] = []
+    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
+    keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
+    mixed = mixtures(table_folders)
+    figures = figures_of(table_folders, mixed)
+    today = date.fromisoformat(str(request["today"]))
+    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
+    stock = [Decimal(str(lot["grams"])) for lot in lots]
+    opened: dict[int, date] = {}
+    eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
+    sittings = plan["sittings"]
+    for number, one in enumerate(sittings):
+        dinner = one["dinner"]
+        if dinner is None:
+            continue
+        at, day = datetime.fromisoformat(one["at"]), datetime.fromisoformat(one["at"]).date()
+        where = f"{one['sitting']} of {day}"
+        faults += [f"{where}: {fault}" for fault in _repeats(sittings, number)]
+        cook = one if one["leftover_of"] is None else sittings[one["leftover_of"]]
+        asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"]}
+        asked["minutes"] = cook["minutes"]
+        if one is not cook:
+            asked["use"] = []
+        asked["eaten"] = eaten
+        asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
+        if one is cook:
+            there = []
+            for use in dinner["uses"]:
+                faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
+            for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
+                there.append({**lot, "grams": str(before), "safety": False})
+            eaters = sum(other["people"] for other in sittings if other is one or other["leftover_of"] == number)
+            if eaters != dinner["people"]:
+                faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
+        else:
+            there = [{**lot, "grams": "1000000", "safety": False} for lot in lots]
+            faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
+        if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
+            faults.append(f"{where}: {dinner['pattern']} is no dish for it")
+        faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
+        eaten.append(_log(one, apart(plate_of(dinner, request, boxes), mixed, figures), foods, figures))
+    return tuple(faults)
+
+
+def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
+    row = keeping.get((food["id"], place, state)) or keeping.get((f"kind:{food['kind']}", place, state))
+    return int(row["days"]) if row else None
+
+
+def _take(
+    use: Mapping[str, Any],
+    day: date,
+    today: date,
+    lots: Sequence[Mapping[str, Any]],
+    stock: list[Decimal],
+    opened: dict[int, date],
+    foods: Mapping[str, Row],
+    keeping: Mapping[tuple[str, ...], Row],
+) -> list[str]:
+    """Take it from the first lot of that line that holds it and may be eaten that day."""
+    faults: list[str] = []
+    for place, lot in enumerate(lots):
+        if lot["line"] != use["line"] or lot["food"] != use["food"]:
+            continue
+        faults = _past(lot, day, today)
+        if stock[place] < Decimal(use["grams"]):
+            faults.append(f"{use['grams']} g of `{use['line']}` where {stock[place]} g are left")
+        food = foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
+        if food and _packed(food) and not lot["opened"] and lot["place"] != "freezer":
+            since = opened.get(place, day)
+            days = _keeps(food, "fridge", "opened", keeping)
+            if days is not None and (day - since).days > days:
+                faults.append(f"`{use['line']}` was opened on {since} and keeps {days} days")
+        if not faults:
+            opened.setdefault(place, day)
+            stock[place] -= Decimal(use["grams"])
+            return []
+    return faults or [f"`{use['line']}` is not in the larder"]
+
+
+def _packed(food: Row) -> bool:
+    packed = food["kind"] in _PACKS or food["state"] in {"canned", "canned drained"}
+    return packed and food["staple"] != "yes"
+
+
+def _past(lot: Mapping[str, Any], day: date, today: date) -> list[str]:
+    if lot["days_left"] is None:
+        return []
+    last = today + timedelta(days=lot["days_left"])
+    if lot["safety"] and day > last:
+        return [f"`{lot['line']}` is past the day it is safe, {last}"]
+    for dated in lot["dates"]:
+        if dated["kind"] == "use-by" and dated["on"] and day > date.fromisoformat(dated["on"]):
+            return [f"`{lot['line']}` is past its use-by"]
+    if day > max(last, today) + timedelta(days=_GRACE_DAYS):
+        return [f"`{lot['line']}` is long past its best, {last}"]
+    return []
+
+
+def _before(stock: Sequence[Decimal], dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[Decimal]:
+    """The larder before the dish was cooked, for the check of the dinner alone; lots of one line together suffice."""
+    used: dict[tuple[str, str], Decimal] = {}
+    for use in dinner["uses"]:
+        key = (use["line"], use["food"])
+        used[key] = used.get(key, Decimal(0)) + Decimal(use["grams"])
+    return [left + used.pop((lot["line"], lot["food"]), Decimal(0)) for left, lot in zip(stock, lots, strict=True)]
+
+
+def _leftover(
+    one: Mapping[str, Any],
+    cook: Mapping[str, Any],
+    foods: Mapping[str, Row],
+    keeping: Mapping[tuple[str, ...], Row],
+) -> list[str]:
+    """Eaten within its days, warmed up once, and the very dish that was cooked."""
+    gap = (datetime.fromisoformat(one["at"]).date() - datetime.fromisoformat(cook["at"]).date()).days
+    faults = [] if one["dinner"] == cook["dinner"] else ["is not the dish it is a leftover of"]
+    if not 0 <= gap <= _LEFTOVER_DAYS or one["at"] <= cook["at"] or cook["leftover_of"] is not None:
+        faults.append(f"is a leftover of {gap} days")
+    for use in cook["dinner"]["uses"]:
+        if use["how"] == "box":
+            faults.append(f"`{use['line']}` would be boxed twice")
+            continue
+        food = foods[use["food"]]
+        days = _keeps(food, "fridge", "cooked", keeping)
+        if days is None or gap > days:
+            faults.append(f"{food['id']} keeps {days} days once cooked, not {gap}")
+        if food["state"] in _COOKED:
+            faults.append(f"{food['id']} would be warmed up twice")
+    return faults
+
+
+def _repeats(sittings: Sequence[Mapping[str, Any]], number: int) -> list[str]:
+    """No dish twice within three days unless its own leftover."""
+    one = sittings[number]
+    root = number if one["leftover_of"] is None else one["leftover_of"]
+    day = datetime.fromisoformat(one["at"]).date()
+    for before in range(number):
+        other = sittings[before]
+        if other["dinner"] is None or (before if other["leftover_of"] is None else other["leftover_of"]) == root:
+            continue
+        apart = (day - datetime.fromisoformat(other["at"]).date()).days
+        if other["dinner"]["pattern"] == one["dinner"]["pattern"] and apart < _APART_DAYS:
+            return [f"{one['dinner']['pattern']} again after {apart} days"]
+    return []
+
+
+def _sittings_of(pattern: str, recipes: Path) -> Sequence[str]:
+    import tomllib
+
+    found: Sequence[str] = tomllib.loads((recipes / f"{pattern}.toml").read_text(encoding="utf-8"))["sittings"]
+    return found
+
+
+def _log(
+    one: Mapping[str, Any],
+    plate: Sequence[Part],
+    foods: Mapping[str, Row],
+    figures: Mapping[tuple[str, ...], Row],
+) -> dict[str, Any]:
+    """One person's share as an entry of the log, by group and cut-off class, in exact micrograms."""
+    groups = ("oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total")
+    share = Decimal(10_000) / one["dinner"]["people"]  # g per 100 g times g, to micrograms of one person
+    loads = [
+        {
+            "cutoff_class": foods[part.food]["cutoff_class"],
+            "group": group,
+            "plan_ug": load_of(figures, part.food, group, False) * part.grams * share,
+            "worst_ug": load_of(figures, part.food, group, True) * part.most * share,
+        }
+        for part in plate
+        for group in groups
+    ]
+    return {"at": one["at"], "who": "everyone", "loads": loads}

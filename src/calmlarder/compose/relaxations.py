@@ -1,0 +1,102 @@
+"""What a dinner gives of the limits, read off its amounts, and said in words."""
+
+import math
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.problem import PORTION, SERVING_MINUTES
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.solve import Plan
+from calmlarder.compose.weights import GIVES_AT_ALL, MINUTE_LATE, POINT
+
+
+class Give(BaseModel):
+    """One limit that gives.
+
+    `by` counts g of protein a person, minutes, g of the dish under the pattern's least, people not served, or g of
+    `food` bought or asked for. `sentence` goes on from `if you`.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    what: Literal["protein", "minutes", "amount", "people", "buy", "shared"]
+    by: float
+    sentence: str
+    food: str | None = None
+    line: str | None = None
+
+
+def gives_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> tuple[Give, ...]:
+    """All that gives, the greatest change first."""
+    return (*_things(plan, dinner), *_people(plan, wanted), *_minutes(dinner, wanted), *_protein(plan), *_amounts(plan))
+
+
+def price_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> int:
+    """What the timeline adds to the model's price, in ten-thousandths of a point, where it takes longer."""
+    if wanted.minutes is None:
+        return 0
+    least = max((use.option.minutes for use in plan.uses), default=0) + SERVING_MINUTES
+    late, known = max(0, dinner.minutes - wanted.minutes), max(0, least - wanted.minutes)
+    at_all = GIVES_AT_ALL if late and not known else 0
+    return (at_all + MINUTE_LATE * max(0, late - known)) * POINT
+
+
+def _things(plan: Plan, dinner: Dinner) -> list[Give]:
+    gives = []
+    said = {(use.line, use.food): use.household for use in dinner.uses}
+    for use in plan.uses:
+        thing = use.option.offered
+        household = said[thing.lot.line, thing.food.id]
+        amount = f"{use.grams} g of {thing.food.name}" + (f" ({household})" if household else "")
+        if thing.gives == "buy":
+            sentence = f"buy {amount}"
+            gives.append(Give(what="buy", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
+        elif thing.gives == "ask":
+            sentence = f"ask {thing.lot.owner} for {amount}"
+            gives.append(Give(what="shared", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
+    return gives
+
+
+def _people(plan: Plan, wanted: DinnerRequest) -> list[Give]:
+    served = plan.problem.wanted.people
+    if served == wanted.people:
+        return []
+    return [Give(what="people", by=wanted.people - served, sentence=f"serve {served} of {wanted.people} with it")]
+
+
+def _minutes(dinner: Dinner, wanted: DinnerRequest) -> list[Give]:
+    if wanted.minutes is None or dinner.minutes <= wanted.minutes:
+        return []
+    late = dinner.minutes - wanted.minutes
+    return [Give(what="minutes", by=late, sentence=f"take {dinner.minutes} minutes, not {wanted.minutes}")]
+
+
+def _protein(plan: Plan) -> list[Give]:
+    """By tenths of a gram, never less than it is."""
+    wanted = plan.problem.wanted
+    there = sum(use.option.protein_mg * (use.grams // use.option.unit) for use in plan.uses)
+    short = round(wanted.protein_g * 1000) * wanted.people - there
+    if short <= 0:
+        return []
+    by = math.ceil(short / wanted.people / 100) / 10
+    sentence = f"accept {by:g} g less protein than {wanted.protein_g:g} g each"
+    return [Give(what="protein", by=by, sentence=sentence)]
+
+
+def _amounts(plan: Plan) -> list[Give]:
+    gives = []
+    people = plan.problem.wanted.people
+    for name, slot in plan.problem.pattern.slots.items():
+        uses = [use for use in plan.uses if use.option.slot == name]
+        portions = sum(use.option.portion_units * (use.grams // use.option.unit) for use in uses)
+        short = round(slot.portions[0] * PORTION) * people - portions
+        if not slot.items[0] or short <= 0 or not uses:
+            continue
+        food = uses[0].option.offered.food
+        grams = max(1, math.ceil(short * float(food.portion_g) / PORTION))
+        names = " and ".join(use.option.offered.food.name for use in uses)
+        sentence = f"make do with {grams} g less {names} than the dish wants at least"
+        gives.append(Give(what="amount", by=grams, sentence=sentence))
+    return gives

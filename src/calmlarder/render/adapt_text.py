@@ -1,0 +1,156 @@
+"""An adapted recipe as text: what each line brings, before and after, the changes, the recipe."""
+
+import textwrap
+from collections.abc import Iterator, Sequence
+
+from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Loads
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.render.cap_words import CAP_WORDS
+from calmlarder.render.style import Style, bar
+from calmlarder.render.text import CAUTION
+from calmlarder.swaps.model import sane_grams, told_grams
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Cap
+
+_LEAST_BAR, _MOST_BAR = 4, 16
+_BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it
+_VERDICTS = {
+    "fits": "It fits as it is: every cap of the profile holds.",
+    "adapted": "Proven the smallest change, as changes are priced, that brings every cap under.",
+    "adapted_best_found": "Brought under every cap; there may be a smaller change.",
+    "cannot": "It cannot be brought under: that would take more than half of the dish away.",
+    "open": "No change that brings it under was found in the time there is.",
+    "nothing_read": "No ingredient could be counted, so nothing can be said of this recipe.",
+}
+_UNSURE = "Nobody can say whether this recipe fits; what could be counted of it keeps under every cap."
+_AS_FAR = "This holds only for what was read: {count} not counted, named below."
+_CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
+
+
+def adapt_text(
+    title: str,
+    reads: Sequence[IngredientRead],
+    adapted: Adapted,
+    recipe: str | None,
+    tables: Tables,
+    style: Style,
+) -> str:
+    """The whole answer of a run."""
+    parts = [
+        _heading(title, adapted, style),
+        _ingredients(reads, adapted, tables, style),
+        _loads(adapted, tables, style),
+        _changes(adapted, style),
+        _unread(adapted, style),
+        _recipe(adapted, recipe, style),
+        textwrap.wrap(CAUTION, style.width),
+    ]
+    return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
+
+
+def verdict(adapted: Adapted) -> str:
+    """One or two sentences on how the recipe stands."""
+    bare = adapted.status.removesuffix(FOR_WHAT_WAS_READ)
+    said = _VERDICTS[bare]
+    if not adapted.status.endswith(FOR_WHAT_WAS_READ):
+        return said
+    count = "1 line was" if len(adapted.unread) == 1 else f"{len(adapted.unread)} lines were"
+    if bare == "fits":
+        said = _UNSURE
+    return f"{said} {_AS_FAR.format(count=count)}"
+
+
+def _heading(title: str, adapted: Adapted, style: Style) -> Iterator[str]:
+    serves = adapted.before.serves
+    yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
+    yield from textwrap.wrap(verdict(adapted), style.width)
+
+
+def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
+    """Each line with what it was read as, and what it brings most of."""
+    yield style.strong("What each ingredient brings a serving")
+    brought = {one.place: one for one in adapted.brought}
+    unread = {one.place for one in adapted.unread}
+    for place, read in enumerate(reads):
+        if read.outcome == "heading":
+            continue
+        amount = adapted.amounts.get(place)
+        share = brought.get(place)
+        if read.outcome == "nothing":
+            told = "nothing"
+        elif place in unread or share is None:
+            told = "not counted"
+        elif share.cap is None:
+            told = "nothing that is capped"
+        else:
+            cap = float(adapted.caps_g.get(share.cap, 0)) or float(_food_cap(share.cap, tables))
+            words = CAP_WORDS.get(share.cap, share.cap)
+            told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
+        food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
+        known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
+        known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
+        yield from textwrap.wrap(
+            f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "
+        )
+
+
+def _food_cap(key: str, tables: Tables) -> float:
+    caps: list[Cap] = [cap for cap in tables.caps if cap.key == key]
+    return min(float(cap.grams) for cap in caps)
+
+
+def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
+    """Before and after side by side, in the case in which each cap holds."""
+    if adapted.status == "nothing_read":
+        return
+    after = adapted.after if adapted.changes else None
+    yield style.strong(f"Each serving, g of the cap: {'before, then after' if after else 'as written'}")
+    holds = {cap.key: cap.holds for cap in tables.caps}
+    width = max(len(CAP_WORDS.get(key, key)) for key in adapted.caps_g)
+    count = 2 if after else 1
+    beside = width + 9 + 2 * (count - 1)
+    one_line = style.width >= beside + count * (_BESIDE_BAR + _LEAST_BAR)
+    long = min(_MOST_BAR, (style.width - (beside if one_line else 6)) // count - _BESIDE_BAR)
+    for key, cap in adapted.caps_g.items():
+        sides = [_side(loads, key, holds[key], float(cap), long, style) for loads in (adapted.before, after) if loads]
+        head = f"  {CAP_WORDS.get(key, key):<{width}} {float(cap):.2f}"
+        yield from (f"{head}  {'  '.join(sides)}",) if one_line else (head, f"    {'  '.join(sides)}")
+
+
+def _side(loads: Loads, key: str, holds: str, cap: float, long: int, style: Style) -> str:
+    load = float((loads.worst_g if holds == "worst" else loads.loads_g)[key])
+    return f"{load:5.2f} {bar(load / cap, long, style):<{long + 6}}"
+
+
+def _changes(adapted: Adapted, style: Style) -> Iterator[str]:
+    if not adapted.changes:
+        return
+    yield style.strong("Changes")
+    for change in adapted.changes:
+        if change.change == "serving" and adapted.after is not None:
+            head = f"Serve smaller: {adapted.after.serves} servings in place of {adapted.before.serves}"
+        else:
+            arrow = f": {' + '.join(change.lines)}" if change.lines else ""
+            head = f"{_CHANGES[change.change]}: {change.ingredient}{' -> ' + arrow[2:] if arrow else ''}"
+        yield from style.hanging(head)
+        why = f"{change.why[:1].upper()}{change.why[1:]}."
+        yield from textwrap.wrap(why, style.width, initial_indent="    ", subsequent_indent="    ")
+
+
+def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
+    if not adapted.unread:
+        return
+    yield style.strong("Not counted: nobody can say that these are fine")
+    for one in adapted.unread:
+        yield from style.hanging(f"{one.text}: {one.why}.")
+
+
+def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]:
+    if recipe is None or not adapted.changes:
+        return
+    yield style.strong("The recipe, changed")
+    yield from textwrap.wrap(
+        "Its steps stand as they were written; notes behind them say which name something that changed.", style.width
+    )
+    yield ""
+    yield from recipe.rstrip("\n").split("\n")

@@ -1,0 +1,42 @@
+"""A recipe read, brought under the caps, written anew and checked, as the command and the screen show it."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from calmlarder.adapt.adapt import adapt
+from calmlarder.adapt.model import Adapted, Eaters
+from calmlarder.adapt.rewriting import changed_recipe, parts_of
+from calmlarder.adapt.steps import notes_on_steps
+from calmlarder.checks.adapted import verify
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.render.adapt_json import adapt_object
+from calmlarder.tables.book import Tables
+
+
+class Answer(NamedTuple):
+    """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself."""
+
+    recipe: Recipe
+    reads: tuple[IngredientRead, ...]
+    adapted: Adapted
+    changed: str | None
+    told: dict[str, Any]
+    faults: tuple[str, ...]
+
+
+def answer_for(
+    recipe: Recipe, serves: int, eaters: Eaters, form: Form | None, tables: Tables, folders: Sequence[Path]
+) -> Answer:
+    """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
+    reader = LineReader(tables)
+    parts = parts_of([reader.read(text) for text in recipe.ingredients])
+    reads = tuple(part.read for part in parts)
+    adapted = adapt(reads, serves, eaters, tables)
+    notes = notes_on_steps(recipe.steps, parts, adapted, tables)
+    changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
+    told = adapt_object(recipe.title, reads, adapted, changed)
+    sure = eaters.sure.model_dump()
+    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid, **sure}
+    return Answer(recipe, reads, adapted, changed, told, verify(told, request, folders))

@@ -1,0 +1,65 @@
+"""Answers as plain JSON values; the keys are a promise to other programs."""
+
+from typing import Any
+
+from calmlarder.compose.compose import Composed
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.nearest import Nearest
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.reading import Reading
+from calmlarder.render.stacked import stacked_object
+
+
+def tonight_object(composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
+    """The answer of `tonight --json`."""
+    return {
+        "status": composed.status,
+        "today": wanted.today.isoformat(),
+        "profile": wanted.profile.name,
+        "sitting": wanted.sitting,
+        "people": wanted.people,
+        "seconds": composed.seconds,
+        "dinners": [dinner_object(dinner) for dinner in composed.dinners],
+        "unmatched": [reading.text for reading in readings if reading.match.outcome == "unknown"],
+        "asked": [
+            {"line": reading.text, "candidates": [candidate.name for candidate in reading.candidates]}
+            for reading in readings
+            if reading.match.outcome == "ask"
+        ],
+        "excluded": [excluded._asdict() for excluded in composed.excluded],
+        "obstacles": list(composed.obstacles),
+        "stacked": stacked_object(composed, wanted),
+        "nearest": nearest_object(composed.nearest) if composed.nearest else None,
+    }
+
+
+def nearest_object(nearest: Nearest) -> dict[str, Any]:
+    """The nearest dinner and what gives for it; `proven` is of the nearest, not of its dinner."""
+    return {
+        "gives": [give.model_dump(mode="json") for give in nearest.gives],
+        "proven": nearest.proven,
+        "dinner": dinner_object(nearest.dinner),
+    }
+
+
+def dinner_object(dinner: Dinner) -> dict[str, Any]:
+    """One dinner; `grams` is of the whole dish, everything under `per_person` of one."""
+    told = dinner.model_dump(
+        include={
+            "title": True,
+            "pattern": True,
+            "people": True,
+            "proven": True,
+            "minutes": True,
+            "uses": {"__all__": {"line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "per_person": True,
+            "rescued": True,
+            "weigh_first": True,
+            "steps": True,
+            "cautions": True,
+        },
+        mode="json",
+    )
+    told["timeline"] = [moment.model_dump() for moment in dinner.timeline.moments]
+    told["timeline_proven"] = dinner.timeline.proven
+    return told

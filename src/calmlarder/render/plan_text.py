@@ -1,0 +1,100 @@
+"""A plan as text for a terminal or a pipe."""
+
+import textwrap
+from collections.abc import Iterator
+
+from calmlarder.plan.planned import Planned, SittingPlanned
+from calmlarder.render.style import Style
+from calmlarder.render.text import CAUTION
+from calmlarder.tables.book import Tables
+
+_IN = "    "
+_MOST_WASTED = 8  # lines shown; --json has them all
+
+
+def plan_text(planned: Planned, tables: Tables, style: Style) -> str:
+    """The whole plan: each sitting, what spoils all the same, what to freeze and to buy."""
+    sittings = ["\n".join(_sitting(one, planned, style)) for one in planned.sittings]
+    return "\n\n".join(sittings) + "\n\n" + notes_text(planned, tables, style)
+
+
+def notes_text(planned: Planned, tables: Tables, style: Style) -> str:
+    """What holds for the plan as a whole: what spoils all the same, what to freeze and to buy, how good it is."""
+    parts = ["\n".join(_wasted(planned, style))]
+    if planned.freeze_today:
+        parts.append("\n".join(_freeze(planned, tables, style)))
+    if planned.buy:
+        parts.append("\n".join(_buy(planned, style)))
+    parts.append("\n".join(textwrap.wrap(CAUTION, style.width)))
+    parts.append("\n".join(textwrap.wrap(closing(planned), style.width)))
+    return "\n\n".join(parts) + "\n"
+
+
+def heading_of(one: SittingPlanned) -> str:
+    """When, and what kind: `Thu 12 Mar 12:30, packed`."""
+    return f"{one.at:%a %d %b %H:%M}, {one.sitting}"
+
+
+def closing(planned: Planned) -> str:
+    """How good the plan is known to be."""
+    if planned.status == "none":
+        return f"Nothing was found for any sitting in {planned.seconds:.1f} s."
+    if planned.status == "proven":
+        return f"Proven the best these lots allow, in {planned.seconds:.1f} s."
+    if planned.gap_percent is None:
+        return f"The best found in {planned.seconds:.1f} s."
+    return (
+        f"The best found in {planned.seconds:.1f} s: waste first, then variety, then work. At most "
+        f"{planned.gap_percent:g} % of what it costs in these could be saved by a better plan; were all of that "
+        f"waste, {planned.gap_grams:g} g."
+    )
+
+
+def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[str]:
+    if one.dinner is None:
+        yield style.strong(f"{heading_of(one)}: nothing")
+        yield from _wrapped(f"{one.why_empty}.", style)
+        return
+    if one.leftover_of is not None:
+        yield style.strong(f"{heading_of(one)}: leftovers")
+        earlier = planned.sittings[one.leftover_of]
+        cold = "eaten cold" if one.sitting == "packed" else "heated once until steaming"
+        yield from _wrapped(f"{one.dinner.title}, the box of {earlier.at:%A}, {cold}.", style)
+        return
+    yield style.strong(heading_of(one))
+    yield from _wrapped(one.dinner.title, style)
+    people = "1 person" if one.people == 1 else f"{one.people} people"
+    yield f"{_IN}{people}, {one.dinner.minutes} minutes, {one.dinner.per_person.protein_g:g} g protein each"
+    if one.boxed_for is not None:
+        later = planned.sittings[one.boxed_for]
+        yield from _wrapped(f"Cook for {one.dinner.people}: cool the rest fast and box it for {later.at:%A}.", style)
+    amounts = "; ".join(f"{use.grams} g {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses)
+    yield from _wrapped(f"{amounts}.", style)
+
+
+def _wasted(planned: Planned, style: Style) -> Iterator[str]:
+    if not planned.wasted:
+        yield style.strong("Nothing spoils unused in these days")
+        return
+    yield style.strong("What this plan does not reach in time")
+    for one in planned.wasted[:_MOST_WASTED]:
+        yield from _wrapped(f"{one.grams:g} g of `{one.line}`: {one.why}.", style, "  ")
+    if len(planned.wasted) > _MOST_WASTED:
+        yield f"  and {len(planned.wasted) - _MOST_WASTED} more"
+
+
+def _freeze(planned: Planned, tables: Tables, style: Style) -> Iterator[str]:
+    yield style.strong("Freeze today")
+    for one in planned.freeze_today:
+        name = tables.food_by_id[one.food].name
+        yield from _wrapped(f"{one.grams:g} g {name}: {one.how}; good for {one.weeks} weeks.", style, "  ")
+
+
+def _buy(planned: Planned, style: Style) -> Iterator[str]:
+    yield style.strong("Worth buying")
+    for one in planned.buy:
+        yield from _wrapped(f"{one.grams} g {one.name}: {one.because}.", style, "  ")
+
+
+def _wrapped(text: str, style: Style, indent: str = _IN) -> list[str]:
+    return textwrap.wrap(text, style.width, initial_indent=indent, subsequent_indent=indent + "  ")

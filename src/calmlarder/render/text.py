@@ -1,0 +1,210 @@
+"""A dinner as text for a terminal or a pipe."""
+
+import textwrap
+from collections.abc import Iterator
+
+from calmlarder.compose.compose import Composed
+from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.compose.nearest import Nearest
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.reading import Reading
+from calmlarder.render.cap_words import CAP_WORDS, in_words
+from calmlarder.render.caution import CAUTION as CAUTION
+from calmlarder.render.stacked import held_g, stacked_lines
+from calmlarder.render.style import Style, bar
+
+_BAR_WIDTH = 16
+_PERCENT_WIDTH = 6
+_NOTHING_NEAR = (
+    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
+    "list to buy makes a dinner of this larder."
+)
+
+
+def tonight_text(
+    composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
+) -> str:
+    """The whole answer of a run, with or without the loads of each dinner."""
+    parts: list[str] = []
+    for number, dinner in enumerate(composed.dinners, start=1):
+        parts.append("\n".join(_dinner(dinner, style, number if len(composed.dinners) > 1 else None)))
+        if with_figures:
+            parts.append(figures_text(dinner, wanted, style))
+    if not composed.dinners:
+        parts.append("\n".join(_nothing(composed, style)))
+        if composed.nearest:
+            parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
+    parts.append("\n".join(_stacked(composed, wanted, style)))
+    parts.append("\n".join(_left_out(composed, readings, style)))
+    if composed.dinners or composed.nearest:
+        parts.append("\n".join(_wrapped(CAUTION, style)))
+    if composed.dinners:
+        parts.append(_closing(composed))
+    return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def dinner_text(dinner: Dinner, style: Style) -> str:
+    """One dinner by itself: amounts, what to weigh, steps, timeline."""
+    return "\n".join(_dinner(dinner, style, None))
+
+
+def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
+    """What a dinner brings each person against the caps, and what it rescues."""
+    return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
+
+
+def _closing(composed: Composed) -> str:
+    if composed.status == "proven":
+        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+    return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
+
+
+def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
+    heading = f"{number}. {dinner.title}" if number else dinner.title
+    yield style.strong(heading)
+    yield _about(dinner)
+    yield ""
+    yield from _amounts(dinner, style)
+    yield ""
+    yield style.strong("Weigh" if dinner.weigh_first else "Weigh nothing: by eye will do")
+    for thing in dinner.weigh_first:
+        yield f"  {thing}"
+    yield ""
+    yield style.strong("Steps")
+    for place, step in enumerate(dinner.steps, start=1):
+        yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
+    yield ""
+    yield from _timeline(dinner, style)
+    for caution in dinner.cautions:
+        yield from _wrapped(caution, style, "  ")
+
+
+def _about(dinner: Dinner) -> str:
+    people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
+    return f"{people} · {dinner.minutes} minutes · {dinner.per_person.protein_g:g} g protein each"
+
+
+def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
+    yield style.strong("Amounts for the whole dish")
+    width = max(len(use.name) for use in dinner.uses)
+    for use in dinner.uses:
+        start = f"  {use.grams:>5} g  {use.name:<{width}}  "
+        yield from textwrap.wrap(start + _how(use), style.width, subsequent_indent=" " * len(start))
+
+
+def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[str]:
+    """The nearest dinner in short: what has to give, amounts, loads."""
+    dinner = nearest.dinner
+    has_to = " and ".join(give.sentence for give in nearest.gives)
+    yield from _wrapped(f"Nearest: {dinner.title}, if you {has_to}.", style)
+    yield _about(dinner)
+    sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
+    yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
+    yield ""
+    yield from _amounts(dinner, style)
+    yield ""
+    yield from _loads(dinner, wanted, style)
+    for caution in dinner.cautions:
+        yield from _wrapped(caution, style, "  ")
+
+
+def _how(use: PlateUse) -> str:
+    how = {
+        "weigh": "weigh",
+        "eye": use.household or "by eye",
+        "staple": use.household or "by eye",
+        "box": "from its box",
+    }[use.how]
+    if use.days_left is None:
+        return how
+    left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
+    return f"{how}, {left.replace('1 days', '1 day')}"
+
+
+def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
+    sure = "" if dinner.timeline.proven else ", perhaps not the shortest"
+    yield style.strong(f"One cook, {dinner.minutes} minutes{sure}")
+    for moment in dinner.timeline.moments:
+        alone = "" if moment.hands_on or not moment.minutes else f", {moment.minutes} min by itself"
+        yield from textwrap.wrap(
+            f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}",
+            style.width,
+            initial_indent="  ",
+            subsequent_indent="        ",
+        )
+
+
+def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:
+    each = dinner.per_person
+    before = held_g(wanted)
+    yield style.strong(f"Each person, g: planned, in the worst case, {'from before, ' * bool(before)}cap")
+    holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
+    width = max(len(CAP_WORDS.get(key, key)) for key in each.caps_g)
+    for key, cap in each.caps_g.items():
+        plan, worst = each.loads_g[key], each.worst_g[key]
+        held = (worst if holds[key] == "worst" else plan) + before.get(key, 0.0)
+        earlier = f" {before[key]:5.2f}" if before else ""
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
+        level = bar(held / cap, _BAR_WIDTH, style)
+        if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
+            yield f"{line} {level}"
+        else:
+            yield from (line, f"    {level}")
+    recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
+    if recalled:
+        yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
+    if ranges:
+        told = ", ".join(ranges)
+        yield from _wrapped(f"In the worst case at the upper end of a range, g in 100 g: {told}.", style, "  ")
+    if dinner.unknown_nutrients:
+        yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
+
+
+def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
+    rescued = dinner.rescued
+    if not rescued.grams:
+        yield style.strong("Nothing urgent was used")
+        return
+    yield style.strong(f"Rescued {rescued.grams} g, about {rescued.portions:g} portions")
+    if rescued.lots_finished:
+        yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
+
+
+def _nothing(composed: Composed, style: Style) -> Iterator[str]:
+    yield style.strong("No dinner meets the limits")
+    for obstacle in composed.obstacles:
+        yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
+    if composed.nothing_near:
+        yield from _wrapped(_NOTHING_NEAR, style, "  ")
+
+
+def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterator[str]:
+    lines = stacked_lines(composed, wanted)
+    if lines and wanted.stacking is not None:
+        longest = wanted.stacking.longest_hours
+        yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than {longest:g} hours before")
+    for line in lines:
+        yield from _wrapped(line, style, "  ")
+
+
+def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    asked = [reading for reading in readings if reading.match.outcome == "ask"]
+    unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
+    faulty = [reading for reading in readings if reading.problem is not None]
+    if not (composed.excluded or asked or unknown or faulty):
+        return
+    yield style.strong("Left out")
+    for excluded in composed.excluded:
+        yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
+    for reading in asked:
+        names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
+        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+    for reading in unknown:
+        yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
+    for reading in faulty:
+        yield from _wrapped(str(reading.problem), style, "  ")
+
+
+def _wrapped(text: str, style: Style, indent: str = "") -> list[str]:
+    return textwrap.wrap(text, style.width, initial_indent=indent, subsequent_indent=indent + "  " if indent else "")

@@ -1,0 +1,192 @@
+"""Why a food is in the dinner or not, as text and as JSON."""
+
+import textwrap
+from collections.abc import Iterator
+from typing import Any
+
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.weights import rescue_points
+from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
+from calmlarder.intake.limit import MOST_GRAMS
+from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
+from calmlarder.render.json import dinner_object
+from calmlarder.render.style import Style
+
+_SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no other is passed
+_SHARE_TOLD = 0.005
+
+# One portion of what is on its last day: compose/weights.py.
+_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}"
+
+
+def why_object(why: Why, wanted: DinnerRequest) -> dict[str, Any]:
+    """The answer of `why --json`; dinners as in `tonight --json`."""
+    instead = why.instead
+    told = why.model_dump(
+        mode="json",
+        include={
+            "does", "no_place", "alone_over", "part", "bounds", "resting", "deciding", "figures_tried", "figures_all",
+            "obstacles", "done",
+        },
+    )  # fmt: skip
+    return {
+        "food": why.food.id,
+        "outcome": why.outcome,
+        "today": wanted.today.isoformat(),
+        "profile": wanted.profile.name,
+        "people": why.people,
+        "tonight": dinner_object(why.tonight) if why.tonight else None,
+        "excluded": [{"line": line, "why": reason} for line, reason in why.excluded],
+        "instead": None
+        if instead is None
+        else {
+            **instead.model_dump(mode="json", exclude={"dinner"}),
+            "dinner": dinner_object(instead.dinner) if instead.dinner else None,
+        },
+        **told,
+    }
+
+
+def why_text(why: Why, wanted: DinnerRequest, style: Style) -> str:
+    """The whole answer as far as it is known."""
+    parts = [_about(why, style), _instead(why, style), _bounds(why, style), _resting(why, style)]
+    return "\n\n".join("\n".join(part) for part in map(list, parts) if part) + "\n"
+
+
+def _about(why: Why, style: Style) -> Iterator[str]:
+    name = why.food.name
+    if why.tonight is None:
+        yield style.strong("No dinner meets the limits tonight")
+    else:
+        yield from (style.strong(line) for line in textwrap.wrap(_heading(why), style.width))
+    for one in why.does:
+        yield from style.hanging(_does(one, why.people))
+    if why.outcome == "absent":
+        yield from style.hanging(f"The larder holds no {name}.")
+    for line, reason in why.excluded:
+        yield from style.hanging(f"{line}: {reason}.")
+    if why.no_place:
+        yield from style.hanging(f"{why.no_place[0].upper()}{why.no_place[1:]}.")
+    for over in [one for one in why.alone_over if one.cap not in _SUMS] or why.alone_over:
+        yield from style.hanging(_alone(over, name))
+    if why.part:
+        most = f"no cap binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
+            f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
+        yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
+    for obstacle in why.obstacles:
+        yield from style.hanging(f"In the way: {in_words(obstacle)}.")
+
+
+def _heading(why: Why) -> str:
+    tonight = why.tonight.title if why.tonight else ""
+    place = "in" if why.outcome == "used" else "not in"
+    return f"{why.food.name.capitalize()}: {place} tonight's dinner, {tonight}"
+
+
+def _does(one: Does, people: int) -> str:
+    told = [f"{one.grams} g as its {one.role}"]
+    if one.rescued_portions:
+        days = "its last day" if one.days_left == 0 else f"{one.days_left} day{'' if one.days_left == 1 else 's'} left"
+        days = "past its best" if one.days_left is not None and one.days_left < 0 else days
+        told.append(f"rescues {one.rescued_portions:g} portions with {days}{', and uses them up' * one.finished}")
+    brings = [f"{grams:.2f} g {CAP_WORDS.get(key, key)}" for key, grams in one.loads_g.items() if grams >= _SHARE_TOLD]
+    told.append(
+        f"brings {', '.join([f'{one.protein_g:g} g protein', *brings])} {'' if people == 1 else 'each'}".strip()
+    )
+    share = max(one.cap_share.items(), key=lambda pair: pair[1], default=None)
+    if share and share[1] >= 0.01:
+        told.append(f"takes {round(share[1] * 100)} % of the cap on {CAP_WORDS.get(share[0], share[0])}")
+    return f"{one.line}: {'; '.join(told)}."
+
+
+def _alone(over: AloneOver, name: str) -> str:
+    fits = f"{over.fits_weighed_g} g of it would fit on the scale, {over.fits_eye_g} g by eye"
+    if over.fits_weighed_g == 0:
+        fits = "none of it would fit"
+    elif over.least_in_dish_g is not None and over.fits_weighed_g < over.least_in_dish_g:
+        fits += f"; a dish wants {over.least_in_dish_g} g at the least"
+    before = "" if over.room_g >= over.cap_g else f" ({over.room_g:.2f} left after what was eaten before)"
+    words = CAP_WORDS.get(over.cap, over.cap)
+    return f"{over.grams} g of {name} alone bring {over.load_g:.2f} g of {words}, of {over.cap_g:.2f}{before}; {fits}."
+
+
+def _instead(why: Why, style: Style) -> Iterator[str]:
+    one = why.instead
+    if one is None:
+        return
+    used = why.outcome == "used"
+    word = "without" if used else "with"
+    if one.dinner is None:
+        yield style.strong(
+            f"{word.capitalize()} it no dinner meets the limits{'' if one.proven else ', as far as seen'}"
+        )
+        for sentence in one.holds_back:
+            yield from style.hanging(f"What holds it back beside the rest: {sentence}.")
+        return
+    yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
+    for difference in one.differences:
+        yield from style.hanging(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.")
+    yield from style.hanging(f"In all {one.points:.0f} points worse ({_SCALE})." if one.points > 0 else "As good.")
+
+
+def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
+    sure = "" if one.proven else " (best found in the time)"
+    return f"{'The next best without it' if used else 'With it'}: {dinner.title}{sure}"
+
+
+def _bounds(why: Why, style: Style) -> Iterator[str]:
+    if not why.bounds:
+        if why.done and why.tonight:
+            yield "No cap is nearly full tonight, and no single one holds this dinner back."
+        return
+    yield style.strong("Caps that tonight comes near to, or that hold it back")
+    for bound in why.bounds:
+        yield from style.hanging(_bound(bound))
+
+
+def _bound(bound: Bound) -> str:
+    words = CAP_WORDS.get(bound.cap, bound.cap)
+    start = f"{words}: {bound.load_g:.2f} of {bound.room_g:.2f} g"
+    if bound.buys is None:
+        return f"{start}; what holds it back was not searched to the end."
+    if bound.points_per_g is None or not bound.points_per_g:
+        return f"{start}; it does not hold this dinner back."
+    told = "; ".join(_plain(bound.buys))
+    return (
+        f"{start}; this cap is what holds it back. For the reckoning only: room for {bound.more_g:.2f} g more is worth "
+        f"{told}: {bound.points_per_g * bound.more_g:.0f} points ({_SCALE}). The cap stays."
+    )
+
+
+def _plain(found: tuple[Difference, ...]) -> list[str]:
+    return [one.sentence for one in found] or ["amounts nearer to the usual"]
+
+
+def _resting(why: Why, style: Style) -> Iterator[str]:
+    if why.resting is None:
+        return
+    yield style.strong("What the answer rests on")
+    share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
+    if not share:
+        yield from style.hanging("All that counts in this dinner as planned was measured in those very foods.")
+    else:
+        yield from style.hanging(
+            f"{share} % of what counts in this dinner as planned is not measured in that very food; {recalled} % is "
+            "recalled.")  # fmt: skip
+    ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
+    if ranges:
+        yield from style.hanging(f"In the worst case at the upper end of a range: {', '.join(ranges)}.")
+    if why.deciding:
+        one = why.deciding
+        if one.how == "measured":
+            doubt = f"If the {component_words(one.components)} of {one.name} were measured and came out as they stand"
+        else:
+            doubt = f"If {one.name} were weighed to the gram"
+        yield from style.hanging(f"{doubt}, the dinner would change: {'; '.join(_plain(one.differences))}.")
+    elif why.figures_tried:
+        yield from style.hanging("No one figure of those looked at would change the dinner.")
+    if why.figures_tried < why.figures_all:
+        yield from style.hanging(
+            f"Looked at {why.figures_tried} of {why.figures_all} figures with a margin, the likeliest first; "
+            "not searched to the end.")  # fmt: skip
