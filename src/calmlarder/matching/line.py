@@ -46,7 +46,8 @@ SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
     *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
     "load", "some", "drop", "drizzle", "dribble", "smear", "scrape", "scraping", "dreg", "trickle", "lump", "nub",
-    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going", "gone", "brown", "each",
+    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going",
+    "gone", "brown", "each",
 })  # fmt: skip
 
 

@@ -238,7 +238,7 @@ def _left(
     food = lexicon.tables.food_by_id[reading.food]
     left: set[str] = set()
     first = min((token.piece for token in tokens if set(token.words) & reading.takes), default=0)
-    made = bool(told & SELF_MADE) or any(token.typed in SELF_MADE for token in tokens)
+    made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
     for word in told:
         if word in reading.takes or is_state_of(word, food.state):
             continue
@@ -271,8 +271,8 @@ def _left(
                 left.add(word)
     if "roast" in told and food.kind in {"nut", "seed", "pulse", "grain"}:
         left.add("roast")  # a nut roast is no roasted nut
-    dishes = {word for token in tokens for word in token.words} & DISH_WHEN_MADE
-    if made and dishes and (food.state in {"raw", "dry"} or not dishes & reading.takes):
+    said = reading.takes - frozenset(FITS) - SELF_MADE
+    if made and said & (DISHES | DISH_WHEN_MADE) and said <= DISH_WHEN_MADE and said != {"pasta"}:
         left.add("leftover")
     return frozenset(left)
 
