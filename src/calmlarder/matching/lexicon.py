@@ -48,10 +48,10 @@ class Lexicon:
         self.names: list[NamedFood] = []
         rows = [(food.name, food.id, "") for food in tables.foods]
         rows += [(row.name, row.food, row.default) for row in tables.names]
-        named = {frozenset(words_of(name)) for name, _, _ in rows}
+        named = {words_of(name) for name, _, _ in rows}
         # An id names its food as well where nothing else has that name (`salami`).
         ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
-        rows += [row for row in ids if frozenset(words_of(row[0])) not in named]
+        rows += [row for row in ids if words_of(row[0]) not in named]
         for name, food, default in rows:
             raw = raw_words(as_one(name))
             words = expanded(singular(word) for word in raw)
