@@ -11,7 +11,7 @@ from itertools import islice
 from typing import Any, NamedTuple
 
 from calmlarder.cookbook.bounds import MOST_INGREDIENTS, MOST_STEPS
-from calmlarder.matching.clean import clean
+from calmlarder.clean import clean
 
 _UNSEEN = re.compile(
     r"<!--.*?(?:-->|\Z)|<(script|style|template|textarea)\b.*?(?:</\1\b[^>]{0,99}>|\Z)", re.DOTALL | re.IGNORECASE

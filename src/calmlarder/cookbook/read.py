@@ -6,7 +6,7 @@ from calmlarder.cookbook.microdata import microdata_recipe
 from calmlarder.cookbook.page import ld_blocks, looks_like_html
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.words import recipe_in_words
-from calmlarder.matching.clean import clean
+from calmlarder.clean import clean
 
 
 def read_recipe(text: str) -> Recipe:

@@ -60,7 +60,7 @@ class AdaptScreen(Screen[None]):
         """Put the file's text into the place for it."""
         from calmlarder.cookbook.bounds import MOST_SIGNS
         from calmlarder.larder.files import read_text
-        from calmlarder.matching.clean import clean
+        from calmlarder.clean import clean
 
         try:
             text = read_text(str(Path(event.value).expanduser()), MOST_SIGNS, "give the recipe alone")
