@@ -11,49 +11,57 @@ from pydantic import Field
 from calmlarder.problems import Problem
 from calmlarder.tables.csvfile import Line, header_of, read_csv
 from calmlarder.tables.mixture import depths, parts_by_food
-from calmlarder.tables.rows import WATER, Food, MixtureRow, Row
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen
+from calmlarder.tables.rows import Food, MixtureRow, Row
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
 Held = Literal[Allergen, "meat", "onion", "garlic"]
 FILE = "words_that_mislead.csv"
 
 # Words that tell what a food holds: the substances of Regulation (EU) No 1169/2011, Annex II, and common foods made
 # of them. Singular; a word of a name counts without its plural `s` or `es` too.
+_WORDS_OF: Mapping[Held, str] = {
+    "gluten": (
+        "gluten, wheat, wholewheat, wholemeal, rye, barley, oat, oatmeal, spelt, dinkel, farro, kamut, "
+        "khorasan, einkorn, emmer, durum, triticale, bulgur, burghul, couscous, semolina, freekeh, "
+        "seitan, malt, beer, ale, lager, bread, toast, baguette, pumpernickel, pitta, pita, naan, "
+        "chapati, pasta, spaghetti, penne, macaroni, fusilli, farfalle, linguine, tagliatelle, rigatoni, "
+        "fettuccine, pappardelle, bucatini, udon, soba, biscuit, cookie, cake, croissant, porridge, "
+        "breadcrumb, panko, soy sauce, shoyu"
+    ),
+    "crustaceans": "crustacean, prawn, shrimp, crab, lobster, crayfish, langoustine, scampi, krill",
+    "eggs": "egg, mayonnaise, mayo, meringue, omelette, frittata",
+    "fish": (
+        "fish, anchovy, cod, haddock, hake, halibut, herring, kipper, mackerel, plaice, pollock, salmon, "
+        "sardine, tilapia, trout, tuna, roe, caviar, worcestershire, nam pla, nuoc mam"
+    ),
+    "peanuts": "peanut, groundnut, monkey nut, arachis, satay",
+    "soya": ("soya, soy, soybean, soyabean, tofu, bean curd, tempeh, tempe, edamame, miso, natto, tamari, shoyu, tvp"),
+    "milk": (
+        "milk, milky, white coffee, dairy, butter, buttermilk, ghee, cream, cheese, curd, yoghurt, "
+        "yogurt, dahi, kefir, whey, casein, quark, lassi, custard, latte, cappuccino, flat white, "
+        "fromage, cheddar, mozzarella, parmesan, parmigiano, grana padano, feta, brie, camembert, gouda, "
+        "edam, gruyere, halloumi, paneer, ricotta, mascarpone, stilton, roquefort, gorgonzola, emmental, "
+        "doodh"
+    ),
+    "nuts": (
+        "nut, almond, hazelnut, walnut, cashew, pecan, brazil, pistachio, macadamia, filbert, cobnut, "
+        "marzipan, praline, frangipane"
+    ),
+    "celery": "celery, celeriac",
+    "mustard": "mustard, dijon, sarson, piccalilli",
+    "sesame": "sesame, tahini, tahina, gomasio, halva, til",
+    "sulphites": "sulphite, sulfite, sulphur dioxide, wine, prosecco, champagne, sherry, vermouth, cider",
+    "lupin": "lupin, lupini, tremoco",
+    "molluscs": "mollusc, mussel, oyster, clam, squid, calamari, octopus, scallop, cockle, whelk, snail, abalone",
+    "meat": (
+        "meat, chicken, turkey, duck, beef, pork, lamb, mutton, veal, ham, bacon, lardon, sausage, "
+        "gelatine, lard, mince"
+    ),
+    "onion": "onion, shallot, scallion, echalion, pyaz",
+    "garlic": "garlic, lahsun, aioli",
+}
 WORDS: Mapping[Held, frozenset[str]] = MappingProxyType(
-    {
-        held: frozenset(words.split(", "))
-        for held, words in {
-            "gluten": "gluten, wheat, wholewheat, wholemeal, rye, barley, oat, oatmeal, spelt, dinkel, farro, kamut, "
-            "khorasan, einkorn, emmer, durum, triticale, bulgur, burghul, couscous, semolina, freekeh, seitan, malt, "
-            "beer, ale, lager, bread, toast, baguette, pumpernickel, pitta, pita, naan, chapati, pasta, spaghetti, "
-            "penne, macaroni, fusilli, farfalle, linguine, tagliatelle, rigatoni, fettuccine, pappardelle, bucatini, "
-            "udon, soba, biscuit, cookie, cake, croissant, porridge, breadcrumb, panko, soy sauce, shoyu",
-            "crustaceans": "crustacean, prawn, shrimp, crab, lobster, crayfish, langoustine, scampi, krill",
-            "eggs": "egg, mayonnaise, mayo, meringue, omelette, frittata",
-            "fish": "fish, anchovy, cod, haddock, hake, halibut, herring, kipper, mackerel, plaice, pollock, salmon, "
-            "sardine, tilapia, trout, tuna, roe, caviar, worcestershire, nam pla, nuoc mam",
-            "peanuts": "peanut, groundnut, monkey nut, arachis, satay",
-            "soya": "soya, soy, soybean, soyabean, tofu, bean curd, tempeh, tempe, edamame, miso, natto, tamari, "
-            "shoyu, tvp",
-            "milk": "milk, milky, white coffee, dairy, butter, buttermilk, ghee, cream, cheese, curd, yoghurt, yogurt, dahi, kefir, whey, "
-            "casein, quark, lassi, custard, latte, cappuccino, flat white, fromage, cheddar, mozzarella, parmesan, "
-            "parmigiano, grana padano, feta, brie, camembert, gouda, edam, gruyere, halloumi, paneer, ricotta, "
-            "mascarpone, stilton, roquefort, gorgonzola, emmental, doodh",
-            "nuts": "nut, almond, hazelnut, walnut, cashew, pecan, brazil, pistachio, macadamia, filbert, cobnut, "
-            "marzipan, praline, frangipane",
-            "celery": "celery, celeriac",
-            "mustard": "mustard, dijon, sarson, piccalilli",
-            "sesame": "sesame, tahini, tahina, gomasio, halva, til",
-            "sulphites": "sulphite, sulfite, sulphur dioxide, wine, prosecco, champagne, sherry, vermouth, cider",
-            "lupin": "lupin, lupini, tremoco",
-            "molluscs": "mollusc, mussel, oyster, clam, squid, calamari, octopus, scallop, cockle, whelk, snail, "
-            "abalone",
-            "meat": "meat, chicken, turkey, duck, beef, pork, lamb, mutton, veal, ham, bacon, lardon, sausage, "
-            "gelatine, lard, mince",
-            "onion": "onion, shallot, scallion, echalion, pyaz",
-            "garlic": "garlic, lahsun, aioli",
-        }.items()
-    }
+    {held: frozenset(words.split(", ")) for held, words in _WORDS_OF.items()}
 )
 _OF_ANIMALS: frozenset[Held] = frozenset({"crustaceans", "eggs", "fish", "milk", "molluscs", "meat"})
 _FREE = re.compile(r"(\S+)[ -]free\b(?! range)")
@@ -73,7 +81,7 @@ class Told(NamedTuple):
 
     allergens: frozenset[Allergen]
     gluten: Literal["yes", "no", "may"]
-    diet: str
+    diet: Diet
 
 
 def told_with_parts(foods: Iterable[Food], rows: Iterable[MixtureRow]) -> dict[str, Told]:
@@ -87,7 +95,7 @@ def told_with_parts(foods: Iterable[Food], rows: Iterable[MixtureRow]) -> dict[s
             found[mixture] = Told(
                 frozenset().union(*(one.allergens for one in here)),
                 "yes" if "yes" in gluten else "may" if "may" in gluten else "no",
-                max((one.diet for one in here), key=DIETS.index),  # type: ignore[arg-type]
+                max((one.diet for one in here), key=DIETS.index),
             )
     return found
 
@@ -166,7 +174,9 @@ def _name_holds_more(
     lost = sorted(said(name, misleading) - holds.get(food, set(ALLERGENS)))
     if lost and food in holds:
         what = f"the name `{name}` tells of {', '.join(lost)} and {food} holds none"
-        remedy = f"point it to a food that does, mend the row of {food}, or say in {FILE} why the words mean no such thing"
+        remedy = (
+            f"point it to a food that does, mend the row of {food}, or say in {FILE} why the words mean no such thing"
+        )
         yield Problem(where=where, what=what, remedy=remedy)
 
 

@@ -37,7 +37,13 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     """Every problem of the tables, each with file, line and column."""
     lines, problems = read_all(folders)
     tables = book_of(lines)
-    problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *allergen_faults(lines, folders)]
+    problems += [
+        *_references(lines),
+        *_foods(lines, tables),
+        *_sugar_pairs(lines),
+        *_swaps(lines),
+        *allergen_faults(lines, folders),
+    ]
     return tables, problems
 
 

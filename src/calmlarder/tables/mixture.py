@@ -1,4 +1,4 @@
-"""Foods that are made of others: a dish in boxes, a mixture of mixtures.csv, and in which order mixtures hang together."""
+"""Foods that are made of others: a dish in boxes, a mixture of mixtures.csv, and what may be in what."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
