@@ -1,7 +1,7 @@
 """Figures of a mixture as the sum of what is in it."""
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from decimal import ROUND_UP, Decimal
 
 from calmlarder.tables.mixture import Mixture, MixturePart, depths, parts_by_food, weight
@@ -64,8 +64,8 @@ class Sums:
 
     def __init__(self, mixtures: Iterable[MixtureRow], told: Mapping[str, Figures]) -> None:
         whole = {food: parts for food, parts in parts_by_food(mixtures).items() if weight(parts) > 0}
-        self._order = list(depths(whole))  # every mixture behind those that are in it
-        self._parts_of = {food: whole[food] for food in self._order}
+        self._parts_of = {food: whole[food] for food in depths(whole)}
+        self._place = {food: place for place, food in enumerate(self._parts_of)}  # behind all that is in it
         self._told = told
         self._figures: dict[str, Figures] = {}
 
@@ -74,10 +74,8 @@ class Sums:
         if food not in self._parts_of:
             return self._told.get(food, {})
         if food not in self._figures:
-            needed = self._within(food)
-            for mixture in self._order:
-                if mixture in needed and mixture not in self._figures:
-                    self._figures[mixture] = {**self._sum(mixture), **self._told.get(mixture, {})}
+            for mixture in sorted(self._within(food, self._figures), key=self._place.__getitem__):
+                self._figures[mixture] = {**self._sum(mixture), **self._told.get(mixture, {})}
         return self._figures[food]
 
     def composite_of(self, food: str) -> Mixture | None:
@@ -100,13 +98,13 @@ class Sums:
     def _known(self, part: str) -> Figures:
         return self._figures[part] if part in self._parts_of else self._told.get(part, {})
 
-    def _within(self, food: str) -> set[str]:
-        """A mixture and those in it."""
+    def _within(self, food: str, known: Container[str] = ()) -> set[str]:
+        """A mixture and those in it, but for known ones."""
         found: set[str] = set()
         ahead = [food]
         while ahead:
             one = ahead.pop()
-            if one in self._parts_of and one not in found:
+            if one in self._parts_of and one not in found and one not in known:
                 found.add(one)
                 ahead += [part for part, _ in self._parts_of[one]]
         return found
@@ -117,9 +115,9 @@ class Sums:
     def _poured(self, food: str) -> dict[str, Decimal]:
         """The share that each single food has in a mixture."""
         shares = {food: Decimal(1)}
-        for mixture in reversed(self._order):  # whole amounts are known before a mixture is taken apart, once
+        for mixture in sorted(self._within(food), key=self._place.__getitem__, reverse=True):
             if mixture not in shares or not self._only_summed(mixture):
-                continue
+                continue  # its whole share is known by now, so that each mixture is taken apart once
             share = shares.pop(mixture)
             total = weight(self._parts_of[mixture])
             for part, grams in self._parts_of[mixture]:
