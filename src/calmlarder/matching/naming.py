@@ -6,18 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import (
-    COLOURS,
-    DECIDING,
-    DISH_WHEN_MADE,
-    DISHES,
-    GENERIC,
-    GRAIN_KINDS,
-    GRAINS,
-    HARMLESS,
-    PRODUCTS,
-    SELF_MADE,
-)
+from calmlarder.matching.notes import COLOURS, DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, PRODUCTS, SELF_MADE
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
@@ -223,7 +212,11 @@ def _left(
                 continue
             if word in DISHES | DECIDING or (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS):
                 left.add(word)
-            elif not token.words or word not in lexicon.words or word in HARMLESS or (token.slip and not token.sure):
+            elif not token.words or word not in lexicon.words:
+                continue
+            elif word in HARMLESS:
+                continue
+            elif token.slip and not token.sure:
                 continue
             elif (token.piece == first and word not in COLOURS) or word in lexicon.alone or lexicon.beside(word) & reading.takes:
                 # In the same breath as the food it may be part of its name; behind a comma it is a note.

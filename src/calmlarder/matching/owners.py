@@ -15,7 +15,7 @@ PEOPLE = frozenset({
     "mums", "mom", "dad", "dads", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
-    "brother", "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you",
+    "brother", "sister", "his", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you",
 })  # fmt: skip
 _PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 _NOBODY = frozenset({
@@ -175,6 +175,6 @@ _NOTES = frozenset({
     "each", "per", "pair", "couple", "dozen", "ones", "one", "two", "three", "four", "five", "six", "seven", "eight",
     "nine", "ten", "boxes", "tins", "jars", "bottles", "tired", "sad", "limp", "brown", "black", "white", "green",
     "red", "yellow", "purple", "orange", "pink", "blue", "gold", "rest", "parts", "part", "more", "less", "much", "plain",
-    "christmas", "easter", "batch", "load", "sack", "crate", "punnet", "punnets", "thick", "thin",
+    "christmas", "easter", "sunday", "batch", "load", "sack", "crate", "punnet", "punnets", "thick", "thin",
     "bulk", "family", "value", "frozen", "defrosted", "thawed", "meh", "yuck", "yum", "nice", "lush", "hmm", "urgh",
 })  # fmt: skip
