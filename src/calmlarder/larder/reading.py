@@ -47,8 +47,8 @@ class LarderReader:
         self._today = today
         self._matcher = FoodMatcher(tables)
 
-    def read(self, text: str, where: str) -> Reading | None:
-        """One line; None for a comment or an empty line."""
+    def read(self, text: str, where: str, number: int = 1) -> Reading | None:
+        """One line; None for a comment or an empty line. `number` is its place in its file, for the id of its lot."""
         try:
             entry = read_entry(text, self._today, self._matcher.plain_names)
         except ValueError as error:
@@ -63,7 +63,7 @@ class LarderReader:
         if match.food is None:
             match = match if match.candidates else self._matcher.nearly(entry.words)
             return Reading(text=entry.text, match=match, lot=None, problem=None)
-        lot = self._lot(entry, match.food)
+        lot = self._lot(entry, match.food, f"{number}.1")
         if lot is None:
             measure = entry.amount.measure
             problem = Problem(
@@ -80,7 +80,7 @@ class LarderReader:
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """Every line that says something."""
-        readings = (self.read(line, f"{source}:{number}") for number, line in enumerate(lines, start=1))
+        readings = (self.read(line, f"{source}:{number}", number) for number, line in enumerate(lines, start=1))
         return tuple(reading for reading in readings if reading is not None)
 
     def _named_with_measure(self, entry: Entry, match: Match) -> tuple[Entry, Match] | None:
@@ -94,13 +94,14 @@ class LarderReader:
             return None
         return entry._replace(amount=entry.amount._replace(measure=None)), whole
 
-    def _lot(self, entry: Entry, food: Food) -> Lot | None:
+    def _lot(self, entry: Entry, food: Food, lot_id: str) -> Lot | None:
         span = grams_of(entry.amount, food, self._tables)
         if span is None:
             return None
         place = entry.place or _usual_place(food, entry)
         urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
         return Lot(
+            id=lot_id,
             line=entry.text,
             food=food.id,
             grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
@@ -109,9 +110,7 @@ class LarderReader:
             place=place,
             opened=_is_opened(entry),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in entry.dates),
-            days_left=urgency.days_left,
-            days_from=urgency.why,
-            safety=urgency.safety,
+            **urgency._asdict(),
             condition=entry.condition,
             to_bin=entry.to_bin,
             owner=entry.owner,
