@@ -2,13 +2,19 @@
 
 import time
 from collections.abc import Callable
+from decimal import Decimal
 from pathlib import Path
+from typing import Any
 
 import pytest
 from textual.pilot import Pilot
 from textual.widgets import DataTable, OptionList
 
+from calmlarder.intake.load import Serving
+from calmlarder.swaps.model import Answer
+from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
+from calmlarder.tui import swap_screen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -196,5 +202,36 @@ def test_no_answer_rests_on_a_dinner_that_fails_its_check(
         await settled(app, pilot)
         assert "did not pass its own check" in shown(app, "#title")
         assert shown(app, "#why") == "fructans over the cap"
+
+    play(act)
+
+
+def test_swaps_on_the_screen_pass_the_check_of_the_command(
+    play: Callable[..., None], monkeypatch: pytest.MonkeyPatch, tables: Tables
+) -> None:
+    """A substitute over a cut-off is made up here; Varney et al. 2017: 0.30 g a sitting in grains and pulses."""
+
+    def wrong(*asked: Any) -> Answer:
+        answer = substitutes(*asked)
+        first = answer.substitutes[0]
+        garlic = Serving(tables.food_by_id["garlic"], Decimal(50))
+        said = first.candidate.model_copy(update={"parts": (garlic,)})
+        rest = (first.model_copy(update={"candidate": said}), *answer.substitutes[1:])
+        return answer.model_copy(update={"substitutes": rest})
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "brown onion")
+        await pilot.press("s")
+        await pilot.pause()
+        assert "at fault" not in shown(app, "#title")
+        right = app.screen.query_one(OptionList).option_count
+        await pilot.press("escape")
+        monkeypatch.setattr(swap_screen, "substitutes", wrong)
+        await pilot.press("s")
+        await pilot.pause()
+        names = app.screen.query_one(OptionList)
+        assert names.option_count == right - 1
+        assert "50 g garlic" not in [str(names.get_option_at_index(n).prompt) for n in range(right - 1)]
+        assert "did not pass its own check" in shown(app, "#title")
 
     play(act)

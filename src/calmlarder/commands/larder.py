@@ -11,7 +11,7 @@ from typing import Any
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.write_out import write_out
 from calmlarder.larder.files import read_lines
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
@@ -182,10 +182,10 @@ def _freeze(options: argparse.Namespace, store: Store, tables: Tables, today: da
 
 
 def _thaw(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    """Raises CannotGoOn for a lot that is not in the freezer; then none is changed."""
+    """Raises CannotGoOn for a lot that is not in the freezer, or not safe to eat; then none is changed."""
 
     def why_not(lot: Lot) -> str | None:
-        return None if lot.place == "freezer" else "it is not in the freezer"
+        return why_not_thawed(lot) if lot.place == "freezer" else "it is not in the freezer"
 
     return _move(options, store, tables, today, "fridge", lambda lot: thawed(lot, today), why_not)
 

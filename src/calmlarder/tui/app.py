@@ -120,14 +120,21 @@ class LarderApp(App[None]):
         def picked(answer: str | None) -> None:
             if answer == _NOT_COOKED:
                 under_way.forget(self._store)
-            elif answer == _GO_ON and (at := under_way.again(note)) is not None:
-                from calmlarder.tui.cook_screen import CookScreen
-
-                self.push_screen(CookScreen(self._kitchen, *at))
+            elif answer == _GO_ON:
+                self._go_on(note)
 
         title = clean(note["dinner"]["title"])
         question = f"You were cooking: {title}. What was weighed is kept; timers are not."
         self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
+
+    def _go_on(self, note: dict[str, Any]) -> None:
+        at = under_way.again(note)
+        if at is None:
+            self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=_SEEN_S)
+            return
+        from calmlarder.tui.cook_screen import CookScreen
+
+        self.push_screen(CookScreen(self._kitchen, *at))
 
     def look_at_clock(self) -> None:
         """Past midnight every screen goes on with the new day."""

@@ -16,7 +16,7 @@ from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import EVENING, offsets_at, this_minute
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
@@ -91,12 +91,11 @@ class Kitchen:
 
     def freeze(self, one: KeptLot, grams: float | None = None) -> str | None:
         """A lot or grams of it put into the freezer, or out of it; why not, where it must stay as it is."""
-        if one.lot.place == "freezer":
-            move(self.store, one, lambda lot: thawed(lot, self.today), "thaw", self.tables, grams)
-            return None
-        why = why_not_frozen(one.lot)
+        out = one.lot.place == "freezer"
+        why = why_not_thawed(one.lot) if out else why_not_frozen(one.lot)
         if why is None:
-            move(self.store, one, lambda lot: frozen(lot, self.today), "freeze", self.tables, grams)
+            turned, words = (thawed, "thaw") if out else (frozen, "freeze")
+            move(self.store, one, lambda lot: turned(lot, self.today), words, self.tables, grams)
         return why
 
     def profile(self) -> Profile:
@@ -135,9 +134,7 @@ class Kitchen:
         """What was eaten in the hours that still count."""
         return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
-    def cooked(
-        self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
-    ) -> None:
+    def cooked(self, title: str, uses: dict[str, int], entry: Eaten | None, boxed: Lot | None, share: float) -> None:
         """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
         lots = self.lots()
         cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
