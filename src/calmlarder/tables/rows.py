@@ -190,10 +190,15 @@ class MixtureRow(Row):
 
 
 class Name(Row):
-    """Another name of a food. One name may stand for several foods; then the program asks."""
+    """Another name of a food. One name may stand for several foods; then the program asks.
+
+    Unless one of its rows has a `default`: it is taken then, and the words there say what was assumed. Where several
+    rows of a name have one, the name stands for all of them together (a spring onion: whites and greens).
+    """
 
     name: Annotated[str, Field(min_length=2)]
     food: FoodId
+    default: str = ""
 
 
 class Measure(Row):
