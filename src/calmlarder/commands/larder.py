@@ -154,7 +154,8 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
             problems.append(reading.problem)
         else:
             names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-            what = f"`{reading.text}` {reading.question or ('may be several foods' if names else 'is no food of the tables')}"
+            asked = reading.question or ("may be several foods" if names else "is no food of the tables")
+            what = f"`{reading.text}` {asked}"
             remedy = f"write {names}" if names else "use another name"
             problems.append(Problem(where=source, what=what, remedy=remedy))
     return lots, problems
