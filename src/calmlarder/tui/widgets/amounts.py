@@ -6,6 +6,7 @@ from typing import NamedTuple
 from rich.text import Text
 
 from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.fitting import cut, fitting
 
 _GRAMS = 6
 _LEAST_NOTE = 12  # columns below which a note goes under the food
@@ -36,23 +37,8 @@ class AmountList(Drawn):
             text.append("\n" if number else "")
             strong = "bold " if one.weighed else ""
             text.append(f"{one.grams:>{_GRAMS}} g  ", style=strong + self.tone("foreground"))
-            text.append(f"{_cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))
+            text.append(f"{cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))
             room = width - _GRAMS - 4 - names - 2
-            note = _fitting(one.notes, room)
+            note = fitting(one.notes, room)
             text.append(f"  {note}" if note else "", style=self.tone("accent" if one.weighed else "faint"))
         return text
-
-
-def _cut(words: str, room: int) -> str:
-    return words if len(words) <= room else words[: max(1, room - 1)] + "…"
-
-
-def _fitting(notes: Sequence[str], room: int) -> str:
-    """As many notes as fit whole, first things first."""
-    said = ""
-    for note in notes:
-        longer = f"{said}, {note}" if said else note
-        if len(longer) > room:
-            break
-        said = longer
-    return said

@@ -9,8 +9,10 @@ from textual.message import Message
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
+from calmlarder.tui.widgets.fitting import cut, fitting
+
 _GRAMS, _DAYS = 6, 10
-_LEAST_NAME, _MOST_NAME = 12, 44
+_LEAST_NAME, _MOST_NAME, _LEAST_NOTES = 12, 44, 14
 
 
 class Item(NamedTuple):
@@ -78,13 +80,20 @@ class ItemList(OptionList):
             if self.highlighted_option is not None and self.highlighted_option.disabled:
                 self.action_cursor_down()
 
+    def on_mount(self) -> None:
+        """Another theme has other colours."""
+        self.app.theme_changed_signal.subscribe(self, lambda _: self._redraw())
+
+    def _redraw(self) -> None:
+        was = self.chosen
+        self._draw()
+        if was is not None:
+            self.choose(was)
+
     def on_resize(self, event: events.Resize) -> None:
         """The lines are fitted to the new width."""
         if event.size.width != self._drawn_for:
-            was = self.chosen
-            self._draw()
-            if was is not None:
-                self.choose(was)
+            self._redraw()
 
     def on_key(self, event: events.Key) -> None:
         """What is typed is for the entry line."""
@@ -104,15 +113,9 @@ class ItemList(OptionList):
         self.add_options(options)
 
     def _line(self, item: Item, width: int) -> Text:
-        faint = self.app.theme_variables["faint"]
-        room = width - 2 - _GRAMS - 2 - _DAYS - 4
-        name = max(_LEAST_NAME, min(_MOST_NAME, room * 2 // 3))
-        text = Text(no_wrap=True, overflow="ellipsis")
-        text.append(f"  {_cut(item.name, name):<{name}}{item.grams:>{_GRAMS}} g  ")
-        text.append(f"{item.days:<{_DAYS}}  ")
-        text.append(", ".join(item.notes), style=faint)
+        room = width - 2 - _GRAMS - 4 - _DAYS - 2
+        longest = max(len(one.name) for one in self.items)
+        name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
+        text = Text(f"  {cut(item.name, name):<{name}}{item.grams:>{_GRAMS}} g  {item.days:<{_DAYS}}  ")
+        text.append(fitting(item.notes, room - name))
         return text
-
-
-def _cut(words: str, room: int) -> str:
-    return words if len(words) <= room else words[: room - 1] + "…"
