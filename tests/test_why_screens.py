@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import DataTable, OptionList
+from textual.widgets import OptionList
 
 from calmlarder.intake.load import Serving
 from calmlarder.swaps.model import Answer
@@ -21,6 +21,7 @@ from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.swap_screen import SwapScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.why_screen import WhyScreen
+from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, Act, run_program, settled, shown
 
 
@@ -36,9 +37,8 @@ def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
 
 async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:
     """Move the mark of the larder's list to a food."""
-    table = app.screen.query_one(DataTable)
-    row = next(row for row in range(table.row_count) if str(table.get_row_at(row)[1]) == food)
-    table.move_cursor(row=row)
+    items = app.screen.query_one(ItemList)
+    items.choose(next(item.id for item in items.items if item.name == food))
     await pilot.pause()
 
 
@@ -46,7 +46,7 @@ async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:
 def test_why_from_the_larder(size: tuple[int, int], play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "spinach")
-        await pilot.press("w")
+        await pilot.press("ctrl+o")
         await settled(app, pilot)
         assert isinstance(app.screen, WhyScreen)
         text = shown(app, "#why")
@@ -68,7 +68,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "red pepper")
         for moment in (0.0, 0.2, 0.6):
-            await pilot.press("w")
+            await pilot.press("ctrl+o")
             await pilot.pause(moment)
             start = time.monotonic()
             await pilot.press("escape")
@@ -76,7 +76,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
             assert isinstance(app.screen, LarderScreen)
             assert time.monotonic() - start < 2  # a key is answered while the solver works
         await settled(app, pilot)
-        await pilot.press("w")
+        await pilot.press("ctrl+o")
         while not shown(app, "#why").strip():
             await pilot.pause(0.02)
         await pilot.press("full_stop")
@@ -103,7 +103,7 @@ def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
 def test_swaps_of_a_lot_are_told(size: tuple[int, int], play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "brown onion")
-        await pilot.press("s")
+        await pilot.press("ctrl+s")
         await pilot.pause()
         assert isinstance(app.screen, SwapScreen)
         assert "over the cap" in shown(app, "#title")
@@ -198,7 +198,7 @@ def test_no_answer_rests_on_a_dinner_that_fails_its_check(
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "spinach")
-        await pilot.press("w")
+        await pilot.press("ctrl+o")
         await settled(app, pilot)
         assert "did not pass its own check" in shown(app, "#title")
         assert shown(app, "#why") == "fructans over the cap"

@@ -11,7 +11,6 @@ from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
 from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.intake.eaten import ME, Eaten
-from calmlarder.intake.portion import nearest_cap
 from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import EVENING, offsets_at, this_minute
@@ -29,7 +28,6 @@ from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
-from calmlarder.tui.lots_table import short_group
 
 if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
@@ -102,11 +100,6 @@ class Kitchen:
         """The caps that hold."""
         return profile_named(self.settled().profile, self.tables)
 
-    def portion_adds(self, food: str) -> str:
-        """What one portion adds to the group it comes nearest to the cap of, g."""
-        load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
-        return f"{load.grams:.2f} {short_group(load.cap.group)}" if load else ""
-
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""
         return bool(freeze_today([lot], self.tables))
@@ -138,6 +131,10 @@ class Kitchen:
         """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
         lots = self.lots()
         cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
+
+    def remove(self, one: KeptLot) -> None:
+        """A lot that was typed by mistake: nothing was eaten or thrown."""
+        self.store.change_lots({one.id: None}, f"remove {one.lot.line}, typed by mistake")
 
     def entry_of(self, lot: Lot) -> Eaten:
         """What somebody says they ate, as an entry of my log."""
