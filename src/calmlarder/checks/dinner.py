@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from calmlarder.checks.lots import amount_faults, lot_faults
-from calmlarder.checks.tables import DIETS, Row, figures_of, load_of, mixtures, rows, taken_apart, within
+from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, load_of, mixtures, rows, taken_apart
 
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -37,7 +37,7 @@ def verify(
     plate = plate_of(dinner, request, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     mixed = mixtures(table_folders)
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     return (

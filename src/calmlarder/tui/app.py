@@ -15,7 +15,7 @@ from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.screen import Screen
 
-from calmlarder.matching.clean import clean
+from calmlarder.clean import clean
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
