@@ -64,8 +64,22 @@ WORDS: Mapping[Held, frozenset[str]] = MappingProxyType(
     {held: frozenset(words.split(", ")) for held, words in _WORDS_OF.items()}
 )
 _OF_ANIMALS: frozenset[Held] = frozenset({"crustaceans", "eggs", "fish", "milk", "molluscs", "meat"})
-_FREE = re.compile(r"(\S+)[ -]free\b(?! range)")
-_WITHOUT = re.compile(r"\b(?:without|no|non) (.*)")
+# Words that deny what the rest of a name tells of: `plant feta`, `vegetarian sausages`, `gf bread`.
+_DENYING: Mapping[str, frozenset[Held]] = MappingProxyType(
+    {
+        "vegan": _OF_ANIMALS,
+        "plant": _OF_ANIMALS,
+        "vegetarian": frozenset({"crustaceans", "fish", "molluscs", "meat"}),
+        "veg": frozenset({"crustaceans", "fish", "molluscs", "meat"}),
+        "vege": frozenset({"crustaceans", "fish", "molluscs", "meat"}),
+        "veggie": frozenset({"crustaceans", "fish", "molluscs", "meat"}),
+        "meatless": frozenset({"meat"}),
+        "eggless": frozenset({"eggs"}),
+        "gf": frozenset({"gluten"}),
+    }
+)
+_FREE = re.compile(r"((?:\S+ and )?\S+)[ -]free\b(?! range)")
+_WITHOUT = re.compile(r"\b(?:without|no|non)[ -](.*)")
 
 
 class Misleading(Row):
@@ -186,10 +200,8 @@ def said(name: str, misleading: Mapping[str, set[Held]]) -> set[str]:
     denied = _tells([word for match in _FREE.findall(plain) for word in _words(match)])
     denied |= _tells([word for match in _WITHOUT.findall(plain) for word in _words(match)])
     words = _words(plain)
-    if "gf" in words:
-        denied.add("gluten")
-    if "vegan" in words:
-        denied |= _OF_ANIMALS
+    for word in words:
+        denied |= _DENYING.get(word, frozenset())
     excepted: set[tuple[int, Held]] = set()
     for length in (1, 2, 3, 4):
         for at in range(len(words) - length + 1):
