@@ -10,6 +10,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.rows import (
     Cap,
+    Caution,
     Conversion,
     Fermentable,
     Food,
@@ -41,6 +42,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
         "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
         "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to)),
+        "cautions": TableFile(Caution, lambda row: (row.applies_to, row.states)),
         "sources": TableFile(Source, lambda row: (row.key,)),
     }
 )
