@@ -24,7 +24,6 @@ from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
 from calmlarder.tables.vocabulary import Sitting
 
-
 _COMMON_PRACTICE = "common_practice"
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 

@@ -21,7 +21,9 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
         chosen: list[str] = []
         for name in slot_names(found):
             inside = sorted((one for one in things if one.slot == name), key=lambda one: -_portions(one))
-            chosen += [_menu_name(one) for one in inside[:_NAMES] if one is inside[0] or not _crumb(one, inside[0], people)]
+            chosen += [
+                _menu_name(one) for one in inside[:_NAMES] if one is inside[0] or not _crumb(one, inside[0], people)
+            ]
         return listed(list(dict.fromkeys(chosen))[:_NAMES_IN_ALL])
 
     title = REFERENCE.sub(names, pattern.title).strip()

@@ -117,9 +117,7 @@ class _Kitchen:
     def _waits(self, step: Step, things: Sequence[Filling]) -> tuple[str, ...]:
         ready = [_prep(one) for one in things if prep_minutes(one)]
         weighed = ["weigh"] if any(one.weighed for one in things) else []
-        earlier = [
-            name for one in self.fillings if one.slot in step.slots for name in self.came_in.get(one.key, ())
-        ]
+        earlier = [name for one in self.fillings if one.slot in step.slots for name in self.came_in.get(one.key, ())]
         if step.place == "plate":
             earlier = [work.task.name for work in self.done if work.stage != "ready"]
         return tuple(dict.fromkeys((*weighed, *ready, *earlier)))

@@ -170,7 +170,9 @@ class Pattern(BaseModel):
             if len(shown) > 1:
                 for found in shown:
                     if found[3] is None and not self._surely_filled(slot_names(found)):
-                        raise ValueError(f"`{found[0]}` may stay empty beside other braces: give it words, `{{a|words}}`")
+                        raise ValueError(
+                            f"`{found[0]}` may stay empty beside other braces: give it words, `{{a|words}}`"
+                        )
             timed = [found for found in shown if any(self.slots[n].role in TIMED_ROLES for n in slot_names(found))]
             new = [found for found in timed if step.place in JOINED and self._first(step, slot_names(found))]
             if len(new) > 1:

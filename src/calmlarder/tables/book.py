@@ -8,7 +8,19 @@ from typing import TypeVar
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Caution, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.rows import (
+    Cap,
+    Caution,
+    Conversion,
+    Fermentable,
+    Food,
+    Keeping,
+    Measure,
+    MixtureRow,
+    Name,
+    Source,
+    Swap,
+)
 from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
