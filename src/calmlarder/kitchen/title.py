@@ -9,7 +9,7 @@ from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 _NAMES = 2  # of one slot
 _NAMES_IN_ALL = 3
 _CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot: less is not named. Ours
-_QUALIFIERS = re.compile(r" without .*$| with garlic.*$| \(.*\)$| in tomato sauce$| in juice$| in syrup$")
+_QUALIFIERS = re.compile(r" without .*$| with garlic.*$| \(.*\)$| in tomato sauce$| in juice$| in syrup$| flour$")
 _FIRST_WORDS = re.compile(r"^(?:young|white wheat|plain soya|unhulled|button) ")
 
 

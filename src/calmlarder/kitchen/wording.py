@@ -1,5 +1,6 @@
 """The words of a step: a pattern's sentences, and each food's own where it is cooked by itself."""
 
+import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
@@ -89,3 +90,11 @@ def egg_words(place: str, thing: str) -> str:
     if place == "pot":
         return f"crack in {thing} one by one, and leave them until white and yolk are set"
     return f"crack in {thing}, and stir until white and yolk are set"
+
+
+def egg_instead(said: str) -> str:
+    """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
+    said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
+    said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
+    said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
+    return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))

@@ -14,6 +14,7 @@ from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import (
     OIL_TEASPOONS,
     Mention,
+    egg_instead,
     egg_words,
     filled,
     granted_fats,
@@ -118,8 +119,8 @@ class _Kitchen:
         ready = [_prep(one) for one in things if prep_minutes(one)]
         weighed = ["weigh"] if any(one.weighed for one in things) else []
         earlier = [name for one in self.fillings if one.slot in step.slots for name in self.came_in.get(one.key, ())]
-        if step.place == "plate":
-            earlier = [work.task.name for work in self.done if work.stage != "ready"]
+        if step.place in {"plate", "dish"}:  # served, or baked, when all before it is there
+            earlier = [work.task.name for work in self.done if work.stage not in {"ready", "heat oven"}]
         return tuple(dict.fromkeys((*weighed, *ready, *earlier)))
 
     def _apart(self, step: Step, number: int) -> Iterator[Work]:
@@ -156,6 +157,10 @@ class _Kitchen:
         line = filled(step, there, self.granted, lambda one: one.food.name if one in new else f"the {one.short}", "oil")
         if said is None or line is None:
             return
+        if step.place in {"pan", "pot"} and any(one in cooked for one in groups[0]):
+            main = [one for one in groups[0] if one in cooked and self.pattern.slots[one.slot].role == "protein"]
+            if main and all(self._loose_egg(one) for one in main):
+                said, line = egg_instead(said), egg_instead(line)
         if cooked and minutes > 1 and "minute" not in said:
             said = f"{said} About {minutes} minute{'s' * (minutes != 1)}."
         for one in cooked:
@@ -182,7 +187,7 @@ class _Kitchen:
             return [list(new)]
         slots = self.pattern.slots
         timed = [one for one in new if one in cooked and one.minutes and slots[one.slot].role in TIMED_ROLES]
-        eggs = [one for one in timed if one.food.kind == "egg" and set(slots[one.slot].kinds) != {"egg"}]
+        eggs = [one for one in timed if self._loose_egg(one)]
         timed = sorted((one for one in timed if one not in eggs), key=lambda one: -one.minutes)
         groups: list[list[Filling]] = []
         for one in timed:
@@ -194,6 +199,10 @@ class _Kitchen:
         rest = [one for one in new if one not in timed and one not in eggs]
         at_once = [one for one in new if one in first or one in rest]
         return [at_once, *groups[1:], *([one] for one in eggs if one not in first)]
+
+    def _loose_egg(self, one: Filling) -> bool:
+        """An egg where the pattern's words are for tofu, fish or meat."""
+        return one.food.id == "egg" and set(self.pattern.slots[one.slot].kinds) != {"egg"}
 
     def _later(self, step: Step, stage: str, groups: Sequence[Sequence[Filling]]) -> Iterator[Work]:
         for group in groups:
@@ -260,7 +269,7 @@ def _prep(filling: Filling) -> str:
 
 
 def _place_apart(method: Method) -> dict[str, int]:
-    return {"microwave": {MICROWAVE: 1}, "roast": {OVEN: 1}, "stir-fry": {RING: 1, PAN: 1}}.get(method, {RING: 1})
+    return {"microwave": {MICROWAVE: 1}, "roast": {OVEN: 1}, "stir-fry": {RING: 1}}.get(method, {RING: 1})
 
 
 def _as_line(said: str) -> str:
