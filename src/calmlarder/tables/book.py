@@ -15,6 +15,7 @@ from calmlarder.tables.rows import (
     Fermentable,
     Food,
     Keeping,
+    MadeFrom,
     Measure,
     MixtureRow,
     Name,
@@ -44,6 +45,7 @@ class Tables(BaseModel):
     sources: tuple[Source, ...]
     cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
+    made_from: tuple[MadeFrom, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property

@@ -57,8 +57,10 @@ class LarderEntry(LarderKeys):
         if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
+            if len(reading.lots) > 1:
+                self._kitchen.keep(list(reading.lots[1:]))
         else:
-            self._kitchen.keep([reading.lot])
+            self._kitchen.keep(list(reading.lots))
         self.refill()
         self._next_line()
 
