@@ -243,9 +243,7 @@ def test_nothing_said(line: str, reader: LarderReader) -> None:
         ("leftover roast veg (carrots parsnips)", "carrot-boiled+parsnip-boiled", "boiled carrots"),
     ],
 )
-def test_what_goes_without_saying_is_taken_and_shown(
-    line: str, foods: str, assumed: str, reader: LarderReader
-) -> None:
+def test_what_goes_without_saying_is_taken_and_shown(line: str, foods: str, assumed: str, reader: LarderReader) -> None:
     reading = read(reader, line)
     assert [lot.food for lot in reading.lots] == foods.split("+")
     assert assumed in " ".join(reading.assumed)

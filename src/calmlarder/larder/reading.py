@@ -80,7 +80,9 @@ class LarderReader:
             line = read_line(text, self._today, self._lexicon)
         except ValueError as error:
             problem = Problem(where=where, what=str(error), remedy="write the line again")
-            return Reading(text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem)
+            return Reading(
+                text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
+            )
         if line is None:
             return None
         unclear = [part for part in line.parts if part.named.outcome != "matched"]

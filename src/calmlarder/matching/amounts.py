@@ -138,7 +138,13 @@ def take_amount(text: str) -> tuple[Amount, str]:
     found_measure = _measure_in(text)
     if found_measure:
         measure = MEASURE_WORDS[found_measure[1]]
-        several = not number_given and found is None and found_measure[1] != "glass" and found_measure[1].endswith("s") and grams is None
+        several = (
+            not number_given
+            and found is None
+            and found_measure[1] != "glass"
+            and found_measure[1].endswith("s")
+            and grams is None
+        )
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
@@ -148,7 +154,12 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if count_span.typical <= 0:
         raise ValueError("an amount of nothing is no lot")
     amount = Amount(
-        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), plural=several, share=shared
+        count_span,
+        measure,
+        grams,
+        _certainty(grams, measure, number_given or found is not None),
+        plural=several,
+        share=shared,
     )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")

@@ -38,7 +38,9 @@ _RATHER = re.compile(
     rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({'|'.join(sorted(_SINGLE - {'off', 'split'}, key=len, reverse=True))}|ripe|brown|black|yellow)(?![\w-])"
 )
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
-_NOT_OFF = re.compile(r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b")
+_NOT_OFF = re.compile(
+    r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"
+)
 _NOT_MOULDY = re.compile(r"\b(?:not|no|isn't|without) (?:yet )?(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft)\b")
 
 

@@ -38,14 +38,20 @@ _SURE = frozenset({
     "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
-_KIND_AND_DATE = re.compile(rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])")
-_DATE_AND_KIND = re.compile(rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])")
+_KIND_AND_DATE = re.compile(
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])"
+)
+_DATE_AND_KIND = re.compile(
+    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
+)
 _LEFT = re.compile(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
     r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more|shelf life)\b(?: on (?:it|them))?"
 )
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
-_LAST_DAY = re.compile(r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it| them)? (?:asap )?(?:today|tonight|now)\b")
+_LAST_DAY = re.compile(
+    r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it| them)? (?:asap )?(?:today|tonight|now)\b"
+)
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
@@ -111,7 +117,13 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         if found[1].endswith("before") and kind == "use-by":
             on -= timedelta(days=1)  # before a day is the day before it
         dates.append(Dated(kind, on))
-        kept = " leftover " if found[1].startswith("left") else f" {found[1]} " if kind == "made" and found[1] not in {"from", "since"} else " "
+        kept = (
+            " leftover "
+            if found[1].startswith("left")
+            else f" {found[1]} "
+            if kind == "made" and found[1] not in {"from", "since"}
+            else " "
+        )
         text = f"{text[: found.start()]}{kept}{text[found.end() :]}"
         if len(dates) > 20:
             break

@@ -6,14 +6,36 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import COLOURS, DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, PRODUCTS, SELF_MADE
+from calmlarder.matching.notes import (
+    COLOURS,
+    DECIDING,
+    DISH_WHEN_MADE,
+    DISHES,
+    GENERIC,
+    GRAIN_KINDS,
+    GRAINS,
+    HARMLESS,
+    PRODUCTS,
+    SELF_MADE,
+)
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
 _MOST_CANDIDATES = 6
 # Weights of a reading; only their order matters, and it is ours.
 _HEADS = PRODUCTS | DISHES
-_WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = 10, 9, 8, 3, 1, -2, -4, 1, -6, 0.5
+_WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = (
+    10,
+    9,
+    8,
+    3,
+    1,
+    -2,
+    -4,
+    1,
+    -6,
+    0.5,
+)
 
 
 _OF_EGGS = frozenset({"white", "yolk"})
@@ -151,7 +173,12 @@ def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
 
 
 def _weighed(
-    one: NamedFood, known: frozenset[str], told: frozenset[str], slips: frozenset[str], measures: frozenset[str], lexicon: Lexicon
+    one: NamedFood,
+    known: frozenset[str],
+    told: frozenset[str],
+    slips: frozenset[str],
+    measures: frozenset[str],
+    lexicon: Lexicon,
 ) -> Reading:
     state = lexicon.tables.food_by_id[one.food].state
     takes, missing = one.words & known, one.core - known
@@ -210,7 +237,11 @@ def _left(
                 continue
             if goes_without_saying(word, food.state, food.kind):
                 continue
-            if word in DISHES | DECIDING or (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS):
+            if (
+                word in DISHES | DECIDING
+                or (word in _OF_EGGS and food.kind == "egg")
+                or (word in GRAINS and food.kind in GRAIN_KINDS)
+            ):
                 left.add(word)
             elif not token.words or word not in lexicon.words:
                 continue
@@ -218,7 +249,11 @@ def _left(
                 continue
             elif token.slip and not token.sure:
                 continue
-            elif (token.piece == first and word not in COLOURS) or word in lexicon.alone or lexicon.beside(word) & reading.takes:
+            elif (
+                (token.piece == first and word not in COLOURS)
+                or word in lexicon.alone
+                or lexicon.beside(word) & reading.takes
+            ):
                 # In the same breath as the food it may be part of its name; behind a comma it is a note.
                 left.add(word)
     if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
@@ -230,9 +265,7 @@ def _close(readings: list[Reading], best: Reading) -> list[Reading]:
     return [one for one in readings if one.weight == best.weight and one.takes == best.takes] or [best]
 
 
-def _distinct(
-    best: Reading, known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]
-) -> bool:
+def _distinct(best: Reading, known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> bool:
     """Whether the words told can mean but one food (`horseradish`, `kalamata`): what is missing goes without saying."""
     if best.takes <= GENERIC | HARMLESS | PRODUCTS | measures:
         return False
@@ -285,9 +318,7 @@ def _candidate(food: str, score: float, lexicon: Lexicon) -> Candidate:
     return Candidate(food, lexicon.tables.food_by_id[food].name, round(max(0.0, min(100.0, score)), 1))
 
 
-def _nearly(
-    tokens: Collection[Token], known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]
-) -> Named:
+def _nearly(tokens: Collection[Token], known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> Named:
     """Names that hold a word of the line and more: a question, where the words leave few of them."""
     told = known - HARMLESS - measures - frozenset(FITS)
     scores: dict[str, float] = {}

@@ -152,7 +152,9 @@ def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
         return False
     if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
         return False
-    return not (bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s")))
+    return not (
+        bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s"))
+    )
 
 
 def _cut(text: str, found: re.Match[str]) -> str:

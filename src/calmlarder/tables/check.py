@@ -17,6 +17,7 @@ from calmlarder.tables.rows import WATER, Food
 from calmlarder.tables.vocabulary import KINDS
 
 SOURCED = frozenset({"analysed", "published"})
+MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
 DECISIVE = frozenset({"fructans", "gos", "sorbitol", "mannitol"})
 
 
@@ -39,6 +40,7 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     lines, problems = read_all(folders)
     tables = book_of(lines)
     problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *_mixtures(lines)]
+    problems += _done_signs(lines, tables)
     problems += contradictions(lines, tables)
     return tables, problems
 
@@ -108,6 +110,10 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 9)
     for line in lines["caps"]:
         yield from unknown_source(line, line.row.source, 7)
+    for line in lines["cautions"]:
+        if line.row.applies_to not in kinds:
+            yield from unknown_food(line, line.row.applies_to, 1)
+        yield from unknown_source(line, line.row.source, 5)
 
 
 def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
@@ -127,6 +133,16 @@ def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
         if missing and not food.note:
             what = f"{food.id} is unknown for {', '.join(missing)} and its note says nothing"
             yield Problem(where=line.where, what=what, remedy="add the rows to fermentables.csv, or say why in note")
+
+
+def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
+    """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
+    for line in lines["foods"]:
+        food: Food = line.row
+        if food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values()):
+            if not tables.done_sign(food):
+                what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
+                yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
 
 
 def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
