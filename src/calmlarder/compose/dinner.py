@@ -33,8 +33,12 @@ class _Told(BaseModel):
 
 
 class PlateUse(_Told):
-    """One lot in the dish; `grams` is of the whole dish. `whole` says that a pack of known weight is used up."""
+    """One lot in the dish, by its id and its words; `grams` is of the whole dish.
 
+    `whole` says that a pack of known weight is used up, so that nobody need weigh it.
+    """
+
+    lot: str
     line: str
     food: str
     name: str
@@ -59,10 +63,11 @@ class PerPerson(_Told):
 
 
 class Rescued(_Told):
-    """Urgent food used: portions of one person, grams, and the lines of lots used up."""
+    """Urgent food used: portions of one person, grams, and the ids and lines of lots used up."""
 
     portions: float
     grams: int
+    finished_ids: tuple[str, ...]
     lots_finished: tuple[str, ...]
 
 
@@ -118,7 +123,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         uses=uses,
         per_person=_per_person(plan, _OIL_KCAL * len(granted)),
         rescued=_rescued(plan),
-        weigh_first=tuple(f"{use.grams} g {use.name}" for use in uses if use.how == "weigh" and not use.whole),
+        weigh_first=weigh_list(uses),
         taken_for_granted=tuple(f"{OIL_TEASPOONS * people} tsp oil" for _ in granted),
         steps=steps,
         cautions=_cautions(plan, tables),
@@ -135,6 +140,20 @@ def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
     """A dinner to have more of; `slots` are those of its pattern."""
     mains = dict.fromkeys(use.food for use in dinner.uses if slots[use.slot].role in MAIN_ROLES)
     return Liked(pattern=dinner.pattern, family=dinner.family, mains=tuple(mains))
+
+
+def weigh_list(uses: tuple[PlateUse, ...]) -> tuple[str, ...]:
+    """A line for each food; where several lots of it are weighed, how much of which."""
+    weighed: dict[str, list[PlateUse]] = {}
+    for use in uses:
+        if use.how == "weigh" and not use.whole:
+            weighed.setdefault(use.food, []).append(use)
+    lines = []
+    for lots in weighed.values():
+        parts = "; ".join(f"{use.grams} g of `{use.line}`" for use in lots)
+        whole = f"{sum(use.grams for use in lots)} g {lots[0].name}"
+        lines.append(f"{whole} ({parts})" if len(lots) > 1 else whole)
+    return tuple(lines)
 
 
 def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
@@ -158,6 +177,7 @@ def _use(use: Use, tables: Tables) -> PlateUse:
     if use.option.boxed:
         how = "box"
     return PlateUse(
+        lot=lot.id,
         line=lot.line,
         food=food.id,
         name=food.name,
@@ -212,11 +232,14 @@ def _rescued(plan: Plan) -> Rescued:
         for use in plan.uses
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
-    finished = tuple(
-        use.option.offered.lot.line for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams
-    )
+    lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in urgent)
-    return Rescued(portions=round(portions, 2), grams=sum(use.grams for use in urgent), lots_finished=finished)
+    return Rescued(
+        portions=round(portions, 2),
+        grams=sum(use.grams for use in urgent),
+        finished_ids=tuple(lot.id for lot in lots),
+        lots_finished=tuple(lot.line for lot in lots),
+    )
 
 
 def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:

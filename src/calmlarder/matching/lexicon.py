@@ -53,19 +53,19 @@ class Lexicon:
             self.names.append(NamedFood(frozenset(words), core, food, default, order, tuple(words)))
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
-        for index, name in enumerate(self.names):
-            for word in name.core:
+        for index, one in enumerate(self.names):
+            for word in one.core:
                 self.with_word.setdefault(word, []).append(index)
-            for word in name.words:
-                self._beside.setdefault(word, set()).update(name.words)
+            for word in one.words:
+                self._beside.setdefault(word, set()).update(one.words)
         self.words = frozenset(self._beside)
-        self.alone = frozenset(next(iter(name.core)) for name in self.names if len(name.core) == 1)
+        self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
         self.cores: dict[str, set[frozenset[str]]] = {}
-        for name in self.names:
-            self.cores.setdefault(name.food, set()).add(name.core)
+        for one in self.names:
+            self.cores.setdefault(one.food, set()).add(one.core)
         self._with_core: dict[frozenset[str], set[str]] = {}
-        for name in self.names:
-            self._with_core.setdefault(name.core, set()).add(name.food)
+        for one in self.names:
+            self._with_core.setdefault(one.core, set()).add(one.food)
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:

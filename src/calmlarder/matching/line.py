@@ -1,5 +1,6 @@
 """One line a cook types, taken apart: whose, when, where, how much of what, and what was taken for granted."""
 
+import itertools
 import re
 from datetime import date
 from typing import Literal, NamedTuple
@@ -23,7 +24,8 @@ _PLACES: dict[str, Place] = {
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
 _IN_PLACE = re.compile(
-    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator|cupboard|pantry|larder)\b"
+    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator"
+    r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
 _PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
@@ -85,7 +87,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     rest = _PERCENT.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare)))
     owned = take_owner(rest, lexicon)
-    rest, question, dates = owned.rest, "", ()
+    rest, question = owned.rest, ""
+    dates: tuple[Dated, ...] = ()
     try:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
@@ -167,7 +170,7 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
             if several:
                 return several
     head, comma, _ = text.partition(",")
-    if comma and whole.named.outcome != "matched":
+    if comma:
         first = _part(head, hints, lexicon)
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
@@ -226,13 +229,13 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
     rest = _without(text, typed, tokens, takes)
-    amount = take_amount(rest)
+    amount, _ = take_amount(rest)
     plural = any(
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
-    several = plural and (amount[0].how == "none" or amount[0].share)
-    amount = amount[0]._replace(plural=amount[0].plural or several)
+    several = plural and (amount.how == "none" or amount.share)
+    amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, ())
 
 
@@ -240,7 +243,7 @@ def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
     """Where the words stand that a line says are not in it (`no onion`)."""
     return {
         found.start()
-        for before, found in zip(typed, typed[1:], strict=False)
+        for before, found in itertools.pairwise(typed)
         if before[0] in WITHOUT - {"free"} and found[0] not in WITH
     }
 
@@ -265,4 +268,4 @@ def _without(text: str, typed: list[re.Match[str]], tokens: tuple[Token, ...], t
             kept.append(found[0])
         end = found.end()
     kept.append(text[end:])
-    return " ".join("".join(kept).split())
+    return " ".join(word for word in "".join(kept).split() if word.strip("-'"))

@@ -243,11 +243,7 @@ def _left(
                 or (word in GRAINS and food.kind in GRAIN_KINDS)
             ):
                 left.add(word)
-            elif not token.words or word not in lexicon.words:
-                continue
-            elif word in HARMLESS:
-                continue
-            elif token.slip and not token.sure:
+            elif not token.words or word not in lexicon.words or word in HARMLESS or (token.slip and not token.sure):
                 continue
             elif (
                 (token.piece == first and word not in COLOURS)
@@ -285,7 +281,7 @@ def _decided(
     food = lexicon.tables.food_by_id
     if len(close) > 1:
         states = {food[one.food].state for one in close}
-        if states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
+        if told and states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
             # Cooked one way or the other: the one that holds more.
             most = max(close, key=lambda one: (lexicon.load(one.food), one.food))
             return Named("matched", (most.food,), most.takes, (food[most.food].name,), candidates)

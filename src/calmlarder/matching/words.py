@@ -5,7 +5,8 @@ import unicodedata
 
 _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
-    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi", "chillies": "chilli", "chilies": "chili",
+    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi",
+    "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
 _NO_PLURALS = frozenset({"maris", "this", "tennis", "cassis", "pastis", "basis"})
 # Written close to a whole number, `2½` must not become 21/2.

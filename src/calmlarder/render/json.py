@@ -51,7 +51,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "people": True,
             "proven": True,
             "minutes": True,
-            "uses": {"__all__": {"line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "uses": {"__all__": {"lot", "line", "food", "slot", "grams", "how", "days_left", "household"}},
             "per_person": True,
             "rescued": True,
             "weigh_first": True,

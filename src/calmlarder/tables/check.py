@@ -1,19 +1,19 @@
 """What must hold between the tables, beyond each row by itself."""
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
-from decimal import Decimal
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.problems import Problem
+from calmlarder.tables.allergens import allergen_faults
 from calmlarder.tables.arithmetic import contradictions
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.load import Lines, book_of, read_all
-from calmlarder.tables.rows import WATER, Food
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import KINDS
 
 SOURCED = frozenset({"analysed", "published"})
@@ -39,9 +39,15 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     """Every problem of the tables, each with file, line and column."""
     lines, problems = read_all(folders)
     tables = book_of(lines)
-    problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *_mixtures(lines)]
-    problems += _done_signs(lines, tables)
-    problems += contradictions(lines, tables)
+    problems += [
+        *_references(lines),
+        *_foods(lines, tables),
+        *_sugar_pairs(lines),
+        *_swaps(lines),
+        *allergen_faults(lines, folders),
+        *contradictions(lines, tables),
+        *_done_signs(lines, tables),
+    ]
     return tables, problems
 
 
@@ -88,8 +94,6 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.food, 2)
     for line in lines["mixtures"]:
         yield from unknown_food(line, line.row.food, 1)
-        if line.row.part != WATER:
-            yield from unknown_food(line, line.row.part, 2)
         yield from unknown_source(line, line.row.source, 4)
     for table, source_column in (("measures", 6), ("keeping", 6)):
         for line in lines[table]:
@@ -153,31 +157,6 @@ def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
     if row.basis in {"borrowed", "assumed", "recalled"} and not (row.note or row.code):
         what = f"a figure that is {row.basis} needs a note that says from what"
         yield Problem(where=f"{line.where}:8", what=what, remedy="write the reason")
-
-
-def _mixtures(lines: Lines) -> Iterator[Problem]:
-    first: dict[str, str] = {}
-    parts: dict[str, dict[str, Decimal]] = {}
-    for line in lines["mixtures"]:
-        first.setdefault(line.row.food, line.where)
-        parts.setdefault(line.row.food, {})[line.row.part] = line.row.grams
-    for food, grams in parts.items():
-        if sum(grams.values()) <= 0:
-            what = f"nothing is left of {food}"
-            yield Problem(where=f"{first[food]}:3", what=what, remedy="let less water boil away")
-        if food in _inside(food, parts):
-            yield Problem(where=f"{first[food]}:2", what=f"{food} is in itself", remedy="list what goes into it")
-
-
-def _inside(food: str, parts: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
-    found: set[str] = set()
-    ahead = list(parts.get(food, ()))
-    while ahead:
-        part = ahead.pop()
-        if part not in found:
-            found.add(part)
-            ahead += parts.get(part, ())
-    return found
 
 
 def _swaps(lines: Lines) -> Iterator[Problem]:

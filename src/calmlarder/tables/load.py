@@ -6,8 +6,10 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.allergens import with_what_is_in_them
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line, read_csv
+from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.rows import (
     Cap,
     Caution,
@@ -92,13 +94,16 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
         joined["mixtures"] = {key: line for key, line in joined["mixtures"].items() if key[0] not in anew}
         for name, found in lines.items():
             joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
-    return {name: list(lines.values()) for name, lines in joined.items()}, problems
+    whole = {name: list(lines.values()) for name, lines in joined.items()}
+    problems += mixture_faults(whole["mixtures"], (line.row.id for line in whole["foods"]))
+    return whole, problems
 
 
 def book_of(lines: Lines) -> Tables:
-    """The rows as one book. They are validated already, so nothing is validated again."""
+    """The rows as one book, where a mixture holds what its parts hold. They are not validated a second time."""
     rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
     parts = rows.pop("mixtures")
+    rows["foods"] = with_what_is_in_them(rows["foods"], parts)
     return Tables.model_construct(None, **rows, parts=parts)
 
 
