@@ -35,7 +35,7 @@ class _Told(BaseModel):
 class PlateUse(_Told):
     """One lot in the dish, by its id and its words; `grams` is of the whole dish.
 
-    `whole` says that a pack of known weight is used up.
+    `whole` says that a pack of known weight is used up, so that nobody need weigh it.
     """
 
     lot: str
