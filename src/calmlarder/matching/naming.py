@@ -49,6 +49,7 @@ class Token(NamedTuple):
     sure: bool = True
     slip: bool = False
     piece: int = 0  # of the line, between its commas
+    raw: str = ""  # as written, plural and all
 
 
 class Reading(NamedTuple):
@@ -88,8 +89,9 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
     typed = tuple(words)
     found: list[Token] = []
     for index, word in enumerate(typed):
-        near = {*typed[max(0, index - 1) : index], *typed[index + 1 : index + 2]}
-        if word in ABBREVIATIONS and (word not in ONLY_BESIDE or near & ONLY_BESIDE[word]):
+        before = typed[index - 1] if index else ""
+        after = typed[index + 1] if index + 1 < len(typed) else ""
+        if word in ABBREVIATIONS and _may_be_short(word, before, after):
             found.append(Token(word, ABBREVIATIONS[word]))
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
@@ -97,6 +99,11 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
             slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
     return tuple(found)
+
+
+def _may_be_short(word: str, before: str, after: str) -> bool:
+    """`pot` is a container but in `sweet pot`, `mac` a name but in `mac and cheese`."""
+    return word not in ONLY_BESIDE or before in ONLY_BESIDE[word] or (word == "mac" and after in ONLY_BESIDE[word])
 
 
 def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> Named:
@@ -156,7 +163,9 @@ def _readings(
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, known, told, slips, measures, lexicon)
-        reading = reading._replace(weight=reading.weight + _IN_ORDER * (written == one.written))
+        in_order = written == one.written
+        as_written = in_order and tuple(token.raw for token in tokens if set(token.words) & one.words) == one.raw
+        reading = reading._replace(weight=reading.weight + _IN_ORDER * (in_order + as_written))
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
@@ -252,6 +261,8 @@ def _left(
             ):
                 # In the same breath as the food it may be part of its name; behind a comma it is a note.
                 left.add(word)
+    if "roast" in told and food.kind in {"nut", "seed", "pulse", "grain"}:
+        left.add("roast")  # a nut roast is no roasted nut
     if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
         left.add("leftover")
     return frozenset(left)
