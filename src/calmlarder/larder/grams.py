@@ -167,7 +167,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     own = {row.measure: row for row in tables.own_measures(food)}
     if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
-    wanted = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):

@@ -34,9 +34,10 @@ _ALIASES = {
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
-    "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
-    "brick": "block", "slab": "block", "tray": "punnet", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
-    "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet", 
+    "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch",
+    "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "brick": "block", "slab": "block", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
+    "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
     "jarful": "jar", "hands": "piece", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
@@ -48,18 +49,24 @@ _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
 # Words for a part of what there usually is, and how much of it: common practice, no source.
 _SHARES = (
-    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b|\b(?:dregs|last|scraps?) of(?: the)?\b"
+    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
+        r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
                 r"|\b(?:end|dregs|remains) of the\b|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
-    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping|dregs)\b"),
+    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
+        r"|dregs)\b"),
      Span(0.02, 0.06, 0.12)),
-    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle|thimbles?)(?: of)?\b(?! )?"),
+    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
+        r"|thimbles?)(?: of)?\b(?! )?"),
      Span(0.05, 0.1, 0.2)),
-    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
-    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
+    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
+        r"|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
+    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+"
+        r"|of)\b)?"), Span(1.5, 2.5, 4)),
     (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
 )  # fmt: skip
 _LEFT = re.compile(
-    rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
+    rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d"
+    rf"|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
     r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
 )
 _GONE = frozenset({"gone", "used", "eaten", "empty"})
@@ -70,9 +77,12 @@ _PLAINLY = (
     (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
-    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
-    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk|pck)\b(?! of)"), r" \1 "),
-    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
+    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
+        rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
+    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
+        rf"|pck)\b(?! of)"), r" \1 "),
+    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
+        r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )  # fmt: skip
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
@@ -88,8 +98,8 @@ _PACK_SIZES = {
     **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.2, 1.8, 3)),
 }
 _SIZED = re.compile(
-    rf"(?<!\w)({'|'.join(_SIZES)}) (?=(glass|mug|cup|bowl|plate|handful|slice|wedge|piece|portion|{'|'.join(CONTAINERS)}"
-    r"|container|pack|bunch)\w*\b)"
+    rf"(?<!\w)({'|'.join(_SIZES)}) (?=({'|'.join(CONTAINERS)}|glass|mug|cup|bowl|plate|handful|slice|wedge|piece"
+    r"|portion|container|pack|bunch)\w*\b)"
 )
 _SERVED = frozenset({"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch"})
 _ONE = re.compile(r"^an?(?= [a-z]|$)")
@@ -138,7 +148,13 @@ def take_amount(text: str) -> tuple[Amount, str]:
     found_measure = _measure_in(text)
     if found_measure:
         measure = MEASURE_WORDS[found_measure[1]]
-        several = not number_given and found is None and found_measure[1] != "glass" and found_measure[1].endswith("s") and grams is None
+        several = (
+            not number_given
+            and found is None
+            and found_measure[1] != "glass"
+            and found_measure[1].endswith("s")
+            and grams is None
+        )
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
@@ -148,7 +164,12 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if count_span.typical <= 0:
         raise ValueError("an amount of nothing is no lot")
     amount = Amount(
-        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), plural=several, share=shared
+        count_span,
+        measure,
+        grams,
+        _certainty(grams, measure, number_given or found is not None),
+        plural=several,
+        share=shared,
     )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")

@@ -18,7 +18,8 @@ _SIMPLE = {
     "today": 0, "tonight": 0, "now": 0, "asap": 0, "this evening": 0, "this morning": 0, "tomorrow": 1, "tmrw": 1,
     "tmr": 1, "tmw": 1, "tomoz": 1, "2moro": 1, "tomorow": 1, "tommorow": 1, "tommorrow": 1, "yesterday": -1,
     "yday": -1, "last night": -1, "last week": -7, "the day before yesterday": -2, "day before yesterday": -2,
-    "day after tomorrow": 2, "the day after tomorrow": 2, "next week": 7, "tomo": 1, "2mrw": 1, "2morrow": 1, "tmrow": 1, "tomorro": 1, "tommorro": 1, "2day": 0,
+    "day after tomorrow": 2, "the day after tomorrow": 2, "next week": 7, "tomo": 1, "2mrw": 1, "2morrow": 1,
+    "tmrow": 1, "tomorro": 1, "tommorro": 1, "2day": 0,
     "2nite": 0, "tonite": 0, "2night": 0, "this week": 4, "yest": -1, "last nite": -1, "the other day": -3,
 }  # fmt: skip
 _MONTH_END = re.compile(r"(?:the )?end of (?:the |this )?month|month end")
@@ -38,7 +39,8 @@ MONTH = (
 _DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
 DAY_WORD = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}(?:[./-]\d{{2,4}})?"
-    rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)? (?:of )?{MONTH}(?: \d{{4}})?|{MONTH} (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?"
+    rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)? (?:of )?{MONTH}(?: \d{{4}})?|{MONTH} (?:the )?\d{{1,2}}(?:st|nd|rd"
+    rf"|th)?(?: \d{{4}})?"
     rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
     rf"|(?:the )?(?:end|start|middle|mid|early|late|beginning)(?: of)? {MONTH}(?: \d{{4}})?|{MONTH}(?: \d{{4}})?"
     rf"|{'|'.join(sorted(_SIMPLE, key=len, reverse=True))}|{'|'.join(_WEEKEND)}"

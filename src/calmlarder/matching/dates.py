@@ -38,22 +38,32 @@ _SURE = frozenset({
     "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
-_KIND_AND_DATE = re.compile(rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])")
-_DATE_AND_KIND = re.compile(rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])")
+_KIND_AND_DATE = re.compile(
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])"
+)
+_DATE_AND_KIND = re.compile(
+    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
+)
 _LEFT = re.compile(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
-    r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more|shelf life)\b(?: on (?:it|them))?"
+    r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more"
+    r"|shelf life)\b(?: on (?:it|them))?"
 )
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
-_LAST_DAY = re.compile(r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it| them)? (?:asap )?(?:today|tonight|now)\b")
+_LAST_DAY = re.compile(
+    r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
+    r"| them)? (?:asap )?(?:today|tonight|now)\b"
+)
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _BARE_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)? {MONTH}(?: \d{{4}})?"
+    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
+    rf"|th)? {MONTH}(?: \d{{4}})?"
     rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
-    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday|day before yesterday|day after tomorrow|last night"
+    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday"
+    rf"|day before yesterday|day after tomorrow|last night"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
@@ -63,7 +73,8 @@ _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]
 _OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date|the))*\s+([a-z0-9][\w/.'-]*)"
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
+    rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.
@@ -111,7 +122,13 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         if found[1].endswith("before") and kind == "use-by":
             on -= timedelta(days=1)  # before a day is the day before it
         dates.append(Dated(kind, on))
-        kept = " leftover " if found[1].startswith("left") else f" {found[1]} " if kind == "made" and found[1] not in {"from", "since"} else " "
+        kept = (
+            " leftover "
+            if found[1].startswith("left")
+            else f" {found[1]} "
+            if kind == "made" and found[1] not in {"from", "since"}
+            else " "
+        )
         text = f"{text[: found.start()]}{kept}{text[found.end() :]}"
         if len(dates) > 20:
             break

@@ -13,7 +13,18 @@ Outcome = Literal["matched", "ask", "unknown"]
 _MOST_CANDIDATES = 6
 # Weights of a reading; only their order matters, and it is ours.
 _HEADS = PRODUCTS | DISHES
-_WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = 10, 9, 8, 3, 1, -2, -4, 1, -6, 0.5
+_WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = (
+    10,
+    9,
+    8,
+    3,
+    1,
+    -2,
+    -4,
+    1,
+    -6,
+    0.5,
+)
 
 
 _OF_EGGS = frozenset({"white", "yolk"})
@@ -27,6 +38,7 @@ class Token(NamedTuple):
     sure: bool = True
     slip: bool = False
     piece: int = 0  # of the line, between its commas
+    raw: str = ""  # as written, plural and all
 
 
 class Reading(NamedTuple):
@@ -66,8 +78,9 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
     typed = tuple(words)
     found: list[Token] = []
     for index, word in enumerate(typed):
-        near = {*typed[max(0, index - 1) : index], *typed[index + 1 : index + 2]}
-        if word in ABBREVIATIONS and (word not in ONLY_BESIDE or near & ONLY_BESIDE[word]):
+        before = typed[index - 1] if index else ""
+        after = typed[index + 1] if index + 1 < len(typed) else ""
+        if word in ABBREVIATIONS and _may_be_short(word, before, after):
             found.append(Token(word, ABBREVIATIONS[word]))
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
@@ -75,6 +88,11 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
             slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
     return tuple(found)
+
+
+def _may_be_short(word: str, before: str, after: str) -> bool:
+    """`pot` is a container but in `sweet pot`, `mac` a name but in `mac and cheese`."""
+    return word not in ONLY_BESIDE or before in ONLY_BESIDE[word] or (word == "mac" and after in ONLY_BESIDE[word])
 
 
 def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> Named:
@@ -134,7 +152,9 @@ def _readings(
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, known, told, slips, measures, lexicon)
-        reading = reading._replace(weight=reading.weight + _IN_ORDER * (written == one.written))
+        in_order = written == one.written
+        as_written = in_order and tuple(token.raw for token in tokens if set(token.words) & one.words) == one.raw
+        reading = reading._replace(weight=reading.weight + _IN_ORDER * (in_order + as_written))
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
@@ -151,7 +171,12 @@ def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
 
 
 def _weighed(
-    one: NamedFood, known: frozenset[str], told: frozenset[str], slips: frozenset[str], measures: frozenset[str], lexicon: Lexicon
+    one: NamedFood,
+    known: frozenset[str],
+    told: frozenset[str],
+    slips: frozenset[str],
+    measures: frozenset[str],
+    lexicon: Lexicon,
 ) -> Reading:
     state = lexicon.tables.food_by_id[one.food].state
     takes, missing = one.words & known, one.core - known
@@ -210,7 +235,11 @@ def _left(
                 continue
             if goes_without_saying(word, food.state, food.kind):
                 continue
-            if word in DISHES | DECIDING or (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS):
+            if (
+                word in DISHES | DECIDING
+                or (word in _OF_EGGS and food.kind == "egg")
+                or (word in GRAINS and food.kind in GRAIN_KINDS)
+            ):
                 left.add(word)
             elif not token.words or word not in lexicon.words:
                 continue
@@ -218,9 +247,15 @@ def _left(
                 continue
             elif token.slip and not token.sure:
                 continue
-            elif (token.piece == first and word not in COLOURS) or word in lexicon.alone or lexicon.beside(word) & reading.takes:
+            elif (
+                (token.piece == first and word not in COLOURS)
+                or word in lexicon.alone
+                or lexicon.beside(word) & reading.takes
+            ):
                 # In the same breath as the food it may be part of its name; behind a comma it is a note.
                 left.add(word)
+    if "roast" in told and food.kind in {"nut", "seed", "pulse", "grain"}:
+        left.add("roast")  # a nut roast is no roasted nut
     if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
         left.add("leftover")
     return frozenset(left)
@@ -230,9 +265,7 @@ def _close(readings: list[Reading], best: Reading) -> list[Reading]:
     return [one for one in readings if one.weight == best.weight and one.takes == best.takes] or [best]
 
 
-def _distinct(
-    best: Reading, known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]
-) -> bool:
+def _distinct(best: Reading, known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> bool:
     """Whether the words told can mean but one food (`horseradish`, `kalamata`): what is missing goes without saying."""
     if best.takes <= GENERIC | HARMLESS | PRODUCTS | measures:
         return False
@@ -252,7 +285,7 @@ def _decided(
     food = lexicon.tables.food_by_id
     if len(close) > 1:
         states = {food[one.food].state for one in close}
-        if states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
+        if told and states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
             # Cooked one way or the other: the one that holds more.
             most = max(close, key=lambda one: (lexicon.load(one.food), one.food))
             return Named("matched", (most.food,), most.takes, (food[most.food].name,), candidates)
@@ -285,9 +318,7 @@ def _candidate(food: str, score: float, lexicon: Lexicon) -> Candidate:
     return Candidate(food, lexicon.tables.food_by_id[food].name, round(max(0.0, min(100.0, score)), 1))
 
 
-def _nearly(
-    tokens: Collection[Token], known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]
-) -> Named:
+def _nearly(tokens: Collection[Token], known: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> Named:
     """Names that hold a word of the line and more: a question, where the words leave few of them."""
     told = known - HARMLESS - measures - frozenset(FITS)
     scores: dict[str, float] = {}

@@ -14,16 +14,16 @@ HARMLESS = frozenset({
     "head", "heart", "leaf", "bulb", "sprig", "cube", "cup", "bag", "box", "bottle", "jar", "tin", "can", "carton",
     "shell", "ring", "thread", "bar", "ready", "eat", "eating", "cooking", "baking", "vine", "garden",
     "free", "range", "english", "french", "italian", "spanish", "indian", "danish", "swiss", "greek", "lebanese",
-    "all", "just", "still", "set", "just", "mature", "mild", "strong", "extra", "very", "soft", "firm", "hard",
+    "all", "just", "set", "mature", "mild", "strong", "extra", "very", "soft", "firm", "hard",
     "runny", "smooth", "crunchy", "chunky", "fine", "jumbo", "rolled", "instant", "quick", "easy", "premium", "value",
-    "basic", "royal", "real", "proper", "decent", "ok", "fine", "full", "half", "quarter", "third", "end", "part",
+    "basic", "royal", "real", "proper", "decent", "ok", "full", "half", "quarter", "third", "end", "part",
     "single", "double", "snack", "dinner", "lunch", "breakfast", "tea", "day", "week", "today", "natural", "pure",
     "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
-    "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no", "is",
+    "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no",
     "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
     "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
-    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+    "inoil", "inbrine", "inwater", "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
@@ -54,7 +54,7 @@ DISHES = frozenset({
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
     "korma", "biryani", "pilaf", "pilau", "paella", "chilli", "ragu", "bolognese", "carbonara", "goulash", "tagine",
     "hotpot", "ramen", "pho", "laksa", "salsa", "guacamole", "slaw", "coleschlaw", "coleslaw", "tabbouleh", "dal",
-    "dhal", "daal", "daal", "sabzi", "gravy", "stuffing", "pudding", "muffin", "brownie", "cookie", "cereal", "granola",
+    "dhal", "daal", "sabzi", "gravy", "stuffing", "pudding", "muffin", "brownie", "cookie", "cereal", "granola",
     "muesli", "smoothie", "shake", "sorbet", "jelly", "terrine", "pate", "mousse", "souffle", "croquette", "rosti",
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
@@ -63,12 +63,14 @@ DISHES = frozenset({
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
 COLOURS = frozenset({
-    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold", "rainbow",
+    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold",
+    "rainbow",
 })  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
-    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt", "oat",
-    "corn", "buckwheat", "white", "black", "red", "wild", "soda", "corn", "wheat", "maize", "rice", "egg", "naan", "roti",
+    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt",
+    "oat",
+    "corn", "buckwheat", "white", "black", "red", "wild", "soda", "wheat", "maize", "rice", "egg", "naan", "roti",
 })  # fmt: skip
 GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
 # Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
@@ -93,7 +95,7 @@ NO_SLIPS = frozenset({
     "personal", "parents", "brother", "sister", "partner", "flatmate", "housemate", "roommate", "neighbour",
     "caught", "bought", "before", "behind", "caster", "coaster", "cluster", "custom", "holder", "hotter", "larger",
     "lighter", "longer", "melted", "mildly", "mostly", "nearly", "slimmer", "slightly", "smaller", "softer",
-    "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted", "peeled",
+    "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted",
 })  # fmt: skip
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).
 GENERIC = frozenset({

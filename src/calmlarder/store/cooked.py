@@ -1,6 +1,6 @@
 """What was cooked or eaten from a box, in the store: lots, log and ledger change together, as one action."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -29,13 +29,13 @@ def cook(
     store: Store,
     lots: Sequence[KeptLot],
     title: str,
-    uses: Iterable[tuple[str, str, int]],
+    uses: Mapping[str, int],
     entry: Eaten | None,
     boxing: Boxing,
     on: date,
     tables: Tables,
 ) -> None:
-    """Take (line, food, grams) out of the lots, log one share where somebody ate, and keep the boxes.
+    """Take grams by lot id out of the lots, log one share where somebody ate, and keep the boxes.
 
     `tables` hold the boxed dishes too. What was proposed before rests on a larder that is no more: it is forgotten.
     """
@@ -60,6 +60,6 @@ def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, table
     if unfit:
         remedy = "throw it away: `calmlarder larder remove`"
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
-    left = used_up(mine, [(one.lot.line, one.lot.food, round(entry.grams)) for one in mine])
+    left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
     ended = dinner_took(mine, left, tables, on, logged=(Logged(who=entry.who, grams=entry.grams),))
     return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]

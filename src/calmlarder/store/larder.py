@@ -1,13 +1,13 @@
 """Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
-from calmlarder.larder.urgency import urgency_of
+from calmlarder.larder.urgency import Urgency, urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.store.store import Store, Stored
 from calmlarder.tables.book import Tables
@@ -21,9 +21,9 @@ class KeptLot(NamedTuple):
 
 
 def kept(lot: Lot) -> dict[str, Any]:
-    """What the store keeps: all but what follows from the day."""
+    """What the store keeps: all but what follows from the day and from where it is kept."""
     content = lot.model_dump(mode="json")
-    for name in ("days_left", "days_from", "safety"):
+    for name in ("id", *Urgency._fields):
         del content[name]
     return content
 
@@ -38,10 +38,7 @@ def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | None:
         Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
     )
     urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
-    lot = Lot.model_validate(
-        {**content, "days_left": urgency.days_left, "days_from": urgency.why, "safety": urgency.safety}
-    )
-    return KeptLot(stored.id, lot)
+    return KeptLot(stored.id, Lot.model_validate({**content, "id": str(stored.id), **urgency._asdict()}))
 
 
 def with_kept_boxes(store: Store, tables: Tables) -> Tables:
@@ -67,18 +64,9 @@ def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
     return store.add_lots([kept(lot) for lot in lots], words)
 
 
-def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> dict[int, dict[str, Any] | None]:
-    """What is left of each lot that was cooked from; None where it is used up.
-
-    `uses` are (line, food id, grams); a lot is used once for each line.
-    """
-    left: dict[int, dict[str, Any] | None] = {}
-    for line, food, grams in uses:
-        one = next((k for k in lots if k.id not in left and k.lot.line == line and k.lot.food == food), None)
-        if one is None:
-            continue
-        left[one.id] = smaller(one.lot, one.lot.grams - grams)
-    return left
+def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
+    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up."""
+    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in lots if one.lot.id in uses}
 
 
 def move(
@@ -92,7 +80,7 @@ def move(
         return
     amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
     part = moved(lot.model_copy(update=amounts))
-    # Words of its own: a dinner takes its lots by their line.
+    # Words of its own: those of the whole would say too much.
     part = part.model_copy(update={"line": lot_line(part, tables)})
     store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
 

@@ -28,6 +28,7 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.smooth import kept_for_good, share_time
+from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
@@ -73,6 +74,9 @@ class LarderApp(App[None]):
         self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
         self._clock = clock
+        for theme in THEMES.values():
+            self.register_theme(theme)
+        self.theme = DARK.name
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
@@ -96,7 +100,10 @@ class LarderApp(App[None]):
     def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
         """What every key of a screen does, to find by its words; and the colours."""
         yield from commands_of(screen)
-        yield SystemCommand("Colours", "light or dark, for this time", self.action_change_theme)
+        yield SystemCommand("Light or dark", "for this time", self._turn_light)
+
+    def _turn_light(self) -> None:
+        self.theme = LIGHT.name if self.theme == DARK.name else DARK.name
 
     def on_mount(self) -> None:
         """The larder first."""
@@ -120,14 +127,21 @@ class LarderApp(App[None]):
         def picked(answer: str | None) -> None:
             if answer == _NOT_COOKED:
                 under_way.forget(self._store)
-            elif answer == _GO_ON and (at := under_way.again(note)) is not None:
-                from calmlarder.tui.cook_screen import CookScreen
-
-                self.push_screen(CookScreen(self._kitchen, *at))
+            elif answer == _GO_ON:
+                self._go_on(note)
 
         title = clean(note["dinner"]["title"])
         question = f"You were cooking: {title}. What was weighed is kept; timers are not."
         self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
+
+    def _go_on(self, note: dict[str, Any]) -> None:
+        at = under_way.again(note)
+        if at is None:
+            self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=_SEEN_S)
+            return
+        from calmlarder.tui.cook_screen import CookScreen
+
+        self.push_screen(CookScreen(self._kitchen, *at))
 
     def look_at_clock(self) -> None:
         """Past midnight every screen goes on with the new day."""
