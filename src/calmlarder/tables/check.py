@@ -143,10 +143,10 @@ def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
     """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
     for line in lines["foods"]:
         food: Food = line.row
-        if food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values()):
-            if not tables.done_sign(food):
-                what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
-                yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
+        cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
+        if cooked and not tables.done_sign(food):
+            what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
+            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
 
 
 def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
