@@ -17,7 +17,6 @@ from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import KINDS
 
 SOURCED = frozenset({"analysed", "published"})
-MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
 DECISIVE = frozenset({"fructans", "gos", "sorbitol", "mannitol"})
 
 
@@ -33,6 +32,8 @@ class Coverage(BaseModel):
     decisive_sourced_percent: float
     summed_foods: int
     unknown: dict[str, tuple[str, ...]]
+MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
+
 
 
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
@@ -139,16 +140,6 @@ def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
             yield Problem(where=line.where, what=what, remedy="add the rows to fermentables.csv, or say why in note")
 
 
-def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
-    """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
-    for line in lines["foods"]:
-        food: Food = line.row
-        cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
-        if cooked and not tables.done_sign(food):
-            what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
-            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
-
-
 def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
     row = line.row
     if row.basis in SOURCED and not row.code:
@@ -180,3 +171,13 @@ def _sugar_pairs(lines: Lines) -> Iterator[Problem]:
         if (pair.row.source, pair.row.code) != (line.row.source, line.row.code):
             what = f"glucose comes from another source than fructose ({pair.where})"
             yield Problem(where=f"{line.where}:6", what=what, remedy="take both from one source")
+
+
+def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
+    """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
+    for line in lines["foods"]:
+        food: Food = line.row
+        is_cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
+        if is_cooked and not tables.done_sign(food):
+            what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
+            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
