@@ -8,7 +8,7 @@ from typing import TypeVar
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Renamed, Source, Swap
 from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
@@ -30,6 +30,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    renamed: tuple[Renamed, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
@@ -37,6 +38,14 @@ class Tables(BaseModel):
     def food_by_id(self) -> Mapping[str, Food]:
         """Foods by id."""
         return MappingProxyType({food.id: food for food in self.foods})
+
+    @cached_property
+    def _now_by_old_id(self) -> Mapping[str, str]:
+        return MappingProxyType({row.was: row.now for row in self.renamed})
+
+    def id_now(self, food_id: str) -> str:
+        """The id of today of a food that may be kept under an earlier one."""
+        return food_id if food_id in self.food_by_id else self._now_by_old_id.get(food_id, food_id)
 
     @cached_property
     def _by_food(self) -> dict[str, dict[Component, Fermentable]]:
