@@ -5,6 +5,7 @@ from datetime import date
 from typing import Any
 
 import pytest
+from hypothesis import settings
 
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
@@ -17,6 +18,9 @@ from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 
 TODAY = date(2026, 3, 11)  # a Wednesday
+
+settings.register_profile("calm", deadline=None)  # no test may depend on how busy the machine is
+settings.load_profile("calm")
 
 
 @pytest.fixture(autouse=True)

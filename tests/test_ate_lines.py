@@ -56,11 +56,10 @@ bag of apples 150 2000 apple
 """
 ASKED = {
     "two squares of chocolate": {"dark chocolate", "milk chocolate", "white chocolate"},
-    "coffee with milk": {"black coffee", "milky coffee"},
+    "chai": {"weak black tea", "tea with milk"},
     "3 biscuits": {"plain sweet biscuits", "wheatmeal biscuits", "chocolate biscuits"},
     "a cookie": {"plain sweet biscuits", "chocolate biscuits"},
     "a slice of cake": {"plain cake"},
-    "banana": {"firm banana", "ripe banana"},
     "2 glasses wine": {"red wine", "dry white wine"},
     "handful of crisps": {"plain potato crisps"},
     "bowl of porridge": {"porridge made with water", "porridge made with milk"},

@@ -7,7 +7,7 @@ from contextlib import suppress
 from importlib import import_module
 
 from calmlarder import __version__
-from calmlarder.commands.options import dinner, foods, larder, ledger, log, plan, recipes, tables
+from calmlarder.commands.options import challenge, dinner, foods, larder, ledger, log, plan, recipes, tables
 from calmlarder.commands.options.common import Parser
 from calmlarder.problems import CannotGoOn
 
@@ -22,7 +22,7 @@ def _parser() -> Parser:
     parser.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
     parser.set_defaults(run="program:program")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
-    for family in (dinner, plan, larder, log, ledger, foods, recipes, tables):
+    for family in (dinner, plan, larder, log, ledger, foods, recipes, tables, challenge):
         family.add(commands)
     return parser
 
@@ -39,7 +39,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except OSError as error:
         # What was to be kept is kept, or was said to be not: only the words are lost.
         _say_no_more()
-        _complain(f"the output cannot be written ({error.strerror or error}); what was asked for may be done all the same")
+        _complain(
+            f"the output cannot be written ({error.strerror or error}); what was asked for may be done all the same"
+        )
         return 2
     return status
 
@@ -75,13 +77,13 @@ def _complain(words: str) -> None:
 
 
 def _open_what_is_closed() -> None:
-    """Standard streams that are closed lead nowhere: else the next file opened, the larder say, would take their place."""
+    """Standard streams that are closed lead nowhere: else the next file opened, such as the store, takes their place."""
     for number, name in enumerate(("stdin", "stdout", "stderr")):
         if getattr(sys, name) is None:
             with suppress(OSError):
                 os.fstat(number)
                 continue
-            setattr(sys, name, open(os.open(os.devnull, os.O_RDWR), "r" if number == 0 else "w", encoding="utf-8"))
+            setattr(sys, name, os.fdopen(os.open(os.devnull, os.O_RDWR), "r" if number == 0 else "w"))
 
 
 def _say_no_more() -> None:

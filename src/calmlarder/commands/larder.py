@@ -11,7 +11,7 @@ from typing import Any
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.write_out import write_out
 from calmlarder.larder.files import read_lines
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
@@ -168,13 +168,14 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
     lots: list[Lot] = []
     problems: list[Problem] = []
     for reading in readings:
-        if reading.lot is not None:
-            lots.append(reading.lot)
+        if reading.lots:
+            lots += reading.lots
         elif reading.problem is not None:
             problems.append(reading.problem)
         else:
             names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-            what = f"`{reading.text}` {'may be several foods' if names else 'is no food of the tables'}"
+            asked = reading.question or ("may be several foods" if names else "is no food of the tables")
+            what = f"`{reading.text}` {asked}"
             remedy = f"write {names}" if names else "use another name"
             problems.append(Problem(where=source, what=what, remedy=remedy))
     return lots, problems
@@ -202,10 +203,10 @@ def _freeze(options: argparse.Namespace, store: Store, tables: Tables, today: da
 
 
 def _thaw(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    """Raises CannotGoOn for a lot that is not in the freezer; then none is changed."""
+    """Raises CannotGoOn for a lot that is not in the freezer, or not safe to eat; then none is changed."""
 
     def why_not(lot: Lot) -> str | None:
-        return None if lot.place == "freezer" else "it is not in the freezer"
+        return why_not_thawed(lot) if lot.place == "freezer" else "it is not in the freezer"
 
     return _move(options, store, tables, today, "fridge", lambda lot: thawed(lot, today), why_not)
 

@@ -18,8 +18,8 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.eaten import eaten_on
 from calmlarder.store.copies import nothing_kept
+from calmlarder.store.eaten import eaten_on
 from calmlarder.store.home import home_folder
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

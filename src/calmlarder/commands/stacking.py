@@ -47,8 +47,8 @@ def eaten_before_of(options: argparse.Namespace) -> dict[str, object]:
     if options.command == "demo" or (options.larder is not None and options.home is None):
         return {}
     from calmlarder.commands.moment import moment_of
-    from calmlarder.store.eaten import may_count
     from calmlarder.store.copies import nothing_kept
+    from calmlarder.store.eaten import may_count
     from calmlarder.store.home import home_folder
     from calmlarder.store.store import Store
 

@@ -1,6 +1,6 @@
 """What was cooked or eaten from a box, in the store: lots, log and ledger change together, as one action."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -28,16 +28,16 @@ def cook(
     store: Store,
     lots: Sequence[KeptLot],
     title: str,
-    uses: Iterable[tuple[str, str, int]],
+    uses: Mapping[str, int],
     entry: Eaten | None,
     boxing: Boxing,
     on: date,
     tables: Tables,
 ) -> None:
-    """Take (line, food, grams) out of the lots, log one share where somebody ate, and keep the boxes.
+    """Take grams by lot id out of the lots, log one share where somebody ate, and keep the boxes.
 
-    `tables` hold the boxed dishes too. What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten in the same
-    transaction. Raises CannotGoOn where a lot changed since it was read.
+    `tables` hold the boxed dishes too. What was proposed before, or stands at the stove, rests on a larder that is no
+    more: it is forgotten in the same transaction. Raises CannotGoOn where a lot changed since it was read.
     """
     left = used_up(lots, uses)
     with store.transaction():
@@ -63,7 +63,7 @@ def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, table
     if unfit:
         remedy = "throw it away: `calmlarder larder remove`"
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
-    left = used_up(mine, [(one.lot.line, one.lot.food, round(entry.grams)) for one in mine])
+    left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
     ended = dinner_took(mine, left, tables, on, logged=(Logged(who=entry.who, grams=entry.grams),))
     with store.transaction():
         still_as_seen(store, mine)

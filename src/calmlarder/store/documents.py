@@ -26,7 +26,7 @@ def _as_it_is(body: dict[str, Any]) -> dict[str, Any]:
 
 # For each place, what makes the next version of a document; the number of steps is the version written today.
 # Version 0 is what was written before documents had one. A step is never changed once it has been used.
-_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType({place: (_as_it_is,) for place in PLACES})
+_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(dict.fromkeys(PLACES, (_as_it_is,)))
 
 
 class Unreadable(Exception):

@@ -10,7 +10,7 @@ from pydantic import ValidationError
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
-from calmlarder.larder.urgency import urgency_of
+from calmlarder.larder.urgency import Urgency, urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
@@ -27,9 +27,9 @@ class KeptLot(NamedTuple):
 
 
 def kept(lot: Lot) -> dict[str, Any]:
-    """What the store keeps: all but what follows from the day."""
+    """What the store keeps: all but what follows from the day and from where it is kept."""
     content = lot.model_dump(mode="json")
-    for name in ("days_left", "days_from", "safety"):
+    for name in ("id", *Urgency._fields):
         del content[name]
     return content
 
@@ -64,10 +64,7 @@ def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, table
         Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
     )
     urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
-    lot = Lot.model_validate(
-        {**content, "days_left": urgency.days_left, "days_from": urgency.why, "safety": urgency.safety}
-    )
-    return KeptLot(lot_id, lot)
+    return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
 
 
 def with_kept_boxes(store: Store, tables: Tables) -> Tables:
@@ -124,8 +121,12 @@ def still_as_seen(store: Store, seen: Iterable[KeptLot]) -> None:
 
 
 def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:
-    """What a lot says, whatever was not said when it was kept left out; its food may have another id by now."""
-    return {name: value for name, value in content.items() if name not in {"id", "food"} and value is not None}
+    """What a lot says in today's shape, but for its food, which may have another id by now."""
+    try:
+        lot = Lot.model_validate({**content, "id": "", **Urgency(None, "", None, "")._asdict()})
+    except ValidationError:
+        return dict(content)
+    return {name: value for name, value in kept(lot).items() if name != "food"}
 
 
 def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
@@ -138,18 +139,9 @@ def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
     return store.add_lots([kept(lot) for lot in lots], words)
 
 
-def used_up(lots: Sequence[KeptLot], uses: Iterable[tuple[str, str, int]]) -> dict[int, dict[str, Any] | None]:
-    """What is left of each lot that was cooked from; None where it is used up.
-
-    `uses` are (line, food id, grams); a lot is used once for each line.
-    """
-    left: dict[int, dict[str, Any] | None] = {}
-    for line, food, grams in uses:
-        one = next((k for k in lots if k.id not in left and k.lot.line == line and k.lot.food == food), None)
-        if one is None:
-            continue
-        left[one.id] = smaller(one.lot, one.lot.grams - grams)
-    return left
+def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
+    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up."""
+    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in lots if one.lot.id in uses}
 
 
 def move(
@@ -165,7 +157,7 @@ def move(
         return
     amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
     part = moved(lot.model_copy(update=amounts))
-    # Words of its own: a dinner takes its lots by their line.
+    # Words of its own: those of the whole would say too much.
     part = part.model_copy(update={"line": lot_line(part, tables)})
     with store.transaction():
         still_as_seen(store, [one])

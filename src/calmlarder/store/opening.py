@@ -1,4 +1,4 @@
-"""A store's file opened: made where there is none, checked, and brought up to date, also by several programs at once."""
+"""A store's file opened: made where there is none, checked, brought up to date; also by several programs at once."""
 
 import sqlite3
 import time
@@ -57,9 +57,7 @@ def _opened_once(file: Path) -> sqlite3.Connection:
     new_private_file(file)
     make_private(file)
     # Never made by SQLite itself, which would give it the rights of any file.
-    connection = sqlite3.connect(
-        f"{file.absolute().as_uri()}?mode=rw", uri=True, timeout=BUSY_S, isolation_level=None
-    )
+    connection = sqlite3.connect(f"{file.absolute().as_uri()}?mode=rw", uri=True, timeout=BUSY_S, isolation_level=None)
     try:
         _make_ready(connection, file)
     except BaseException:

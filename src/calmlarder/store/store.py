@@ -10,7 +10,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
-from calmlarder.store.home import cannot_use, ready_home
+from calmlarder.store.home import ready_home
 from calmlarder.store.opening import cannot_go_on, opened
 
 _MOST_ACTIONS = 500

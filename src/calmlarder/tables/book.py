@@ -8,7 +8,21 @@ from typing import TypeVar
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Renamed, Source, Swap
+from calmlarder.tables.rows import (
+    Cap,
+    Caution,
+    Conversion,
+    Fermentable,
+    Food,
+    Keeping,
+    MadeFrom,
+    Measure,
+    MixtureRow,
+    Name,
+    Renamed,
+    Source,
+    Swap,
+)
 from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
@@ -31,7 +45,9 @@ class Tables(BaseModel):
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
     renamed: tuple[Renamed, ...] = ()
+    cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
+    made_from: tuple[MadeFrom, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
@@ -105,6 +121,20 @@ class Tables(BaseModel):
             if row is not None:
                 return row
         return None
+
+    def cautions_of(self, food: Food) -> tuple[Caution, ...]:
+        """What to mind with a food: rows of its own before those of its kind."""
+        found = [row for row in self.cautions if row.holds(food)]
+        return tuple(sorted(found, key=lambda row: row.applies_to != food.id))
+
+    def done_sign(self, food: Food) -> str:
+        """How a cook sees that a food is cooked through; empty where nothing asks for it."""
+        return next((row.until for row in self.cautions_of(food) if row.until), "")
+
+    def authority(self, source: str) -> str:
+        """Who says so: what stands before the first comma of a citation."""
+        cited = next((row.citation for row in self.sources if row.key == source), source)
+        return cited.split(",")[0]
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""

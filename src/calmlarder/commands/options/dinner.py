@@ -56,9 +56,7 @@ def request(parser: common.Parser) -> None:
 
 def count(parser: common.Parser) -> None:
     """How many dinners are asked for."""
-    parser.add_argument(
-        "--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)"
-    )
+    parser.add_argument("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
 
 
 def eating(parser: common.Parser) -> None:
