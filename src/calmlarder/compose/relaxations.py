@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.problem import PORTION, SERVING_MINUTES
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.rules.minutes import least_minutes
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import GIVES_AT_ALL, MINUTE_LATE, POINT
 
@@ -38,7 +39,7 @@ def price_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> int:
     """What the timeline adds to the model's price, in ten-thousandths of a point, where it takes longer."""
     if wanted.minutes is None:
         return 0
-    least = max((use.option.minutes for use in plan.uses), default=0) + SERVING_MINUTES
+    least = least_minutes(plan.problem, [use.option for use in plan.uses]) + SERVING_MINUTES
     late, known = max(0, dinner.minutes - wanted.minutes), max(0, least - wanted.minutes)
     at_all = GIVES_AT_ALL if late and not known else 0
     return (at_all + MINUTE_LATE * max(0, late - known)) * POINT

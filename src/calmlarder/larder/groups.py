@@ -26,5 +26,5 @@ def days_words(lot: Lot) -> str:
     if lot.days_left is None:
         return ""
     if lot.days_left < 0:
-        return "bin it" if lot.safety else "look, smell, decide"
+        return "bin it" if lot.is_unsafe else "look, smell, decide"
     return {0: "last day", 1: "1 day"}.get(lot.days_left, f"{lot.days_left} days")

@@ -75,7 +75,7 @@ class LarderReader:
         self._lexicon = Lexicon(tables)
 
     def read(self, text: str, where: str, number: int = 1) -> Reading | None:
-        """One line; None for a comment or an empty line. `number` is its place in its file, for the id of its lot."""
+        """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots."""
         try:
             line = read_line(text, self._today, self._lexicon)
         except ValueError as error:

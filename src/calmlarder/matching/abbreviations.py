@@ -35,7 +35,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
 # Only where nothing but a food's word can be meant: `pot` is a container in `pot of cream`.
 ONLY_BESIDE: Mapping[str, frozenset[str]] = MappingProxyType(
     {
-        "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
+        "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking"}),
         "pots": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
         "mac": frozenset({"cheese"}),
     }

@@ -9,13 +9,13 @@ from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_
 from calmlarder.matching.conditions import condition_words, take_phrases, take_words
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import plain, singular
+from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
 Place = Literal["fridge", "freezer", "cupboard"]
@@ -37,14 +37,17 @@ _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
-_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+_ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+_NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 12
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
     *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
-    "load", "some", "few", "lot", "about", "left", "going", "gone", "brown", "each", "nos",
+    "load", "some", "drop", "drizzle", "dribble", "smear", "scrape", "scraping", "dreg", "trickle", "lump", "nub",
+    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going",
+    "gone", "brown", "each",
 })  # fmt: skip
 
 
@@ -85,7 +88,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
-    rest = _PERCENT.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare)))
+    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     owned = take_owner(rest, lexicon)
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
@@ -131,7 +134,7 @@ def without_bullet(line: str) -> str:
 def amount_in(text: str, today: date) -> Amount | None:
     """How much a line tells of whatever it names; None where its days were told on another day and are none now."""
     try:
-        line = _PERCENT.sub(" ", plain(without_bullet(line_of(text))))
+        line = as_one(without_bullet(line_of(text)))
         _, rest = take_dates(re.sub(r"[()\[\]]", " , ", line), today)
         return take_amount(take_phrases(rest)[2])[0]
     except ValueError:
@@ -217,11 +220,20 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     typed = [found for found in _WORD.finditer(text) if found[0] not in _SMALL]
     words = [singular(found[0].replace("'", "")) for found in typed]
     tokens = tuple(
-        token._replace(piece=text.count(",", 0, found.start()))
+        token._replace(
+            piece=text.count(",", 0, found.start()),
+            raw=found[0],
+            group=len(_ANDS.findall(text, 0, found.start())),
+        )
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
     denied = _denied(text, typed)
-    spoken = [(token, found.start()) for token, found in zip(tokens, typed, strict=True) if not found[0].isdigit()]
+    spoken = [
+        (token, found.start())
+        for token, found in zip(tokens, typed, strict=True)
+        if not found[0].isdigit()
+        or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
+    ]
     named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
     if denied and named.outcome != "matched":
         named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
@@ -237,6 +249,12 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     several = plural and (amount.how == "none" or amount.share)
     amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, ())
+
+
+def _next(text: str, found: re.Match[str]) -> str:
+    """The word behind another, or nothing."""
+    following = _WORD.search(text, found.end())
+    return following[0] if following else ""
 
 
 def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:

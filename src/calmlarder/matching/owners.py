@@ -158,8 +158,16 @@ def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
     if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
         return False
     return not (
-        bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s"))
+        bare
+        and (
+            len(word) < 3 or word.endswith(("s", "o", "e")) or _is_slip(word, lexicon) or _is_slip(word + "s", lexicon)
+        )
     )
+
+
+def _is_slip(word: str, lexicon: Lexicon) -> bool:
+    slip = lexicon.slip(word)
+    return slip is not None and slip.sure
 
 
 def _cut(text: str, found: re.Match[str]) -> str:

@@ -55,6 +55,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "per_person": True,
             "rescued": True,
             "weigh_first": True,
+            "taken_for_granted": True,
             "steps": True,
             "cautions": True,
         },

@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     Cap,
+    Caution,
     Conversion,
     Fermentable,
     Food,
@@ -42,6 +43,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
@@ -109,6 +111,20 @@ class Tables(BaseModel):
             if row is not None:
                 return row
         return None
+
+    def cautions_of(self, food: Food) -> tuple[Caution, ...]:
+        """What to mind with a food: rows of its own before those of its kind."""
+        found = [row for row in self.cautions if row.holds(food)]
+        return tuple(sorted(found, key=lambda row: row.applies_to != food.id))
+
+    def done_sign(self, food: Food) -> str:
+        """How a cook sees that a food is cooked through; empty where nothing asks for it."""
+        return next((row.until for row in self.cautions_of(food) if row.until), "")
+
+    def authority(self, source: str) -> str:
+        """Who says so: what stands before the first comma of a citation."""
+        cited = next((row.citation for row in self.sources if row.key == source), source)
+        return cited.split(",")[0]
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""

@@ -32,6 +32,8 @@ class Coverage(BaseModel):
     decisive_sourced_percent: float
     summed_foods: int
     unknown: dict[str, tuple[str, ...]]
+MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
+
 
 
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
@@ -45,6 +47,7 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
         *_swaps(lines),
         *allergen_faults(lines, folders),
         *contradictions(lines, tables),
+        *_done_signs(lines, tables),
     ]
     return tables, problems
 
@@ -112,6 +115,10 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 9)
     for line in lines["caps"]:
         yield from unknown_source(line, line.row.source, 7)
+    for line in lines["cautions"]:
+        if line.row.applies_to not in kinds:
+            yield from unknown_food(line, line.row.applies_to, 1)
+        yield from unknown_source(line, line.row.source, 5)
 
 
 def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
@@ -164,3 +171,13 @@ def _sugar_pairs(lines: Lines) -> Iterator[Problem]:
         if (pair.row.source, pair.row.code) != (line.row.source, line.row.code):
             what = f"glucose comes from another source than fructose ({pair.where})"
             yield Problem(where=f"{line.where}:6", what=what, remedy="take both from one source")
+
+
+def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
+    """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
+    for line in lines["foods"]:
+        food: Food = line.row
+        is_cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
+        if is_cooked and not tables.done_sign(food):
+            what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
+            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")

@@ -12,6 +12,7 @@ from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.rows import (
     Cap,
+    Caution,
     Conversion,
     Fermentable,
     Food,
@@ -45,6 +46,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "made_from": TableFile(MadeFrom, lambda row: (row.food, row.from_food, row.how)),
         "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
         "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to)),
+        "cautions": TableFile(Caution, lambda row: (row.applies_to, row.states)),
         "sources": TableFile(Source, lambda row: (row.key,)),
     }
 )

@@ -114,6 +114,15 @@ class Food(Row):
         """A store-cupboard thing that is spooned by eye and has no urgency."""
         return self.staple == "yes"
 
+    def prep_for(self, method: Method) -> str:
+        """How it is cut or made ready for a way of cooking: `in strips; roast: whole` has words for one of them."""
+        usual, *others = (part.strip() for part in self.prep.split(";"))
+        for part in others:
+            way, colon, words = part.partition(":")
+            if colon and way.strip() == method:
+                return words.strip()
+        return usual
+
     def fit(self, family: Family) -> int:
         """Weight 0 to 3 of this food in a flavour family; 0 means it does not belong there."""
         return max(self.flavours.get(family, 0), self.flavours.get("any", 0))
@@ -323,6 +332,29 @@ class Cap(Row):
     def covers(self, cutoff_class: CutoffClass) -> bool:
         """Whether foods of this class count under this cap."""
         return not self.applies_to or cutoff_class in self.applies_to
+
+
+class Caution(Row):
+    """What to mind with a food: the sign by which it is cooked through, and a note that is shown with the dish.
+
+    `applies_to` is a food's id or `kind:<kind>`; `states` those it holds for, empty for all.
+    """
+
+    applies_to: Annotated[str, Field(min_length=3)]
+    states: Annotated[tuple[State, ...], BeforeValidator(_cell_list)]
+    until: str
+    caution: str
+    source: Annotated[str, Field(min_length=1)]
+
+    @model_validator(mode="after")
+    def _says_something(self) -> "Caution":
+        if not (self.until or self.caution):
+            raise ValueError("says neither until when to cook it nor what to mind")
+        return self
+
+    def holds(self, food: Food) -> bool:
+        """Whether it is about this food in its state."""
+        return self.applies_to in (food.id, f"kind:{food.kind}") and (not self.states or food.state in self.states)
 
 
 class Source(Row):
