@@ -180,8 +180,8 @@ def test_rice_keeps_a_day_and_leftovers_two(reader: LarderReader) -> None:
     rice, potatoes = read(reader, "cooked rice, made today").lot, read(reader, "boiled potatoes, made today").lot
     assert rice
     assert potatoes
-    assert (rice.days_left, rice.safety) == (1, True)
-    assert (potatoes.days_left, potatoes.safety) == (2, True)
+    assert (rice.days_left, rice.safety_days_left) == (1, 1)
+    assert (potatoes.days_left, potatoes.safety_days_left) == (2, 2)
 
 
 def test_owner_place_and_condition(reader: LarderReader) -> None:

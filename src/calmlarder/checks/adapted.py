@@ -8,7 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, load_of, mixtures, rows
+from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, load_of, mixtures, rows
 
 _COMPONENTS = 7
 # Figures are rounded up to a milligram in 100 g before they are added; shown numbers to a tenth of a milligram.
@@ -33,8 +33,9 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     )
     after = _after(answer)
     used = {one["food"] for one in (*answer["ingredients"], *after) if one["food"]}
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
-    figures = figures_of(table_folders, mixtures(table_folders), used)
+    mixed = mixtures(table_folders)
+    foods = foods_of(table_folders, mixed, used)
+    figures = figures_of(table_folders, mixed, used)
     known = {food for food in used if sum(key[0] == food for key in figures) == _COMPONENTS}
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     caps = [cap for cap in all_caps.values() if cap["profile"] == request["profile"]]

@@ -8,7 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.tables import DIETS, USUAL_EYE, Row, figures_of, load_of, mixtures, rows
+from calmlarder.checks.tables import DIETS, USUAL_EYE, Row, figures_of, foods_of, load_of, mixtures, rows
 
 # Figures are rounded up to a milligram in 100 g, shown loads up and shown room down to a milligram.
 _ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
@@ -22,8 +22,9 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     """
     beside = list(request.get("beside", ()))
     used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), used).values()}
-    figures = figures_of(table_folders, mixtures(table_folders), used)
+    mixed = mixtures(table_folders)
+    foods = foods_of(table_folders, mixed, used)
+    figures = figures_of(table_folders, mixed, used)
     all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
     caps = [cap for cap in all_caps.values() if cap["profile"] == request["profile"]]
     eye = 1 + Decimal(request.get("eye_percent", USUAL_EYE)) / 100

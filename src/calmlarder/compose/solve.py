@@ -13,7 +13,7 @@ from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
-from calmlarder.compose.wishes.flavour import AtHome
+from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
@@ -22,7 +22,7 @@ from calmlarder.compose.wishes.variety import TwoKinds
 from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
-    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(),
+    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     TwoKinds(), NotDisliked(), Near(), Steady(),
 )  # fmt: skip
 

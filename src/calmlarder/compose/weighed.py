@@ -27,7 +27,7 @@ def passed_caps(
 ) -> tuple[Passed, ...]:
     """Caps that the amounts really weighed would pass, each with what to take off the scale.
 
-    `weighed` gives grams by food id; every other food stays as planned. `counted` is what was eaten before.
+    `weighed` gives grams by lot id; every other food stays as planned. `counted` is what was eaten before.
     """
     found = (_passed(cap, dinner, weighed, tables, room_mg(counted, cap)) for cap in profile.sitting_caps)
     return tuple(passed for passed in found if passed is not None)
@@ -37,12 +37,12 @@ def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables
     total: int | Fraction = 0
     mine: dict[str, tuple[int | Fraction, int]] = {}
     for use in dinner.uses:
-        grams = weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams
+        grams = weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams
         figure = load_profile_of(tables.food_by_id[use.food], tables).held(cap)
         most = 100 * grams if use.how == "box" else dinner.tolerance.worst_hundredths(grams, use.how == "weigh")
         total += figure * (most if cap.holds == "worst" else 100 * grams)
         if use.how == "weigh" and figure:
-            mine[use.food] = (figure, grams)
+            mine[use.food] = (figure, grams + mine.get(use.food, (figure, 0))[1])
     over = total - room * 10_000 * dinner.people
     if over <= 0 or not mine:
         return None
