@@ -17,6 +17,7 @@ from calmlarder.tables.book import Tables
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
+PERCENT = "percent"
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -133,14 +134,14 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _AND = re.compile(r"\band\b|&")
-_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
 def as_one(text: str) -> str:
-    """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and without percents."""
+    """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and a percentage as one too."""
     bare = plain(text)
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
-    return _PERCENT.sub(" ", bare) if "%" in bare else bare
+    return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

@@ -5,8 +5,19 @@ from typing import Literal, NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import COLOURS, DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, PRODUCTS, SELF_MADE
+from calmlarder.matching.lexicon import PERCENT, Lexicon, NamedFood
+from calmlarder.matching.notes import (
+    COLOURS,
+    DECIDING,
+    DISH_WHEN_MADE,
+    DISHES,
+    GENERIC,
+    GRAIN_KINDS,
+    GRAINS,
+    HARMLESS,
+    PRODUCTS,
+    SELF_MADE,
+)
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
@@ -243,7 +254,7 @@ def _left(
         if token.typed in reading.takes:
             continue
         for word in token.words or (token.typed,):
-            if word in reading.takes or word in FITS or word in measures:
+            if word in reading.takes or word in FITS or word in measures or word.endswith(PERCENT):
                 continue
             if goes_without_saying(word, food.state, food.kind):
                 continue
