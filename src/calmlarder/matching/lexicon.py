@@ -138,7 +138,10 @@ _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|u
 
 
 def as_one(text: str) -> str:
-    """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and a percentage as one too."""
+    """A plain text with what a food is packed in as one word, and a percentage too.
+
+    Garlic in oil is no garlic oil, and 2% milk is another milk.
+    """
     bare = plain(text)
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare

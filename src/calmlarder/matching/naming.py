@@ -21,6 +21,7 @@ from calmlarder.matching.notes import (
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
+_LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _HEAD_SHARE = 0.3
 _MOST_CANDIDATES = 9
 # Weights of a reading; only their order matters, and it is ours.
@@ -264,11 +265,7 @@ def _left(
                 or (word in GRAINS and food.kind in GRAIN_KINDS)
             ):
                 left.add(word)
-            elif not token.words or word not in lexicon.words:
-                continue
-            elif word in HARMLESS:
-                continue
-            elif token.slip and not token.sure:
+            elif not token.words or word not in lexicon.words or word in HARMLESS or _no_slip(token, word, lexicon):
                 continue
             elif (
                 (token.piece == first and word not in COLOURS)
@@ -283,6 +280,11 @@ def _left(
     if made and said & (DISHES | DISH_WHEN_MADE) and said <= DISH_WHEN_MADE and said != {"pasta"}:
         left.add("leftover")
     return frozenset(left)
+
+
+def _no_slip(token: Token, word: str, lexicon: Lexicon) -> bool:
+    """Whether a short word that may be a slip of a known one is rather a word of its own, and so a note."""
+    return token.slip and not token.sure and not (len(word) >= _LONG_ENOUGH and word in lexicon.alone)
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:
