@@ -48,6 +48,7 @@ class Lot(BaseModel):
     owner: str | None
     owner_agrees: bool
     box: Box | None = None
+    kept_for: str | None = None  # what the cook keeps it for (`tomorrow's lunch`): theirs, but not for tonight
 
     @property
     def is_unsafe(self) -> bool:

@@ -155,6 +155,7 @@ class LarderReader:
             to_bin=line.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
+            kept_for=line.kept_for,
         )
 
 
