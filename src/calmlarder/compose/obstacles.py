@@ -75,24 +75,24 @@ def _relaxations(
             continue
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {names.get(food, food)}", possible(changed)))
-    keys = [cap.key for cap in wanted.profile.sitting_caps]
-    tests += [(f"the cap on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
+    keys = [cap.key for cap in wanted.limits.sitting_caps]
+    tests += [(f"the limit on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
     return tests
 
 
 def _together(wanted: DinnerRequest, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
-    """Limits that no single one of lets go enough: a group's cap with the total it counts under; then all caps."""
-    keys = [cap.key for cap in wanted.profile.sitting_caps]
+    """Limits that no single one of lets go enough: a group's with the total it counts under; then all of them."""
+    keys = [cap.key for cap in wanted.limits.sitting_caps]
     totals = {key for key in keys if key.startswith("total")}
     tests = [
         (
-            f"the cap on {CAP_WORDS.get(key, key)} together with that on the total",
+            f"the limit on {CAP_WORDS.get(key, key)} together with that on the total",
             _possible(_without_caps(wanted, {key, *totals}), rebuild),
         )
         for key in keys
         if key not in totals and totals
     ]
-    tests.append(("the caps on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
+    tests.append(("the limits on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
     return tests
 
 
@@ -105,10 +105,12 @@ def _possible(wanted: DinnerRequest, rebuild: Rebuild, rules: Sequence[Rule] = R
 
 
 def _without_caps(wanted: DinnerRequest, keys: set[str]) -> DinnerRequest:
-    profile = wanted.profile.model_copy(
+    limits = wanted.limits
+    groups = {cap.group for cap in limits.sitting_caps if cap.key in keys}
+    left = limits.model_copy(
         update={
-            "sitting_caps": tuple(cap for cap in wanted.profile.sitting_caps if cap.key not in keys),
-            "food_caps": tuple(cap for cap in wanted.profile.food_caps if cap.key not in keys),
+            "sitting_caps": tuple(cap for cap in limits.sitting_caps if cap.key not in keys),
+            "food_caps": tuple(cap for cap in limits.food_caps if cap.group not in groups),
         }
     )
-    return wanted.model_copy(update={"profile": profile})
+    return wanted.model_copy(update={"profile": left})

@@ -73,6 +73,11 @@ class DinnerRequest(BaseModel):
     stacking: Stacking | None = None
 
     @property
+    def limits(self) -> Profile:
+        """The limits that hold at such a sitting."""
+        return self.profile.at(self.sitting)
+
+    @property
     def counted(self) -> tuple[Counted, ...]:
         """What was eaten and still counts at this sitting."""
         return still_counted(self.eaten, self.stacking) if self.stacking else ()

@@ -141,6 +141,7 @@ def _shared(
         update={
             "people": sum(one.people for one in ones),
             "protein_g": max(one.protein_g for one in ones),
+            "profile": wanted.profile.at(*(one.sitting for one in ones)),
             "without": tuple(dict.fromkeys((*request.without, *(food for one in ones for food in one.without)))),
         }
     )

@@ -6,7 +6,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 
 class MixturePart(BaseModel):
-    """One food of the whole: grams as planned or weighed, and hundredths of a gram in the worst case.
+    """One food of the whole: grams, hundredths of a gram that it may be at the most, and whether it was weighed.
 
     Of a mixture of mixtures.csv they are millionths of the whole, as a pinch of a spice is little.
     """
@@ -16,6 +16,7 @@ class MixturePart(BaseModel):
     food: str
     grams: Annotated[int, Field(gt=0)]
     most_hundredths: Annotated[int, Field(gt=0)]
+    weighed: bool = False
 
 
 class Mixture(BaseModel):
