@@ -6,7 +6,7 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 import csv
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
-from decimal import Decimal
+from decimal import ROUND_CEILING, Decimal
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -100,7 +100,8 @@ def _component(figures: Figures, food: str, part: str) -> tuple[Decimal, Decimal
 class Part(NamedTuple):
     """G of one food in the whole dish, in an item of the plate.
 
-    `off` is how many g it may be off in a boxed dish, None elsewhere; `share` its g in a gram of the item.
+    `off` is how many g it may be off in a boxed dish, None elsewhere; `share` its g in a gram of the item,
+    `wider` the share of it by which the end of a range that it was told in is more.
     """
 
     item: str
@@ -109,6 +110,7 @@ class Part(NamedTuple):
     weighed: bool
     share: Decimal
     off: Decimal | None = None
+    wider: Decimal = _ZERO
 
 
 def plate_of(dinner: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[Part]:
@@ -161,10 +163,15 @@ def deviation(part: Part, group: str, figures: Figures, sure: Sure) -> Decimal:
     if part.off is None and part.weighed:
         return part.grams * error + typical * sure.scale * part.share
     if part.off is None:
-        return part.grams * ((sure.eye * typical) ** 2 + error**2).sqrt()
+        return part.grams * ((_eye(part, sure) * typical) ** 2 + error**2).sqrt()
     if part.weighed:
         return part.grams * error + part.off * typical
     return ((part.off * typical) ** 2 + (part.grams * error) ** 2).sqrt()
+
+
+def _eye(part: Part, sure: Sure) -> Decimal:
+    """In whole percent, as all that is judged by eye."""
+    return max(sure.eye, (100 * part.wider).to_integral_value(ROUND_CEILING) / 100)
 
 
 class Sum(NamedTuple):
@@ -191,7 +198,7 @@ def sum_of(
         likely += load
         off[part.item] = off.get(part.item, _ZERO) + deviation(part, limit.group, figures, sure) / people
         if not part.weighed and part.off is None:
-            by_eye[part.item] = by_eye.get(part.item, _ZERO) + load * sure.eye
+            by_eye[part.item] = by_eye.get(part.item, _ZERO) + load * _eye(part, sure)
     return Sum(likely, off, by_eye)
 
 
