@@ -32,8 +32,8 @@ def verify(
 ) -> tuple[str, ...]:
     """What is wrong with a dinner; nothing when it holds.
 
-    `dinner` is the JSON object shown to the cook, `request` holds profile, people, protein_g, minutes, diet,
-    avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots` is the larder as
+    `dinner` is the JSON object shown to the cook, `request` holds profile, sitting, people, protein_floor_g, minutes,
+    diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots` is the larder as
     plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep
     to what is left of it.
     """
@@ -70,7 +70,7 @@ def _given(
         if by <= 0:
             faults.append(f"{what} gives by {by}")
         if what == "protein":
-            request["protein_g"] = Decimal(str(request["protein_g"])) - by
+            request["protein_floor_g"] = Decimal(str(request["protein_floor_g"])) - by
         elif what == "minutes" and request["minutes"] is not None:
             request["minutes"] += int(by)
         elif what == "people":

@@ -350,7 +350,7 @@ def protein_faults(
     """Protein and lysine under the floors asked for; unknown is none."""
     faults, plate = [], list(plate)
     for name, floor, unit in (
-        ("protein_g", Decimal(str(request.get("protein_floor_g", request.get("protein_g", 0)))), "g of protein"),
+        ("protein_g", Decimal(str(request["protein_floor_g"])), "g of protein"),
         ("lysine_mg", Decimal(str(request.get("lysine_mg", 0))), "mg of lysine"),
     ):
         total = sum((Decimal(foods[part.food][name] or 0) * part.grams for part in plate), _ZERO)

@@ -55,6 +55,7 @@ def verify_plan(
         faults += [f"{where}: {fault}" for fault in _repeats(sittings, number)]
         cook = one if one["leftover_of"] is None else sittings[one["leftover_of"]]
         asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"]}
+        asked["protein_floor_g"] = one["protein_floor_g"]
         asked["minutes"] = cook["minutes"]
         if one is not cook:
             asked["use"] = []

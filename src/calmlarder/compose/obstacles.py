@@ -38,7 +38,7 @@ def obstacles(
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
-    return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
+    return ("several kinds of limit together: try other food, a lower --protein-floor or more --minutes",)
 
 
 def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datetime | None:
@@ -59,7 +59,7 @@ def _relaxations(
         return _possible(changed, rebuild)
 
     no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
-    tests = [(f"the protein floor of {wanted.protein_g:g} g a person", _possible(wanted, rebuild, no_floor))]
+    tests = [(f"the protein floor of {wanted.protein_floor_g:g} g a person", _possible(wanted, rebuild, no_floor))]
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))

@@ -36,6 +36,8 @@ class Option(NamedTuple):
     whole: bool  # `most` uses the lot up
     portion_units: int  # ten-thousandths of a portion in one unit
     protein_mg: int  # in one unit, rounded down
+    energy: int  # hundredths of a kcal in one unit, rounded down; unknown counts as none
+    fibre_mg: int  # in one unit, rounded down
     lysine: int  # hundredths of a mg in one unit, rounded down
     minutes: int
     points: int  # for one portion, by urgency
@@ -138,6 +140,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         whole=most == there,
         portion_units=round(PORTION * unit / float(food.portion_g)),
         protein_mg=int((food.protein_g or 0) * 10 * unit),
+        energy=int((food.energy_kcal or 0) * unit),
+        fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
         points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),

@@ -147,6 +147,22 @@ def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
     return max(held_by(counted, cap).values(), default=0)
 
 
+def day_so_far_ug(entries: Iterable[Eaten], how: Stacking, cap: Cap) -> int:
+    """Micrograms that were logged on the day of the sitting and before it, as is likely; of whoever had the most."""
+    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    found = [
+        sum(
+            load.likely_ug
+            for one in entries
+            if one.who in {who, EVERYONE}
+            for load in one.loads
+            if _counts(load, cap, None)
+        )
+        for who in how.people(entries)
+    ]
+    return max(found, default=0)
+
+
 class Room(NamedTuple):
     """What a person's share of a plate may still bring under a limit, in hundredths of a mg.
 

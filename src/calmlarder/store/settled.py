@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, USUAL_EYE, USUAL_SCALE, Tolerance
 from calmlarder.intake.own import MOST_HOURS, Own, owns_of
+from calmlarder.intake.profile import name_of_today
 from calmlarder.intake.stacking import WINDOW_HOURS
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
 from calmlarder.tables.book import Tables
@@ -51,6 +52,8 @@ class Settled(BaseModel):
 def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
     """The settings of a home. What a later table no longer knows, or was never possible, counts as not set."""
     given: set[str] = set()
+    if settings.get("profile") not in tables.profiles and "profile" in settings:
+        settings = {**settings, "profile": name_of_today(str(settings["profile"]))}
 
     def number(name: str) -> int:
         least, usual, most = NUMBERS[name]

@@ -1,5 +1,6 @@
 """Every fermentable group stays under its limits, for each food and for the sitting."""
 
+import math
 from collections.abc import Callable, Mapping
 from typing import Any
 
@@ -90,11 +91,14 @@ def by_item(
 
 
 def reach(problem: PatternProblem, uses: Mapping[int, UseLoad]) -> int:
-    """No dish of the pattern brings more: every slot filled with what brings most."""
+    """No dish of the pattern brings more under a limit."""
+    return most_of_options(problem, {n: math.ceil(use.likely * problem.options[n].unit) for n, use in uses.items()})
+
+
+def most_of_options(problem: PatternProblem, per_unit: Mapping[int, int]) -> int:
+    """No dish of the pattern brings more of this: every slot filled with what brings most."""
     most = 0
     for name, slot in problem.pattern.slots.items():
-        loads = sorted(
-            (-int(-uses[n].load(o.most * o.unit) // 1) for n, o in problem.in_slot(name) if n in uses), reverse=True
-        )
-        most += sum(loads[: slot.items[1]])
+        there = sorted((per_unit.get(n, 0) * o.most for n, o in problem.in_slot(name)), reverse=True)
+        most += sum(there[: slot.items[1]])
     return most
