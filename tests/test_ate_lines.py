@@ -60,7 +60,6 @@ ASKED = {
     "3 biscuits": {"plain sweet biscuits", "wheatmeal biscuits", "chocolate biscuits"},
     "a cookie": {"plain sweet biscuits", "chocolate biscuits"},
     "a slice of cake": {"plain cake"},
-    "banana": {"firm banana", "ripe banana"},
     "2 glasses wine": {"red wine", "dry white wine"},
     "handful of crisps": {"plain potato crisps"},
     "bowl of porridge": {"porridge made with water", "porridge made with milk"},

@@ -44,8 +44,8 @@ def test_the_demo_says_which_of_its_lines_is_not_clear_and_asks(play: Callable[.
         await pilot.press("f8")
         await pilot.pause()
         missing = [line for line in wanted if line not in lines_kept(app)]
-        assert missing == ["tofu, quarter of a block"]
-        assert "not taken: tofu, quarter of a block (which one: " in told(app)
+        assert missing == ["noodles, half a packet"]
+        assert "not taken: noodles, half a packet (which one: " in told(app)
         line = app.screen.query_one(Input)
         assert line.value == missing[0]
         assert line.has_focus
@@ -65,7 +65,7 @@ def test_the_demo_says_which_of_its_lines_is_not_clear_and_asks(play: Callable[.
 def test_lines_wait_their_turn_and_can_be_put_away_and_brought_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         line = app.screen.query_one(Input)
-        line.post_message(Paste("kale 200g\nold boots\ntofu 200g\n-3 eggs"))
+        line.post_message(Paste("kale 200g\nold boots\nchocolate 200g\n-3 eggs"))
         await pilot.pause()
         await pilot.pause()
         assert lines_kept(app) == ["kale 200g"]
@@ -87,12 +87,12 @@ def test_lines_wait_their_turn_and_can_be_put_away_and_brought_back(play: Callab
         line.value = "lime"
         await pilot.press("enter")
         await pilot.pause()
-        assert line.value == "tofu 200g"
-        line.value = "firm tofu 200g"
+        assert line.value == "chocolate 200g"
+        line.value = "dark chocolate 200g"
         await pilot.press("enter")
         await pilot.pause()
         assert line.value == "-3 eggs"
-        assert lines_kept(app) == ["kale 200g", "2 carrots", "lime", "firm tofu 200g"]
+        assert lines_kept(app) == ["kale 200g", "2 carrots", "lime", "dark chocolate 200g"]
 
     play(act)
 

@@ -70,15 +70,15 @@ def test_matched(line: str, food: str, reader: LarderReader) -> None:
 @pytest.mark.parametrize(
     ("line", "among"),
     [
-        ("tofu", {"tofu-firm", "tofu-silken"}),
-        ("spring onion", {"spring-onion-white", "spring-onion-green"}),
-        ("chickpeas", {"chickpeas-canned", "chickpeas-boiled", "chickpeas-dry"}),
-        ("rice 2 cups", {"rice-white-cooked", "rice-white-dry"}),
-        ("banana", {"banana-firm", "banana-ripe"}),
-        ("leek", {"leek-white", "leek-green"}),
-        ("quinoa", {"quinoa-dry", "quinoa-cooked"}),
-        ("pepper", {"pepper-red", "pepper-green"}),
-        ("purple sprouting broccoli", {"broccoli"}),
+        ("noodles", {"rice-noodles-dry"}),
+        ("chocolate", {"chocolate-dark", "chocolate-milk-bar"}),
+        ("dried mushrooms", {"mushroom-button"}),
+        ("potato salad", {"potato"}),
+        ("vegan cheese", {"cheddar"}),
+        ("garlic bread", {"bread-white"}),
+        ("onion bhajis", {"onion-brown"}),
+        ("chicken 15g", {"chicken-breast"}),
+        ("tortillas 3kg", {"tortilla-wheat"}),
     ],
 )
 def test_asked(line: str, among: set[str], reader: LarderReader) -> None:
@@ -222,6 +222,34 @@ def test_what_cannot_be_says_so(line: str, reader: LarderReader) -> None:
 @pytest.mark.parametrize("line", ["", "   ", "# a note", "   # 200 g spinach"])
 def test_nothing_said(line: str, reader: LarderReader) -> None:
     assert reader.read(line, "line 1") is None
+
+
+@pytest.mark.parametrize(
+    ("line", "foods", "assumed"),
+    [
+        ("tofu", "tofu-firm", "firm"),
+        ("rice 2 cups", "rice-white-dry", "dry"),
+        ("leftover rice", "rice-white-cooked", ""),
+        ("quinoa", "quinoa-dry", "dry"),
+        ("chickpeas", "chickpeas-canned", "from a tin, drained"),
+        ("dried chickpeas", "chickpeas-dry", ""),
+        ("banana", "banana-ripe", "ripe"),
+        ("leek", "leek-whole", "whole"),
+        ("pepper", "pepper-yellow", "yellow"),
+        ("spring onions", "spring-onion-green+spring-onion-white", "whole"),
+        ("milk & bread", "milk+bread-wholemeal", "wholemeal"),
+        ("salt and pepper", "salt+pepper-black", ""),
+        ("1 red pepper 1 yellow pepper", "pepper-red+pepper-yellow", ""),
+        ("leftover roast veg (carrots parsnips)", "carrot-boiled+parsnip-boiled", "boiled carrots"),
+    ],
+)
+def test_what_goes_without_saying_is_taken_and_shown(
+    line: str, foods: str, assumed: str, reader: LarderReader
+) -> None:
+    reading = read(reader, line)
+    assert [lot.food for lot in reading.lots] == foods.split("+")
+    assert assumed in " ".join(reading.assumed)
+    assert bool(assumed) == bool(reading.assumed)
 
 
 def test_every_name_of_a_food_finds_it(tables, reader: LarderReader) -> None:  # type: ignore[no-untyped-def]

@@ -47,4 +47,5 @@ def test_what_stands_in_for_garlic_and_onion(passes: str, fails: str, limit) -> 
 def test_oat_drink_by_the_glass_is_held_back_where_almond_drink_is_not(limit) -> None:  # type: ignore[no-untyped-def]
     glass = 200
     assert limit("oat-drink").grams_eye < glass
-    assert limit("almond-drink").grams_eye is None
+    almond = limit("almond-drink").grams_eye
+    assert almond is None or almond > glass

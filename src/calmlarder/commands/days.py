@@ -13,6 +13,8 @@ from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt
 from calmlarder.history.together import related
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.render.days_text import days_object, days_text
 from calmlarder.render.style import style_of_output
 from calmlarder.store.eaten import eaten_before
@@ -37,10 +39,14 @@ def feel(options: argparse.Namespace) -> int:
     at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         kept = keep(store, Felt(at=at, who=who, score=options.score, note=note))
+    flags = red_flags(note)
     if options.json:
-        print(json.dumps({"felt": [{"id": kept.id, **kept.felt.model_dump(mode="json")}]}, ensure_ascii=False))
+        entry = {"id": kept.id, **kept.felt.model_dump(mode="json")}
+        print(json.dumps({"felt": [entry], "red_flags": [flag.flag for flag in flags]}, ensure_ascii=False))
     else:
         print(f"{kept.id:>4}  {at:%Y-%m-%d %H:%M}  {who}  gut {options.score}{f': {note}' if note else ''}")
+        if flags:
+            print(see_a_doctor(flags))
     return 0
 
 

@@ -25,7 +25,7 @@ def freeze(options: argparse.Namespace) -> int:
     tables, today = tables_of(options), day_of(options)
     if options.larder:
         readings = LarderReader(tables, today).read_all(read_lines(options.larder), options.larder)
-        lots = [reading.lot for reading in readings if reading.lot is not None]
+        lots = [lot for reading in readings for lot in reading.lots]
         for reading in readings:
             if reading.lot is None:
                 print(f"calmlarder: {reading.text}: not clear, left out; see `calmlarder match`", file=sys.stderr)

@@ -148,13 +148,13 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
     lots: list[Lot] = []
     problems: list[Problem] = []
     for reading in readings:
-        if reading.lot is not None:
-            lots.append(reading.lot)
+        if reading.lots:
+            lots += reading.lots
         elif reading.problem is not None:
             problems.append(reading.problem)
         else:
             names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-            what = f"`{reading.text}` {'may be several foods' if names else 'is no food of the tables'}"
+            what = f"`{reading.text}` {reading.question or ('may be several foods' if names else 'is no food of the tables')}"
             remedy = f"write {names}" if names else "use another name"
             problems.append(Problem(where=source, what=what, remedy=remedy))
     return lots, problems

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.larder.files import read_lines
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.match_json import match_object
@@ -28,14 +29,20 @@ def match(options: argparse.Namespace) -> int:
 
 
 def _lines(reading: Reading) -> Iterator[str]:
-    lot = reading.lot
     if reading.problem is not None:
         return
-    if lot is None:
-        names = [candidate.name for candidate in reading.candidates]
-        yield f"{reading.text}: {'which one? ' + ', '.join(names) if names else 'no food of that name'}"
+    if reading.to_answer is not None:
+        names = ", ".join(reading.to_answer.choices)
+        yield f"{reading.text}: {reading.to_answer.question}{' ' + names if names else ''}"
         return
-    yield f"{reading.text}: {reading.match.name} (score {reading.match.score:g})"
+    for lot, name in zip(reading.lots, reading.names, strict=True):
+        yield f"{reading.text}: {name}"
+        yield from _lot_lines(lot)
+    if reading.assumed:
+        yield f"  assumed: {', '.join(reading.assumed)}"
+
+
+def _lot_lines(lot: Lot) -> Iterator[str]:
     span = "" if lot.grams_low == lot.grams_high else f" ({lot.grams_low:g} to {lot.grams_high:g})"
     yield f"  {lot.grams:g} g{span}, {lot.place}"
     if lot.days_left is not None:

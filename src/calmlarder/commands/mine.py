@@ -24,8 +24,8 @@ def add(options: argparse.Namespace) -> int:
         reading = reader.read(text, "--from")
         if reading is None:
             continue
-        if reading.lot is not None:
-            parts.append(Part(tables.food_by_id[reading.lot.food], Decimal(str(reading.lot.grams))))
+        if reading.lots:
+            parts += [Part(tables.food_by_id[lot.food], Decimal(str(lot.grams))) for lot in reading.lots]
         elif reading.problem is not None:
             problems.append(reading.problem)
         else:

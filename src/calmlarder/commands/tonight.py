@@ -62,7 +62,7 @@ def _read(
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
         raise CannotGoOn(impossible)
-    lots = [reading.lot for reading in readings if reading.lot is not None]
+    lots = [lot for reading in readings for lot in reading.lots]
     if not lots:
         _nothing_known(readings, source)
     return lots, readings

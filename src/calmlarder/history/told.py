@@ -7,7 +7,7 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.amounts import CONTAINERS
-from calmlarder.matching.entry import Entry, read_entry
+from calmlarder.matching.line import amount_in
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -38,13 +38,13 @@ def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables
 def _portion(lot: Lot, today: date, tables: Tables) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
-    entry = _entry(lot, today)
-    how = entry.amount.how if entry else "none"
+    amount = amount_in(lot.line, today)
+    how = amount.how if amount else "none"
     if how == "none":
         grams = float(food.portion_g)
         return Portion(food, grams, grams, False)
-    if how == "counted" and entry is not None and entry.amount.measure is None and not _has_pieces(food, tables):
-        one, number = _one_of(food, tables), entry.amount.number
+    if how == "counted" and amount is not None and amount.measure is None and not _has_pieces(food, tables):
+        one, number = _one_of(food, tables), amount.number
         grams = number.typical * one
         return Portion(food, grams, number.high * one, False)
     return Portion(food, lot.grams, lot.grams_high, how == "weighed")
@@ -52,15 +52,8 @@ def _portion(lot: Lot, today: date, tables: Tables) -> Portion:
 
 def how_told(lot: Lot, today: date) -> Literal["weighed", "counted", "guessed", "none"]:
     """How the amount of a lot was told in its line."""
-    entry = _entry(lot, today)
-    return entry.amount.how if entry else "none"
-
-
-def _entry(lot: Lot, today: date) -> Entry | None:
-    try:
-        return read_entry(lot.line, today, frozenset())
-    except ValueError:  # its dates were told on another day
-        return None
+    amount = amount_in(lot.line, today)
+    return amount.how if amount else "none"
 
 
 def _has_pieces(food: Food, tables: Tables) -> bool:

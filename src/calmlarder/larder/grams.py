@@ -16,9 +16,13 @@ _WITHOUT_AMOUNT = (
     "bottle",
     "tin",
     "bunch",
+    "bar",
+    "loaf",
+    "bulb",
     "head",
     "piece",
 )
+_ONE_OF_THEM = ("piece", "medium", "fillet", "slice", "large", "small", "head")
 _ANY_PIECE = ("piece", "medium", "head", "fillet", "ball", "block", "tin")
 # Where a food has no measure of that name, the next best name for it.
 _NEAREST = {
@@ -32,15 +36,102 @@ _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no so
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
 
+# Only of a food that grows or is cut in such parts do these say anything: a leaf of lime is no lime.
+_PARTS = {
+    "leaf": {"leaf", "salad-leaf", "herb", "brassica"},
+    "clove": {"allium"},
+    "stalk": {"stem", "herb", "brassica", "allium", "shoot"},
+    "spear": {"stem", "shoot", "brassica", "pickle"},
+    "sprig": {"herb"},
+    "floret": {"brassica"},
+    "fillet": {"fish", "poultry", "meat"},
+    "rasher": {"meat"},
+    "cob": {"sweetcorn"},
+    "nest": {"noodle", "pasta"},
+    "bulb": {"allium", "stem"},
+}
+# How many a plural without a number is, by the weight of one in grams: common practice, no source.
+_SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
+_EGGS = 6  # a box: common practice, no source
+_UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})
+_SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
+_TINY = 15  # grams: of what is smaller nobody has just one
+_PORTIONS_OF_A_PACK = 4  # common practice, no source
+_FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
+_MOST_PORTIONS = 40  # more of what does not keep is one too (3 kg of tortillas): ours
+_MAINS = frozenset({
+    "poultry", "meat", "fish", "shellfish", "tofu", "tempeh", "seitan", "potato", "rice", "pasta", "noodle", "grain",
+})  # fmt: skip
+_KEPT_IN_BULK = frozenset({
+    "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
+    "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
+})  # fmt: skip
+_SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
+
+
 def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     """Grams, low to high, or None where the measure says nothing about this food."""
     if amount.grams is not None:
         return amount.number.times(_drained(amount, food, tables))
+    if amount.plural and amount.measure in _UNTOLD and not _has_own(amount.measure, food, tables):
+        amount = amount._replace(measure=None)  # `potato wedges` are no two wedges
     row = _measure_for(amount, food, tables)
+    if row is None and amount.measure is not None:
+        size = _SIZES.get(amount.measure, Span(1, 1, 1))
+        amount = amount._replace(measure=None, number=amount.number.times(size))
+        row = _measure_for(amount, food, tables)
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
-    return amount.number.times(spread(amount)).times(one)
+    if row.food == "*" and row.measure == "portion":
+        # Nothing is known of its packs: some portions of it, no more than the general one.
+        most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)
+        one = one.times(Span(most, most, most))
+    if amount.share and amount.number.typical < 1:
+        most = _SHARE_PORTIONS * float(food.portion_g) / amount.number.typical / one.typical
+        one = one.times(Span(min(1, most), min(1, most), min(1, most)))
+    several = Span(1, 1, 1)
+    unnumbered = amount.plural or (amount.how == "none" and one.typical <= _TINY)
+    if unnumbered and amount.measure is not None:
+        several = Span(2, 4, 6) if amount.measure in _ONE_OF_THEM or amount.measure in _PARTS else Span(1.6, 2, 3)
+    elif unnumbered and row.measure in _ONE_OF_THEM:
+        count = _EGGS if food.kind == "egg" else _how_many(one.typical, float(food.portion_g))
+        several = Span(count / 2, count, count * 1.6)
+    return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def _has_own(measure: str, food: Food, tables: Tables) -> bool:
+    return any(row.measure == measure for row in tables.own_measures(food))
+
+
+def _how_many(grams: float, portion: float) -> float:
+    """How many a plural without a number is: a few large things, of small ones what makes some portions."""
+    if grams <= _TINY:
+        return max(3.0, min(25.0, 3 * portion / grams))
+    return next(count for most, count in _SEVERAL if grams <= most)
+
+
+def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
+    """Whether a measure can be one of this food: cloves of garlic, stalks of celery, but no leaves of lime."""
+    assert amount.measure is not None
+    kinds = _PARTS.get(amount.measure)
+    if amount.grams is not None or kinds is None or food.kind in kinds:
+        return True
+    return any(row.measure == amount.measure for row in tables.own_measures(food))
+
+
+def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:
+    """Whether an amount is a wrong order of magnitude for the food, so that a cook would ask."""
+    portion = float(food.portion_g)
+    if amount.grams is not None and food.kind in _MAINS and grams.high < _FEWEST_OF_A_PORTION * portion:
+        return True
+    return grams.low > _MOST_PORTIONS * portion and grams.low > 2000 and food.kind not in _KEPT_IN_BULK
+
+
+def share_of(food: Food, tables: Tables) -> float:
+    """Grams of one, to share an amount between the parts of a whole (greens and whites of spring onions)."""
+    row = tables.measure(food, "piece") or tables.measure(food, "portion")
+    return float(row.grams) if row else 1.0
 
 
 def told_by_piece(food: Food, tables: Tables) -> bool:
@@ -74,10 +165,18 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
+    if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
+        return own["tin"]  # `tinned tomatoes x6`
     wanted = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    if amount.plural and not amount.share:
+        wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):
         if name in own:
             return own[name]
+    for name in (*wanted, *CONTAINERS):
+        row = tables.measure(food, name)
+        if row is not None and row.food != "*":
+            return row
     return tables.measure(food, "portion")
 
 

@@ -5,11 +5,16 @@ from datetime import date
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.larder.grams import grams_of
+from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
-from calmlarder.matching.entry import Entry, Place, read_entry, with_name
-from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
+from calmlarder.matching.amounts import Amount
+from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.line import LineRead, Part, Place, read_line
+from calmlarder.matching.numbers import Span
+from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -24,14 +29,36 @@ _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is n
 
 
 class Reading(BaseModel):
-    """What one line means. `lot` is there when it is matched; `problem` says why a line could not be read."""
+    """What one line means: its lots where it is clear; a `question` or a `problem` where it is not.
+
+    `assumed` says what was taken for granted, in words; several lots come from several foods on a line.
+    """
 
     model_config = ConfigDict(frozen=True)
 
     text: str
+    where: str
     match: Match
-    lot: Lot | None
+    lots: tuple[Lot, ...]
     problem: Problem | None
+    assumed: tuple[str, ...] = ()
+    question: str = ""
+    names: tuple[str, ...] = ()  # of the foods of the lots
+    how: str = "none"  # how the amount was told: weighed, counted, guessed, none
+
+    @property
+    def lot(self) -> Lot | None:
+        """The first lot."""
+        return self.lots[0] if self.lots else None
+
+    @property
+    def to_answer(self) -> ToAnswer | None:
+        """What the cook must still say, where the line is no lot and could be one."""
+        if self.lots or self.problem is not None:
+            return None
+        names = tuple(candidate.name for candidate in self.candidates)
+        question = self.question or ("which one is it?" if names else "no food of the tables has that name")
+        return ToAnswer(where=self.where, text=self.text, question=question, choices=names)
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -45,98 +72,109 @@ class LarderReader:
     def __init__(self, tables: Tables, today: date) -> None:
         self._tables = tables
         self._today = today
-        self._matcher = FoodMatcher(tables)
+        self._lexicon = Lexicon(tables)
 
     def read(self, text: str, where: str) -> Reading | None:
         """One line; None for a comment or an empty line."""
         try:
-            entry = read_entry(text, self._today, self._matcher.plain_names)
+            line = read_line(text, self._today, self._lexicon)
         except ValueError as error:
             problem = Problem(where=where, what=str(error), remedy="write the line again")
-            return Reading(text=text[:200], match=UNKNOWN, lot=None, problem=problem)
-        if entry is None:
-            return None
-        match = self._matcher.match(entry.words, _hints(entry))
-        named = self._named_with_measure(entry, match)
-        if named is not None:
-            entry, match = named
-        if match.food is None:
-            match = match if match.candidates else self._matcher.nearly(entry.words)
-            return Reading(text=entry.text, match=match, lot=None, problem=None)
-        lot = self._lot(entry, match.food)
-        if lot is None:
-            measure = entry.amount.measure
-            problem = Problem(
-                where=where,
-                what=f"`{measure}` says nothing about {match.food.name}",
-                remedy="give grams, or add the measure to measures.csv",
+            return Reading(
+                text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
             )
-            return Reading(text=entry.text, match=match, lot=None, problem=problem)
-        return Reading(text=entry.text, match=match, lot=lot, problem=None)
+        if line is None:
+            return None
+        unclear = [part for part in line.parts if part.named.outcome != "matched"]
+        if unclear or line.question:
+            outcome = "unknown" if not line.question and all(p.named.outcome == "unknown" for p in unclear) else "ask"
+            match = _match((), outcome, self._tables, line.candidates)
+            return Reading(
+                text=line.text, where=where, match=match, lots=(), problem=None, question=line.question,
+            )  # fmt: skip
+        return self._clear(line, where)
+
+    def _clear(self, line: LineRead, where: str) -> Reading:
+        """A line whose foods are known; its amounts may still need a question."""
+        foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
+        lots = []
+        for part, food in foods:
+            span, question = self._grams(part, food)
+            if span is None:
+                match = _match((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
+                return Reading(text=line.text, where=where, match=match, lots=(), problem=None, question=question)
+            lots.append(self._lot(line, part, food, span))
+        assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
+        match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
+        return Reading(
+            text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
+            names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
+        )  # fmt: skip
 
     def renamed(self, text: str, name: str) -> str:
         """A line with the chosen name for its food. Raises ValueError for a line that cannot be read."""
-        return with_name(text, name, self._today, self._matcher.plain_names)
+        return with_name(text, name, self._today, self._lexicon)
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """Every line that says something."""
         readings = (self.read(line, f"{source}:{number}") for number, line in enumerate(lines, start=1))
         return tuple(reading for reading in readings if reading is not None)
 
-    def _named_with_measure(self, entry: Entry, match: Match) -> tuple[Entry, Match] | None:
-        """The line read anew where its measure word belongs to the name: `whole urad` is no piece of urad."""
-        if entry.amount.measured_words is None:
-            return None
-        whole = self._matcher.match(entry.amount.measured_words)
-        if whole.food is None or whole.score < 100 or whole.food == match.food:
-            return None
-        if match.food is not None and not self._matcher.is_name(entry.amount.measured_words):
-            return None
-        return entry._replace(amount=entry.amount._replace(measure=None)), whole
-
-    def _lot(self, entry: Entry, food: Food) -> Lot | None:
-        span = grams_of(entry.amount, food, self._tables)
+    def _grams(self, part: Part, food: Food) -> tuple[Span | None, str]:
+        """Grams of a food of the line, or what must be asked about them."""
+        amount = part.amount
+        if amount.measure is not None and not fits_measure(amount, food, self._tables):
+            return None, f"`{amount.measure}` says nothing about {food.name}"
+        span = grams_of(amount, food, self._tables)
         if span is None:
-            return None
-        place = entry.place or _usual_place(food, entry)
-        urgency = urgency_of(entry.dates, entry.condition, food, place, self._today, self._tables)
+            return None, f"how much {food.name} is there?"
+        if amount.grams is not None and len(part.named.foods) > 1:
+            shares = [share_of(self._tables.food_by_id[one], self._tables) for one in part.named.foods]
+            part_of_it = share_of(food, self._tables) / sum(shares)
+            span = span.times(Span(part_of_it, part_of_it, part_of_it))
+        if out_of_proportion(amount, span, food):
+            return None, f"{span.typical:g} g of {food.name}: is that right?"
+        return span, ""
+
+    def _lot(self, line: LineRead, part: Part, food: Food, span: Span) -> Lot:
+        place = line.place or _usual_place(food, line)
+        condition = ", ".join(part.conditions) or None
+        urgency = urgency_of(line.dates, condition, food, place, self._today, self._tables)
         return Lot(
-            line=entry.text,
+            line=line.text,
             food=food.id,
             grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
             grams=max(_LEAST_GRAMS, round(span.typical, 1)),
             grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
             place=place,
-            opened=_is_opened(entry),
-            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in entry.dates),
+            opened=_is_opened(line, part.amount),
+            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in line.dates),
             days_left=urgency.days_left,
             days_from=urgency.why,
             safety=urgency.safety,
-            condition=entry.condition,
-            to_bin=entry.to_bin,
-            owner=entry.owner,
-            owner_agrees=entry.owner_agrees,
+            condition=condition,
+            to_bin=line.to_bin,
+            owner=line.owner,
+            owner_agrees=line.owner_agrees,
         )
 
 
-def _hints(entry: Entry) -> set[str]:
-    hints = {entry.amount.measure} if entry.amount.measure else set()
-    if any(dated.kind == "made" for dated in entry.dates):
-        hints.add("cooked")
-    if entry.place == "freezer":
-        hints.add("frozen")
-    return {hint for hint in hints if hint}
+def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:
+    food = foods[0] if foods else None
+    score = 100.0 if food else (candidates[0].score if candidates else 0.0)
+    unique = tuple({one.food: one for one in reversed(candidates)}.values())[::-1]
+    return Match(outcome, food, food.name if food else None, score, unique)  # type: ignore[arg-type]
 
 
-def _is_opened(entry: Entry) -> bool:
-    part = entry.amount.grams is None and entry.amount.number.typical < 1
-    return part or any(dated.kind == "opened" for dated in entry.dates)
+def _is_opened(line: LineRead, amount: Amount) -> bool:
+    part = amount.grams is None and amount.number.typical < 1
+    return part or any(dated.kind == "opened" for dated in line.dates)
 
 
-def _usual_place(food: Food, entry: Entry) -> Place:
+def _usual_place(food: Food, line: LineRead) -> Place:
     if food.state == "frozen":
         return "freezer"
     if food.state in COOKED_STATES:
         return "fridge"
     shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
-    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in entry.dates) else "fridge"
+    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"

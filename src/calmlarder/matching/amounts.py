@@ -3,7 +3,7 @@
 import re
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, number
+from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, PART_WORDS, RANGE, WHOLE_WORDS, Span, number
 
 # Metric and imperial units in grams or millilitres; a millilitre counts as a gram (common practice, no source).
 UNIT_GRAMS = {
@@ -12,6 +12,8 @@ UNIT_GRAMS = {
     "l": 1000, "litre": 1000, "litres": 1000, "liter": 1000, "liters": 1000, "dl": 100, "cl": 10,
     "ml": 1, "millilitre": 1, "millilitres": 1,
     "oz": 28.35, "ounce": 28.35, "ounces": 28.35, "lb": 453.6, "lbs": 453.6, "pound": 453.6, "pounds": 453.6,
+    "kgs": 1000, "mls": 1, "ltr": 1000, "ltrs": 1000, "lt": 1000, "litr": 1000, "floz": 29.57, "fl oz": 29.57,
+    "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",
@@ -21,7 +23,7 @@ MEASURES = (
     *CONTAINERS, "tbsp", "tsp", "cup", "glass", "mug", "handful", "pinch", "dash", "splash", "drizzle", "glug",
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
-    "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint",
+    "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -32,23 +34,68 @@ _ALIASES = {
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
-    "container": "box", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "brick": "block", "slab": "block", "tray": "punnet", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
+    "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet", 
+    "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
+    "jarful": "jar", "hands": "piece", "ear": "cob", "ears": "cob",
+    "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
+    "stem": "stalk", "crust": "heel", "crusts": "heel",
+    "hunk": "heel", "multipack": "packet", "4pack": "packet", "sachets": "packet",
 }  # fmt: skip
 MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
-_EMPTY = re.compile(r"\b(?:nearly|almost|mostly|about to be) (?:empty|gone|finished)\b|\b(?:dregs|last|scraps?) of\b")
+# Words for a part of what there usually is, and how much of it: common practice, no source.
+_SHARES = (
+    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b|\b(?:dregs|last|scraps?) of(?: the)?\b"
+                r"|\b(?:end|dregs|remains) of the\b|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
+    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping|dregs)\b"),
+     Span(0.02, 0.06, 0.12)),
+    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle|thimbles?)(?: of)?\b(?! )?"),
+     Span(0.05, 0.1, 0.2)),
+    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
+    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
+    (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
+)  # fmt: skip
+_LEFT = re.compile(
+    rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
+    r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
+)
+_GONE = frozenset({"gone", "used", "eaten", "empty"})
+# Other ways to write an amount, and the plain one.
+_PLAINLY = (
+    (re.compile(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
+    (re.compile(r"(?<=\d) and (?=half\b)"), " and a "),
+    (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
+    (re.compile(r"\bdoz\b\.?"), "dozen"),
+    (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
+    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
+    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk|pck)\b(?! of)"), r" \1 "),
+    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
+    (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
+)  # fmt: skip
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
 _KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
-_SIZES = {"small": (0.6, 0.75, 0.9), "large": (1.1, 1.4, 1.9), "big": (1.1, 1.4, 1.9)}
-_SIZED = re.compile(r"(?<!\w)(small|large|big) (?=(?:glass|mug|cup|bowl|plate|handful|slice|wedge|piece|portion)\w*\b)")
-_ONE = re.compile(r"^(?:an?) (?=[a-z])")
+_SIZES = {
+    **dict.fromkeys(("small", "little", "tiny", "wee"), Span(0.6, 0.75, 0.9)),
+    **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.1, 1.4, 1.9)),
+}
+_PACK_SIZES = {
+    **dict.fromkeys(("small", "little", "tiny", "wee"), Span(0.4, 0.55, 0.8)),
+    **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.2, 1.8, 3)),
+}
+_SIZED = re.compile(
+    rf"(?<!\w)({'|'.join(_SIZES)}) (?=(glass|mug|cup|bowl|plate|handful|slice|wedge|piece|portion|{'|'.join(CONTAINERS)}"
+    r"|container|pack|bunch)\w*\b)"
+)
+_SERVED = frozenset({"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch"})
+_ONE = re.compile(r"^an?(?= [a-z]|$)")
 _NEGATIVE = re.compile(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.
 _GUESS = Span(0.8, 1, 1.2)
-_NEARLY_EMPTY = Span(0.05, 0.12, 0.25)
 _VAGUE = Span(0.7, 1, 1.4)
 MOST_GRAMS = 50_000
 
@@ -60,7 +107,8 @@ class Amount(NamedTuple):
     measure: str | None
     grams: Span | None
     how: Literal["weighed", "counted", "guessed", "none"]
-    measured_words: str | None  # the words with the measure left in, should it belong to the name
+    plural: bool = False  # several, but not how many (`limes`)
+    share: bool = False  # of what there usually is (`a bit of cheese`)
 
 
 def take_amount(text: str) -> tuple[Amount, str]:
@@ -70,9 +118,9 @@ def take_amount(text: str) -> tuple[Amount, str]:
     """
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
-    fraction = ONE
-    if _EMPTY.search(text):
-        text, fraction = _EMPTY.sub(" ", text), _NEARLY_EMPTY
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    fraction, shared, text = _take_share(text)
     times = ONE
     found = _TIMES.search(text)
     if found:
@@ -83,12 +131,20 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if sized:
         text = _cut(text, sized)
         # Where grams are told, they say it all.
-        fraction = fraction.times(Span(*_SIZES[sized[1]])) if grams is None else fraction
-    measure = measured_words = None
+        sizes = _SIZES if sized[2] in _SERVED else _PACK_SIZES
+        fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
+    measure, several = None, False
     counted, text, number_given = _take_number(text)
-    found_measure = _KITCHEN.search(text)
+    found_measure = _measure_in(text)
     if found_measure:
-        measure, measured_words = MEASURE_WORDS[found_measure[1]], " ".join(text.split())
+        measure = MEASURE_WORDS[found_measure[1]]
+        several = (
+            not number_given
+            and found is None
+            and found_measure[1] != "glass"
+            and found_measure[1].endswith("s")
+            and grams is None
+        )
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
@@ -98,11 +154,43 @@ def take_amount(text: str) -> tuple[Amount, str]:
     if count_span.typical <= 0:
         raise ValueError("an amount of nothing is no lot")
     amount = Amount(
-        count_span, measure, grams, _certainty(grams, measure, number_given or found is not None), measured_words
+        count_span,
+        measure,
+        grams,
+        _certainty(grams, measure, number_given or found is not None),
+        plural=several,
+        share=shared,
     )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")
     return amount, " ".join(text.split())
+
+
+def _measure_in(text: str) -> re.Match[str] | None:
+    """The measure of a text: of several the container, else the first."""
+    found = list(_KITCHEN.finditer(text))
+    return next((one for one in found if MEASURE_WORDS[one[1]] in CONTAINERS), found[0] if found else None)
+
+
+def _take_share(text: str) -> tuple[Span, bool, str]:
+    """How much of a usual amount is told (`a bit of`, `half left`), and the text without it."""
+    found = _LEFT.search(text)
+    if found:
+        part = _part(found[1])
+        part = 1 - part if found[2] in _GONE else part
+        if part > 0:
+            return Span(0.8 * part, part, 1.2 * part), False, _cut(text, found)
+    for shape, share in _SHARES:
+        found = shape.search(text)
+        if found:
+            return share, True, _cut(text, found)
+    return ONE, False, text
+
+
+def _part(text: str) -> float:
+    if text.endswith("%"):
+        return min(1.0, int(text[:-1]) / 100)
+    return {"three quarters": 0.75, "two thirds": 2 / 3}.get(text) or number(text)
 
 
 def spread(amount: Amount) -> Span:

@@ -4,45 +4,76 @@ import re
 from datetime import date, timedelta
 from typing import Literal, NamedTuple
 
+from calmlarder.matching.calendar_days import DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
+
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
 
-_DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
-_DAY_WORDS = {name[:size]: index for index, name in enumerate(_DAYS) for size in (3, 4, len(name))}
-_DAY_WORDS |= {"tues": 1, "thurs": 3}
-_MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
-_MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
-_DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
-_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}(?:[./]\d{{2,4}})?"
-    rf"|\d{{1,2}}(?:st|nd|rd|th)? {_MONTH}(?: \d{{4}})?|{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?"
-    rf"|today|tonight|now|tomorrow|yesterday|the day before yesterday|day after tomorrow"
-    rf"|(?:\d{{1,3}}|an?|one|two|three|four|five|six|seven) (?:day|week)s? ago"
-    rf"|in (?:\d{{1,3}}|an?|one|two|three|four|five|six|seven) (?:day|week)s?"
-    rf"|last week|(?:last |next |this |on )?(?:{_DAY}))"
-)
+# What is written before a day, and what the day then says. `defrosted` counts as opened: it keeps as long.
 _KINDS: dict[str, DateKind] = {
-    "use by": "use-by", "use-by": "use-by", "useby": "use-by", "eat by": "use-by", "ub": "use-by",
-    "expires": "use-by", "expiry": "use-by", "exp": "use-by", "best before": "best-before",
-    "best-before": "best-before", "best by": "best-before", "bb": "best-before", "bbe": "best-before",
-    "opened": "opened", "open since": "opened", "cut": "opened", "made": "made", "cooked": "made",
-    "boiled": "made", "roasted": "made", "baked": "made", "leftover from": "made", "from": "made",
-    "bought": "bought", "picked": "bought", "frozen": "frozen",
+    "use by": "use-by", "use-by": "use-by", "useby": "use-by", "used by": "use-by", "use before": "use-by",
+    "eat by": "use-by", "eat before": "use-by", "ub": "use-by", "u/b": "use-by", "ubd": "use-by", "use": "use-by",
+    "eat": "use-by", "needs using": "use-by", "need using": "use-by", "needs eating": "use-by", "use it": "use-by",
+    "use up": "use-by", "needs using up": "use-by", "need using up": "use-by", "must use": "use-by",
+    "expires": "use-by", "expiring": "use-by", "expiry": "use-by", "expire": "use-by", "exp": "use-by",
+    "sell by": "use-by", "sell-by": "use-by", "display until": "use-by", "goes off": "use-by", "off on": "use-by",
+    "good until": "use-by", "good till": "use-by", "good til": "use-by", "until": "use-by", "till": "use-by",
+    "ok until": "use-by", "ok till": "use-by", "out of date": "use-by", "date": "use-by", "dated": "use-by",
+    "best before": "best-before", "best-before": "best-before", "best by": "best-before", "best b4": "best-before",
+    "bb": "best-before", "bbe": "best-before", "bbd": "best-before", "b/b": "best-before", "b4": "best-before",
+    "best before end": "best-before", "bb end": "best-before", "best": "best-before", "by": "use-by",
+    "use b4": "use-by",
+    "opened": "opened", "open since": "opened", "cut": "opened", "opend": "opened", "open": "opened",
+    "started": "opened", "defrosted": "opened", "thawed": "opened", "defrosting since": "opened",
+    "out of the freezer": "opened", "out of freezer": "opened",
+    "made": "made", "cooked": "made", "boiled": "made", "roasted": "made", "baked": "made", "leftover from": "made",
+    "leftovers from": "made", "left over from": "made", "left from": "made", "leftover": "made", "leftovers": "made",
+    "from": "made", "since": "made", "steamed": "made",
+    "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
+    "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
+    "frozen": "frozen", "froze": "frozen", "into the freezer": "frozen",
 }  # fmt: skip
+# What needs a day behind it and cannot be anything else: a word that is none is asked about.
+_SURE = frozenset({
+    "use by", "use-by", "useby", "ub", "u/b", "ubd", "use before", "eat by", "expires", "expiry", "sell by", "sell-by",
+    "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
+})  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
-_KIND_AND_DATE = re.compile(rf"\b({_KIND}):?(?: (?:on|date|by))?\s+({_ON})(?![\w/])")
-# Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
-_BARE_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}(?:st|nd|rd|th)? {_MONTH}(?: \d{{4}})?"
-    rf"|today|tomorrow|yesterday|the day before yesterday|day after tomorrow"
-    rf"|(?:\d{{1,3}}|an?|one|two|three|four|five|six|seven) (?:day|week)s? ago"
-    rf"|(?:last |next |this |on )?(?:{'|'.join(_DAYS)}))"
+_KIND_AND_DATE = re.compile(
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])"
 )
-_BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-])")
-_OPENED = re.compile(r"\b(?:opened|already open|open(?!\w))")
+_DATE_AND_KIND = re.compile(
+    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
+)
+_LEFT = re.compile(
+    rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
+    r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more|shelf life)\b(?: on (?:it|them))?"
+)
+_HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
+_LAST_DAY = re.compile(
+    r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it| them)? (?:asap )?(?:today|tonight|now)\b"
+)
+_OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
+_DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
+# Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
+_LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
+_BARE_ON = (
+    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)? {MONTH}(?: \d{{4}})?"
+    rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
+    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday|day before yesterday|day after tomorrow|last night"
+    rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
+    rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
+    rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
+)
+_BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
+_SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
+_OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
+_UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
+_KIND_ALONE = re.compile(
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date|the))*\s+([a-z0-9][\w/.'-]*)"
+)
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.
 YEARS = range(1900, 2200)
-_SMALL_NUMBERS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7}
 
 
 class Dated(NamedTuple):
@@ -52,101 +83,85 @@ class Dated(NamedTuple):
     on: date | None
 
 
+class UnreadDay(ValueError):
+    """A word stands where a day should, and is none that is known. Its text is the question to the cook."""
+
+
 def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     """The dates in a plain text, and the text without them.
 
-    Raises ValueError, in words for a cook, for a day that does not exist.
+    Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
     """
     dates: list[Dated] = []
+    while found := _HOURS.search(text):
+        text = _cut(text, found)
+    while found := _LEFT.search(text):
+        dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))
+        text = _cut(text, found)
+    while found := _LAST_DAY.search(text):
+        dates.append(Dated("use-by", today))
+        text = _cut(text, found)
+    while found := _OLD.search(text):
+        dates.append(Dated("made", parse_day_of(f"{found[1]} {found[2]} ago", today, False)))
+        text = _cut(text, found)
+    if found := _DAYS_POSSESSIVE.search(text):
+        dates.append(Dated("made", parse_day_of(found[1], today, False)))
+        text = _cut(text, found)
+    while found := _DATE_AND_KIND.search(text):
+        kind = _KINDS[found[2]]
+        dates.append(Dated(kind, parse_day_of(found[1], today, True)))
+        text = _cut(text, found)
     while found := _KIND_AND_DATE.search(text):
         kind = _KINDS[found[1]]
-        dates.append(Dated(kind, _day(found[2], today, kind in _FUTURE)))
-        text = f"{text[: found.start()]} {text[found.end() :]}"
-    bare = _BARE.search(text)
+        on = parse_day_of(found[2], today, kind in _FUTURE)
+        if found[1].endswith("before") and kind == "use-by":
+            on -= timedelta(days=1)  # before a day is the day before it
+        dates.append(Dated(kind, on))
+        kept = (
+            " leftover "
+            if found[1].startswith("left")
+            else f" {found[1]} "
+            if kind == "made" and found[1] not in {"from", "since"}
+            else " "
+        )
+        text = f"{text[: found.start()]}{kept}{text[found.end() :]}"
+        if len(dates) > 20:
+            break
+    text = _slips(text, today, dates)
+    bare = _BARE.search(text) or (_SHORT_END.search(text) if not dates else None)
     if bare:
-        on = _day(bare[1], today, not dates)
+        on = parse_day_of(bare[1].removeprefix("for "), today, not dates)
         # A day alone is a label when it lies ahead, and the day of making when it lies behind.
         dates.append(Dated("use-by" if on >= today else "made", on))
-        text = f"{text[: bare.start()]} {text[bare.end() :]}"
+        text = _cut(text, bare)
+    text = _UNOPENED.sub(" ", text)
     opened = _OPENED.search(text)
     if opened:
         if not any(dated.kind == "opened" for dated in dates):
             dates.append(Dated("opened", None))
-        text = f"{text[: opened.start()]} {text[opened.end() :]}"
-    return tuple(dates), " ".join(text.split())
+        text = _cut(text, opened)
+    return tuple(dict.fromkeys(dates)), " ".join(text.split())
+
+
+def _slips(text: str, today: date, dates: list[Dated]) -> str:
+    """A day's word that is misspelt behind a word for a label; what cannot be read is asked."""
+    found = _KIND_ALONE.search(text)
+    if not found:
+        return text
+    day = weekday_slip(found[2])
+    if day is None:
+        raise UnreadDay(f"`{found[2]}` is no day that can be read")
+    kind = _KINDS[found[1]]
+    dates.append(Dated(kind, parse_day_of(day, today, kind in _FUTURE)))
+    return _cut(text, found)
 
 
 def parse_day(text: str, today: date) -> date:
     """A day as `--today` takes it. Raises ValueError for anything else."""
-    if not re.fullmatch(_ON, text.strip().casefold()):
+    if not re.fullmatch(DAY_WORD, text.strip().casefold()):
         raise ValueError(f"`{text}` is no day")
-    return _day(text.strip().casefold(), today, True)
+    return parse_day_of(text.strip().casefold(), today, True)
 
 
-def _day(text: str, today: date, ahead: bool) -> date:
-    simple = {"today": 0, "tonight": 0, "now": 0, "tomorrow": 1, "yesterday": -1, "last week": -7,
-              "the day before yesterday": -2, "day after tomorrow": 2}  # fmt: skip
-    if text in simple:
-        return today + timedelta(days=simple[text])
-    found = re.fullmatch(r"(?:(in) )?(\w+) (day|week)s?(?: (ago))?", text)
-    if found:
-        count = _SMALL_NUMBERS.get(found[2]) or int(found[2])
-        days = count * (7 if found[3] == "week" else 1)
-        return today + timedelta(days=days if found[1] else -days)
-    found = re.fullmatch(rf"(?:(last|next|this|on) )?({_DAY})", text)
-    if found:
-        return _weekday(_DAY_WORDS[found[2]], found[1], today, ahead)
-    return _calendar(text, today, ahead)
-
-
-def _weekday(day: int, which: str | None, today: date, ahead: bool) -> date:
-    if which in {"next", "this"}:
-        ahead = True
-    if which == "last":
-        ahead = False
-    if ahead:
-        return today + timedelta(days=(day - today.weekday()) % 7)
-    return today - timedelta(days=(today.weekday() - day) % 7 or (7 if which == "last" else 0))
-
-
-def _calendar(text: str, today: date, ahead: bool) -> date:
-    iso = re.fullmatch(r"(\d{4})-(\d{1,2})-(\d{1,2})", text)
-    slashed = re.fullmatch(r"(\d{1,2})[./](\d{1,2})(?:[./](\d{2,4}))?", text)
-    named = re.fullmatch(rf"(\d{{1,2}})(?:st|nd|rd|th)? ({_MONTH})(?: (\d{{4}}))?", text)
-    american = re.fullmatch(rf"({_MONTH}) (\d{{1,2}})(?:st|nd|rd|th)?(?: (\d{{4}}))?", text)
-    year: str | None
-    if iso:
-        year, month, day = iso[1], int(iso[2]), int(iso[3])
-    elif slashed:
-        day, month, year = int(slashed[1]), int(slashed[2]), slashed[3]
-    elif named:
-        day, month, year = int(named[1]), _MONTHS.index(named[2][:3]) + 1, named[3]
-    elif american:
-        day, month, year = int(american[2]), _MONTHS.index(american[1][:3]) + 1, american[3]
-    else:
-        raise ValueError(f"`{text}` is no day")
-    try:
-        if year is not None:
-            on = date(int(year) + (2000 if len(year) == 2 else 0), month, day)
-        else:
-            on = _nearest_year(month, day, today, ahead)
-    except ValueError:
-        raise ValueError(f"`{text}` is a day that does not exist") from None
-    if on.year not in YEARS:
-        raise ValueError(f"`{text}` is too far off")
-    return on
-
-
-def _nearest_year(month: int, day: int, today: date, ahead: bool) -> date:
-    """The day of this year, unless half a year off in the wrong direction makes another year likelier."""
-    this = date(today.year if (month, day) != (2, 29) else _leap(today.year), month, day)
-    half = timedelta(days=183)
-    if ahead and today - this > half:
-        return this.replace(year=this.year + 1)
-    if not ahead and this - today > timedelta(0):
-        return this.replace(year=this.year - 1)
-    return this
-
-
-def _leap(year: int) -> int:
-    return year if year % 4 == 0 and (year % 100 or year % 400 == 0) else year + 1
+def _cut(text: str, found: re.Match[str]) -> str:
+    return f"{text[: found.start()]} {text[found.end() :]}"

@@ -5,8 +5,9 @@ import unicodedata
 
 _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
-    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish",
+    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi", "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
+_NO_PLURALS = frozenset({"maris", "this", "tennis", "cassis", "pastis", "basis"})
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
 _WORD = re.compile(r"[^\W_]+")
@@ -26,7 +27,7 @@ def singular(word: str) -> str:
     """A rough singular of an English word; the same rule is used on both sides of a comparison."""
     if word in _IRREGULAR:
         return _IRREGULAR[word]
-    if len(word) <= 3 or not word.endswith("s") or word.endswith(("ss", "us", "is")):
+    if len(word) <= 3 or not word.endswith("s") or word.endswith(("ss", "us")) or word in _NO_PLURALS:
         return word
     if word.endswith("ies") and len(word) > 4:
         return word[:-3] + "y"

@@ -2,28 +2,38 @@
 
 from typing import Any
 
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 
 
 def match_object(reading: Reading) -> dict[str, Any]:
-    """The answer of `match --json` for one line."""
-    lot = reading.lot
-    told = lot.first_date if lot else None
+    """The answer of `match --json` for one line: the first food at its top level, all of them in `lots`."""
+    lots = [_lot_object(lot, name) for lot, name in zip(reading.lots, reading.names, strict=True)]
+    first = lots[0] if lots else dict.fromkeys(_LOT_KEYS)
     return {
         "text": reading.text,
         "outcome": reading.match.outcome,
-        "food": reading.match.food.id if reading.match.food else None,
-        "name": reading.match.name,
+        **first,
         "score": reading.match.score,
         "candidates": [candidate._asdict() for candidate in reading.candidates],
-        "grams_low": lot.grams_low if lot else None,
-        "grams": lot.grams if lot else None,
-        "grams_high": lot.grams_high if lot else None,
-        "place": lot.place if lot else None,
-        "date": told.on.isoformat() if told and told.on else None,
-        "date_kind": told.kind if told else None,
-        "days_left": lot.days_left if lot else None,
-        "condition": lot.condition if lot else None,
-        "owner": lot.owner if lot else None,
+        "assumed": list(reading.assumed),
+        "lots": lots,
+        **({"question": reading.question} if reading.question else {}),
         **({"problem": str(reading.problem)} if reading.problem else {}),
     }
+
+
+_LOT_KEYS = (
+    "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind", "days_left", "condition",
+    "to_bin", "owner",
+)  # fmt: skip
+
+
+def _lot_object(lot: Lot, name: str) -> dict[str, Any]:
+    told = lot.first_date
+    values = (
+        lot.food, name, lot.grams_low, lot.grams, lot.grams_high, lot.place,
+        told.on.isoformat() if told and told.on else None, told.kind if told else None,
+        lot.days_left, lot.condition, lot.to_bin, lot.owner,
+    )  # fmt: skip
+    return dict(zip(_LOT_KEYS, values, strict=True))

@@ -8,7 +8,19 @@ from typing import TypeVar
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Conversion, Fermentable, Food, Keeping, Measure, MixtureRow, Name, Source, Swap
+from calmlarder.tables.rows import (
+    Cap,
+    Conversion,
+    Fermentable,
+    Food,
+    Keeping,
+    MadeFrom,
+    Measure,
+    MixtureRow,
+    Name,
+    Source,
+    Swap,
+)
 from calmlarder.tables.sums import Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
@@ -31,6 +43,7 @@ class Tables(BaseModel):
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
     parts: tuple[MixtureRow, ...] = ()
+    made_from: tuple[MadeFrom, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property

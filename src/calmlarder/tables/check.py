@@ -9,6 +9,7 @@ from typing import Any
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.problems import Problem
+from calmlarder.tables.arithmetic import contradictions
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.load import Lines, book_of, read_all
@@ -38,6 +39,7 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     lines, problems = read_all(folders)
     tables = book_of(lines)
     problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *_mixtures(lines)]
+    problems += contradictions(lines, tables)
     return tables, problems
 
 
@@ -96,6 +98,10 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.from_food, 1)
         yield from unknown_food(line, line.row.to, 2)
         yield from unknown_source(line, line.row.source, 4)
+    for line in lines["made_from"]:
+        yield from unknown_food(line, line.row.food, 1)
+        yield from unknown_food(line, line.row.from_food, 2)
+        yield from unknown_source(line, line.row.source, 5)
     for line in lines["swaps"]:
         yield from unknown_food(line, line.row.from_food, 1)
         yield from unknown_food(line, line.row.to, 2)

@@ -44,7 +44,8 @@ def protein_doubts(folders: Sequence[Path], published: Mapping[tuple[str, str], 
             foods.update({line.row.id: line for line in read_csv(folder / "foods.csv", Food)[0]})
     column = header_of(Food).index("protein_g") + 1
     for line in foods.values():
-        cited = published.get((line.row.nutrient_source, line.row.nutrient_code))
+        key = line.row.nutrient_source.partition(";")[0].strip()
+        cited = published.get((key, line.row.nutrient_code))
         ours = line.row.protein_g
         if cited is None or ours is None or "protein" in line.row.note:
             continue

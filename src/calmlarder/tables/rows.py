@@ -203,10 +203,15 @@ class MixtureRow(Row):
 
 
 class Name(Row):
-    """Another name of a food. One name may stand for several foods; then the program asks."""
+    """Another name of a food. One name may stand for several foods; then the program asks.
+
+    Unless one of its rows has a `default`: it is taken then, and the words there say what was assumed. Where several
+    rows of a name have one, the name stands for all of them together (a spring onion: whites and greens).
+    """
 
     name: Annotated[str, Field(min_length=2)]
     food: FoodId
+    default: str = ""
 
 
 class Measure(Row):
@@ -251,6 +256,30 @@ class Conversion(Row):
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
+
+
+class MadeFrom(Row):
+    """`food` is made from `from_food` by `how`, so their figures must agree: for `tables check` alone.
+
+    `weight` is the grams that one gram of `from_food` becomes (0.2 for an apple that is dried, 2.5 for beans that are
+    boiled); it is empty where only the order counts, as for pearled grain.
+    """
+
+    model_config = ConfigDict(populate_by_name=True)
+
+    food: FoodId
+    from_food: Annotated[FoodId, Field(alias="from")]
+    how: Literal["boiled", "canned", "cooked", "dried", "pearled"]
+    weight: Annotated[Annotated[Decimal, Field(gt=0)] | None, BeforeValidator(_cell_or_none)]
+    source: Annotated[str, Field(min_length=1)]
+    code: str
+    note: str
+
+    @model_validator(mode="after")
+    def _weighed(self) -> "MadeFrom":
+        if self.weight is None and self.how != "pearled":
+            raise ValueError("write how many grams one gram becomes")
+        return self
 
 
 class Swap(Row):

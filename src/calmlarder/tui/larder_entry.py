@@ -6,6 +6,8 @@ from textual import on
 from textual.widgets import Input
 
 from calmlarder.larder.reading import Reading
+from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
@@ -14,6 +16,7 @@ from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.many_lines import taken
 from calmlarder.tui.meaning import meaning
+from calmlarder.tui.page import Page
 from calmlarder.tui.told import told
 
 _MOST_ASKED = 9
@@ -54,8 +57,10 @@ class LarderEntry(LarderKeys):
         if self._editing is not None:
             self._kitchen.change(self._editing, reading.lot)
             self._editing = None
+            if len(reading.lots) > 1:
+                self._kitchen.keep(list(reading.lots[1:]))
         else:
-            self._kitchen.keep([reading.lot])
+            self._kitchen.keep(list(reading.lots))
         self.refill()
         self._next_line()
 
@@ -70,6 +75,9 @@ class LarderEntry(LarderKeys):
         self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
         self.query_one(Input).value = ""
         self.refill()
+        flags = red_flags(logged.rest) if logged.word == "feel" else ()
+        if flags:
+            self.app.push_screen(Page(see_a_doctor(flags)))
 
     def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
         if reading.match.outcome == "ask":

@@ -35,8 +35,13 @@ def meant(line: LogLine, kitchen: Kitchen) -> Meant:
         return Meant("", None)
     if reading.lot is None:
         return Meant(meaning(reading, kitchen), None, reading)
-    entry = kitchen.entry_of(reading.lot)
-    return Meant(eaten_words(entry), partial(kitchen.ate, entry))
+    entries = [kitchen.entry_of(lot) for lot in reading.lots]
+
+    def keep() -> None:
+        for entry in entries:
+            kitchen.ate(entry)
+
+    return Meant("; ".join(map(eaten_words, entries)), keep)
 
 
 def eaten_words(entry: Eaten) -> str:

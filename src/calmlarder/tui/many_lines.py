@@ -19,9 +19,10 @@ class Taken(NamedTuple):
 def taken(lines: Iterable[str], kitchen: Kitchen) -> Taken:
     """What many lines say; why a line was not taken stands beside it."""
     readings = [reading for line in lines if (reading := kitchen.read(line)) is not None]
-    lots = [reading.lot for reading in readings if reading.lot is not None]
+    lots = [lot for reading in readings for lot in reading.lots]
     unclear = [reading for reading in readings if reading.lot is None]
-    words = [f"kept {len(lots)} line{'s' * (len(lots) != 1)}"]
+    clear = len(readings) - len(unclear)
+    words = [f"kept {clear} line{'s' * (clear != 1)}"]
     words += [f"not taken: {reading.text} ({meaning(reading, kitchen)})" for reading in unclear]
     if unclear:
         words.append("It stands in the line now" if len(unclear) == 1 else "The first stands in the line now")

@@ -1,5 +1,6 @@
 """A line of the larder in words: as it is typed, and as it stands in the list."""
 
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 from calmlarder.store.larder import KeptLot
 from calmlarder.tui.kitchen import Kitchen
@@ -7,12 +8,18 @@ from calmlarder.tui.kitchen import Kitchen
 
 def meaning(reading: Reading, kitchen: Kitchen) -> str:
     """What a line that was read says, or what to write instead."""
-    lot = reading.lot
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
-    if lot is None:
+    if not reading.lots:
+        if reading.question:
+            return reading.question
         names = [candidate.name for candidate in reading.candidates[:4]]
         return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
+    assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
+    return "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots) + assumed
+
+
+def _lot_meaning(lot: Lot, kitchen: Kitchen) -> str:
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
     left = (
         f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"

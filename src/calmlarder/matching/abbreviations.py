@@ -1,0 +1,40 @@
+"""Short forms and slips that stand for a word of a food's name, as people text them."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+# What is written, and the words it stands for. A row is added when people write it of no other food.
+ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
+    "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
+    "lf": ("lactose", "free"), "lactosefree": ("lactose", "free"),
+    "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
+    "ff": ("full", "fat"),
+    "veg": ("vegetable",), "veggie": ("vegetable",), "veges": ("vegetable",),
+    "tom": ("tomato",), "tommy": ("tomato",), "toms": ("tomato",),
+    "pot": ("potato",), "pots": ("potato",), "spud": ("potato",), "tattie": ("potato",), "tater": ("potato",),
+    "brocc": ("broccoli",), "broc": ("broccoli",), "cauli": ("cauliflower",), "caulie": ("cauliflower",),
+    "yog": ("yoghurt",), "yogs": ("yoghurt",), "yogurt": ("yoghurt",), "yoghourt": ("yoghurt",),
+    "yoggie": ("yoghurt",), "choc": ("chocolate",), "choccy": ("chocolate",),
+    "marg": ("margarine",), "marge": ("margarine",), "parm": ("parmesan",), "mozz": ("mozzarella",),
+    "mayo": ("mayonnaise",), "avo": ("avocado",), "cuke": ("cucumber",), 
+    "shroom": ("mushroom",), "strawb": ("strawberry",), "blueb": ("blueberry",), "rasp": ("raspberry",),
+    "aub": ("aubergine",), "courg": ("courgette",), "zuke": ("courgette",), "chx": ("chicken",),
+    "spag": ("spaghetti",), "parsnp": ("parsnip",), 
+    "soy": ("soya",), "chilies": ("chilli",), "chillies": ("chilli",), "chile": ("chilli",), "chili": ("chilli",), "chilly": ("chilli",), "chillie": ("chilli",),
+    "houmous": ("hummus",), "humous": ("hummus",), "hummous": ("hummus",),
+    "houmus": ("hummus",), "humus": ("hummus",), "beetroots": ("beetroot",), "beet": ("beetroot",),
+    "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange", "juice"),
+    "mac": ("macaroni",),
+    "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
+    "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
+    "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
+    "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
+})  # fmt: skip
+# Only where nothing but a food's word can be meant: `pot` is a container in `pot of cream`.
+ONLY_BESIDE: Mapping[str, frozenset[str]] = MappingProxyType(
+    {
+        "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
+        "pots": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
+        "mac": frozenset({"cheese"}),
+    }
+)

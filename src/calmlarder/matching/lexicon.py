@@ -1,0 +1,138 @@
+"""Every name of every food, ready to be searched by its words; built once for the tables."""
+
+from collections.abc import Iterable
+from functools import lru_cache
+from typing import NamedTuple
+
+from rapidfuzz import process
+from rapidfuzz.distance import DamerauLevenshtein
+
+from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
+from calmlarder.matching.notes import NO_SLIPS
+from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.words import singular, words_of
+from calmlarder.tables.book import Tables
+
+_SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
+_SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
+_DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
+_VOWELS = str.maketrans("", "", "aeiouy")
+
+
+class NamedFood(NamedTuple):
+    """A name of a food: all its words, those that are not its state, and what a default says of it."""
+
+    words: frozenset[str]
+    core: frozenset[str]
+    food: str
+    default: str
+    order: tuple[str, ...]
+    written: tuple[str, ...]
+
+
+class Slip(NamedTuple):
+    """A known word that a strange one may be, and whether it is long and near enough to be taken for it."""
+
+    word: str
+    sure: bool
+
+
+class Lexicon:
+    """The names of the tables by their words."""
+
+    def __init__(self, tables: Tables) -> None:
+        self.tables = tables
+        self.names: list[NamedFood] = []
+        rows = [(food.name, food.id, "") for food in tables.foods]
+        rows += [(row.name, row.food, row.default) for row in tables.names]
+        for name, food, default in rows:
+            words = expanded(words_of(name))
+            state = tables.food_by_id[food].state
+            core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
+            order = tuple(word for word in words if word in core)
+            self.names.append(NamedFood(frozenset(words), core, food, default, order, tuple(words)))
+        self.with_word: dict[str, list[int]] = {}
+        self._beside: dict[str, set[str]] = {}
+        for index, name in enumerate(self.names):
+            for word in name.core:
+                self.with_word.setdefault(word, []).append(index)
+            for word in name.words:
+                self._beside.setdefault(word, set()).update(name.words)
+        self.words = frozenset(self._beside)
+        self.alone = frozenset(next(iter(name.core)) for name in self.names if len(name.core) == 1)
+        self.cores: dict[str, set[frozenset[str]]] = {}
+        for name in self.names:
+            self.cores.setdefault(name.food, set()).add(name.core)
+        self._with_core: dict[frozenset[str], set[str]] = {}
+        for name in self.names:
+            self._with_core.setdefault(name.core, set()).add(name.food)
+        self._by_first: dict[str, list[str]] = {}
+        for word in sorted(self.words):
+            if len(word) >= _SHORTEST_SLIP:
+                self._by_first.setdefault(word[0], []).append(word)
+        self.slip = lru_cache(maxsize=20_000)(self._slip)
+
+    def beside(self, word: str) -> set[str]:
+        """The words that stand together with this one in some name."""
+        return self._beside.get(word, set())
+
+    def load(self, food: str) -> float:
+        """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
+        known = {name: float(row.g_per_100g) for name, row in self.tables.fermentables_of(food).items()}
+        excess = max(0.0, known.pop("fructose", 0.0) - known.pop("glucose", 0.0))
+        return excess + sum(known.values())
+
+    def kin(self, food: str) -> set[str]:
+        """The same food in its other states: what has a name in common, but for the state."""
+        kind = self.tables.food_by_id[food].kind
+        found = {one for core in self.cores[food] for one in self._with_core[core]} - {food}
+        return {one for one in found if self.tables.food_by_id[one].kind == kind}
+
+    def _slip(self, word: str) -> Slip | None:
+        """The one known word that a strange word is a slip of, or None: it is just another word."""
+        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in FITS:
+            return None
+        most = 2 if len(word) >= _SURE_LENGTH else 1
+        found = process.extract(
+            word, self._by_first.get(word[0], ()), scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None
+        )
+        best = [
+            (int(distance), known)
+            for known, distance, _ in found
+            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known) or len(word) >= 8)
+        ]
+        if not best:
+            return None
+        best.sort()
+        nearest = [known for distance, known in best if distance == best[0][0]]
+        nearest = [known for known in nearest if _sounds(known) == _sounds(word)] or nearest
+        if len(nearest) > 1 and not _one_food(nearest, self):
+            return None if best[0][0] > 1 else Slip(nearest[0], False)
+        return Slip(nearest[0], len(word) >= _SURE_LENGTH or (nearest[0] in FITS and len(word) > _SHORTEST_SLIP))
+
+
+def expanded(words: Iterable[str]) -> tuple[str, ...]:
+    """Words with their short forms written out."""
+    return tuple(
+        full for word in words for full in (ABBREVIATIONS.get(word, (word,)) if word not in ONLY_BESIDE else (word,))
+    )
+
+
+def _derived(word: str, known: str) -> bool:
+    """`creamy` is no slip of `cream`."""
+    return any(word in {known + end, known.rstrip("e") + end} for end in _DERIVED)
+
+
+@lru_cache(maxsize=20_000)
+def _sounds(word: str) -> str:
+    """Much the same for words that sound the same: doubled letters once, vowels left out, c as s or k."""
+    text = word.replace("ph", "f").replace("ck", "k").replace("ch", "x")
+    for soft in ("ce", "ci", "cy"):
+        text = text.replace(soft, "s" + soft[1])
+    text = text.replace("c", "k").replace("z", "s").translate(_VOWELS)
+    return "".join(letter for index, letter in enumerate(text) if index == 0 or letter != text[index - 1])
+
+
+def _one_food(words: list[str], lexicon: Lexicon) -> bool:
+    foods = [{lexicon.names[index].food for index in lexicon.with_word.get(word, ())} for word in words]
+    return bool(foods) and bool(set.intersection(*foods)) and singular(words[0]) == singular(words[-1])

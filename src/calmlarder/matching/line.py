@@ -1,0 +1,268 @@
+"""One line a cook types, taken apart: whose, when, where, how much of what, and what was taken for granted."""
+
+import re
+from datetime import date
+from typing import Literal, NamedTuple
+
+from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.conditions import condition_words, take_phrases, take_words
+from calmlarder.matching.dates import Dated, UnreadDay, take_dates
+from calmlarder.matching.foods import Candidate
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
+from calmlarder.matching.notes import WITH, WITHOUT
+from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
+from calmlarder.matching.owners import take_owner
+from calmlarder.matching.states import FITS
+from calmlarder.matching.words import plain, singular
+
+LONGEST_LINE = 400
+Place = Literal["fridge", "freezer", "cupboard"]
+_PLACES: dict[str, Place] = {
+    "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
+    "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
+}  # fmt: skip
+_IN_PLACE = re.compile(
+    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator|cupboard|pantry|larder)\b"
+    r"|\b(?:on) the (shelf|counter)\b"
+)
+_PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
+_BULLET = re.compile(r"^\s*(?:[-*•·–—>+~]+\s*|\[[ x]?\]\s*|\d{1,2}[.)]\s+)+")
+_WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
+_SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our", "n", "w"})
+_ENDS = " .-+*&,;/:!?\"'~"
+_SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*")
+_RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
+_BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
+_SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
+_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+_MOST_PARTS = 12
+_UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
+# Words that cannot be left over: they tell how much, or in what state it is.
+SOFT = frozenset({
+    *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
+    *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
+    "load", "some", "few", "lot", "about", "left", "going", "gone", "brown", "each", "nos",
+})  # fmt: skip
+
+
+class Part(NamedTuple):
+    """One food of a line: what it is, how much, and in which state."""
+
+    words: str
+    named: Named
+    amount: Amount
+    conditions: tuple[str, ...]
+
+
+class LineRead(NamedTuple):
+    """A line taken apart. `question` is what must be asked whatever the food is (a day that cannot be read)."""
+
+    text: str
+    parts: tuple[Part, ...]
+    place: Place | None
+    dates: tuple[Dated, ...]
+    to_bin: bool
+    owner: str | None
+    owner_agrees: bool
+    kept_for: str | None
+    question: str = ""
+
+    @property
+    def candidates(self) -> tuple[Candidate, ...]:
+        """Foods that the parts which are not clear may be."""
+        return tuple(one for part in self.parts for one in part.named.candidates)
+
+
+def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
+    """A line taken apart, or None for an empty line or a comment.
+
+    Raises ValueError, in words for a cook, when the line cannot be.
+    """
+    line = line_of(text)
+    if not line:
+        return None
+    bare = without_bullet(line)
+    rest = _PERCENT.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare)))
+    owned = take_owner(rest, lexicon)
+    rest, question, dates = owned.rest, "", ()
+    try:
+        dates, rest = take_dates(rest, today)
+    except UnreadDay as unread:
+        question = str(unread)
+    conditions, to_bin, rest = take_phrases(rest)
+    place, rest = _take_place(rest)
+    if place is None and any(dated.kind == "frozen" for dated in dates):
+        place = "freezer"
+    hints = _hints(rest, dates, place)
+    parts = _parts(rest, hints, lexicon)
+    if any(part.named.outcome != "matched" for part in parts):
+        parts = _listed(owned.brackets, hints, rest, lexicon) or parts
+    bad = to_bin
+    told: list[Part] = []
+    for part in parts:
+        found, worse, _ = take_words(part.words)
+        bad |= worse
+        told.append(part._replace(conditions=tuple(dict.fromkeys((*conditions, *found)))))
+    return LineRead(
+        line, tuple(told), place, dates, bad, owned.owner, owned.agrees, owned.kept_for, question,
+    )  # fmt: skip
+
+
+def line_of(text: str) -> str:
+    """The line without its comment and its bullet. Raises ValueError for what is no line of text."""
+    if len(text) > LONGEST_LINE:
+        raise ValueError(f"the line is longer than {LONGEST_LINE} signs")
+    line = re.sub(r"(?:^|\s)#.*$", "", text).strip()
+    if any(not sign.isprintable() for sign in line.replace("\t", " ")):
+        raise ValueError("the line holds signs that are no text")
+    return line
+
+
+def without_bullet(line: str) -> str:
+    """The line without the sign that lists begin their lines with."""
+    bare = _BULLET.sub("", line) if not re.match(r"^-\s?\d", line) else line
+    return bare.strip() or line
+
+
+def amount_in(text: str, today: date) -> Amount | None:
+    """How much a line tells of whatever it names; None where its days were told on another day and are none now."""
+    try:
+        line = _PERCENT.sub(" ", plain(without_bullet(line_of(text))))
+        _, rest = take_dates(re.sub(r"[()\[\]]", " , ", line), today)
+        return take_amount(take_phrases(rest)[2])[0]
+    except ValueError:
+        return None
+
+
+def _take_place(text: str) -> tuple[Place | None, str]:
+    found = _IN_PLACE.search(text) or _PLACE_WORD.search(text)
+    if found:
+        word = next(group for group in found.groups() if group)
+        return _PLACES[word], f"{text[: found.start()]} {text[found.end() :]}"
+    # `frozen` stays among the words: frozen peas are a food of their own.
+    return ("freezer", text) if re.search(r"\b(?:frozen|frozn|frzn)\b", text) else (None, text)
+
+
+def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozenset[str]:
+    hints: set[str] = set()
+    if re.search(r"\b(?:tins?|cans?)\b", text):
+        hints.add("canned")
+    if any(dated.kind == "made" for dated in dates):
+        hints.add("cooked")
+    if place == "freezer":
+        hints.add("frozen")
+    return frozenset(hints)
+
+
+def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line: one where the whole line names one, else one for each of its pieces."""
+    whole = _part(text, hints, lexicon)
+    if whole.named.outcome == "matched":
+        return [whole]
+    for pieces in (_SPLIT.split(text), _RESTART.split(text)):
+        pieces = [piece for piece in pieces if piece.strip(_ENDS)]
+        if 2 <= len(pieces) <= _MOST_PARTS:
+            several = _several(pieces, whole, hints, lexicon)
+            if several:
+                return several
+    head, comma, _ = text.partition(",")
+    if comma and whole.named.outcome != "matched":
+        first = _part(head, hints, lexicon)
+        if first.named.outcome == "matched" and not whole.named.left:
+            return [whole._replace(named=first.named, amount=whole.amount)]
+    return [whole]
+
+
+def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
+    """The foods that a bracket lists, in the state that the line tells: `leftover roast veg (carrots parsnips)`."""
+    told = hints | (frozenset(singular(word) for word in _WORD.findall(text)) & frozenset(FITS))
+    for inside in brackets:
+        pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(_ENDS)]
+        if len(pieces) == 1:
+            pieces = inside.split()
+        if not 2 <= len(pieces) <= _MOST_PARTS or pieces[0].split()[0] in WITH:
+            continue
+        parts = [_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if all(part.named.outcome == "matched" for part in parts):
+            return parts
+    return []
+
+
+def _several(pieces: list[str], whole: Part, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Every piece as a food of its own, or nothing where one of them is none."""
+    found: list[Part] = []
+    for piece in pieces:
+        if piece.split()[0] in WITH:
+            return []
+        part = _part(piece, hints, lexicon, whole_name=True)
+        if part.named.outcome == "unknown" and found and not _says_food(piece, lexicon):
+            continue  # a note
+        found.append(part)
+    clear = [part for part in found if part.named.outcome == "matched"]
+    if len(clear) < 2 or len(clear) < len(found):
+        return []
+    return found
+
+
+def _says_food(piece: str, lexicon: Lexicon) -> bool:
+    return any(singular(word) in lexicon.words for word in _WORD.findall(piece) if singular(word) not in SOFT)
+
+
+def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
+    """One food: its name first, since a word of it says nothing else; what is left tells how much."""
+    typed = [found for found in _WORD.finditer(text) if found[0] not in _SMALL]
+    words = [singular(found[0].replace("'", "")) for found in typed]
+    tokens = tuple(
+        token._replace(piece=text.count(",", 0, found.start()))
+        for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
+    )
+    denied = _denied(text, typed)
+    spoken = [(token, found.start()) for token, found in zip(tokens, typed, strict=True) if not found[0].isdigit()]
+    named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
+    if denied and named.outcome != "matched":
+        named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
+    if whole_name and named.partly:
+        named = named._replace(outcome="ask", foods=())
+    takes = _released(named, lexicon)
+    rest = _without(text, typed, tokens, takes)
+    amount = take_amount(rest)
+    plural = any(
+        set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
+        for token, found in zip(tokens, typed, strict=True)
+    )
+    several = plural and (amount[0].how == "none" or amount[0].share)
+    amount = amount[0]._replace(plural=amount[0].plural or several)
+    return Part(rest, named, amount, ())
+
+
+def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
+    """Where the words stand that a line says are not in it (`no onion`)."""
+    return {
+        found.start()
+        for before, found in zip(typed, typed[1:], strict=False)
+        if before[0] in WITHOUT - {"free"} and found[0] not in WITH
+    }
+
+
+def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
+    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is."""
+    takes = named.takes
+    for food in named.foods[:1]:
+        for word in sorted(takes & SOFT):
+            fewer = takes - {word}
+            if any(core <= fewer for core in lexicon.cores[food]):
+                takes = fewer
+    return takes
+
+
+def _without(text: str, typed: list[re.Match[str]], tokens: tuple[Token, ...], takes: frozenset[str]) -> str:
+    kept = []
+    end = 0
+    for found, token in zip(typed, tokens, strict=True):
+        kept.append(text[end : found.start()])
+        if not (token.words and set(token.words) <= takes):
+            kept.append(found[0])
+        end = found.end()
+    kept.append(text[end:])
+    return " ".join("".join(kept).split())

@@ -1,0 +1,102 @@
+"""Words beside the food: those that never matter, and those that make another food of it."""
+
+# Said of many foods, and in the name of some: left over, they change nothing.
+HARMLESS = frozenset({
+    "organic", "chopped", "sliced", "diced", "grated", "shredded", "loose", "washed", "ripe", "raw", "fresh", "spare",
+    "opened", "open", "unopened", "good", "nice", "old", "new", "unsweetened", "plain", "drained", "rinsed", "peeled",
+    "whole", "big", "large", "small", "medium", "little", "mini", "about", "roughly", "approx", "or", "so", "left",
+    "bit", "piece", "chunk", "floret", "more", "for", "to", "each", "is", "are", "still", "shop", "bought", "own",
+    "homemade", "home", "g", "reduced", "finely", "freshly", "coarsely", "thinly", "minced", "seeded", "pitted",
+    "toasted", "lightly", "loosely", "packed", "squeezed", "melted", "softened", "unsalted", "salted", "optional",
+    "taste", "serve", "garnish", "cut", "into", "cubed", "trimmed", "crumbled", "juicy", "tiny", "quality", "best",
+    "boneless", "skinless", "generous", "thick", "thin", "few", "last", "rest", "baby", "young", "tender", "long",
+    "short", "flat", "round", "sheet", "strip", "stick", "slice", "fillet", "rasher", "spear", "stalk", "stem",
+    "head", "heart", "leaf", "bulb", "sprig", "cube", "cup", "bag", "box", "bottle", "jar", "tin", "can", "carton",
+    "shell", "ring", "thread", "bar", "ready", "eat", "eating", "cooking", "baking", "vine", "garden",
+    "free", "range", "english", "french", "italian", "spanish", "indian", "danish", "swiss", "greek", "lebanese",
+    "all", "just", "set", "mature", "mild", "strong", "extra", "very", "soft", "firm", "hard",
+    "runny", "smooth", "crunchy", "chunky", "fine", "jumbo", "rolled", "instant", "quick", "easy", "premium", "value",
+    "basic", "royal", "real", "proper", "decent", "ok", "full", "half", "quarter", "third", "end", "part",
+    "single", "double", "snack", "dinner", "lunch", "breakfast", "tea", "day", "week", "today", "natural", "pure",
+    "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
+    "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no", "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
+    "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
+    "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
+    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+})  # fmt: skip
+# Nouns that say what a thing is when they stand last: another food than what stands before them.
+PRODUCTS = frozenset({
+    "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
+    "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake", "biscuit",
+    "cracker", "noodle", "pasta", "rice", "jam", "chutney", "pickle", "relish", "salad", "stock", "broth", "bouillon",
+    "granule", "spice", "seasoning", "mix", "blend", "spread", "yoghurt", "curd", "mince", "sausage", "burger", "wrap",
+    "tortilla", "meal", "extract", "essence", "concentrate", "protein", "kernel", "bran", "germ", "grit", "groat",
+    "dip", "dressing", "leaf", "root", "skin", "zest", "peel", "shoot", "frond", "flower", "blossom", "top",
+    "liqueur", "alternative", "substitute", "flavour", "crumb", "crust", "dough", "pastry", "yolk", "rind", "bone",
+})  # fmt: skip
+# Qualities that make another food of it, or change what is in it.
+QUALITIES = frozenset({
+    "dried", "pickled", "smoked", "canned", "cooked", "leftover", "powdered", "vegan", "vegetarian", "plant", "dairy",
+    "lactose", "gluten", "sour", "soured", "condensed", "evaporated", "flavoured", "infused", "sweetened", "candied",
+    "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk", "mashed",
+    "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
+    "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
+    "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
+    "glazed", "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
+    "veggie", "refried", "mushy",
+})  # fmt: skip
+DECIDING = PRODUCTS | QUALITIES
+# A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
+DISHES = frozenset({
+    "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
+    "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
+    "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
+    "korma", "biryani", "pilaf", "pilau", "paella", "chilli", "ragu", "bolognese", "carbonara", "goulash", "tagine",
+    "hotpot", "ramen", "pho", "laksa", "salsa", "guacamole", "slaw", "coleschlaw", "coleslaw", "tabbouleh", "dal",
+    "dhal", "daal", "sabzi", "gravy", "stuffing", "pudding", "muffin", "brownie", "cookie", "cereal", "granola",
+    "muesli", "smoothie", "shake", "sorbet", "jelly", "terrine", "pate", "mousse", "souffle", "croquette", "rosti",
+    "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
+    "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
+    "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
+    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "wonton", "roulade", "patty", "loaf", "scramble",
+})  # fmt: skip
+# A colour tells two foods apart only where both are in the tables (red and green peppers).
+COLOURS = frozenset({
+    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold", "rainbow",
+})  # fmt: skip
+# Of breads, pastas and the like these tell which grain it is of.
+GRAINS = frozenset({
+    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt", "oat",
+    "corn", "buckwheat", "white", "black", "red", "wild", "soda", "wheat", "maize", "rice", "egg", "naan", "roti",
+})  # fmt: skip
+GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
+# Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
+SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
+DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "gravy", "stock", "soup", "stew"})
+# `without onion` names no onion.
+WITHOUT = frozenset({"no", "without", "minus", "free"})
+WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
+# Real words that lie near a food's: no slips of spelling.
+NO_SLIPS = frozenset({
+    "bitter", "batter", "better", "butler", "litter", "letter", "chilled", "chiller", "chunky", "creamy", "spread",
+    "breaded", "sliced", "slices", "chopped", "shredded", "please", "leaves", "leaved", "marinated", "market",
+    "martin", "masher", "peeler", "peeled", "planted", "planter", "potted", "rooted", "salter", "seeded", "smoker",
+    "spring", "sprout", "sweets", "sweaty", "tinned", "tender", "whites", "greens", "blacks", "bottom", "bottle",
+    "bottles", "carton", "cartoon", "corner", "counter", "cracked", "cooker", "cooking", "cooled", "fridge", "frosty",
+    "freezer", "freeze", "garden", "goodish", "halves", "halved", "heated", "honest", "hungry", "kitchen", "little",
+    "minced", "mister", "monday", "mother", "natural", "number", "opened", "packed", "packet", "pieces", "poured",
+    "powder", "pretty", "rather", "recent", "remain", "rubber", "sealed", "second", "shaved", "shelf", "shrunk",
+    "single", "smelly", "sorted", "stored", "thawed", "toasty", "topped", "unused", "wilted", "wilting", "wrapped",
+    "yellowing", "crispy", "crumbs", "crumbed", "crusty", "dusted", "floury", "grated", "heaped", "juicer", "lumpy",
+    "plated", "pressed", "rolled", "stringy", "trimmed", "warmed", "washed", "watery", "children", "chicks",
+    "personal", "parents", "brother", "sister", "partner", "flatmate", "housemate", "roommate", "neighbour",
+    "caught", "bought", "before", "behind", "caster", "coaster", "cluster", "custom", "holder", "hotter", "larger",
+    "lighter", "longer", "melted", "mildly", "mostly", "nearly", "slimmer", "slightly", "smaller", "softer",
+    "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted",
+})  # fmt: skip
+# Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).
+GENERIC = frozenset({
+    "sauce", "oil", "bread", "cheese", "nut", "seed", "syrup", "bean", "lentil", "rice", "noodle", "olive", "mushroom",
+    "squash", "cabbage", "potato", "flour", "vinegar", "wine", "milk", "leaf", "lettuce", "tomato", "onion", "pea",
+    "pasta", "mustard", "paste", "sugar", "ham", "fish", "berry", "spread", "seasoning", "pepper", "bulb", "root",
+})  # fmt: skip

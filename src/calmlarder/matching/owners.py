@@ -1,0 +1,182 @@
+"""Whose a thing is, and what it is kept for, wherever a line says so."""
+
+import re
+from typing import NamedTuple
+
+from calmlarder.matching.abbreviations import ABBREVIATIONS
+from calmlarder.matching.conditions import is_condition
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
+from calmlarder.matching.words import singular
+
+# People of a house without a name.
+PEOPLE = frozenset({
+    "flatmate", "flatmates", "housemate", "housemates", "roommate", "roommates", "neighbour", "neighbours", "mum",
+    "mums", "mom", "dad", "dads", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
+    "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
+    "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
+    "brother", "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you",
+})  # fmt: skip
+_PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
+_NOBODY = frozenset({
+    "mine", "my", "ours", "our", "own", "everyone", "everyones", "everyone's", "everybody", "everybodys",
+    "everybody's", "all", "shared", "communal", "house", "household", "anyone", "anyones", "anyone's", "me", "us",
+})  # fmt: skip
+# Possessives that are no person's.
+_NO_PERSON = frozenset({
+    "goat", "goats", "sheep", "ewe", "cow", "lady", "ladies", "baker", "bakers", "brewer", "brewers", "confectioner",
+    "confectioners", "shepherd", "shepherds", "cottage", "bird", "birds", "lamb", "lambs", "pig", "calf", "hen",
+    "it", "that", "there", "here", "what", "let", "today", "yesterday", "tomorrow", "tonight", "last", "week", "lunch",
+    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "year", "month", "best", "who",
+    "new", "christmas", "child", "za", "bob", "devil", "collard", "butcher", "butchers", "grocer", "farmer", "farmers",
+    "hunter", "vegetarian", "mother", "kid's", "bull", "ox", "don", "won", "isn", "doesn", "cat s", "noon",
+})  # fmt: skip
+# Meals and ends that a thing is kept for; nobody else's then.
+_MEALS = r"(?:breakfast|brunch|lunch|lunches|dinner|tea|supper|work|school|packed lunch|picnic|party|cake|baking)"
+_DAYS = r"(?:today|tonight|tomorrow|tomorrows|tomorrow's|tmrw|tmr|monday|tuesday|wednesday|thursday|friday|saturday|sunday|mon|tues?|wed|thurs?|fri|sat|sun)"
+_KEPT_FOR = re.compile(
+    rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night|morning))? )?{_MEALS}\b(?: {_DAYS})?"
+    rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
+)
+_FOR = re.compile(
+    r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea|supper|packed lunch))?(?![\w'])"
+)
+_NOT_MINE = re.compile(r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b")
+_BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
+_POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
+_BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
+_DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
+_OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
+_BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
+_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
+_Y_NAMES = frozenset({
+    "amy", "lucy", "harry", "emily", "molly", "polly", "sally", "holly", "henry", "tony", "andy", "billy", "bobby",
+    "jimmy", "johnny", "kelly", "katy", "kitty", "larry", "lily", "mandy", "mary", "nancy", "penny", "percy", "poppy",
+    "rory", "sandy", "shelly", "stacey", "toby", "tommy", "tracy", "wendy", "zoey", "abby", "ally", "becky", "betty",
+    "danny", "freddy", "gary", "jerry", "jenny", "judy", "kathy", "terry", "vicky", "libby", "maddy", "ricky",
+    "timothy", "gregory", "anthony", "barry", "bryony", "cathy", "cindy", "daisy", "dolly", "dorothy", "ellie",
+    "fay", "guy", "ivy", "jay", "joy", "kay", "kerry", "lindsay", "may", "ray", "roy", "troy", "audrey", "hayley",
+    "ashley", "stanley", "jeremy", "geoffrey", "hilary", "rosemary", "ruby", "sky", "aly", "natty", "pammy", "lizzy",
+})  # fmt: skip
+
+
+class Owned(NamedTuple):
+    """Whose a thing is (None: of the one who types), whether they agree, what it is kept for, and the rest."""
+
+    owner: str | None
+    agrees: bool
+    kept_for: str | None
+    rest: str
+    brackets: tuple[str, ...] = ()
+
+
+def take_owner(text: str, lexicon: Lexicon) -> Owned:
+    """The owner that a plain text names, and the text without it; brackets that say something else are opened."""
+    agrees = False
+    owner = kept_for = None
+    brackets = []
+    while found := _BRACKETS.search(text):
+        inside = found[1].strip(" ,;")
+        text = f"{text[: found.start()]} {text[found.end() :]}"
+        yes = bool(_OK.search(inside))
+        said, reason, rest = _inside(_OK.sub(" ", inside).strip(" ,;"), lexicon)
+        agrees |= yes and said is not None
+        owner, kept_for = owner or said, kept_for or reason
+        brackets.append(inside if said is None and reason is None and rest == inside else rest)
+    said, reason, text = _open(text, lexicon)
+    owner, kept_for = owner or said, kept_for or reason
+    tail = "".join(f", {inside}" for inside in brackets if inside.strip())
+    return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
+
+
+def _inside(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
+    """The owner or the purpose in a bracket, and what else it says."""
+    if text in _NOBODY:
+        return None, None, ""
+    owner, kept, rest = _open(text, lexicon)
+    if owner or kept:
+        return owner, kept, rest
+    words = text.split()
+    if len(words) == 1 and _is_person(words[0], lexicon):
+        return re.sub(r"'s?$", "", words[0]), None, ""
+    return None, None, text
+
+
+def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
+    """The same outside brackets, where only clear forms count."""
+    found = _NOT_MINE.search(text)
+    if found:
+        return "somebody else", None, _cut(text, found)
+    found = _BELONGS.search(text)
+    if found:
+        return found[1], None, _cut(text, found)
+    found = _KEPT_FOR.search(text)
+    if found:
+        return None, found[1], _cut(text, found)
+    for found in _POSSESSIVE.finditer(text):
+        word = found[1]
+        if word in _NOBODY or f"{word}s" in _NOBODY:
+            return None, None, _cut(text, found)
+        if word not in _NO_PERSON and word not in lexicon.words:
+            return word, None, _cut(text, found)
+        if word in _Y_NAMES:
+            return word, None, _cut(text, found)
+    found = _FOR.search(text)
+    if found and found[1] not in HARMLESS and (found[1] in PEOPLE or found[1] in _PETS or _is_name(found[1], lexicon)):
+        return found[1], None, _cut(text, found)
+    found = _DASHED.search(text)
+    if found and _is_person(found[1], lexicon):
+        return re.sub(r"'?s?$", "", found[1]), None, text[: found.start()]
+    found = _BARE.match(text)
+    if found and (f"{found[1]}s" in PEOPLE or _is_name(found[1], lexicon, bare=True)):
+        return found[1], None, _cut(text, found)
+    found = re.match(r"^(?:my|our|the)\s+", text)
+    return None, None, text[found.end() :] if found else text
+
+
+def _is_person(word: str, lexicon: Lexicon) -> bool:
+    if word in _NOBODY:
+        return False
+    bare = re.sub(r"'s?$", "", word)
+    return word in PEOPLE or bare in PEOPLE or _is_name(bare, lexicon)
+
+
+def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
+    """Whether a word that stands alone may be a person's: in no food's name, no state, no note."""
+    if word in _Y_NAMES:
+        return True
+    forms = {word, singular(word), f"{word}s"}
+    if len(word) < 2 or not word.isalpha() or forms & (HARMLESS | DECIDING | DISHES | _NOTES | _NO_PERSON):
+        return False
+    if forms & lexicon.words or is_condition(word) or _ADJECTIVE.match(word) or word.endswith("y"):
+        return False
+    if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
+        return False
+    return not (
+        bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s"))
+    )
+
+
+def _cut(text: str, found: re.Match[str]) -> str:
+    return f"{text[: found.start()]} {text[found.end() :]}"
+
+
+# Words that people put in brackets or behind a dash and that name nobody.
+_NOTES = frozenset({
+    "off", "open", "opened", "gone", "empty", "full", "tiny", "huge", "loads", "lots", "some", "few", "bits", "scraps",
+    "wonky", "spare", "extra", "urgent", "asap", "soon", "now", "fridge", "freezer", "cupboard", "pantry", "shelf",
+    "drawer", "bottom", "top", "back", "front", "unopened", "sealed", "vac", "pack", "packs", "bag", "bags", "kg",
+    "fresh", "stale", "bad", "good", "fine", "ok", "okay", "maybe", "check", "smells", "smell", "mould", "mold",
+    "approx", "about", "roughly", "ish", "garden", "allotment", "market", "local", "shop", "deli",
+    "use", "tonight", "today", "tomorrow", "yesterday", "end", "heel", "heels", "crust", "crusts", "log", "block",
+    "wedge", "wheel", "round", "stump", "stub", "nub", "knob", "lump", "last", "first", "old", "new", "big", "small",
+    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "mon", "tue", "tues", "wed", "thu",
+    "thurs", "fri", "sat", "sun", "date", "dates", "best", "half", "quarter", "third", "whole", "spice", "spices",
+    "unsure", "unknown", "other", "another", "both", "none", "nothing", "several", "various", "assorted", "mixed",
+    "windfall", "windfalls", "homegrown", "tbc", "tub", "pot", "box", "container", "left", "leftover", "leftovers",
+    "each", "per", "pair", "couple", "dozen", "ones", "one", "two", "three", "four", "five", "six", "seven", "eight",
+    "nine", "ten", "boxes", "tins", "jars", "bottles", "tired", "sad", "limp", "brown", "black", "white", "green",
+    "red", "yellow", "purple", "orange", "pink", "blue", "gold", "rest", "parts", "part", "more", "less", "much", "plain",
+    "christmas", "easter", "batch", "load", "sack", "crate", "punnet", "punnets", "thick", "thin",
+    "bulk", "family", "value", "frozen", "defrosted", "thawed", "meh", "yuck", "yum", "nice", "lush", "hmm", "urgh",
+})  # fmt: skip

@@ -1,0 +1,66 @@
+"""Words for the state a food is in, and which states of the tables they fit."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+_COOKED = frozenset({"cooked", "boiled", "roasted"})
+_CANNED = frozenset({"canned", "canned drained"})
+
+# A word people write, and the states of foods.csv it may mean.
+FITS: Mapping[str, frozenset[str]] = MappingProxyType({
+    **dict.fromkeys(("canned", "tinned", "tin", "can"), _CANNED),
+    **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
+    **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
+    "ground": frozenset({"dry"}),
+    **dict.fromkeys((
+        "cooked", "boiled", "steamed", "leftover", "simmered", "stewed", "braised", "poached", "grilled", "fried",
+        "microwaved", "microwave", "baked", "roast", "roasted", "made", "precooked", "reheated", "sauteed",
+    ), _COOKED),
+    "frozen": frozenset({"frozen"}),
+    **dict.fromkeys(("raw", "fresh"), frozenset({"raw"})),
+    "pickled": frozenset({"pickled"}),
+})  # fmt: skip
+# Where a food comes in several of the states a word may mean, the one it means most.
+NEAREST = MappingProxyType(
+    {
+        "roast": "roasted",
+        "roasted": "roasted",
+        "baked": "roasted",
+        "fried": "cooked",
+        "boiled": "boiled",
+        "steamed": "boiled",
+        "microwaved": "cooked",
+        "dried": "dried",
+    }
+)
+# A state that changes neither the food nor what is in it, where the tables do not hold that state of it.
+_FREEZABLE = frozenset({"raw", "as sold", "cooked", "boiled", "roasted", "fermented", "frozen", "dry"})
+_READY = frozenset({"as sold", "fermented", "canned", "canned drained"})
+_ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
+_DRY_SPICE = frozenset({"powder", "ground", "seed", "whole", "dried", "powdered"})
+
+
+def is_state_of(word: str, state: str) -> bool:
+    """Whether a word in the name of a food only tells the state it is in (`dry` in `dry white rice`)."""
+    return state in FITS.get(word, ())
+
+
+def goes_without_saying(word: str, state: str, kind: str) -> bool:
+    """Whether a state told of a food makes no other food of it, although the tables do not name that state."""
+    if state in FITS.get(word, ()):
+        return True
+    if kind == "spice" and word in _DRY_SPICE:
+        return True
+    if kind == "herb" and word in {"plant", "leaf", "root"}:
+        return True
+    if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
+        return True
+    if word in {"canned", "tin", "can"}:
+        return state in _READY
+    if word == "frozen":
+        return state in _FREEZABLE
+    if word in {"fresh", "raw"}:
+        return state in {"as sold", "fermented"}
+    if word in FITS and FITS[word] == _COOKED:
+        return state in _READY and word in {"cooked", "leftover", "made", "baked"}
+    return False

@@ -1,0 +1,46 @@
+"""What challenge days say, in words and as plain values; and the answer to a red flag."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from calmlarder.reintroduction.posterior import Reckoning
+from calmlarder.reintroduction.red_flags import RedFlag
+
+_CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
+
+
+def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
+    """Plain values; risks are shares of days, 0 to 1."""
+    return {
+        "group": reckoning.group,
+        "doses_g": list(reckoning.doses_g),
+        "risk": [
+            {"dose_g": dose, "risk": round(risk, 4)}
+            for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
+        ],
+        "own_limit_g": reckoning.own_limit_g,
+        "ambiguous": reckoning.ambiguous,
+    }
+
+
+def reckoning_text(reckoning: Reckoning) -> str:
+    """The same in words."""
+    name = reckoning.group.replace("_", " ").replace("gos", "GOS")
+    lines = [f"{name}: what these days say together"]
+    lines += [
+        f"  {dose:>5g} g  a reaction to it on about {round(100 * risk)} days of 100"
+        for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
+    ]
+    lines.append(f"  limit for one sitting: {reckoning.own_limit_g:g} g")
+    if reckoning.ambiguous:
+        lines.append("  Not clear yet: repeat the last dose after a wash-out, at most twice.")
+    return "\n".join([*lines, _CARE])
+
+
+def see_a_doctor(flags: Sequence[RedFlag]) -> str:
+    """The answer to red flags: calm, at once, and without a judgement."""
+    words = "; ".join(f"“{flag.words}”" for flag in flags)
+    return (
+        f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat: "
+        "most often it is nothing grave, and it should be looked at. Pause challenges until then."
+    )
