@@ -34,8 +34,8 @@ def verify(
 
     `dinner` is the JSON object shown to the cook, `request` holds profile, sitting, people, protein_floor_g, minutes,
     diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots` is the
-    larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep
-    to what is left of it.
+    larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner
+    must keep to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}

@@ -17,7 +17,7 @@ _SMALL_PACK_G = 350  # a can or a bottle that one person empties: common practic
 
 def eaten_of(lot: Lot, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance = USUAL) -> Eaten:
     """The entry for one line that was read as a lot."""
-    return entry_of(_portion(lot, today, tables), lot.line, at, who, tables, sure)
+    return entry_of(portion_of(lot, today, tables), lot.line, at, who, tables, sure)
 
 
 def box_eaten(food: Food, at: datetime, who: str, tables: Tables) -> Eaten:
@@ -35,7 +35,7 @@ def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables
     )  # fmt: skip
 
 
-def _portion(lot: Lot, today: date, tables: Tables) -> Portion:
+def portion_of(lot: Lot, today: date, tables: Tables) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
     amount = amount_in(lot.line, today)
