@@ -109,6 +109,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
     time = p.variable(600, -round(minute), whole=False)
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
+    _turns(p, problem, time, used)
     lots: dict[tuple[int, int], list[int]] = {}
     for o, u in zip(options, used, strict=True):
         lots.setdefault(o.key, []).append(u)
@@ -116,6 +117,10 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
         p.at_most(dict.fromkeys(uses, 1.0), 1)
     for names in pattern.one_of:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.slot in names}}, 0)
+    for names in pattern.flavour:
+        dull = p.variable(1, -weights.FLAVOUR_MISSING * _POINT)
+        tasty = [u for o, u in zip(options, used, strict=True) if o.slot in names or o.offered.food.id in names]
+        p.at_most({z: 1, dull: -1, **dict.fromkeys(tasty, -1.0)}, 0)
     kinds: dict[str, list[int]] = {}
     for o, u in zip(options, used, strict=True):
         if pattern.slots[o.slot].role == "protein":
@@ -140,6 +145,29 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _turns(p: _Programme, problem: PatternProblem, time: int, used: list[int]) -> None:
+    """Steps at one hot place come one after the other, each as long as the slowest thing it puts on."""
+    pattern, seen = problem.pattern, set[str]()
+    places: dict[str, list[int]] = {}
+    for step in pattern.steps:
+        place = {"dish": "oven"}.get(step.place, step.place)
+        if place not in {"pan", "pot", "oven", "microwave", "apart"}:
+            continue
+        here = {name for name in step.slots if pattern.slots[name].method != "raw" and name not in seen}
+        seen |= here
+        if place == "apart":
+            continue
+        lasts = p.variable(600, whole=False)
+        for o, u in zip(problem.options, used, strict=True):
+            if o.slot in here and pattern.slots[o.slot].role not in {"aromatic", "spice", "topping"}:
+                p.at_most({u: o.minutes, lasts: -1}, 0)
+        places.setdefault(place, []).append(lasts)
+    for lasting in places.values():
+        p.at_most({**dict.fromkeys(lasting, 1.0), time: -1}, 0)
+    if problem.wanted.minutes is not None:  # two of them are for serving
+        p.at_most({time: 1}, problem.wanted.minutes - 2)
 
 
 def _likes(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:

@@ -56,7 +56,7 @@ bag of apples 150 2000 apple
 """
 ASKED = {
     "two squares of chocolate": {"dark chocolate", "milk chocolate", "white chocolate"},
-    "coffee with milk": {"black coffee", "milky coffee"},
+    "chai": {"weak black tea", "tea with milk"},
     "3 biscuits": {"plain sweet biscuits", "wheatmeal biscuits", "chocolate biscuits"},
     "a cookie": {"plain sweet biscuits", "chocolate biscuits"},
     "a slice of cake": {"plain cake"},

@@ -19,8 +19,9 @@ STAMP = datetime(2026, 3, 11, 17, 5, 9, tzinfo=UTC)
 def lot(line: str, *dates: LotDate, place: str = "fridge") -> Lot:
     return Lot.model_validate(
         {
-            "line": line, "food": "kale", "grams_low": 200, "grams": 200, "grams_high": 200, "place": place,
-            "opened": False, "dates": dates, "days_left": 1, "days_from": "", "safety": True, "condition": None,
+            "id": "7", "line": line, "food": "kale", "grams_low": 200, "grams": 200, "grams_high": 200, "place": place,
+            "opened": False, "dates": dates, "days_left": 1, "days_from": "",
+            "safety_days_left": 1, "safety_from": "", "condition": None,
             "to_bin": False, "owner": None, "owner_agrees": False,
         }
     )  # fmt: skip

@@ -167,7 +167,7 @@ class Books(RuleBasedStateMachine):
     def cook(self, parts: list[tuple[int, int]]) -> None:
         """As the Cook screen does, and now and then with more than the larder knew of."""
         lots = self.lots()
-        uses = [(lots[n % len(lots)].lot.line, lots[n % len(lots)].lot.food, grams) for n, grams in parts]
+        uses = {lots[n % len(lots)].lot.id: grams for n, grams in parts}
         gone = taken(lots, uses)
         entry = Eaten(at=datetime(2026, 3, 11, 18), who="me", text="d", food="", title="d", grams=gone, loads=())
         tables = self.tables()
@@ -179,10 +179,12 @@ class Books(RuleBasedStateMachine):
         """Two things, whole or half of them, some of it into boxes: that part is still there, under another name."""
         lots = self.lots()
         plain = [one for one in lots if one.lot.box is None and one.lot.grams >= 20][:2]
-        uses = [(one.lot.line, one.lot.food, int(one.lot.grams / (2 if half else 1))) for one in plain]
-        uses = list({(line, food): (line, food, grams) for line, food, grams in uses}.values())
-        parts = tuple(MixturePart(food=food, grams=g, most_hundredths=130 * g) for _, food, g in uses)
-        mixture = Mixture(shares=shares, share_grams=sum(g for *_, g in uses) // shares, parts=parts)
+        uses = {one.lot.id: int(one.lot.grams / (2 if half else 1)) for one in plain}
+        parts = tuple(
+            MixturePart(food=one.lot.food, grams=g, most_hundredths=130 * g)
+            for one, g in zip(plain, uses.values(), strict=True)
+        )
+        mixture = Mixture(shares=shares, share_grams=sum(uses.values()) // shares, parts=parts)
         box = Box(
             title="a dish", mixture=mixture, keeps_days=1, keeps_why="", freezes=True, heated=False, cold=True
         )  # fmt: skip
@@ -255,7 +257,7 @@ class Books(RuleBasedStateMachine):
         assert all(one.grams + one.boxed > 0 for one in ended(self.store))
 
 
-def taken(lots: list[KeptLot], uses: list[tuple[str, str, int]]) -> float:
+def taken(lots: list[KeptLot], uses: dict[str, int]) -> float:
     """Grams that leave the lots, crumbs with them."""
     left = used_up(lots, uses)
     return sum(

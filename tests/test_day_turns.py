@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import DataTable, Input
+from textual.widgets import Input
 
 from calmlarder.commands import program
 from calmlarder.tables.book import Tables
@@ -18,6 +18,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.widgets.item_list import ItemList
 from programs import TODAY, settled, shown, type_line
 
 TOMORROW = TODAY + timedelta(days=1)
@@ -63,8 +64,8 @@ async def keep_all(pilot: Pilot[None]) -> None:
 
 
 def rows(app: LarderApp) -> list[tuple[str, ...]]:
-    table = app.screen.query_one(DataTable)
-    return [tuple(map(str, table.get_row_at(row))) for row in range(table.row_count)]
+    groups = app.screen.query_one(ItemList).groups
+    return [(group.title, item.name, item.grams, item.days, *item.notes) for group in groups for item in group.items]
 
 
 def opened_on(home: Path, tables: Tables, day: date) -> list[tuple[str, ...]]:
@@ -138,7 +139,7 @@ def test_a_dinner_proposed_yesterday_is_looked_for_anew(play: Callable[..., None
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert next(row for row in rows(app) if row[1] == "firm tofu")[0] == "-1"
+        assert next(row for row in rows(app) if row[1] == "firm tofu")[0] == "Past its day"
 
     play(act)
 

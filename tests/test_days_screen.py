@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import DataTable, Input, Static
+from textual.widgets import Input, Static
 
 from calmlarder.store.eaten import may_count
 from calmlarder.store.ledger import ended
@@ -17,6 +17,7 @@ from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.why_thrown import WhyThrown
+from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, TODAY, Act, run_program, type_line
 
 
@@ -34,7 +35,7 @@ def play(home: Path, tables: Tables) -> Callable[..., None]:
 
 
 def lots(app: LarderApp) -> int:
-    return app.screen.query_one(DataTable).row_count
+    return len(app.screen.query_one(ItemList).items)
 
 
 def told(home: Path) -> list[tuple[str, str | None]]:

@@ -85,8 +85,8 @@ def test_the_interval_is_the_percentile_bootstrap() -> None:
 
 def test_two_packs_of_one_food_are_one_piece_of_work(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
     """Fried together, two packs of tofu take what one of their whole weight takes; by themselves they fit no order."""
-    from calmlarder.kitchen.steps import Filling
-    from calmlarder.kitchen.timeline import timeline_of
+    from calmlarder.kitchen.filling import Filling
+    from calmlarder.kitchen.timeline import told_twice
 
     bowl = next(pattern for pattern in patterns if pattern.id == "rice-bowl")
 
@@ -98,6 +98,6 @@ def test_two_packs_of_one_food_are_one_piece_of_work(tables: Tables, patterns: t
         ]
 
     rest = (("base", "rice-white-dry", 150), ("vegetable", "kale", 120), ("sauce", "soy-sauce", 20))
-    two = timeline_of(bowl, filled(("protein", "tofu-firm", 130), ("protein", "tofu-firm", 130), *rest))
-    one = timeline_of(bowl, filled(("protein", "tofu-firm", 260), *rest))
+    _, two = told_twice(bowl, filled(("protein", "tofu-firm", 130), ("protein", "tofu-firm", 130), *rest))
+    _, one = told_twice(bowl, filled(("protein", "tofu-firm", 260), *rest))
     assert two == one

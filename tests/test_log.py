@@ -265,7 +265,7 @@ def test_the_scale_counts_what_was_eaten_before(tables, patterns, lots_of, wanti
     broccoli = next(use for use in dinner.uses if use.food == "broccoli")
     at = datetime.fromisoformat(f"{DAY}T18:00")
     counted = still_counted([eaten_at("17:00", ("fresh", "oligosaccharides", 50_000))], Stacking(at=at))
-    weighed = {"broccoli": broccoli.grams}
+    weighed = {broccoli.lot: broccoli.grams}
     assert passed_caps(dinner, weighed, wanted.profile, tables) == ()
     over = passed_caps(dinner, weighed, wanted.profile, tables, counted)
     assert "oligosaccharides:fresh;other" in {one.cap.key for one in over}
@@ -280,7 +280,7 @@ def test_a_cooked_share_is_the_dinner_a_person_had(tables, patterns, lots_of, wa
     for cap in wanted.profile.sitting_caps:
         told = dinner.per_person.worst_g if cap.holds == "worst" else dinner.per_person.loads_g
         assert held_ug(counted, cap) / 1e6 == pytest.approx(told[cap.key], abs=2e-4)
-    more = {use.food: use.grams + 100 for use in dinner.uses if use.food == "tofu-firm"}
+    more = {use.lot: use.grams + 100 for use in dinner.uses if use.food == "tofu-firm"}
     # Firm tofu holds 0.1 g of GOS in 100 g (British table 13-570); half of 100 g more is 0.05 g each.
     assert more
     heavier = share_eaten(dinner, more, entry.at, tables)

@@ -124,10 +124,10 @@ def spoil_stock(told: dict[str, Any], *_: Any) -> None:
 
 
 def spoil_dates(told: dict[str, Any], request: dict[str, Any], lots: list[dict[str, Any]]) -> None:
-    used = {use["line"] for use in told["sittings"][-1]["dinner"]["uses"]}
+    used = {use["lot"] for use in told["sittings"][-1]["dinner"]["uses"]}
     for lot in lots:
-        if lot["line"] in used:
-            lot.update(days_left=0, safety=True)
+        if lot["id"] in used:
+            lot["dates"] = [*lot["dates"], {"kind": "use-by", "on": TODAY.isoformat()}]
 
 
 def spoil_repeat(told: dict[str, Any], *_: Any) -> None:

@@ -193,7 +193,7 @@ def test_cook_asks_before_weights_are_lost(play: Callable[..., None]) -> None:
         await pilot.pause()
         cook = app.screen
         assert isinstance(cook, CookScreen)
-        cook._weighed["tofu-firm"] = 90
+        cook._weighed["1"] = 90
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, Choice)

@@ -7,11 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calmlarder.clean import clean
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.write import rewritten
-from calmlarder.matching.clean import clean
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.book import Tables
 

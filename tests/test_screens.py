@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from textual.events import Paste
 from textual.pilot import Pilot
-from textual.widgets import DataTable, Input, SelectionList, Static
+from textual.widgets import Input, SelectionList, Static
 
 from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.store.store import Store
@@ -26,6 +26,7 @@ from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.timers import Timers, left_words
 from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, TODAY, Act, run_program, type_line
 
 
@@ -38,8 +39,13 @@ def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
 
 
 def foods(app: LarderApp) -> list[str]:
-    table = app.screen.query_one(DataTable)
-    return [str(table.get_row_at(row)[1]) for row in range(table.row_count)]
+    return [item.name for item in app.screen.query_one(ItemList).items]
+
+
+def titles(app: LarderApp) -> list[str]:
+    """Headings of the list."""
+    options = app.screen.query_one(ItemList).options
+    return [str(option.prompt).strip() for option in options if option.id is None]
 
 
 async def solved(app: LarderApp, pilot: Pilot[None]) -> str:
@@ -257,8 +263,7 @@ def test_used_up_thrown_away_edit_undo_redo(play: Callable[..., LarderApp]) -> N
         await pilot.press("f4")
         await pilot.pause()
         await type_line(pilot, "5 carrots")
-        table = app.screen.query_one(DataTable)
-        assert table.get_row_at(0)[2] == "350"
+        assert app.screen.query_one(ItemList).items[0].grams == "350"
 
     play(act)
 
@@ -411,7 +416,7 @@ def test_frozen_food_goes_to_the_freezer(play: Callable[..., LarderApp]) -> None
         await type_line(pilot, "kale 200g")
         await pilot.press("down", "f7")
         await pilot.pause()
-        assert app.screen.query_one(DataTable).get_row_at(0)[3] == "freezer"
+        assert titles(app) == ["Freezer"]
 
     play(act)
 

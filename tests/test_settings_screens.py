@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import DataTable, Input, Select, SelectionList, Static
+from textual.widgets import Input, Select, SelectionList, Static
 
 from calmlarder.store.settled import settled
 from calmlarder.store.store import Store
@@ -15,7 +15,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
-from calmlarder.tui.lots_table import widths
+from calmlarder.tui.widgets.item_list import ItemList
 from test_screens import SIZES, TODAY, foods, play, solved, type_line
 
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
@@ -201,27 +201,27 @@ def test_a_line_put_away_comes_back(play: Play) -> None:
         await pilot.press("escape", "up", "enter")
         await pilot.pause()
         assert foods(app) == ["carrots"]  # the lot was changed, not kept a second time
-        assert app.screen.query_one(DataTable).get_row_at(0)[2] == "350"
+        assert app.screen.query_one(ItemList).items[0].grams == "350"
 
     play(act)
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_the_list_fits_and_shows_what_a_portion_adds(size: tuple[int, int], play: Play) -> None:
+def test_the_list_fits_and_says_days_in_words(size: tuple[int, int], play: Play) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8")
         await pilot.pause()
-        table = app.screen.query_one(DataTable)
-        assert table.virtual_size.width <= table.size.width
-        name = list(widths(size[0])).index("adds, g")
-        cells = [str(table.get_row_at(row)[name]) for row in range(table.row_count)]
-        assert "0.13 oligos." in cells
-        assert not any(cell.endswith("…") for cell in cells)
+        shown = app.screen.query_one(ItemList)
+        assert shown.virtual_size.width <= shown.size.width
+        before = shown.items
+        lines = [str(option.prompt) for option in shown.options if option.id]
+        assert all(item.name[:11] in line for item, line in zip(before, lines, strict=True))
+        assert "last day" in lines[0]
         await pilot.resize_terminal(60, 20)
         await pilot.pause()
         await pilot.pause()
-        assert table.row_count == len(cells)
-        assert table.virtual_size.width <= table.size.width
+        assert shown.items == before
+        assert shown.virtual_size.width <= shown.size.width
 
     play(act, size)
 

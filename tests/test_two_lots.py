@@ -6,9 +6,10 @@ from typing import Any
 import pytest
 
 from calmlarder.kitchen.equipment import Equipment
-from calmlarder.kitchen.steps import Filling, steps_of, title_of
-from calmlarder.kitchen.tasks import tasks_of
-from calmlarder.kitchen.timeline import timeline_of
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.timeline import told_twice
+from calmlarder.kitchen.title import title_of
+from calmlarder.kitchen.work import work_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
@@ -34,10 +35,10 @@ def test_every_dish_with_each_food_twice_has_an_order(patterns: tuple[Pattern, .
     for pattern in patterns:
         twice = filled_twice(pattern, tables)
         once = [one._replace(grams=100) for one in twice[1::2]]
-        assert [task.minutes for task in tasks_of(pattern, twice)[0]] == [
-            task.minutes for task in tasks_of(pattern, once)[0]
+        assert [one.task.minutes for one in work_of(pattern, twice)] == [
+            one.task.minutes for one in work_of(pattern, once)
         ]
-        told = timeline_of(pattern, twice)
+        _, told = told_twice(pattern, twice)
         ends = {moment.start_min + moment.minutes for moment in told.moments}
         assert told.minutes == max(ends)
         for minute in range(told.minutes):
@@ -49,7 +50,7 @@ def test_the_title_and_the_steps_name_it_once(patterns: tuple[Pattern, ...], tab
     twice = filled_twice(pattern, tables)
     once = [one._replace(grams=100) for one in twice[1::2]]
     assert title_of(pattern, twice) == title_of(pattern, once)
-    assert steps_of(pattern, twice)[2:] == steps_of(pattern, once)[2:]
+    assert told_twice(pattern, twice) == told_twice(pattern, once)
 
 
 @pytest.mark.parametrize("missing", ["oven", "wide pan"])

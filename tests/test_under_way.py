@@ -61,17 +61,17 @@ def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
         assert isinstance(cook, CookScreen)
         assert shown(app, "#title") == title
         assert shown(app, "#step").startswith("Step 2 of")
-        weighed = {food for food, grams in cook._weighed.items() if grams == 77}
+        weighed = {lot for lot, grams in cook._weighed.items() if grams == 77}
         assert len(weighed) == 1
-        before = {one.lot.food: one.lot.grams for one in app._kitchen.lots()}
+        before = {one.lot.id: one.lot.grams for one in app._kitchen.lots()}
         await pilot.press("c")
         await pilot.pause()
         await pilot.press("enter")
         await settled(app, pilot)
         assert isinstance(app.screen, LarderScreen)
-        after = {one.lot.food: one.lot.grams for one in app._kitchen.lots()}
-        food = weighed.pop()
-        assert before[food] - after.get(food, 0) == pytest.approx(77, abs=5)  # a crumb left is nothing left
+        after = {one.lot.id: one.lot.grams for one in app._kitchen.lots()}
+        lot = weighed.pop()
+        assert before[lot] - after.get(lot, 0) == pytest.approx(77, abs=5)  # a crumb left is nothing left
 
     play(act)
     with Store.at(tmp_path / "home") as store:

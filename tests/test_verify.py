@@ -50,11 +50,11 @@ def over_the_cap(dinner: dict[str, Any], request: dict[str, Any], lots: list[dic
 
 
 def onion(dinner: dict[str, Any], *_: Any) -> None:
-    use(dinner, "spinach").update(food="onion-brown", line="brown onion x2", grams=60)
+    use(dinner, "spinach").update(food="onion-brown", lot="5.1", line="brown onion x2", grams=60)
 
 
 def not_vegan(dinner: dict[str, Any], *_: Any) -> None:
-    use(dinner, "tofu-firm").update(food="cheddar", line="cheddar 200g", grams=100)
+    use(dinner, "tofu-firm").update(food="cheddar", lot="6.1", line="cheddar 200g", grams=100)
 
 
 def too_little_protein(dinner: dict[str, Any], *_: Any) -> None:
@@ -76,7 +76,7 @@ def allergen(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
 def unsafe(dinner: dict[str, Any], request: dict[str, Any], lots: list[dict[str, Any]]) -> None:
     for lot in lots:
         if lot["food"] == "tofu-firm":
-            lot.update(days_left=-1, safety=True)
+            lot["dates"] = [{"kind": "use-by", "on": "2026-03-10"}]
 
 
 def not_asked(dinner: dict[str, Any], request: dict[str, Any], lots: list[dict[str, Any]]) -> None:

@@ -17,14 +17,14 @@ def test_too_much_on_the_scale_names_the_cap_and_what_to_take_off(tables, patter
     dinner = compose(lots_of(LINES), wanted, patterns, tables).dinners[0]
     broccoli = next(use for use in dinner.uses if use.food == "broccoli")
     assert broccoli.how == "weigh"
-    assert passed_caps(dinner, {"broccoli": broccoli.grams}, wanted.profile, tables) == ()
-    passed = passed_caps(dinner, {"broccoli": broccoli.grams + 40}, wanted.profile, tables)
+    assert passed_caps(dinner, {broccoli.lot: broccoli.grams}, wanted.profile, tables) == ()
+    passed = passed_caps(dinner, {broccoli.lot: broccoli.grams + 40}, wanted.profile, tables)
     over = next(one for one in passed if one.cap.key == "oligosaccharides:fresh;other")
     # Up to 0.3 g of fructans (recalled) and 0.1 g of GOS in 100 g: 40 g more bring 0.16 g.
     assert 0 < over.grams_over <= 0.16
     assert over.leave_out_food == "broccoli"
     assert 1 <= over.leave_out_grams <= 40
-    mended = {"broccoli": broccoli.grams + 40 - over.leave_out_grams}
+    mended = {broccoli.lot: broccoli.grams + 40 - over.leave_out_grams}
     assert "oligosaccharides:fresh;other" not in {
         one.cap.key for one in passed_caps(dinner, mended, wanted.profile, tables)
     }

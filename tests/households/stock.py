@@ -38,9 +38,10 @@ class Stock:
         self._number += 1
         grams = float(thing.grams)
         lot = Lot(
-            line=f"{food.name} no {self._number}", food=food.id, grams_low=grams, grams=grams, grams_high=grams,
-            place=place_of(food), opened=False, dates=tuple(dates), days_left=None, days_from="", safety=False,
-            condition=None, to_bin=False, owner=None, owner_agrees=False,
+            id=str(self._number), line=f"{food.name} no {self._number}", food=food.id, grams_low=grams, grams=grams,
+            grams_high=grams,
+            place=place_of(food), opened=False, dates=tuple(dates), days_left=None, days_from="",
+            safety_days_left=None, safety_from="", condition=None, to_bin=False, owner=None, owner_agrees=False,
         )  # type: ignore[arg-type]  # fmt: skip
         self.held.append(Held(lot, thing))
         self.came_in += grams
@@ -55,8 +56,7 @@ class Stock:
         food = self.tables.food_by_id[lot.food]
         dates = tuple(Dated(one.kind, one.on) for one in lot.dates)
         urgency = urgency_of(dates, None, food, lot.place, date_of(day), self.tables)
-        update = {"days_left": urgency.days_left, "days_from": urgency.why, "safety": urgency.safety}
-        return lot.model_copy(update=update)
+        return lot.model_copy(update=urgency._asdict())
 
     def throw(self, day: int) -> list[tuple[str, float]]:
         """What has gone off, or may no longer be eaten by its label: food and grams."""

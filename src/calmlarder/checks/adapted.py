@@ -17,7 +17,7 @@ from calmlarder.checks.loads import (
     shown_faults,
     typical_of,
 )
-from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, mixtures, rows, within
+from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 _COMPONENTS = 7
 
@@ -32,7 +32,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     after = _after(answer)
     used = {one["food"] for one in (*answer["ingredients"], *after) if one["food"]}
     mixed = mixtures(table_folders)
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     known = {food for food in used if sum(key[0] == food for key in figures) == _COMPONENTS}
     limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))

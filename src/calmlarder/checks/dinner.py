@@ -19,7 +19,8 @@ from calmlarder.checks.loads import (
     protein_faults,
     shown_faults,
 )
-from calmlarder.checks.tables import DIETS, Row, figures_of, mixtures, rows, within
+from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
 
 def verify(
@@ -32,25 +33,25 @@ def verify(
 ) -> tuple[str, ...]:
     """What is wrong with a dinner; nothing when it holds.
 
-    `dinner` is the JSON object shown to the cook, `request` holds profile, sitting, people, protein_floor_g, minutes,
-    diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots` is the
-    larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner
-    must keep to what is left of it.
+    `dinner` is the JSON object shown to the cook, `request` holds today, profile, sitting, people, protein_floor_g,
+    minutes, diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots`
+    is the larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the
+    dinner must keep to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     mixed = mixtures(table_folders)
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     limits = limits_of(table_folders, request["profile"], request["sitting"])
     counted = apart(plate, mixed, figures)
     return (
         *wrong,
         *_people(dinner, request),
-        *_amounts(dinner, lots),
-        *_allowed(dinner, lots, request),
+        *amount_faults(dinner, lots),
+        *lot_faults(dinner, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, recipes),
         *_timeline(dinner, request),
@@ -76,13 +77,11 @@ def _given(
         elif what == "people":
             request["people"] -= int(by)
         elif what == "buy":
-            bought = {"line": give["line"], "food": give["food"], "grams": by, "owner": None, "to_bin": False}
-            faults += [
-                f"`{lot['line']}` is there and need not be bought" for lot in lots if lot["line"] == give["line"]
-            ]
-            lots.append({**bought, "safety": False, "days_left": None})
+            bought = {"id": give["lot"], "line": give["line"], "food": give["food"], "grams": by}
+            faults += [f"`{lot['line']}` is there and need not be bought" for lot in lots if lot["id"] == give["lot"]]
+            lots.append({**bought, "owner": None, "to_bin": False, "place": "cupboard", "dates": ()})
         elif what == "shared":
-            lots = [{**lot, "owner_agrees": True} if lot["line"] == give["line"] else lot for lot in lots]
+            lots = [{**lot, "owner_agrees": True} if lot["id"] == give["lot"] else lot for lot in lots]
         elif what != "amount":
             faults.append(f"{what} may not give")
     if sum(give["what"] == "buy" for give in gives) > 1:
@@ -93,37 +92,6 @@ def _given(
 def _people(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
     served, asked = dinner["people"], request["people"]
     return [] if served == asked else [f"serves {served} where {asked} eat"]
-
-
-def _amounts(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[str]:
-    there: dict[tuple[str, str], Decimal] = {}
-    for lot in lots:
-        key = (lot["line"], lot["food"])
-        there[key] = there.get(key, Decimal(0)) + Decimal(str(lot["grams"]))
-    used: dict[tuple[str, str], Decimal] = {}
-    for use in dinner["uses"]:
-        key = (use["line"], use["food"])
-        used[key] = used.get(key, Decimal(0)) + Decimal(use["grams"])
-    return [
-        f"{grams} g of `{line}` where there are {there.get((line, food), Decimal(0))} g"
-        for (line, food), grams in used.items()
-        if grams > there.get((line, food), Decimal(0)) or grams <= 0
-    ]
-
-
-def _allowed(dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]], request: Mapping[str, Any]) -> list[str]:
-    faults = []
-    by_line = {lot["line"]: lot for lot in lots}
-    for use in dinner["uses"]:
-        if use["line"] not in by_line:
-            faults.append(f"`{use['line']}` is not in the larder")
-            continue
-        lot = by_line[use["line"]]
-        if lot["to_bin"] or (lot["safety"] and lot["days_left"] is not None and lot["days_left"] < 0):
-            faults.append(f"`{use['line']}` is not safe to eat")
-        if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
-            faults.append(f"`{use['line']}` is somebody else's")
-    return faults
 
 
 def _eatable(plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:

@@ -11,13 +11,13 @@ from typing import Any
 
 from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
+from calmlarder.checks.lots import COOKED, keeping_row
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _PACKS = {
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
     "milk", "cream", "juice", "stock", "sauce",
 }  # fmt: skip
-_COOKED = {"cooked", "boiled", "roasted"}
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
 _GRACE_DAYS = 2  # how long past its best something may still be planned: ours
 _APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
@@ -41,6 +41,7 @@ def verify_plan(
     mixed = mixtures(table_folders)
     figures = figures_of(table_folders, mixed)
     today = date.fromisoformat(str(request["today"]))
+    lots = [_pinned(lot, today) for lot in lots]
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     stock = [Decimal(str(lot["grams"])) for lot in lots]
     opened: dict[int, date] = {}
@@ -60,18 +61,19 @@ def verify_plan(
         if one is not cook:
             asked["use"] = []
         asked["eaten"] = eaten
+        asked["today"] = day.isoformat()
         asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
         if one is cook:
             there = []
             for use in dinner["uses"]:
                 faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
-                there.append({**lot, "grams": str(before), "safety": False})
+                there.append({**lot, "grams": str(before)})
             eaters = sum(other["people"] for other in sittings if other is one or other["leftover_of"] == number)
             if eaters != dinner["people"]:
                 faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
         else:
-            there = [{**lot, "grams": "1000000", "safety": False} for lot in lots]
+            there = [{**lot, "grams": "1000000", "dates": ()} for lot in lots]  # when it was cooked is what counts
             faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
         if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
@@ -80,8 +82,15 @@ def verify_plan(
     return tuple(faults)
 
 
+def _pinned(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
+    """What is open since nobody knows when is open since the day before the plan begins."""
+    since = (today - timedelta(days=1)).isoformat()
+    dates = [{**one, "on": since} if one["on"] is None and one["kind"] == "opened" else one for one in lot["dates"]]
+    return {**lot, "dates": dates}
+
+
 def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
-    row = keeping.get((food["id"], place, state)) or keeping.get((f"kind:{food['kind']}", place, state))
+    row = keeping_row(food, place, state, keeping)
     return int(row["days"]) if row else None
 
 
@@ -95,10 +104,10 @@ def _take(
     foods: Mapping[str, Row],
     keeping: Mapping[tuple[str, ...], Row],
 ) -> list[str]:
-    """Take it from the first lot of that line that holds it and may be eaten that day."""
+    """Take it from its lot, if that holds it and may be eaten that day."""
     faults: list[str] = []
     for place, lot in enumerate(lots):
-        if lot["line"] != use["line"] or lot["food"] != use["food"]:
+        if lot["id"] != use["lot"]:
             continue
         faults = _past(lot, day, today)
         if stock[place] < Decimal(use["grams"]):
@@ -125,23 +134,17 @@ def _past(lot: Mapping[str, Any], day: date, today: date) -> list[str]:
     if lot["days_left"] is None:
         return []
     last = today + timedelta(days=lot["days_left"])
-    if lot["safety"] and day > last:
-        return [f"`{lot['line']}` is past the day it is safe, {last}"]
-    for dated in lot["dates"]:
-        if dated["kind"] == "use-by" and dated["on"] and day > date.fromisoformat(dated["on"]):
-            return [f"`{lot['line']}` is past its use-by"]
     if day > max(last, today) + timedelta(days=_GRACE_DAYS):
         return [f"`{lot['line']}` is long past its best, {last}"]
     return []
 
 
 def _before(stock: Sequence[Decimal], dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[Decimal]:
-    """The larder before the dish was cooked, for the check of the dinner alone; lots of one line together suffice."""
-    used: dict[tuple[str, str], Decimal] = {}
+    """The larder before the dish was cooked, for the check of the dinner alone."""
+    used: dict[str, Decimal] = {}
     for use in dinner["uses"]:
-        key = (use["line"], use["food"])
-        used[key] = used.get(key, Decimal(0)) + Decimal(use["grams"])
-    return [left + used.pop((lot["line"], lot["food"]), Decimal(0)) for left, lot in zip(stock, lots, strict=True)]
+        used[use["lot"]] = used.get(use["lot"], Decimal(0)) + Decimal(use["grams"])
+    return [left + used.get(lot["id"], Decimal(0)) for left, lot in zip(stock, lots, strict=True)]
 
 
 def _leftover(
@@ -163,7 +166,7 @@ def _leftover(
         days = _keeps(food, "fridge", "cooked", keeping)
         if days is None or gap > days:
             faults.append(f"{food['id']} keeps {days} days once cooked, not {gap}")
-        if food["state"] in _COOKED:
+        if food["state"] in COOKED:
             faults.append(f"{food['id']} would be warmed up twice")
     return faults
 

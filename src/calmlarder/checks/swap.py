@@ -21,7 +21,7 @@ from calmlarder.checks.loads import (
     sure_of,
     typical_of,
 )
-from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, mixtures, rows, within
+from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 # Figures are rounded up to a milligram in 100 g, likely and off; shown loads up and shown room down to a milligram.
 _ROUNDED, _SHOWN = Decimal("0.00003"), Decimal("0.001")
@@ -36,7 +36,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     beside = list(request.get("beside", ()))
     used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
     mixed = mixtures(table_folders)
-    foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
+    foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))
     sure = sure_of({"eye_percent": request.get("eye_percent", USUAL_EYE), "scale_grams": USUAL_SCALE})

@@ -31,7 +31,7 @@ def rows(
     """Rows of a table by key, of later folders over earlier ones; `only` of these first key cells."""
     found: dict[tuple[str, ...], Row] = {}
     for folder in folders:
-        if not (folder / name).exists():
+        if not (folder / name).is_file():
             continue
         with (folder / name).open(encoding="utf-8-sig", newline="") as file:
             lines = csv.reader(file)
@@ -52,7 +52,12 @@ def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Decimal]]:
         for (food, part), row in rows([folder], "mixtures.csv", ("food", "part")).items():
             here.setdefault(food, {})[part] = Decimal(row["grams"])
         found.update(here)
-    return {food: {part: grams / sum(parts.values()) for part, grams in parts.items()} for food, parts in found.items()}
+    weighed = {food: sum(parts.values()) for food, parts in found.items()}
+    return {
+        food: {part: grams / weighed[food] for part, grams in parts.items()}
+        for food, parts in found.items()
+        if weighed[food] > 0
+    }
 
 
 def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
@@ -67,6 +72,39 @@ def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Decimal]]) -> 
     return found
 
 
+def foods_of(
+    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Decimal]], only: Iterable[str] | None = None
+) -> dict[str, Row]:
+    """Foods by id; a mixture holds the allergens and the gluten of all that is in it and has the strictest diet.
+
+    `only` are foods that rows are wanted of; those of their parts come along.
+    """
+    wanted = None if only is None else within(only, mixed)
+    plain = {row["id"]: row for row in rows(folders, "foods.csv", ("id",), wanted).values()}
+    whole = {}
+    for food, row in plain.items():
+        inside = [plain[part] for part in within([food], mixed) if part in plain]
+        held = {word.strip() for each in inside for word in each["allergens"].split(";") if word.strip()}
+        gluten = {each["gluten"] for each in inside}
+        whole[food] = {
+            **row,
+            "allergens": ";".join(sorted(held)),
+            "gluten": next(word for word in ("yes", "may", "no") if word in gluten),
+            "diet": DIETS[max(DIETS.index(each["diet"]) for each in inside)],
+        }
+    return whole
+
+
+def _parts_first(mixed: Mapping[str, Mapping[str, Decimal]], wanted: Iterable[str]) -> list[str]:
+    """Of these foods the mixtures, each behind its parts; what is in itself is left out."""
+    waiting = {food for food in wanted if food in mixed}
+    found: list[str] = []
+    while ready := [food for food in waiting if waiting.isdisjoint(mixed[food])]:
+        found += ready
+        waiting -= {*ready}
+    return found
+
+
 def figures_of(
     folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Decimal]], only: set[str] | None = None
 ) -> dict[tuple[str, ...], Row]:
@@ -76,21 +114,11 @@ def figures_of(
     """
     wanted = None if only is None else within(only, mixed)
     figures = rows(folders, "fermentables.csv", ("food", "component"), wanted)
-    done: set[str] = set()
-
-    def add(food: str) -> None:
-        if food in done or food not in mixed:
-            return
-        done.add(food)
+    for food in _parts_first(mixed, mixed if wanted is None else wanted):
         parts = {part: share for part, share in mixed[food].items() if part != "water"}
-        for part in parts:
-            add(part)
         for name in _COMPONENTS:
             if (food, name) not in figures and all((part, name) in figures for part in parts):
                 figures[food, name] = _sum([(figures[part, name], share) for part, share in parts.items()])
-
-    for food in mixed if wanted is None else wanted:
-        add(food)
     return figures
 
 
@@ -123,11 +151,15 @@ def taken_apart(
 
     A mixture none of whose figures has a row of its own counts as its parts; anything else as itself.
     """
-    if food not in mixed or any(figures.get((food, one), {}).get("source") != _SUMMED for one in _COMPONENTS):
-        return [(food, Decimal(1))]
-    return [
-        (inside, grams * share)
-        for part, share in mixed[food].items()
-        if part != "water"
-        for inside, grams in taken_apart(part, mixed, figures)
-    ]
+
+    def summed(food: str) -> bool:
+        return food in mixed and all(figures.get((food, one), {}).get("source") == _SUMMED for one in _COMPONENTS)
+
+    shares = {food: Decimal(1)}
+    for one in reversed(_parts_first(mixed, within([food], mixed))):
+        if one in shares and summed(one):
+            share = shares.pop(one)
+            for part, grams in mixed[one].items():
+                if part != "water":
+                    shares[part] = shares.get(part, Decimal(0)) + share * grams
+    return list(shares.items())

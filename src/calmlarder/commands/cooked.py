@@ -11,12 +11,14 @@ from calmlarder.commands.moment import past_moment_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
-from calmlarder.store.cooked import PROPOSED, Boxing, cook
+from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.documents import PROPOSED
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from calmlarder.tables.rows import Food
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -38,7 +40,9 @@ def cooked(options: argparse.Namespace) -> int:
 
     today, at = day_of(options), past_moment_of(options)
     plain = tables_of(options)
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+    # What was proposed and what is there are read, and forgotten, in the transaction that takes it out: said in two
+    # windows at once, it is cooked once.
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store, store.transaction():
         dinner = _proposed(store, options)
         lots = lots_on_day(store, today, plain)
         tables = with_boxes(plain, boxes_of(one.lot for one in lots))
@@ -46,8 +50,8 @@ def cooked(options: argparse.Namespace) -> int:
         if not 0 <= options.boxes <= dinner.people:
             remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
             raise CannotGoOn([Problem(where="--boxes", what=f"{options.boxes} cannot be", remedy=remedy)])
-        uses = [(use.line, use.food, weighed.get(use.food, use.grams)) for use in dinner.uses]
-        _all_there(uses, lots)
+        uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
+        _all_there(dinner, lots)
         eaters = dinner.people - options.boxes
         entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
         lot, why = None, ""
@@ -75,37 +79,60 @@ def cooked(options: argparse.Namespace) -> int:
 
 
 def _proposed(store: Store, options: argparse.Namespace) -> "Dinner":
+    from pydantic import ValidationError
+
     from calmlarder.compose.dinner import Dinner
 
     kept = store.settings().get(PROPOSED)
-    dinners = kept["dinners"] if kept and kept["day"] == day_of(options).isoformat() else []
+    note = kept if isinstance(kept, dict) else {}
+    dinners = note.get("dinners", []) if note.get("day") == day_of(options).isoformat() else []
     if not 1 <= options.number <= len(dinners):
         what = f"`tonight` proposed no dinner {options.number} today" if dinners else "`tonight` proposed nothing today"
         raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` first, then cook it")])
-    return Dinner.model_validate(dinners[options.number - 1])
+    try:
+        return Dinner.model_validate(dinners[options.number - 1])
+    except ValidationError:
+        what = "an earlier calmlarder proposed it, in another form"
+        raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` again")]) from None
 
 
 def _weighed(given: Sequence[str], dinner: "Dinner", tables: Tables) -> dict[str, int]:
-    """Grams by food id of what the scale showed. Raises CannotGoOn for what is not in the dish, or no amount."""
+    """Grams by lot id of what the scale showed; `LOT=G`, or `FOOD=G` where the dish holds one lot of it.
+
+    Raises CannotGoOn for what is not in the dish, for a food of several lots, or no amount.
+    """
     found = {}
+    lots = {use.lot for use in dinner.uses}
     for text in given:
         name, _, grams = text.rpartition("=")
         number = grams.strip().removesuffix("g").strip()
         if not name or not number.isascii() or not number.isdigit() or int(number) > _MOST_GRAMS:
-            remedy = 'write it like "firm tofu=180"'
+            remedy = 'write it like "firm tofu=180", or with the number of the lot, "12=180"'
             raise CannotGoOn([Problem(where="--weighed", what=f"`{text}` says no grams", remedy=remedy)])
-        food = food_named(name.strip(), "--weighed", tables)
-        if all(use.food != food.id for use in dinner.uses):
-            remedy = f"it holds {', '.join(use.name for use in dinner.uses)}"
-            raise CannotGoOn([Problem(where="--weighed", what=f"{food.name} is not in the dish", remedy=remedy)])
-        found[food.id] = int(number)
+        name = name.strip()
+        found[name if name in lots else _only_lot(food_named(name, "--weighed", tables), dinner)] = int(number)
     return found
 
 
-def _all_there(uses: Sequence[tuple[str, str, int]], lots: Sequence[KeptLot]) -> None:
+def _only_lot(food: Food, dinner: "Dinner") -> str:
+    """The id of the one lot of a food in the dish. Raises CannotGoOn where there is none, or several."""
+    uses = [use for use in dinner.uses if use.food == food.id]
+    if len(uses) == 1:
+        return uses[0].lot
+    if not uses:
+        what = f"{food.name} is not in the dish"
+        remedy = f"it holds {', '.join(dict.fromkeys(use.name for use in dinner.uses))}"
+    else:
+        what = f"the dish holds {len(uses)} lots of {food.name}"
+        ways = " or ".join(f"`{use.lot}={use.grams}` for {use.grams} g of `{use.line}`" for use in uses)
+        remedy = f"say which one: {ways}"
+    raise CannotGoOn([Problem(where="--weighed", what=what, remedy=remedy)])
+
+
+def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:
     """Nothing is taken out that is no longer there."""
-    there = [(one.lot.line, one.lot.food) for one in lots]
-    gone = [line for line, food, _ in uses if (line, food) not in there]
+    there = {(one.lot.id, one.lot.food) for one in lots}
+    gone = [use.line for use in dinner.uses if (use.lot, use.food) not in there]
     if gone:
         remedy = "ask `calmlarder tonight` again"
         raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -5,9 +5,7 @@ import json
 from collections import defaultdict
 from decimal import Decimal
 from pathlib import Path
-from typing import Any
 
-from calmlarder.checks.swap import verify
 from calmlarder.commands.kitchen_table import allergens_of, at_fault, day_of, folders_of, food_named, tables_of
 from calmlarder.commands.stored import tolerance_at
 from calmlarder.intake.profile import profile_named
@@ -45,16 +43,9 @@ def swap(options: argparse.Namespace) -> int:
 
     from calmlarder.render.style import style_of_output
     from calmlarder.render.swap_text import swap_object, swap_text
+    from calmlarder.render.swapped import swap_faults
 
-    request: dict[str, Any] = {
-        "profile": asked.profile.name,
-        "diet": asked.diet,
-        "avoid": asked.avoid,
-        **asked.sure.model_dump(),
-    }
-    if plate is not None:
-        request["beside"] = [{"food": one.food.id, "grams": float(one.grams)} for one in plate.beside]
-    faults = verify(swap_object(answer), request, folders_of(options))
+    faults = swap_faults(answer, plate.beside if plate else (), folders_of(options))
     if faults:
         return at_fault("a substitute", faults)
     if options.json:

@@ -21,13 +21,12 @@ def share_eaten(
 ) -> Eaten:
     """One person's equal share, with the amounts the scale showed where it was asked.
 
-    `weighed` gives grams of the whole dish by food id; `eaters` is how many ate now (default: all it serves). What
+    `weighed` gives grams of the whole dish by lot id; `eaters` is how many ate now (default: all it serves). What
     one person alone ate is mine; a shared dish counts for everyone.
     """
     portions = []
     for use in dinner.uses:
-        grams = weighed.get(use.food, use.grams)
-        each = grams / dinner.people
+        each = weighed.get(use.lot, use.grams) / dinner.people
         portions.append(Portion(tables.food_by_id[use.food], each, each, use.how == "weigh", dinner.people))
     loads, unknown = loads_of(portions, tables, dinner.tolerance)
     return Eaten(
@@ -55,6 +54,8 @@ def box_up(
 ) -> Boxed:
     """So many shares of a dinner as one lot of its own composition, in the fridge since `made`.
 
+    `weighed` gives grams of the whole dish by lot id. The lot has no id before it is kept.
+
     What was warmed from a box is never boxed again, nor what could be neither warmed nor eaten cold later.
     """
     if any(use.how == "box" for use in dinner.uses):
@@ -70,7 +71,7 @@ def box_up(
     parts = tuple(
         MixturePart(food=use.food, grams=grams, most_hundredths=100 * grams + off, weighed=use.how == "weigh")
         for use in dinner.uses
-        if (grams := weighed.get(use.food, use.grams)) > 0
+        if (grams := weighed.get(use.lot, use.grams)) > 0
         and (off := dinner.tolerance.off_hundredths(grams, use.how == "weigh")) >= 0
     )
     mixture = Mixture(shares=dinner.people, share_grams=sum(p.grams for p in parts) // dinner.people, parts=parts)
@@ -101,9 +102,11 @@ def _part_keeps(use: PlateUse, tables: Tables) -> tuple[int, str]:
 def _lot(box: Box, boxes: int, made: date, tables: Tables) -> Lot:
     name = with_boxes(tables, [box]).food_by_id[box.food_id].name
     grams = float(box.mixture.share_grams * boxes)
+    why = f"made {made.isoformat()}; keeps {box.keeps_days} days"
     return Lot(
-        line=f"{name}, made {made.isoformat()}", food=box.food_id, grams_low=grams, grams=grams, grams_high=grams,
-        place="fridge", opened=False, dates=(LotDate(kind="made", on=made),), days_left=box.keeps_days,
-        days_from=f"made {made.isoformat()}; keeps {box.keeps_days} days", safety=True, condition=None, to_bin=False,
-        owner=None, owner_agrees=False, box=box,
+        id="", line=f"{name}, made {made.isoformat()}", food=box.food_id, grams_low=grams, grams=grams,
+        grams_high=grams, place="fridge", opened=False, dates=(LotDate(kind="made", on=made),),
+        days_left=box.keeps_days,
+        days_from=why, safety_days_left=box.keeps_days, safety_from=why, condition=None, to_bin=False, owner=None,
+        owner_agrees=False, box=box,
     )  # fmt: skip

@@ -14,8 +14,10 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, in_grams, rows_of
-from calmlarder.kitchen.steps import Filling, steps_of, title_of
-from calmlarder.kitchen.timeline import Timeline, timeline_of
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.timeline import Timeline, told_twice
+from calmlarder.kitchen.title import title_of
+from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.book import Tables
@@ -25,14 +27,21 @@ from calmlarder.tables.vocabulary import Group, Sitting
 
 _NEAR = 0.9  # of its own cut-off: from there on a food is named; ours, no source
 
+_COMMON_PRACTICE = "common_practice"
+_OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
+
 
 class _Told(BaseModel):
     model_config = ConfigDict(frozen=True)
 
 
 class PlateUse(_Told):
-    """One lot in the dish; `grams` is of the whole dish."""
+    """One lot in the dish, by its id and its words; `grams` is of the whole dish.
 
+    `whole` says that a pack of known weight is used up, so that nobody need weigh it.
+    """
+
+    lot: str
     line: str
     food: str
     name: str
@@ -41,6 +50,7 @@ class PlateUse(_Told):
     how: Literal["weigh", "eye", "staple", "box"]
     days_left: int | None
     household: str | None
+    whole: bool = False
 
 
 class FoodNear(_Told):
@@ -80,10 +90,11 @@ class PerPerson(_Told):
 
 
 class Rescued(_Told):
-    """Urgent food used: portions of one person, grams, and the lines of lots used up."""
+    """Urgent food used: portions of one person, grams, and the ids and lines of lots used up."""
 
     portions: float
     grams: int
+    finished_ids: tuple[str, ...]
     lots_finished: tuple[str, ...]
 
 
@@ -115,6 +126,7 @@ class Dinner(_Told):
     cautions: tuple[str, ...]
     contributions: tuple[Contribution, ...]
     unknown_nutrients: tuple[str, ...]
+    taken_for_granted: tuple[str, ...] = ()
     tolerance: Tolerance = USUAL
     sitting: Sitting = "dinner"
 
@@ -125,9 +137,10 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     pattern = plan.problem.pattern
     uses = tuple(_use(use, tables) for use in plan.uses)
     fillings = [_filling(use, pattern.slots[use.slot], tables) for use in uses]
-    timeline = timeline_of(pattern, fillings, plan.problem.wanted.equipment)
+    steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
+    granted = granted_fats(pattern, fillings)
     return Dinner(
-        title=title_of(pattern, fillings),
+        title=title_of(pattern, fillings, people),
         pattern=pattern.id,
         family=plan.family,
         people=people,
@@ -135,11 +148,12 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         minutes=timeline.minutes,
         timeline=timeline,
         uses=uses,
-        per_person=_per_person(plan),
+        per_person=_per_person(plan, _OIL_KCAL * len(granted)),
         rescued=_rescued(plan),
-        weigh_first=tuple(f"{use.grams} g {use.name}" for use in uses if use.how == "weigh"),
-        steps=steps_of(pattern, fillings),
-        cautions=_cautions(plan),
+        weigh_first=weigh_list(uses),
+        taken_for_granted=tuple(f"{OIL_TEASPOONS * people} tsp oil" for _ in granted),
+        steps=steps,
+        cautions=_cautions(plan, tables),
         contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),
         unknown_nutrients=tuple(
             use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
@@ -155,6 +169,20 @@ def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
     return Liked(pattern=dinner.pattern, family=dinner.family, mains=tuple(mains))
 
 
+def weigh_list(uses: tuple[PlateUse, ...]) -> tuple[str, ...]:
+    """A line for each food; where several lots of it are weighed, how much of which."""
+    weighed: dict[str, list[PlateUse]] = {}
+    for use in uses:
+        if use.how == "weigh" and not use.whole:
+            weighed.setdefault(use.food, []).append(use)
+    lines = []
+    for lots in weighed.values():
+        parts = "; ".join(f"{use.grams} g of `{use.line}`" for use in lots)
+        whole = f"{sum(use.grams for use in lots)} g {lots[0].name}"
+        lines.append(f"{whole} ({parts})" if len(lots) > 1 else whole)
+    return tuple(lines)
+
+
 def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
     food = tables.food_by_id[use.food]
     return Filling(
@@ -165,6 +193,8 @@ def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
         household=use.household,
         prep=slot.prep_of(food),
         minutes=slot.minutes_for(food),
+        done=tables.done_sign(food),
+        whole=use.whole,
     )
 
 
@@ -174,6 +204,7 @@ def _use(use: Use, tables: Tables) -> PlateUse:
     if use.option.boxed:
         how = "box"
     return PlateUse(
+        lot=lot.id,
         line=lot.line,
         food=food.id,
         name=food.name,
@@ -181,11 +212,12 @@ def _use(use: Use, tables: Tables) -> PlateUse:
         grams=use.grams,
         how=how,
         days_left=lot.days_left,
+        whole=use.grams + use.option.unit > lot.grams and lot.grams_low == lot.grams_high,
         household=in_household_measure(food, use.grams, tables, "nearest") if how != "weigh" else None,
     )
 
 
-def _per_person(plan: Plan) -> PerPerson:
+def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
     people = plan.problem.wanted.people
 
     def nutrient(name: str) -> float:
@@ -197,7 +229,7 @@ def _per_person(plan: Plan) -> PerPerson:
     return PerPerson(
         protein_g=nutrient("protein_g"),
         lysine_mg=round(nutrient("lysine_mg")),
-        energy_kcal=round(nutrient("energy_kcal")),
+        energy_kcal=round(nutrient("energy_kcal")) + granted_kcal,
         fibre_g=nutrient("fibre_g"),
         loads_g={row.cap.key: in_grams(row.sum.likely, people) for row in sitting},
         at_most_g={row.cap.key: in_grams(row.sum.at_most, people) for row in sitting},
@@ -230,11 +262,14 @@ def _rescued(plan: Plan) -> Rescued:
         for use in plan.uses
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
-    finished = tuple(
-        use.option.offered.lot.line for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams
-    )
+    lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in urgent)
-    return Rescued(portions=round(portions, 2), grams=sum(use.grams for use in urgent), lots_finished=finished)
+    return Rescued(
+        portions=round(portions, 2),
+        grams=sum(use.grams for use in urgent),
+        finished_ids=tuple(lot.id for lot in lots),
+        lots_finished=tuple(lot.line for lot in lots),
+    )
 
 
 def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
@@ -255,15 +290,19 @@ def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
     )
 
 
-def _cautions(plan: Plan) -> tuple[str, ...]:
+def _cautions(plan: Plan, tables: Tables) -> tuple[str, ...]:
+    """What to mind with the dish and its foods, each once, and behind it who says so."""
     cautions = list(plan.problem.pattern.cautions)
+    said_by: list[str] = []
     for use in plan.uses:
         food, lot = use.option.offered.food, use.option.offered.lot
-        if food.note and any(
-            word in food.note for word in ("label", "boil hard", "heat until", "botulism", "never eat")
-        ):
-            cautions.append(f"{food.name.capitalize()}: {food.note}.")
+        rows = tables.cautions_of(food)
+        cautions += [f"{row.caution}." for row in rows if row.caution]
+        said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
         cautions += _lot_cautions(lot, food)
+    if said_by:
+        names = dict.fromkeys(tables.authority(source) for source in said_by)
+        cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
     return tuple(dict.fromkeys(cautions))
 
 

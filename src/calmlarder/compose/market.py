@@ -42,7 +42,7 @@ class Market:
     """
 
     def __init__(self, wanted: DinnerRequest, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
-        """`but` holds the lines of lots that stand in the larder already."""
+        """`but` holds the ids of lots that stand in the larder already."""
         self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
         self._limits = wanted.limits
         names = Counter(row.food for row in tables.names)
@@ -61,7 +61,7 @@ class Market:
         """The food as a lot to cook with, or None where it may not be eaten or is in the larder."""
         if ware.number not in self._offered:
             lot = lot_of(ware.food, self._wanted.people)
-            things, _ = offer([lot], self._wanted, self._tables) if lot.line not in self._but else ((), ())
+            things, _ = offer([lot], self._wanted, self._tables) if lot.id not in self._but else ((), ())
             place = self._first_place + ware.number
             self._offered[ware.number] = things[0]._replace(place=place, gives="buy") if things else None
         return self._offered[ware.number]
@@ -127,9 +127,9 @@ def lot_of(food: Food, people: int) -> Lot:
     """More of a food than a slot takes: a slot holds eight portions at most."""
     grams = float(food.portion_g) * 8 * people
     return Lot(
-        line=f"to buy: {food.name}", food=food.id, grams_low=grams, grams=grams, grams_high=grams, place="cupboard",
-        opened=False, dates=(), days_left=None, days_from="", safety=False, condition=None, to_bin=False, owner=None,
-        owner_agrees=False,
+        id=f"buy {food.id}", line=f"to buy: {food.name}", food=food.id, grams_low=grams, grams=grams,
+        grams_high=grams, place="cupboard", opened=False, dates=(), days_left=None, days_from="",
+        safety_days_left=None, safety_from="", condition=None, to_bin=False, owner=None, owner_agrees=False,
     )  # fmt: skip
 
 

@@ -97,7 +97,7 @@ def near_search(
     keeps: Mapping[str, int | None],
 ) -> NearSearch:
     """The search over what may be cooked, what would have to be asked for, and what is on sale."""
-    market = Market(wanted, tables, len(lots), {lot.line for lot in lots})
+    market = Market(wanted, tables, len(lots), {lot.id for lot in lots})
     return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeps)
 
 

@@ -30,6 +30,7 @@ class Offered(NamedTuple):
 class Excluded(NamedTuple):
     """A lot that is left out, and why."""
 
+    lot: str
     line: str
     why: str
 
@@ -45,7 +46,7 @@ def offer(
         food = tables.food_by_id[lot.food]
         why = _why_not(lot, food, wanted, tables)
         if why:
-            excluded.append(Excluded(lot.line, why))
+            excluded.append(Excluded(lot.id, lot.line, why))
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1

@@ -8,7 +8,8 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.problem import PORTION, SERVING_MINUTES
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.solve import Plan
+from calmlarder.compose.rules.minutes import least_minutes
+from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import GIVES_AT_ALL, MINUTE_LATE, POINT
 
 
@@ -25,6 +26,7 @@ class Give(BaseModel):
     by: float
     sentence: str
     food: str | None = None
+    lot: str | None = None
     line: str | None = None
 
 
@@ -37,7 +39,7 @@ def price_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> int:
     """What the timeline adds to the model's price, in ten-thousandths of a point, where it takes longer."""
     if wanted.minutes is None:
         return 0
-    least = max((use.option.minutes for use in plan.uses), default=0) + SERVING_MINUTES
+    least = least_minutes(plan.problem, [use.option for use in plan.uses]) + SERVING_MINUTES
     late, known = max(0, dinner.minutes - wanted.minutes), max(0, least - wanted.minutes)
     at_all = GIVES_AT_ALL if late and not known else 0
     return (at_all + MINUTE_LATE * max(0, late - known)) * POINT
@@ -45,18 +47,21 @@ def price_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> int:
 
 def _things(plan: Plan, dinner: Dinner) -> list[Give]:
     gives = []
-    said = {(use.line, use.food): use.household for use in dinner.uses}
+    said = {use.lot: use.household for use in dinner.uses}
     for use in plan.uses:
         thing = use.option.offered
-        household = said[thing.lot.line, thing.food.id]
+        household = said[thing.lot.id]
         amount = f"{use.grams} g of {thing.food.name}" + (f" ({household})" if household else "")
         if thing.gives == "buy":
-            sentence = f"buy {amount}"
-            gives.append(Give(what="buy", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
+            gives.append(_of_lot("buy", use, f"buy {amount}"))
         elif thing.gives == "ask":
-            sentence = f"ask {thing.lot.owner} for {amount}"
-            gives.append(Give(what="shared", by=use.grams, sentence=sentence, food=thing.food.id, line=thing.lot.line))
+            gives.append(_of_lot("shared", use, f"ask {thing.lot.owner} for {amount}"))
     return gives
+
+
+def _of_lot(what: Literal["buy", "shared"], use: Use, sentence: str) -> Give:
+    lot = use.option.offered.lot
+    return Give(what=what, by=use.grams, sentence=sentence, food=lot.food, lot=lot.id, line=lot.line)
 
 
 def _people(plan: Plan, wanted: DinnerRequest) -> list[Give]:

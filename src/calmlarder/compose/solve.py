@@ -14,7 +14,7 @@ from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
-from calmlarder.compose.wishes.flavour import AtHome
+from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
@@ -24,7 +24,7 @@ from calmlarder.compose.wishes.variety import TwoKinds
 from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
-    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(),
+    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     TwoKinds(), NotDisliked(), Near(), Nourishing(), WithinDay(), Steady(),
 )  # fmt: skip
 

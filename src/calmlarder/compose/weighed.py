@@ -26,7 +26,7 @@ def passed_caps(
 ) -> tuple[Passed, ...]:
     """Limits that the amounts really weighed would pass, each with what to take off the scale.
 
-    `weighed` gives grams by food id; every other food stays as planned. `counted` is what was eaten before.
+    `weighed` gives grams by lot id; every other food stays as planned. `counted` is what was eaten before.
     """
     rows = rows_of(items_of(dinner, weighed, tables), profile.at(dinner.sitting), counted)
     return tuple(passed for row in rows if (passed := _passed(row, dinner, weighed, tables)) is not None)
@@ -38,7 +38,7 @@ def items_of(dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> list
         Item(
             use.food,
             load_profile_of(tables.food_by_id[use.food], tables),
-            weighed.get(use.food, use.grams) if use.how == "weigh" else use.grams,
+            weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams,
             use.how == "weigh",
             dinner.tolerance,
         )

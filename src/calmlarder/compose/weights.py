@@ -15,6 +15,8 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.4
+# For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
+FLAVOUR_MISSING = 24
 ITEM_MISSING = 14
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15

@@ -6,10 +6,10 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
+from calmlarder.clean import clean, clean_line
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.serves import serves_above, serves_in
-from calmlarder.matching.clean import clean, clean_line
 
 _TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
 _OUTSIDE = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[{]|[\]}]', re.DOTALL)

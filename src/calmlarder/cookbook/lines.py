@@ -3,13 +3,13 @@
 import re
 from typing import NamedTuple
 
+from calmlarder.clean import clean_line
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches
 from calmlarder.cookbook.quantity import Found, Quantity, added, measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.weight import Weight, weight_of
 from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
-from calmlarder.matching.clean import clean_line
 from calmlarder.matching.foods import UNKNOWN, FoodMatcher, Match
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of

@@ -10,8 +10,8 @@ from html.parser import HTMLParser
 from itertools import islice
 from typing import Any, NamedTuple
 
+from calmlarder.clean import clean
 from calmlarder.cookbook.bounds import MOST_INGREDIENTS, MOST_STEPS
-from calmlarder.matching.clean import clean
 
 _UNSEEN = re.compile(
     r"<!--.*?(?:-->|\Z)|<(script|style|template|textarea)\b.*?(?:</\1\b[^>]{0,99}>|\Z)", re.DOTALL | re.IGNORECASE

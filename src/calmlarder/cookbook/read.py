@@ -1,12 +1,12 @@
 """Read a recipe that somebody else wrote, whatever form it came in."""
 
+from calmlarder.clean import clean
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.jsonld import depth_of, object_in, recipe_of
 from calmlarder.cookbook.microdata import microdata_recipe
 from calmlarder.cookbook.page import ld_blocks, looks_like_html
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.words import recipe_in_words
-from calmlarder.matching.clean import clean
 
 
 def read_recipe(text: str) -> Recipe:

@@ -35,7 +35,7 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
     if weights:
         size = weights[0].number
         counts = found.each or found.main.unit in CONTAINERS
-        amount = Amount(found.main.number if counts else ONE, found.main.unit, size, "weighed", None)
+        amount = Amount(found.main.number if counts else ONE, found.main.unit, size, "weighed")
         grams = grams_of(amount, food, tables)
         return Weight(grams, True) if grams is not None else None
     for one in (found.main, *found.sizes):
@@ -53,7 +53,7 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         unit = None
     if unit is None and not told_by_piece(food, tables):
         return None  # `8 curry leaves`: so many of what nobody weighed
-    grams = grams_of(Amount(found.main.number, unit, None, "counted", None), food, tables)
+    grams = grams_of(Amount(found.main.number, unit, None, "counted"), food, tables)
     return Weight(grams, False) if grams is not None else None
 
 
@@ -72,4 +72,4 @@ def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
     if one.unit not in own and own & {"cup", "tbsp"} and food.kind != "spice":
         size = _SPOONS[one.unit]
         return grams_of_volume(one.number.times(Span(size, size, size)), food, tables)
-    return grams_of(Amount(one.number, one.unit, None, "counted", None), food, tables)
+    return grams_of(Amount(one.number, one.unit, None, "counted"), food, tables)

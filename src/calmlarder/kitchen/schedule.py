@@ -16,7 +16,7 @@ class Task(NamedTuple):
     """Something that takes `minutes` and holds `needs` (resource and amount) meanwhile.
 
     `after` names tasks that must have ended; `during` names a task and the minutes before its end at which this
-    one starts (a food put into a pot that is on already).
+    one starts (a food put into a pot that is on already). What is `early` is done as soon as may be, the rest as late.
     """
 
     name: str
@@ -24,6 +24,7 @@ class Task(NamedTuple):
     needs: Mapping[str, int]
     after: tuple[str, ...] = ()
     before_end_of: tuple[str, int] | None = None
+    early: bool = False
 
 
 class Schedule(NamedTuple):
@@ -67,9 +68,12 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
             model.add_cumulative(
                 [intervals[task.name] for task in users], [task.needs[resource] for task in users], amount
             )
-    # Length first; then everything as late as it may be, so that what is hot is hot at the end.
+    # Length first; then chopping early, and all else as late as it may be, so that what is hot is hot at the end.
     total = max(1, horizon * len(tasks))
-    model.minimize(end * (total + 1) - sum(starts.values()))
+    early = [task.name for task in tasks if task.early]
+    late = sum(starts[task.name] for task in tasks if not task.early)
+    soon = sum((len(early) - place) * starts[name] for place, name in enumerate(early))  # the first named first
+    model.minimize(end * (total * (len(early) + 1) + 1) + soon - late)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.catch_sigint_signal = False

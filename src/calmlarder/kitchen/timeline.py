@@ -1,18 +1,22 @@
-"""A dinner's tasks as a timeline that one cook can follow."""
+"""A dinner's work as one schedule, told twice: as steps, and as a timeline that one cook can follow."""
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.kitchen.equipment import USUAL, Equipment
-from calmlarder.kitchen.schedule import schedule
-from calmlarder.kitchen.steps import Filling
-from calmlarder.kitchen.tasks import COOK, MICROWAVE, OVEN, PAN, RING, tasks_of
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.schedule import Schedule, schedule
+from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, Work, work_of
 from calmlarder.patterns.pattern import Pattern
 
 
 class Moment(BaseModel):
-    """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it."""
+    """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it.
+
+    `adds` are the ids of the foods that come into the dish with it.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -21,6 +25,7 @@ class Moment(BaseModel):
     what: str
     hands_on: bool
     equipment: str
+    adds: tuple[str, ...] = ()
 
 
 class Timeline(BaseModel):
@@ -33,34 +38,39 @@ class Timeline(BaseModel):
     proven: bool
 
 
-def timeline_of(pattern: Pattern, fillings: Sequence[Filling], equipment: Equipment = USUAL) -> Timeline:
-    """The shortest order of work for one cook with what the kitchen has.
+def told_twice(
+    pattern: Pattern, fillings: Sequence[Filling], equipment: Equipment = USUAL, people: int = 1
+) -> tuple[tuple[str, ...], Timeline]:
+    """The steps, and the timeline: the shortest order of work for one cook with what the kitchen has.
 
     Raises ValueError where the pattern needs an oven or a microwave that is not there.
     """
-    tasks, words = tasks_of(pattern, _together(fillings))
-    planned = schedule(tasks, _capacity(equipment))
-    moments = [
-        Moment(
-            start_min=planned.starts[task.name],
-            minutes=task.minutes,
-            what=words[task.name],
-            hands_on=COOK in task.needs,
-            equipment=next((place for place in (RING, OVEN, MICROWAVE) if place in task.needs), ""),
-        )
-        for task in tasks
-    ]
-    moments.sort(key=lambda moment: (moment.start_min, moment.hands_on, moment.what))
-    return Timeline(moments=tuple(moments), minutes=planned.minutes, proven=planned.proven)
+    work = work_of(pattern, fillings, people)
+    planned = schedule([one.task for one in work], _capacity(equipment))
+    places = {one.task.name: number for number, one in enumerate(work)}
+    work.sort(key=lambda one: (planned.starts[one.task.name], places[one.task.name]))
+    moments = tuple(_moment(one, planned) for one in work)
+    return _steps(work), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 
 
-def _together(fillings: Sequence[Filling]) -> list[Filling]:
-    """Two packs of one food in one slot are one piece of work: tasks are named by slot and food, and once only."""
-    found: dict[tuple[str, str], Filling] = {}
-    for one in fillings:
-        key = (one.slot, one.food.id)
-        found[key] = found[key]._replace(grams=found[key].grams + one.grams) if key in found else one
-    return list(found.values())
+def _moment(one: Work, planned: Schedule) -> Moment:
+    return Moment(
+        start_min=planned.starts[one.task.name],
+        minutes=one.task.minutes,
+        what=one.line,
+        hands_on=COOK in one.task.needs,
+        equipment=next((place for place in (RING, OVEN, MICROWAVE) if place in one.task.needs), ""),
+        adds=one.adds,
+    )
+
+
+def _steps(work: Sequence[Work]) -> tuple[str, ...]:
+    """What follows one upon the other at one place is one step."""
+    steps: list[str] = []
+    for stage, pieces in groupby(work, key=lambda one: one.stage):
+        said = [piece.said for piece in pieces]
+        steps.append(f"Get ready: {'; '.join(said)}." if stage == "ready" else " ".join(said))
+    return tuple(f"{step.rstrip('.')}." for step in steps)
 
 
 def _capacity(equipment: Equipment) -> dict[str, int]:

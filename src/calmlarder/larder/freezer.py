@@ -16,6 +16,11 @@ def why_not_frozen(lot: Lot) -> str | None:
     return why_unfit(lot, use_shared=True)
 
 
+def why_not_thawed(lot: Lot) -> str | None:
+    """Why a lot must not come out of the freezer to be eaten, or None: thawing gives no food new days."""
+    return why_unfit(lot, use_shared=True)
+
+
 def frozen(lot: Lot, today: date) -> Lot:
     """The lot in the freezer since today; what its label said is kept."""
     return lot.model_copy(update={"place": "freezer", "dates": (*_labels(lot), LotDate(kind="frozen", on=today))})

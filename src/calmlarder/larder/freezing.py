@@ -17,6 +17,7 @@ class ToFreeze(BaseModel):
 
     model_config = ConfigDict(frozen=True)
 
+    lot: str
     line: str
     food: str
     grams: float
@@ -46,6 +47,7 @@ def _to_freeze(lot: Lot, tables: Tables, days_ahead: int) -> ToFreeze | None:
     if keeps is None or not keeps.days:
         return None
     return ToFreeze(
+        lot=lot.id,
         line=lot.line,
         food=food.id,
         grams=lot.grams,

@@ -2,6 +2,7 @@
 
 from calmlarder.matching.amounts import CONTAINERS, Amount, spread
 from calmlarder.matching.numbers import Span
+from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
 
@@ -117,7 +118,7 @@ def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
     kinds = _PARTS.get(amount.measure)
     if amount.grams is not None or kinds is None or food.kind in kinds:
         return True
-    return any(row.measure == amount.measure for row in tables.own_measures(food))
+    return amount.measure in words_of(food.name) or _has_own(amount.measure, food, tables)
 
 
 def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:
@@ -167,7 +168,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     own = {row.measure: row for row in tables.own_measures(food)}
     if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
-    wanted = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):

@@ -20,10 +20,17 @@ class LotDate(BaseModel):
 
 
 class Lot(BaseModel):
-    """Grams are of the edible food as it stands. `days_left` is None where nothing presses."""
+    """Grams are of the edible food as it stands.
+
+    `id` is its number in the store; in a file its line and which thing of that line it is, such as `12.1`. It is what
+    a dish, a box, the log and the store call the lot by: two lots may share their words and their food.
+    `days_left` counts to the nearest of its days, None where nothing presses; `safety_days_left` to the nearest after
+    which it must not be eaten, whatever else came before it.
+    """
 
     model_config = ConfigDict(frozen=True)
 
+    id: str
     line: str
     food: str
     grams_low: float
@@ -34,12 +41,18 @@ class Lot(BaseModel):
     dates: tuple[LotDate, ...]
     days_left: int | None
     days_from: str
-    safety: bool
+    safety_days_left: int | None
+    safety_from: str
     condition: str | None
     to_bin: bool
     owner: str | None
     owner_agrees: bool
     box: Box | None = None
+
+    @property
+    def is_unsafe(self) -> bool:
+        """Whether any day after which it must not be eaten has passed."""
+        return self.safety_days_left is not None and self.safety_days_left < 0
 
     @property
     def first_date(self) -> LotDate | None:

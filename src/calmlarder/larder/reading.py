@@ -74,8 +74,8 @@ class LarderReader:
         self._today = today
         self._lexicon = Lexicon(tables)
 
-    def read(self, text: str, where: str) -> Reading | None:
-        """One line; None for a comment or an empty line."""
+    def read(self, text: str, where: str, number: int = 1) -> Reading | None:
+        """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots."""
         try:
             line = read_line(text, self._today, self._lexicon)
         except ValueError as error:
@@ -92,18 +92,18 @@ class LarderReader:
             return Reading(
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question,
             )  # fmt: skip
-        return self._clear(line, where)
+        return self._clear(line, where, number)
 
-    def _clear(self, line: LineRead, where: str) -> Reading:
+    def _clear(self, line: LineRead, where: str, number: int) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
-        lots = []
+        lots: list[Lot] = []
         for part, food in foods:
             span, question = self._grams(part, food)
             if span is None:
                 match = _match((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
                 return Reading(text=line.text, where=where, match=match, lots=(), problem=None, question=question)
-            lots.append(self._lot(line, part, food, span))
+            lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
         match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
@@ -117,7 +117,7 @@ class LarderReader:
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """Every line that says something."""
-        readings = (self.read(line, f"{source}:{number}") for number, line in enumerate(lines, start=1))
+        readings = (self.read(line, f"{source}:{number}", number) for number, line in enumerate(lines, start=1))
         return tuple(reading for reading in readings if reading is not None)
 
     def _grams(self, part: Part, food: Food) -> tuple[Span | None, str]:
@@ -136,11 +136,12 @@ class LarderReader:
             return None, f"{span.typical:g} g of {food.name}: is that right?"
         return span, ""
 
-    def _lot(self, line: LineRead, part: Part, food: Food, span: Span) -> Lot:
+    def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
         urgency = urgency_of(line.dates, condition, food, place, self._today, self._tables)
         return Lot(
+            id=lot_id,
             line=line.text,
             food=food.id,
             grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
@@ -149,9 +150,7 @@ class LarderReader:
             place=place,
             opened=_is_opened(line, part.amount),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in line.dates),
-            days_left=urgency.days_left,
-            days_from=urgency.why,
-            safety=urgency.safety,
+            **urgency._asdict(),
             condition=condition,
             to_bin=line.to_bin,
             owner=line.owner,

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.matching.dates import Dated
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
+from calmlarder.tables.rows import Food, Keeping
 
 COOKED_STATES = frozenset({"cooked", "boiled", "roasted"})
 _OPEN_SINCE_DAYS = 1  # a pack that is open since nobody knows when: common practice, no source
@@ -20,53 +20,79 @@ class Deadline(NamedTuple):
 
 
 class Urgency(NamedTuple):
-    """The nearest deadline of a lot in days from today; `days_left` is None where there is none."""
+    """The nearest deadline of a lot, and the nearest of those about safety, in days from today; None: there is none."""
 
     days_left: int | None
-    why: str
-    safety: bool
-    past_use_by: bool
+    days_from: str
+    safety_days_left: int | None
+    safety_from: str
+
+
+class _Kept(NamedTuple):
+    """What is kept where, on which day it is asked."""
+
+    food: Food
+    place: str
+    today: date
+    tables: Tables
 
 
 def urgency_of(
     dates: tuple[Dated, ...], condition: str | None, food: Food, place: str, today: date, tables: Tables
 ) -> Urgency:
-    """The nearest of label, opened or made plus keeping time, and condition."""
+    """The nearest of label, opened or made plus keeping time, and condition.
+
+    The nearest day is what presses; a day of safety is kept beside it, as an older best-before must not hide it.
+    """
     frozen = min((dated.on for dated in dates if dated.kind == "frozen" and dated.on), default=None)
-    running = [dated for dated in dates if not _stopped(dated, frozen, food, place, today, tables)]
-    deadlines = [deadline for dated in running if (deadline := _deadline(dated, food, place, today, tables))]
+    found = (_running(dated, frozen, _Kept(food, place, today, tables)) for dated in dates)
+    deadlines = [deadline for deadline in found if deadline is not None]
     if condition:
         deadlines.append(Deadline(today + timedelta(days=1), f"{condition}: use within a day", False))
-    past = any(dated.kind == "use-by" and dated.on is not None and dated.on < today for dated in dates)
+    nearest = _first(deadlines, today)
+    return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], today))
+
+
+def _first(deadlines: list[Deadline], today: date) -> tuple[int | None, str]:
     if not deadlines:
-        return Urgency(None, "", False, past)
-    nearest = min(deadlines, key=lambda deadline: (deadline.on, not deadline.safety))
-    return Urgency((nearest.on - today).days, nearest.why, nearest.safety, past)
+        return None, ""
+    first = min(deadlines, key=lambda deadline: (deadline.on, not deadline.safety))
+    return (first.on - today).days, first.why
 
 
-def _stopped(dated: Dated, frozen: date | None, food: Food, place: str, today: date, tables: Tables) -> bool:
-    """Whether a day no longer counts: in the freezer the clocks stand still that had not run out before."""
+def _running(dated: Dated, frozen: date | None, kept: _Kept) -> Deadline | None:
+    """The deadline of a day that counts: in the freezer the clocks stand still that had not run out before."""
     if dated.kind == "frozen":
-        return place != "freezer"
-    if place != "freezer" or frozen is None:
-        return False
-    before = _deadline(dated, food, "fridge", today, tables)
-    return before is None or before.on >= frozen
+        return _deadline(dated, kept) if kept.place == "freezer" else None
+    if kept.place != "freezer" or frozen is None:
+        return _deadline(dated, kept)
+    before = _deadline(dated, kept._replace(place="fridge"))
+    return before if before is not None and before.on < frozen else None
 
 
-def _deadline(dated: Dated, food: Food, place: str, today: date, tables: Tables) -> Deadline | None:
+def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
+    food = kept.food
     if dated.kind in {"use-by", "best-before"} and dated.on is not None:
         return Deadline(dated.on, f"{dated.kind} {dated.on.isoformat()}", dated.kind == "use-by")
-    since = dated.on or today - timedelta(days=_OPEN_SINCE_DAYS)
+    since = dated.on or kept.today - timedelta(days=_OPEN_SINCE_DAYS)
     state = {"opened": "opened", "made": "cooked", "bought": "whole", "frozen": "whole"}[dated.kind]
     if dated.kind == "frozen" and food.state in COOKED_STATES:
         state = "cooked"
     if dated.kind == "made" and food.state not in COOKED_STATES:
         state = "opened"
-    row = tables.keeping_of(food, place, state)
+    row = _keeping(kept, state)
     if row is None:
         return None
     days = f"keeps {row.days} day{'' if row.days == 1 else 's'}"
     keeps = f"{days} once {state}" if state != "whole" else days
     when = f"{dated.kind} {since.isoformat()}" if dated.on else "opened, day not given, taken as yesterday"
     return Deadline(since + timedelta(days=row.days), f"{when}; {keeps}", row.kind == "safety")
+
+
+def _keeping(kept: _Kept, state: str) -> Keeping | None:
+    """How long it keeps there; out of the fridge no longer than in it where that is about safety."""
+    row = kept.tables.keeping_of(kept.food, kept.place, state)
+    if row is None and kept.place == "cupboard":
+        row = kept.tables.keeping_of(kept.food, "fridge", state)
+        return row if row is not None and row.kind == "safety" else None
+    return row

@@ -7,8 +7,8 @@ def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
     """Why nobody may cook with this lot, or None; `use_shared` lets others' things pass."""
     if lot.to_bin:
         return f"{lot.condition}: put it in the bin, do not taste it"
-    if lot.days_left is not None and lot.days_left < 0 and lot.safety:
-        return f"past the day it is safe to eat ({lot.days_from}): do not eat, cook or freeze it"
+    if lot.is_unsafe:
+        return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
     if lot.owner and not (lot.owner_agrees or use_shared):
         return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
     return None

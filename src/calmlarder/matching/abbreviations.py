@@ -20,10 +20,12 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "shroom": ("mushroom",), "strawb": ("strawberry",), "blueb": ("blueberry",), "rasp": ("raspberry",),
     "aub": ("aubergine",), "courg": ("courgette",), "zuke": ("courgette",), "chx": ("chicken",),
     "spag": ("spaghetti",), "parsnp": ("parsnip",), 
-    "soy": ("soya",), "chilies": ("chilli",), "chillies": ("chilli",), "chile": ("chilli",), "chili": ("chilli",), "chilly": ("chilli",), "chillie": ("chilli",),
+    "soy": ("soya",), "chilies": ("chilli",), "chillies": ("chilli",), "chile": ("chilli",), "chili": ("chilli",),
+    "chilly": ("chilli",), "chillie": ("chilli",),
     "houmous": ("hummus",), "humous": ("hummus",), "hummous": ("hummus",),
     "houmus": ("hummus",), "humus": ("hummus",), "beetroots": ("beetroot",), "beet": ("beetroot",),
-    "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange", "juice"),
+    "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange",
+    "juice"),
     "mac": ("macaroni",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
@@ -33,7 +35,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
 # Only where nothing but a food's word can be meant: `pot` is a container in `pot of cream`.
 ONLY_BESIDE: Mapping[str, frozenset[str]] = MappingProxyType(
     {
-        "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
+        "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking"}),
         "pots": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
         "mac": frozenset({"cheese"}),
     }

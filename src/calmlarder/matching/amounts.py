@@ -34,9 +34,10 @@ _ALIASES = {
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
-    "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch", "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
-    "brick": "block", "slab": "block", "tray": "punnet", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
-    "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet", 
+    "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch",
+    "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "brick": "block", "slab": "block", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
+    "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
     "jarful": "jar", "hands": "piece", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
@@ -48,18 +49,24 @@ _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
 # Words for a part of what there usually is, and how much of it: common practice, no source.
 _SHARES = (
-    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b|\b(?:dregs|last|scraps?) of(?: the)?\b"
+    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
+        r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
                 r"|\b(?:end|dregs|remains) of the\b|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
-    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping|dregs)\b"),
+    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
+        r"|dregs)\b"),
      Span(0.02, 0.06, 0.12)),
-    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle|thimbles?)(?: of)?\b(?! )?"),
+    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
+        r"|thimbles?)(?: of)?\b(?! )?"),
      Span(0.05, 0.1, 0.2)),
-    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
-    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
+    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
+        r"|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
+    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+"
+        r"|of)\b)?"), Span(1.5, 2.5, 4)),
     (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
 )  # fmt: skip
 _LEFT = re.compile(
-    rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
+    rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d"
+    rf"|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
     r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
 )
 _GONE = frozenset({"gone", "used", "eaten", "empty"})
@@ -70,12 +77,16 @@ _PLAINLY = (
     (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
-    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
-    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk|pck)\b(?! of)"), r" \1 "),
-    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
+    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
+        rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
+    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
+        rf"|pck)\b(?! of)"), r" \1 "),
+    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
+        r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )  # fmt: skip
-_TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
+_TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
+_NUMBER_LEFT = re.compile(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
 _KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
@@ -88,8 +99,8 @@ _PACK_SIZES = {
     **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.2, 1.8, 3)),
 }
 _SIZED = re.compile(
-    rf"(?<!\w)({'|'.join(_SIZES)}) (?=(glass|mug|cup|bowl|plate|handful|slice|wedge|piece|portion|{'|'.join(CONTAINERS)}"
-    r"|container|pack|bunch)\w*\b)"
+    rf"(?<!\w)({'|'.join(_SIZES)}) (?=({'|'.join(CONTAINERS)}|glass|mug|cup|bowl|plate|handful|slice|wedge|piece"
+    r"|portion|container|pack|bunch)\w*\b)"
 )
 _SERVED = frozenset({"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch"})
 _ONE = re.compile(r"^an?(?= [a-z]|$)")
@@ -120,6 +131,9 @@ def take_amount(text: str) -> tuple[Amount, str]:
         raise ValueError("an amount cannot be below nothing")
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
+    still = _NUMBER_LEFT.search(text)
+    if still:  # `box of 12, 7 left`
+        text = f"{still[1]} {NUMBER_ALONE.sub(' ', _cut(text, still))}"
     fraction, shared, text = _take_share(text)
     times = ONE
     found = _TIMES.search(text)

@@ -10,7 +10,8 @@ USE_SOON = (
     "getting soft", "getting old", "gone soft", "gone limp", "gone brown", "gone floppy", "gone bendy", "gone stale",
     "bit limp", "bit sad", "bit old", "bit wilted", "bit tired", "dried up", "dried out", "drying out", "very ripe",
     "needs using up", "need using up", "needs using", "need using", "needs eating", "need eating", "need to use",
-    "use up", "use asap", "use soon", "eat soon", "use first", "use me", "starting to go", "about to go", "about to turn",
+    "use up", "use asap", "use soon", "eat soon", "use first", "use me", "starting to go", "about to go",
+    "about to turn",
     "soft", "bendy", "wilting", "wilted", "wilty", "limp", "floppy", "tired", "tired looking", "wrinkly", "wrinkled",
     "bruised", "sad looking", "sad", "drooping", "droopy", "rubbery", "sprouting", "yellowing", "browning", "squishy",
     "squashy", "mushy", "shrivelled", "shriveled", "withered", "overripe", "spotty", "blemished", "stale", "battered",
@@ -29,14 +30,14 @@ _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) fo
 _SHAPES += [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
 _HOW = (
-    r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting|going|gone|turning|looking|fairly"
+    r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
+    r"|going|gone|turning|looking|fairly"
     r"|really|kind of|kinda|sort of|somewhat|too)"
 )
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
-_RATHER = re.compile(
-    rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({'|'.join(sorted(_SINGLE - {'off', 'split'}, key=len, reverse=True))}|ripe|brown|black|yellow)(?![\w-])"
-)
+_STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
+_RATHER = re.compile(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = re.compile(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"

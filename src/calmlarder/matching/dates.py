@@ -4,7 +4,7 @@ import re
 from datetime import date, timedelta
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.calendar_days import DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
+from calmlarder.matching.calendar_days import DAY, DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
 
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
 
@@ -46,20 +46,26 @@ _DATE_AND_KIND = re.compile(
 )
 _LEFT = re.compile(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
-    r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more|shelf life)\b(?: on (?:it|them))?"
+    r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more"
+    r"|shelf life)\b(?: on (?:it|them))?"
 )
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
 _LAST_DAY = re.compile(
-    r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it| them)? (?:asap )?(?:today|tonight|now)\b"
+    r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
+    r"| them)? (?:asap )?(?:today|tonight|now)\b"
 )
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _BARE_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)? {MONTH}(?: \d{{4}})?"
+    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
+    rf"|th)? {MONTH}(?: \d{{4}})?"
     rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
-    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday|day before yesterday|day after tomorrow|last night"
+    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday"
+    rf"|day before yesterday|day after tomorrow|last night"
+    rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
@@ -69,7 +75,8 @@ _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]
 _OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date|the))*\s+([a-z0-9][\w/.'-]*)"
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
+    rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.

@@ -1,5 +1,6 @@
 """Every name of every food, ready to be searched by its words; built once for the tables."""
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
@@ -10,7 +11,7 @@ from rapidfuzz.distance import DamerauLevenshtein
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.states import FITS, is_state_of
-from calmlarder.matching.words import singular, words_of
+from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
@@ -28,6 +29,8 @@ class NamedFood(NamedTuple):
     default: str
     order: tuple[str, ...]
     written: tuple[str, ...]
+    raw: tuple[str, ...]
+    has_and: bool
 
 
 class Slip(NamedTuple):
@@ -45,27 +48,41 @@ class Lexicon:
         self.names: list[NamedFood] = []
         rows = [(food.name, food.id, "") for food in tables.foods]
         rows += [(row.name, row.food, row.default) for row in tables.names]
+        named = {frozenset(words_of(name)) for name, _, _ in rows}
+        # An id names its food as well where nothing else has that name (`salami`).
+        ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
+        rows += [row for row in ids if frozenset(words_of(row[0])) not in named]
         for name, food, default in rows:
-            words = expanded(words_of(name))
+            raw = raw_words(as_one(name))
+            words = expanded(singular(word) for word in raw)
             state = tables.food_by_id[food].state
             core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
             order = tuple(word for word in words if word in core)
-            self.names.append(NamedFood(frozenset(words), core, food, default, order, tuple(words)))
+            self.names.append(
+                NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))
+            )
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
-        for index, name in enumerate(self.names):
-            for word in name.core:
+        for index, one in enumerate(self.names):
+            for word in one.core:
                 self.with_word.setdefault(word, []).append(index)
-            for word in name.words:
-                self._beside.setdefault(word, set()).update(name.words)
+            for word in one.words:
+                self._beside.setdefault(word, set()).update(one.words)
+        # Numbers that belong to a name: `2 minute noodles`.
+        self.numbered = frozenset(
+            f"{first} {second}"
+            for one in self.names
+            for first, second in zip(one.written, one.written[1:], strict=False)
+            if first.isdigit()
+        )
         self.words = frozenset(self._beside)
-        self.alone = frozenset(next(iter(name.core)) for name in self.names if len(name.core) == 1)
+        self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
         self.cores: dict[str, set[frozenset[str]]] = {}
-        for name in self.names:
-            self.cores.setdefault(name.food, set()).add(name.core)
+        for one in self.names:
+            self.cores.setdefault(one.food, set()).add(one.core)
         self._with_core: dict[frozenset[str], set[str]] = {}
-        for name in self.names:
-            self._with_core.setdefault(name.core, set()).add(name.food)
+        for one in self.names:
+            self._with_core.setdefault(one.core, set()).add(one.food)
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -109,6 +126,21 @@ class Lexicon:
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
         return Slip(nearest[0], len(word) >= _SURE_LENGTH or (nearest[0] in FITS and len(word) > _SHORTEST_SLIP))
+
+
+_PACKED_IN = re.compile(
+    r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
+    r"(oil|brine|water|juice|syrup|vinegar)\b"
+)
+_AND = re.compile(r"\band\b|&")
+_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+
+
+def as_one(text: str) -> str:
+    """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and without percents."""
+    bare = plain(text)
+    bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
+    return _PERCENT.sub(" ", bare) if "%" in bare else bare
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

@@ -1,5 +1,6 @@
 """One line a cook types, taken apart: whose, when, where, how much of what, and what was taken for granted."""
 
+import itertools
 import re
 from datetime import date
 from typing import Literal, NamedTuple
@@ -8,13 +9,13 @@ from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_
 from calmlarder.matching.conditions import condition_words, take_phrases, take_words
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import plain, singular
+from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
 Place = Literal["fridge", "freezer", "cupboard"]
@@ -23,7 +24,8 @@ _PLACES: dict[str, Place] = {
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
 _IN_PLACE = re.compile(
-    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator|cupboard|pantry|larder)\b"
+    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator"
+    r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
 _PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
@@ -35,14 +37,17 @@ _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
-_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+_ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+_NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 12
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
     *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
-    "load", "some", "few", "lot", "about", "left", "going", "gone", "brown", "each", "nos",
+    "load", "some", "drop", "drizzle", "dribble", "smear", "scrape", "scraping", "dreg", "trickle", "lump", "nub",
+    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going",
+    "gone", "brown", "each",
 })  # fmt: skip
 
 
@@ -83,9 +88,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
-    rest = _PERCENT.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", plain(bare)))
+    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     owned = take_owner(rest, lexicon)
-    rest, question, dates = owned.rest, "", ()
+    rest, question = owned.rest, ""
+    dates: tuple[Dated, ...] = ()
     try:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
@@ -128,7 +134,7 @@ def without_bullet(line: str) -> str:
 def amount_in(text: str, today: date) -> Amount | None:
     """How much a line tells of whatever it names; None where its days were told on another day and are none now."""
     try:
-        line = _PERCENT.sub(" ", plain(without_bullet(line_of(text))))
+        line = as_one(without_bullet(line_of(text)))
         _, rest = take_dates(re.sub(r"[()\[\]]", " , ", line), today)
         return take_amount(take_phrases(rest)[2])[0]
     except ValueError:
@@ -167,7 +173,7 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
             if several:
                 return several
     head, comma, _ = text.partition(",")
-    if comma and whole.named.outcome != "matched":
+    if comma:
         first = _part(head, hints, lexicon)
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
@@ -214,11 +220,20 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     typed = [found for found in _WORD.finditer(text) if found[0] not in _SMALL]
     words = [singular(found[0].replace("'", "")) for found in typed]
     tokens = tuple(
-        token._replace(piece=text.count(",", 0, found.start()))
+        token._replace(
+            piece=text.count(",", 0, found.start()),
+            raw=found[0],
+            group=len(_ANDS.findall(text, 0, found.start())),
+        )
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
     denied = _denied(text, typed)
-    spoken = [(token, found.start()) for token, found in zip(tokens, typed, strict=True) if not found[0].isdigit()]
+    spoken = [
+        (token, found.start())
+        for token, found in zip(tokens, typed, strict=True)
+        if not found[0].isdigit()
+        or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
+    ]
     named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
     if denied and named.outcome != "matched":
         named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
@@ -226,21 +241,27 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
     rest = _without(text, typed, tokens, takes)
-    amount = take_amount(rest)
+    amount, _ = take_amount(rest)
     plural = any(
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
-    several = plural and (amount[0].how == "none" or amount[0].share)
-    amount = amount[0]._replace(plural=amount[0].plural or several)
+    several = plural and (amount.how == "none" or amount.share)
+    amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, ())
+
+
+def _next(text: str, found: re.Match[str]) -> str:
+    """The word behind another, or nothing."""
+    following = _WORD.search(text, found.end())
+    return following[0] if following else ""
 
 
 def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
     """Where the words stand that a line says are not in it (`no onion`)."""
     return {
         found.start()
-        for before, found in zip(typed, typed[1:], strict=False)
+        for before, found in itertools.pairwise(typed)
         if before[0] in WITHOUT - {"free"} and found[0] not in WITH
     }
 
@@ -265,4 +286,4 @@ def _without(text: str, typed: list[re.Match[str]], tokens: tuple[Token, ...], t
             kept.append(found[0])
         end = found.end()
     kept.append(text[end:])
-    return " ".join("".join(kept).split())
+    return " ".join(word for word in "".join(kept).split() if word.strip("-'"))

@@ -49,6 +49,8 @@ class Token(NamedTuple):
     sure: bool = True
     slip: bool = False
     piece: int = 0  # of the line, between its commas
+    raw: str = ""  # as written, plural and all
+    group: int = 0  # of the line, between its ands
 
 
 class Reading(NamedTuple):
@@ -88,8 +90,9 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
     typed = tuple(words)
     found: list[Token] = []
     for index, word in enumerate(typed):
-        near = {*typed[max(0, index - 1) : index], *typed[index + 1 : index + 2]}
-        if word in ABBREVIATIONS and (word not in ONLY_BESIDE or near & ONLY_BESIDE[word]):
+        before = typed[index - 1] if index else ""
+        after = typed[index + 1] if index + 1 < len(typed) else ""
+        if word in ABBREVIATIONS and _may_be_short(word, before, after):
             found.append(Token(word, ABBREVIATIONS[word]))
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
@@ -97,6 +100,11 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
             slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
     return tuple(found)
+
+
+def _may_be_short(word: str, before: str, after: str) -> bool:
+    """`pot` is a container but in `sweet pot`, `mac` a name but in `mac and cheese`."""
+    return word not in ONLY_BESIDE or before in ONLY_BESIDE[word] or (word == "mac" and after in ONLY_BESIDE[word])
 
 
 def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, measures: frozenset[str]) -> Named:
@@ -114,7 +122,8 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
     if not readings:
         return _nearly(tokens, known, lexicon, measures)
     best = readings[0]
-    if best.unsaid and lexicon.tables.food_by_id[best.food].state in FITS["cooked"]:
+    rivals = [one for one in readings[1:] if best.takes <= one.takes]
+    if best.unsaid and (rivals or lexicon.tables.food_by_id[best.food].state in FITS["cooked"]):
         # What is cooked is called so: without a word it may be the packet.
         return Named("ask", (), best.takes, (), _candidates(readings, lexicon))
     left = _left(best, tokens, told, lexicon, measures)
@@ -135,7 +144,8 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in tokens)
     if unsure:
         return Named("ask", (), best.takes, (), candidates, left)
-    return _decided(best, close, told, candidates, lexicon)
+    jarred = any(token.raw in {"jar", "jars"} for token in tokens)
+    return _decided(best, close, told, jarred, candidates, lexicon)
 
 
 def _readings(
@@ -156,7 +166,9 @@ def _readings(
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, known, told, slips, measures, lexicon)
-        reading = reading._replace(weight=reading.weight + _IN_ORDER * (written == one.written))
+        in_order = written == one.written
+        as_written = in_order and tuple(token.raw for token in tokens if set(token.words) & one.words) == one.raw
+        reading = reading._replace(weight=reading.weight + _IN_ORDER * (in_order + as_written))
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
@@ -167,6 +179,8 @@ def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
     """Whether the words make another food in their order: `potato salad` is no salad potato."""
     if len(one.order) < 2:
         return False
+    if not one.has_and and len({token.group for token in tokens if set(token.words) & one.core}) > 1:
+        return True  # `rice and beans` are no rice beans
     pieces = {token.piece for token in tokens for word in token.words if word in one.core}
     written = [word for token in tokens for word in token.words if word in one.core] if len(pieces) == 1 else []
     return bool(written) and written[-1] in _HEADS and written[-1] in one.core and one.order[-1] != written[-1]
@@ -190,7 +204,8 @@ def _weighed(
         else:
             kind = lexicon.tables.food_by_id[one.food].kind
             weight += 0 if goes_without_saying(word, state, kind) else _AGAINST
-    unsaid = one.words - one.core - known and not any(is_state_of(word, state) for word in told)
+    # What is fresh or raw is not called so; every other state is.
+    unsaid = state != "raw" and one.words - one.core - known and not any(is_state_of(word, state) for word in told)
     weight += _UNSAID_STATE * bool(unsaid)
     weight += _DEFAULT * bool(one.default)
     return Reading(one.food, weight, takes, missing, one.default, bool(unsaid))
@@ -223,10 +238,12 @@ def _left(
     food = lexicon.tables.food_by_id[reading.food]
     left: set[str] = set()
     first = min((token.piece for token in tokens if set(token.words) & reading.takes), default=0)
-    made = bool(told & SELF_MADE) or any(token.typed in SELF_MADE for token in tokens)
+    made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
     for word in told:
         if word in reading.takes or is_state_of(word, food.state):
             continue
+        if word in {"canned", "tin", "can"} and reading.takes & DISHES:
+            continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in measures - {"tin", "can"}:
             left.add(word)
     for token in tokens:
@@ -252,7 +269,10 @@ def _left(
             ):
                 # In the same breath as the food it may be part of its name; behind a comma it is a note.
                 left.add(word)
-    if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
+    if "roast" in told and food.kind in {"nut", "seed", "pulse", "grain"}:
+        left.add("roast")  # a nut roast is no roasted nut
+    said = reading.takes - frozenset(FITS) - SELF_MADE
+    if made and said & (DISHES | DISH_WHEN_MADE) and said <= DISH_WHEN_MADE and said != {"pasta"}:
         left.add("leftover")
     return frozenset(left)
 
@@ -276,15 +296,23 @@ def _names_with(words: frozenset[str], word: str, lexicon: Lexicon) -> Iterable[
 
 
 def _decided(
-    best: Reading, close: list[Reading], told: frozenset[str], candidates: tuple[Candidate, ...], lexicon: Lexicon
+    best: Reading,
+    close: list[Reading],
+    told: frozenset[str],
+    jarred: bool,
+    candidates: tuple[Candidate, ...],
+    lexicon: Lexicon,
 ) -> Named:
     food = lexicon.tables.food_by_id
     if len(close) > 1:
         states = {food[one.food].state for one in close}
-        if states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
+        if told and states <= FITS["cooked"] and {one.food for one in close} <= {best.food, *lexicon.kin(best.food)}:
             # Cooked one way or the other: the one that holds more.
             most = max(close, key=lambda one: (lexicon.load(one.food), one.food))
             return Named("matched", (most.food,), most.takes, (food[most.food].name,), candidates)
+        preserved = [one for one in close if food[one.food].state != "raw"]
+        if len(preserved) == 1 and jarred:
+            return Named("matched", (preserved[0].food,), best.takes, (), candidates)
         parts = [one for one in close if one.default]
         if not parts:
             return Named("ask", (), best.takes, (), candidates)

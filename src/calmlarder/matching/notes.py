@@ -19,10 +19,11 @@ HARMLESS = frozenset({
     "basic", "royal", "real", "proper", "decent", "ok", "full", "half", "quarter", "third", "end", "part",
     "single", "double", "snack", "dinner", "lunch", "breakfast", "tea", "day", "week", "today", "natural", "pure",
     "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
-    "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no", "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
+    "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no",
+    "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
     "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
-    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+    "inoil", "inbrine", "inwater", "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
@@ -62,17 +63,23 @@ DISHES = frozenset({
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
 COLOURS = frozenset({
-    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold", "rainbow",
+    "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold",
+    "rainbow",
 })  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
-    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt", "oat",
+    "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt",
+    "oat",
     "corn", "buckwheat", "white", "black", "red", "wild", "soda", "wheat", "maize", "rice", "egg", "naan", "roti",
 })  # fmt: skip
 GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
 # Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
-DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "gravy", "stock", "soup", "stew"})
+# Made at home or left over, nobody can know what is in these, unless more is said (`leftover chilli con carne`).
+DISH_WHEN_MADE = frozenset({
+    "dal", "dhal", "daal", "curry", "chilli", "gravy", "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
+    "vegetable", "veggie", "stir", "fry", "takeaway", "takeout", "meal", "dinner", "roast", "pie", "hotpot", "tagine",
+})  # fmt: skip
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})

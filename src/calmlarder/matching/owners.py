@@ -33,13 +33,18 @@ _NO_PERSON = frozenset({
 })  # fmt: skip
 # Meals and ends that a thing is kept for; nobody else's then.
 _MEALS = r"(?:breakfast|brunch|lunch|lunches|dinner|tea|supper|work|school|packed lunch|picnic|party|cake|baking)"
-_DAYS = r"(?:today|tonight|tomorrow|tomorrows|tomorrow's|tmrw|tmr|monday|tuesday|wednesday|thursday|friday|saturday|sunday|mon|tues?|wed|thurs?|fri|sat|sun)"
+_DAYS = (
+    r"(?:today|tonight|tomorrow|tomorrows|tomorrow's|tmrw|tmr|monday|tuesday|wednesday|thursday|friday|saturday|sunday"
+    r"|mon|tues?|wed|thurs?|fri|sat|sun)"
+)
 _KEPT_FOR = re.compile(
-    rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night|morning))? )?{_MEALS}\b(?: {_DAYS})?"
+    rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night"
+    rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
     rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
 )
 _FOR = re.compile(
-    r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea|supper|packed lunch))?(?![\w'])"
+    r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
+    r"|supper|packed lunch))?(?![\w'])"
 )
 _NOT_MINE = re.compile(r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b")
 _BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
@@ -153,8 +158,16 @@ def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
     if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
         return False
     return not (
-        bare and (len(word) < 3 or word.endswith(("s", "o", "e")) or lexicon.slip(word) or lexicon.slip(word + "s"))
+        bare
+        and (
+            len(word) < 3 or word.endswith(("s", "o", "e")) or _is_slip(word, lexicon) or _is_slip(word + "s", lexicon)
+        )
     )
+
+
+def _is_slip(word: str, lexicon: Lexicon) -> bool:
+    slip = lexicon.slip(word)
+    return slip is not None and slip.sure
 
 
 def _cut(text: str, found: re.Match[str]) -> str:
@@ -176,7 +189,8 @@ _NOTES = frozenset({
     "windfall", "windfalls", "homegrown", "tbc", "tub", "pot", "box", "container", "left", "leftover", "leftovers",
     "each", "per", "pair", "couple", "dozen", "ones", "one", "two", "three", "four", "five", "six", "seven", "eight",
     "nine", "ten", "boxes", "tins", "jars", "bottles", "tired", "sad", "limp", "brown", "black", "white", "green",
-    "red", "yellow", "purple", "orange", "pink", "blue", "gold", "rest", "parts", "part", "more", "less", "much", "plain",
+    "red", "yellow", "purple", "orange", "pink", "blue", "gold", "rest", "parts", "part", "more", "less", "much",
+    "plain",
     "christmas", "easter", "batch", "load", "sack", "crate", "punnet", "punnets", "thick", "thin",
     "bulk", "family", "value", "frozen", "defrosted", "thawed", "meh", "yuck", "yum", "nice", "lush", "hmm", "urgh",
 })  # fmt: skip

@@ -5,17 +5,20 @@ import unicodedata
 
 _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
-    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi", "chillies": "chilli", "chilies": "chili",
+    "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi",
+    "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
 _NO_PLURALS = frozenset({"maris", "this", "tennis", "cassis", "pastis", "basis"})
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
 _WORD = re.compile(r"[^\W_]+")
-_SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
+SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
 
 
 def plain(text: str) -> str:
     """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
+    if text.isascii():
+        return " ".join(text.casefold().split())
     decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
     for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
@@ -36,6 +39,11 @@ def singular(word: str) -> str:
     return word[:-1]
 
 
+def raw_words(plain_text: str) -> tuple[str, ...]:
+    """The words of a plain text that carry meaning, as they are written."""
+    return tuple(word for word in _WORD.findall(plain_text) if word not in SMALL)
+
+
 def words_of(text: str) -> tuple[str, ...]:
     """The words that carry meaning, singular, in order."""
-    return tuple(singular(word) for word in _WORD.findall(plain(text)) if word not in _SMALL)
+    return tuple(singular(word) for word in raw_words(plain(text)))

@@ -51,6 +51,12 @@ def check_patterns(folder: Path, tables: Tables) -> list[Problem]:
     """Problems of the patterns by themselves and against the tables."""
     patterns, problems = read_patterns(folder)
     for pattern in patterns:
+        for name in dict.fromkeys(name for group in pattern.flavour for name in group):
+            if name not in pattern.slots and name not in tables.food_by_id:
+                what = f"flavour names `{name}`, which is neither a slot nor a food"
+                problems.append(
+                    Problem(where=f"{pattern.id}.toml", what=what, remedy="write a slot, or an id of foods.csv")
+                )
         for name, slot in pattern.slots.items():
             where = f"{pattern.id}.toml"
             for food in (*slot.foods, *slot.not_foods):

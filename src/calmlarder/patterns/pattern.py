@@ -1,14 +1,24 @@
-"""The models of a dish pattern and its slots."""
+"""The models of a dish pattern, its slots and its steps."""
 
 import re
-from typing import Annotated, Literal
+from collections.abc import Collection
+from typing import Annotated, Any, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
-REFERENCE = re.compile(r"\{(cook:|times:)?([a-z_, ]+)(?:\|([^}]*))?\}")
+REFERENCE = re.compile(r"\{(in:|if:)?([a-z_, ]+)(?:\|([^}]*))?\}")
+
+# Where a step happens. `apart`: each thing in a vessel of its own, in the food's own words; `oven`: on a tray, what
+# takes longest goes in first; `dish`: in the oven, all together; `bowl` and `plate` are the cook's hands.
+Place = Literal["apart", "pan", "pot", "oven", "dish", "microwave", "blender", "bowl", "plate"]
+PLACES: tuple[Place, ...] = get_args(Place)
+HEATED: frozenset[Place] = frozenset({"apart", "pan", "pot", "oven", "dish", "microwave"})
+JOINED: frozenset[Place] = frozenset({"pan", "pot", "oven", "microwave"})  # later things join what is on
+TIMED_ROLES: frozenset[Role] = frozenset({"base", "protein", "vegetable"})
+_STEP = re.compile(rf"^({'|'.join(PLACES)})(?: (\d{{1,3}}))?: (\S.*)$")
 
 
 class Slot(BaseModel):
@@ -58,18 +68,56 @@ class Slot(BaseModel):
 
     def prep_of(self, food: Food) -> str:
         """How a food is made ready for this slot; empty for what needs nothing."""
-        return self.prep if self.prep is not None else food.prep
+        return self.prep if self.prep is not None else food.prep_for(self.method)
+
+
+class Step(BaseModel):
+    """What is done at one place, written `place: words` or `place minutes: words`; the least minutes it takes."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    place: Place
+    minutes: int | None
+    words: str
+
+    @model_validator(mode="before")
+    @classmethod
+    def _from_text(cls, text: Any) -> Any:
+        if not isinstance(text, str):
+            return text
+        found = _STEP.match(text)
+        if not found:
+            raise ValueError(f"a step begins with where it happens, one of {', '.join(PLACES)}, as in `pan: Fry {{a}}`")
+        return {"place": found[1], "minutes": int(found[2]) if found[2] else None, "words": found[3]}
+
+    @property
+    def references(self) -> list[re.Match[str]]:
+        """The braces in its words, in order."""
+        return list(REFERENCE.finditer(self.words))
+
+    @property
+    def slots(self) -> list[str]:
+        """The slots it names, in order."""
+        named = [found for found in self.references if found[1] != "if:"]
+        return list(dict.fromkeys(name for found in named for name in slot_names(found)))
+
+    def happens(self, filled: Collection[str]) -> bool:
+        """Whether there is something to do it for, with these slots filled."""
+        asked = [slot_names(found) for found in self.references if found[1] == "if:"]
+        return all(any(name in filled for name in names) for names in asked)
 
 
 class Pattern(BaseModel):
     """A dish with open slots.
 
-    `pan` says whether what is fried goes through the pan slot by slot, or stays in it together. `oven_finish` is
-    minutes in the oven when all is put together; `minutes` a rough guess of the work around the longest cooking
-    time. Of the slots in a group of `one_of` at least one is filled. A step names slots in braces:
-    `{a,b|words}` lists what fills them, or says the words where nothing does; a step whose braces stay empty
-    without such words is dropped. `{cook:a}` says how it is cooked, or warmed if it is cooked already;
-    `{times:a,b}` lists things with their minutes, the slowest first.
+    `minutes` is a rough guess of the work around the longest cooking time, `oven_c` the heat of the oven in degrees
+    Celsius. Of the slots in a group of `one_of` at least one is filled. Of each group in `flavour` (slots, or ids of
+    foods) at least one makes it taste; a dish without it is worse than one with more weighings.
+
+    A step names slots in braces, and what fills them comes in there: `{a,b|words}` lists it, or says the words where
+    nothing does; a step whose braces stay empty without such words is dropped. A slot of role `fat` without words is
+    oil taken for granted where it is empty. Two signs say nothing: `{in:a}`, what was mixed in a bowl is cooked in this
+    step; `{if:a,b}`, the step happens only where one of these is filled.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -81,18 +129,18 @@ class Pattern(BaseModel):
     flavours: Annotated[tuple[Family, ...], Field(min_length=1)]
     equipment: tuple[str, ...]
     minutes: Annotated[int, Field(ge=0, le=240)]
-    pan: Literal["in turn", "together"] = "in turn"
-    oven_finish: Annotated[int, Field(ge=0, le=90)] = 0
+    oven_c: Annotated[int | None, Field(ge=80, le=260)] = None
     keeps_days: Annotated[int, Field(ge=0)]
     freezes: bool
     cautions: tuple[str, ...]
-    steps: Annotated[tuple[str, ...], Field(min_length=1)]
+    steps: Annotated[tuple[Step, ...], Field(min_length=1)]
     one_of: tuple[tuple[str, ...], ...] = ()
+    flavour: tuple[tuple[str, ...], ...] = ()
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
 
     @model_validator(mode="after")
     def _references_known(self) -> "Pattern":
-        for text in (self.title, *self.steps):
+        for text in (self.title, *(step.words for step in self.steps)):
             for found in REFERENCE.finditer(text):
                 for name in slot_names(found):
                     if name not in self.slots:
@@ -101,7 +149,48 @@ class Pattern(BaseModel):
             for name in names:
                 if name not in self.slots:
                     raise ValueError(f"one_of names `{name}`, which is no slot")
+        if self.oven_c is None and any(step.place in {"oven", "dish"} for step in self.steps):
+            raise ValueError("a step in the oven wants `oven_c`, its heat in degrees Celsius")
         return self
+
+    @model_validator(mode="after")
+    def _everything_comes_in(self) -> "Pattern":
+        """Each slot comes in at one step, hot or cold as its method says, and no step that holds it can fall away."""
+        for name, slot in self.slots.items():
+            at = [step for step in self.steps if name in step.slots]
+            if not at:
+                raise ValueError(f"no step names the slot {name}")
+            heated = [step.place in HEATED for step in at]
+            if slot.method == "raw" and any(heated):
+                raise ValueError(f"the slot {name} is raw, and a step puts it on the heat")
+            if slot.method != "raw" and not any(heated):
+                raise ValueError(f"the slot {name} is cooked ({slot.method}), and no step puts it on the heat")
+        for step in self.steps:
+            shown = [found for found in step.references if not found[1]]
+            if len(shown) > 1:
+                for found in shown:
+                    if found[3] is None and not self._surely_filled(slot_names(found)):
+                        raise ValueError(
+                            f"`{found[0]}` may stay empty beside other braces: give it words, `{{a|words}}`"
+                        )
+            timed = [found for found in shown if any(self.slots[n].role in TIMED_ROLES for n in slot_names(found))]
+            new = [found for found in timed if step.place in JOINED and self._first(step, slot_names(found))]
+            if len(new) > 1:
+                raise ValueError(f"`{new[1][0]}` beside `{new[0][0]}`: name what cooks together in one pair of braces")
+        return self
+
+    def _first(self, step: Step, names: list[str]) -> bool:
+        """Whether a step is the first to name one of these slots."""
+        before = {name for earlier in self.steps[: self.steps.index(step)] for name in earlier.slots}
+        return any(name not in before for name in names)
+
+    def _surely_filled(self, names: list[str]) -> bool:
+        slots = [self.slots[name] for name in names]
+        return (
+            any(slot.items[0] > 0 for slot in slots)
+            or all(slot.role == "fat" for slot in slots)
+            or any(set(group) <= set(names) for group in self.one_of)
+        )
 
 
 def at_home(pattern: Pattern, food: Food) -> bool:

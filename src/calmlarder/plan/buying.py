@@ -108,9 +108,9 @@ def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: T
     # Numbers of their own at each sitting: a dish that was found for an earlier one stays in the model.
     first = len(house.columns) + number * len(house.patterns)
     request = wanted_at(one, house.wanted, house.stacking, number == 0)
-    lines = {thing.lot.line for thing in offered}
+    there = {thing.lot.id for thing in offered}
     first_place = len(house.shelves) - house.on_sale
-    market = Market(request, tables, first_place, lines)
+    market = Market(request, tables, first_place, there)
     keeps = keeping_days(tables)
     columns: list[Column] = []
     for pattern in house.patterns:

@@ -38,6 +38,7 @@ class SittingPlanned(_Told):
 class Wasted(_Told):
     """What of a lot will not be eaten by its last day, why, and what would save it."""
 
+    lot: str
     line: str
     food: str
     grams: float

@@ -7,9 +7,7 @@ from typing import NamedTuple
 from calmlarder.compose.offer import unit_grams
 from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.urgency import urgency_of
 from calmlarder.larder.usable import why_unfit
-from calmlarder.matching.dates import Dated
 from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -72,7 +70,8 @@ class StockItem(NamedTuple):
         """The lot as it stands on a day when nobody has touched it."""
         if self.day is None:
             return self.lot
-        return self.lot.model_copy(update={"days_left": (self.day - on).days, "safety": self.day == self.safety_day})
+        safe = None if self.safety_day is None else (self.safety_day - on).days
+        return self.lot.model_copy(update={"days_left": (self.day - on).days, "safety_days_left": safe})
 
 
 def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Tables) -> tuple[StockItem, ...]:
@@ -83,7 +82,6 @@ def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Table
 def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> StockItem:
     food = tables.food_by_id[lot.food]
     unit = unit_grams(food, tables)
-    day, safety_day = _days(lot, food, today, tables)
     keeps = tables.keeping_of(food, "fridge", "whole")
     return StockItem(
         place=place,
@@ -92,25 +90,17 @@ def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) 
         unit=unit,
         units=int(lot.grams) // unit,
         portion_units=round(PORTION * unit / float(food.portion_g)),
-        day=day,
-        safety_day=safety_day,
+        day=_after(today, lot.days_left),
+        safety_day=_after(today, lot.safety_days_left),
         opened_days=_opened_days(lot, food, tables),
         perishable=lot.place == "fridge" and keeps is not None and keeps.days <= PERISHABLE_KEEPS_DAYS,
         countable=not food.is_staple and lot.place != "freezer" and why_unfit(lot, use_shared) is None,
     )
 
 
-def _days(lot: Lot, food: Food, today: date, tables: Tables) -> tuple[date | None, date | None]:
-    """The nearest deadline and the nearest of safety; what follows from today is pinned to today's date."""
-    found: list[tuple[date, bool]] = []
-    for one in lot.dates:
-        urgency = urgency_of((Dated(one.kind, one.on),), None, food, lot.place, today, tables)
-        if urgency.days_left is not None:
-            found.append((today + timedelta(days=urgency.days_left), urgency.safety))
-    if lot.days_left is not None:
-        found.append((today + timedelta(days=lot.days_left), lot.safety))
-    day = min((on for on, _ in found), default=None)
-    return day, min((on for on, safety in found if safety), default=None)
+def _after(today: date, days: int | None) -> date | None:
+    """What follows from today is pinned to today's date."""
+    return None if days is None else today + timedelta(days=days)
 
 
 def _opened_days(lot: Lot, food: Food, tables: Tables) -> int | None:

@@ -51,10 +51,10 @@ def unreached(
     house: PlanInstance, dishes: Sequence[Dish], left: Mapping[int, float], freezing: Sequence[ToFreeze], tables: Tables
 ) -> tuple[Wasted, ...]:
     """Lots of which something is left after their last day, the most portions first."""
-    frozen = {one.line for one in freezing}
+    frozen = {one.lot for one in freezing}
     _, excluded = offer([shelf.lot for shelf in house.shelves], wanted_at(
         house.sittings[0], house.wanted, house.stacking, False), tables)  # fmt: skip
-    why_not = {one.line: one.why for one in excluded}
+    why_not = {one.lot: one.why for one in excluded}
     taken = {option.offered.place for column in house.columns for option in column.problem.options}
     found = []
     for shelf in house.shelves:
@@ -62,15 +62,17 @@ def unreached(
         if not shelf.countable or last is None or last > house.end or left[shelf.place] < CRUMB_GRAMS:
             continue
         why = f"last day {last:%a %d %b}"
-        if shelf.lot.line in why_not:
-            why += f"; {why_not[shelf.lot.line]}"
+        if shelf.lot.id in why_not:
+            why += f"; {why_not[shelf.lot.id]}"
         elif shelf.place not in taken:
             why += "; no dish of these sittings takes it"
         else:
             why += "; more than these sittings can hold"
-        why += "; the freezer saves it" if shelf.lot.line in frozen else ""
+        why += "; the freezer saves it" if shelf.lot.id in frozen else ""
         portions = left[shelf.place] / float(shelf.food.portion_g)
-        found.append((portions, Wasted(line=shelf.lot.line, food=shelf.food.id, grams=left[shelf.place], why=why)))
+        lot = shelf.lot
+        wasted = Wasted(lot=lot.id, line=lot.line, food=lot.food, grams=left[shelf.place], why=why)
+        found.append((portions, wasted))
     return tuple(one for _, one in sorted(found, key=lambda pair: -pair[0]))
 
 

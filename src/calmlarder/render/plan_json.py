@@ -16,8 +16,10 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
         "gap_grams": planned.gap_grams,
         "seconds": planned.seconds,
         "sittings": sittings_objects(planned.sittings, asked),
-        "wasted": [one.model_dump(include={"line", "grams", "why"}) for one in planned.wasted],
-        "freeze_today": [one.model_dump(include={"line", "grams", "how", "weeks"}) for one in planned.freeze_today],
+        "wasted": [one.model_dump(include={"lot", "line", "grams", "why"}) for one in planned.wasted],
+        "freeze_today": [
+            one.model_dump(include={"lot", "line", "grams", "how", "weeks"}) for one in planned.freeze_today
+        ],
         "buy": [one.model_dump(include={"food", "grams", "because"}) for one in planned.buy],
         "cost": {
             "points": planned.cost_points,

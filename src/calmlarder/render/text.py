@@ -66,10 +66,9 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield ""
     yield from _amounts(dinner, style)
     yield ""
-    yield style.strong("Weigh" if dinner.weigh_first else "Weigh nothing: by eye will do")
-    for thing in dinner.weigh_first:
-        yield f"  {thing}"
-    yield ""
+    if not dinner.weigh_first:
+        yield style.strong("Weigh nothing: by eye will do")
+        yield ""
     yield style.strong("Steps")
     for place, step in enumerate(dinner.steps, start=1):
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
@@ -90,6 +89,8 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
     for use in dinner.uses:
         start = f"  {use.grams:>5} g  {use.name:<{width}}  "
         yield from textwrap.wrap(start + _how(use), style.width, subsequent_indent=" " * len(start))
+    for thing in dinner.taken_for_granted:
+        yield f"{'':10}{thing:<{width}}  taken for granted"
 
 
 def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[str]:
@@ -115,6 +116,8 @@ def _how(use: PlateUse) -> str:
         "staple": use.household or "by eye",
         "box": "from its box",
     }[use.how]
+    if use.whole and use.how != "box":
+        how = "all of it"
     if use.days_left is None:
         return how
     left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"

@@ -42,7 +42,9 @@ def _like(food: Food, other: Food, does: float) -> float:
 
 
 def _could(food: Food, other: Food) -> bool:
-    return food.roles[0] in other.roles and not _same_thing(food.id, other.id) and bool(other.minutes)
+    """A dish in a box stands in for no ingredient."""
+    fits = food.roles[0] in other.roles and other.kind != "boxed"
+    return fits and not _same_thing(food.id, other.id) and bool(other.minutes)
 
 
 def _same_thing(one: str, other: str) -> bool:

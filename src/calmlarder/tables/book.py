@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     Cap,
+    Caution,
     Conversion,
     Fermentable,
     Food,
@@ -18,6 +19,7 @@ from calmlarder.tables.rows import (
     Measure,
     MixtureRow,
     Name,
+    Renamed,
     Source,
     Swap,
 )
@@ -42,6 +44,8 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    renamed: tuple[Renamed, ...] = ()
+    cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
@@ -50,6 +54,14 @@ class Tables(BaseModel):
     def food_by_id(self) -> Mapping[str, Food]:
         """Foods by id."""
         return MappingProxyType({food.id: food for food in self.foods})
+
+    @cached_property
+    def _now_by_old_id(self) -> Mapping[str, str]:
+        return MappingProxyType({row.was: row.now for row in self.renamed})
+
+    def id_now(self, food_id: str) -> str:
+        """The id of today of a food that may be kept under an earlier one."""
+        return food_id if food_id in self.food_by_id else self._now_by_old_id.get(food_id, food_id)
 
     @cached_property
     def _by_food(self) -> dict[str, dict[Component, Fermentable]]:
@@ -109,6 +121,20 @@ class Tables(BaseModel):
             if row is not None:
                 return row
         return None
+
+    def cautions_of(self, food: Food) -> tuple[Caution, ...]:
+        """What to mind with a food: rows of its own before those of its kind."""
+        found = [row for row in self.cautions if row.holds(food)]
+        return tuple(sorted(found, key=lambda row: row.applies_to != food.id))
+
+    def done_sign(self, food: Food) -> str:
+        """How a cook sees that a food is cooked through; empty where nothing asks for it."""
+        return next((row.until for row in self.cautions_of(food) if row.until), "")
+
+    def authority(self, source: str) -> str:
+        """Who says so: what stands before the first comma of a citation."""
+        cited = next((row.citation for row in self.sources if row.key == source), source)
+        return cited.split(",")[0]
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""

@@ -1,19 +1,19 @@
 """What must hold between the tables, beyond each row by itself."""
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
-from decimal import Decimal
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.problems import Problem
+from calmlarder.tables.allergens import allergen_faults
 from calmlarder.tables.arithmetic import contradictions
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.load import Lines, book_of, read_all
-from calmlarder.tables.rows import WATER, Food
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import KINDS
 
 SOURCED = frozenset({"analysed", "published"})
@@ -34,12 +34,22 @@ class Coverage(BaseModel):
     unknown: dict[str, tuple[str, ...]]
 
 
+MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
+
+
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     """Every problem of the tables, each with file, line and column."""
     lines, problems = read_all(folders)
     tables = book_of(lines)
-    problems += [*_references(lines), *_foods(lines, tables), *_sugar_pairs(lines), *_swaps(lines), *_mixtures(lines)]
-    problems += contradictions(lines, tables)
+    problems += [
+        *_references(lines),
+        *_foods(lines, tables),
+        *_sugar_pairs(lines),
+        *_swaps(lines),
+        *allergen_faults(lines, folders),
+        *contradictions(lines, tables),
+        *_done_signs(lines, tables),
+    ]
     return tables, problems
 
 
@@ -86,8 +96,6 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.food, 2)
     for line in lines["mixtures"]:
         yield from unknown_food(line, line.row.food, 1)
-        if line.row.part != WATER:
-            yield from unknown_food(line, line.row.part, 2)
         yield from unknown_source(line, line.row.source, 4)
     for table, source_column in (("measures", 6), ("keeping", 6)):
         for line in lines[table]:
@@ -108,6 +116,10 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 9)
     for line in lines["caps"]:
         yield from unknown_source(line, line.row.source, 8)
+    for line in lines["cautions"]:
+        if line.row.applies_to not in kinds:
+            yield from unknown_food(line, line.row.applies_to, 1)
+        yield from unknown_source(line, line.row.source, 5)
 
 
 def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
@@ -139,31 +151,6 @@ def _basis_backed(line: Line[Any]) -> Iterator[Problem]:
         yield Problem(where=f"{line.where}:8", what=what, remedy="write the reason")
 
 
-def _mixtures(lines: Lines) -> Iterator[Problem]:
-    first: dict[str, str] = {}
-    parts: dict[str, dict[str, Decimal]] = {}
-    for line in lines["mixtures"]:
-        first.setdefault(line.row.food, line.where)
-        parts.setdefault(line.row.food, {})[line.row.part] = line.row.grams
-    for food, grams in parts.items():
-        if sum(grams.values()) <= 0:
-            what = f"nothing is left of {food}"
-            yield Problem(where=f"{first[food]}:3", what=what, remedy="let less water boil away")
-        if food in _inside(food, parts):
-            yield Problem(where=f"{first[food]}:2", what=f"{food} is in itself", remedy="list what goes into it")
-
-
-def _inside(food: str, parts: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
-    found: set[str] = set()
-    ahead = list(parts.get(food, ()))
-    while ahead:
-        part = ahead.pop()
-        if part not in found:
-            found.add(part)
-            ahead += parts.get(part, ())
-    return found
-
-
 def _swaps(lines: Lines) -> Iterator[Problem]:
     parts = Counter((line.row.from_food, line.row.part_of) for line in lines["swaps"] if line.row.part_of)
     for line in lines["swaps"]:
@@ -185,3 +172,13 @@ def _sugar_pairs(lines: Lines) -> Iterator[Problem]:
         if (pair.row.source, pair.row.code) != (line.row.source, line.row.code):
             what = f"glucose comes from another source than fructose ({pair.where})"
             yield Problem(where=f"{line.where}:6", what=what, remedy="take both from one source")
+
+
+def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
+    """Raw meat, poultry, fish, shellfish and egg that can be cooked have a sign by which a cook sees they are done."""
+    for line in lines["foods"]:
+        food: Food = line.row
+        is_cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
+        if is_cooked and not tables.done_sign(food):
+            what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
+            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")

@@ -2,6 +2,8 @@
 
 import csv
 import io
+import os
+import stat
 from pathlib import Path
 from typing import Generic, NamedTuple, TypeVar
 
@@ -9,6 +11,9 @@ from pydantic import ValidationError
 
 from calmlarder.problems import Problem
 from calmlarder.tables.rows import Row
+
+_MOST_BYTES = 20_000_000  # of one table; ours: the largest shipped one has under half a million
+_MOST_SHOWN = 60  # signs of a cell that are shown where it does not fit
 
 R = TypeVar("R", bound=Row)
 
@@ -28,7 +33,9 @@ def header_of(model: type[Row]) -> list[str]:
 def read_csv(path: Path, model: type[R]) -> tuple[list[Line[R]], list[Problem]]:
     """Rows of `path` as `model`, and a problem for each row or column that does not fit."""
     try:
-        text = path.read_text(encoding="utf-8-sig")
+        text = _text_of(path)
+    except _NotATable as error:
+        return [], [Problem(where=path.name, what=str(error), remedy="put a CSV file of your own there")]
     except UnicodeDecodeError as error:
         what = f"is not UTF-8 text (byte {error.start})"
         return [], [Problem(where=path.name, what=what, remedy="save it as CSV, UTF-8")]
@@ -67,12 +74,27 @@ def read_csv(path: Path, model: type[R]) -> tuple[list[Line[R]], list[Problem]]:
     return lines, problems
 
 
+class _NotATable(Exception):
+    """Raised for what is no regular file, or a file far too large for a table."""
+
+
+def _text_of(path: Path) -> str:
+    """What stands in a file. A pipe or a device would keep the program waiting for ever and is not read."""
+    with open(path, "rb", opener=lambda name, flags: os.open(name, flags | os.O_NONBLOCK)) as file:
+        found = os.fstat(file.fileno())
+        if not stat.S_ISREG(found.st_mode):
+            raise _NotATable("is no file that can be read as a table")
+        if found.st_size > _MOST_BYTES:
+            raise _NotATable(f"has {found.st_size} bytes, more than the {_MOST_BYTES} that a table may have")
+        return file.read().decode("utf-8-sig")
+
+
 def _wrong_header(path: Path, wanted: list[str], missing: list[str], strange: list[str]) -> Problem:
     parts = []
     if missing:
         parts.append(f"lacks the column {', '.join(missing)}")
     if strange:
-        parts.append(f"has the unknown column {', '.join(strange)}")
+        parts.append(f"has the unknown column {', '.join(map(_shortened, strange))}")
     return Problem(where=f"{path.name}:1", what=" and ".join(parts), remedy=f"make the first line {','.join(wanted)}")
 
 
@@ -81,7 +103,7 @@ def _bad_cells(where: str, header: list[str], error: ValidationError) -> list[Pr
     for fault in error.errors(include_url=False):
         column = str(fault["loc"][0]) if fault["loc"] else header[0]
         place = header.index(column) + 1 if column in header else 1
-        given = fault["input"] if isinstance(fault["input"], str) else "this cell"
+        given = _shortened(fault["input"]) if isinstance(fault["input"], str) else "this cell"
         message = fault["msg"].removeprefix("Value error, ")
         problems.append(
             Problem(
@@ -91,3 +113,8 @@ def _bad_cells(where: str, header: list[str], error: ValidationError) -> list[Pr
             )
         )
     return problems
+
+
+def _shortened(text: str) -> str:
+    """A cell as it is shown in a message."""
+    return text if len(text) <= _MOST_SHOWN else f"{text[:_MOST_SHOWN]}…"

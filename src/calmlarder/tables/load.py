@@ -6,10 +6,13 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.allergens import with_what_is_in_them
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line, read_csv
+from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.rows import (
     Cap,
+    Caution,
     Conversion,
     Fermentable,
     Food,
@@ -18,6 +21,7 @@ from calmlarder.tables.rows import (
     Measure,
     MixtureRow,
     Name,
+    Renamed,
     Row,
     Source,
     Swap,
@@ -37,12 +41,14 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "fermentables": TableFile(Fermentable, lambda row: (row.food, row.component)),
         "mixtures": TableFile(MixtureRow, lambda row: (row.food, row.part)),
         "names": TableFile(Name, lambda row: (row.name.casefold(), row.food)),
+        "renamed": TableFile(Renamed, lambda row: (row.was,)),
         "measures": TableFile(Measure, lambda row: (row.food, row.measure)),
         "keeping": TableFile(Keeping, lambda row: (row.food, row.place, row.state)),
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
         "made_from": TableFile(MadeFrom, lambda row: (row.food, row.from_food, row.how)),
         "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
         "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to, row.sittings)),
+        "cautions": TableFile(Caution, lambda row: (row.applies_to, row.states)),
         "sources": TableFile(Source, lambda row: (row.key,)),
     }
 )
@@ -93,13 +99,16 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
         joined["caps"] = {key: line for key, line in joined["caps"].items() if key[:-1] not in for_all}
         for name, found in lines.items():
             joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
-    return {name: list(lines.values()) for name, lines in joined.items()}, problems
+    whole = {name: list(lines.values()) for name, lines in joined.items()}
+    problems += mixture_faults(whole["mixtures"], (line.row.id for line in whole["foods"]))
+    return whole, problems
 
 
 def book_of(lines: Lines) -> Tables:
-    """The rows as one book. They are validated already, so nothing is validated again."""
+    """The rows as one book, where a mixture holds what its parts hold. They are not validated a second time."""
     rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
     parts = rows.pop("mixtures")
+    rows["foods"] = with_what_is_in_them(rows["foods"], parts)
     return Tables.model_construct(None, **rows, parts=parts)
 
 

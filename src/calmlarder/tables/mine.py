@@ -10,9 +10,9 @@ from typing import NamedTuple
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import WATER, Fermentable, Food, MixtureRow, Row
+from calmlarder.tables.rows import MOST_GRAMS, WATER, Fermentable, Food, MixtureRow, Row
 from calmlarder.tables.sums import summed
-from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role, State
+from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role
 
 _NUTRIENTS = ("energy_kcal", "protein_g", "lysine_mg", "fibre_g", "calcium_mg", "iron_mg")
 
@@ -39,8 +39,10 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
     """
     total = weighs or sum((part.grams for part in parts), Decimal(0))
     food_id = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
-    if not food_id or total <= 0:
-        raise CannotGoOn([Problem(where="NAME", what=f"`{name}` cannot be a food", remedy="use letters and numbers")])
+    if not food_id or not name.isprintable() or not 0 < total <= MOST_GRAMS:
+        what = f"`{name}` cannot be a food"
+        remedy = f"use letters and numbers, and {MOST_GRAMS} g at most"
+        raise CannotGoOn([Problem(where="NAME", what=what, remedy=remedy)])
     if food_id in tables.food_by_id:
         raise CannotGoOn([Problem(where="NAME", what=f"`{name}` is taken", remedy="choose another name")])
     recipe = ", ".join(f"{part.grams:g} g {part.food.name}" for part in parts)
@@ -50,7 +52,7 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
         {
             "id": food_id,
             "name": name,
-            "state": _state(),
+            "state": "as sold",
             "roles": (role,),
             "diet": max((part.food.diet for part in parts), key=DIETS.index),
             "allergens": tuple(sorted({allergen for part in parts for allergen in part.food.allergens})),
@@ -85,10 +87,6 @@ def _mixture(food: str, parts: Sequence[Part], total: Decimal) -> tuple[MixtureR
     water = total - sum(whole.values())
     rows = [*whole.items(), *([(WATER, water)] if water else [])]
     return tuple(MixtureRow(food=food, part=part, grams=grams, source="own_recipe", note="") for part, grams in rows)
-
-
-def _state() -> State:
-    return "as sold"
 
 
 def _gluten(parts: Sequence[Part]) -> str:

@@ -8,7 +8,6 @@ from types import MappingProxyType
 from typing import Annotated, Any, Literal
 
 from pydantic import (
-    AfterValidator,
     BaseModel,
     BeforeValidator,
     ConfigDict,
@@ -57,16 +56,13 @@ def _cell_or_none(cell: Any) -> Any:
     return None if cell == "" else cell
 
 
-def _printable(cell: str) -> str:
-    """Text that is shown as it stands must not steer the terminal."""
-    if not cell.isprintable():
-        raise ValueError("take out the control signs")
-    return cell
-
-
-Shown = Annotated[str, AfterValidator(_printable)]
-Words = Annotated[tuple[str, ...], BeforeValidator(_cell_list)]
-Figure = Annotated[Annotated[Decimal, Field(ge=0)] | None, BeforeValidator(_cell_or_none)]
+# Bounds are ours: wide enough for any kitchen, and so narrow that no sum or product of them overflows.
+_MOST_SIGNS = 2_000
+MOST_GRAMS = 1_000_000
+_Places = Field(decimal_places=12)
+Figure = Annotated[Annotated[Decimal, Field(ge=0, le=1_000_000), _Places] | None, BeforeValidator(_cell_or_none)]
+Grams = Annotated[Decimal, Field(gt=0, le=MOST_GRAMS), _Places]
+PerHundred = Annotated[Decimal, Field(ge=0, le=100), _Places]
 FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
 
 
@@ -79,6 +75,16 @@ class Row(BaseModel):
     def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:
         """The columns the table had before, where the header is of then; its rows are read as of today."""
         return None
+
+    @field_validator("*", mode="before")
+    @classmethod
+    def _can_be_shown(cls, cell: Any) -> Any:
+        """Any cell may be shown as it stands, so none may hold what steers a terminal."""
+        if isinstance(cell, str) and not cell.isprintable():
+            raise ValueError("take out the control signs")
+        if isinstance(cell, str) and len(cell) > _MOST_SIGNS:
+            raise ValueError(f"write {_MOST_SIGNS} signs at most")
+        return cell
 
 
 class Food(Row):
@@ -98,7 +104,7 @@ class Food(Row):
     iron_mg: Figure
     nutrient_source: str
     nutrient_code: str
-    portion_g: Annotated[Decimal, Field(gt=0)]
+    portion_g: Grams
     cutoff_class: CutoffClass
     kind: Kind
     gluten: Literal["yes", "no", "may"]
@@ -106,7 +112,7 @@ class Food(Row):
     flavours: Annotated[
         dict[Family, Annotated[int, Field(ge=1, le=3)]], BeforeValidator(_cell_weights), Field(min_length=1)
     ]
-    minutes: Annotated[dict[Method, Annotated[int, Field(ge=0)]], BeforeValidator(_cell_weights)]
+    minutes: Annotated[dict[Method, Annotated[int, Field(ge=0, le=1_440)]], BeforeValidator(_cell_weights)]
     prep: str
     note: str
 
@@ -114,6 +120,15 @@ class Food(Row):
     def is_staple(self) -> bool:
         """A store-cupboard thing that is spooned by eye and has no urgency."""
         return self.staple == "yes"
+
+    def prep_for(self, method: Method) -> str:
+        """How it is cut or made ready for a way of cooking: `in strips; roast: whole` has words for one of them."""
+        usual, *others = (part.strip() for part in self.prep.split(";"))
+        for part in others:
+            way, colon, words = part.partition(":")
+            if colon and way.strip() == method:
+                return words.strip()
+        return usual
 
     def fit(self, family: Family) -> int:
         """Weight 0 to 3 of this food in a flavour family; 0 means it does not belong there."""
@@ -153,8 +168,8 @@ class Fermentable(Row):
 
     food: FoodId
     component: Component
-    g_per_100g: Annotated[Decimal, Field(ge=0, le=100)]
-    high: Annotated[Annotated[Decimal, Field(ge=0, le=100)] | None, BeforeValidator(_cell_or_none)] = None
+    g_per_100g: PerHundred
+    high: Annotated[PerHundred | None, BeforeValidator(_cell_or_none)] = None
     basis: Basis
     source: Annotated[str, Field(min_length=1)]
     code: str
@@ -191,7 +206,7 @@ class MixtureRow(Row):
 
     food: FoodId
     part: FoodId
-    grams: Decimal
+    grams: Annotated[Decimal, Field(ge=-MOST_GRAMS, le=MOST_GRAMS), _Places]
     source: Annotated[str, Field(min_length=1)]
     note: str
 
@@ -214,14 +229,21 @@ class Name(Row):
     default: str = ""
 
 
+class Renamed(Row):
+    """An id that a food had in earlier tables, and the one it has now; what was kept under the old one is still it."""
+
+    was: FoodId
+    now: FoodId
+
+
 class Measure(Row):
     """Grams of a kitchen measure of a food; `food` is an id, `kind:<kind>` or `*` for all."""
 
     food: str
     measure: Annotated[str, Field(min_length=2)]
-    grams: Annotated[Decimal, Field(gt=0)]
-    low: Annotated[Decimal, Field(gt=0)]
-    high: Annotated[Decimal, Field(gt=0)]
+    grams: Grams
+    low: Grams
+    high: Grams
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
@@ -239,7 +261,7 @@ class Keeping(Row):
     food: str
     place: Literal["fridge", "freezer", "cupboard"]
     state: Literal["whole", "opened", "cooked"]
-    days: Annotated[int, Field(ge=0)]
+    days: Annotated[int, Field(ge=0, le=36_500)]
     kind: Literal["safety", "quality"]
     source: Annotated[str, Field(min_length=1)]
     note: str
@@ -252,7 +274,7 @@ class Conversion(Row):
 
     from_food: Annotated[FoodId, Field(alias="from")]
     to: FoodId
-    factor: Annotated[Decimal, Field(gt=0)]
+    factor: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
@@ -292,13 +314,13 @@ class Swap(Row):
 
     from_food: Annotated[FoodId, Field(alias="from")]
     to: FoodId
-    part_of: Annotated[Shown, Field(max_length=40)]
-    ratio: Annotated[Decimal, Field(gt=0, le=50)]
-    when: Annotated[Shown, Field(pattern=r"^(any|cooked|raw)(: \S.*)?$")]
-    keeps: Shown
-    loses: Shown
-    caution: Shown
-    source: Annotated[Shown, Field(min_length=1)]
+    part_of: Annotated[str, Field(max_length=40)]
+    ratio: Annotated[Decimal, Field(gt=0, le=50), _Places]
+    when: Annotated[str, Field(pattern=r"^(any|cooked|raw)(: \S.*)?$")]
+    keeps: str
+    loses: str
+    caution: str
+    source: Annotated[str, Field(min_length=1)]
 
     @model_validator(mode="after")
     def _says_what_it_does(self) -> "Swap":
@@ -322,8 +344,8 @@ class Cap(Row):
     group: Group
     sittings: Annotated[tuple[Sitting, ...], BeforeValidator(_cell_list)] = ()
     applies_to: Annotated[tuple[CutoffClass, ...], BeforeValidator(_cell_list)]
-    typical_g: Annotated[Decimal, Field(gt=0)]
-    at_most_g: Annotated[Annotated[Decimal, Field(gt=0)] | None, BeforeValidator(_cell_or_none)] = None
+    typical_g: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
+    at_most_g: Annotated[Annotated[Decimal, Field(gt=0, le=1_000)] | None, BeforeValidator(_cell_or_none)] = None
     source: Annotated[str, Field(min_length=1)]
 
     @classmethod
@@ -365,6 +387,29 @@ class Cap(Row):
     def holds_at(self, sitting: Sitting) -> bool:
         """Whether it is a limit of such a sitting."""
         return not self.sittings or sitting in self.sittings
+
+
+class Caution(Row):
+    """What to mind with a food: the sign by which it is cooked through, and a note that is shown with the dish.
+
+    `applies_to` is a food's id or `kind:<kind>`; `states` those it holds for, empty for all.
+    """
+
+    applies_to: Annotated[str, Field(min_length=3)]
+    states: Annotated[tuple[State, ...], BeforeValidator(_cell_list)]
+    until: str
+    caution: str
+    source: Annotated[str, Field(min_length=1)]
+
+    @model_validator(mode="after")
+    def _says_something(self) -> "Caution":
+        if not (self.until or self.caution):
+            raise ValueError("says neither until when to cook it nor what to mind")
+        return self
+
+    def holds(self, food: Food) -> bool:
+        """Whether it is about this food in its state."""
+        return self.applies_to in (food.id, f"kind:{food.kind}") and (not self.states or food.state in self.states)
 
 
 class Source(Row):

@@ -1,10 +1,10 @@
 """Figures of a mixture as the sum of what is in it."""
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from decimal import ROUND_UP, Decimal
 
-from calmlarder.tables.mixture import Mixture, MixturePart
+from calmlarder.tables.mixture import Mixture, MixturePart, depths, parts_by_food, weight
 from calmlarder.tables.rows import WATER, Fermentable, MixtureRow
 from calmlarder.tables.vocabulary import COMPONENTS, Basis, Component
 
@@ -63,10 +63,9 @@ class Sums:
     """
 
     def __init__(self, mixtures: Iterable[MixtureRow], told: Mapping[str, Figures]) -> None:
-        parts_of: dict[str, list[tuple[str, Decimal]]] = {}
-        for line in mixtures:
-            parts_of.setdefault(line.food, []).append((line.part, line.grams))
-        self._parts_of = {food: parts for food, parts in parts_of.items() if _weight(parts) > 0}
+        whole = {food: parts for food, parts in parts_by_food(mixtures).items() if weight(parts) > 0}
+        self._parts_of = {food: whole[food] for food in depths(whole)}
+        self._place = {food: place for place, food in enumerate(self._parts_of)}  # behind all that is in it
         self._told = told
         self._figures: dict[str, Figures] = {}
 
@@ -75,37 +74,50 @@ class Sums:
         if food not in self._parts_of:
             return self._told.get(food, {})
         if food not in self._figures:
-            own = self._told.get(food, {})
-            self._figures[food] = own  # while its parts are looked at: a mixture that holds itself ends here
-            parts = [(self.figures_of(part), grams) for part, grams in self._parts_of[food] if part != WATER]
-            sums = summed(food, parts, _weight(self._parts_of[food]), SUM_SOURCE, _NOTE)
-            self._figures[food] = {**sums, **own}
+            for mixture in sorted(self._within(food, self._figures), key=self._place.__getitem__):
+                self._figures[mixture] = {**self._sum(mixture), **self._told.get(mixture, {})}
         return self._figures[food]
 
     def composite_of(self, food: str) -> Mixture | None:
         """The single foods in a mixture that is nothing but a known sum, in millionths, else None."""
         if not self._only_summed(food) or len(self.figures_of(food)) < len(COMPONENTS):
             return None
-        whole: dict[str, Decimal] = {}
-        self._pour(food, Decimal(1), whole)
         parts = tuple(
             MixturePart(food=part, grams=milligrams, most_hundredths=milligrams * 100)
-            for part, milligrams in ((part, math.ceil(share * _MILLION)) for part, share in whole.items())
+            for part, milligrams in ((part, math.ceil(share * _MILLION)) for part, share in self._poured(food).items())
         )
         return Mixture(shares=1, share_grams=_MILLION, parts=parts)
+
+    def _sum(self, food: str) -> Figures:
+        parts = [(self._known(part), grams) for part, grams in self._parts_of[food] if part != WATER]
+        return summed(food, parts, weight(self._parts_of[food]), SUM_SOURCE, _NOTE)
+
+    def _known(self, part: str) -> Figures:
+        return self._figures[part] if part in self._parts_of else self._told.get(part, {})
+
+    def _within(self, food: str, known: Container[str] = ()) -> set[str]:
+        """A mixture and those in it, but for known ones."""
+        found: set[str] = set()
+        ahead = [food]
+        while ahead:
+            one = ahead.pop()
+            if one in self._parts_of and one not in found and one not in known:
+                found.add(one)
+                ahead += [part for part, _ in self._parts_of[one]]
+        return found
 
     def _only_summed(self, food: str) -> bool:
         return food in self._parts_of and food not in self._told
 
-    def _pour(self, food: str, share: Decimal, whole: dict[str, Decimal]) -> None:
-        if not self._only_summed(food):
-            whole[food] = whole.get(food, Decimal(0)) + share
-            return
-        total = _weight(self._parts_of[food])
-        for part, grams in self._parts_of[food]:
-            if part != WATER:
-                self._pour(part, share * grams / total, whole)
-
-
-def _weight(parts: Sequence[tuple[str, Decimal]]) -> Decimal:
-    return sum((grams for _, grams in parts), Decimal(0))
+    def _poured(self, food: str) -> dict[str, Decimal]:
+        """The share that each single food has in a mixture."""
+        shares = {food: Decimal(1)}
+        for mixture in sorted(self._within(food), key=self._place.__getitem__, reverse=True):
+            if mixture not in shares or not self._only_summed(mixture):
+                continue  # its whole share is known by now, so that each mixture is taken apart once
+            share = shares.pop(mixture)
+            total = weight(self._parts_of[mixture])
+            for part, grams in self._parts_of[mixture]:
+                if part != WATER:
+                    shares[part] = shares.get(part, Decimal(0)) + share * grams / total
+        return shares

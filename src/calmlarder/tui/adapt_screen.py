@@ -58,9 +58,9 @@ class AdaptScreen(Screen[None]):
     @on(Input.Submitted, "#file")
     def read_file(self, event: Input.Submitted) -> None:
         """Put the file's text into the place for it."""
+        from calmlarder.clean import clean
         from calmlarder.cookbook.bounds import MOST_SIGNS
         from calmlarder.larder.files import read_text
-        from calmlarder.matching.clean import clean
 
         try:
             text = read_text(str(Path(event.value).expanduser()), MOST_SIGNS, "give the recipe alone")

@@ -98,8 +98,9 @@ class CookScreen(Screen[bool]):
         self._began = monotonic()
         self._show_timeline()
 
-    def _used(self) -> list[tuple[str, str, int]]:
-        return [(use.line, use.food, self._weighed.get(use.food, use.grams)) for use in self._dinner.uses]
+    def _used(self) -> dict[str, int]:
+        """Grams by lot id."""
+        return {use.lot: self._weighed.get(use.lot, use.grams) for use in self._dinner.uses}
 
     def action_step(self, by: int) -> None:
         """On or back."""
@@ -140,9 +141,10 @@ class CookScreen(Screen[bool]):
 
         from calmlarder.tui.scale import Scale
 
-        self.app.push_screen(
-            Scale([(use.food, use.name, self._weighed.get(use.food, use.grams)) for use in things]), said
-        )
+        foods = [use.food for use in things]
+        names = [use.name if foods.count(use.food) == 1 else f"{use.name} ({use.line})" for use in things]
+        shown = [self._weighed.get(use.lot, use.grams) for use in things]
+        self.app.push_screen(Scale(list(zip((use.lot for use in things), names, shown, strict=True))), said)
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps

@@ -11,12 +11,11 @@ from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
 from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.intake.eaten import ME, Eaten
-from calmlarder.intake.portion import nearest_cap
 from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import EVENING, offsets_at, this_minute
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
+from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
@@ -29,7 +28,6 @@ from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
-from calmlarder.tui.lots_table import short_group
 
 if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
@@ -91,22 +89,16 @@ class Kitchen:
 
     def freeze(self, one: KeptLot, grams: float | None = None) -> str | None:
         """A lot or grams of it put into the freezer, or out of it; why not, where it must stay as it is."""
-        if one.lot.place == "freezer":
-            move(self.store, one, lambda lot: thawed(lot, self.today), "thaw", self.tables, grams)
-            return None
-        why = why_not_frozen(one.lot)
+        out = one.lot.place == "freezer"
+        why = why_not_thawed(one.lot) if out else why_not_frozen(one.lot)
         if why is None:
-            move(self.store, one, lambda lot: frozen(lot, self.today), "freeze", self.tables, grams)
+            turned, words = (thawed, "thaw") if out else (frozen, "freeze")
+            move(self.store, one, lambda lot: turned(lot, self.today), words, self.tables, grams)
         return why
 
     def profile(self) -> Profile:
         """The caps that hold."""
         return profile_named(self.settled().profile, self.tables)
-
-    def portion_adds(self, food: str) -> str:
-        """What one portion adds to the group it comes nearest to the cap of, g."""
-        load = nearest_cap(self.tables.food_by_id[food], self.profile(), self.tables)
-        return f"{load.grams:.2f} {short_group(load.cap.group)}" if load else ""
 
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""
@@ -135,12 +127,14 @@ class Kitchen:
         """What was eaten in the hours that still count."""
         return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
-    def cooked(
-        self, title: str, uses: list[tuple[str, str, int]], entry: Eaten | None, boxed: Lot | None, share: float
-    ) -> None:
+    def cooked(self, title: str, uses: dict[str, int], entry: Eaten | None, boxed: Lot | None, share: float) -> None:
         """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
         lots = self.lots()
         cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
+
+    def remove(self, one: KeptLot) -> None:
+        """A lot that was typed by mistake: nothing was eaten or thrown."""
+        self.store.change_lots({one.id: None}, f"remove {one.lot.line}, typed by mistake")
 
     def entry_of(self, lot: Lot) -> Eaten:
         """What somebody says they ate, as an entry of my log."""

@@ -13,11 +13,11 @@ from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, log_line
-from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.many_lines import taken
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.page import Page
 from calmlarder.tui.told import told
+from calmlarder.tui.widgets.item_list import ItemList
 
 _MOST_ASKED = 9
 FILTER = "/"
@@ -128,7 +128,14 @@ class LarderEntry(LarderKeys):
     def action_to_table(self) -> None:
         """Go to the list."""
         if self._shown:
-            self.query_one(LotsTable).focus()
+            self.query_one(ItemList).focus()
+
+    @on(ItemList.Typed)
+    def typed_in_list(self, event: ItemList.Typed) -> None:
+        """A letter typed while the list is walked begins a line, or goes on with it."""
+        line = self.query_one(Input)
+        line.focus()
+        line.insert_text_at_cursor(event.character)
 
     def action_to_line(self) -> None:
         """Back to the line, which is emptied; what was typed can be brought back."""

@@ -6,9 +6,9 @@ from calmlarder.store.larder import KeptLot
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.lots_table import LotsTable
-from calmlarder.tui.meaning import row_of
+from calmlarder.tui.larder_groups import groups_of
 from calmlarder.tui.told import told
+from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
 
 # What these keys do is done with a lot: while there is none they are not offered.
-_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why", "part"})
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why", "part", "mistake"})
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
@@ -39,23 +39,29 @@ class LarderKeys(TurnsWithDay[None]):
 
     def refill(self) -> None:
         """Show what is there now."""
-        table = self.query_one(LotsTable)
+        items = self.query_one(ItemList)
         kept = self._kitchen.lots()
         self._is_kept = bool(kept)
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
-        table.fill([row_of(one, self._kitchen) for one in self._shown])
+        items.fill(groups_of(self._shown, self._kitchen))
         self.query_one("#empty").display = not kept
-        table.display = bool(kept)
+        items.display = bool(kept)
         self.refresh_bindings()
 
     def _chosen(self) -> KeptLot | None:
-        row = self.query_one(LotsTable).cursor_row
-        return self._shown[row] if self._shown and 0 <= row < len(self._shown) else None
+        chosen = self.query_one(ItemList).chosen
+        return next((one for one in self._shown if str(one.id) == chosen), None)
 
     def _choose(self, lot_id: int) -> None:
-        ids = [shown.id for shown in self._shown]
-        if lot_id in ids:
-            self.query_one(LotsTable).move_cursor(row=ids.index(lot_id))
+        self.query_one(ItemList).choose(str(lot_id))
+
+    def action_mistake(self) -> None:
+        """The chosen lot was never there: it goes without a trace in log or waste."""
+        one = self._chosen()
+        if one is not None:
+            self._kitchen.remove(one)
+            self.notify(f"removed: {one.lot.line} (Ctrl+Z brings it back)", markup=False)
+            self.refill()
 
     def action_used(self) -> None:
         """The chosen lot is used up."""

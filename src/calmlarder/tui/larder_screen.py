@@ -14,8 +14,8 @@ from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import log_line
-from calmlarder.tui.lots_table import LotsTable
 from calmlarder.tui.meaning import meaning
+from calmlarder.tui.widgets.item_list import ItemList
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
@@ -33,11 +33,12 @@ class LarderScreen(LarderEntry):
     # In the order in which they matter: what does not fit below the screen is in the help and the list of all keys.
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
-        Binding("p,ctrl+n", "app.plan", "Plan", key_display="^n"),
+        Binding("ctrl+n", "app.plan", "Plan"),
         Binding("f5", "used", "Used"),
         Binding("f6", "thrown", "Thrown"),
         Binding("f7", "freeze", "Frozen"),
-        Binding("f10,a", "part", "Part"),
+        Binding("f10", "part", "Part"),
+        Binding("delete", "mistake", "My mistake", key_display="del"),
         Binding("f8", "demo", "Demo larder"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("f4", "edit", "Edit"),
@@ -46,8 +47,8 @@ class LarderScreen(LarderEntry):
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
-        Binding("s,ctrl+s", "swap", "What can stand in for it", show=False),
-        Binding("w,ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
+        Binding("ctrl+s", "swap", "What can stand in for it", show=False),
+        Binding("ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
         Binding("f9", "figures", "Where its figures come from", show=False),
         Binding("ctrl+t", "begin('ate ')", "Log what was eaten", show=False),
         Binding("ctrl+g", "begin('feel ')", "Log how the gut feels", show=False),
@@ -64,7 +65,7 @@ class LarderScreen(LarderEntry):
         yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
-        yield LotsTable()
+        yield ItemList()
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -101,11 +102,6 @@ class LarderScreen(LarderEntry):
     def on_screen_resume(self) -> None:
         """Something may have been cooked meanwhile."""
         super().on_screen_resume()
-        self.refill()
-
-    @on(LotsTable.Refitted)
-    def refitted(self) -> None:
-        """The screen has another size."""
         self.refill()
 
     @on(Input.Changed, "#line")

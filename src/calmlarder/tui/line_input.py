@@ -21,3 +21,10 @@ class LineInput(Input):
             event.prevent_default()
             event.stop()
             self.post_message(self.Pasted(lines))
+
+    def action_delete_right(self) -> None:
+        """In an empty line the key is for the list."""
+        if self.value:
+            super().action_delete_right()
+        else:
+            self.call_next(self.screen.run_action, "mistake")

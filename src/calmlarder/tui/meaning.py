@@ -1,8 +1,7 @@
-"""A line of the larder in words: as it is typed, and as it stands in the list."""
+"""A line of the larder in words, as it is typed."""
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
-from calmlarder.store.larder import KeptLot
 from calmlarder.tui.kitchen import Kitchen
 
 
@@ -28,22 +27,3 @@ def _lot_meaning(lot: Lot, kitchen: Kitchen) -> str:
     )
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"
-
-
-def row_of(one: KeptLot, kitchen: Kitchen) -> dict[str, str]:
-    """A lot of the list, by name of column."""
-    lot = one.lot
-    left = "" if lot.days_left is None else str(lot.days_left)
-    # What is to be done stands first: the end is cut where the screen is narrow.
-    notes = ["bin it" if lot.to_bin else "", f"of {lot.owner}" if lot.owner else ""]
-    notes += ["past its day"] if lot.days_left is not None and lot.days_left < 0 else []
-    notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
-    notes += [lot.condition or ""]
-    return {
-        "days": left,
-        "food": kitchen.name_of(lot.food),
-        "grams": f"{lot.grams:g}",
-        "place": lot.place,
-        "adds, g": kitchen.portion_adds(lot.food),
-        "notes": ", ".join(filter(None, notes)),
-    }

@@ -12,7 +12,7 @@ from calmlarder.tui.over import Over
 
 
 class Scale(Over[dict[str, int]]):
-    """Gives grams by food id, or None."""
+    """Gives grams by lot id, or None; `things` are lot ids, what to call each, and the grams that were meant."""
 
     def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:
         super().__init__()
@@ -23,9 +23,9 @@ class Scale(Over[dict[str, int]]):
         with VerticalScroll(id="choice") as fields:
             fields.can_focus = False  # the first number is typed at once
             yield Label("What did the scale show? Enter takes it.")
-            for food, name, grams in self._things:
+            for lot, name, grams in self._things:
                 yield Label(f"{name}, g", markup=False)
-                yield Input(str(grams), type="integer", id=f"of-{food}")
+                yield Input(str(grams), type="integer", id=_field(lot))
             yield Button("Take it", compact=True)
         yield KeysLine()
 
@@ -33,5 +33,9 @@ class Scale(Over[dict[str, int]]):
     @on(Button.Pressed)
     def take(self) -> None:
         """Give the numbers."""
-        shown = {food: self.query_one(f"#of-{food}", Input).value for food, _, _ in self._things}
-        self.dismiss({food: int(value) for food, value in shown.items() if value.isdigit() and int(value) > 0})
+        shown = {lot: self.query_one(f"#{_field(lot)}", Input).value for lot, _, _ in self._things}
+        self.dismiss({lot: int(value) for lot, value in shown.items() if value.isdigit() and int(value) > 0})
+
+
+def _field(lot: str) -> str:
+    return f"of-{lot.replace('.', '-')}"

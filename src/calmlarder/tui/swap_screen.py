@@ -15,6 +15,7 @@ from textual.widgets import Header, OptionList, Static
 
 from calmlarder.larder.usable import why_unfit
 from calmlarder.patterns.load import shipped_patterns
+from calmlarder.render.swapped import without_faulty
 from calmlarder.swaps.dish import dish_of
 from calmlarder.swaps.model import MOST_GRAMS, Answer, Asked, told_grams
 from calmlarder.swaps.rank import substitutes
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
 
 _NARROWEST = 40
+_AT_FAULT = "calmlarder is at fault: a substitute did not pass its own check and is not shown"
 
 
 class Swapped(NamedTuple):
@@ -37,17 +39,21 @@ class Swapped(NamedTuple):
 
 
 class SwapAsked(NamedTuple):
-    """The answer to show. In a dinner a choice is taken; else it is only read."""
+    """The answer to show, and what was wrong with the rest. In a dinner a choice is taken; else it is only read."""
 
     answer: Answer
     tables: Tables
     in_dinner: bool
+    faults: tuple[str, ...] = ()
 
 
 def swap_asked(
     kitchen: Kitchen, food_id: str, wanted: "DinnerRequest | None" = None, dinner: "Dinner | None" = None
 ) -> SwapAsked:
-    """What can stand in for a food of the larder, or for what a dinner takes of it in the place it has there."""
+    """What can stand in for a food of the larder, or for what a dinner takes of it in the place it has there.
+
+    What fails the check of its own is left out, as by the command.
+    """
     food = kitchen.tables.food_by_id[food_id]
     grams, dish = food.portion_g, None
     if dinner is not None:
@@ -64,7 +70,8 @@ def swap_asked(
         sure=wanted.tolerance if wanted else kitchen.settled().tolerance,
         at_home=_at_home(kitchen),
     )
-    return SwapAsked(substitutes(asked, kitchen.tables, dish), kitchen.tables, dinner is not None)
+    answer, faults = without_faulty(substitutes(asked, kitchen.tables, dish), kitchen.folders)
+    return SwapAsked(answer, kitchen.tables, dinner is not None, faults)
 
 
 def _at_home(kitchen: Kitchen) -> dict[str, float]:
@@ -103,7 +110,8 @@ class SwapScreen(Screen[Swapped | None]):
         if self._asked.in_dinner and answer.substitutes:
             at_home = any(one.in_larder for one in answer.substitutes)
             hint = "\nEnter puts it into the dinner." if at_home else "\nNone of these is in the larder."
-        self.query_one("#title", Static).update(f"{answer.why}.{hint}")
+        fault = f"\n{_AT_FAULT}: {'; '.join(self._asked.faults)}." if self._asked.faults else ""
+        self.query_one("#title", Static).update(f"{answer.why}.{fault}{hint}")
         self.query_one(OptionList).focus()
 
     def _names(self) -> Sequence[str]:

@@ -3,6 +3,7 @@
 import argparse
 from typing import NoReturn, TypeAlias
 
+from calmlarder.clean import clean_line
 from calmlarder.tables.vocabulary import DIETS
 
 
@@ -10,7 +11,7 @@ class Parser(argparse.ArgumentParser):
     """Errors of use in one line, with exit status 2."""
 
     def error(self, message: str) -> NoReturn:
-        self.exit(2, f"{self.prog}: {message}. Try `{self.prog} --help`.\n")
+        self.exit(2, f"{self.prog}: {clean_line(message)}. Try `{self.prog} --help`.\n")
 
 
 Commands: TypeAlias = "argparse._SubParsersAction[Parser]"

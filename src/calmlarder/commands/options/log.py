@@ -9,7 +9,11 @@ def add(commands: common.Commands) -> None:
     cooked.add_argument("number", nargs="?", type=int, default=1, metavar="K", help="which of them (default 1)")
     cooked.add_argument("--boxes", type=int, default=0, metavar="N", help="portions that go into boxes (default 0)")
     cooked.add_argument(
-        "--weighed", action="append", default=[], metavar="FOOD=G", help="what the scale showed; may be repeated"
+        "--weighed",
+        action="append",
+        default=[],
+        metavar="LOT=G",
+        help="what the scale showed, of a lot by its number, or of a food by its name; may be repeated",
     )
     cooked.add_argument("--when", metavar="TIME", help="HH:MM or 2026-03-12T18:30 (default: now; with --today 18:00)")
     ate = common.command(commands, "ate", "ate:ate", "log what you ate; it counts for the next hours")
@@ -21,5 +25,6 @@ def add(commands: common.Commands) -> None:
     for parser in (cooked, ate, eaten):
         common.home(parser)
         common.today(parser)
-        common.tables(parser)
+        if parser is not eaten:  # it shows what was written down when it was eaten
+            common.tables(parser)
         common.json(parser)

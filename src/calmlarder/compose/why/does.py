@@ -29,13 +29,14 @@ def _does(use: PlateUse, dinner: Dinner, wanted: DinnerRequest, pattern: Pattern
             shares[cap.key] = round(loads[cap.key] / float(cap.typical_g), 4)
     urgent = use.days_left is not None and use.days_left <= URGENT_DAYS
     return Does(
+        lot=use.lot,
         line=use.line,
         slot=use.slot,
         role=pattern.slots[use.slot].role,
         grams=use.grams,
         days_left=use.days_left,
         rescued_portions=round(use.grams / float(food.portion_g), 2) if urgent else 0.0,
-        finished=use.line in dinner.rescued.lots_finished,
+        finished=use.lot in dinner.rescued.finished_ids,
         protein_g=round(float(food.protein_g or 0) * use.grams / 100 / dinner.people, 1),
         loads_g=loads,
         cap_share=shares,

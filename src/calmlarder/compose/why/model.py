@@ -40,6 +40,7 @@ class Instead(_Told):
 class Does(_Told):
     """What one lot does in the dish. `grams` is of the whole dish; loads and `share` of each sitting cap by its key."""
 
+    lot: str
     line: str
     slot: str
     role: str

@@ -1,8 +1,10 @@
-"""Food that is at home in the dish's flavour family."""
+"""What makes a dish taste, and food that is at home in its flavour family."""
+
+from collections.abc import Sequence
 
 from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import FIT, POINT
+from calmlarder.compose.weights import FIT, FLAVOUR_MISSING, POINT
 from calmlarder.tables.vocabulary import Family
 
 
@@ -36,6 +38,33 @@ class AtHome:
                 total += sum(points[: slot.items[1]])
             best = max(best, total)
         return best
+
+
+class Tastes:
+    """Each group of what makes the dish taste (sauce, acid, aromatics, infused oil) that has nothing in it costs."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a group that is left out."""
+        terms: list[Term] = []
+        for names in draft.problem.pattern.flavour:
+            missing = draft.model.new_bool_var("")
+            there = sum(draft.used[number] for number in tasting(draft.problem, names))
+            draft.model.add(missing + there >= draft.active)
+            terms.append((-FLAVOUR_MISSING * POINT, missing))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """What the larder has nothing for is missing for certain."""
+        return -FLAVOUR_MISSING * POINT * sum(not tasting(problem, names) for names in problem.pattern.flavour)
+
+
+def tasting(problem: PatternProblem, names: Sequence[str]) -> list[int]:
+    """Numbers of the options in one of these slots, or of one of these foods."""
+    return [
+        number
+        for number, option in enumerate(problem.options)
+        if option.slot in names or option.offered.food.id in names
+    ]
 
 
 def _points(option: Option, family: Family) -> int:

@@ -1,0 +1,107 @@
+"""What a dinner takes of the larder: lots by their id, no more than is there, nothing unsafe, nothing of others.
+
+The days of a lot are read from its dates and from keeping.csv: what the larder says about them is not trusted.
+Nothing of calmlarder is imported here on purpose.
+"""
+
+from collections.abc import Mapping, Sequence
+from datetime import date, timedelta
+from decimal import Decimal
+from typing import Any
+
+from calmlarder.checks.tables import Row
+
+Lot = Mapping[str, Any]
+COOKED = {"cooked", "boiled", "roasted"}
+_SINCE_YESTERDAY = 1  # a pack that is open since nobody knows when
+_STATE = {"opened": "opened", "made": "cooked", "bought": "whole"}
+
+
+def amount_faults(dinner: Mapping[str, Any], lots: Sequence[Lot]) -> list[str]:
+    """Grams that are not there, lots that are none, a lot called by another name."""
+    there = {lot["id"]: lot for lot in lots}
+    faults = [f"{len(lots) - len(there)} lots share an id"] if len(there) != len(lots) else []
+    used: dict[str, Decimal] = {}
+    for use in dinner["uses"]:
+        lot = there.get(use["lot"])
+        if lot is None:
+            faults.append(f"lot {use['lot']} (`{use['line']}`) is not in the larder")
+            continue
+        if (use["line"], use["food"]) != (lot["line"], lot["food"]):
+            faults.append(f"lot {use['lot']} is `{lot['line']}`, {lot['food']}, not `{use['line']}`, {use['food']}")
+        used[use["lot"]] = used.get(use["lot"], Decimal(0)) + Decimal(use["grams"])
+        if Decimal(use["grams"]) <= 0:
+            faults.append(f"{use['grams']} g of `{use['line']}`")
+    return faults + [
+        f"{grams} g of `{there[lot]['line']}` where there are {there[lot]['grams']} g"
+        for lot, grams in used.items()
+        if grams > Decimal(str(there[lot]["grams"]))
+    ]
+
+
+def lot_faults(
+    dinner: Mapping[str, Any],
+    lots: Sequence[Lot],
+    request: Mapping[str, Any],
+    foods: Mapping[str, Row],
+    keeping: Mapping[tuple[str, ...], Row],
+) -> list[str]:
+    """What may not be eaten on the day of the request: past a day of safety, for the bin, or somebody else's."""
+    faults = []
+    by_id = {lot["id"]: lot for lot in lots}
+    day = date.fromisoformat(str(request["today"]))
+    for use in dinner["uses"]:
+        lot = by_id.get(use["lot"])
+        if lot is None:
+            continue
+        last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
+        if lot["to_bin"] or (last is not None and last < day):
+            faults.append(f"`{use['line']}` is not safe to eat")
+        if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
+            faults.append(f"`{use['line']}` is somebody else's")
+    return faults
+
+
+def last_safe_day(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], today: date) -> date | None:
+    """The earliest of all days of a lot after which it must not be eaten; None where none is about safety.
+
+    `food` is its row, None for a boxed dish. In the freezer only what had run out before it was frozen counts.
+    """
+    dates = [(one["kind"], None if one["on"] is None else date.fromisoformat(str(one["on"]))) for one in lot["dates"]]
+    frozen = min((on for kind, on in dates if kind == "frozen" and on is not None), default=None)
+    stands_still = lot["place"] == "freezer" and frozen is not None
+    found = []
+    for kind, on in dates:
+        last = _last_day(kind, on, "fridge" if stands_still else lot["place"], lot, food, keeping, today)
+        if last is not None and not (stands_still and frozen is not None and last >= frozen):
+            found.append(last)
+    return min(found, default=None)
+
+
+def _last_day(
+    kind: str,
+    on: date | None,
+    place: str,
+    lot: Lot,
+    food: Row | None,
+    keeping: Mapping[tuple[str, ...], Row],
+    today: date,
+) -> date | None:
+    """By one of its dates, where that is about safety."""
+    if kind == "use-by":
+        return on
+    if kind not in _STATE:
+        return None
+    since = on or today - timedelta(days=_SINCE_YESTERDAY)
+    if food is None:
+        return since + timedelta(days=lot["box"]["keeps_days"]) if kind == "made" and place != "freezer" else None
+    state = _STATE[kind] if kind != "made" or food["state"] in COOKED else "opened"
+    row = keeping_row(food, place, state, keeping)
+    if row is None and place == "cupboard":  # out of the fridge it keeps no longer than in it
+        row = keeping_row(food, "fridge", state, keeping)
+    return since + timedelta(days=int(row["days"])) if row is not None and row["kind"] == "safety" else None
+
+
+def keeping_row(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> Row | None:
+    """How long a food keeps: its own row, else that of its kind."""
+    return keeping.get((food["id"], place, state)) or keeping.get((f"kind:{food['kind']}", place, state))

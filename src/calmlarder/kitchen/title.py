@@ -1,0 +1,42 @@
+"""What a menu would call a dinner."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling, listed, one_of_each, short_name
+from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
+
+_NAMES = 2  # of one slot
+_NAMES_IN_ALL = 3
+_CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot: less is not named. Ours
+_QUALIFIERS = re.compile(r" without .*$| with garlic.*$| \(.*\)$| in tomato sauce$| in juice$| in syrup$| flour$")
+_FIRST_WORDS = re.compile(r"^(?:young|white wheat|plain soya|unhulled|button) ")
+
+
+def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> str:
+    """The dish with the names of its main things: at most two names a slot, the largest first, and no crumbs."""
+    things = one_of_each(fillings)
+
+    def names(found: re.Match[str]) -> str:
+        chosen: list[str] = []
+        for name in slot_names(found):
+            inside = sorted((one for one in things if one.slot == name), key=lambda one: -_portions(one))
+            chosen += [
+                _menu_name(one) for one in inside[:_NAMES] if one is inside[0] or not _crumb(one, inside[0], people)
+            ]
+        return listed(list(dict.fromkeys(chosen))[:_NAMES_IN_ALL])
+
+    title = REFERENCE.sub(names, pattern.title).strip()
+    return title[:1].upper() + title[1:]
+
+
+def _portions(filling: Filling) -> float:
+    return filling.grams / float(filling.food.portion_g)
+
+
+def _crumb(filling: Filling, largest: Filling, people: int) -> bool:
+    return _portions(filling) < _CRUMB * max(people, _portions(largest))
+
+
+def _menu_name(filling: Filling) -> str:
+    return _FIRST_WORDS.sub("", _QUALIFIERS.sub("", short_name(filling.food.name)))

@@ -1,0 +1,100 @@
+"""The words of a step: a pattern's sentences, and each food's own where it is cooked by itself."""
+
+import re
+from collections.abc import Callable, Sequence
+
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
+from calmlarder.patterns.pattern import Pattern, Step, slot_names
+from calmlarder.tables.vocabulary import Method
+
+OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
+OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
+_SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
+
+Mention = Callable[[Filling], str]
+
+
+def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
+    """Slots of fat that a step wants and nothing fills: oil is taken for granted there."""
+    filled = {filling.slot for filling in fillings}
+    wanted = [
+        name
+        for step in pattern.steps
+        if step.happens(filled)
+        for found in step.references
+        if found[3] is None and not filled.intersection(slot_names(found))
+        for name in slot_names(found)[:1]
+        if all(pattern.slots[name].role == "fat" for name in slot_names(found))
+    ]
+    return tuple(dict.fromkeys(wanted))
+
+
+def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention: Mention, oil: str) -> str | None:
+    """The words with every brace filled from `there`, or None where one stays empty without other words for it."""
+    parts: list[str] = []
+    end = 0
+    for found in step.references:
+        parts.append(step.words[end : found.start()])
+        end = found.end()
+        if found[1]:
+            continue
+        names = slot_names(found)
+        things = [one for name in names for one in there if one.slot == name]
+        if things:
+            parts.append(listed([mention(one) for one in things]))
+        elif found[3] is not None:
+            parts.append(found[3])
+        elif set(names) & set(granted):
+            parts.append(oil)
+        else:
+            return None
+    return sentence("".join(parts) + step.words[end:])
+
+
+def sentence(text: str) -> str:
+    """Begins with a capital."""
+    return text[:1].upper() + text[1:]
+
+
+def own_words(filling: Filling, method: Method, thing: str) -> str:
+    """How a food is cooked by itself, with its minutes, without a full stop."""
+    minutes = f"{filling.minutes} minutes"
+    if filling.food.state in ALREADY_COOKED:
+        place = "in the microwave" if method == "microwave" else "with a splash of water"
+        return f"warm {thing} {place} until steaming hot"
+    if not filling.minutes:
+        return f"set out {thing}"
+    kind = filling.food.kind
+    if method == "stir-fry":
+        return f"toast {thing}" if kind == "bread" else f"warm {thing} in a dry pan"
+    if method == "microwave":
+        return f"microwave {thing} for about {minutes}, turning once, until a knife slides in"
+    if method == "roast":
+        return f"roast {thing} for about {minutes}"
+    if kind == "egg":
+        return f"boil {thing} for {minutes}, cool under the tap and peel"
+    if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
+        return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
+    if kind == "potato":
+        return f"boil {thing} for about {minutes}, until a knife slides in, and drain"
+    return f"boil {thing} for about {minutes}, and drain"
+
+
+def wants_water(filling: Filling, method: Method) -> bool:
+    """Whether a pot of water must boil first."""
+    return method in {"boil", "steam"} and filling.food.state not in ALREADY_COOKED and filling.minutes > 0
+
+
+def egg_words(place: str, thing: str) -> str:
+    """An egg among other proteins goes in by itself."""
+    if place == "pot":
+        return f"crack in {thing} one by one, and leave them until white and yolk are set"
+    return f"crack in {thing}, and stir until white and yolk are set"
+
+
+def egg_instead(said: str) -> str:
+    """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
+    said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
+    said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
+    said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
+    return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))

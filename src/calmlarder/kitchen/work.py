@@ -1,0 +1,276 @@
+"""What one cook has to do for a dinner, piece by piece: weigh, chop, put on, add, serve.
+
+A piece of work is told twice, as a sentence with its amounts and as a line of the timeline, and both come from here:
+steps and timeline cannot differ. Minutes are common practice, no source.
+"""
+
+import math
+import re
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from calmlarder.kitchen.filling import Filling, listed, one_of_each
+from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.wording import (
+    OIL_TEASPOONS,
+    Mention,
+    egg_instead,
+    egg_words,
+    filled,
+    granted_fats,
+    own_words,
+    sentence,
+    wants_water,
+)
+from calmlarder.patterns.pattern import HEATED, JOINED, TIMED_ROLES, Pattern, Place, Step
+from calmlarder.tables.vocabulary import Method
+
+COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
+_WEIGHING = 1
+_BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
+_BOILING_WATER = 5
+_HEATING_OVEN = 12
+_PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
+                   ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
+_LONGEST_PREP = 8
+_LONGEST_WATCH = 4  # what fries longer is stirred now and then
+_TOGETHER = 1  # things whose minutes differ by no more go in together
+_SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
+_HOLDS: dict[Place, dict[str, int]] = {
+    "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
+    "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
+}  # fmt: skip
+_ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
+
+
+class Work(NamedTuple):
+    """A piece of work: its task, the stage of the dish it belongs to, how it is told, and what comes in with it."""
+
+    task: Task
+    stage: str
+    said: str
+    line: str
+    adds: tuple[str, ...] = ()  # ids of foods
+
+
+class _Kitchen:
+    """Writes the work of one dinner in the order of its pattern."""
+
+    def __init__(self, pattern: Pattern, fillings: Sequence[Filling], people: int) -> None:
+        self.pattern = pattern
+        self.fillings = one_of_each(fillings)
+        self.granted = granted_fats(pattern, self.fillings)
+        self.oil = f"{OIL_TEASPOONS * people} tsp oil"
+        self.done: list[Work] = []
+        self.came_in: dict[str, list[str]] = {}  # the tasks after which a food is where the next step wants it
+        self.heated: set[str] = set()
+        self.last_at: dict[str, str] = {}
+
+    def work(self) -> list[Work]:
+        """All of it."""
+        weighed = [f"{one.grams} g {one.food.name}" for one in self.fillings if one.weighed]
+        if weighed:
+            said = f"weigh {listed(weighed)}"
+            self.done.append(Work(Task("weigh", _WEIGHING, {COOK: 1}, early=True), "weigh", sentence(said), said))
+        for one in sorted(self.fillings, key=self._comes_in):
+            minutes = prep_minutes(one)
+            if minutes:
+                after = ("weigh",) if weighed else ()
+                task = Task(_prep(one), minutes, {COOK: 1}, after=after, early=True)
+                said = f"{one.food.name} {one.prep}"
+                self.done.append(Work(task, "ready", said, f"{one.food.name}: {one.prep}"))
+        if any(step.place in {"oven", "dish"} for step in self.pattern.steps):
+            said = f"heat the oven to {self.pattern.oven_c} °C"
+            self.done.append(Work(Task("heat oven", _HEATING_OVEN, {OVEN: 1}), "heat oven", sentence(said), said))
+            self.last_at["oven"] = "heat oven"
+        slots = {one.slot for one in self.fillings}
+        for number, step in enumerate(self.pattern.steps):
+            if not step.happens(slots):
+                continue
+            self.done += self._apart(step, number) if step.place == "apart" else self._stage(step, f"step {number}")
+        self.done += self._left_over()
+        self.done += self._taste()
+        return self.done
+
+    def _comes_in(self, one: Filling) -> int:
+        return next(number for number, step in enumerate(self.pattern.steps) if one.slot in step.slots)
+
+    def _new(self, step: Step) -> list[Filling]:
+        """What comes in with a step, the slowest first within a slot."""
+        new = [one for one in self.fillings if one.slot in step.slots and one.key not in self.came_in]
+        return sorted(new, key=lambda one: (step.slots.index(one.slot), -one.minutes))
+
+    def _cooked_here(self, step: Step) -> list[Filling]:
+        """What is put on the heat for the first time at a step."""
+        if step.place not in HEATED:
+            return []
+        here = [one for one in self.fillings if one.slot in step.slots and one.key not in self.heated]
+        return [one for one in here if self.pattern.slots[one.slot].method != "raw"]
+
+    def _mention(self, new: Sequence[Filling]) -> Mention:
+        def tell(one: Filling) -> str:
+            if one in new and not one.weighed:
+                return f"all {one.grams} g {one.food.name}" if one.whole else f"{one.grams} g {one.food.name}"
+            return f"the {one.short}"
+
+        return tell
+
+    def _waits(self, step: Step, things: Sequence[Filling]) -> tuple[str, ...]:
+        ready = [_prep(one) for one in things if prep_minutes(one)]
+        weighed = ["weigh"] if any(one.weighed for one in things) else []
+        earlier = [name for one in self.fillings if one.slot in step.slots for name in self.came_in.get(one.key, ())]
+        if step.place in {"plate", "dish"}:  # served, or baked, when all before it is there
+            earlier = [work.task.name for work in self.done if work.stage not in {"ready", "heat oven"}]
+        return tuple(dict.fromkeys((*weighed, *ready, *earlier)))
+
+    def _apart(self, step: Step, number: int) -> Iterator[Work]:
+        """Each thing cooks by itself, unattended once it is on; what the step says besides comes behind it."""
+        tail = step.words[step.references[0].end() :]
+        for one in self._new(step):
+            method = self.pattern.slots[one.slot].method
+            stage = f"step {number} {one.key}"
+            waits = self._waits(step, [one])
+            if wants_water(one, method):
+                water = f"water {one.key}"
+                said = f"bring a pot of salted water to the boil for the {one.short}"
+                yield Work(Task(water, _BOILING_WATER, {RING: 1}), water, f"{sentence(said)}.", said)
+                waits = (*waits, water)
+            holds = _place_apart(method)
+            self.came_in[one.key] = [stage]
+            self.heated.add(one.key)
+            said = own_words(one, method, self._mention([one])(one)) + tail
+            line = own_words(one, method, f"the {one.food.name}") + tail
+            said = self._with_sign(sentence(said), one)
+            task = Task(stage, max(one.minutes, step.minutes or 0), holds, after=waits)
+            yield Work(task, stage, said, line.rstrip("."), (one.food.id,))
+
+    def _with_sign(self, said: str, one: Filling) -> str:
+        told = not one.done or re.search(rf"\b{one.done.split()[-1]}\b", said)
+        return said if told else f"{said.rstrip('.')}. Cook the {one.short} until {one.done}."
+
+    def _stage(self, step: Step, stage: str) -> Iterator[Work]:
+        new, cooked = self._new(step), self._cooked_here(step)
+        groups = self._groups(step, new, cooked)
+        there = [one for one in self.fillings if one.slot in step.slots and (one in groups[0] or one not in new)]
+        minutes = self._minutes(step, cooked)
+        said = filled(step, there, self.granted, self._mention(groups[0]), self.oil)
+        line = filled(step, there, self.granted, lambda one: one.food.name if one in new else f"the {one.short}", "oil")
+        if said is None or line is None:
+            return
+        if step.place in {"pan", "pot"} and any(one in cooked for one in groups[0]):
+            main = [one for one in groups[0] if one in cooked and self.pattern.slots[one.slot].role == "protein"]
+            if main and all(self._loose_egg(one) for one in main):
+                said, line = egg_instead(said), egg_instead(line)
+        if cooked and minutes > 1 and "minute" not in said:
+            said = f"{said} About {minutes} minute{'s' * (minutes != 1)}."
+        for one in cooked:
+            if one in groups[0] or one not in new:
+                said = self._with_sign(said, one)
+        place = "oven" if step.place == "dish" else step.place
+        waits = self._waits(step, groups[0])
+        before = self.last_at.get(place)
+        holds = _HOLDS[step.place]
+        if step.place == "pan" and minutes <= _LONGEST_WATCH:
+            holds = {**holds, COOK: 1}
+        task = Task(stage, minutes, holds, after=(*waits, *((before,) if before and before not in waits else ())))
+        self.last_at[place] = stage
+        later = list(self._later(step, stage, groups[1:]))
+        for one in (*new, *(one for one in self.fillings if one.slot in step.slots)):
+            self.came_in[one.key] = [stage]
+        self.heated.update(one.key for one in cooked)
+        yield Work(task, stage, said, _as_line(line), tuple(one.food.id for one in groups[0]))
+        yield from later
+
+    def _groups(self, step: Step, new: Sequence[Filling], cooked: Sequence[Filling]) -> list[list[Filling]]:
+        """What goes in at once, and what joins it later so that all is done together."""
+        if step.place not in JOINED:
+            return [list(new)]
+        slots = self.pattern.slots
+        timed = [one for one in new if one in cooked and one.minutes and slots[one.slot].role in TIMED_ROLES]
+        eggs = [one for one in timed if self._loose_egg(one)]
+        timed = sorted((one for one in timed if one not in eggs), key=lambda one: -one.minutes)
+        groups: list[list[Filling]] = []
+        for one in timed:
+            if groups and groups[-1][0].minutes - one.minutes <= _TOGETHER:
+                groups[-1].append(one)
+            else:
+                groups.append([one])
+        first = groups[0] if groups else eggs[:1]
+        rest = [one for one in new if one not in timed and one not in eggs]
+        at_once = [one for one in new if one in first or one in rest]
+        return [at_once, *groups[1:], *([one] for one in eggs if one not in first)]
+
+    def _loose_egg(self, one: Filling) -> bool:
+        """An egg where the pattern's words are for tofu, fish or meat."""
+        return one.food.id == "egg" and set(self.pattern.slots[one.slot].kinds) != {"egg"}
+
+    def _later(self, step: Step, stage: str, groups: Sequence[Sequence[Filling]]) -> Iterator[Work]:
+        for group in groups:
+            names = [self._mention(group)(one) for one in group]
+            shorts = [one.food.name for one in group]
+            if group[0].food.kind == "egg":
+                said, line = egg_words(step.place, names[0]), egg_words(step.place, shorts[0])
+            else:
+                lead = f"for the last {group[0].minutes} minute{'s' * (group[0].minutes != 1)}"
+                said = f"{lead} add {listed(names)} {_ON[step.place]}"
+                line = f"add {listed(shorts)} {_ON[step.place]}"
+            said = f"{sentence(said)}."
+            for one in group:
+                said = self._with_sign(said, one)
+            name = f"{stage} {group[0].key}"
+            task = Task(name, 0, {}, after=self._waits_alone(group), before_end_of=(stage, group[0].minutes))
+            yield Work(task, stage, said, line, tuple(one.food.id for one in group))
+
+    def _waits_alone(self, group: Sequence[Filling]) -> tuple[str, ...]:
+        weighed = ("weigh",) if any(one.weighed for one in group) else ()
+        return (*weighed, *(_prep(one) for one in group if prep_minutes(one)))
+
+    def _minutes(self, step: Step, cooked: Sequence[Filling]) -> int:
+        quick = {"aromatic", "spice", "topping"}  # they cook on with what follows
+        slow = [one.minutes for one in cooked if self.pattern.slots[one.slot].role not in quick]
+        longest = max(slow, default=0)
+        return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
+
+    def _left_over(self) -> Iterator[Work]:
+        """What no step asked for, since its step has nothing to happen for (oil, where nothing is fried)."""
+        left = [one for one in self.fillings if one.key not in self.came_in]
+        if left:
+            said = f"finish with {listed([self._mention(left)(one) for one in left])}"
+            line = f"finish with {listed([one.food.name for one in left])}"
+            after = tuple(work.task.name for work in self.done)
+            adds = tuple(one.food.id for one in left)
+            yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)
+
+    def _taste(self) -> Iterator[Work]:
+        if not {"dinner", "packed"}.intersection(self.pattern.sittings):
+            return
+        salty = _SALTY.intersection(one.food.kind for one in self.fillings)
+        said = "taste before you salt, and serve" if salty else "taste for salt, and serve"
+        after = tuple(work.task.name for work in self.done)
+        yield Work(Task("serve", _BY_HAND, {COOK: 1}, after=after), "serve", f"{sentence(said)}.", said)
+
+
+def work_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> list[Work]:
+    """Every piece of work of a dinner, in the order of its pattern."""
+    return _Kitchen(pattern, fillings, people).work()
+
+
+def prep_minutes(filling: Filling) -> int:
+    """Whole minutes at the board for one food; nothing for what is poured or spooned."""
+    prep = filling.prep
+    if not prep or filling.how == "staple":
+        return 0
+    rate = next((rate for word, rate in _PREP_PER_100_G if word in prep), 0.4)
+    return min(_LONGEST_PREP, max(1, math.ceil(rate * filling.grams / 100)))
+
+
+def _prep(filling: Filling) -> str:
+    return f"prep {filling.key}"
+
+
+def _place_apart(method: Method) -> dict[str, int]:
+    return {"microwave": {MICROWAVE: 1}, "roast": {OVEN: 1}, "stir-fry": {RING: 1}}.get(method, {RING: 1})
+
+
+def _as_line(said: str) -> str:
+    return (said[:1].lower() + said[1:]).rstrip(".")

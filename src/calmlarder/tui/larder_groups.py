@@ -1,0 +1,26 @@
+"""The larder's items as its list shows them."""
+
+from collections.abc import Sequence
+
+from calmlarder.larder.groups import GROUPS, days_words, group_of
+from calmlarder.store.larder import KeptLot
+from calmlarder.tui.kitchen import Kitchen
+from calmlarder.tui.widgets.item_list import Item, ItemGroup
+
+
+def groups_of(shown: Sequence[KeptLot], kitchen: Kitchen) -> list[ItemGroup]:
+    """What stands under each heading, what goes first before what keeps."""
+    return [
+        ItemGroup(group.capitalize(), tuple(_item(one, kitchen) for one in shown if group_of(one.lot) == group))
+        for group in GROUPS
+    ]
+
+
+def _item(one: KeptLot, kitchen: Kitchen) -> Item:
+    lot = one.lot
+    # What is to be done stands first: the end is cut where the screen is narrow.
+    notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
+    notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
+    notes += [lot.place] if lot.place == "cupboard" else []
+    grams = f"{lot.grams:g}"
+    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), tuple(filter(None, notes)))

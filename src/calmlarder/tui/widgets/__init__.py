@@ -1,0 +1,1 @@
+"""What the screens are made of: each draws plain values and decides nothing."""

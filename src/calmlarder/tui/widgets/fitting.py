@@ -1,0 +1,19 @@
+"""Words fitted to a column."""
+
+from collections.abc import Sequence
+
+
+def cut(words: str, room: int) -> str:
+    """Words that end in an ellipsis where they are too long."""
+    return words if len(words) <= room else words[: max(0, room - 1)] + "…"
+
+
+def fitting(notes: Sequence[str], room: int) -> str:
+    """As many notes as fit whole, first things first."""
+    said = ""
+    for note in notes:
+        longer = f"{said}, {note}" if said else note
+        if len(longer) > room:
+            break
+        said = longer
+    return said

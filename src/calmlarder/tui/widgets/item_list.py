@@ -1,0 +1,121 @@
+"""The list of items in groups: a line an item, grams right-aligned, days and notes as words."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from rich.text import Text
+from textual import events
+from textual.message import Message
+from textual.widgets import OptionList
+from textual.widgets.option_list import Option
+
+from calmlarder.tui.widgets.fitting import cut, fitting
+
+_GRAMS, _DAYS = 6, 10
+_LEAST_NAME, _MOST_NAME, _LEAST_NOTES = 12, 44, 14
+
+
+class Item(NamedTuple):
+    """One item; `days` and `notes` are words, the first note matters most."""
+
+    id: str
+    name: str
+    grams: str
+    days: str
+    notes: tuple[str, ...] = ()
+
+
+class ItemGroup(NamedTuple):
+    """A heading and what stands under it; an empty group is not shown."""
+
+    title: str
+    items: tuple[Item, ...]
+
+
+class ItemList(OptionList):
+    """Up and down walk the items, headings are passed over; a letter typed here goes to the entry line."""
+
+    class Typed(Message):
+        """A character was typed while the list had the focus."""
+
+        def __init__(self, character: str) -> None:
+            super().__init__()
+            self.character = character
+
+    def __init__(self) -> None:
+        super().__init__(id="items")
+        self._groups: tuple[ItemGroup, ...] = ()
+        self._drawn_for = 0
+
+    @property
+    def groups(self) -> tuple[ItemGroup, ...]:
+        """What is shown."""
+        return self._groups
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """All items in their order."""
+        return tuple(item for group in self._groups for item in group.items)
+
+    @property
+    def chosen(self) -> str | None:
+        """The id of the item under the bar."""
+        option = self.highlighted_option
+        return option.id if option is not None else None
+
+    def choose(self, item_id: str) -> None:
+        """Put the bar on an item that is there."""
+        if item_id in {item.id for item in self.items}:
+            self.highlighted = self.get_option_index(item_id)
+
+    def fill(self, groups: Sequence[ItemGroup]) -> None:
+        """Show these; the bar stays on its item, or in its place where that is gone."""
+        was, at = self.chosen, self.highlighted
+        self._groups = tuple(group for group in groups if group.items)
+        self._draw()
+        if was is not None and any(item.id == was for item in self.items):
+            self.choose(was)
+        elif self.option_count:
+            self.highlighted = min(at if at is not None else 1, self.option_count - 1)
+            if self.highlighted_option is not None and self.highlighted_option.disabled:
+                self.action_cursor_down()
+
+    def on_mount(self) -> None:
+        """Another theme has other colours."""
+        self.app.theme_changed_signal.subscribe(self, lambda _: self._redraw())
+
+    def _redraw(self) -> None:
+        was = self.chosen
+        self._draw()
+        if was is not None:
+            self.choose(was)
+
+    def on_resize(self, event: events.Resize) -> None:
+        """The lines are fitted to the new width."""
+        if event.size.width != self._drawn_for:
+            self._redraw()
+
+    def on_key(self, event: events.Key) -> None:
+        """What is typed is for the entry line."""
+        if event.is_printable and event.character is not None and event.character != " ":
+            event.stop()
+            self.post_message(self.Typed(event.character))
+
+    def _draw(self) -> None:
+        self._drawn_for = self.size.width
+        width = max(40, self.size.width - 3)
+        self.clear_options()
+        options = []
+        for number, group in enumerate(self._groups):
+            heading = Text(("\n" if number else "") + group.title, style="bold")
+            options.append(Option(heading, disabled=True))
+            options += [Option(self._line(item, width), id=item.id) for item in group.items]
+        self.add_options(options)
+
+    def _line(self, item: Item, width: int) -> Text:
+        room = width - 2 - _GRAMS - 4 - _DAYS - 2
+        longest = max(len(one.name) for one in self.items)
+        name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
+        text = Text(f"  {cut(item.name, name):<{name}}{item.grams:>{_GRAMS}} g  {item.days:<{_DAYS}}  ")
+        text.append(fitting(item.notes, room - name))
+        return text

@@ -1,0 +1,80 @@
+"""A timeline drawn as lanes: the cook, each hob ring, the oven, the microwave, and a mark for now."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from rich.text import Text
+
+from calmlarder.tui.widgets.drawn import Drawn
+
+_NAMES = 10  # columns for the names of lanes
+_BUSY, _BESIDE, _FREE, _NOW = "▆", "▂", " ", "▲"
+_STEPS_MIN = (1, 2, 5, 10, 15, 20, 30, 60)
+_SCALE_COLUMNS = 8  # least columns between two numbers of the scale
+
+
+class Stretch(NamedTuple):
+    """One piece of work: minutes from the start, and for how long; `place` is empty for the cook's hands alone."""
+
+    start_min: int
+    minutes: int
+    place: str
+    hands_on: bool
+
+
+def lanes_of(stretches: Sequence[Stretch]) -> dict[str, list[Stretch]]:
+    """What stands in each lane: `you`, then hob rings as many as run at once, then the other places."""
+    lanes: dict[str, list[Stretch]] = {"you": [one for one in stretches if one.hands_on]}
+    rings: list[list[Stretch]] = []
+    for one in sorted((one for one in stretches if one.place == "ring"), key=lambda one: one.start_min):
+        free = next((r for r in rings if r[-1].start_min + r[-1].minutes <= one.start_min), None)
+        if free is None:
+            rings.append([one])
+        else:
+            free.append(one)
+    lanes |= {f"ring {number}": ring for number, ring in enumerate(rings, start=1)}
+    for place in dict.fromkeys(one.place for one in stretches if one.place not in {"", "ring"}):
+        lanes[place] = [one for one in stretches if one.place == place]
+    return lanes
+
+
+class Lanes(Drawn):
+    """Lanes under a scale in minutes; `now_min` moves as the clock does."""
+
+    def __init__(self, stretches: Sequence[Stretch]) -> None:
+        super().__init__()
+        self._stretches = tuple(stretches)
+        self._now_min: float | None = None
+
+    def show_now(self, minutes: float | None) -> None:
+        """Move the mark; None takes it away."""
+        self._now_min = minutes
+        self.refresh(layout=True)
+
+    def draw(self, width: int) -> Text:
+        """The scale, a line a lane, and the mark."""
+        length = max((one.start_min + one.minutes for one in self._stretches), default=1)
+        room = max(10, width - _NAMES - 1)
+        text = Text(style=self.tone("foreground"), no_wrap=True)
+        text.append(" " * _NAMES + self._scale(length, room), style=self.tone("faint"))
+        for name, lane in lanes_of(self._stretches).items():
+            cells = [_FREE] * room
+            for one in lane:
+                begin, end = (round(room * at / length) for at in (one.start_min, one.start_min + one.minutes))
+                mark = _BUSY if one.hands_on or name != "you" else _BESIDE
+                cells[begin : max(end, begin + 1)] = [mark] * (max(end, begin + 1) - begin)
+            text.append(f"\n{name:<{_NAMES}}")
+            text.append("".join(cells[:room]), style=self.tone("accent" if name == "you" else "bar-pale"))
+        if self._now_min is not None:
+            at = min(room - 1, round(room * self._now_min / length))
+            text.append("\n" + " " * (_NAMES + at) + f"{_NOW} now"[: room - at])
+        return text
+
+    def _scale(self, length: int, room: int) -> str:
+        step = next((s for s in _STEPS_MIN if room * s / length >= _SCALE_COLUMNS), _STEPS_MIN[-1])
+        scale = [" "] * (room + 4)
+        for minute in range(0, length + 1, step):
+            at = round(room * minute / length)
+            number = str(minute)
+            scale[at : at + len(number)] = number
+        return "".join(scale)[: room + 1].rstrip()
