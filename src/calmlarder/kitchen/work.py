@@ -253,8 +253,8 @@ class _Kitchen:
             yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)
 
     def _taste(self) -> Iterator[Work]:
-        if self.pattern.eaten_cold:
-            return
+        if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
+            return  # nobody salts a box at the stove, or a bowl of fruit
         salty = _SALTY.intersection(one.food.kind for one in self.fillings)
         said = "taste before you salt, and serve" if salty else "taste for salt, and serve"
         after = tuple(work.task.name for work in self.done)
