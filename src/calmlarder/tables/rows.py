@@ -349,8 +349,8 @@ class Caution(Row):
 
     applies_to: Annotated[str, Field(min_length=3)]
     states: Annotated[tuple[State, ...], BeforeValidator(_cell_list)]
-    until: str = ""
-    caution: str = ""
+    until: str
+    caution: str
     source: Annotated[str, Field(min_length=1)]
 
     @model_validator(mode="after")
