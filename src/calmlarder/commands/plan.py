@@ -18,8 +18,9 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on
-from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.home import home_folder
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
@@ -99,7 +100,7 @@ def _sittings(options: argparse.Namespace) -> "tuple[PlannedSitting, ...]":
 def _done(options: argparse.Namespace, today: date) -> "frozenset[Key]":
     """What was eaten today already, where a home is asked: its plan starts with the next sitting."""
     home = home_folder(Path(options.home) if options.home else None)
-    if (options.larder is not None and options.home is None) or not (home / FILE_NAME).exists():
+    if (options.larder is not None and options.home is None) or nothing_kept(home):
         return frozenset()
     from calmlarder.plan.done import sittings_done
 

@@ -9,7 +9,8 @@ from calmlarder.commands.kitchen_table import tolerance_of
 from calmlarder.commands.stacking import owns_given
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.own import laid_over
-from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.copies import nothing_kept
+from calmlarder.store.home import home_folder
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -30,7 +31,7 @@ _AS_OPTION: Mapping[str, Callable[[Settled], Any]] = {
 def settled_at(options: argparse.Namespace, tables: Tables) -> Settled:
     """The settings of the home; the usual ones where nothing was ever kept, and then nothing is made."""
     home = home_folder(Path(options.home) if options.home else None)
-    if not (home / FILE_NAME).exists():
+    if nothing_kept(home):
         return settled({}, tables)
     with Store.at(home) as store:
         return settled(store.settings(), tables)

@@ -32,8 +32,9 @@ class Coverage(BaseModel):
     decisive_sourced_percent: float
     summed_foods: int
     unknown: dict[str, tuple[str, ...]]
-MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
 
+
+MUST_BE_DONE = frozenset({"meat", "poultry", "fish", "shellfish", "egg"})
 
 
 def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:

@@ -216,6 +216,13 @@ class Name(Row):
     default: str = ""
 
 
+class Renamed(Row):
+    """An id that a food had in earlier tables, and the one it has now; what was kept under the old one is still it."""
+
+    was: FoodId
+    now: FoodId
+
+
 class Measure(Row):
     """Grams of a kitchen measure of a food; `food` is an id, `kind:<kind>` or `*` for all."""
 
