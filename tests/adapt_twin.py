@@ -52,9 +52,8 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
         if cap.at_most_g is not None:
             most = float(cap.at_most_g) + 0.005
             items = list(off.values())
-            pairs = [(one, two) for k, one in enumerate(items) for two in items[:k]] or [
-                (one, 0 * one) for one in items
-            ]
+            pairs = [(one, two) for k, one in enumerate(items) for two in items[:k]]
+            pairs = pairs or [(one, 0 * one) for one in items]
             for one, two in pairs:
                 row(list(likely + one + two) + [-most * count for count in counts], -np.inf, 0)
     result = milp(

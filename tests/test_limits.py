@@ -132,7 +132,8 @@ def test_weighed_is_never_worse_than_by_eye(tables: Tables) -> None:
         if not tables.unknown_of(food.id):
             limit = limit_of(food, limits, tables)
             if limit.grams_weighed is not None:
-                assert limit.grams_eye is not None and limit.grams_eye <= limit.grams_weighed, food.id
+                assert limit.grams_eye is not None, food.id
+                assert limit.grams_eye <= limit.grams_weighed, food.id
 
 
 @pytest.mark.parametrize("profile", ["elimination", "careful", "very-careful", "roomy"])

@@ -24,6 +24,7 @@ from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.tighten_amounts import tightened
+from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
