@@ -64,6 +64,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    yield from _wrapped(glance(dinner), style)
     yield ""
     yield from _amounts(dinner, style)
     yield ""
