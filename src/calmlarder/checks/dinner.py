@@ -6,7 +6,9 @@ this file finds must not depend on what it checks.
 
 import tomllib
 from collections.abc import Mapping, Sequence
+from datetime import date
 from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -20,6 +22,7 @@ from calmlarder.checks.loads import (
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
 
@@ -47,17 +50,21 @@ def verify(
     figures = figures_of(table_folders, mixed, used)
     limits = limits_of(table_folders, request["profile"], request["sitting"])
     counted = apart(plate, mixed, figures)
+    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    day = date.fromisoformat(str(request["today"]))
+    read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (
         *wrong,
         *_people(dinner, request),
         *amount_faults(dinner, lots),
         *lot_faults(dinner, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
         *_eatable(plate, request, foods),
-        *_slots(dinner, request, foods, boxes, recipes),
+        *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *protein_faults(dinner, plate, request, foods),
+        *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
 
 
@@ -112,30 +119,29 @@ def _slots(
     request: Mapping[str, Any],
     foods: Mapping[str, Row],
     boxes: Mapping[str, Any],
-    recipes: Path,
+    pattern: Mapping[str, Any],
 ) -> list[str]:
-    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     needed = {word for thing in pattern["equipment"] for word in (thing, *thing.split())}
     faults = [f"needs a {thing}, there is none" for thing in request["equipment"]["missing"] if thing in needed]
     for name, slot in pattern["slots"].items():
         uses = [use for use in dinner["uses"] if use["slot"] == name]
         if not slot["items"][0] <= len(uses) <= slot["items"][1]:
             faults.append(f"slot {name} holds {len(uses)} things")
-        portions = Decimal(0)
+        portions = Fraction(0)  # of all people; exact, as a portion is no round number of grams
         for use in uses:
             if use["food"] in boxes:
                 box = boxes[use["food"]]
-                portions += Decimal(use["grams"]) / box["mixture"]["share_grams"] / dinner["people"]
+                portions += Fraction(use["grams"], box["mixture"]["share_grams"])
                 if slot["kinds"] != ["boxed"] or (box["heated"] and slot["method"] != "raw"):
                     faults.append(f"`{use['line']}` does not belong in slot {name}")
                 continue
             food = foods[use["food"]]
-            portions += Decimal(use["grams"]) / Decimal(food["portion_g"]) / dinner["people"]
+            portions += use["grams"] / Fraction(food["portion_g"])
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")
-        if portions > Decimal(str(slot["portions"][2])) * Decimal("1.01"):
-            faults.append(f"slot {name} holds {portions:.2f} portions a person")
+        if portions > Fraction(str(slot["portions"][2])) * Fraction("1.01") * dinner["people"]:
+            faults.append(f"slot {name} holds {float(portions) / dinner['people']:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}
     faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]
     return faults
