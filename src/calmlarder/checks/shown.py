@@ -45,8 +45,8 @@ class Read(NamedTuple):
 
 def words_faults(read: Read, plate: Sequence[tuple[str, Decimal]]) -> list[str]:
     """All that is told wrongly; `plate` is grams of each food, a boxed dish taken apart."""
-    if any(use["lot"] not in read.lots for use in read.dinner["uses"]):
-        return []  # said already
+    if any(read.lots.get(use["lot"], {}).get("food") != use["food"] for use in read.dinner["uses"]):
+        return []  # another lot than it says: said already
     return [
         *_nutrients(read, plate),
         *_days(read),
