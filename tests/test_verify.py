@@ -62,7 +62,7 @@ def too_little_protein(dinner: dict[str, Any], *_: Any) -> None:
 
 
 def floor_raised(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
-    request["protein_g"] = 60
+    request["protein_floor_g"] = 60
 
 
 def left_out(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:

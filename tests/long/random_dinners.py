@@ -49,7 +49,7 @@ def main(first: int, count: int) -> Counter[str]:
     reader, seen = LarderReader(tables, TODAY), Counter[str]()
     for seed in range(first, first + count):
         look_at(seed, tables, patterns, reader, seen)
-        if seed % 100 == 99:
+        if seed % 20 == 19:
             print(seed + 1, dict(seen), flush=True)
     print(dict(seen))
     return seen
