@@ -161,7 +161,7 @@ def test_a_lot_that_changed_since_it_was_seen_is_not_changed_again(home: Path, t
 def test_what_was_proposed_is_forgotten_with_what_was_taken_out(home: Path) -> None:
     for line in ("firm tofu 280g", "cooked rice 300g, made today", "spinach 150g", "carrots x3", "soy sauce"):
         ask(home, "larder", "add", line)
-    assert ask(home, "tonight").status == 0
+    assert ask(home, "tonight", "--protein", "5").status == 0
     commands = [
         subprocess.Popen(
             [sys.executable, "-m", "calmlarder", "--home", str(home), "--today", DAY, "cooked"],
