@@ -52,8 +52,8 @@ def lot_faults(
     day = date.fromisoformat(str(request["today"]))
     for use in dinner["uses"]:
         lot = by_id.get(use["lot"])
-        if lot is None:
-            continue
+        if lot is None or lot["food"] != use["food"]:
+            continue  # said already
         last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
