@@ -10,11 +10,12 @@ from calmlarder.matching.conditions import condition_words, take_phrases, take_w
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, as_one
-from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
+from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
+from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
@@ -241,9 +242,10 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         if not found[0].isdigit()
         or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
     ]
-    named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
+    named = name(words_of_food((token for token, _ in spoken), hints, SOFT, lexicon)) if spoken else NOTHING
     if denied and named.outcome != "matched":
-        named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
+        rest_of_it = (token for token, start in spoken if start not in denied)
+        named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
