@@ -45,7 +45,7 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     """Words that say what a thing is, or that stand in another food's name."""
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
     for token in words.tokens:
-        if token.typed in reading.takes:
+        if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
         for word in token.words or (token.typed,):
             if word in reading.takes or word in FITS or word in words.soft or word.endswith(PERCENT):

@@ -111,7 +111,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     hints = _hints(rest, dates, place)
     parts = _parts(rest, hints, lexicon)
     if any(part.named.outcome != "matched" for part in parts):
-        parts = _listed(owned.brackets, hints, rest, lexicon) or parts
+        _, colon, behind = rest.partition(":")
+        parts = _listed((*owned.brackets, *([behind] if colon else [])), hints, rest, lexicon) or parts
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -189,7 +190,10 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
-    """The foods that a bracket lists, in the state that the line tells: `leftover roast veg (carrots parsnips)`."""
+    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
+
+    As in `leftover roast veg (carrots parsnips)`.
+    """
     told = hints | (frozenset(singular(word) for word in _WORD.findall(text)) & frozenset(FITS))
     for inside in brackets:
         pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(_ENDS)]
