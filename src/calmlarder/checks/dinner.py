@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, load_of, mixtures, rows, taken_apart
+from calmlarder.checks.told import told_faults
 
 _SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
 
@@ -48,6 +49,7 @@ def verify(
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, recipes),
         *_timeline(dinner, request),
+        *told_faults(dinner, foods),
         *_caps(dinner, apart(plate, mixed, figures), request, foods, figures, list(caps.values())),
         *_protein(dinner, plate, request, foods),
         *_lysine(dinner, plate, request, foods),
