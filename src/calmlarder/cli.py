@@ -77,7 +77,7 @@ def _complain(words: str) -> None:
 
 
 def _open_what_is_closed() -> None:
-    """Standard streams that are closed lead nowhere: else the next file opened, such as the store, takes their place."""
+    """Standard streams that are closed lead nowhere: else the next file opened, perhaps the store, is in their place."""
     for number, name in enumerate(("stdin", "stdout", "stderr")):
         if getattr(sys, name) is None:
             with suppress(OSError):

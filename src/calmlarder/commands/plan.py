@@ -91,10 +91,14 @@ def _sittings(options: argparse.Namespace) -> "tuple[PlannedSitting, ...]":
 
     today = day_of(options)
     if options.sittings is not None:
-        return read_sittings(options.sittings, today, options.people, options.minutes, options.protein)
-    days = 3 if options.days is None else options.days
-    done = _done(options, today)
-    return sittings_of_days(days, today, options.people, options.minutes, options.protein, done)
+        found = read_sittings(options.sittings, today, options.people, options.minutes, options.protein)
+    else:
+        days = 3 if options.days is None else options.days
+        done = _done(options, today)
+        found = sittings_of_days(days, today, options.people, options.minutes, options.protein, done)
+    if options.protein_floor is None:
+        return found
+    return tuple(one.model_copy(update={"protein_floor_g": options.protein_floor}) for one in found)
 
 
 def _done(options: argparse.Namespace, today: date) -> "frozenset[Key]":

@@ -65,7 +65,7 @@ def fill_from_home(options: argparse.Namespace, tables: Tables) -> tuple[str, ..
     words += _own(options, home, hours, fade)
     if options.protein is None and options.sitting == "dinner" and "protein_g" in home.given:
         options.protein = home.protein_g
-        words.append(f"{home.protein_g} g protein")
+        words.append(f"{home.protein_g} g protein to aim at")
     words += _added(options, home, tables)
     return tuple(words)
 
@@ -111,10 +111,10 @@ def _words(name: str, value: Any) -> str:
     said = {
         "people": "for {}",
         "minutes": "{} minutes at most",
-        "profile": "caps: {}",
-        "eye": "{} % more by eye",
-        "scale": "{} g more on the scale",
-        "rings": "rings: {}",
+        "profile": "limits: {}",
+        "eye": "a guess {} % off",
+        "scale": "the scale {} g off",
+        "rings": "hob rings: {}",
         "window": "hours that count: {:g}",
     }
     return said.get(name, "{}").format(value)
