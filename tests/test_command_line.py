@@ -45,9 +45,9 @@ def test_tonight_as_json(larder: str, capsys: pytest.CaptureFixture[str]) -> Non
     dinner = result["dinners"][0]
     assert set(dinner) == {
         "title", "pattern", "people", "proven", "minutes", "uses", "per_person", "rescued", "weigh_first", "steps",
-        "cautions", "timeline", "timeline_proven",
+        "taken_for_granted", "cautions", "timeline", "timeline_proven",
     }  # fmt: skip
-    assert set(dinner["timeline"][0]) == {"start_min", "minutes", "what", "hands_on", "equipment"}
+    assert set(dinner["timeline"][0]) == {"start_min", "minutes", "what", "hands_on", "equipment", "adds"}
     assert all(
         {"line", "food", "grams", "how", "days_left", "household"} <= set(use)
         and use["how"] in {"weigh", "eye", "staple"}

@@ -7,7 +7,6 @@ import pytest
 from textual.command import CommandPalette
 from textual.pilot import Pilot
 from textual.widgets import Footer, Input, OptionList
-from textual.widgets._footer import FooterKey
 
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
@@ -73,7 +72,7 @@ def test_no_key_is_cut_on_any_screen(size: tuple[int, int], play: Callable[..., 
 
 
 def keys_below(app: LarderApp) -> list[str]:
-    return [key.key for key in app.screen.query(FooterKey)]
+    return [key.key for key in app.screen.query("FooterKey")]
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -127,7 +126,7 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
             if where == "beside":
                 await pilot.click(offset=(2, 2))
             else:
-                await pilot.click(FooterKey)
+                await pilot.click("FooterKey")
             await pilot.pause()
             await pilot.pause()
             assert isinstance(app.screen, LarderScreen)

@@ -1,6 +1,7 @@
 """The kept larder: nothing confirmed is ever lost."""
 
 import json
+import os
 import signal
 import subprocess
 import sys
@@ -105,10 +106,31 @@ def test_two_programs_do_not_lose_each_others_changes(home: Path) -> None:
         assert [stored.content["food"] for stored in other.lots()] == ["kale", "carrot", "lime"]
 
 
-def test_only_the_owner_may_read_it(home: Path) -> None:
-    Store.at(home).close()
-    assert (home / FILE_NAME).stat().st_mode & 0o777 == 0o600
-    assert (home / COPY_NAME).stat().st_mode & 0o777 == 0o600
+def test_only_the_owner_may_read_it_from_the_first_byte(home: Path) -> None:
+    """Folder, store, log and copy, whatever the mask of the program that started us is."""
+    before = os.umask(0)
+    try:
+        with Store.at(home) as store:
+            store.add_lots([{"food": "kale"}], "add kale")
+            rights = {path.name: path.stat().st_mode & 0o777 for path in (home, *home.iterdir())}
+        rights |= {path.name: path.stat().st_mode & 0o777 for path in home.iterdir()}
+    finally:
+        os.umask(before)
+    assert rights.pop("home") == 0o700
+    assert set(rights) == {FILE_NAME, f"{FILE_NAME}-wal", f"{FILE_NAME}-shm", COPY_NAME}
+    assert set(rights.values()) == {0o600}
+
+
+def test_a_link_in_the_place_of_a_new_copy_is_never_followed(home: Path, tmp_path: Path) -> None:
+    victim = tmp_path / "victim"
+    victim.write_text("mine", encoding="utf-8")
+    run(home, "add", "kale 200g")
+    (home / COPY_NAME).unlink()
+    for name in (f"{COPY_NAME}.new", COPY_NAME):
+        (home / name).symlink_to(victim)
+    run(home, "add", "2 carrots")
+    assert victim.read_text(encoding="utf-8") == "mine"
+    assert not (home / COPY_NAME).is_symlink()
 
 
 def test_a_damaged_file_is_left_alone_and_the_copy_serves(home: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -3,6 +3,7 @@
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from importlib import import_module
 
 from calmlarder import __version__
@@ -28,6 +29,24 @@ def _parser() -> Parser:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and give its exit status."""
+    _open_what_is_closed()
+    try:
+        status = _run(arguments)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        _say_no_more()
+        return 0
+    except OSError as error:
+        # What was to be kept is kept, or was said to be not: only the words are lost.
+        _say_no_more()
+        _complain(
+            f"the output cannot be written ({error.strerror or error}); what was asked for may be done all the same"
+        )
+        return 2
+    return status
+
+
+def _run(arguments: Sequence[str] | None) -> int:
     options = _parser().parse_args(arguments)
     # Each command imports what it needs and no more: `match` never waits for the solver.
     module, _, function = options.run.partition(":")
@@ -35,11 +54,40 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         return int(run(options))
     except CannotGoOn as stop:
-        print("\n".join(f"calmlarder: {problem}" for problem in stop.problems), file=sys.stderr)
+        for problem in stop.problems:
+            _complain(str(problem))
         return 2
-    except BrokenPipeError:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
     except (KeyboardInterrupt, EOFError):  # Ctrl-D at a question is no answer
-        print("calmlarder: stopped", file=sys.stderr)
+        _complain("stopped")
         return 130
+    finally:
+        _tell_unread()
+
+
+def _tell_unread() -> None:
+    """What of the larder could not be read, where one was opened."""
+    unread = sys.modules.get("calmlarder.store.unread")
+    for words in unread.take() if unread else ():
+        _complain(words)
+
+
+def _complain(words: str) -> None:
+    with suppress(OSError):  # where even this cannot be said, the exit status says it
+        print(f"calmlarder: {words}", file=sys.stderr, flush=True)
+
+
+def _open_what_is_closed() -> None:
+    """Standard streams that are closed lead nowhere: else the next file opened, perhaps the store, is in their place."""
+    for number, name in enumerate(("stdin", "stdout", "stderr")):
+        if getattr(sys, name) is None:
+            with suppress(OSError):
+                os.fstat(number)
+                continue
+            setattr(sys, name, os.fdopen(os.open(os.devnull, os.O_RDWR), "r" if number == 0 else "w"))
+
+
+def _say_no_more() -> None:
+    """What is still to be written goes nowhere, and the interpreter does not complain of it at its end."""
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, sys.stdout.fileno())
+    os.close(nowhere)

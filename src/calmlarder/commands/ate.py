@@ -8,7 +8,6 @@ from pathlib import Path
 from calmlarder.commands.kitchen_table import day_of, tables_of
 from calmlarder.commands.larder import clear
 from calmlarder.commands.moment import moment_of, past_moment_of
-from calmlarder.commands.stored import settled_at
 from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import Eaten
@@ -21,6 +20,7 @@ from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import lots_on_day, with_kept_boxes
+from calmlarder.store.settled import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -28,14 +28,14 @@ from calmlarder.tables.book import Tables
 def ate(options: argparse.Namespace) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
     today, at, who = day_of(options), past_moment_of(options), person(options.who, "--who")
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        plain = tables_of(options)
+    plain = tables_of(options)
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store, store.transaction():
         tables = with_kept_boxes(store, plain)
         text = " ".join(options.text)
         lots = lots_on_day(store, today, plain)
         boxed = box_named(text, [one.lot for one in lots], tables)
         if boxed is None:
-            entry = _read(text, at, who, today, plain, settled_at(options, plain).tolerance)
+            entry = _read(text, at, who, today, plain, settled(store.settings(), plain).tolerance)
             kept = KeptEaten(log(store, entry), entry)
         else:
             entry = box_eaten(boxed, at, who, tables)

@@ -11,7 +11,8 @@ from calmlarder.commands.moment import past_moment_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
-from calmlarder.store.cooked import PROPOSED, Boxing, cook
+from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.documents import PROPOSED
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day
 from calmlarder.store.store import Store
@@ -39,7 +40,9 @@ def cooked(options: argparse.Namespace) -> int:
 
     today, at = day_of(options), past_moment_of(options)
     plain = tables_of(options)
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
+    # What was proposed and what is there are read, and forgotten, in the transaction that takes it out: said in two
+    # windows at once, it is cooked once.
+    with Store.at(home_folder(Path(options.home) if options.home else None)) as store, store.transaction():
         dinner = _proposed(store, options)
         lots = lots_on_day(store, today, plain)
         tables = with_boxes(plain, boxes_of(one.lot for one in lots))
@@ -81,7 +84,8 @@ def _proposed(store: Store, options: argparse.Namespace) -> "Dinner":
     from calmlarder.compose.dinner import Dinner
 
     kept = store.settings().get(PROPOSED)
-    dinners = kept["dinners"] if kept and kept["day"] == day_of(options).isoformat() else []
+    note = kept if isinstance(kept, dict) else {}
+    dinners = note.get("dinners", []) if note.get("day") == day_of(options).isoformat() else []
     if not 1 <= options.number <= len(dinners):
         what = f"`tonight` proposed no dinner {options.number} today" if dinners else "`tonight` proposed nothing today"
         raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` first, then cook it")])

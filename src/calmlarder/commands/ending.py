@@ -40,14 +40,15 @@ def ended_by(options: argparse.Namespace, store: Store, tables: Tables, today: d
     eaters = None
     if lots and options.how == "eaten":
         eaters = eaters_of(options, [one.lot for one in lots], settled(store.settings(), tables), boxed)
-    if unknown:
-        # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
-        store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lot{'' if len(unknown) == 1 else 's'}")
-    if eaters is None:
-        if lots:
-            end(store, lots, boxed, today, options.how, options.why, options.grams)
-        return []
-    logged = eat_up(store, lots, boxed, today, eaters, options.grams)
+    with store.transaction():
+        if unknown:
+            # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
+            store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lot{'' if len(unknown) == 1 else 's'}")
+        if eaters is None:
+            if lots:
+                end(store, lots, boxed, today, options.how, options.why, options.grams)
+            return []
+        logged = eat_up(store, lots, boxed, today, eaters, options.grams)
     if not options.json:
         grams = sum(options.grams or one.lot.grams for one in lots)
         print("\n".join(_lines(options, eaters, grams, logged)))

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from calmlarder.kitchen.equipment import Equipment
 
 DIETS = get_args(Diet)
+_OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
@@ -121,15 +122,18 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "D
     """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
     from pydantic import ValidationError
 
-    from calmlarder.compose.request import PROTEIN_FLOOR_G, DinnerRequest
+    from calmlarder.compose.request import PROTEIN_TARGET_G, DinnerRequest, protein_floor
     from calmlarder.intake.profile import profile_named
 
+    target = PROTEIN_TARGET_G[options.sitting] if options.protein is None else options.protein
+    floor = protein_floor(options.sitting, target) if options.protein_floor is None else options.protein_floor
     values: dict[str, Any] = {
         "today": day_of(options),
         "profile": profile_named(options.profile, tables),
         "people": options.people,
         "sitting": options.sitting,
-        "protein_g": PROTEIN_FLOOR_G[options.sitting] if options.protein is None else options.protein,
+        "protein_g": target,
+        "protein_floor_g": floor,
         "minutes": options.minutes,
         "diet": options.diet,
         "avoid": allergens_of(options),
@@ -148,10 +152,15 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "D
         return DinnerRequest(**values)
     except ValidationError as error:
         raise CannotGoOn(
-            Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
+            Problem(where=_option_of(str(fault["loc"][0])), what=f"`{fault['input']}` cannot be",
                     remedy=_that_can_be(str(fault["loc"][0])))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip
+
+
+def _option_of(field: str) -> str:
+    """The option that sets a field of the request."""
+    return _OPTIONS.get(field, f"--{field.split('_')[0]}")
 
 
 def _that_can_be(name: str) -> str:

@@ -17,10 +17,12 @@ from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_object
+from calmlarder.store.copies import nothing_kept, when_of
 from calmlarder.store.eaten import KeptEaten
-from calmlarder.store.home import COPY_NAME, FILE_NAME, home_folder
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
-from calmlarder.store.store import Store, restore
+from calmlarder.store.home import home_folder
+from calmlarder.store.larder import KeptLot, ToAnswer, add, kept, lots_on_day, to_answer, with_kept_boxes
+from calmlarder.store.restore import Restored, best_copy, restore
+from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
 
@@ -31,9 +33,7 @@ def larder(options: argparse.Namespace) -> int:
         if not _may_restore(options, home):
             print("Nothing was changed.")
             return 0
-        aside = restore(home)
-        print(f"Started from the copy; the damaged file is kept as {aside.name}.")
-        return 0
+        return _say_restored(options, restore(home))
     tables, today = tables_of(options), day_of(options)
     with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
         return _COMMANDS[options.larder_command](options, store, tables, today)
@@ -41,18 +41,28 @@ def larder(options: argparse.Namespace) -> int:
 
 def _may_restore(options: argparse.Namespace, home: Path) -> bool:
     """No undo reaches behind a restore: at a terminal it is asked for."""
-    copy = home / COPY_NAME
-    if options.yes or not copy.exists() or not (sys.stdin.isatty() and sys.stdout.isatty()):
+    copy = best_copy(home)
+    if options.yes or copy is None or not (sys.stdin.isatty() and sys.stdout.isatty()):
         return True
-    written = datetime.fromtimestamp(copy.stat().st_mtime)
-    print(f"The copy is of {written:%Y-%m-%d %H:%M}. What changed since stays only in the file that is set aside.")
+    print(f"The copy is of {when_of(copy)}. What changed since stays only in the file that is set aside.")
     return input("Start from the copy? y or n: ").strip().lower() in {"y", "yes"}
+
+
+def _say_restored(options: argparse.Namespace, done: Restored) -> int:
+    if options.json:
+        aside = done.aside.name if done.aside else None
+        print(json.dumps({"copy": done.copy.name, "of": when_of(done.copy), "aside": aside}, indent=2))
+        return 0
+    print(f"Started from the copy of {when_of(done.copy)}, {done.copy.name}.")
+    if done.aside:
+        print(f"What was there is kept as {done.aside.name}.")
+    return 0
 
 
 def lots_kept(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:
     """The kept lots as they stand today; none where nothing was ever kept, and then nothing is made."""
     home = home_folder(Path(options.home) if options.home else None)
-    if not (home / FILE_NAME).exists():
+    if nothing_kept(home):
         return []
     with Store.at(home) as store:
         return [one.lot for one in lots_on_day(store, today, tables)]
@@ -94,18 +104,28 @@ def _list(
 ) -> int:
     """The lots, what goes first before what keeps; as plain values with what was logged."""
     lots = lots_on_day(store, today, tables)
+    waiting = to_answer(store, today, tables)
     tables = with_kept_boxes(store, tables)
     if options.json:
         told: dict[str, Any] = {"lots": [lot_object(one, tables) for one in lots]}
+        if waiting:
+            told["to_answer"] = [{"id": one.id, "text": one.line, "why": one.why} for one in waiting]
         if logged is not None:
             told["eaten"] = [eaten_object(one.id, one.eaten) for one in logged]
         print(json.dumps(told, ensure_ascii=False, indent=2))
         return 0
-    if not lots:
+    for asked in waiting:
+        print(_asked_line(asked))
+    if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in lots:
         print(_line(one, tables))
     return 0
+
+
+def _asked_line(one: ToAnswer) -> str:
+    line = f" `{one.line}`:" if one.line else ""
+    return f"{one.id:>4}  to answer: {line} {one.why}; {one.remedy}".replace(":  ", ": ")
 
 
 def _line(one: KeptLot, tables: Tables) -> str:
@@ -204,7 +224,19 @@ def _move(
     moved: Callable[[Lot], Lot],
     why_not: Callable[[Lot], str | None],
 ) -> int:
-    by_id = {one.id: one.lot for one in lots_on_day(store, today, tables)}
+    with store.transaction():
+        changed = _moved(options, lots_on_day(store, today, tables), moved, why_not)
+        store.change_lots(changed, f"move {_lots(len(changed))} to the {place}")
+    return _list(options, store, tables, today)
+
+
+def _moved(
+    options: argparse.Namespace,
+    lots: Sequence[KeptLot],
+    moved: Callable[[Lot], Lot],
+    why_not: Callable[[Lot], str | None],
+) -> dict[int, dict[str, Any] | None]:
+    by_id = {one.id: one.lot for one in lots}
     problems = []
     for lot_id in options.ids:
         why = why_not(by_id[lot_id]) if lot_id in by_id else "there is no such lot"
@@ -213,13 +245,12 @@ def _move(
             problems.append(Problem(where=f"lot {lot_id}", what=why, remedy=remedy))
     if problems:
         raise CannotGoOn(problems)
-    changed = {lot_id: kept(moved(by_id[lot_id])) for lot_id in options.ids}
-    store.change_lots(changed, f"move {_lots(len(changed))} to the {place}")
-    return _list(options, store, tables, today)
+    return {lot_id: kept(moved(by_id[lot_id])) for lot_id in options.ids}
 
 
 def _export(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    """Lines that `import` reads: relative days are written as dates. Boxed dishes are told as comments.
+    """Lines that `import` reads: relative days are written as dates. Boxed dishes are told as comments,
+    and so is what is to be answered.
 
     With --ics the labels' days for a calendar.
     """
@@ -227,6 +258,8 @@ def _export(options: argparse.Namespace, store: Store, tables: Tables, today: da
         return _calendar(options, store, with_kept_boxes(store, tables), today)
     for one in lots_on_day(store, today, tables):
         print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, tables))
+    for asked in to_answer(store, today, tables):
+        print(f"# {asked.line or f'lot {asked.id}'} ({asked.why})")
     return 0
 
 
@@ -245,14 +278,18 @@ def _calendar(options: argparse.Namespace, store: Store, tables: Tables, today: 
 
 
 def _undo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    words = store.undo()
-    print(f"Taken back: {words}." if words else "Nothing to take back.")
-    return 0
+    return _say_turned(options, "undone", "Taken back", "take back", store.undo())
 
 
 def _redo(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:
-    words = store.redo()
-    print(f"Done again: {words}." if words else "Nothing to do again.")
+    return _say_turned(options, "redone", "Done again", "do again", store.redo())
+
+
+def _say_turned(options: argparse.Namespace, key: str, done: str, to_do: str, words: str | None) -> int:
+    if options.json:
+        print(json.dumps({key: words}, ensure_ascii=False))
+    else:
+        print(f"{done}: {words}." if words else f"Nothing to {to_do}.")
     return 0
 
 

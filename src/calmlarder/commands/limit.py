@@ -24,7 +24,7 @@ def limit(options: argparse.Namespace) -> int:
         else:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
-    answer = limit_of(food, profile, tables, tolerance_at(options, tables))
+    answer = limit_of(food, profile.at(), tables, tolerance_at(options, tables))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:

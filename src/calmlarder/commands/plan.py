@@ -18,8 +18,9 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on
-from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.home import home_folder
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
@@ -90,16 +91,20 @@ def _sittings(options: argparse.Namespace) -> "tuple[PlannedSitting, ...]":
 
     today = day_of(options)
     if options.sittings is not None:
-        return read_sittings(options.sittings, today, options.people, options.minutes, options.protein)
-    days = 3 if options.days is None else options.days
-    done = _done(options, today)
-    return sittings_of_days(days, today, options.people, options.minutes, options.protein, done)
+        found = read_sittings(options.sittings, today, options.people, options.minutes, options.protein)
+    else:
+        days = 3 if options.days is None else options.days
+        done = _done(options, today)
+        found = sittings_of_days(days, today, options.people, options.minutes, options.protein, done)
+    if options.protein_floor is None:
+        return found
+    return tuple(one.model_copy(update={"protein_floor_g": options.protein_floor}) for one in found)
 
 
 def _done(options: argparse.Namespace, today: date) -> "frozenset[Key]":
     """What was eaten today already, where a home is asked: its plan starts with the next sitting."""
     home = home_folder(Path(options.home) if options.home else None)
-    if (options.larder is not None and options.home is None) or not (home / FILE_NAME).exists():
+    if (options.larder is not None and options.home is None) or nothing_kept(home):
         return frozenset()
     from calmlarder.plan.done import sittings_done
 

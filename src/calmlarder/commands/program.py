@@ -19,5 +19,6 @@ def program(options: argparse.Namespace) -> int:
 
     home = home_folder(Path(options.home) if options.home else None)
     clock = date.today if options.today is None else None  # a day that was asked for stays
-    LarderApp(home, tables_of(options), day_of(options), folders_of(options), clock).run()
-    return 0
+    app = LarderApp(home, tables_of(options), day_of(options), folders_of(options), clock)
+    app.run()
+    return app.return_code or 0

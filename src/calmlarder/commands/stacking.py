@@ -47,13 +47,14 @@ def eaten_before_of(options: argparse.Namespace) -> dict[str, object]:
     if options.command == "demo" or (options.larder is not None and options.home is None):
         return {}
     from calmlarder.commands.moment import moment_of
+    from calmlarder.store.copies import nothing_kept
     from calmlarder.store.eaten import may_count
-    from calmlarder.store.home import FILE_NAME, home_folder
+    from calmlarder.store.home import home_folder
     from calmlarder.store.store import Store
 
     how = stacking_of(options, moment_of(options, options.at, "--at"))
     home = home_folder(Path(options.home) if options.home else None)
-    if not (home / FILE_NAME).exists():
+    if nothing_kept(home):
         return {}
     with Store.at(home) as store:
         return {"eaten": may_count(store, how.at, how.longest_hours), "stacking": how}

@@ -9,7 +9,8 @@ from calmlarder.commands.kitchen_table import tolerance_of
 from calmlarder.commands.stacking import owns_given
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.own import laid_over
-from calmlarder.store.home import FILE_NAME, home_folder
+from calmlarder.store.copies import nothing_kept
+from calmlarder.store.home import home_folder
 from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -30,7 +31,7 @@ _AS_OPTION: Mapping[str, Callable[[Settled], Any]] = {
 def settled_at(options: argparse.Namespace, tables: Tables) -> Settled:
     """The settings of the home; the usual ones where nothing was ever kept, and then nothing is made."""
     home = home_folder(Path(options.home) if options.home else None)
-    if not (home / FILE_NAME).exists():
+    if nothing_kept(home):
         return settled({}, tables)
     with Store.at(home) as store:
         return settled(store.settings(), tables)
@@ -64,7 +65,7 @@ def fill_from_home(options: argparse.Namespace, tables: Tables) -> tuple[str, ..
     words += _own(options, home, hours, fade)
     if options.protein is None and options.sitting == "dinner" and "protein_g" in home.given:
         options.protein = home.protein_g
-        words.append(f"{home.protein_g} g protein")
+        words.append(f"{home.protein_g} g protein to aim at")
     words += _added(options, home, tables)
     return tuple(words)
 
@@ -110,10 +111,10 @@ def _words(name: str, value: Any) -> str:
     said = {
         "people": "for {}",
         "minutes": "{} minutes at most",
-        "profile": "caps: {}",
-        "eye": "{} % more by eye",
-        "scale": "{} g more on the scale",
-        "rings": "rings: {}",
+        "profile": "limits: {}",
+        "eye": "a guess {} % off",
+        "scale": "the scale {} g off",
+        "rings": "hob rings: {}",
         "window": "hours that count: {:g}",
     }
     return said.get(name, "{}").format(value)

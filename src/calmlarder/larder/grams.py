@@ -2,6 +2,7 @@
 
 from calmlarder.matching.amounts import CONTAINERS, Amount, spread
 from calmlarder.matching.numbers import Span
+from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
 
@@ -117,7 +118,7 @@ def fits_measure(amount: Amount, food: Food, tables: Tables) -> bool:
     kinds = _PARTS.get(amount.measure)
     if amount.grams is not None or kinds is None or food.kind in kinds:
         return True
-    return any(row.measure == amount.measure for row in tables.own_measures(food))
+    return amount.measure in words_of(food.name) or _has_own(amount.measure, food, tables)
 
 
 def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:

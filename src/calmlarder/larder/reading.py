@@ -97,7 +97,7 @@ class LarderReader:
     def _clear(self, line: LineRead, where: str, number: int) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
-        lots = []
+        lots: list[Lot] = []
         for part, food in foods:
             span, question = self._grams(part, food)
             if span is None:

@@ -85,7 +85,8 @@ _PLAINLY = (
         r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )  # fmt: skip
-_TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?!\w)")
+_TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
+_NUMBER_LEFT = re.compile(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({_UNIT})\b\.?")
 _KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({_MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
@@ -130,6 +131,9 @@ def take_amount(text: str) -> tuple[Amount, str]:
         raise ValueError("an amount cannot be below nothing")
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
+    still = _NUMBER_LEFT.search(text)
+    if still:  # `box of 12, 7 left`
+        text = f"{still[1]} {NUMBER_ALONE.sub(' ', _cut(text, still))}"
     fraction, shared, text = _take_share(text)
     times = ONE
     found = _TIMES.search(text)

@@ -36,18 +36,19 @@ MONTH = (
     r"(?:jan(?:uary)?|feb(?:ruary|uary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
     r"|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)(?![a-z])"
 )
-_DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
+DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
 DAY_WORD = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}(?:[./-]\d{{2,4}})?"
     rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)? (?:of )?{MONTH}(?: \d{{4}})?|{MONTH} (?:the )?\d{{1,2}}(?:st|nd|rd"
     rf"|th)?(?: \d{{4}})?"
     rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
     rf"|(?:the )?(?:end|start|middle|mid|early|late|beginning)(?: of)? {MONTH}(?: \d{{4}})?|{MONTH}(?: \d{{4}})?"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: (?:of )?{MONTH})?"
     rf"|{'|'.join(sorted(_SIMPLE, key=len, reverse=True))}|{'|'.join(_WEEKEND)}"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
-    rf"|(?:the )?end of (?:the |this )?month|month end|a week on (?:{_DAY})|(?:{_DAY}) week"
-    rf"|(?:last |next |this |on |coming )?(?:{_DAY})(?: (?:night|morning|evening|lunch))?)"
+    rf"|(?:the )?end of (?:the |this )?month|month end|a week on (?:{DAY})|(?:{DAY}) week"
+    rf"|(?:last |next |this |on |coming )?(?:{DAY})(?: (?:night|morning|evening|lunch))?)"
 )
 _SLIP_WORDS = {name: name for name in (*_DAYS, *_MONTH_NAMES, "tomorrow", "yesterday", "today", "tonight")}
 
@@ -66,6 +67,7 @@ def parse_day_of(text: str, today: date, ahead: bool) -> date:
 
     Raises ValueError, in words for a cook, for a day that does not exist or is too far off.
     """
+    text = re.sub(rf"^(?:{DAY}) (?:the )?(?=\d)", "", text)  # the number tells more than the weekday before it
     text = re.sub(r" (?:night|morning|evening|lunch)$", "", text) if text not in _SIMPLE else text
     if text in _SIMPLE:
         return today + timedelta(days=_SIMPLE[text])
@@ -76,10 +78,10 @@ def parse_day_of(text: str, today: date, ahead: bool) -> date:
         count = _SMALL_NUMBERS.get(found[2]) or int(found[2])
         days = count * (7 if found[3] == "week" else 1)
         return today + timedelta(days=days if found[1] else -days)
-    found = re.fullmatch(rf"(?:a week on ({_DAY})|({_DAY}) week)", text)
+    found = re.fullmatch(rf"(?:a week on ({DAY})|({DAY}) week)", text)
     if found:
         return _weekday(_DAY_WORDS[found[1] or found[2]], None, today, True) + timedelta(days=7)
-    found = re.fullmatch(rf"(?:(last|next|this|on|coming) )?({_DAY})", text)
+    found = re.fullmatch(rf"(?:(last|next|this|on|coming) )?({DAY})", text)
     if found:
         return _weekday(_DAY_WORDS[found[2]], found[1], today, ahead)
     if _MONTH_END.fullmatch(text):
@@ -106,7 +108,7 @@ def _calendar(text: str, today: date, ahead: bool) -> date:
     named = re.fullmatch(rf"(\d{{1,2}})(?:st|nd|rd|th)? (?:of )?({MONTH})(?: (\d{{4}}))?", text)
     american = re.fullmatch(rf"({MONTH}) (?:the )?(\d{{1,2}})(?:st|nd|rd|th)?(?: (\d{{4}}))?", text)
     part = re.fullmatch(rf"(?:(end|start|middle|mid|early|late|beginning)(?: of)? )?({MONTH})(?: (\d{{4}}))?", text)
-    numbered = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", text)
+    numbered = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)?", text)
     try:
         if iso:
             on = date(int(iso[1]), int(iso[2]), int(iso[3]))

@@ -4,7 +4,7 @@ import re
 from datetime import date, timedelta
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.calendar_days import DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
+from calmlarder.matching.calendar_days import DAY, DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
 
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
 
@@ -64,6 +64,8 @@ _BARE_ON = (
     rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
     rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
+    rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"

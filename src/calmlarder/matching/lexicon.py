@@ -11,13 +11,12 @@ from rapidfuzz.distance import DamerauLevenshtein
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.states import FITS, is_state_of
-from calmlarder.matching.words import SMALL, plain, singular, words_of
+from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
-_WORD = re.compile(r"[^\W_]+")
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -31,6 +30,7 @@ class NamedFood(NamedTuple):
     order: tuple[str, ...]
     written: tuple[str, ...]
     raw: tuple[str, ...]
+    has_and: bool
 
 
 class Slip(NamedTuple):
@@ -48,12 +48,19 @@ class Lexicon:
         self.names: list[NamedFood] = []
         rows = [(food.name, food.id, "") for food in tables.foods]
         rows += [(row.name, row.food, row.default) for row in tables.names]
+        named = {frozenset(words_of(name)) for name, _, _ in rows}
+        # An id names its food as well where nothing else has that name (`salami`).
+        ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
+        rows += [row for row in ids if frozenset(words_of(row[0])) not in named]
         for name, food, default in rows:
-            words = expanded(words_of(as_one(name)))
+            raw = raw_words(as_one(name))
+            words = expanded(singular(word) for word in raw)
             state = tables.food_by_id[food].state
             core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
             order = tuple(word for word in words if word in core)
-            self.names.append(NamedFood(frozenset(words), core, food, default, order, tuple(words), raw_words(name)))
+            self.names.append(
+                NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))
+            )
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
         for index, one in enumerate(self.names):
@@ -125,17 +132,15 @@ _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
+_AND = re.compile(r"\band\b|&")
 _PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
 
 
 def as_one(text: str) -> str:
     """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and without percents."""
-    return _PERCENT.sub(" ", _PACKED_IN.sub(r"in\1", plain(text)))
-
-
-def raw_words(text: str) -> tuple[str, ...]:
-    """The words of a name as they are written, without the small ones."""
-    return tuple(word for word in _WORD.findall(as_one(text)) if word not in SMALL)
+    bare = plain(text)
+    bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
+    return _PERCENT.sub(" ", bare) if "%" in bare else bare
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

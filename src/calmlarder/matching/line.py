@@ -37,13 +37,17 @@ _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
+_ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+_NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 12
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
     *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
-    "load", "some", "few", "lot", "about", "left", "going", "gone", "brown", "each", "nos",
+    "load", "some", "drop", "drizzle", "dribble", "smear", "scrape", "scraping", "dreg", "trickle", "lump", "nub",
+    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going",
+    "gone", "brown", "each",
 })  # fmt: skip
 
 
@@ -84,7 +88,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
-    rest = _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare))
+    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     owned = take_owner(rest, lexicon)
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
@@ -216,7 +220,11 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     typed = [found for found in _WORD.finditer(text) if found[0] not in _SMALL]
     words = [singular(found[0].replace("'", "")) for found in typed]
     tokens = tuple(
-        token._replace(piece=text.count(",", 0, found.start()), raw=found[0])
+        token._replace(
+            piece=text.count(",", 0, found.start()),
+            raw=found[0],
+            group=len(_ANDS.findall(text, 0, found.start())),
+        )
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
     denied = _denied(text, typed)

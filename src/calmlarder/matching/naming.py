@@ -50,6 +50,7 @@ class Token(NamedTuple):
     slip: bool = False
     piece: int = 0  # of the line, between its commas
     raw: str = ""  # as written, plural and all
+    group: int = 0  # of the line, between its ands
 
 
 class Reading(NamedTuple):
@@ -121,7 +122,8 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
     if not readings:
         return _nearly(tokens, known, lexicon, measures)
     best = readings[0]
-    if best.unsaid and lexicon.tables.food_by_id[best.food].state in FITS["cooked"]:
+    rivals = [one for one in readings[1:] if best.takes <= one.takes]
+    if best.unsaid and (rivals or lexicon.tables.food_by_id[best.food].state in FITS["cooked"]):
         # What is cooked is called so: without a word it may be the packet.
         return Named("ask", (), best.takes, (), _candidates(readings, lexicon))
     left = _left(best, tokens, told, lexicon, measures)
@@ -142,7 +144,8 @@ def name(tokens: Collection[Token], hints: frozenset[str], lexicon: Lexicon, mea
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in tokens)
     if unsure:
         return Named("ask", (), best.takes, (), candidates, left)
-    return _decided(best, close, told, candidates, lexicon)
+    jarred = any(token.raw in {"jar", "jars"} for token in tokens)
+    return _decided(best, close, told, jarred, candidates, lexicon)
 
 
 def _readings(
@@ -176,6 +179,8 @@ def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
     """Whether the words make another food in their order: `potato salad` is no salad potato."""
     if len(one.order) < 2:
         return False
+    if not one.has_and and len({token.group for token in tokens if set(token.words) & one.core}) > 1:
+        return True  # `rice and beans` are no rice beans
     pieces = {token.piece for token in tokens for word in token.words if word in one.core}
     written = [word for token in tokens for word in token.words if word in one.core] if len(pieces) == 1 else []
     return bool(written) and written[-1] in _HEADS and written[-1] in one.core and one.order[-1] != written[-1]
@@ -199,7 +204,8 @@ def _weighed(
         else:
             kind = lexicon.tables.food_by_id[one.food].kind
             weight += 0 if goes_without_saying(word, state, kind) else _AGAINST
-    unsaid = one.words - one.core - known and not any(is_state_of(word, state) for word in told)
+    # What is fresh or raw is not called so; every other state is.
+    unsaid = state != "raw" and one.words - one.core - known and not any(is_state_of(word, state) for word in told)
     weight += _UNSAID_STATE * bool(unsaid)
     weight += _DEFAULT * bool(one.default)
     return Reading(one.food, weight, takes, missing, one.default, bool(unsaid))
@@ -232,10 +238,12 @@ def _left(
     food = lexicon.tables.food_by_id[reading.food]
     left: set[str] = set()
     first = min((token.piece for token in tokens if set(token.words) & reading.takes), default=0)
-    made = bool(told & SELF_MADE) or any(token.typed in SELF_MADE for token in tokens)
+    made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
     for word in told:
         if word in reading.takes or is_state_of(word, food.state):
             continue
+        if word in {"canned", "tin", "can"} and reading.takes & DISHES:
+            continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in measures - {"tin", "can"}:
             left.add(word)
     for token in tokens:
@@ -263,7 +271,8 @@ def _left(
                 left.add(word)
     if "roast" in told and food.kind in {"nut", "seed", "pulse", "grain"}:
         left.add("roast")  # a nut roast is no roasted nut
-    if made and {word for token in tokens for word in token.words} & DISH_WHEN_MADE:
+    said = reading.takes - frozenset(FITS) - SELF_MADE
+    if made and said & (DISHES | DISH_WHEN_MADE) and said <= DISH_WHEN_MADE and said != {"pasta"}:
         left.add("leftover")
     return frozenset(left)
 
@@ -287,7 +296,12 @@ def _names_with(words: frozenset[str], word: str, lexicon: Lexicon) -> Iterable[
 
 
 def _decided(
-    best: Reading, close: list[Reading], told: frozenset[str], candidates: tuple[Candidate, ...], lexicon: Lexicon
+    best: Reading,
+    close: list[Reading],
+    told: frozenset[str],
+    jarred: bool,
+    candidates: tuple[Candidate, ...],
+    lexicon: Lexicon,
 ) -> Named:
     food = lexicon.tables.food_by_id
     if len(close) > 1:
@@ -296,6 +310,9 @@ def _decided(
             # Cooked one way or the other: the one that holds more.
             most = max(close, key=lambda one: (lexicon.load(one.food), one.food))
             return Named("matched", (most.food,), most.takes, (food[most.food].name,), candidates)
+        preserved = [one for one in close if food[one.food].state != "raw"]
+        if len(preserved) == 1 and jarred:
+            return Named("matched", (preserved[0].food,), best.takes, (), candidates)
         parts = [one for one in close if one.default]
         if not parts:
             return Named("ask", (), best.takes, (), candidates)

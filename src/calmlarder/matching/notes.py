@@ -75,7 +75,11 @@ GRAINS = frozenset({
 GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "grain"})
 # Dishes whose name is also a food of the tables: a measure or a part there, a dish when it is left over or home-made.
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
-DISH_WHEN_MADE = frozenset({"dal", "dhal", "daal", "curry", "chilli", "chili", "gravy", "stock", "soup", "stew"})
+# Made at home or left over, nobody can know what is in these, unless more is said (`leftover chilli con carne`).
+DISH_WHEN_MADE = frozenset({
+    "dal", "dhal", "daal", "curry", "chilli", "gravy", "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
+    "vegetable", "veggie", "stir", "fry", "takeaway", "takeout", "meal", "dinner", "roast", "pie", "hotpot", "tagine",
+})  # fmt: skip
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})

@@ -17,6 +17,8 @@ SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", 
 
 def plain(text: str) -> str:
     """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
+    if text.isascii():
+        return " ".join(text.casefold().split())
     decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
     for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
@@ -37,6 +39,11 @@ def singular(word: str) -> str:
     return word[:-1]
 
 
+def raw_words(plain_text: str) -> tuple[str, ...]:
+    """The words of a plain text that carry meaning, as they are written."""
+    return tuple(word for word in _WORD.findall(plain_text) if word not in SMALL)
+
+
 def words_of(text: str) -> tuple[str, ...]:
     """The words that carry meaning, singular, in order."""
-    return tuple(singular(word) for word in _WORD.findall(plain(text)) if word not in SMALL)
+    return tuple(singular(word) for word in raw_words(plain(text)))

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from calmlarder.checks.swap import verify
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.render.swap_text import swap_object
 from calmlarder.swaps.model import Answer
 

@@ -140,26 +140,31 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
 def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:
     each = dinner.per_person
     before = held_g(wanted)
-    yield style.strong(f"Each person, g: planned, in the worst case, {'from before, ' * bool(before)}cap")
-    holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
-    width = max(len(CAP_WORDS.get(key, key)) for key in each.caps_g)
-    for key, cap in each.caps_g.items():
-        plan, worst = each.loads_g[key], each.worst_g[key]
-        held = (worst if holds[key] == "worst" else plan) + before.get(key, 0.0)
+    yield style.strong(f"Each person, g: likely, at most, {'from before, ' * bool(before)}limit")
+    width = max(len(CAP_WORDS.get(key, key)) for key in each.limits_g)
+    for key, (typical, most) in each.limits_g.items():
+        likely, at_most = each.loads_g[key], each.at_most_g[key]
         earlier = f" {before[key]:5.2f}" if before else ""
-        line = f"  {CAP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
-        level = bar(held / cap, _BAR_WIDTH, style)
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {likely:5.2f} {at_most:5.2f}{earlier} {typical:5.2f}"
+        held = before.get(key, 0.0)
+        full = max((likely + held) / typical, 0.0 if most is None else (at_most + held) / most)
+        level = bar(full, _BAR_WIDTH, style)
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
         else:
             yield from (line, f"    {level}")
-    recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
-    if recalled:
-        yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    if each.foods_near:
+        names = {part.food: part.name for part in dinner.contributions}
+        near = [f"{names.get(one.food, one.food)} ({one.g:.2f} of {one.limit_g:.2f} g)" for one in each.foods_near]
+        yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
+    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
+    if unmeasured:
+        told = "; ".join(unmeasured).replace("recalled", "from memory, not verified")
+        yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
     if ranges:
         told = ", ".join(ranges)
-        yield from _wrapped(f"In the worst case at the upper end of a range, g in 100 g: {told}.", style, "  ")
+        yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     if dinner.unknown_nutrients:
         yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
 

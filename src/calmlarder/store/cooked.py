@@ -9,13 +9,12 @@ from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.documents import NOTES
 from calmlarder.store.eaten import content_of
-from calmlarder.store.larder import KeptLot, kept, used_up
+from calmlarder.store.larder import KeptLot, kept, still_as_seen, used_up
 from calmlarder.store.ledger import dinner_took
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-
-PROPOSED = "proposed"  # the note of what `tonight` proposed, for `cooked`
 
 
 class Boxing(NamedTuple):
@@ -37,17 +36,21 @@ def cook(
 ) -> None:
     """Take grams by lot id out of the lots, log one share where somebody ate, and keep the boxes.
 
-    `tables` hold the boxed dishes too. What was proposed before rests on a larder that is no more: it is forgotten.
+    `tables` hold the boxed dishes too. What was proposed before, or stands at the stove, rests on a larder that is no
+    more: it is forgotten in the same transaction. Raises CannotGoOn where a lot changed since it was read.
     """
     left = used_up(lots, uses)
-    store.change_lots(
-        left,
-        f"cook {title}",
-        eaten=[] if entry is None else [content_of(entry)],
-        ended=dinner_took(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
-        new=[] if boxing.lot is None else [kept(boxing.lot)],
-    )
-    store.remember(PROPOSED, None)
+    with store.transaction():
+        still_as_seen(store, [one for one in lots if one.id in left])
+        store.change_lots(
+            left,
+            f"cook {title}",
+            eaten=[] if entry is None else [content_of(entry)],
+            ended=dinner_took(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
+            new=[] if boxing.lot is None else [kept(boxing.lot)],
+        )
+        for note in NOTES:
+            store.remember(note, None)
 
 
 def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, tables: Tables) -> int:
@@ -62,4 +65,6 @@ def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, table
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
     left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
     ended = dinner_took(mine, left, tables, on, logged=(Logged(who=entry.who, grams=entry.grams),))
-    return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]
+    with store.transaction():
+        still_as_seen(store, mine)
+        return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]

@@ -5,6 +5,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.zone import FURTHEST, offsets_at
+from calmlarder.store.read_as import read_as
 from calmlarder.store.store import Store
 
 
@@ -26,21 +27,23 @@ def log(store: Store, entry: Eaten) -> int:
     return store.add_logged("eaten", content_of(entry), f"ate {entry.text}")
 
 
+def entries(store: Store, since: str) -> list[tuple[int, Eaten]]:
+    """Entries at or after a local ISO time with their numbers, oldest first."""
+    return read_as(Eaten, "eaten", store.eaten(since))
+
+
 def eaten_before(store: Store, until: datetime, hours: float) -> list[KeptEaten]:
     """Entries of the hours that end at `until`, oldest first."""
     since = (until - timedelta(hours=hours)).isoformat()
-    found = [KeptEaten(row.id, Eaten.model_validate(row.content)) for row in store.eaten(since)]
-    return [one for one in found if one.eaten.at <= until]
+    return [KeptEaten(row_id, eaten) for row_id, eaten in entries(store, since) if eaten.at <= until]
 
 
 def eaten_on(store: Store, day: date) -> list[Eaten]:
     """Entries of one day by the clock they were typed by, oldest first."""
-    found = (Eaten.model_validate(row.content) for row in store.eaten(day.isoformat()))
-    return [entry for entry in found if entry.at.date() == day]
+    return [entry for _, entry in entries(store, day.isoformat()) if entry.at.date() == day]
 
 
 def may_count(store: Store, at: datetime, hours: float) -> tuple[Eaten, ...]:
     """Entries that may lie in the hours before a sitting, whatever clock they were typed by."""
     since = (at - timedelta(hours=hours) - FURTHEST).isoformat()
-    found = (Eaten.model_validate(row.content) for row in store.eaten(since))
-    return tuple(entry for entry in found if entry.at <= at + FURTHEST)
+    return tuple(entry for _, entry in entries(store, since) if entry.at <= at + FURTHEST)

@@ -1,47 +1,75 @@
-"""Where the store lives, and what can be wrong with that place."""
+"""Where the store lives, who may read it, and what can be wrong with that place."""
 
 import os
-import shutil
+from contextlib import suppress
 from pathlib import Path
 from typing import NoReturn
 
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables.places import user_folder
 
 FILE_NAME = "larder.sqlite3"
-COPY_NAME = "larder.copy.sqlite3"
+COPY_NAME = "larder.copy.sqlite3"  # the newest; copies.py names the others
+_PRIVATE_FOLDER, _PRIVATE_FILE = 0o700, 0o600
 
 
 def home_folder(named: Path | None = None) -> Path:
-    """`--home`, else CALMLARDER_HOME, else the XDG data directory."""
+    """`--home`, else CALMLARDER_HOME, else the user's data directory."""
     if named is not None:
         return named
     if os.environ.get("CALMLARDER_HOME"):
         return Path(os.environ["CALMLARDER_HOME"])
-    base = os.environ.get("XDG_DATA_HOME")
-    return (Path(base) if base else Path.home() / ".local" / "share") / "calmlarder"
+    return user_folder()
 
 
 def ready_home(home: Path) -> Path:
-    """The store's file in a folder that exists. Raises CannotGoOn when it cannot be made."""
+    """The store's file in a folder that exists, for its owner alone. Raises CannotGoOn when it cannot be made.
+
+    A folder that somebody made and named with --home keeps the rights that it was given.
+    """
     try:
-        home.mkdir(parents=True, exist_ok=True)
+        home.parent.mkdir(parents=True, exist_ok=True)
+        with suppress(FileExistsError):
+            home.mkdir(mode=_PRIVATE_FOLDER)
+        if not home.is_dir():
+            cannot_use(home, "is a file and no folder")
+        if home == user_folder():
+            home.chmod(_PRIVATE_FOLDER)
     except OSError as error:
         cannot_use(home, f"cannot be made ({error.strerror or error})")
     return home / FILE_NAME
 
 
-def keep_copy(file: Path) -> None:
-    """A copy of a sound store, written beside it and put in place in one step; none where it would be the same."""
-    copy = file.with_name(COPY_NAME)
-    if copy.exists() and copy.stat().st_mtime_ns > file.stat().st_mtime_ns:
-        return
-    fresh = file.with_name(COPY_NAME + ".new")
-    shutil.copyfile(file, fresh)
-    fresh.chmod(0o600)
-    fresh.replace(copy)
+def new_private_file(path: Path) -> bool:
+    """An empty file for its owner alone; False where there is one already. Raises OSError.
+
+    SQLite gives its log beside it the same rights. A link that waits under the name is never followed.
+    """
+    try:
+        os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, _PRIVATE_FILE))
+    except FileExistsError:
+        return False
+    return True
+
+
+def make_private(file: Path) -> None:
+    """The store and what SQLite keeps beside it, for its owner alone, where an earlier program was less strict."""
+    for path in (file, beside(file, "-wal"), beside(file, "-shm")):
+        with suppress(FileNotFoundError):
+            path.chmod(_PRIVATE_FILE)
+
+
+def beside(file: Path, ending: str) -> Path:
+    """The file of this name with an ending."""
+    return file.with_name(file.name + ending)
+
+
+def unusable(place: Path, what: str) -> CannotGoOn:
+    """What is said of a home that cannot be used."""
+    remedy = "check that the folder may be written and the disk has room, or name another with --home"
+    return CannotGoOn([Problem(where=str(place), what=what, remedy=remedy)])
 
 
 def cannot_use(place: Path, what: str) -> NoReturn:
     """The home cannot be used."""
-    remedy = "check that the folder may be written and the disk has room, or name another with --home"
-    raise CannotGoOn([Problem(where=str(place), what=what, remedy=remedy)])
+    raise unusable(place, what)

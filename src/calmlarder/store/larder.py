@@ -1,16 +1,22 @@
 """Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from contextlib import suppress
 from datetime import date
 from typing import Any, NamedTuple
+
+from pydantic import ValidationError
 
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.urgency import Urgency, urgency_of
 from calmlarder.matching.dates import Dated
-from calmlarder.store.store import Store, Stored
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store import unread
+from calmlarder.store.store import Store, Stored, no_lot
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 
 class KeptLot(NamedTuple):
@@ -28,30 +34,99 @@ def kept(lot: Lot) -> dict[str, Any]:
     return content
 
 
-def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | None:
-    """The lot as it stands on a day; None when the tables no longer know its food."""
-    content = stored.content
+class ToAnswer(NamedTuple):
+    """A lot that cannot be worked with as it is kept: its number in the store, its line where one can be read, why."""
+
+    id: int
+    line: str
+    why: str
+
+    @property
+    def remedy(self) -> str:
+        """What to do about it."""
+        return f'say what it is with `calmlarder larder edit {self.id} "…"`, or take it out'
+
+
+def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | ToAnswer:
+    """The lot as it stands on a day, or what is to be answered before it can be used."""
+    content = {**stored.content, "food": tables.id_now(str(stored.content.get("food")))}
     food = tables.food_by_id.get(content["food"])
     if food is None:
-        return None
+        return ToAnswer(stored.id, str(content.get("line", "")), f"the tables no longer know `{content['food']}`")
+    try:
+        return _on_day(stored.id, content, food, today, tables)
+    except (ValidationError, KeyError, TypeError, ValueError):
+        return ToAnswer(stored.id, str(content.get("line", "")), "it was kept in a way that this program cannot read")
+
+
+def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, tables: Tables) -> KeptLot:
     dates = tuple(
         Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
     )
     urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
-    return KeptLot(stored.id, Lot.model_validate({**content, "id": str(stored.id), **urgency._asdict()}))
+    return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
 
 
 def with_kept_boxes(store: Store, tables: Tables) -> Tables:
     """The tables, with the boxed dishes of the larder among their foods."""
-    boxes = [Box.model_validate(row.content["box"]) for row in store.lots() if row.content.get("box")]
+    return _with_boxes_of(store.lots(), tables)
+
+
+def _with_boxes_of(rows: Iterable[Stored], tables: Tables) -> Tables:
+    boxes = []
+    for row in rows:
+        with suppress(ValidationError):  # then the lot itself is to be answered
+            boxes += [Box.model_validate(row.content["box"])] if row.content.get("box") else []
     return with_boxes(tables, [box for box in boxes if readable(box, tables)])
 
 
 def lots_on_day(store: Store, today: date, tables: Tables) -> list[KeptLot]:
-    """All lots, what goes first before what keeps."""
-    tables = with_kept_boxes(store, tables)
-    found = [lot for stored in store.lots() if (lot := on_day(stored, today, tables)) is not None]
+    """All lots that can be worked with, what goes first before what keeps; the others are noted, to be told."""
+    rows = store.lots()
+    tables = _with_boxes_of(rows, tables)
+    found = []
+    for one in (on_day(row, today, tables) for row in rows):
+        if isinstance(one, KeptLot):
+            found.append(one)
+        else:
+            unread.note("lots", one.id, f"{one.why}: {one.remedy}")
     return sorted(found, key=_goes_first)
+
+
+def to_answer(store: Store, today: date, tables: Tables) -> list[ToAnswer]:
+    """Lots that stay in the larder and cannot be used before somebody says what they are."""
+    rows = store.lots()
+    tables = _with_boxes_of(rows, tables)
+    unknown = [one for row in rows if isinstance(one := on_day(row, today, tables), ToAnswer)]
+    found = sorted([*unknown, *(ToAnswer(one.id, "", f"what is kept of it {one.why}") for one in store.broken_lots())])
+    for one in found:
+        unread.told_here("lots", one.id)
+    return found
+
+
+def still_as_seen(store: Store, seen: Iterable[KeptLot]) -> None:
+    """Raises CannotGoOn where another program took or changed a lot since it was read.
+
+    Whatever writes asks inside its own transaction, so that nothing can change between this and the writing.
+    """
+    now = {row.id: row.content for row in store.lots()}
+    for one in seen:
+        if one.id not in now:
+            raise no_lot(one.id)
+        # As a lot, so that what was kept in an earlier shape compares as it reads.
+        if _comparable(now[one.id]) != _comparable(kept(one.lot)):
+            remedy = "look at it again, and say what is to be done with what is there now"
+            what = "was changed in another program meanwhile; nothing was done"
+            raise CannotGoOn([Problem(where=f"lot {one.id}, `{one.lot.line}`", what=what, remedy=remedy)])
+
+
+def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:
+    """What a lot says in today's shape, but for its food, which may have another id by now."""
+    try:
+        lot = Lot.model_validate({**content, "id": "", **Urgency(None, "", None, "")._asdict()})
+    except ValidationError:
+        return dict(content)
+    return {name: value for name, value in kept(lot).items() if name != "food"}
 
 
 def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
@@ -76,13 +151,17 @@ def move(
     lot = one.lot
     rest = None if grams is None else smaller(lot, lot.grams - grams)
     if rest is None:
-        store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
+        with store.transaction():
+            still_as_seen(store, [one])
+            store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
         return
     amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
     part = moved(lot.model_copy(update=amounts))
     # Words of its own: those of the whole would say too much.
     part = part.model_copy(update={"line": lot_line(part, tables)})
-    store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
+    with store.transaction():
+        still_as_seen(store, [one])
+        store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
 
 
 def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:

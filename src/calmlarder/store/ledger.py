@@ -10,8 +10,9 @@ from calmlarder.history.ended import Ended, Logged
 from calmlarder.history.felt import Felt
 from calmlarder.intake.eaten import Eaten
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.eaten import KeptEaten, content_of
-from calmlarder.store.larder import KeptLot, smaller
+from calmlarder.store.eaten import KeptEaten, content_of, entries
+from calmlarder.store.larder import KeptLot, smaller, still_as_seen
+from calmlarder.store.read_as import read_as
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
@@ -34,9 +35,12 @@ def end(
     grams: float | None = None,
 ) -> None:
     """Take lots out, or `grams` of each, as one action. Raises CannotGoOn for more than there is."""
-    left, entries = _ending(lots, tables, on, how, why, grams)
-    words = f"{how} {', '.join(entry.line for entry in entries)}"
-    store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in entries])
+    seen = list(lots)
+    left, ends = _ending(seen, tables, on, how, why, grams)
+    words = f"{how} {', '.join(entry.line for entry in ends)}"
+    with store.transaction():
+        still_as_seen(store, seen)
+        store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in ends])
 
 
 def eat_up(
@@ -46,27 +50,28 @@ def eat_up(
 
     What the log holds already is not logged again. Raises CannotGoOn for more than there is.
     """
-    left, entries = _ending(lots, tables, on, "eaten", None, grams)
-    eaten, ends = log_and_ledger(store, on)
+    left, ends = _ending(lots, tables, on, "eaten", None, grams)
     logged: list[Eaten] = []
-    for number, one in enumerate(lots):
-        before = ([*eaten, *logged], [*ends, *entries[:number]])
-        found = eaten_up(one.lot, entries[number].grams, eaters, on, *before, tables)
-        entries[number] = entries[number].model_copy(update={"logged": found.logged})
-        logged += found.entries
-    words = f"eaten {', '.join(entry.line for entry in entries)}"
-    ids = store.change_lots(
-        left, words, eaten=[content_of(one) for one in logged],
-        ended=[entry.model_dump(mode="json") for entry in entries],
-    )  # fmt: skip
+    with store.transaction():
+        still_as_seen(store, lots)
+        eaten, ended_before = log_and_ledger(store, on)
+        for number, one in enumerate(lots):
+            before = ([*eaten, *logged], [*ended_before, *ends[:number]])
+            found = eaten_up(one.lot, ends[number].grams, eaters, on, *before, tables)
+            ends[number] = ends[number].model_copy(update={"logged": found.logged})
+            logged += found.entries
+        words = f"eaten {', '.join(entry.line for entry in ends)}"
+        ids = store.change_lots(
+            left, words, eaten=[content_of(one) for one in logged],
+            ended=[entry.model_dump(mode="json") for entry in ends],
+        )  # fmt: skip
     return [KeptEaten(number, one) for number, one in zip(ids, logged, strict=True)]
 
 
 def log_and_ledger(store: Store, on: date) -> tuple[list[Eaten], list[Ended]]:
     """Both over the days in which something logged by itself may be of a lot that ends on a day."""
     since = on - timedelta(days=LOOK_BACK_DAYS)
-    eaten = [Eaten.model_validate(row.content) for row in store.eaten(since.isoformat())]
-    return eaten, ended(store, since)
+    return [one for _, one in entries(store, since.isoformat())], ended(store, since)
 
 
 def _ending(
@@ -122,7 +127,7 @@ def _entry(one: KeptLot, rest: Mapping[str, Any] | None, tables: Tables, on: dat
 def ended(store: Store, since: date | None = None) -> list[Ended]:
     """What ended on or after a day, oldest first."""
     rows = store.logged("ended", since.isoformat() if since else "")
-    return [Ended.model_validate(row.content) for row in rows]
+    return [one for _, one in read_as(Ended, "ended", rows)]
 
 
 def feel(store: Store, felt: Felt) -> KeptFelt:
@@ -132,4 +137,5 @@ def feel(store: Store, felt: Felt) -> KeptFelt:
 
 def felt_since(store: Store, since: datetime) -> list[KeptFelt]:
     """How the gut felt at or after a local time, oldest first."""
-    return [KeptFelt(row.id, Felt.model_validate(row.content)) for row in store.logged("felt", since.isoformat())]
+    rows = store.logged("felt", since.isoformat())
+    return [KeptFelt(row_id, felt) for row_id, felt in read_as(Felt, "felt", rows)]

@@ -79,4 +79,15 @@ STEPS: tuple[str, ...] = (
     DROP TABLE changes;
     ALTER TABLE changes_wider RENAME TO changes;
     """,
+    """
+    UPDATE settings SET content = json_object('value', json(content));
+    UPDATE changes SET before = json_object('value', json(before)) WHERE place = 'settings' AND before IS NOT NULL;
+    UPDATE changes SET after = json_object('value', json(after)) WHERE place = 'settings' AND after IS NOT NULL;
+    """,
 )
+DOCUMENTS_SINCE = 4  # the step from which on documents carry a version (documents.py)
+
+
+def statements(step: str) -> list[str]:
+    """The statements of a step, one by one; none of them holds a semicolon."""
+    return [statement for part in step.split(";") if (statement := part.strip())]

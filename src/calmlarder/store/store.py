@@ -1,21 +1,19 @@
 """The store: every change is one action in one transaction, and can be undone and done again."""
 
-import json
 import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any, Literal, NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.home import COPY_NAME, cannot_use, keep_copy, ready_home
-from calmlarder.store.schema import STEPS
+from calmlarder.store import unread
+from calmlarder.store.copies import damaged, keep_copy
+from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
+from calmlarder.store.home import ready_home
+from calmlarder.store.opening import cannot_go_on, opened
 
-Log = Literal["eaten", "ended", "felt"]
-Place = Literal["lots", "settings", "eaten", "ended", "felt"]
-_BUSY_SECONDS = 10
 _MOST_ACTIONS = 500
-_found_sound: dict[Path, int] = {}  # when the file that was checked had last been written, ns
 
 
 class Stored(NamedTuple):
@@ -25,13 +23,11 @@ class Stored(NamedTuple):
     content: dict[str, Any]
 
 
-class Change(NamedTuple):
-    """A row as it was and as it becomes; None where it is not there."""
+class Broken(NamedTuple):
+    """A row that cannot be read: its id, and why in words."""
 
-    place: Place
-    row_id: str
-    before: dict[str, Any] | None
-    after: dict[str, Any] | None
+    id: int
+    why: str
 
 
 class Store:
@@ -40,32 +36,17 @@ class Store:
     def __init__(self, connection: sqlite3.Connection, file: Path) -> None:
         self._connection = connection
         self._file = file
+        self._place = _place_of(file)
+        self._is_gone = False
 
     @classmethod
     def at(cls, home: Path) -> "Store":
         """The store of a home, made or brought up to date when needed.
 
-        Raises CannotGoOn when the place cannot be used, or the file is damaged: it is never overwritten then.
+        Raises CannotGoOn when the place cannot be used, or the file is damaged or gone: it is never overwritten then.
         """
         file = ready_home(home)
-        try:
-            connection = sqlite3.connect(file, timeout=_BUSY_SECONDS, isolation_level=None)
-            connection.execute("PRAGMA foreign_keys = ON")
-            connection.execute("PRAGMA journal_mode = WAL")
-            connection.execute("PRAGMA synchronous = FULL")
-            # The check reads the whole file: once for each state of it is enough for one run of the program.
-            state = file.stat().st_mtime_ns
-            if _found_sound.get(file) != state and connection.execute("PRAGMA quick_check").fetchone()[0] != "ok":
-                _damaged(file)
-            _found_sound[file] = state
-            file.chmod(0o600)
-            store = cls(connection, file)
-            store._bring_up_to_date()
-        except sqlite3.OperationalError as error:
-            cannot_use(file, f"cannot be opened ({error})")
-        except sqlite3.DatabaseError:
-            _damaged(file)
-        return store
+        return cls(opened(file), file)
 
     def __enter__(self) -> "Store":
         return self
@@ -75,34 +56,53 @@ class Store:
 
     def close(self) -> None:
         """Keep a copy of the sound store, and close it."""
-        try:
+        # The store itself is written; without these only the copy to fall back on is older now.
+        with suppress(OSError, sqlite3.Error, CannotGoOn):
+            self.look_at_place()
             self._connection.execute("PRAGMA wal_checkpoint(PASSIVE)")
-            self._connection.close()
-            keep_copy(self._file)
-        except (OSError, sqlite3.Error):
-            # The store itself is written; only the fall-back copy is older now.
-            self._connection.close()
+            keep_copy(self._connection, self._file)
+        self._connection.close()
 
-    def _bring_up_to_date(self) -> None:
-        version = self._connection.execute("PRAGMA user_version").fetchone()[0]
-        if version > len(STEPS):
-            cannot_use(self._file, f"comes from a newer calmlarder (version {version})")
-        for number in range(version, len(STEPS)):
-            if number:
-                keep_copy(self._file)
-            self._connection.executescript(
-                f"BEGIN IMMEDIATE; {STEPS[number]} PRAGMA user_version = {number + 1}; COMMIT;"
-            )
+    def look_at_place(self) -> None:
+        """Raises CannotGoOn where the file was deleted or replaced under the open store.
+
+        What it held can be read still, and is kept as a copy the first time.
+        """
+        if self._place == _place_of(self._file):
+            return
+        if not self._is_gone:
+            self._is_gone = True
+            with suppress(OSError, sqlite3.Error, CannotGoOn):
+                keep_copy(self._connection, ready_home(self._file.parent), as_new=True)
+        what = "was deleted or replaced while it was open, and nothing more is kept in it"
+        remedy = "leave the program, then `calmlarder larder restore` starts from the copy of what it held"
+        raise CannotGoOn([Problem(where=str(self._file), what=what, remedy=remedy)])
 
     def lots(self) -> list[Stored]:
         """All lots in the order in which they came in."""
-        rows = self._connection.execute("SELECT id, content FROM lots ORDER BY id")
-        return [Stored(row_id, json.loads(content)) for row_id, content in rows]
+        return self._rows("lots", "SELECT id, content FROM lots ORDER BY id")
+
+    def broken_lots(self) -> list[Broken]:
+        """Lots that cannot be read; they stay until they are written anew or taken out."""
+        found = []
+        for row_id, text in self._ask("SELECT id, content FROM lots ORDER BY id"):
+            try:
+                unpacked("lots", text)
+            except Unreadable as why:
+                found.append(Broken(int(row_id), str(why)))
+        return found
 
     def settings(self) -> dict[str, Any]:
-        """All settings by name."""
-        rows = self._connection.execute("SELECT id, content FROM settings")
-        return {name: json.loads(content) for name, content in rows}
+        """All settings by name. Raises CannotGoOn where one cannot be read; a note of the program is then none."""
+        found = {}
+        for name, text in self._ask("SELECT id, content FROM settings"):
+            try:
+                found[str(name)] = unpacked("settings", text)
+            except Unreadable as why:
+                # A diet or an allergen may stand there: nobody is to eat without it.
+                if name not in NOTES:
+                    raise damaged(self._file, f"holds a setting, `{name}`, that {why}") from None
+        return found
 
     def add_lots(self, contents: list[dict[str, Any]], words: str) -> list[int]:
         """New lots as one action; their ids."""
@@ -115,8 +115,7 @@ class Store:
 
     def logged(self, log: Log, since: str = "") -> list[Stored]:
         """Entries of a log at or after a local ISO day or time, oldest first."""
-        rows = self._connection.execute(f"SELECT id, content FROM {log} WHERE at >= ? ORDER BY at, id", (since,))
-        return [Stored(row_id, json.loads(content)) for row_id, content in rows]
+        return self._rows(log, f"SELECT id, content FROM {log} WHERE at >= ? ORDER BY at, id", since)
 
     def add_logged(self, log: Log, content: dict[str, Any], words: str) -> int:
         """One entry of a log as one action; its id."""
@@ -139,13 +138,10 @@ class Store:
         """
         with self._action(words) as action:
             for lot_id, content in contents.items():
-                row = self._connection.execute("SELECT content FROM lots WHERE id = ?", (str(lot_id),)).fetchone()
-                # (as text: a number past 64 bits is then no lot, like any other that is not there)
-                if row is None:
-                    remedy = "`calmlarder larder list` shows the numbers"
-                    raise CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
-                self._put("lots", str(lot_id), content)
-                self._note(action, Change("lots", str(lot_id), json.loads(row[0]), content))
+                before = self._text_of("lots", lot_id)
+                if before is None:
+                    raise no_lot(lot_id)
+                self._put("lots", str(lot_id), before, None if content is None else packed("lots", content), action)
             for entry in ended:
                 self._insert("ended", entry, action)
             for lot in new:
@@ -154,31 +150,30 @@ class Store:
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
-        before = self.settings()
         with self._action(words) as action:
             for name, value in values.items():
-                self._put("settings", name, value)
-                self._note(action, Change("settings", name, before.get(name), value))
+                text = None if value is None else packed("settings", value)
+                self._put("settings", name, self._text_of("settings", name), text, action)
 
     def remember(self, name: str, value: object) -> None:
         """A note of the program to itself: no action, and nothing to undo. None forgets it."""
-        with self._transaction():
-            self._put("settings", name, value)
+        with self.transaction():
+            self._write("settings", name, None if value is None else packed("settings", value))
 
     def version(self) -> int:
         """A number that is another one after another program has written."""
-        return int(self._connection.execute("PRAGMA data_version").fetchone()[0])
+        return int(self._ask("PRAGMA data_version")[0][0])
 
     def undo(self) -> str | None:
-        """Take back the last action; its words, or None when there is none."""
+        """Take back the last action; its words, or None when there is none. Raises CannotGoOn."""
         return self._turn("SELECT id, words FROM actions WHERE undone = 0 ORDER BY id DESC LIMIT 1", back=True)
 
     def redo(self) -> str | None:
-        """Do the last action taken back again; its words, or None when there is none."""
+        """Do the last action taken back again; its words, or None when there is none. Raises CannotGoOn."""
         return self._turn("SELECT id, words FROM actions WHERE undone = 1 ORDER BY id LIMIT 1", back=False)
 
     def _turn(self, query: str, back: bool) -> str | None:
-        with self._transaction():
+        with self.transaction():
             found = self._connection.execute(query).fetchone()
             if found is None:
                 return None
@@ -188,14 +183,50 @@ class Store:
                 f"SELECT place, row_id, before, after FROM changes WHERE action = ? ORDER BY id {order}", (action,)
             ).fetchall()
             for place, row_id, before, after in rows:
-                content = before if back else after
-                self._put(place, row_id, json.loads(content) if content is not None else None)
+                text = before if back else after
+                if text is not None:
+                    self._must_read(place, text, words)
+                self._write(place, row_id, text)
             self._connection.execute("UPDATE actions SET undone = ? WHERE id = ?", (int(back), action))
         return str(words)
 
+    def _must_read(self, place: Place, text: str, words: str) -> None:
+        """What undo keeps is put back as it was written, and never where it is damaged."""
+        try:
+            unpacked(place, text)
+        except Unreadable as why:
+            remedy = "write the lot anew by hand; `calmlarder larder list` shows what is there"
+            what = f"what is kept of it {why}; nothing was changed"
+            raise CannotGoOn([Problem(where=f"`{words}`", what=what, remedy=remedy)]) from None
+
+    @contextmanager
+    def transaction(self) -> Iterator[None]:
+        """All or nothing, with no other program in between; inside another it is part of that one.
+
+        What is read in it holds until it ends. Raises CannotGoOn where the place cannot be written.
+        """
+        if self._connection.in_transaction:
+            yield
+            return
+        try:
+            self.look_at_place()
+            self._connection.execute("BEGIN IMMEDIATE")
+        except sqlite3.Error as error:
+            raise cannot_go_on(self._file, error, "written") from None
+        try:
+            yield
+            self._connection.execute("COMMIT")
+        except sqlite3.Error as error:
+            self._roll_back()
+            raise cannot_go_on(self._file, error, "written; nothing was changed") from None
+        except BaseException:
+            self._roll_back()
+            raise
+        self.look_at_place()  # deleted meanwhile: what was said to be kept is in the copy
+
     @contextmanager
     def _action(self, words: str) -> Iterator[int]:
-        with self._transaction():
+        with self.transaction():
             self._connection.execute("DELETE FROM actions WHERE undone = 1")
             self._connection.execute(
                 "DELETE FROM actions WHERE id <= (SELECT max(id) FROM actions) - ?", (_MOST_ACTIONS,)
@@ -203,73 +234,69 @@ class Store:
             cursor = self._connection.execute("INSERT INTO actions (words) VALUES (?)", (words,))
             yield int(cursor.lastrowid or 0)
 
-    @contextmanager
-    def _transaction(self) -> Iterator[None]:
-        try:
-            self._connection.execute("BEGIN IMMEDIATE")
-        except sqlite3.Error as error:
-            cannot_use(self._file, f"cannot be written ({error})")
-        try:
-            yield
-            self._connection.execute("COMMIT")
-        except sqlite3.Error as error:
-            self._roll_back()
-            cannot_use(self._file, f"cannot be written ({error}); nothing was changed")
-        except BaseException:
-            self._roll_back()
-            raise
-
     def _roll_back(self) -> None:
-        if self._connection.in_transaction:
-            self._connection.execute("ROLLBACK")
+        with suppress(sqlite3.Error):
+            if self._connection.in_transaction:
+                self._connection.execute("ROLLBACK")
+
+    def _ask(self, query: str, *values: object) -> list[Any]:
+        try:
+            return self._connection.execute(query, values).fetchall()
+        except sqlite3.Error as error:
+            raise cannot_go_on(self._file, error, "read") from None
+
+    def _rows(self, place: Place, query: str, *values: object) -> list[Stored]:
+        """Rows in today's shape; what cannot be read is noted, and stays."""
+        found = []
+        for row_id, text in self._ask(query, *values):
+            try:
+                found.append(Stored(row_id, unpacked(place, text)))
+            except Unreadable as why:
+                unread.note(place, row_id, str(why))
+        return found
+
+    def _text_of(self, place: Place, row_id: object) -> str | None:
+        # (as text: a number past 64 bits is then no lot, like any other that is not there)
+        row = self._connection.execute(f"SELECT content FROM {place} WHERE id = ?", (str(row_id),)).fetchone()
+        return None if row is None else str(row[0])
 
     def _insert(self, place: Literal["lots"] | Log, content: dict[str, Any], action: int) -> int:
-        cursor = self._connection.execute(f"INSERT INTO {place} (content) VALUES (?)", (json.dumps(content),))
+        text = packed(place, content)
+        cursor = self._connection.execute(f"INSERT INTO {place} (content) VALUES (?)", (text,))
         row_id = int(cursor.lastrowid or 0)
-        self._note(action, Change(place, str(row_id), None, content))
+        self._note(action, place, str(row_id), None, text)
         return row_id
 
-    def _put(self, place: Place, row_id: str, content: object) -> None:
-        if content is None:
+    def _put(self, place: Place, row_id: str, before: str | None, after: str | None, action: int) -> None:
+        self._write(place, row_id, after)
+        self._note(action, place, row_id, before, after)
+
+    def _write(self, place: Place, row_id: str, text: str | None) -> None:
+        if text is None:
             self._connection.execute(f"DELETE FROM {place} WHERE id = ?", (row_id,))
             return
         self._connection.execute(
             f"INSERT INTO {place} (id, content) VALUES (?, ?) "
             "ON CONFLICT (id) DO UPDATE SET content = excluded.content",
-            (row_id, json.dumps(content)),
+            (row_id, text),
         )
 
-    def _note(self, action: int, change: Change) -> None:
-        before, after = (None if part is None else json.dumps(part) for part in (change.before, change.after))
+    def _note(self, action: int, place: Place, row_id: str, before: str | None, after: str | None) -> None:
         self._connection.execute(
             "INSERT INTO changes (action, place, row_id, before, after) VALUES (?, ?, ?, ?, ?)",
-            (action, change.place, change.row_id, before, after),
+            (action, place, row_id, before, after),
         )
 
 
-def _damaged(file: Path) -> None:
-    copy = file.with_name(COPY_NAME)
-    if copy.exists():
-        remedy = f"`calmlarder larder restore` sets it aside and starts from the copy {copy.name}"
-    else:
-        remedy = "there is no copy: move the file away to start with an empty larder"
-    raise CannotGoOn([Problem(where=str(file), what="is damaged and was left as it is", remedy=remedy)])
+def no_lot(lot_id: int) -> CannotGoOn:
+    """What is said of a number that is no lot."""
+    remedy = "`calmlarder larder list` shows the numbers"
+    return CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
 
 
-def restore(home: Path) -> Path:
-    """Set the store's file aside, start from the copy, and say where the old one went."""
-    file = ready_home(home)
-    copy = file.with_name(COPY_NAME)
-    if not copy.exists():
-        cannot_use(copy, "is not there: no copy to start from")
-    aside = file.with_name(f"{file.name}.damaged")
-    number = 1
-    while aside.exists():
-        aside = file.with_name(f"{file.name}.damaged-{number}")
-        number += 1
-    for path in (file, file.with_name(file.name + "-wal"), file.with_name(file.name + "-shm")):
-        if path.exists():
-            path.replace(aside if path == file else path.with_name(path.name + f".of-{aside.name}"))
-    file.write_bytes(copy.read_bytes())
-    file.chmod(0o600)
-    return aside
+def _place_of(file: Path) -> tuple[int, int] | None:
+    try:
+        found = file.stat()
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino

@@ -19,6 +19,7 @@ from calmlarder.tables.rows import (
     Measure,
     MixtureRow,
     Name,
+    Renamed,
     Source,
     Swap,
 )
@@ -43,6 +44,7 @@ class Tables(BaseModel):
     swaps: tuple[Swap, ...]
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
+    renamed: tuple[Renamed, ...] = ()
     cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()
@@ -52,6 +54,14 @@ class Tables(BaseModel):
     def food_by_id(self) -> Mapping[str, Food]:
         """Foods by id."""
         return MappingProxyType({food.id: food for food in self.foods})
+
+    @cached_property
+    def _now_by_old_id(self) -> Mapping[str, str]:
+        return MappingProxyType({row.was: row.now for row in self.renamed})
+
+    def id_now(self, food_id: str) -> str:
+        """The id of today of a food that may be kept under an earlier one."""
+        return food_id if food_id in self.food_by_id else self._now_by_old_id.get(food_id, food_id)
 
     @cached_property
     def _by_food(self) -> dict[str, dict[Component, Fermentable]]:

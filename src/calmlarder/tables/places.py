@@ -1,7 +1,10 @@
 """Where the tables and patterns are: beside the source, or inside the installed package."""
 
 import os
+import sys
 from pathlib import Path
+
+from platformdirs import user_data_path
 
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -30,10 +33,18 @@ def _from_environment() -> Path | None:
     return Path(os.environ["CALMLARDER_TABLES"]) if os.environ.get("CALMLARDER_TABLES") else None
 
 
+def user_folder() -> Path:
+    """Where a user's data is kept on this system: the larder, and below it the cook's own tables.
+
+    Earlier versions used Linux's place everywhere: what is there already stays there.
+    """
+    usual = user_data_path("calmlarder", appauthor=False)
+    before = Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share") / "calmlarder"
+    return before if sys.platform != "linux" and before.is_dir() and not usual.is_dir() else usual
+
+
 def _users_own() -> Path:
-    """XDG Base Directory Specification: XDG_DATA_HOME, else ~/.local/share."""
-    base = os.environ.get("XDG_DATA_HOME")
-    return (Path(base) if base else Path.home() / ".local" / "share") / "calmlarder" / "tables"
+    return user_folder() / "tables"
 
 
 def table_folders(own: Path | None = None) -> list[Path]:

@@ -17,6 +17,7 @@ from textual.screen import Screen
 
 from calmlarder.clean import clean
 from calmlarder.problems import CannotGoOn
+from calmlarder.store import unread
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
@@ -24,6 +25,7 @@ from calmlarder.tui import under_way
 from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
+from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
 from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
@@ -34,6 +36,7 @@ from calmlarder.tui.told import tell
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
 _AFTER_FIRST_PAINT_S = 1.0
+_STAYS_S = 86_400  # a day: what must not be overlooked
 _SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
 _LOADED_LATER = (
@@ -74,6 +77,7 @@ class LarderApp(App[None]):
         self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
         super().__init__()
         self._clock = clock
+        self._has_terminal = self._store_is_missed = False
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
@@ -114,7 +118,9 @@ class LarderApp(App[None]):
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
         self._ask_of_stove()
-        self.set_interval(LOOK_S, self.look_at_clock)
+        end_with_signals(self)
+        self._has_terminal = not terminal_is_gone()
+        self.set_interval(LOOK_S, self.look_around)
         self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
 
@@ -133,6 +139,21 @@ class LarderApp(App[None]):
         title = clean(note["dinner"]["title"])
         question = f"You were cooking: {title}. What was weighed is kept; timers are not."
         self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
+
+    def look_around(self) -> None:
+        """What may change under a program that is left open: the day, its store, its terminal."""
+        if self._has_terminal and terminal_is_gone():
+            self.exit(return_code=GONE)
+            return
+        self.look_at_clock()
+        try:
+            self._store.look_at_place()
+        except CannotGoOn as stop:
+            if not self._store_is_missed:
+                self._store_is_missed = True
+                self.notify("\n".join(map(str, stop.problems)), severity="error", timeout=_STAYS_S, markup=False)
+        for words in unread.take():
+            self.notify(words, severity="warning", timeout=_SEEN_S, markup=False)
 
     def _go_on(self, note: dict[str, Any]) -> None:
         at = under_way.again(note)

@@ -1,15 +1,27 @@
 """The line of keys below a screen: as many as fit, in the order in which they matter; the others are in the help."""
 
+from typing import Protocol, cast, runtime_checkable
+
 from textual import events
 from textual.app import ComposeResult
+from textual.widget import Widget
 from textual.widgets import Footer
-from textual.widgets._footer import FooterKey
 
 _PADDING = 3  # columns around a key and its word
 _WAYS_ON = ("command_palette", "help")  # to every other key
 
 
-def _never_gives_way(key: FooterKey) -> bool:
+@runtime_checkable
+class _Key(Protocol):
+    """What Textual's line of keys shows of a binding; its class has no public name."""
+
+    key: str
+    key_display: str
+    description: str
+    action: str
+
+
+def _never_gives_way(key: _Key) -> bool:
     return key.key == "escape" or key.action in _WAYS_ON
 
 
@@ -22,7 +34,7 @@ class KeysLine(Footer):
 
     def compose(self) -> ComposeResult:
         """The ways back and on have their room first; the others follow in their order until one does not fit."""
-        keys = [key for key in super().compose() if isinstance(key, FooterKey)]
+        keys = [key for key in super().compose() if isinstance(key, _Key)]
         last = [key for key in keys if _never_gives_way(key)]
         room = self.app.size.width - sum(map(_columns, last))
         for key in keys:
@@ -30,8 +42,8 @@ class KeysLine(Footer):
                 room -= _columns(key)
                 if room < 0:
                     break
-                yield key
-        yield from last
+                yield cast(Widget, key)
+        yield from (cast(Widget, key) for key in last)
 
     def on_resize(self, event: events.Resize) -> None:
         """More fit, or fewer."""
@@ -40,5 +52,5 @@ class KeysLine(Footer):
             self.refresh(recompose=True)
 
 
-def _columns(key: FooterKey) -> int:
+def _columns(key: _Key) -> int:
     return len(key.key_display) + len(key.description) + _PADDING

@@ -2,6 +2,7 @@
 
 from collections.abc import Collection
 
+from calmlarder.compose.request import protein_floor
 from calmlarder.plan.grammar import MOST_DAYS, sittings_of_days
 from calmlarder.plan.sittings import Key, PlannedSitting, key_of
 from calmlarder.tui.kitchen import Kitchen
@@ -17,7 +18,7 @@ def fewer_or_more(days: int, by: int) -> int:
 def sittings_asked(kitchen: Kitchen, days: int, barred: Collection[tuple[Key, str]] = ()) -> tuple[PlannedSitting, ...]:
     """A dinner each day and packed lunches between, but for what was eaten; `barred` holds dishes not wanted there.
 
-    What was set holds for each: people, minutes, and the protein floor for dinners. Whoever sits down later than
+    What was set holds for each: people, minutes, and the protein aimed at for dinners. Whoever sits down later than
     usual tonight is sitting down now.
     """
     held, now = kitchen.settled(), kitchen.now()
@@ -30,5 +31,6 @@ def sittings_asked(kitchen: Kitchen, days: int, barred: Collection[tuple[Key, st
         }
         if one.sitting == "dinner":
             changed["protein_g"] = float(held.protein_g)
+            changed["protein_floor_g"] = protein_floor("dinner", float(held.protein_g))
         found.append(one.model_copy(update=changed))
     return tuple(found)

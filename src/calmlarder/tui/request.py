@@ -21,20 +21,22 @@ def request_of(
 ) -> "DinnerRequest":
     """The request of an evening; `more` holds fields of it that the cook chose. Reads the store: in its own thread.
 
-    The protein floor that was set holds for dinners; other sittings keep their own. What must be in it is asked for
+    The protein that was set is aimed at for dinners; other sittings keep their own. What must be in it is asked for
     on purpose, though it may be disliked.
     """
-    from calmlarder.compose.request import PROTEIN_FLOOR_G, DinnerRequest
+    from calmlarder.compose.request import PROTEIN_TARGET_G, DinnerRequest, protein_floor
 
     held = kitchen.settled()
     eat = held.people if people is None else people
+    target = float(held.protein_g) if sitting == "dinner" else PROTEIN_TARGET_G[sitting]
     values: dict[str, Any] = {
         "today": kitchen.today,
         "profile": kitchen.profile(),
         "diet": held.diet,
         "sitting": sitting,
         "people": eat,
-        "protein_g": float(held.protein_g) if sitting == "dinner" else PROTEIN_FLOOR_G[sitting],
+        "protein_g": target,
+        "protein_floor_g": protein_floor(sitting, target),
         "avoid": held.avoid,
         "minutes": held.minutes,
         "use": use,

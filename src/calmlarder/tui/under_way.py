@@ -3,13 +3,13 @@
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.store.documents import AT_STOVE
 from calmlarder.store.store import Store
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.intake.stacking import Counted
 
-_NOTE = "at the stove"
 _LONGEST = timedelta(days=1)  # what was begun before is not cooked any more: common practice, no source
 
 
@@ -31,17 +31,17 @@ def remember(store: Store, at: AtStove, on: date) -> None:
         "step": at.step,
         "weighed": at.weighed or {},
     }
-    store.remember(_NOTE, held)
+    store.remember(AT_STOVE, held)
 
 
 def forget(store: Store) -> None:
     """It was cooked, or left on purpose."""
-    store.remember(_NOTE, None)
+    store.remember(AT_STOVE, None)
 
 
 def found(store: Store, today: date) -> dict[str, Any] | None:
     """What was left at the stove a short while ago, as it was kept."""
-    note: Any = store.settings().get(_NOTE)
+    note: Any = store.settings().get(AT_STOVE)
     try:
         is_fresh = abs(date.fromisoformat(note["day"]) - today) <= _LONGEST and bool(note["dinner"]["title"])
     except (KeyError, TypeError, ValueError):

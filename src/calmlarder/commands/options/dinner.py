@@ -12,8 +12,11 @@ def add(commands: common.Commands) -> None:
     """All three."""
     demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an invented household")
     request(demo)
+    count(demo)
     tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
+    count(tonight)
     why = common.command(commands, "why", "why:why", "what a food does in tonight's dinner, or why it is not in it")
+    why.set_defaults(count=1)
     why.add_argument("food", nargs="+", metavar="FOOD")
     for parser in (tonight, why):
         log_that_counts(parser)
@@ -48,8 +51,12 @@ def request(parser: common.Parser) -> None:
     eating(parser)
     option = parser.add_argument
     option("--sitting", default="dinner", choices=SITTINGS, help="what is cooked (default dinner)")
-    option("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
     option("--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)")
+
+
+def count(parser: common.Parser) -> None:
+    """How many dinners are asked for."""
+    parser.add_argument("--count", type=int, default=1, metavar="K", help="how many different dinners (default 1)")
 
 
 def eating(parser: common.Parser) -> None:
@@ -57,7 +64,8 @@ def eating(parser: common.Parser) -> None:
     option = parser.add_argument
     option("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
     common.profile(parser)
-    option("--protein", type=float, metavar="G", help="least protein a person, g (default: 20 for a dinner)")
+    option("--protein", type=float, metavar="G", help="protein to aim at a person, g (default: 20 for a dinner)")
+    option("--protein-floor", type=float, metavar="G", help="protein a person, at least, g (default: 12 for a dinner)")
     option("--minutes", type=int, metavar="M", help="most minutes to cook")
     common.eaters(parser)
     option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")

@@ -14,7 +14,7 @@ _WORDS = (
     ("export", "write all lots as lines that import reads"),
     ("undo", "take the last change back"),
     ("redo", "do it again"),
-    ("restore", "set a damaged file aside and start from the copy"),
+    ("restore", "set a damaged file aside and start from the newest copy that is whole"),
 )
 _WHO = "who ate it, for the log; may be repeated; everyone shares it, nobody logs nothing (default: the one who eats)"
 
@@ -25,7 +25,12 @@ def add(commands: common.Commands) -> None:
     kept = larder.add_subparsers(dest="larder_command", required=True, metavar="COMMAND")
     for name, help_text in _WORDS:
         parser = common.command(kept, name, "larder:larder", help_text)
-        _common(parser)
+        common.home(parser)
+        if name != "restore":
+            common.today(parser)
+            common.tables(parser)
+        if name != "export":
+            common.json(parser)
         if name in {"add", "edit"}:
             if name == "edit":
                 parser.add_argument("id", type=int, metavar="ID")

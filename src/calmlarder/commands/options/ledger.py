@@ -19,5 +19,6 @@ def add(commands: common.Commands) -> None:
     for parser in (waste, feel, days):
         common.home(parser)
         common.today(parser)
-        common.tables(parser)
+        if parser is waste:
+            common.tables(parser)
         common.json(parser)

@@ -25,5 +25,6 @@ def add(commands: common.Commands) -> None:
     for parser in (cooked, ate, eaten):
         common.home(parser)
         common.today(parser)
-        common.tables(parser)
+        if parser is not eaten:  # it shows what was written down when it was eaten
+            common.tables(parser)
         common.json(parser)

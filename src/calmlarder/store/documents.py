@@ -1,0 +1,65 @@
+"""What a row keeps: JSON with the version of its shape and a checksum, brought up to date as it is read.
+
+Whatever cannot be read raises Unreadable, and stays in the store as it is. The checksum (CRC-32, RFC 1952) finds a
+flipped bit that is still JSON: 150 g that became 950 g.
+"""
+
+import json
+import zlib
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+from typing import Any, Literal
+
+Log = Literal["eaten", "ended", "felt"]
+Place = Literal["lots", "settings", "eaten", "ended", "felt"]
+# Settings that are notes of the program to itself: what `tonight` proposed, and the dinner at the stove.
+PROPOSED, AT_STOVE = "proposed", "at the stove"
+NOTES = frozenset({PROPOSED, AT_STOVE})
+PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt")
+
+_Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
+
+
+def _as_it_is(body: dict[str, Any]) -> dict[str, Any]:
+    return body
+
+
+# For each place, what makes the next version of a document; the number of steps is the version written today.
+# Version 0 is what was written before documents had one. A step is never changed once it has been used.
+_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(dict.fromkeys(PLACES, (_as_it_is,)))
+
+
+class Unreadable(Exception):
+    """A document that is damaged, or that this program does not know how to read; says why in words."""
+
+
+def packed(place: Place, content: Any) -> str:
+    """The text that is kept of a content; settings may be any value, the others are objects."""
+    body = {"value": content} if place == "settings" else dict(content)
+    body["v"] = len(_UPGRADES[place])
+    return json.dumps({**body, "crc": _checksum(body)})
+
+
+def unpacked(place: Place, text: str) -> Any:
+    """The content in today's shape. Raises Unreadable."""
+    try:
+        body = json.loads(text)
+    except (ValueError, RecursionError) as error:
+        raise Unreadable("is damaged") from error
+    if not isinstance(body, dict):
+        raise Unreadable("is damaged")
+    crc, version = body.pop("crc", None), body.get("v", 0)
+    if crc != (None if "v" not in body else _checksum(body)):
+        raise Unreadable("is damaged")
+    body.pop("v", None)
+    if not isinstance(version, int) or version > len(_UPGRADES[place]):
+        raise Unreadable("comes from a newer calmlarder")
+    for upgrade in _UPGRADES[place][version:]:
+        body = upgrade(body)
+    if place == "settings" and "value" not in body:
+        raise Unreadable("is damaged")
+    return body["value"] if place == "settings" else body
+
+
+def _checksum(body: Mapping[str, Any]) -> int:
+    return zlib.crc32(json.dumps(body, sort_keys=True).encode())

@@ -1,0 +1,31 @@
+"""Rows that cannot be read: they stay where they are, and each is told once in a run of the program."""
+
+from calmlarder.store.documents import Place
+
+_WORDS: dict[str, str] = {
+    "lots": "lot {}",
+    "eaten": "entry {} of what was eaten (it does not count now, so there may be less room than is shown)",
+    "ended": "entry {} of what became of lots",
+    "felt": "entry {} of how a gut felt",
+}
+_noted: dict[tuple[Place, str], str] = {}
+_told: set[tuple[Place, str]] = set()
+
+
+def note(place: Place, row_id: object, why: str) -> None:
+    """Remember that a row cannot be read, and why in words."""
+    _noted[(place, str(row_id))] = why
+
+
+def told_here(place: Place, row_id: object) -> None:
+    """The row is shown with its reason by whoever reads it, and need not be told again."""
+    _noted.pop((place, str(row_id)), None)
+
+
+def take() -> list[str]:
+    """In words what was noted and not told before."""
+    new = [key for key in _noted if key not in _told]
+    _told.update(new)
+    words = [f"{_WORDS[place].format(row_id)}: {_noted[(place, row_id)]}; it is kept as it is" for place, row_id in new]
+    _noted.clear()
+    return words

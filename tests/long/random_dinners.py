@@ -1,0 +1,73 @@
+"""By hand, `python tests/long/random_dinners.py FIRST COUNT`: dinners of random larders, recounted from CSV rows."""
+
+import sys
+from collections import Counter
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from calmlarder.compose.compose import compose
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.profile import profile_named
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.checked import faults_of
+from calmlarder.render.json import dinner_object
+from calmlarder.tables.book import Tables
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped
+from random_larders import TODAY, Case, larder, recount
+
+
+def lots_read(case: Case, reader: LarderReader) -> list[Lot]:
+    """Lots of the lines that were read as what they were made up to be; another reading is another test's matter."""
+    readings = reader.read_all(case.lines, "made up")
+    lots = [lot for reading in readings for lot in reading.lots]
+    return [lot for lot in lots if lot.id in case.lots and lot.food == case.lots[lot.id].food]
+
+
+def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]) -> None:
+    """Compose one larder, check what would be shown, recount it; what was found is counted in `seen`."""
+    case = larder(seed)
+    lots = lots_read(case, reader)
+    seen["lines"] += len(case.lines)
+    seen["lines read otherwise"] += len(case.lines) - len(lots)
+    wanted = DinnerRequest(
+        today=TODAY, profile=profile_named("elimination", tables), people=case.people, diet=case.diet,
+        avoid=case.avoid, seconds=5.0,
+    )  # type: ignore[arg-type]  # fmt: skip
+    composed = compose(lots, wanted, patterns, tables)
+    shown = [(dinner, ()) for dinner in composed.dinners]
+    if composed.nearest is not None:
+        shown.append((composed.nearest.dinner, composed.nearest.gives))  # type: ignore[arg-type]
+    folders = [shipped("ingredient_tables")]
+    seen["larders"] += 1
+    for dinner, gives in shown:
+        seen["answers"] += 1
+        refused = faults_of([(dinner, gives)], wanted, lots, folders)
+        seen["refused"] += bool(refused)
+        if refused:
+            print(f"{seed}: refused: {'; '.join(refused)}", flush=True)
+        bought = {give.lot for give in gives if give.what == "buy"}  # type: ignore[attr-defined]
+        served = dinner_object(dinner)
+        for what, words in recount(served, case._replace(people=dinner.people), bought):
+            seen[what] += 1
+            print(f"{seed}: {what}: {words}", flush=True)
+
+
+def main(first: int, count: int) -> Counter[str]:
+    """Seeds from `first` on."""
+    tables, patterns = load_tables([shipped("ingredient_tables")]), load_patterns(shipped("recipes"))
+    reader, seen = LarderReader(tables, TODAY), Counter[str]()
+    for seed in range(first, first + count):
+        look_at(seed, tables, patterns, reader, seen)
+        if seed % 100 == 99:
+            print(seed + 1, dict(seen), flush=True)
+    print(dict(seen))
+    return seen
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]), int(sys.argv[2]))
