@@ -156,8 +156,9 @@ def test_match_as_json_lines(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["match", "half", "tin", "coconut", "milk", "opened", "monday", "--today", "2026-03-11", "--json"]) == 0
     result = json.loads(capsys.readouterr().out)
     assert list(result) == [
-        "text", "outcome", "food", "name", "score", "candidates", "grams_low", "grams", "grams_high", "place", "date",
-        "date_kind", "days_left", "condition", "owner",
+        "text", "outcome", "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind",
+        "days_left", "days_estimated", "condition", "to_bin", "owner", "kept_for", "score", "candidates", "assumed",
+        "lots",
     ]  # fmt: skip
     assert (result["outcome"], result["food"], result["date"]) == ("matched", "coconut-milk", "2026-03-09")
     assert (result["date_kind"], result["days_left"], result["grams"]) == ("opened", 1, 200)

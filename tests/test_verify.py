@@ -101,6 +101,23 @@ def quicker_than_it_is(dinner: dict[str, Any], *_: Any) -> None:
     dinner["minutes"] -= 5
 
 
+def forgotten_in_the_timeline(dinner: dict[str, Any], *_: Any) -> None:
+    next(moment for moment in dinner["timeline"] if "spinach" in moment["adds"])["adds"].remove("spinach")
+
+
+def twice_in_the_timeline(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["timeline"][-1]["adds"].append("spinach")
+
+
+def forgotten_in_the_steps(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["steps"] = [step.replace(" g ", " ") for step in dinner["steps"]]
+
+
+def another_order(dinner: dict[str, Any], *_: Any) -> None:
+    first, *rest = dinner["steps"]
+    dinner["steps"] = [first, *reversed(rest)]
+
+
 def wrong_slot(dinner: dict[str, Any], *_: Any) -> None:
     use(dinner, "spinach")["slot"] = "protein"
 
@@ -112,7 +129,8 @@ def test_the_dinner_itself_passes(case) -> None:  # type: ignore[no-untyped-def]
 @pytest.mark.parametrize(
     "spoil",
     [too_much, over_the_cap, onion, not_vegan, too_little_protein, floor_raised, left_out, allergen, unsafe, not_asked,
-     too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is],
+     too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is,
+     forgotten_in_the_timeline, twice_in_the_timeline, forgotten_in_the_steps, another_order],
 )  # fmt: skip
 def test_spoilt_dinners_are_found_out(spoil: Callable[..., None], case) -> None:  # type: ignore[no-untyped-def]
     spoilt = copy.deepcopy(case)

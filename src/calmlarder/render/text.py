@@ -229,7 +229,8 @@ def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -
         yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
     for reading in asked:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
-        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+        asked_for = f"{reading.question}." if reading.question else f"which one? Write {names}."
+        yield from _wrapped(f"{reading.text}: {asked_for}", style, "  ")
     for reading in unknown:
         yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
     for reading in faulty:
