@@ -62,7 +62,7 @@ def too_little_protein(dinner: dict[str, Any], *_: Any) -> None:
 
 
 def floor_raised(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
-    request["protein_g"] = 60
+    request["protein_floor_g"] = 60
 
 
 def left_out(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
@@ -89,7 +89,7 @@ def too_slow(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
 
 
 def prettier_numbers(dinner: dict[str, Any], *_: Any) -> None:
-    dinner["per_person"]["worst_g"]["oligosaccharides:core"] = 0.01
+    dinner["per_person"]["at_most_g"]["oligosaccharides"] = 0.01
 
 
 def two_hands_at_once(dinner: dict[str, Any], *_: Any) -> None:
