@@ -98,3 +98,11 @@ def egg_instead(said: str) -> str:
     said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
+
+
+def says_done(said: str, sign: str) -> bool:
+    """Whether a sentence has the sign already: its last word, or the beginning of it (`flakes` for `flaking`)."""
+    last = sign.split()[-1]
+    if sign.endswith("steaming hot"):
+        return "steaming hot" in said
+    return re.search(rf"\b{last[:4]}" if len(last) > len("left") else rf"\b{last}\b", said) is not None
