@@ -90,7 +90,10 @@ class _Kitchen:
             self.done += self._apart(step, number) if step.place == "apart" else self._stage(step, f"step {number}")
         self.done += self._left_over()
         self.done += self._taste()
-        return self.done
+        if not weighed:
+            return self.done
+        weighing, *others = self.done
+        return [weighing, *(one._replace(task=one.task._replace(after=(*one.task.after, "weigh"))) for one in others)]
 
     def _comes_in(self, one: Filling) -> int:
         return next(number for number, step in enumerate(self.pattern.steps) if one.slot in step.slots)

@@ -15,6 +15,7 @@ from calmlarder.render.style import Style, bar
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
+_MOST_NAMED = 3  # foods that rest on memory; the rest stands with the figures
 _NOTHING_NEAR = (
     "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
     "list to buy makes a dinner of this larder."
@@ -63,6 +64,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    yield from _wrapped(glance(dinner), style)
     yield ""
     yield from _amounts(dinner, style)
     yield ""
@@ -76,6 +78,26 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield from _timeline(dinner, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
+
+
+def glance(dinner: Dinner) -> str:
+    """How full the fullest limit is, and what rests on memory: what a cook reads in passing."""
+    each = dinner.per_person
+
+    def full(key: str) -> float:
+        typical, most = each.limits_g[key]
+        return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
+
+    key = max(each.limits_g, key=full)
+    said = (
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f} g."
+    )
+    recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
+    if not recalled:
+        return said
+    more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
+    return f"{said} From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
 def _about(dinner: Dinner) -> str:
@@ -207,7 +229,8 @@ def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -
         yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
     for reading in asked:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
-        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+        asked_for = f"{reading.question}." if reading.question else f"which one? Write {names}."
+        yield from _wrapped(f"{reading.text}: {asked_for}", style, "  ")
     for reading in unknown:
         yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
     for reading in faulty:

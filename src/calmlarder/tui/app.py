@@ -9,7 +9,7 @@ from typing import Any, ClassVar
 
 from textual import events, work
 from textual.actions import ActionParseResult
-from textual.app import App, SystemCommand
+from textual.app import SystemCommand
 from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
@@ -31,6 +31,7 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.smooth import kept_for_good, share_time
+from calmlarder.tui.survives import SurvivesFaults, fault_words
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.told import tell
 
@@ -55,7 +56,7 @@ def _drawable(size: Size) -> Size:
     return Size(max(size.width, _LEAST_COLUMNS), max(size.height, _LEAST_ROWS))
 
 
-class LarderApp(App[None]):
+class LarderApp(SurvivesFaults):
     """Opens on the larder."""
 
     TITLE = "calmlarder"
@@ -116,7 +117,10 @@ class LarderApp(App[None]):
             return await super().run_action(action, default_namespace, namespaces)
         except CannotGoOn as stop:
             tell(self, stop)
-            return True
+        except Exception as error:  # a key never ends the program, nor takes its screen away
+            self.faults.append(error)
+            self.notify(fault_words(error), severity="error", timeout=15, markup=False)
+        return True
 
     def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
         """What every key of a screen does, to find by its words; and the colours."""
