@@ -37,6 +37,7 @@ def tonight_text(
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
+    parts.append("\n".join(_assumed(readings, style)))
     if composed.dinners or composed.nearest:
         parts.append("\n".join(_wrapped(CAUTION, style)))
     if composed.dinners:
@@ -216,6 +217,14 @@ def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterato
         yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than {longest:g} hours before")
     for line in lines:
         yield from _wrapped(line, style, "  ")
+
+
+def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
+    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    if taken:
+        yield style.strong("Assumed of your lines")
+        yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
 
 
 def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
