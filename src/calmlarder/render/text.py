@@ -55,9 +55,23 @@ def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
 
 
+def notes_text(dinner: Dinner, composed: Composed, wanted: DinnerRequest, style: Style) -> str:
+    """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
+    cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
+    parts = [
+        "\n".join(cautions),
+        "\n".join(_stacked(composed, wanted, style)),
+        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_left_out(composed, (), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+        _closing(composed),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def _closing(composed: Composed) -> str:
     if composed.status == "proven":
-        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+        return f"Best possible from this larder, found in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
