@@ -105,7 +105,9 @@ def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: C
             await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert [entry.grams for entry in app._kitchen.eaten()] == ([100] if becomes == "eaten" else [])
+        assert [entry.grams for entry in app._kitchen.eaten(app._kitchen.now(), 3)] == (
+            [100] if becomes == "eaten" else []
+        )
         gone = [(entry.how, entry.grams, entry.why) for entry in ended(app._store)]
         if becomes == "moved":
             assert grams_of(app) == [("fridge", 180), ("freezer", 100)]

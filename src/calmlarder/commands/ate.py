@@ -5,13 +5,13 @@ import json
 from datetime import date, datetime, timedelta
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
-from calmlarder.commands.larder import clear
+from calmlarder.commands.inputs import day_of, person, tables_of
 from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.household.larder import clear
+from calmlarder.household.settings import settled
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import Eaten
-from calmlarder.intake.own import LONGEST_NAME, person_named
 from calmlarder.larder.box import box_named
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
@@ -20,7 +20,6 @@ from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, eaten_before, log
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import lots_on_day, with_kept_boxes
-from calmlarder.store.settled import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -62,15 +61,6 @@ def eaten(options: argparse.Namespace) -> int:
     for one in found:
         print(eaten_line(one.id, one.eaten))
     return 0
-
-
-def person(given: str, option: str) -> str:
-    """A person's name in plain form. Raises CannotGoOn for what is no name."""
-    name = person_named(given)
-    if name is None:
-        remedy = f"give a name of at most {LONGEST_NAME} signs"
-        raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
-    return name
 
 
 def _read(text: str, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance) -> Eaten:

@@ -5,8 +5,7 @@ import json
 from datetime import datetime, time, timedelta
 from pathlib import Path
 
-from calmlarder.commands.ate import person
-from calmlarder.commands.kitchen_table import day_of
+from calmlarder.commands.inputs import day_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.commands.write_out import write_out
 from calmlarder.history.days import Day, days_of

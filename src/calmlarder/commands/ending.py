@@ -8,9 +8,10 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 
-from calmlarder.commands.ate import person
+from calmlarder.commands.inputs import person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.eaten_up import Eaters, at_one_sitting
+from calmlarder.household.settings import Settled, settled
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
@@ -18,7 +19,6 @@ from calmlarder.render.logged import eaten_line
 from calmlarder.store.eaten import KeptEaten
 from calmlarder.store.larder import lots_on_day, with_kept_boxes
 from calmlarder.store.ledger import eat_up, end
-from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 

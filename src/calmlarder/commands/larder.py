@@ -8,16 +8,17 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Any
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.inputs import day_of, tables_of
 from calmlarder.commands.write_out import write_out
+from calmlarder.household.larder import clear
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
-from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_object
-from calmlarder.store.copies import nothing_kept, when_of
+from calmlarder.store.copies import when_of
 from calmlarder.store.eaten import KeptEaten
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, ToAnswer, add, kept, lots_on_day, to_answer, with_kept_boxes
@@ -57,26 +58,6 @@ def _say_restored(options: argparse.Namespace, done: Restored) -> int:
     if done.aside:
         print(f"What was there is kept as {done.aside.name}.")
     return 0
-
-
-def lots_kept(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:
-    """The kept lots as they stand today; none where nothing was ever kept, and then nothing is made."""
-    home = home_folder(Path(options.home) if options.home else None)
-    if nothing_kept(home):
-        return []
-    with Store.at(home) as store:
-        return [one.lot for one in lots_on_day(store, today, tables)]
-
-
-def lots_at_home(options: argparse.Namespace, tables: Tables, today: date) -> list[Lot]:
-    """The kept lots as they stand today. Raises CannotGoOn when there are none."""
-    home = home_folder(Path(options.home) if options.home else None)
-    with Store.at(home) as store:
-        lots = [one.lot for one in lots_on_day(store, today, tables)]
-    if not lots:
-        remedy = '`calmlarder larder add "firm tofu 280g, use by friday"`, or give a list with --larder FILE'
-        raise CannotGoOn([Problem(where="the larder", what="is empty", remedy=remedy)])
-    return lots
 
 
 def lot_object(one: KeptLot, tables: Tables) -> dict[str, Any]:
@@ -161,24 +142,6 @@ def _keep(
     if problems:
         raise CannotGoOn(problems)
     return 0
-
-
-def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
-    """Lots of the lines that are clear, and for each other line what to write."""
-    lots: list[Lot] = []
-    problems: list[Problem] = []
-    for reading in readings:
-        if reading.lots:
-            lots += reading.lots
-        elif reading.problem is not None:
-            problems.append(reading.problem)
-        else:
-            names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-            asked = reading.question or ("may be several foods" if names else "is no food of the tables")
-            what = f"`{reading.text}` {asked}"
-            remedy = f"write {names}" if names else "use another name"
-            problems.append(Problem(where=source, what=what, remedy=remedy))
-    return lots, problems
 
 
 def _edit(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> int:

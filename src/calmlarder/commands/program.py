@@ -5,7 +5,7 @@ import sys
 from datetime import date
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, folders_of, tables_of
+from calmlarder.commands.inputs import day_of, folders_of, tables_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.home import home_folder
 

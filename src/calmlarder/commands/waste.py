@@ -4,7 +4,7 @@ import argparse
 import json
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.inputs import day_of, tables_of
 from calmlarder.history import waste as sums
 from calmlarder.history.advice import advise
 from calmlarder.problems import CannotGoOn, Problem

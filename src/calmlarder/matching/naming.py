@@ -6,7 +6,18 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import COLOURS, DECIDING, DISH_WHEN_MADE, DISHES, GENERIC, GRAIN_KINDS, GRAINS, HARMLESS, PRODUCTS, SELF_MADE
+from calmlarder.matching.notes import (
+    COLOURS,
+    DECIDING,
+    DISH_WHEN_MADE,
+    DISHES,
+    GENERIC,
+    GRAIN_KINDS,
+    GRAINS,
+    HARMLESS,
+    PRODUCTS,
+    SELF_MADE,
+)
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
@@ -249,11 +260,7 @@ def _left(
                 or (word in GRAINS and food.kind in GRAIN_KINDS)
             ):
                 left.add(word)
-            elif not token.words or word not in lexicon.words:
-                continue
-            elif word in HARMLESS:
-                continue
-            elif token.slip and not token.sure:
+            elif not token.words or word not in lexicon.words or word in HARMLESS or (token.slip and not token.sure):
                 continue
             elif (
                 (token.piece == first and word not in COLOURS)

@@ -16,9 +16,9 @@ from textual.filter import LineFilter
 from textual.screen import Screen
 
 from calmlarder.clean import clean
+from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
 from calmlarder.store import unread
-from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tui import under_way
@@ -26,7 +26,6 @@ from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.smooth import kept_for_good, share_time
@@ -43,7 +42,7 @@ _LOADED_LATER = (
     "calmlarder.compose.compose",
     "calmlarder.plan.plan_days",
     "calmlarder.checks.plan",
-    "calmlarder.render.checked",
+    "calmlarder.household.checked",
     "calmlarder.render.plan_text",
     "calmlarder.render.plan_json",
 )
@@ -81,8 +80,8 @@ class LarderApp(App[None]):
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
-        self._store = Store.at(home)
-        self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
+        self._kitchen = Household(home, tables, today, table_folders() if folders is None else folders)
+        self._store = self._kitchen.store
 
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Last of all, under NO_COLOR, no colour."""
@@ -187,7 +186,7 @@ class LarderApp(App[None]):
 
     def on_unmount(self) -> None:
         """Close the store."""
-        self._store.close()
+        self._kitchen.close()
 
     def action_tonight(self) -> None:
         """Dinner, when there is something to cook."""

@@ -11,12 +11,12 @@ from textual.widgets import Header, Static
 from calmlarder.history.advice import advise
 from calmlarder.history.together import related
 from calmlarder.history.waste import waste
+from calmlarder.household.household import Household
 from calmlarder.render.days_text import days_text
 from calmlarder.render.style import Style
 from calmlarder.render.waste_text import waste_text
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _ROOM = 6  # columns of padding and scroll bar
@@ -32,7 +32,7 @@ class DaysScreen(TurnsWithDay[None]):
         Binding("escape", "app.pop_screen", "Back"),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._span = _SPANS.index(28)

@@ -5,10 +5,10 @@ from importlib import resources
 from textual import on
 from textual.widgets import Input
 
+from calmlarder.household.household import Household
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
@@ -26,7 +26,7 @@ FILTER = "/"
 class LarderEntry(LarderKeys):
     """The part of the larder's screen that is about its line."""
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._editing: int | None = None
         # A line that was typed and not kept, and the lot it was to change.

@@ -2,10 +2,10 @@
 
 from typing import TYPE_CHECKING
 
+from calmlarder.household.household import Household
 from calmlarder.store.larder import KeptLot
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_groups import groups_of
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
@@ -24,7 +24,7 @@ _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "
 class LarderKeys(TurnsWithDay[None]):
     """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._shown: list[KeptLot] = []
@@ -166,18 +166,20 @@ class LarderKeys(TurnsWithDay[None]):
         """What can stand in for the chosen food."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+            from calmlarder.household.swapping import swaps_at_home
+            from calmlarder.tui.swap_screen import SwapScreen
 
-            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, one.lot.food)))
+            self.app.push_screen(SwapScreen(swaps_at_home(self._kitchen, one.lot.food), in_dinner=False))
 
     def action_why(self) -> None:
         """What the chosen food does in tonight's dinner, or why it is not in it."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.request import request_of
+            from calmlarder.household.choices import Choices
+            from calmlarder.household.request import evening
             from calmlarder.tui.why_screen import WhyScreen
 
-            self.app.push_screen(WhyScreen(self._kitchen, one.lot.food, request_of(self._kitchen)))
+            self.app.push_screen(WhyScreen(evening(self._kitchen, Choices()), one.lot.food))
 
     def action_undo(self) -> None:
         """Take the last change back."""

@@ -4,9 +4,9 @@ from collections.abc import Callable
 from functools import partial
 from typing import NamedTuple
 
+from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.reading import Reading
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
 from calmlarder.tui.meaning import meaning
 
@@ -22,7 +22,7 @@ class Meant(NamedTuple):
     reading: Reading | None = None
 
 
-def meant(line: LogLine, kitchen: Kitchen) -> Meant:
+def meant(line: LogLine, kitchen: Household) -> Meant:
     """How the gut feels, a box of the larder that was eaten, or a food eaten outside a planned sitting."""
     if line.word == "feel":
         felt = gut_of(line.rest)

@@ -7,9 +7,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.widgets import Header, Input, Static
 
+from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
@@ -55,7 +55,7 @@ class LarderScreen(LarderEntry):
         Binding("ctrl+y", "redo", "Do again what was taken back", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._seen = 0
 

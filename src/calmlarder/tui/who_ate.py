@@ -3,10 +3,10 @@
 from typing import NamedTuple
 
 from calmlarder.history.eaten_up import Eaters, at_one_sitting, eaten_up
+from calmlarder.household.household import Household
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.store.larder import KeptLot
 from calmlarder.store.ledger import log_and_ledger
-from calmlarder.tui.kitchen import Kitchen
 
 NOBODY = "nobody here, or it is in the log already"
 
@@ -18,7 +18,7 @@ class Answer(NamedTuple):
     eaters: Eaters
 
 
-def answers(one: KeptLot, kitchen: Kitchen, grams: float | None = None) -> list[Answer]:
+def answers(one: KeptLot, kitchen: Household, grams: float | None = None) -> list[Answer]:
     """What may be said of a lot, or `grams` of it; where that is no sitting's amount, first that nobody ate it so."""
     held, taken = kitchen.settled(), one.lot.grams if grams is None else grams
     eaten, ends = log_and_ledger(kitchen.store, kitchen.today)

@@ -1,6 +1,6 @@
-"""What the screens work on: the tables, the store and the request of one run."""
+"""A home on one day: its store, its settings, and the tables with the dishes that are boxed in its larder."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -10,21 +10,21 @@ from calmlarder.history.eaten_up import Eaters
 from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
 from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.household.settings import Settled, settled
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.intake.profile import Profile, profile_named
-from calmlarder.intake.stacking import Stacking
-from calmlarder.intake.zone import EVENING, offsets_at, this_minute
+from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import box_named, boxes_of, with_boxes
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
-from calmlarder.store.cooked import Boxing, cook, eat_box
+from calmlarder.store.cooked import eat_box
+from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
 from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
-from calmlarder.store.settled import Settled, settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
@@ -33,30 +33,64 @@ if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
 
 
-class Kitchen:
-    """The larder of one home on one day, and what is asked of tonight."""
+class Household:
+    """What commands and screens work on. Use it as a context, or `close` it.
 
-    def __init__(self, store: Store, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
-        self.store = store
-        self._plain_tables = tables
-        self.tables = tables  # with the dishes that stand boxed in the larder
+    The store is opened, and made where there is none, when it is first asked for; without that nothing is made.
+    """
+
+    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
+        self.home = home
+        self.plain_tables = tables
+        self.tables = tables  # with the dishes that are boxed in the larder
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
         self._reader = LarderReader(tables, today)
+        self._store: Store | None = None
+
+    @property
+    def store(self) -> Store:
+        """The store. Raises CannotGoOn where it cannot be used."""
+        if self._store is None:
+            self._store = Store.at(self.home)
+        return self._store
+
+    @property
+    def is_kept(self) -> bool:
+        """Whether anything was ever kept here."""
+        return self._store is not None or not nothing_kept(self.home)
+
+    def close(self) -> None:
+        """Close the store, if it was opened."""
+        if self._store is not None:
+            self._store.close()
+            self._store = None
+
+    def __enter__(self) -> "Household":
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
 
     def turn_to(self, day: date) -> None:
         """Another day has begun: lines are read, and days left are counted, from it."""
         self.today = day
-        self._reader = LarderReader(self._plain_tables, day)
+        self._reader = LarderReader(self.plain_tables, day)
 
     def read(self, text: str) -> Reading | None:
         """What a typed line means."""
         return self._reader.read(text, "this line")
 
+    def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
+        """What many lines of a source mean, but for comments."""
+        return self._reader.read_all(lines, source)
+
     def lots(self) -> list[KeptLot]:
-        """What is there, what goes first before what keeps."""
-        kept_lots = lots_on_day(self.store, self.today, self._plain_tables)
-        self.tables = with_boxes(self._plain_tables, boxes_of(one.lot for one in kept_lots))
+        """What is there, what goes first before what keeps; nothing where nothing was ever kept."""
+        if not self.is_kept:
+            return []
+        kept_lots = lots_on_day(self.store, self.today, self.plain_tables)
+        self.tables = with_boxes(self.plain_tables, boxes_of(one.lot for one in kept_lots))
         return kept_lots
 
     def has_words(self, one: KeptLot, words: str) -> bool:
@@ -109,28 +143,15 @@ class Kitchen:
         moment = this_minute()
         return moment if moment.date() == self.today else datetime.combine(self.today, EVENING)
 
-    def stacking(self, people: int) -> Stacking:
-        """How what was eaten counts now: mine, or of several people whoever had the most."""
-        now, held = self.now(), self.settled()
-        who = (ME,) if people == 1 else ()
-        return Stacking(
-            at=now, window_hours=held.window_hours, fade=held.fade, own=held.own, who=who, offsets_min=offsets_at(now)
-        )
-
     def sittings_done(self) -> "frozenset[Key]":
         """What was eaten today already."""
         from calmlarder.plan.done import sittings_done
 
-        return sittings_done(eaten_on(self.store, self.today), self.today)
+        return sittings_done(eaten_on(self.store, self.today), self.today) if self.is_kept else frozenset()
 
-    def eaten(self) -> tuple[Eaten, ...]:
-        """What was eaten in the hours that still count."""
-        return may_count(self.store, self.now(), self.stacking(2).longest_hours)
-
-    def cooked(self, title: str, uses: dict[str, int], entry: Eaten | None, boxed: Lot | None, share: float) -> None:
-        """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
-        lots = self.lots()
-        cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
+    def eaten(self, at: datetime, hours: float) -> tuple[Eaten, ...]:
+        """What was eaten in the hours before a moment, and may still count then."""
+        return may_count(self.store, at, hours) if self.is_kept else ()
 
     def remove(self, one: KeptLot) -> None:
         """A lot that was typed by mistake: nothing was eaten or thrown."""
@@ -184,8 +205,8 @@ class Kitchen:
         return self._reader.renamed(text, name)
 
     def settled(self) -> Settled:
-        """Everything that was set, as it holds."""
-        return settled(self.store.settings(), self.tables)
+        """Everything that was set, as it holds; the usual where nothing was ever kept."""
+        return settled(self.store.settings() if self.is_kept else {}, self.tables)
 
     def foods_meant(self, text: str) -> tuple[str, ...]:
         """Ids of the foods that a typed name may mean: one where it is clear."""
