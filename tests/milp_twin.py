@@ -13,6 +13,8 @@ from scipy.sparse import csr_matrix
 
 from calmlarder.compose import weights
 from calmlarder.compose.problem import PORTION, PatternProblem
+from calmlarder.intake.load import load_of_group
+from calmlarder.intake.stacking import Room, day_so_far_ug, rooms
 from calmlarder.tables.rows import Cap
 
 _MAIN = {"base", "protein", "vegetable"}
@@ -129,12 +131,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     _families(p, problem, z, used)
     _slots(p, problem, z, used, units, giving)
-    for cap in problem.sitting_caps:
-        _cap(p, problem, cap, None, (units, weighed, weighed_units))
-    for cap in problem.food_caps:
-        for food in {o.offered.food.id for o in options}:
-            _cap(p, problem, cap, food, (units, weighed, weighed_units))
-    floor = round(problem.wanted.protein_g * 1000) * people
+    _limits(p, problem, z, (units, weighed, weighed_units))
+    _targets(p, problem, z, units)
+    floor = round(problem.wanted.protein_floor_g * 1000) * people
     enough: dict[int, float] = {z: floor, **{n: -o.protein_mg for o, n in zip(options, units, strict=True)}}
     if giving is not None:
         enough[_short(p, int(0.5 * floor), weights.PROTEIN_SHORT * _POINT / 1000)] = -1
@@ -264,24 +263,101 @@ def _slots(
         p.at_most({there: usual, near: -1, far: -1, **{column: -value for column, value in held.items()}}, 0)
 
 
-def _cap(
-    p: _Programme, problem: PatternProblem, cap: Cap, food: str | None, amounts: tuple[list[int], list[int], list[int]]
+def _limits(p: _Programme, problem: PatternProblem, z: int, amounts: tuple[list[int], list[int], list[int]]) -> None:
+    """Each limit of the sitting, and each of one food for every food that is in something."""
+    for cap in problem.sitting_caps:
+        for room in rooms(problem.wanted.counted, cap):
+            _limit(p, problem, z, (cap, None, room), amounts)
+    foods = {part.food for o in problem.options for part in o.offered.brings.parts}
+    for cap in problem.food_caps:
+        for food in sorted(foods):
+            for room in rooms(problem.wanted.counted, cap, food):
+                _limit(p, problem, z, (cap, food, room), amounts)
+
+
+def _limit(
+    p: _Programme,
+    problem: PatternProblem,
+    z: int,
+    row: tuple[Cap, str | None, Room],
+    amounts: tuple[list[int], list[int], list[int]],
 ) -> None:
-    """Grams of load for the whole dish, worst or planned, under the cap for everybody."""
+    """What is likely; with every pair of items that may be off; and each thing by eye by itself. In mg.
+
+    Pairs are written out one by one, where the model has the dual of their choice.
+    """
+    cap, food, room = row
     units, weighed, weighed_units = amounts
-    sure = problem.wanted.tolerance
-    row: dict[int, float] = {}
+    sure, people = problem.wanted.tolerance, problem.wanted.people
+    likely: dict[int, float] = {}
+    off: dict[str, dict[int, float]] = {}
+    by_eye: dict[str, dict[int, float]] = {}
     for n, o in enumerate(problem.options):
-        thing = o.offered
-        if food and thing.food.id != food:  # `brings` knows which parts of a mixture a cap covers
-            continue
-        if cap.holds == "worst":
-            mg = float(thing.brings.at_worst(cap)) / 100
-            row[units[n]] = mg * (1 + sure.eye_percent / 100) * o.unit
+        brings = o.offered.brings
+        parts = [part for part in brings.parts if cap.covers(part.cutoff_class) and food in {None, part.food}]
+        use = load_of_group(brings._replace(parts=tuple(parts)), cap.group, sure)
+        mg, eye, error = (float(figure) / 100 * o.unit for figure in (use.likely, use.by_eye, use.error))
+        item, mine = o.offered.food.id, off.setdefault(o.offered.food.id, {})
+        likely[units[n]] = mg
+        mine[units[n]] = eye
+        if o.weighable:
+            mine[weighed_units[n]] = error - eye
+            mine[weighed[n]] = float(use.likely) / 100 * sure.scale_grams
+        if not use.settled:
+            wrong = by_eye.setdefault(item, {})
+            wrong[units[n]] = mg * sure.eye_percent / 100
             if o.weighable:
-                row[weighed_units[n]] = -mg * sure.eye_percent / 100 * o.unit
-                row[weighed[n]] = mg * sure.scale_grams
-        else:
-            row[units[n]] = float(thing.brings.planned(cap)) / 100 * o.unit
-    if any(row.values()):
-        p.at_most(row, float(cap.grams) * 1000 * problem.wanted.people)
+                wrong[weighed_units[n]] = -mg * sure.eye_percent / 100
+    if not any(likely.values()) and not any(value for one in off.values() for value in one.values()):
+        return
+    allowed = room.likely / 100 * people
+    p.at_most({**likely, z: -allowed}, 0)
+    if not room.used_up:
+        for wrong in by_eye.values():
+            p.at_most({**_added(likely, wrong), z: -allowed}, 0)
+    if room.at_most is not None:
+        most = room.at_most / 100 * people
+        terms = [one for one in off.values() if any(one.values())]
+        terms += [{z: before / 100 * people} for before in room.before]
+        pairs = [(one, two) for k, one in enumerate(terms) for two in terms[:k]] or [(one, {}) for one in terms]
+        for one, two in pairs:
+            p.at_most(_added(_added(_added(likely, one), two), {z: -most}), 0)
+
+
+def _added(one: dict[int, float], two: dict[int, float]) -> dict[int, float]:
+    return {column: one.get(column, 0.0) + two.get(column, 0.0) for column in {*one, *two}}
+
+
+def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -> None:
+    """What is short of protein, energy, fibre and vegetables costs; what comes over the day's limit too."""
+    wanted, people = problem.wanted, problem.wanted.people
+    protein: dict[int, float] = {}
+    others: dict[int, float] = {}
+    energy, fibre, vegetables = ({}, {}, {})  # type: tuple[dict[int, float], dict[int, float], dict[int, float]]
+    for o, n in zip(problem.options, units, strict=True):
+        (protein if "protein" in o.offered.food.roles or o.boxed else others)[n] = float(o.protein_mg)
+        energy[n], fibre[n] = float(o.energy), float(o.fibre_mg)
+        if problem.pattern.slots[o.slot].role == "vegetable":
+            vegetables[n] = float(o.unit)
+    counted = p.variable(min(6000 * people, round(wanted.protein_g * 1000) * people))
+    p.at_most({counted: 1, **{n: -each for n, each in others.items()}}, 0)
+    dinner = wanted.sitting == "dinner"
+    main = wanted.sitting in {"dinner", "packed"}
+    for target, brings, price in (
+        (wanted.protein_g * 1000, {**protein, counted: 1.0}, weights.PROTEIN_UNDER_TARGET * _POINT // 1000),
+        ((450 if dinner else 350) * 100 if main else 0, energy, weights.ENERGY_UNDER_TARGET * _POINT // 1000),
+        (8000 if main else 0, fibre, weights.FIBRE_UNDER_TARGET * _POINT // 1000),
+        (120 if dinner and vegetables else 0, vegetables, weights.VEGETABLES_UNDER_TARGET * _POINT // 10),
+    ):
+        if target:
+            short = p.variable(target * people, -price)
+            p.at_most({z: target * people, short: -1, **{n: -each for n, each in brings.items()}}, 0)
+    for cap in wanted.limits.day_caps:
+        before = -(-day_so_far_ug(wanted.eaten, wanted.stacking, cap) // 10) if wanted.stacking else 0
+        room = max(0, int(cap.typical_g * 100_000) - before) * people
+        over = p.variable(1e8, -weights.DAY_OVER * _POINT / 100_000)
+        load = {
+            n: float(load_of_group(o.offered.brings, cap.group, wanted.tolerance).likely) * o.unit
+            for o, n in zip(problem.options, units, strict=True)
+        }
+        p.at_most({**load, over: -1, z: -room}, 0)

@@ -18,9 +18,18 @@ Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 
 
 def run_program(
-    home: Path, tables: Tables, act: Act, size: tuple[int, int] = (80, 24), keys: Sequence[str] = ()
+    home: Path,
+    tables: Tables,
+    act: Act,
+    size: tuple[int, int] = (80, 24),
+    keys: Sequence[str] = (),
+    *,
+    faults_meant: bool = False,
 ) -> LarderApp:
-    """Open it on the larder of a home, leave the first questions, press the keys, and play."""
+    """Open it on the larder of a home, leave the first questions, press the keys, and play.
+
+    What the program survives fails the test all the same, unless it was meant.
+    """
     app = LarderApp(home, tables, TODAY)
 
     async def scene() -> None:
@@ -35,6 +44,8 @@ def run_program(
             await act(app, pilot)
 
     asyncio.run(scene())
+    if app.faults and not faults_meant:
+        raise app.faults[0]
     return app
 
 

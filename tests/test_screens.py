@@ -163,20 +163,20 @@ def test_a_food_never_wanted_stays_away_until_it_is_unticked(play: Callable[...,
     play(act)
 
 
-def test_body_weight_sets_the_protein_floor(play: Callable[..., LarderApp], tmp_path: Path) -> None:
-    """0.83 g a kg a day is the safe intake of WHO/FAO/UNU, Technical Report Series 935, 2007."""
+def test_body_weight_sets_the_protein_to_aim_at(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    """0.3 g a kg at a meal: Moore et al. 2015 (recalled)."""
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f2")
         await pilot.pause()
         app.screen.query_one("#body_kg", Input).value = "82"
         await pilot.pause()
-        assert app.screen.query_one("#protein_g", Input).value == str(math.ceil(82 * 0.83 / 3))
+        assert app.screen.query_one("#protein_g", Input).value == str(math.ceil(82 * 0.3))
         await pilot.pause()
 
     play(act)
     with Store.at(tmp_path / "home") as store:
-        assert store.settings()["protein_g"] == 23
+        assert store.settings()["protein_g"] == 25
 
 
 def test_timers_count_down_and_ring_once(play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch) -> None:
@@ -237,11 +237,11 @@ def test_a_wide_screen_shows_the_loads_beside_the_method(play: Callable[..., Lar
         await pilot.pause()
         wide = await solved(app, pilot)
         loads = str(app.screen.query_one("#figures", Static).content)
-        assert "in the worst case, cap" in loads
-        assert "in the worst case, cap" not in wide
+        assert "likely, at most, limit" in loads
+        assert "likely, at most, limit" not in wide
         await pilot.resize_terminal(80, 24)
         await pilot.pause()
-        assert "in the worst case, cap" in str(app.screen.query_one("#dinner", Static).content)
+        assert "likely, at most, limit" in str(app.screen.query_one("#dinner", Static).content)
         assert not app.screen.query_one("#beside").display
 
     play(act, (120, 40))

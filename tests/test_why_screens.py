@@ -10,11 +10,11 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
+from calmlarder.household import swapping
 from calmlarder.intake.load import Serving
 from calmlarder.swaps.model import Answer
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
-from calmlarder.household import swapping
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen

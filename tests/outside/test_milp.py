@@ -25,7 +25,7 @@ def test_same_best_score(
 ) -> None:
     lots = lots_of(larder_lines(tables, 14 + seed % 9, seed))
     chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
-    profile = "wide" if seed % 5 == 4 else "elimination"
+    profile = "roomy" if seed % 5 == 4 else "elimination"
     wanted = wanting(profile, people=1 + seed % 3, protein_g=(20, 12, 5)[seed % 3])
     problems = [p for p in pattern_problems(lots, wanted, chosen, tables) if p.fillable]
     if not problems:

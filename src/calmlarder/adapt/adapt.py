@@ -1,11 +1,11 @@
-"""From the lines of a recipe to the smallest change that brings it under the caps."""
+"""From the lines of a recipe to the smallest change that brings it under the limits."""
 
 from collections.abc import Sequence
 from decimal import Decimal
 
 from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
-from calmlarder.adapt.loads import LoadProfile, loads_of, passed
+from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Amount, Brought, Change, Eaters, Status, Unread
 from calmlarder.adapt.reasons import share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
@@ -16,11 +16,11 @@ MOST_SERVES = 500  # beyond it is a slip of the pen
 
 
 def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: Tables) -> Adapted:
-    """Bring a recipe for `serves` under the caps of one sitting, by the smallest change found."""
-    profile = eaters.profile
+    """Bring a recipe for `serves` under the limits of one sitting, by the smallest change found."""
+    limits = eaters.limits
     lines = counted(reads, eaters, tables)
-    own = [LoadProfile(line.food, line.amount, line.figures) for line in lines.counted if line.amount and line.figures]
-    over = passed(own, serves, profile)
+    own = [LineLoad(line.food, line.amount, line.profile) for line in lines.counted if line.amount and line.profile]
+    over = passed(own, serves, limits)
     breaks = any(line.breaks for line in lines.counted)
     opened: tuple[Open, ...] = ()
     solved = Solved("none", (), serves, 0)
@@ -31,7 +31,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables)
-        solved = solve(opened, serves, profile)
+        solved = solve(opened, serves, limits)
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
@@ -41,15 +41,15 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
     unread = tuple(one for one in lines.unread if one.place not in changed)
     after = None
     if status == "fits":
-        after = loads_of(own, serves, profile)
+        after = loads_of(own, serves, limits)
     elif solved.chosen:
         kept = [one for line, number in zip(opened, solved.chosen, strict=True) for one in line.choices[number].brings]
-        after = loads_of(kept, solved.serves, profile)
+        after = loads_of(kept, solved.serves, limits)
     return Adapted(
         status=_as_far_as_read(status, unread),
-        before=loads_of(own, serves, profile),
+        before=loads_of(own, serves, limits),
         after=after,
-        caps_g={cap.key: cap.grams for cap in profile.sitting_caps},
+        limits_g={cap.key: (cap.typical_g, cap.at_most_g) for cap in limits.sitting_caps},
         passed=over,
         brought=tuple(_brought(line, serves, eaters, over) for line in lines.counted),
         amounts={line.place: line.amount for line in lines.counted if line.amount is not None},
@@ -80,7 +80,7 @@ def _changes(
                     to=tuple(one.amount for one in choice.brings),
                     unmeasured=_unmeasured(choice),
                     lines=choice.lines,
-                    why=why_line(line, choice, serves, eaters.profile, over),
+                    why=why_line(line, choice, serves, eaters.limits, over),
                 )
             )
     if solved.serves != serves:
@@ -98,8 +98,8 @@ def _unmeasured(choice: Choice) -> tuple[str, ...]:
 def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) -> Brought:
     amount: Amount | None = line.amount
     share = None
-    if amount is not None and line.figures is not None:
-        share = share_of(LoadProfile(line.food, amount, line.figures), serves, eaters.profile, over)
+    if amount is not None and line.profile is not None:
+        share = share_of(LineLoad(line.food, amount, line.profile), serves, eaters.limits, over)
     if share is None:
         return Brought(place=line.place, cap=None, grams=Decimal(0))
     return Brought(place=line.place, cap=share.cap.key, grams=share.grams)

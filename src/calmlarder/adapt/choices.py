@@ -7,12 +7,12 @@ from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.loads import LoadProfile
+from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Eaters, Kind
 from calmlarder.adapt.written import written
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.intake.groups import FoodFigures, food_figures
-from calmlarder.intake.load import Serving
+from calmlarder.intake.load import LoadProfile, load_profile_of
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
@@ -26,7 +26,7 @@ class Choice(NamedTuple):
     """One way to treat a line. `price` and `lost` (of the dish's weight) are in thousandths of a point."""
 
     kind: Kind | None  # None: as it is
-    brings: tuple[LoadProfile, ...]
+    brings: tuple[LineLoad, ...]
     lines: tuple[str, ...]
     price: int
     lost: int
@@ -43,7 +43,7 @@ class Open(NamedTuple):
 
 def open_lines(lines: Sequence[Counted], serves: int, eaters: Eaters, tables: Tables) -> tuple[Open, ...]:
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
-    known: dict[str, FoodFigures] = {}
+    known: dict[str, LoadProfile] = {}
     return tuple(_open(line, serves, eaters, tables, known) for line in lines)
 
 
@@ -54,11 +54,11 @@ def weight_of(line: Counted, serves: int) -> int:
     return round(prices.POINT * prices.WEIGHT[line.food.roles[0]] * share)
 
 
-def _open(line: Counted, serves: int, eaters: Eaters, tables: Tables, known: dict[str, FoodFigures]) -> Open:
+def _open(line: Counted, serves: int, eaters: Eaters, tables: Tables, known: dict[str, LoadProfile]) -> Open:
     weight = weight_of(line, serves)
     choices: list[Choice] = []
     if not line.breaks:
-        own = (LoadProfile(line.food, line.amount, line.figures),) if line.amount and line.figures else ()
+        own = (LineLoad(line.food, line.amount, line.profile),) if line.amount and line.profile else ()
         choices.append(Choice(None, own, (line.read.text,), 0, 0))
     if line.brings or line.breaks:
         choices += _swaps(line, weight, serves, eaters, tables, known)
@@ -69,7 +69,7 @@ def _open(line: Counted, serves: int, eaters: Eaters, tables: Tables, known: dic
 
 
 def _swaps(
-    line: Counted, weight: int, serves: int, eaters: Eaters, tables: Tables, known: dict[str, FoodFigures]
+    line: Counted, weight: int, serves: int, eaters: Eaters, tables: Tables, known: dict[str, LoadProfile]
 ) -> Iterator[Choice]:
     if line.amount is None:
         yield from _unmeasured(line, weight, eaters, tables)
@@ -81,9 +81,9 @@ def _swaps(
         lines = [written(part.food, part.grams, tables, sure=eaters.sure) for part in candidate.parts]
         for part in candidate.parts:
             if part.food.id not in known:
-                known[part.food.id] = food_figures(tables.fermentables_of(part.food.id))
+                known[part.food.id] = load_profile_of(part.food, tables)
         brings = tuple(
-            LoadProfile(part.food, one.amount, known[part.food.id])
+            LineLoad(part.food, one.amount, known[part.food.id])
             for part, one in zip(candidate.parts, lines, strict=True)
         )
         lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
@@ -95,7 +95,7 @@ def _swaps(
 
 def _stand_ins(line: Counted, serves: int, eaters: Eaters, tables: Tables) -> list[Candidate]:
     assert line.amount is not None
-    if line.figures is None:
+    if line.profile is None:
         return []  # whether a stand-in brings the same trouble cannot be told
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / serves))
     asked = Asked(
@@ -108,7 +108,7 @@ def _unmeasured(line: Counted, weight: int, eaters: Eaters, tables: Tables) -> I
     """The line's own "or", where it says no amount: only what brings nothing, however much of it is taken."""
     for candidate in _alternatives(line, _LEAST_GRAMS, eaters, tables):
         food = candidate.parts[0].food
-        if not any(food_figures(tables.fermentables_of(food.id)).worst.values()):
+        if not load_profile_of(food, tables).anything:
             lost = round(weight * (1 - prices.ALTERNATIVE_POINTS / prices.SWAP_LIKENESS))
             text = f"{food.name}{_tail(line.read.text)}"
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, text)
@@ -131,7 +131,7 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
 def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
     """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much weighed."""
     assert line.amount is not None
-    assert line.figures is not None
+    assert line.profile is not None
     whole = line.amount.grams
     floor = whole * Decimal(str(prices.FLOOR[line.food.roles[0]]))
     step = next((one for one in _STEPS if (whole - floor) / one <= _MOST_STEPS), _STEPS[-1])
@@ -145,7 +145,7 @@ def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
             told.add(line_written.line)
             lost = round(weight * float(1 - amount.grams / whole))
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, line_written.line)
-            brings = (LoadProfile(line.food, amount, line.figures),)
+            brings = (LineLoad(line.food, amount, line.profile),)
             yield Choice("less", brings, (line_written.line,), price, lost)
         grams -= step
 

@@ -8,13 +8,13 @@ from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.intake.groups import FoodFigures, food_figures
+from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 
 class Counted(NamedTuple):
-    """A line whose food is known. `amount` or `figures` is None where it cannot be told what it brings.
+    """A line whose food is known. `amount` or `profile` is None where it cannot be told what it brings.
 
     `breaks` says how the food breaks diet or allergens; nothing where it may be eaten.
     """
@@ -23,13 +23,13 @@ class Counted(NamedTuple):
     read: IngredientRead
     food: Food
     amount: Amount | None
-    figures: FoodFigures | None
+    profile: LoadProfile | None
     breaks: str
 
     @property
     def brings(self) -> bool:
         """Whether any figure of it is above nothing."""
-        return self.amount is not None and self.figures is not None and any(self.figures.worst.values())
+        return self.amount is not None and self.profile is not None and self.profile.anything
 
 
 class Lines(NamedTuple):
@@ -43,17 +43,16 @@ def counted(reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables) -> 
     """Sort the lines of a recipe. A line is never taken for harmless because it was not understood."""
     known: list[Counted] = []
     unread: list[Unread] = []
-    figures: dict[str, FoodFigures | None] = {}
+    profiles: dict[str, LoadProfile | None] = {}
     for place, read in enumerate(reads):
         if read.outcome in {"heading", "nothing"}:
             continue
         why = _why_unread(read, tables)
         if why is None:
             food = tables.food_by_id[read.food or ""]
-            if food.id not in figures:
-                missing = tables.unknown_of(food.id)
-                figures[food.id] = None if missing else food_figures(tables.fermentables_of(food.id))
-            line = Counted(place, read, food, _amount(read, eaters.sure), figures[food.id], _breaks(food, eaters))
+            if food.id not in profiles:
+                profiles[food.id] = None if tables.unknown_of(food.id) else load_profile_of(food, tables)
+            line = Counted(place, read, food, _amount(read, eaters.sure), profiles[food.id], _breaks(food, eaters))
             known.append(line)
             why = _why_uncounted(line, tables)
         if why is not None:
@@ -71,10 +70,10 @@ def _why_unread(read: IngredientRead, tables: Tables) -> str | None:
 
 
 def _why_uncounted(line: Counted, tables: Tables) -> str | None:
-    if line.figures is None:
+    if line.profile is None:
         other = f"; `calmlarder swap {line.food.name}` says what can stand in" if tables.swaps_of(line.food.id) else ""
         return f"no figure is known for the {', '.join(tables.unknown_of(line.food.id))} of {line.food.name}{other}"
-    if line.amount is None and any(line.figures.worst.values()):
+    if line.amount is None and line.profile.anything:
         return f"it does not say how much {line.food.name}"
     return None
 

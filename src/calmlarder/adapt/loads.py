@@ -1,98 +1,73 @@
-"""What foods of a recipe bring under each cap, in whole numbers: mg per 100 g times hundredths of a gram."""
+"""What lines of a recipe bring under each limit. Loads are hundredths of a mg of the whole dish, rounded up."""
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
-from decimal import Decimal
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount, Loads
-from calmlarder.intake.groups import FoodFigures
-from calmlarder.intake.profile import Profile, cap_milligrams
+from calmlarder.intake.load import LoadProfile
+from calmlarder.intake.plate import Item, exact_grams, load_of_item, rows_of
+from calmlarder.intake.profile import Profile
 from calmlarder.tables.rows import Cap, Food
 
-MG = 10_000  # of these whole numbers in a milligram
-RowKey = tuple[str, str | None]
+RowKey = tuple[str, str | None]  # the key of a limit, and the food it is for; None for the sitting
 
 
-class LoadProfile(NamedTuple):
-    """An amount of a food, with its figures."""
+class LineLoad(NamedTuple):
+    """An amount of a food, with what it brings."""
 
     food: Food
     amount: Amount
-    figures: FoodFigures
-
-    def under(self, cap: Cap, holds: str | None = None) -> int:
-        """What it brings under a cap, rounded up, in the case in which the cap holds or the one given."""
-        if not cap.covers(self.food.cutoff_class):
-            return 0
-        worst = (holds or cap.holds) == "worst"
-        most, planned = self.hundredths
-        return (self.figures.worst if worst else self.figures.plan)[cap.group] * (most if worst else planned)
+    profile: LoadProfile
 
     @property
-    def hundredths(self) -> tuple[int, int]:
-        """The most it may be and what is planned, in hundredths of a gram, rounded up."""
-        return math.ceil(self.amount.most * 100), math.ceil(self.amount.grams * 100)
+    def item(self) -> Item:
+        """As it counts on a plate."""
+        grams = Fraction(str(self.amount.grams))
+        sure = self.amount.sure.for_range(self.amount.grams, self.amount.high)
+        return Item(self.food.id, self.profile, grams, self.amount.weighed, sure)
 
 
-class CapRow(NamedTuple):
-    """A cap; `food` is the one it is held for, None for all of a sitting."""
+class Under(NamedTuple):
+    """What one line brings under a limit: likely, how far off it may be, and by how much misjudging it may go wrong."""
 
-    cap: Cap
-    food: str | None
-
-    @property
-    def key(self) -> RowKey:
-        """What tells it from other rows of its profile."""
-        return self.cap.key, self.food
-
-    @property
-    def room(self) -> int:
-        """What one serving may bring."""
-        return cap_milligrams(self.cap) * MG
+    item: str
+    likely: int
+    off: int
+    misjudged: int
 
 
-def cap_rows(foods: Iterable[str], profile: Profile) -> Iterator[CapRow]:
-    """Every cap of the profile: of a sitting once, of one food once for each food."""
-    for cap in profile.sitting_caps:
-        yield CapRow(cap, None)
-    for food in dict.fromkeys(foods):
-        for cap in profile.food_caps:
-            yield CapRow(cap, food)
+def under_each(line: LineLoad, limits: Profile) -> Iterator[tuple[RowKey, Cap, Under]]:
+    """Every limit under which it brings something: of the sitting, and of each food in it."""
+    for cap in limits.sitting_caps:
+        yield from _under(line.item, cap, None)
+    for food in line.profile.foods:
+        for cap in limits.food_caps:
+            yield from _under(line.item, cap, food)
 
 
-def passed(all_brings: Sequence[LoadProfile], serves: int, profile: Profile) -> tuple[str, ...]:
-    """Keys of the caps that one of so many servings passes."""
-    sums = under_each(all_brings, profile)
-    over = [row.cap.key for row in cap_rows((one.food.id for one in all_brings), profile)
-            if sums.get(row.key, 0) > row.room * serves]  # fmt: skip
-    return tuple(dict.fromkeys(over))
+def _under(item: Item, cap: Cap, food: str | None) -> Iterator[tuple[RowKey, Cap, Under]]:
+    use = load_of_item(item, cap, food)
+    likely = math.ceil(use.load(item.grams))
+    off = math.ceil(use.deviation(item.grams, item.weighed, item.sure))
+    if likely or off:
+        by_eye = not item.weighed and not use.settled
+        misjudged = math.ceil(Fraction(likely * item.sure.eye_percent, 100)) if by_eye else 0
+        yield (cap.key, food), cap, Under(item.food, likely, off, misjudged)
 
 
-def under_each(all_brings: Sequence[LoadProfile], profile: Profile) -> dict[RowKey, int]:
-    """What amounts bring together under each row, by its key; a row under which they bring nothing is left out."""
-    sums: dict[RowKey, int] = {}
-    for one in all_brings:
-        most, planned = one.hundredths
-        for caps, food in ((profile.sitting_caps, None), (profile.food_caps, one.food.id)):
-            for cap in caps:
-                worst = cap.holds == "worst"
-                figure = (one.figures.worst if worst else one.figures.plan)[cap.group]
-                if figure and cap.covers(one.food.cutoff_class):
-                    load = figure * (most if worst else planned)
-                    key = (cap.key, food)
-                    sums[key] = sums.get(key, 0) + load
-    return sums
+def passed(lines: Sequence[LineLoad], serves: int, limits: Profile) -> tuple[str, ...]:
+    """Keys of the limits that one of so many servings does not keep."""
+    rows = rows_of([line.item for line in lines], limits)
+    return tuple(dict.fromkeys(row.cap.key for row in rows if not row.holds(serves)))
 
 
-def loads_of(all_brings: Sequence[LoadProfile], serves: int, profile: Profile) -> Loads:
-    """Grams a serving under each sitting cap."""
-
-    def grams(cap: Cap, holds: str) -> Decimal:
-        return Decimal(sum(one.under(cap, holds) for one in all_brings)) / (1000 * MG * serves)
-
+def loads_of(lines: Sequence[LineLoad], serves: int, limits: Profile) -> Loads:
+    """Grams a serving under each limit of the sitting."""
+    rows = [row for row in rows_of([line.item for line in lines], limits) if row.food is None]
     return Loads(
         serves=serves,
-        loads_g={cap.key: grams(cap, "plan") for cap in profile.sitting_caps},
-        worst_g={cap.key: grams(cap, "worst") for cap in profile.sitting_caps},
+        loads_g={row.cap.key: exact_grams(Fraction(row.sum.likely) / serves) for row in rows},
+        at_most_g={row.cap.key: exact_grams(Fraction(row.sum.at_most) / serves) for row in rows},
     )

@@ -7,9 +7,8 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.eaten import most_of
 from calmlarder.intake.profile import Profile
-from calmlarder.tables.vocabulary import Allergen, Diet
+from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 Kind = Literal["swap", "less", "out", "serving"]
 # `fits`: nothing has to change. `adapted`: no smaller change exists; `adapted_best_found`: perhaps one does.
@@ -24,12 +23,18 @@ class _Kept(BaseModel):
 
 
 class Eaters(_Kept):
-    """Who eats: the caps of one sitting of one person, diet and allergens."""
+    """Who eats: the limits of one sitting of one person, diet and allergens."""
 
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
     sure: Tolerance = USUAL
+    sitting: Sitting = "dinner"
+
+    @property
+    def limits(self) -> Profile:
+        """What holds at such a sitting."""
+        return self.profile.at(self.sitting)
 
 
 class Amount(_Kept):
@@ -43,8 +48,10 @@ class Amount(_Kept):
 
     @property
     def most(self) -> Decimal:
-        """The worst case in grams."""
-        return most_of(self.grams, self.high, self.weighed, self.sure)
+        """Grams that it may be at the most."""
+        if self.weighed:
+            return max(self.high, self.grams + self.sure.scale_grams)
+        return max(self.high, self.grams * (100 + self.sure.eye_percent) / 100)
 
 
 class Change(_Kept):
@@ -71,15 +78,15 @@ class Unread(_Kept):
 
 
 class Loads(_Kept):
-    """Grams of each sitting cap's group in one serving: as planned, and in the worst case."""
+    """Grams under each limit of the sitting in one serving: likely, and at most."""
 
     serves: int
     loads_g: Mapping[str, Decimal]
-    worst_g: Mapping[str, Decimal]
+    at_most_g: Mapping[str, Decimal]
 
 
 class Brought(_Kept):
-    """What one counted line brings a serving: the cap it takes most of, and grams of it in the case that counts."""
+    """What one counted line brings a serving: the limit it takes most of, and grams of it that are likely."""
 
     place: int
     cap: str | None
@@ -87,12 +94,12 @@ class Brought(_Kept):
 
 
 class Adapted(_Kept):
-    """The answer. `after` and `changes` are of the smallest change; `passed` names the caps passed as written."""
+    """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written."""
 
     status: str
     before: Loads
     after: Loads | None
-    caps_g: Mapping[str, Decimal]
+    limits_g: Mapping[str, tuple[Decimal, Decimal | None]]
     passed: tuple[str, ...]
     brought: tuple[Brought, ...]
     amounts: Mapping[int, Amount]
@@ -101,5 +108,5 @@ class Adapted(_Kept):
 
     @property
     def holds(self) -> bool:
-        """Whether the recipe, changed or as it is, keeps under every cap as far as it was read."""
+        """Whether the recipe, changed or as it is, keeps under every limit as far as it was read."""
         return self.status.startswith(("fits", "adapted"))

@@ -1,44 +1,45 @@
 """Why each change is made, in words with numbers."""
 
 from decimal import ROUND_HALF_UP, Decimal
+from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.adapt.choices import Choice, Open
-from calmlarder.adapt.loads import MG, LoadProfile
+from calmlarder.adapt.loads import LineLoad, under_each
+from calmlarder.intake.plate import exact_grams
 from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS
 from calmlarder.tables.rows import Cap
 
 
 class Share(NamedTuple):
-    """The cap of which an amount takes the largest part, and grams of it a serving."""
+    """The limit of which an amount takes the largest part, and grams of it a serving."""
 
     cap: Cap
     grams: Decimal
 
 
-def share_of(one: LoadProfile, serves: int, profile: Profile, passed: tuple[str, ...]) -> Share | None:
-    """Of the caps passed, or where none of them counts this food, of all caps; None for what brings nothing."""
+def share_of(one: LineLoad, serves: int, limits: Profile, passed: tuple[str, ...]) -> Share | None:
+    """Of the limits passed, or where none of them counts this food, of all; None for what brings nothing."""
     shares = [
-        Share(cap, Decimal(one.under(cap)) / (1000 * MG * serves))
-        for cap in (*profile.sitting_caps, *profile.food_caps)
-        if one.under(cap)
+        Share(cap, exact_grams(Fraction(under.likely, serves)))
+        for _, cap, under in under_each(one, limits)
+        if under.likely
     ]
     under_passed = [share for share in shares if share.cap.key in passed]
-    return max(under_passed or shares, key=lambda share: share.grams / share.cap.grams, default=None)
+    return max(under_passed or shares, key=lambda share: share.grams / share.cap.typical_g, default=None)
 
 
-def why_line(line: Open, choice: Choice, serves: int, profile: Profile, passed: tuple[str, ...]) -> str:
+def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: tuple[str, ...]) -> str:
     """The reason for one changed line."""
     told = [line.line.breaks] if line.line.breaks else []
-    amount, figures = line.line.amount, line.line.figures
-    if amount is not None and figures is not None:
-        share = share_of(LoadProfile(line.line.food, amount, figures), serves, profile, passed)
+    amount, brings = line.line.amount, line.line.profile
+    if amount is not None and brings is not None:
+        share = share_of(LineLoad(line.line.food, amount, brings), serves, limits, passed)
         if share is not None and (share.cap.key in passed or not told):
-            case = "in the worst case" if share.cap.holds == "worst" else "as planned"
             told.append(
-                f"{_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from {line.line.food.name} "
-                f"{case}; the cap for all of it is {share.cap.grams} g"
+                f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from "
+                f"{line.line.food.name}; the limit is {share.cap.typical_g} g"
             )
     if choice.candidate is not None:
         candidate = choice.candidate

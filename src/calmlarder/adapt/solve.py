@@ -1,13 +1,13 @@
 """The smallest change as one model of whole numbers, solved."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
 from ortools.sat.python import cp_model
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.choices import Choice, Open
-from calmlarder.adapt.loads import CapRow, RowKey, cap_rows, under_each
+from calmlarder.adapt.choices import Open
+from calmlarder.adapt.limits import post_limits
 from calmlarder.intake.profile import Profile
 
 # In the solver's own count of work, so that what is found does not depend on how busy the machine is.
@@ -30,27 +30,13 @@ class Solved(NamedTuple):
     price: int
 
 
-def _binding(
-    flat: Sequence[tuple[cp_model.IntVar, Choice]], serves: int, profile: Profile
-) -> Iterator[tuple[CapRow, list[tuple[cp_model.IntVar, int]]]]:
-    """Every cap that could be passed, with what each choice brings under it."""
-    loads: dict[RowKey, list[tuple[cp_model.IntVar, int]]] = {}
-    for variable, choice in flat:
-        for key, load in under_each(choice.brings, profile).items():
-            loads.setdefault(key, []).append((variable, load))
-    for row in cap_rows((food for _, food in loads if food is not None), profile):
-        brought = loads.get(row.key, [])
-        if sum(load for _, load in brought) > row.room * serves:
-            yield row, brought
-
-
 def most_servings(serves: int) -> int:
     """As many as a dish may be cut into."""
     return serves * prices.MOST_SERVINGS
 
 
-def solve(lines: Sequence[Open], serves: int, profile: Profile) -> Solved:
-    """The cheapest change that brings every cap of the profile under, proven where `kind` is best."""
+def solve(lines: Sequence[Open], serves: int, limits: Profile) -> Solved:
+    """The cheapest change that brings every limit of the sitting under, proven where `kind` is best."""
     model = cp_model.CpModel()
     taken = [[model.new_bool_var("") for _ in line.choices] for line in lines]
     for choices in taken:
@@ -60,9 +46,8 @@ def solve(lines: Sequence[Open], serves: int, profile: Profile) -> Solved:
     cut = {count: model.new_bool_var("") for count in counts}
     model.add_exactly_one(cut.values())
     flat = [(taken[n][k], choice) for n, line in enumerate(lines) for k, choice in enumerate(line.choices)]
-    for row, loads in _binding(flat, serves, profile):
-        room = sum(row.room * count * variable for count, variable in cut.items())
-        model.add(sum(load * variable for variable, load in loads) <= room)
+    by_line = [list(zip(row, line.choices, strict=True)) for row, line in zip(taken, lines, strict=True)]
+    post_limits(model, by_line, cut, limits)
     weight = sum(line.weight for line in lines)
     model.add(sum(choice.lost * variable for variable, choice in flat) <= round(prices.MOST_LOST * weight))
     price = sum(choice.price * variable for variable, choice in flat if choice.price) + sum(

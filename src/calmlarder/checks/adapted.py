@@ -6,20 +6,20 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any
 
-from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, load_of, mixtures, rows
+from calmlarder.checks.loads import (
+    Part,
+    apart,
+    error_of,
+    limit_faults,
+    limits_of,
+    shown_faults,
+    typical_of,
+)
+from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 _COMPONENTS = 7
-# Figures are rounded up to a milligram in 100 g before they are added; shown numbers to a tenth of a milligram.
-_ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.0001")
-
-
-class _Sure(NamedTuple):
-    """How many times as much an amount by eye may be, and g more on a scale."""
-
-    eye: Decimal
-    scale: Decimal
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
@@ -28,27 +28,39 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     `answer` is the JSON object shown to the cook; `request` holds profile, diet and avoid, and
     `eye_percent` and `scale_grams` where they are not the usual.
     """
-    sure = _Sure(
-        1 + Decimal(request.get("eye_percent", USUAL_EYE)) / 100, Decimal(request.get("scale_grams", USUAL_SCALE))
-    )
+    tolerance = {"eye_percent": USUAL_EYE, "scale_grams": USUAL_SCALE, **request}
     after = _after(answer)
     used = {one["food"] for one in (*answer["ingredients"], *after) if one["food"]}
     mixed = mixtures(table_folders)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     known = {food for food in used if sum(key[0] == food for key in figures) == _COMPONENTS}
-    all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
-    caps = [cap for cap in all_caps.values() if cap["profile"] == request["profile"]]
-    faults = _loads("before", answer["before"], _counted(answer["ingredients"], known), caps, foods, figures, sure)
+    limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))
+
+    def wrong(lines: Sequence[Mapping[str, Any]], shown: Mapping[str, Any], when: str, fits: bool) -> list[str]:
+        plate = [part for line in _counted(lines, known) for part in apart([_part(line)], mixed, figures)]
+        asked = {"tolerance": tolerance}
+        found = shown_faults(shown, plate, limits, shown["serves"], asked, (foods, figures))
+        if fits:
+            found += limit_faults(plate, limits, shown["serves"], asked, (foods, figures))
+        return [f"{when}: {fault}" for fault in found]
+
+    faults = wrong(answer["ingredients"], answer["before"], "before", False)
     if answer["after"] is None:
         return (*faults, *_silent(answer, answer["ingredients"], known))
-    eaten = _counted(after, known)
-    faults += _loads("after", answer["after"], eaten, caps, foods, figures, sure)
-    if answer["status"].startswith(("fits", "adapted")):
-        faults += _passed(answer["after"]["serves"], eaten, caps, foods, figures, sure)
+    fits = answer["status"].startswith(("fits", "adapted"))
+    faults += wrong(after, answer["after"], "after", fits)
+    if fits:
         faults += _allowed(after, request, foods)
         faults += _unmeasured(answer, figures)
     return (*faults, *_silent(answer, after, known))
+
+
+def _part(line: Mapping[str, Any]) -> Part:
+    """A line as it counts; an amount told as a range may be off as far as its end."""
+    grams = Decimal(str(line["grams"]))
+    ends = max(grams, Decimal(str(line["grams_high"] or 0))) / grams - 1
+    return Part(line["food"], line["food"], grams, line["weighed"], Decimal(1), wider=ends)
 
 
 def _after(answer: Mapping[str, Any]) -> list[Mapping[str, Any]]:
@@ -71,7 +83,7 @@ def _unmeasured(answer: Mapping[str, Any], figures: Mapping[tuple[str, ...], Row
         for one in change["to"]
         if one["grams"] is None
         for group in ("oligosaccharides", "lactose", "excess_fructose", "polyols")
-        if load_of(figures, one["food"], group, True) > 0
+        if typical_of(figures, one["food"], group) + error_of(figures, one["food"], group) > 0
     ]
 
 
@@ -94,77 +106,6 @@ def _silent(answer: Mapping[str, Any], lines: Iterable[Mapping[str, Any]], known
     ]
     if named and not answer["status"].endswith("_read"):
         faults.append(f"the status is {answer['status']} where lines were not counted")
-    return faults
-
-
-def _both(line: Mapping[str, Any], sure: _Sure) -> tuple[Decimal, Decimal]:
-    """Grams as planned, and at the most."""
-    grams = Decimal(str(line["grams"]))
-    high = max(grams, Decimal(str(line["grams_high"] or 0)))
-    return grams, max(high, grams + sure.scale if line["weighed"] else grams * sure.eye)
-
-
-def _each(
-    cap: Row,
-    worst: bool,
-    eaten: Iterable[Mapping[str, Any]],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    sure: _Sure,
-) -> dict[str, Decimal]:
-    """G of a cap's group in the whole dish, by food."""
-    classes = [part for part in cap["applies_to"].split(";") if part]
-    loads: dict[str, Decimal] = {}
-    for line in eaten:
-        food = line["food"]
-        if not classes or foods[food]["cutoff_class"] in classes:
-            grams = _both(line, sure)[1 if worst else 0]
-            loads[food] = loads.get(food, Decimal(0)) + load_of(figures, food, cap["group"], worst) * grams / 100
-    return loads
-
-
-def _loads(
-    when: str,
-    shown: Mapping[str, Any],
-    eaten: Sequence[Mapping[str, Any]],
-    caps: Iterable[Row],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    sure: _Sure,
-) -> list[str]:
-    """The numbers shown are never below the recomputed ones, and above them by rounding only."""
-    faults = []
-    serves = Decimal(shown["serves"])
-    slack = _SHOWN + _ROUNDED * sum((_both(line, sure)[1] for line in eaten), Decimal(0)) / serves
-    for cap in caps:
-        if cap["scope"] != "sitting":
-            continue
-        key = f"{cap['group']}:{cap['applies_to']}" if cap["applies_to"] else cap["group"]
-        for name, worst in (("loads_g", False), ("worst_g", True)):
-            truth = sum(_each(cap, worst, eaten, foods, figures, sure).values(), Decimal(0)) / serves
-            told = Decimal(str(shown[name][key]))
-            if not truth - _SHOWN <= told <= truth + slack:
-                faults.append(f"{name} of {key} {when} is shown as {told}, it is {truth:.4f}")
-    return faults
-
-
-def _passed(
-    serves: int,
-    eaten: Sequence[Mapping[str, Any]],
-    caps: Iterable[Row],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    sure: _Sure,
-) -> list[str]:
-    faults = []
-    for cap in caps:
-        loads = _each(cap, cap["holds"] == "worst", eaten, foods, figures, sure)
-        held = {"the dish": sum(loads.values(), Decimal(0))} if cap["scope"] == "sitting" else loads
-        faults += [
-            f"{what} brings {load / serves:.4f} g of {cap['group']} a serving, the cap is {cap['grams']} g"
-            for what, load in held.items()
-            if load > Decimal(cap["grams"]) * serves
-        ]
     return faults
 
 

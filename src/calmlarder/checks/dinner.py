@@ -6,15 +6,25 @@ this file finds must not depend on what it checks.
 
 import tomllib
 from collections.abc import Mapping, Sequence
-from datetime import datetime, timedelta
+from datetime import date
 from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any
 
+from calmlarder.checks.loads import (
+    Part,
+    apart,
+    limit_faults,
+    limits_of,
+    plate_of,
+    protein_faults,
+    shown_faults,
+)
 from calmlarder.checks.lots import amount_faults, lot_faults
-from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, load_of, mixtures, rows, taken_apart
-
-_SHOWN = Decimal("0.002")  # how far a shown number, rounded for reading, may be from the recomputed one
+from calmlarder.checks.shown import Read, words_faults
+from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
+from calmlarder.checks.told import told_faults
 
 
 def verify(
@@ -27,70 +37,37 @@ def verify(
 ) -> tuple[str, ...]:
     """What is wrong with a dinner; nothing when it holds.
 
-    `dinner` is the JSON object shown to the cook, `request` holds today, profile, people, protein_g, minutes, diet,
-    avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots` is the larder as
-    plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the dinner must keep
-    to what is left of it.
+    `dinner` is the JSON object shown to the cook, `request` holds today, profile, sitting, people, protein_floor_g,
+    minutes, diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots`
+    is the larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the
+    dinner must keep to what is left of it.
     """
     request, lots, wrong = _given(request, lots, gives)
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
-    plate = plate_of(dinner, request, boxes)
+    plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     mixed = mixtures(table_folders)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
-    caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
+    limits = limits_of(table_folders, request["profile"], request["sitting"])
+    counted = apart(plate, mixed, figures)
+    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    day = date.fromisoformat(str(request["today"]))
+    read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (
         *wrong,
         *_people(dinner, request),
         *amount_faults(dinner, lots),
         *lot_faults(dinner, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
         *_eatable(plate, request, foods),
-        *_slots(dinner, request, foods, boxes, recipes),
+        *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),
-        *_caps(dinner, apart(plate, mixed, figures), request, foods, figures, list(caps.values())),
-        *_protein(dinner, plate, request, foods),
-        *_lysine(dinner, plate, request, foods),
+        *told_faults(dinner, foods),
+        *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
+        *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
+        *protein_faults(dinner, plate, request, foods),
+        *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
-
-
-class Part(NamedTuple):
-    """G of one food in the whole dish, planned and at the most; a dish from a box is its parts."""
-
-    food: str
-    grams: Decimal
-    most: Decimal
-
-
-def plate_of(dinner: Mapping[str, Any], request: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[Part]:
-    """Every food of a dish, those of a boxed dish each by itself; `boxes` are the boxes of the larder by food."""
-    by_eye = 1 + Decimal(request["tolerance"]["eye_percent"]) / 100
-    by_scale = Decimal(request["tolerance"]["scale_grams"])
-    found = []
-    for use in dinner["uses"]:
-        grams = Decimal(use["grams"])
-        if use["food"] not in boxes:
-            most = grams + by_scale if use["how"] == "weigh" else grams * by_eye
-            found.append(Part(use["food"], grams, most))
-            continue
-        mixture = boxes[use["food"]]["mixture"]
-        whole = mixture["shares"] * mixture["share_grams"]
-        found += [
-            Part(part["food"], part["grams"] * grams / whole, part["most_hundredths"] * grams / whole / 100)
-            for part in mixture["parts"]
-        ]
-    return found
-
-
-def apart(
-    plate: Sequence[Part], mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
-) -> list[Part]:
-    """The same dish with mixtures that are nothing but a sum taken apart, so that each part counts in its class."""
-    return [
-        Part(food, planned * part.grams, most * part.most)
-        for part in plate
-        for food, planned, most in taken_apart(part.food, mixed, figures)
-    ]
 
 
 def _given(
@@ -103,7 +80,7 @@ def _given(
         if by <= 0:
             faults.append(f"{what} gives by {by}")
         if what == "protein":
-            request["protein_g"] = Decimal(str(request["protein_g"])) - by
+            request["protein_floor_g"] = Decimal(str(request["protein_floor_g"])) - by
         elif what == "minutes" and request["minutes"] is not None:
             request["minutes"] += int(by)
         elif what == "people":
@@ -144,30 +121,29 @@ def _slots(
     request: Mapping[str, Any],
     foods: Mapping[str, Row],
     boxes: Mapping[str, Any],
-    recipes: Path,
+    pattern: Mapping[str, Any],
 ) -> list[str]:
-    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     needed = {word for thing in pattern["equipment"] for word in (thing, *thing.split())}
     faults = [f"needs a {thing}, there is none" for thing in request["equipment"]["missing"] if thing in needed]
     for name, slot in pattern["slots"].items():
         uses = [use for use in dinner["uses"] if use["slot"] == name]
         if not slot["items"][0] <= len(uses) <= slot["items"][1]:
             faults.append(f"slot {name} holds {len(uses)} things")
-        portions = Decimal(0)
+        portions = Fraction(0)  # of all people; exact, as a portion is no round number of grams
         for use in uses:
             if use["food"] in boxes:
                 box = boxes[use["food"]]
-                portions += Decimal(use["grams"]) / box["mixture"]["share_grams"] / dinner["people"]
+                portions += Fraction(use["grams"], box["mixture"]["share_grams"])
                 if slot["kinds"] != ["boxed"] or (box["heated"] and slot["method"] != "raw"):
                     faults.append(f"`{use['line']}` does not belong in slot {name}")
                 continue
             food = foods[use["food"]]
-            portions += Decimal(use["grams"]) / Decimal(food["portion_g"]) / dinner["people"]
+            portions += use["grams"] / Fraction(food["portion_g"])
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")
-        if portions > Decimal(str(slot["portions"][2])) * Decimal("1.01"):
-            faults.append(f"slot {name} holds {portions:.2f} portions a person")
+        if portions > Fraction(str(slot["portions"][2])) * Fraction("1.01") * dinner["people"]:
+            faults.append(f"slot {name} holds {float(portions) / dinner['people']:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}
     faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]
     return faults
@@ -191,108 +167,3 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
             faults.append(f"too much at once at minute {minute}")
             break
     return faults
-
-
-def _caps(
-    dinner: Mapping[str, Any],
-    plate: Sequence[Part],
-    request: Mapping[str, Any],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    caps: Sequence[Row],
-) -> list[str]:
-    faults = []
-    shown = dinner["per_person"]
-    before = _before(request)
-    for cap in caps:
-        if cap["profile"] != request["profile"]:
-            continue
-        classes = [part for part in cap["applies_to"].split(";") if part]
-        plan: dict[str, Decimal] = {}
-        worst: dict[str, Decimal] = {}
-        for food, grams, most in plate:
-            if classes and foods[food]["cutoff_class"] not in classes:
-                continue
-            shares = dinner["people"] * 100
-            plan[food] = plan.get(food, Decimal(0)) + load_of(figures, food, cap["group"], False) * grams / shares
-            worst[food] = worst.get(food, Decimal(0)) + load_of(figures, food, cap["group"], True) * most / shares
-        key = f"{cap['group']}:{cap['applies_to']}" if classes else cap["group"]
-        held = worst if cap["holds"] == "worst" else plan
-        if cap["scope"] == "food":
-            faults += [
-                f"{food} brings {load:.3f} g of {key}, the cap is {cap['grams']} g"
-                for food, load in held.items()
-                if load > Decimal(cap["grams"])
-            ]
-            continue
-        earlier = _earlier(before, cap["group"], classes, cap["holds"])
-        if sum(held.values()) > max(Decimal(0), Decimal(cap["grams"]) - earlier):
-            also = f" and {earlier:.3f} g eaten before" if earlier else ""
-            faults.append(f"{sum(held.values()):.3f} g of {key} a person{also}, the cap is {cap['grams']} g")
-        for name, loads in (("loads_g", plan), ("worst_g", worst)):
-            if abs(Decimal(str(shown[name][key])) - sum(loads.values())) > _SHOWN:
-                faults.append(f"{name} of {key} is shown as {shown[name][key]}, it is {sum(loads.values()):.4f}")
-    return faults
-
-
-def _before(request: Mapping[str, Any]) -> list[tuple[str, Decimal, Sequence[Mapping[str, Any]]]]:
-    """For each person at the table: which share of an entry in their own window still counts, and its loads."""
-    stacking = request.get("stacking")
-    if not stacking:
-        return []
-    now = datetime.fromisoformat(stacking["at"])
-    entries = request.get("eaten") or ()
-    owns = {own["who"]: own for own in stacking.get("own") or ()}
-    found = []
-    for who in stacking["who"] or {"everyone", *owns, *(entry["who"] for entry in entries)}:
-        own = owns.get(who, {})
-        hours = stacking["window_hours"] if own.get("window_hours") is None else own["window_hours"]
-        fade = stacking["fade"] if own.get("fade") is None else own["fade"]
-        window = Decimal(str(hours)) * 3600
-        for entry in entries:
-            apart = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
-            clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
-            seconds = Decimal(min((apart + ahead for ahead in clocks or [0] if apart + ahead >= 0), default=-1))
-            if entry["who"] in (who, "everyone") and 0 <= seconds < window:
-                found.append((who, 1 - seconds / window if fade else Decimal(1), entry["loads"]))
-    return found
-
-
-def _earlier(
-    before: Sequence[tuple[str, Decimal, Sequence[Mapping[str, Any]]]],
-    group: str,
-    classes: Sequence[str],
-    holds: str,
-) -> Decimal:
-    """G of a group still counted, for whoever at the table has the most of it."""
-    each: dict[str, Decimal] = {}
-    for who, share, loads in before:
-        grams = sum(
-            (
-                Decimal(load[f"{holds}_ug"]) / 1_000_000
-                for load in loads
-                if load["group"] == group and (not classes or load["cutoff_class"] in classes)
-            ),
-            Decimal(0),
-        )
-        each[who] = each.get(who, Decimal(0)) + share * grams
-    return max(each.values(), default=Decimal(0))
-
-
-def _protein(
-    dinner: Mapping[str, Any], plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]
-) -> list[str]:
-    total = sum((Decimal(foods[part.food]["protein_g"] or 0) * part.grams for part in plate), Decimal(0))
-    each = total / 100 / dinner["people"]
-    if each < Decimal(str(request["protein_g"])):
-        return [f"{each:.1f} g of protein a person, the floor is {request['protein_g']} g"]
-    return []
-
-
-def _lysine(
-    dinner: Mapping[str, Any], plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[str, Row]
-) -> list[str]:
-    floor = request.get("lysine_mg", 0)
-    total = sum((Decimal(foods[part.food]["lysine_mg"] or 0) * part.grams for part in plate), Decimal(0))
-    each = total / 100 / dinner["people"]
-    return [f"{each:.0f} mg of lysine a person, the floor is {floor} mg"] if each < floor else []

@@ -14,7 +14,7 @@ from calmlarder.checks.tables import Row
 Lot = Mapping[str, Any]
 COOKED = {"cooked", "boiled", "roasted"}
 _SINCE_YESTERDAY = 1  # a pack that is open since nobody knows when
-_STATE = {"opened": "opened", "made": "cooked", "bought": "whole"}
+_BOX_FROZEN_DAYS = 90
 
 
 def amount_faults(dinner: Mapping[str, Any], lots: Sequence[Lot]) -> list[str]:
@@ -52,8 +52,8 @@ def lot_faults(
     day = date.fromisoformat(str(request["today"]))
     for use in dinner["uses"]:
         lot = by_id.get(use["lot"])
-        if lot is None:
-            continue
+        if lot is None or lot["food"] != use["food"]:
+            continue  # said already
         last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
@@ -63,43 +63,51 @@ def lot_faults(
 
 
 def last_safe_day(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], today: date) -> date | None:
-    """The earliest of all days of a lot after which it must not be eaten; None where none is about safety.
+    """The earliest of all days of a lot after which it must not be eaten; None where none is about safety."""
+    return min((on for on, is_safety in days_of(lot, food, keeping, today) if is_safety), default=None)
+
+
+def days_of(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], today: date) -> list[tuple[date, bool]]:
+    """The last day by each date of a lot that counts, and whether it is about safety.
 
     `food` is its row, None for a boxed dish. In the freezer only what had run out before it was frozen counts.
     """
     dates = [(one["kind"], None if one["on"] is None else date.fromisoformat(str(one["on"]))) for one in lot["dates"]]
     frozen = min((on for kind, on in dates if kind == "frozen" and on is not None), default=None)
-    stands_still = lot["place"] == "freezer" and frozen is not None
     found = []
     for kind, on in dates:
-        last = _last_day(kind, on, "fridge" if stands_still else lot["place"], lot, food, keeping, today)
-        if last is not None and not (stands_still and frozen is not None and last >= frozen):
+        if kind in {"use-by", "best-before"}:
+            last = None if on is None else (on, kind == "use-by")
+        elif kind == "frozen" and lot["place"] != "freezer":
+            continue
+        else:
+            place = "fridge" if lot["place"] == "freezer" and frozen is not None and kind != "frozen" else lot["place"]
+            days = _keeps(kind, place, food, lot, keeping)
+            since = on or today - timedelta(days=_SINCE_YESTERDAY)
+            last = None if days is None else (since + timedelta(days=days[0]), days[1])
+        stopped = lot["place"] == "freezer" and frozen is not None and kind != "frozen"
+        if last is not None and not (stopped and frozen is not None and last[0] >= frozen):
             found.append(last)
-    return min(found, default=None)
+    return found
 
 
-def _last_day(
-    kind: str,
-    on: date | None,
-    place: str,
-    lot: Lot,
-    food: Row | None,
-    keeping: Mapping[tuple[str, ...], Row],
-    today: date,
-) -> date | None:
-    """By one of its dates, where that is about safety."""
-    if kind == "use-by":
-        return on
-    if kind not in _STATE:
-        return None
-    since = on or today - timedelta(days=_SINCE_YESTERDAY)
+def _keeps(
+    kind: str, place: str, food: Row | None, lot: Lot, keeping: Mapping[tuple[str, ...], Row]
+) -> tuple[int, bool] | None:
+    """Days since one of its dates, and whether they are about safety."""
     if food is None:
-        return since + timedelta(days=lot["box"]["keeps_days"]) if kind == "made" and place != "freezer" else None
-    state = _STATE[kind] if kind != "made" or food["state"] in COOKED else "opened"
+        if place == "fridge":
+            return (lot["box"]["keeps_days"], True) if kind == "made" else None
+        return (_BOX_FROZEN_DAYS, False) if kind == "frozen" and lot["box"]["freezes"] else None
+    if kind in {"made", "frozen", "noted"} and food["state"] in COOKED:
+        state = "cooked"
+    else:
+        state = {"made": "opened", "opened": "opened", "bought": "whole", "frozen": "whole", "noted": "whole"}[kind]
     row = keeping_row(food, place, state, keeping)
     if row is None and place == "cupboard":  # out of the fridge it keeps no longer than in it
         row = keeping_row(food, "fridge", state, keeping)
-    return since + timedelta(days=int(row["days"])) if row is not None and row["kind"] == "safety" else None
+        row = row if row is not None and row["kind"] == "safety" else None
+    return None if row is None else (int(row["days"]), row["kind"] == "safety")
 
 
 def keeping_row(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> Row | None:

@@ -9,9 +9,10 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.dinner import Part, apart, plate_of, verify
+from calmlarder.checks.dinner import verify
+from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
 from calmlarder.checks.lots import COOKED, keeping_row
-from calmlarder.checks.tables import Row, figures_of, load_of, mixtures, rows
+from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _PACKS = {
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
@@ -55,6 +56,7 @@ def verify_plan(
         faults += [f"{where}: {fault}" for fault in _repeats(sittings, number)]
         cook = one if one["leftover_of"] is None else sittings[one["leftover_of"]]
         asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"]}
+        asked["protein_floor_g"] = one["protein_floor_g"]
         asked["minutes"] = cook["minutes"]
         if one is not cook:
             asked["use"] = []
@@ -76,7 +78,7 @@ def verify_plan(
         if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
-        eaten.append(_log(one, apart(plate_of(dinner, request, boxes), mixed, figures), foods, figures))
+        eaten.append(_log(one, apart(plate_of(dinner, boxes), mixed, figures), (foods, figures), request))
     return tuple(faults)
 
 
@@ -194,20 +196,22 @@ def _sittings_of(pattern: str, recipes: Path) -> Sequence[str]:
 def _log(
     one: Mapping[str, Any],
     plate: Sequence[Part],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
+    read: tuple[Mapping[str, Row], Mapping[tuple[str, ...], Row]],
+    request: Mapping[str, Any],
 ) -> dict[str, Any]:
-    """One person's share as an entry of the log, by group and cut-off class, in exact micrograms."""
-    groups = ("oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total")
-    share = Decimal(10_000) / one["dinner"]["people"]  # g per 100 g times g, to micrograms of one person
+    """One person's share as an entry of the log, by item, food and group, in exact micrograms."""
+    foods, figures = read
+    sure, share = sure_of(request["tolerance"]), Decimal(1_000_000) / one["dinner"]["people"]
     loads = [
         {
+            "item": part.item,
+            "food": part.food,
             "cutoff_class": foods[part.food]["cutoff_class"],
             "group": group,
-            "plan_ug": load_of(figures, part.food, group, False) * part.grams * share,
-            "worst_ug": load_of(figures, part.food, group, True) * part.most * share,
+            "likely_ug": typical_of(figures, part.food, group) / 100 * part.grams * share,
+            "off_ug": deviation(part, group, figures, sure) * share,
         }
         for part in plate
-        for group in groups
+        for group in GROUPS
     ]
     return {"at": one["at"], "who": "everyone", "loads": loads}

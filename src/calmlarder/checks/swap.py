@@ -3,15 +3,28 @@
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.tables import DIETS, USUAL_EYE, Row, figures_of, foods_of, load_of, mixtures, rows
+from calmlarder.checks.loads import (
+    Figures,
+    Limit,
+    Part,
+    Past,
+    Sure,
+    apart,
+    limits_of,
+    passes,
+    sum_of,
+    sure_of,
+    typical_of,
+)
+from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
-# Figures are rounded up to a milligram in 100 g, shown loads up and shown room down to a milligram.
-_ROUNDED, _SHOWN = Decimal("0.00001"), Decimal("0.001")
+# Figures are rounded up to a milligram in 100 g, likely and off; shown loads up and shown room down to a milligram.
+_ROUNDED, _SHOWN = Decimal("0.00003"), Decimal("0.001")
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
@@ -25,14 +38,15 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     mixed = mixtures(table_folders)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
-    all_caps = rows(table_folders, "caps.csv", ("profile", "scope", "group", "applies_to"))
-    caps = [cap for cap in all_caps.values() if cap["profile"] == request["profile"]]
-    eye = 1 + Decimal(request.get("eye_percent", USUAL_EYE)) / 100
+    limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))
+    sure = sure_of({"eye_percent": request.get("eye_percent", USUAL_EYE), "scale_grams": USUAL_SCALE})
     faults: list[str] = []
     for one in answer["substitutes"]:
         name = " + ".join(part["food"] for part in one["parts"])
         faults += [f"{name}: {fault}" for fault in _allowed(one, request, foods)]
-        faults += [f"{name}: {fault}" for fault in _wrong(one, beside, caps, foods, figures, eye)]
+        plates = [apart(_plate(parts), mixed, figures) for parts in ([*one["parts"], *beside], beside, one["parts"])]
+        wrong = _wrong(one, plates, limits, sure, (foods, figures))
+        faults += [f"{name}: {fault}" for fault in wrong]
     return tuple(faults)
 
 
@@ -47,30 +61,43 @@ def _allowed(one: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[
     return faults
 
 
+def _plate(parts: Sequence[Mapping[str, Any]]) -> list[Part]:
+    """All judged by eye."""
+    return [Part(one["food"], one["food"], Decimal(str(one["grams"])), False, Decimal(1)) for one in parts]
+
+
 def _wrong(
     one: Mapping[str, Any],
-    beside: Sequence[Mapping[str, Any]],
-    caps: Sequence[Row],
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    eye: Decimal,
+    plates: Sequence[Sequence[Part]],
+    limits: Sequence[Limit],
+    sure: Sure,
+    read: tuple[Mapping[str, Row], Figures],
 ) -> list[str]:
-    """Caps passed, loads that are not what is shown, and room that is said to be more than there is."""
+    """Limits passed, loads that are not what is shown, and room that is said to be more than there is.
+
+    `plates` are the whole plate, what lies beside, and what stands in.
+    """
+    plate, rest, own = plates
     faults = []
-    plate, rest = {"parts": [*one["parts"], *beside]}, {"parts": beside}
-    case = {cap["group"]: cap["holds"] == "worst" for cap in caps}
-    slack = _SHOWN + _ROUNDED * eye * sum((Decimal(str(part["grams"])) for part in plate["parts"]), Decimal(0))
+    slack = _SHOWN + _ROUNDED * sum((part.grams for part in plate), Decimal(0))
     rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
-    for cap in caps:
-        if not _covered(plate, cap, foods):
-            continue
-        load = _load(plate, cap, foods, figures, eye)
+    for limit, food in _rows(plate, limits, read[0]):
+        brought, before = (
+            sum_of([part for part in parts if food in {None, part.food}], limit, *read, 1, sure)
+            for parts in (plate, rest)
+        )
+        passed = passes(brought, limit, Past())
         # What the rest of the plate passes already is no reason against what adds nothing to it.
-        if load > max(Decimal(cap["grams"]), _load(rest, cap, foods, figures, eye)):
-            faults.append(f"brings {load:.4f} g of {cap['group']}, the cap is {cap['grams']} g")
-        rooms.setdefault(cap["group"], []).append((load, Decimal(cap["grams"]) - load))
+        if passed and (brought.likely, brought.at_most()) != (before.likely, before.at_most()):
+            faults.append(f"{limit.key}: {passed}")
+        if food is not None and not brought.at_most():
+            continue
+        room = limit.typical - brought.likely
+        if limit.most is not None:
+            room = min(room, limit.most - brought.at_most())
+        rooms.setdefault(limit.group, []).append((brought.likely, room))
     for group, shown in one["load_g"].items():
-        truth = sum((_brings(part, group, case.get(group, True), figures, eye) for part in one["parts"]), Decimal(0))
+        truth = sum((typical_of(read[1], part.food, group) * part.grams / 100 for part in own), Decimal(0))
         if not truth <= Decimal(str(shown)) <= truth + slack:
             faults.append(f"is shown with {shown} g of {group}, it brings {truth:.4f} g")
     for group, shown in one["headroom_g"].items():
@@ -80,28 +107,14 @@ def _wrong(
     return faults
 
 
-def _load(
-    one: Mapping[str, Any],
-    cap: Row,
-    foods: Mapping[str, Row],
-    figures: Mapping[tuple[str, ...], Row],
-    eye: Decimal,
-) -> Decimal:
-    """G under a cap: of all parts for a sitting, of the part that brings most for a cap of one food."""
-    parts = _covered(one, cap, foods)
-    loads = [_brings(part, cap["group"], cap["holds"] == "worst", figures, eye) for part in parts]
-    return sum(loads, Decimal(0)) if cap["scope"] == "sitting" else max(loads, default=Decimal(0))
-
-
-def _covered(one: Mapping[str, Any], cap: Row, foods: Mapping[str, Row]) -> list[Mapping[str, Any]]:
-    """The parts that count under a cap."""
-    classes = [part for part in cap["applies_to"].split(";") if part]
-    return [part for part in one["parts"] if not classes or foods[part["food"]]["cutoff_class"] in classes]
-
-
-def _brings(
-    part: Mapping[str, Any], group: str, worst: bool, figures: Mapping[tuple[str, ...], Row], eye: Decimal
-) -> Decimal:
-    """G of a group in one part, judged by eye."""
-    grams = Decimal(str(part["grams"])) * (eye if worst else 1)
-    return load_of(figures, part["food"], group, worst) * grams / 100
+def _rows(
+    plate: Sequence[Part], limits: Sequence[Limit], foods: Mapping[str, Row]
+) -> Iterator[tuple[Limit, str | None]]:
+    """Each limit, that of one food once for each food it is for."""
+    for limit in limits:
+        if limit.scope == "sitting":
+            yield limit, None
+        elif limit.scope == "food":
+            for food in dict.fromkeys(part.food for part in plate):
+                if not limit.classes or foods[food]["cutoff_class"] in limit.classes:
+                    yield limit, food

@@ -10,26 +10,18 @@ from pathlib import Path
 
 Row = dict[str, str]
 
-_MARGIN = {
-    "analysed": "1",
-    "published": "1",
-    "summed": "1.25",
-    "borrowed": "1.25",
-    "recalled": "1.25",
-    "assumed": "1.5",
-}
-_PARTS = {
-    "oligosaccharides": ("fructans", "gos"),
-    "lactose": ("lactose",),
-    "sorbitol": ("sorbitol",),
-    "mannitol": ("mannitol",),
-    "polyols": ("sorbitol", "mannitol"),
+_SHARE = {
+    "analysed": "0.3",
+    "published": "0.3",
+    "summed": "0.3",
+    "borrowed": "0.5",
+    "recalled": "0.5",
+    "assumed": "0.5",
 }
 _COMPONENTS = ("fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol")
 _WEAK = ("assumed", "recalled", "borrowed")
 _SUMMED = "sum of its parts"
-_MORE = Decimal("1.25")  # of each part of a mixture in the worst case
-USUAL_EYE, USUAL_SCALE = 30, 2  # percent more by eye, g more on a scale, where nothing else is asked for
+USUAL_EYE, USUAL_SCALE = 30, 2  # percent off by eye, g off on a scale, where nothing else is asked for
 DIETS = ("vegan", "vegetarian", "omnivore")
 
 
@@ -136,13 +128,15 @@ def _sum(parts: Sequence[tuple[Row, Decimal]]) -> Row:
     basis = next((weak for weak in _WEAK if weak in counting), "summed")
     cells = {"g_per_100g": str(_up(value)), "high": "", "basis": basis, "source": _SUMMED}
     if any(row.get("high") for row, _ in parts):
-        worst = sum((Decimal(row.get("high") or _at_worst(row)) * share for row, share in parts), Decimal(0))
-        cells["high"] = str(_up(max(worst, value * Decimal(_MARGIN[basis]))))
+        more = sum((error(row) * share for row, share in parts), Decimal(0))
+        cells["high"] = str(_up(value + more if value else 2 * more))
     return cells
 
 
-def _at_worst(row: Row) -> Decimal:
-    return Decimal(row["g_per_100g"]) * Decimal(_MARGIN[row["basis"]])
+def error(row: Row) -> Decimal:
+    """G per 100 g by which the true figure of a row may be more than the typical one."""
+    value, high = Decimal(row["g_per_100g"]), Decimal(row.get("high") or 0)
+    return max(high - value, value * Decimal(_SHARE[row["basis"]])) if value else high / 2
 
 
 def _up(value: Decimal) -> Decimal:
@@ -152,8 +146,8 @@ def _up(value: Decimal) -> Decimal:
 
 def taken_apart(
     food: str, mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
-) -> list[tuple[str, Decimal, Decimal]]:
-    """The foods that count in a gram of a food, each with its grams as planned and in the worst case.
+) -> list[tuple[str, Decimal]]:
+    """The foods that count in a gram of a food, each with its grams.
 
     A mixture none of whose figures has a row of its own counts as its parts; anything else as itself.
     """
@@ -168,27 +162,4 @@ def taken_apart(
             for part, grams in mixed[one].items():
                 if part != "water":
                     shares[part] = shares.get(part, Decimal(0)) + share * grams
-    margin = _MORE if summed(food) else Decimal(1)
-    return [(part, grams, grams * margin) for part, grams in shares.items()]
-
-
-def load_of(figures: Mapping[tuple[str, ...], Row], food: str, group: str, worst: bool) -> Decimal:
-    """G per 100 g of a group in a food."""
-
-    def row(component: str) -> tuple[Decimal, Decimal]:
-        cells = figures[food, component]
-        if worst and cells.get("high"):  # the high end of a range stands in for the margin
-            return Decimal(cells["high"]), Decimal(1)
-        return Decimal(cells["g_per_100g"]), Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
-
-    if group == "total":
-        return sum(
-            (load_of(figures, food, one, worst) for one in ("oligosaccharides", "excess_fructose", "polyols")),
-            Decimal(0),
-        )
-    if group == "excess_fructose":
-        fructose, one = row("fructose")
-        cells = figures[food, "glucose"]  # never at its high end, which would lessen the excess
-        other = Decimal(_MARGIN[cells["basis"]]) if worst else Decimal(1)
-        return max(Decimal(0), fructose - Decimal(cells["g_per_100g"])) * max(one, other)
-    return sum((value * margin for value, margin in map(row, _PARTS[group])), Decimal(0))
+    return list(shares.items())

@@ -24,6 +24,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
 
+_OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
@@ -175,6 +176,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         "people": options.people,
         "profile": options.profile,
         "protein_g": options.protein,
+        "protein_floor_g": options.protein_floor,
         "minutes": options.minutes,
         "diet": options.diet,
         "avoid": allergens_of(options),
@@ -199,7 +201,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         return Choices(**values)
     except ValidationError as error:
         raise CannotGoOn(
-            Problem(where=f"--{str(fault['loc'][0]).split('_')[0]}", what=f"`{fault['input']}` cannot be",
+            Problem(where=_option_of(str(fault["loc"][0])), what=f"`{fault['input']}` cannot be",
                     remedy=_that_can_be(str(fault["loc"][0])))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip
@@ -220,6 +222,11 @@ def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
         "use_settings": options.larder is None and not options.no_settings,
         "use_log": options.larder is None or options.home is not None,
     }
+
+
+def _option_of(field: str) -> str:
+    """The option that sets a field of the request."""
+    return _OPTIONS.get(field, f"--{field.split('_')[0]}")
 
 
 def _that_can_be(name: str) -> str:

@@ -5,7 +5,7 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of, most_of
+from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of
 from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
@@ -26,10 +26,9 @@ def share_eaten(
     """
     portions = []
     for use in dinner.uses:
-        grams = weighed.get(use.lot, use.grams)
-        most = grams if use.how == "box" else most_of(grams, grams, use.how == "weigh", dinner.tolerance)
-        portions.append(Portion(tables.food_by_id[use.food], grams / dinner.people, most / dinner.people))
-    loads, unknown = loads_of(portions, tables)
+        each = weighed.get(use.lot, use.grams) / dinner.people
+        portions.append(Portion(tables.food_by_id[use.food], each, each, use.how == "weigh", dinner.people))
+    loads, unknown = loads_of(portions, tables, dinner.tolerance)
     return Eaten(
         at=at,
         who=ME if (eaters or dinner.people) == 1 else EVERYONE,
@@ -70,11 +69,10 @@ def box_up(
         return Boxed(None, "something in it was warmed already, and it is no dish to eat cold: bin what is left")
     days, why = _keeps(dinner, pattern, tables)
     parts = tuple(
-        MixturePart(
-            food=use.food, grams=grams, most_hundredths=dinner.tolerance.worst_hundredths(grams, use.how == "weigh")
-        )
+        MixturePart(food=use.food, grams=grams, most_hundredths=100 * grams + off, weighed=use.how == "weigh")
         for use in dinner.uses
         if (grams := weighed.get(use.lot, use.grams)) > 0
+        and (off := dinner.tolerance.off_hundredths(grams, use.how == "weigh")) >= 0
     )
     mixture = Mixture(shares=dinner.people, share_grams=sum(p.grams for p in parts) // dinner.people, parts=parts)
     box = Box(

@@ -1,11 +1,10 @@
-"""A dinner as it is told: amounts, loads against caps, what was rescued."""
+"""A dinner as it is told: amounts, loads against limits, what was rescued."""
 
 from collections.abc import Mapping
 from decimal import Decimal
-from fractions import Fraction
-from typing import Literal
+from typing import Any, Literal
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, model_validator
 
 from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.provenance import not_measured, upper_ends
@@ -13,6 +12,8 @@ from calmlarder.compose.request import Liked
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.load import load_under
+from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.timeline import Timeline, told_twice
 from calmlarder.kitchen.title import title_of
@@ -22,7 +23,9 @@ from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
-from calmlarder.tables.vocabulary import Sitting
+from calmlarder.tables.vocabulary import Group, Sitting
+
+_NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
 _COMMON_PRACTICE = "common_practice"
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
@@ -50,16 +53,40 @@ class PlateUse(_Told):
     whole: bool = False
 
 
+class FoodNear(_Told):
+    """A food that comes near its own cut-off: g of a group that are likely, and the limit."""
+
+    food: str
+    group: Group
+    g: float
+    limit_g: float
+
+
 class PerPerson(_Told):
-    """What one person gets. Loads by sitting cap (`group`, or `group:classes`), in g."""
+    """What one person gets, in g. Loads by the limit of the sitting (`group`, or `group:classes`): likely, at most.
+
+    `limits_g` holds the limit of each, for what is likely and for what may come at most; `foods_near` what comes
+    within a tenth of its own cut-off.
+    """
 
     protein_g: float
     lysine_mg: float
     energy_kcal: float
     fibre_g: float
     loads_g: dict[str, float]
-    worst_g: dict[str, float]
-    caps_g: dict[str, float]
+    at_most_g: dict[str, float]
+    limits_g: dict[str, tuple[float, float | None]]
+    foods_near: tuple[FoodNear, ...] = ()
+
+    @model_validator(mode="before")
+    @classmethod
+    def _of_before(cls, kept: Any) -> Any:
+        """A dinner that was proposed before: its worst case is what may come at most."""
+        if not isinstance(kept, dict) or "worst_g" not in kept:
+            return kept
+        new = {name: value for name, value in kept.items() if name not in {"worst_g", "caps_g"}}
+        limits = {key: (grams, grams) for key, grams in kept["caps_g"].items()}
+        return {**new, "at_most_g": kept["worst_g"], "limits_g": limits}
 
 
 class Rescued(_Told):
@@ -82,7 +109,7 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown; `tolerance` is what its worst case reckons with."""
+    """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be."""
 
     title: str
     pattern: str
@@ -197,33 +224,38 @@ def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
         total = sum((getattr(use.option.offered.food, name) or Decimal(0)) * use.grams for use in plan.uses)
         return round(float(total) / 100 / people, 1)
 
-    caps = plan.problem.sitting_caps
+    rows = list(rows_of(items_of(plan), plan.problem.wanted.limits))
+    sitting = [row for row in rows if row.food is None]
     return PerPerson(
         protein_g=nutrient("protein_g"),
         lysine_mg=round(nutrient("lysine_mg")),
         energy_kcal=round(nutrient("energy_kcal")) + granted_kcal,
         fibre_g=nutrient("fibre_g"),
-        loads_g={cap.key: _grams(sum(_plan_load(use, cap) for use in plan.uses), people) for cap in caps},
-        worst_g={
-            cap.key: _grams(sum(_worst_load(use, cap, plan.problem.wanted.tolerance) for use in plan.uses), people)
-            for cap in caps
-        },
-        caps_g={cap.key: float(cap.grams) for cap in caps},
+        loads_g={row.cap.key: in_grams(row.sum.likely, people) for row in sitting},
+        at_most_g={row.cap.key: in_grams(row.sum.at_most, people) for row in sitting},
+        limits_g={row.cap.key: limit_grams(row.cap) for row in sitting},
+        foods_near=tuple(near for row in rows if row.food and (near := _near(row, row.food, people)) is not None),
     )
 
 
-def _plan_load(use: Use, cap: Cap) -> int | Fraction:
-    """Mg per 100 g times hundredths of a gram: ten-thousandths of a milligram."""
-    return use.option.offered.brings.planned(cap) * 100 * use.grams
+def items_of(plan: Plan) -> list[Item]:
+    """The lots of a plan as they count under the limits."""
+    sure = plan.problem.wanted.tolerance
+    return [
+        Item(use.option.offered.food.id, use.option.offered.brings, use.grams, use.weighed, sure) for use in plan.uses
+    ]
 
 
-def _worst_load(use: Use, cap: Cap, sure: Tolerance) -> int | Fraction:
-    hundredths = 100 * use.grams if use.option.boxed else sure.worst_hundredths(use.grams, use.weighed)
-    return use.option.offered.brings.at_worst(cap) * hundredths
+def limit_grams(cap: Cap) -> tuple[float, float | None]:
+    """A limit as it is told: for what is likely, and for what may come at most."""
+    return float(cap.typical_g), None if cap.at_most_g is None else float(cap.at_most_g)
 
 
-def _grams(load: int | Fraction, people: int) -> float:
-    return round(float(load) / 10_000 / 1000 / people, 4)
+def _near(row: Row, food: str, people: int) -> FoodNear | None:
+    if exact_grams(row.sum.likely) < _NEAR * row.cap.typical_g * people:
+        return None
+    grams = in_grams(row.sum.likely, people)
+    return FoodNear(food=food, group=row.cap.group, g=grams, limit_g=float(row.cap.typical_g))
 
 
 def _rescued(plan: Plan) -> Rescued:
@@ -245,13 +277,17 @@ def _rescued(plan: Plan) -> Rescued:
 def _contribution(use: Use, plan: Plan, tables: Tables) -> Contribution:
     people = plan.problem.wanted.people
     food: Food = use.option.offered.food
-    loads = {cap.key: _grams(_plan_load(use, cap), people) for cap in plan.problem.sitting_caps}
+    sure = plan.problem.wanted.tolerance
+    loads = {
+        cap.key: in_grams(load_under(use.option.offered.brings, cap, sure).load(use.grams), people)
+        for cap in plan.problem.sitting_caps
+    }
     rows = tables.fermentables_of(food.id)
     return Contribution(
         food=food.id,
         name=food.name,
         loads_g={key: load for key, load in loads.items() if load},
-        not_measured=not_measured(rows),
+        not_measured=not_measured(rows, use.grams / people),
         upper_ends=upper_ends(rows, use.grams / people),
     )
 

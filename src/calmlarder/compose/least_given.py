@@ -76,7 +76,7 @@ def _most_protein(problem: PatternProblem) -> int:
 
 
 def _short(problem: PatternProblem, protein: int, price: int) -> int | None:
-    floor = round(problem.wanted.protein_g * 1000) * problem.wanted.people
+    floor = round(problem.wanted.protein_floor_g * 1000) * problem.wanted.people
     short = floor - protein
     if short <= 0:
         return price

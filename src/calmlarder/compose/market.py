@@ -8,7 +8,7 @@ from typing import NamedTuple
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.profile import cap_milligrams
+from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
@@ -44,6 +44,7 @@ class Market:
     def __init__(self, wanted: DinnerRequest, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
         """`but` holds the ids of lots that stand in the larder already."""
         self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
+        self._limits = wanted.limits
         names = Counter(row.food for row in tables.names)
         sold = (food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan")
         self.wares = tuple(Ware(number, food, names[food.id]) for number, food in enumerate(sold))
@@ -113,14 +114,11 @@ class Market:
         return -round(worth, 1), -ware.names, food.id
 
     def _fits_grams(self, ware: Ware, thing: Offered) -> float:
-        """Grams for one person that stay under the food's caps, judged by eye."""
+        """Grams for one person that stay under the food's limits, judged by eye."""
         if ware.number not in self._fits:
             wanted, most = self._wanted, float(thing.lot.grams)
-            for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
-                figure = thing.brings.held(cap)
-                if figure:
-                    margin = wanted.tolerance.by_eye if cap.holds == "worst" else 100
-                    most = min(most, cap_milligrams(cap) * 100 * 100 / float(figure * margin))
+            alone = limit_of(ware.food, self._limits, self._tables, wanted.tolerance).grams_eye
+            most = most if alone is None else min(most, float(alone))
             self._fits[ware.number] = most
         return self._fits[ware.number]
 

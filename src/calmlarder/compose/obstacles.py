@@ -38,7 +38,7 @@ def obstacles(
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
-    return ("several kinds of limit together: try other food, a lower --protein or more --minutes",)
+    return ("several kinds of limit together: try other food, a lower --protein-floor or more --minutes",)
 
 
 def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datetime | None:
@@ -59,7 +59,7 @@ def _relaxations(
         return _possible(changed, rebuild)
 
     no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
-    tests = [(f"the protein floor of {wanted.protein_g:g} g a person", _possible(wanted, rebuild, no_floor))]
+    tests = [(f"the protein floor of {wanted.protein_floor_g:g} g a person", _possible(wanted, rebuild, no_floor))]
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))
@@ -75,24 +75,24 @@ def _relaxations(
             continue
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {names.get(food, food)}", possible(changed)))
-    keys = [cap.key for cap in wanted.profile.sitting_caps]
-    tests += [(f"the cap on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
+    keys = [cap.key for cap in wanted.limits.sitting_caps]
+    tests += [(f"the limit on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
     return tests
 
 
 def _together(wanted: DinnerRequest, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
-    """Limits that no single one of lets go enough: a group's cap with the total it counts under; then all caps."""
-    keys = [cap.key for cap in wanted.profile.sitting_caps]
+    """Limits that no single one of lets go enough: a group's with the total it counts under; then all of them."""
+    keys = [cap.key for cap in wanted.limits.sitting_caps]
     totals = {key for key in keys if key.startswith("total")}
     tests = [
         (
-            f"the cap on {CAP_WORDS.get(key, key)} together with that on the total",
+            f"the limit on {CAP_WORDS.get(key, key)} together with that on the total",
             _possible(_without_caps(wanted, {key, *totals}), rebuild),
         )
         for key in keys
         if key not in totals and totals
     ]
-    tests.append(("the caps on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
+    tests.append(("the limits on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
     return tests
 
 
@@ -105,10 +105,12 @@ def _possible(wanted: DinnerRequest, rebuild: Rebuild, rules: Sequence[Rule] = R
 
 
 def _without_caps(wanted: DinnerRequest, keys: set[str]) -> DinnerRequest:
-    profile = wanted.profile.model_copy(
+    limits = wanted.limits
+    groups = {cap.group for cap in limits.sitting_caps if cap.key in keys}
+    left = limits.model_copy(
         update={
-            "sitting_caps": tuple(cap for cap in wanted.profile.sitting_caps if cap.key not in keys),
-            "food_caps": tuple(cap for cap in wanted.profile.food_caps if cap.key not in keys),
+            "sitting_caps": tuple(cap for cap in limits.sitting_caps if cap.key not in keys),
+            "food_caps": tuple(cap for cap in limits.food_caps if cap.group not in groups),
         }
     )
-    return wanted.model_copy(update={"profile": profile})
+    return wanted.model_copy(update={"profile": left})

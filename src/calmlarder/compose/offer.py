@@ -5,7 +5,7 @@ from typing import Literal, NamedTuple
 
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.intake.groups import LoadProfile, load_profile_of
+from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.book import Tables

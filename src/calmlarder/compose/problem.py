@@ -3,14 +3,14 @@
 import math
 import zlib
 from collections.abc import Iterator, Mapping, Sequence
-from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.profile import cap_milligrams
-from calmlarder.intake.stacking import room_mg
+from calmlarder.intake.load import LoadProfile, UseLoad, load_under
+from calmlarder.intake.stacking import Room, rooms
+from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Cap
 from calmlarder.tables.vocabulary import Family
@@ -21,6 +21,7 @@ _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
+_ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
@@ -37,6 +38,8 @@ class Option(NamedTuple):
     whole: bool  # `most` uses the lot up
     portion_units: int  # ten-thousandths of a portion in one unit
     protein_mg: int  # in one unit, rounded down
+    energy: int  # hundredths of a kcal in one unit, rounded down; unknown counts as none
+    fibre_mg: int  # in one unit, rounded down
     lysine: int  # hundredths of a mg in one unit, rounded down
     minutes: int
     points: int  # for one portion, by urgency
@@ -84,8 +87,8 @@ def pattern_problem(
         pattern=pattern,
         wanted=wanted,
         options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
-        sitting_caps=wanted.profile.sitting_caps,
-        food_caps=wanted.profile.food_caps,
+        sitting_caps=wanted.limits.sitting_caps,
+        food_caps=wanted.limits.food_caps,
         tie=zlib.crc32(pattern.id.encode()) % 997,
     )
 
@@ -139,9 +142,11 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         whole=most == there,
         portion_units=round(PORTION * unit / float(food.portion_g)),
         protein_mg=int((food.protein_g or 0) * 10 * unit),
+        energy=int((food.energy_kcal or 0) * unit),
+        fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
-        points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),
+        points=weights.rescue_points(_pressing(lot), perishable and not food.is_staple),
         weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
@@ -149,30 +154,53 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     )
 
 
-def load_rows(problem: PatternProblem) -> Iterator[tuple[Cap, list[tuple[int, int | Fraction]], int]]:
-    """Every cap of the request as numbers: the cap, (option number, mg per 100 g), and the mg it allows.
+class LimitRow(NamedTuple):
+    """One limit of the request as numbers: what each option that counts under it brings, and the room there is.
 
-    Food caps come once for each food they could bind. What was eaten before and still counts leaves less room
-    under a sitting cap, for everybody as for the one who has the most of it.
+    `food` is the one it is for, None for the sitting. Loads are hundredths of a mg.
     """
-    people = problem.wanted.people
-    counted = problem.wanted.counted
-    foods: dict[str, list[int]] = {}
+
+    cap: Cap
+    food: str | None
+    uses: Mapping[int, UseLoad]
+    rooms: tuple[Room, ...]
+
+
+def limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
+    """Every limit of the request under which something may count, that of one food once for each food."""
+    counted, sure = problem.wanted.counted, problem.wanted.tolerance
+    profiles: dict[str, LoadProfile] = {}
+    numbers: dict[str, list[int]] = {}
     for number, option in enumerate(problem.options):
-        foods.setdefault(option.offered.food.id, []).append(number)
-    brings = {food: problem.options[numbers[0]].offered.brings for food, numbers in foods.items()}
+        profiles.setdefault(option.offered.food.id, option.offered.brings)
+        numbers.setdefault(option.offered.food.id, []).append(number)
+
+    def row(cap: Cap, food: str | None, items: Sequence[str]) -> Iterator[LimitRow]:
+        uses: dict[int, UseLoad] = {}
+        for item in items:
+            use = load_under(profiles[item] if food is None else profiles[item].only(food), cap, sure)
+            if use.likely or use.by_eye:
+                uses |= dict.fromkeys(numbers[item], use)
+        if uses:
+            yield LimitRow(cap, food, dict(sorted(uses.items())), rooms(counted, cap, food))
+
     for cap in problem.sitting_caps:
-        figures = {food: figure for food in foods if (figure := brings[food].held(cap))}
-        row = sorted((number, figure) for food, figure in figures.items() for number in foods[food])
-        if row:
-            yield cap, row, room_mg(counted, cap) * people
+        yield from row(cap, None, list(profiles))
+    holders: dict[str, list[str]] = {}
+    for item, profile in profiles.items():
+        for food in profile.foods:
+            holders.setdefault(food, []).append(item)
     for cap in problem.food_caps:
-        for food, numbers in foods.items():
-            figure = brings[food].held(cap)
-            if figure:
-                yield cap, [(number, figure) for number in numbers], cap_milligrams(cap) * people
+        for food, items in holders.items():
+            yield from row(cap, food, items)
 
 
 def families(problem: PatternProblem) -> tuple[Family, ...]:
     """Flavour families the dish may be cooked in."""
     return problem.pattern.flavours
+
+
+def _pressing(lot: Lot) -> int | None:
+    """Days that press: of an estimate only the last few."""
+    days = lot.days_left
+    return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days

@@ -1,4 +1,4 @@
-"""Which figures of a food in a dinner were not measured in it, and which count at the upper end of a range."""
+"""Which figures of a food in a dinner were not measured in it, and which have the upper end of a range."""
 
 from collections.abc import Mapping
 from decimal import Decimal
@@ -11,17 +11,19 @@ _SHOWS = Decimal("0.01")
 _CAPPED: tuple[Component, ...] = ("fructans", "gos", "lactose", "fructose", "sorbitol", "mannitol")
 
 
-def not_measured(rows: Mapping[Component, Fermentable]) -> tuple[str, ...]:
-    """Figures above zero that count with the margin of their basis."""
+def not_measured(rows: Mapping[Component, Fermentable], grams_each: float) -> tuple[str, ...]:
+    """Figures that were not measured in that very food, where they tell in what one person may get."""
     return tuple(
-        f"{row.component} {row.basis}"
-        for row in rows.values()
-        if row.high is None and row.g_per_100g > 0 and row.basis in {"borrowed", "recalled", "assumed"}
+        f"{component} {row.basis}"
+        for component, row in rows.items()
+        if component in _CAPPED
+        and row.basis in {"borrowed", "recalled", "assumed"}
+        and (row.g_per_100g + row.error_g) * Decimal(grams_each) / 100 >= _SHOWS
     )
 
 
 def upper_ends(rows: Mapping[Component, Fermentable], grams_each: float) -> tuple[str, ...]:
-    """Figures whose worst case is the upper end of a range, where that tells in what one person gets."""
+    """Figures with the upper end of a range, where that tells in what one person may get."""
     return tuple(
         f"{row.component} {row.g_per_100g} to {row.high}, {row.basis}"
         for component, row in rows.items()

@@ -82,11 +82,11 @@ def _protein(plan: Plan) -> list[Give]:
     """By tenths of a gram, never less than it is."""
     wanted = plan.problem.wanted
     there = sum(use.option.protein_mg * (use.grams // use.option.unit) for use in plan.uses)
-    short = round(wanted.protein_g * 1000) * wanted.people - there
+    short = round(wanted.protein_floor_g * 1000) * wanted.people - there
     if short <= 0:
         return []
     by = math.ceil(short / wanted.people / 100) / 10
-    sentence = f"accept {by:g} g less protein than {wanted.protein_g:g} g each"
+    sentence = f"accept {by:g} g less protein than {wanted.protein_floor_g:g} g each"
     return [Give(what="protein", by=by, sentence=sentence)]
 
 

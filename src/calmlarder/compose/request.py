@@ -16,20 +16,32 @@ from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
 from calmlarder.kitchen.equipment import Equipment
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
-# Least protein of one person at a sitting, g: common practice, no source.
-PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
+# Protein of one person at a sitting, g: what is aimed at (0.3 g a kg of 67 kg: Moore et al. 2015, recalled), and the
+# least that makes a dinner (common practice, no source).
+PROTEIN_TARGET_G: Mapping[Sitting, float] = MappingProxyType(
     {"dinner": 20.0, "packed": 20.0, "breakfast": 12.0, "shake": 12.0, "snack": 5.0}
 )
+PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
+    {"dinner": 12.0, "packed": 12.0, "breakfast": 8.0, "shake": 8.0, "snack": 0.0}
+)
+# Energy and fibre of one person that are aimed at, where anything is: ours; about a quarter of a day's need.
+ENERGY_TARGET_KCAL: Mapping[Sitting, int] = MappingProxyType({"dinner": 450, "packed": 350})
+FIBRE_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 8, "packed": 8})
+VEGETABLES_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 120})  # a plate's: common practice
 
-# The safe intake of adults, g a kg body weight a day: WHO/FAO/UNU, Technical Report Series 935, 2007 (recalled).
-SAFE_PROTEIN_G_PER_KG = 0.83
-# A dinner's part of the day's protein: common practice, no source.
-DINNER_SHARE = 1 / 3
+# Protein at a meal that does most for muscle, g a kg body weight, and from age 65: Moore et al. 2015 (recalled).
+PROTEIN_G_PER_KG, PROTEIN_G_PER_KG_OLD, OLD_AGE = 0.3, 0.4, 65
 
 
-def dinner_floor_by_weight(body_kg: float) -> int:
-    """Least protein at dinner, g, for a body weight in kg; never rounded down."""
-    return ceil(SAFE_PROTEIN_G_PER_KG * body_kg * DINNER_SHARE)
+def protein_target_by_weight(body_kg: float, age: int | None = None) -> int:
+    """Protein to aim at at dinner, g, for a body weight in kg; never rounded down."""
+    old = age is not None and age >= OLD_AGE
+    return ceil(round((PROTEIN_G_PER_KG_OLD if old else PROTEIN_G_PER_KG) * body_kg, 6))
+
+
+def protein_floor(sitting: Sitting, target_g: float) -> float:
+    """The usual least protein of one person, g: never above what is aimed at."""
+    return min(PROTEIN_FLOOR_G[sitting], target_g)
 
 
 # What one request may hold: common practice, no source.
@@ -52,10 +64,11 @@ class Liked(BaseModel):
 
 
 class DinnerRequest(BaseModel):
-    """One request. Protein is grams for one person; `without`, `use` and `disliked` hold food ids. Lysine is mg for
-    one person, 0 where none is asked for. `like` asks for dinners near one, but not for it again.
+    """One request. Protein is grams for one person: `protein_g` is aimed at, `protein_floor_g` is the least.
 
-    `eaten` is the log of the hours before; it counts only where `stacking` says how.
+    `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like` asks
+    for dinners near one, but not for it again. `eaten` is the log of the hours before; it counts only where
+    `stacking` says how.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -65,6 +78,7 @@ class DinnerRequest(BaseModel):
     sitting: Sitting = "dinner"
     people: People = 1
     protein_g: ProteinG = 20.0
+    protein_floor_g: ProteinG = 12.0
     minutes: Minutes = None
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
@@ -80,6 +94,11 @@ class DinnerRequest(BaseModel):
     equipment: Equipment = USUAL_KITCHEN
     eaten: tuple[Eaten, ...] = ()
     stacking: Stacking | None = None
+
+    @property
+    def limits(self) -> Profile:
+        """The limits that hold at such a sitting."""
+        return self.profile.at(self.sitting)
 
     @property
     def counted(self) -> tuple[Counted, ...]:

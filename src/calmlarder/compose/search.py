@@ -9,8 +9,8 @@ from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.amounts import Amounts
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
-from calmlarder.compose.rules.caps import Caps
 from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.limits import Limits
 from calmlarder.compose.rules.lysine import LysineFloor
 from calmlarder.compose.rules.minutes import SlowestFood
 from calmlarder.compose.rules.not_again import NotAgain
@@ -21,7 +21,7 @@ from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
-    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Caps(), ProteinFloor(), LysineFloor(),
+    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
     Asked(), NotAgain(),
 )  # fmt: skip
 

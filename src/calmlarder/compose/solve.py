@@ -11,10 +11,12 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
+from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
+from calmlarder.compose.wishes.nourish import Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
 from calmlarder.compose.wishes.steady import Steady
@@ -23,7 +25,7 @@ from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
-    TwoKinds(), NotDisliked(), Near(), Steady(),
+    TwoKinds(), NotDisliked(), Near(), Nourishing(), WithinDay(), Steady(),
 )  # fmt: skip
 
 

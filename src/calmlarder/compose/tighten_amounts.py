@@ -1,23 +1,21 @@
-"""A problem without the amounts that its caps forbid to each lot by itself: the same dinners, sharper bounds."""
+"""A problem without the amounts that its limits forbid to each lot by itself: the same dinners, sharper bounds."""
 
-from fractions import Fraction
-
-from calmlarder.compose.problem import Option, PatternProblem, load_rows
-from calmlarder.intake.amounts import Tolerance
-from calmlarder.tables.rows import Cap
+from calmlarder.compose.problem import Option, PatternProblem, limit_rows
+from calmlarder.intake.load import UseLoad
+from calmlarder.intake.stacking import Room
 
 
 def tightened(problem: PatternProblem) -> PatternProblem:
-    """Each lot at most as much as fits under every cap if nothing else brought anything.
+    """Each lot at most as much as fits under every limit if nothing else brought anything.
 
     A lot of which less than the least worth cooking fits is left out, but for the last of a slot that may stay empty:
     the wishes tell a slot that nothing could fill from one that is left empty.
     """
     most = [option.most for option in problem.options]
-    for cap, row, allowed in load_rows(problem):
-        for number, figure in row:
-            option = problem.options[number]
-            most[number] = min(most[number], _fits(option, cap, figure, allowed, problem.wanted.tolerance))
+    for row in limit_rows(problem):
+        for number, use in row.uses.items():
+            for room in row.rooms:
+                most[number] = min(most[number], _fits(problem, problem.options[number], use, room))
     fitting = [
         option if units == option.most else option._replace(most=units, whole=False)
         for option, units in zip(problem.options, most, strict=True)
@@ -33,14 +31,16 @@ def tightened(problem: PatternProblem) -> PatternProblem:
     return problem._replace(options=tuple(kept))
 
 
-def _fits(option: Option, cap: Cap, figure: int | Fraction, allowed: int, sure: Tolerance) -> int:
-    """Units whose load, weighed or by eye, is within mg allowed. The model rounds each load up: never more fits."""
-    room = allowed * 10_000
-    by_plan = room // (100 * option.unit * figure)
-    if cap.holds != "worst" or option.boxed:
-        return int(by_plan)
-    by_eye = room // (sure.by_eye * option.unit * figure)
-    if not option.weighable:
-        return int(by_eye)
-    weighed = (room - 100 * sure.scale_grams * figure) // (100 * option.unit * figure)
-    return int(max(by_eye, weighed))
+def _fits(problem: PatternProblem, option: Option, use: UseLoad, room: Room) -> int:
+    """Units that fit a room, weighed or by eye. The model rounds each load up: never more fits."""
+    people, sure = problem.wanted.people, problem.wanted.tolerance
+    likely = room.likely * people
+    by_eye = likely // (use.likely * option.unit) if use.likely else option.most
+    weighed = by_eye
+    if not use.settled and not room.used_up and use.likely:
+        by_eye = 100 * likely // ((100 + sure.eye_percent) * use.likely * option.unit)
+    if room.at_most is not None:
+        most = room.at_most * people
+        by_eye = min(by_eye, most // ((use.likely + use.by_eye) * option.unit))
+        weighed = min(weighed, (most - use.on_scale(sure)) // ((use.likely + use.error) * option.unit or 1))
+    return int(max(by_eye, weighed if option.weighable else 0))

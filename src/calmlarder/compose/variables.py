@@ -1,12 +1,12 @@
 """The variables of one pattern's model, and what rules and wishes may ask of them."""
 
 import math
-from fractions import Fraction
 from typing import Any
 
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.intake.load import UseLoad
 from calmlarder.tables.vocabulary import Family
 
 Term = tuple[int, Any]  # a whole coefficient and a variable
@@ -36,21 +36,25 @@ class DishVariables:
         self.time = new.new_int_var(0, 600, "")
         self.given: list[Term] = []  # what rules that may give ask for it, as terms of the objective
 
-    def planned_terms(self, number: int, figure: int | Fraction) -> list[Term]:
-        """The planned load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
-        return [(math.ceil(100 * self.problem.options[number].unit * figure), self.units[number])]
+    def load_terms(self, number: int, use: UseLoad) -> list[Term]:
+        """The likely load of an option, in hundredths of a mg."""
+        return [(math.ceil(use.likely * self.problem.options[number].unit), self.units[number])]
 
-    def worst_terms(self, number: int, figure: int | Fraction) -> list[Term]:
-        """The worst load of an option for a figure in mg per 100 g, in ten-thousandths of a milligram."""
-        option, sure = self.problem.options[number], self.problem.wanted.tolerance
-        if option.boxed:
-            return self.planned_terms(number, figure)
-        by_eye = (math.ceil(sure.by_eye * option.unit * figure), self.units[number])
+    def off_terms(self, number: int, use: UseLoad) -> list[Term]:
+        """How far the load of an option may be off, weighed or by eye, in hundredths of a mg."""
+        option = self.problem.options[number]
+        by_eye = (math.ceil(use.by_eye * option.unit), self.units[number])
         weighed, weighed_units = self.weighed[number], self.weighed_units[number]
-        if weighed is None or weighed_units is None:
+        if use.settled or weighed is None or weighed_units is None:
             return [by_eye]
-        return [
-            by_eye,
-            (math.ceil(-sure.eye_percent * option.unit * figure), weighed_units),
-            (math.ceil(100 * sure.scale_grams * figure), weighed),
-        ]
+        surer = (math.ceil((use.error - use.by_eye) * option.unit), weighed_units)
+        return [by_eye, surer, (math.ceil(use.on_scale(self.problem.wanted.tolerance)), weighed)]
+
+    def misjudged_terms(self, number: int, use: UseLoad) -> list[Term]:
+        """Hundredths of the load by which an amount judged by eye may be wrong, its composition left out."""
+        if use.settled or not use.likely:
+            return []
+        per_unit = self.problem.wanted.tolerance.eye_percent * math.ceil(use.likely * self.problem.options[number].unit)
+        weighed_units = self.weighed_units[number]
+        by_eye = [(per_unit, self.units[number])]
+        return by_eye if weighed_units is None else [*by_eye, (-per_unit, weighed_units)]

@@ -1,20 +1,19 @@
-"""What the scale really said: the loads computed again, and what to leave out if a cap would be passed."""
+"""What the scale really said: the loads computed again, and what to leave out if a limit would be passed."""
 
-import math
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.intake.groups import load_profile_of
+from calmlarder.intake.load import Number, at_most_of, load_profile_of
+from calmlarder.intake.plate import Item, Row, in_grams, load_of_item, rows_of
 from calmlarder.intake.profile import Profile
-from calmlarder.intake.stacking import Counted, room_mg
+from calmlarder.intake.stacking import Counted, Room
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
 
 class Passed(NamedTuple):
-    """A cap that would be passed, by how much of one person's load, and grams of a food to leave out."""
+    """A limit that would be passed, by how much of one person's load, and grams of a food to leave out."""
 
     cap: Cap
     grams_over: float
@@ -25,27 +24,49 @@ class Passed(NamedTuple):
 def passed_caps(
     dinner: Dinner, weighed: Mapping[str, int], profile: Profile, tables: Tables, counted: Sequence[Counted] = ()
 ) -> tuple[Passed, ...]:
-    """Caps that the amounts really weighed would pass, each with what to take off the scale.
+    """Limits that the amounts really weighed would pass, each with what to take off the scale.
 
     `weighed` gives grams by lot id; every other food stays as planned. `counted` is what was eaten before.
     """
-    found = (_passed(cap, dinner, weighed, tables, room_mg(counted, cap)) for cap in profile.sitting_caps)
-    return tuple(passed for passed in found if passed is not None)
+    rows = rows_of(items_of(dinner, weighed, tables), profile.at(dinner.sitting), counted)
+    return tuple(passed for row in rows if (passed := _passed(row, dinner, weighed, tables)) is not None)
 
 
-def _passed(cap: Cap, dinner: Dinner, weighed: Mapping[str, int], tables: Tables, room: int) -> Passed | None:
-    total: int | Fraction = 0
-    mine: dict[str, tuple[int | Fraction, int]] = {}
-    for use in dinner.uses:
-        grams = weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams
-        figure = load_profile_of(tables.food_by_id[use.food], tables).held(cap)
-        most = 100 * grams if use.how == "box" else dinner.tolerance.worst_hundredths(grams, use.how == "weigh")
-        total += figure * (most if cap.holds == "worst" else 100 * grams)
-        if use.how == "weigh" and figure:
-            mine[use.food] = (figure, grams + mine.get(use.food, (figure, 0))[1])
-    over = total - room * 10_000 * dinner.people
-    if over <= 0 or not mine:
+def items_of(dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> list[Item]:
+    """The lots of a dinner as they count, with the amounts the scale showed."""
+    return [
+        Item(
+            use.food,
+            load_profile_of(tables.food_by_id[use.food], tables),
+            weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams,
+            use.how == "weigh",
+            dinner.tolerance,
+        )
+        for use in dinner.uses
+    ]
+
+
+def _passed(row: Row, dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> Passed | None:
+    over = max(_over(row, room, dinner.people) for room in row.rooms)
+    if over <= 0:
         return None
-    food_id = max(mine, key=lambda name: mine[name][0] * mine[name][1])
-    figure, grams = mine[food_id]
-    return Passed(cap, float(over) / 10_000_000 / dinner.people, food_id, min(grams, math.ceil(over / (figure * 100))))
+    mine = {}
+    for item in items_of(dinner, weighed, tables):
+        use = load_of_item(item, row.cap, row.food)
+        if item.weighed and use.likely and item.grams:
+            mine[item.food] = (use.load(item.grams), use.likely, item.grams)
+    if not mine:
+        return None
+    food = max(mine, key=lambda name: mine[name][0])
+    _, likely, grams = mine[food]
+    least = int(min(grams, -(-over // likely)))
+    return Passed(row.cap, in_grams(over, dinner.people), food, least)
+
+
+def _over(row: Row, room: Room, people: int) -> Number:
+    """By how much of the dish's load a limit is passed, likely or at most."""
+    over = row.sum.likely - room.likely * people
+    if room.at_most is None:
+        return over
+    off = [*row.sum.off.values(), *(one * people for one in room.before)]
+    return max(over, at_most_of(row.sum.likely, off) - room.at_most * people)

@@ -27,6 +27,14 @@ OFF_FAR_MAIN = 140
 OFF_NEAR_SMALL = 2
 OFF_FAR_SMALL = 8
 DISLIKED = 150  # for each lot of a food that is disliked: more than its last day is worth
+# Short of what is aimed at, of everybody's together: for a gram of protein, ten kcal, a gram of fibre, and ten grams
+# of vegetables. Of protein other things than protein foods bring this much at most: starch does not buy it.
+PROTEIN_UNDER_TARGET = 8
+ENERGY_UNDER_TARGET = 1
+FIBRE_UNDER_TARGET = 2
+VEGETABLES_UNDER_TARGET = 4
+PROTEIN_OF_THE_REST_G = 6
+DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
 # More like it: for the same flavour family, the same dish, and each main food that is there again.
 LIKE_FAMILY = 20
 LIKE_DISH = 20

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from calmlarder.history.ended import Ended, Logged
 from calmlarder.history.told import entry_of, how_told
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.eaten import EVERYONE, Eaten, Portion, most_of
+from calmlarder.intake.eaten import EVERYONE, Eaten, Portion
 from calmlarder.intake.limit import MOST_GRAMS
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
@@ -69,13 +69,15 @@ def eaten_up(
         return EatenUp((), tuple(_spent(spare, grams)))
     entries, logged, of_all = [], [], 0.0
     food = tables.food_by_id[lot.food]
-    most = _most(lot, grams, eaters, tables) / grams
+    high = lot.grams_high / lot.grams if lot.grams and lot.box is None else 1.0
+    weighed = lot.box is None and how_told(lot, eaters.at.date()) == "weighed"
     for who, share in eaters.shares(grams).items():
         own = min(share, spare.get(who, 0.0))
         shared = min(share - own, spare.get(EVERYONE, 0.0)) if who != EVERYONE else 0.0
         new = round(share - own - shared, 1)
         if new > 0:
-            entries.append(entry_of(Portion(food, new, new * most), lot.line, eaters.at, who, tables))
+            portion = Portion(food, new, new * high, weighed, shared_by=max(1, round(grams / new)))
+            entries.append(entry_of(portion, lot.line, eaters.at, who, tables, eaters.sure))
         logged.append(Logged(who=who, grams=round(own + max(0.0, new), 1)))
         of_all = max(of_all, shared)
     if of_all:
@@ -103,11 +105,3 @@ def _spent(spare: Mapping[str, float], grams: float) -> Iterable[Logged]:
         if taken > 0:
             grams -= taken
             yield Logged(who=who, grams=taken)
-
-
-def _most(lot: Lot, grams: float, eaters: Eaters, tables: Tables) -> float:
-    """The worst case of what was eaten; a box holds its own already."""
-    if lot.box is not None:
-        return grams
-    high = lot.grams_high * grams / lot.grams
-    return most_of(grams, high, weighed=how_told(lot, eaters.at.date()) == "weighed", sure=eaters.sure)

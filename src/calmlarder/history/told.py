@@ -4,7 +4,7 @@ from datetime import date, datetime
 from typing import Literal
 
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.eaten import Eaten, Portion, loads_of, most_of
+from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.amounts import CONTAINERS
 from calmlarder.matching.line import amount_in
@@ -17,37 +17,37 @@ _SMALL_PACK_G = 350  # a can or a bottle that one person empties: common practic
 
 def eaten_of(lot: Lot, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance = USUAL) -> Eaten:
     """The entry for one line that was read as a lot."""
-    return entry_of(_portion(lot, today, tables, sure), lot.line, at, who, tables)
+    return entry_of(portion_of(lot, today, tables), lot.line, at, who, tables, sure)
 
 
 def box_eaten(food: Food, at: datetime, who: str, tables: Tables) -> Eaten:
     """The entry for one box of a boxed dish: what it holds is known."""
     grams = float(food.portion_g)
-    return entry_of(Portion(food, grams, grams), food.name, at, who, tables)
+    return entry_of(Portion(food, grams, grams, False), food.name, at, who, tables)
 
 
-def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables) -> Eaten:
+def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables, sure: Tolerance = USUAL) -> Eaten:
     """The entry for an amount of one food, in the words it was told in."""
-    loads, unknown = loads_of([portion], tables)
+    loads, unknown = loads_of([portion], tables, sure)
     return Eaten(
         at=at, who=who, text=text, food=portion.food.id, title=portion.food.name,
         grams=round(portion.grams, 1), loads=loads, unknown=unknown,
     )  # fmt: skip
 
 
-def _portion(lot: Lot, today: date, tables: Tables, sure: Tolerance) -> Portion:
+def portion_of(lot: Lot, today: date, tables: Tables) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
     amount = amount_in(lot.line, today)
     how = amount.how if amount else "none"
     if how == "none":
         grams = float(food.portion_g)
-        return Portion(food, grams, most_of(grams, grams, weighed=False, sure=sure))
+        return Portion(food, grams, grams, False)
     if how == "counted" and amount is not None and amount.measure is None and not _has_pieces(food, tables):
         one, number = _one_of(food, tables), amount.number
         grams = number.typical * one
-        return Portion(food, grams, most_of(grams, number.high * one, weighed=False, sure=sure))
-    return Portion(food, lot.grams, most_of(lot.grams, lot.grams_high, weighed=how == "weighed", sure=sure))
+        return Portion(food, grams, number.high * one, False)
+    return Portion(food, lot.grams, lot.grams_high, how == "weighed")
 
 
 def how_told(lot: Lot, today: date) -> Literal["weighed", "counted", "guessed", "none"]:

@@ -22,7 +22,8 @@ class Choices(BaseModel):
     """None where nothing was said: then what is settled at home holds, else the usual.
 
     What protects the cook adds to what is settled: `avoid`, `without`, `disliked` (food ids) and `missing`.
-    `any_time` takes the place of the minutes that are settled. Protein is g and lysine mg for one person.
+    `any_time` takes the place of the minutes that are settled. Protein (aimed at, and the least) is g
+    and lysine mg for one person.
     Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
     """
 
@@ -32,6 +33,7 @@ class Choices(BaseModel):
     people: People | None = None
     profile: str | None = None
     protein_g: ProteinG | None = None
+    protein_floor_g: ProteinG | None = None
     minutes: Minutes = None
     any_time: bool = False
     diet: Diet | None = None

@@ -71,6 +71,7 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
     What is settled holds for each: people, minutes, and the protein of dinners. Of a plan by days, whoever sits down
     later than usual tonight is sitting down now. Raises CannotGoOn for a list or a number of days that cannot be.
     """
+    from calmlarder.compose.request import protein_floor
     from calmlarder.plan.grammar import read_sittings, sittings_of_days
     from calmlarder.plan.sittings import key_of
 
@@ -91,6 +92,9 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
             update["at"] = max(one.at, now)
         if one.sitting == "dinner" and choices.protein_g is None and "protein_g" in home.given:
             update["protein_g"] = float(home.protein_g)
+            update["protein_floor_g"] = protein_floor("dinner", float(home.protein_g))
+        if choices.protein_floor_g is not None:
+            update["protein_floor_g"] = choices.protein_floor_g
         changed.append(one.model_copy(update=update))
     return tuple(changed)
 

@@ -49,12 +49,12 @@ class _Setting(NamedTuple):
 
 _SETTINGS = (
     _Setting("people", "people", lambda home: home.people, "for {}".format),
-    _Setting("profile", "profile", lambda home: home.profile, "caps: {}".format),
+    _Setting("profile", "profile", lambda home: home.profile, "limits: {}".format),
     _Setting("diet", "diet", lambda home: home.diet, "{}".format),
     _Setting("minutes", "minutes", lambda home: home.minutes, "{} minutes at most".format),
-    _Setting("eye_percent", "eye", lambda home: home.tolerance.eye_percent, "{} % more by eye".format),
-    _Setting("scale_grams", "scale", lambda home: home.tolerance.scale_grams, "{} g more on the scale".format),
-    _Setting("rings", "rings", lambda home: home.equipment.rings, "rings: {}".format),
+    _Setting("eye_percent", "eye", lambda home: home.tolerance.eye_percent, "a guess {} % off".format),
+    _Setting("scale_grams", "scale", lambda home: home.tolerance.scale_grams, "the scale {} g off".format),
+    _Setting("rings", "rings", lambda home: home.equipment.rings, "hob rings: {}".format),
     _Setting("window_hours", "window", lambda home: home.window_hours, "hours that count: {:g}".format),
     _Setting(
         "fade", "fade", lambda home: home.fade,
@@ -71,7 +71,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     """
     lots = [one.lot for one in household.lots()] if lots is None else lots
     tables = with_boxes(household.plain_tables, boxes_of(lots))
-    from calmlarder.compose.request import DinnerRequest
+    from calmlarder.compose.request import DinnerRequest, protein_floor
 
     home = settled_for(household, choices)
     values, words = _chosen_or_settled(choices, home)
@@ -82,12 +82,14 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         "disliked": tuple(food for food in me.disliked if food not in choices.use),
     }
     protein_g, words_of_protein = _protein(choices, home)
+    floor_g = protein_floor(choices.sitting, protein_g) if choices.protein_floor_g is None else choices.protein_floor_g
     request = DinnerRequest(
         today=household.today,
         profile=profile_named(values["profile"], tables),
         sitting=choices.sitting,
         people=values["people"],
         protein_g=protein_g,
+        protein_floor_g=floor_g,
         minutes=values["minutes"],
         diet=values["diet"],
         avoid=tuple(dict.fromkeys((*me.avoid, *choices.avoid))),
@@ -160,11 +162,11 @@ def _chosen_or_settled(choices: "Choices", home: Settled) -> tuple[dict[str, Any
 
 
 def _protein(choices: "Choices", home: Settled) -> tuple[float, list[str]]:
-    """Least protein a person, g, and in words where it is the home's, which holds for dinners."""
-    from calmlarder.compose.request import PROTEIN_FLOOR_G
+    """Protein to aim at a person, g, and in words where it is the home's, which holds for dinners."""
+    from calmlarder.compose.request import PROTEIN_TARGET_G
 
     if choices.protein_g is not None:
         return choices.protein_g, []
     if choices.sitting != "dinner" or "protein_g" not in home.given:
-        return PROTEIN_FLOOR_G[choices.sitting], []
-    return float(home.protein_g), [f"{home.protein_g} g protein"]
+        return PROTEIN_TARGET_G[choices.sitting], []
+    return float(home.protein_g), [f"{home.protein_g} g protein to aim at"]

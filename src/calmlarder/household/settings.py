@@ -5,8 +5,9 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
+from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, USUAL_EYE, USUAL_SCALE, Tolerance
 from calmlarder.intake.own import MOST_HOURS, Own, owns_of
+from calmlarder.intake.profile import name_of_today
 from calmlarder.intake.stacking import WINDOW_HOURS
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
 from calmlarder.tables.book import Tables
@@ -17,8 +18,8 @@ NUMBERS: Mapping[str, tuple[int, int, int]] = {
     "people": (1, 1, 12),
     "protein_g": (0, 20, 100),
     "minutes": (0, 0, 600),
-    "eye": (EYE_PERCENT[0], 30, EYE_PERCENT[1]),
-    "scale": (SCALE_GRAMS[0], 2, SCALE_GRAMS[1]),
+    "eye": (EYE_PERCENT[0], USUAL_EYE, EYE_PERCENT[1]),
+    "scale": (SCALE_GRAMS[0], USUAL_SCALE, SCALE_GRAMS[1]),
     "rings": (RINGS[0], 2, RINGS[1]),
     "window": (0, round(WINDOW_HOURS), MOST_HOURS),
 }
@@ -51,6 +52,8 @@ class Settled(BaseModel):
 def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
     """The settings of a home. What a later table no longer knows, or was never possible, counts as not set."""
     given: set[str] = set()
+    if settings.get("profile") not in tables.profiles and "profile" in settings:
+        settings = {**settings, "profile": name_of_today(str(settings["profile"]))}
 
     def number(name: str) -> int:
         least, usual, most = NUMBERS[name]

@@ -1,13 +1,15 @@
-"""Caps in a cook's words, by their key."""
+"""Limits in a cook's words, by their key."""
 
 CAP_WORDS = {
+    "oligosaccharides": "fructans + GOS",
     "oligosaccharides:core": "fructans + GOS, grains, pulses",
     "oligosaccharides:fresh;other": "fructans + GOS, other foods",
     "lactose": "lactose",
+    "excess_fructose": "excess fructose",
     "excess_fructose:fresh": "excess fructose, fresh",
     "excess_fructose:core;other": "excess fructose, other foods",
     "sorbitol": "sorbitol",
     "mannitol": "mannitol",
     "polyols": "sorbitol + mannitol",
-    "total": "all but lactose (as planned)",
+    "total": "total without lactose",
 }

@@ -1,19 +1,18 @@
-"""What was eaten: when, by whom, and what it brought of every group, by the cut-off class it counts under."""
+"""What was eaten: when, by whom, and what each item of it brought of every group, by food and cut-off class."""
 
+import math
 from collections.abc import Iterable
 from datetime import datetime
-from decimal import Decimal
-from typing import Annotated, NamedTuple, TypeVar
+from fractions import Fraction
+from typing import Annotated, Any, NamedTuple
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.groups import load_profile_of
+from calmlarder.intake.amounts import PER_MG, USUAL, Tolerance
+from calmlarder.intake.load import LoadProfile, load_of_group, load_profile_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group, Sitting
-
-Number = TypeVar("Number", float, Decimal)
 
 ME = "me"
 EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
@@ -24,12 +23,28 @@ class _Kept(BaseModel):
 
 
 class Load(_Kept):
-    """Micrograms of one group in foods of one cut-off class: as planned, and in the worst case."""
+    """What one food in an item brings of one group: micrograms that are likely, and by how many it may be more.
 
+    The item is what was on the plate: the food itself, a mixture, or a boxed dish. Entries of before the item was
+    kept have none; then all foods of one class are one.
+    """
+
+    item: str = ""
+    food: str = ""
     cutoff_class: CutoffClass
     group: Group
-    plan_ug: Annotated[int, Field(ge=0)]
-    worst_ug: Annotated[int, Field(ge=0)]
+    likely_ug: Annotated[int, Field(ge=0)]
+    off_ug: Annotated[int, Field(ge=0)]
+
+    @model_validator(mode="before")
+    @classmethod
+    def _of_before(cls, kept: Any) -> Any:
+        """An entry as it was kept before: as planned, and in the worst case."""
+        if not isinstance(kept, dict) or "plan_ug" not in kept:
+            return kept
+        new = {name: value for name, value in kept.items() if name not in {"plan_ug", "worst_ug"}}
+        off = max(0, kept.get("worst_ug", 0) - kept["plan_ug"])
+        return {**new, "item": kept["cutoff_class"], "likely_ug": kept["plan_ug"], "off_ug": off}
 
 
 class Eaten(_Kept):
@@ -52,40 +67,46 @@ class Eaten(_Kept):
 
 
 class Portion(NamedTuple):
-    """One person's amount of a food, g: as it was told, and at the most."""
+    """One person's amount of a food, g: as it was told and the end of its range; weighed, of a dish for so many."""
 
     food: Food
     grams: float
-    most_grams: float
+    high: float
+    weighed: bool
+    shared_by: int = 1
 
 
-def most_of(grams: Number, high: Number, weighed: bool, sure: Tolerance = USUAL) -> Number:
-    """The worst case of an amount, g: as sure as the scale, else as the eye or to the end of its range."""
-    return max(high, grams + sure.scale_grams) if weighed else max(high, grams * sure.by_eye / 100)
-
-
-def loads_of(portions: Iterable[Portion], tables: Tables) -> tuple[tuple[Load, ...], tuple[str, ...]]:
-    """What the portions bring together, rounded up, and the names of foods whose figures are not all known.
+def loads_of(
+    portions: Iterable[Portion], tables: Tables, sure: Tolerance = USUAL
+) -> tuple[tuple[Load, ...], tuple[str, ...]]:
+    """What the portions bring, each item rounded up, and the names of foods whose figures are not all known.
 
     Of a food with an unknown figure nothing is counted, which is not the same as nothing being there.
     """
-    sums: dict[tuple[CutoffClass, Group], tuple[int, int]] = {}
+    sums: dict[tuple[str, str, CutoffClass, Group], tuple[Fraction, Fraction]] = {}
     unknown: list[str] = []
     for portion in portions:
-        food = portion.food
-        if tables.unknown_of(food.id):
-            unknown.append(food.name)
+        if tables.unknown_of(portion.food.id):
+            unknown.append(portion.food.name)
             continue
-        for cutoff, (figures, worst_figures) in load_profile_of(food, tables).by_class.items():
+        own = sure.for_range(portion.grams, portion.high)
+        profile, grams = load_profile_of(portion.food, tables), Fraction(str(portion.grams))
+        for part in profile.parts:
+            alone = LoadProfile((part,), profile.settled)
             for group in GROUPS:
-                # mg per 100 g times g times 10 is micrograms.
-                plan, worst = sums.get((cutoff, group), (0, 0))
-                plan += -int(-figures[group] * portion.grams * 10 // 1)
-                worst += -int(-worst_figures[group] * portion.most_grams * 10 // 1)
-                sums[cutoff, group] = (plan, worst)
+                use = load_of_group(alone, group, own)
+                off = use.deviation(grams * portion.shared_by, portion.weighed, own) / Fraction(portion.shared_by)
+                key = (portion.food.id, part.food, part.cutoff_class, group)
+                before = sums.get(key, (Fraction(0), Fraction(0)))
+                sums[key] = (before[0] + use.load(grams), before[1] + off)
     loads = tuple(
-        Load(cutoff_class=cutoff, group=group, plan_ug=plan, worst_ug=worst)
-        for (cutoff, group), (plan, worst) in sums.items()
-        if plan or worst
+        Load(item=item, food=food, cutoff_class=cutoff, group=group, likely_ug=_ug(likely), off_ug=_ug(off))
+        for (item, food, cutoff, group), (likely, off) in sums.items()
+        if likely or off
     )
     return loads, tuple(unknown)
+
+
+def _ug(load: Fraction) -> int:
+    """Micrograms, rounded up."""
+    return math.ceil(load * 1000 / PER_MG)

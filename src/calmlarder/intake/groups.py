@@ -1,125 +1,87 @@
-"""From the seven components of a food to the groups that are capped. Figures are mg per 100 g, rounded up."""
+"""From the seven components of a food to the groups that are limited, and how far each figure may be off."""
 
 import math
 from collections.abc import Mapping
 from decimal import Decimal
-from fractions import Fraction
 from types import MappingProxyType
 from typing import NamedTuple
 
-from calmlarder.tables.book import Tables
-from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import BASIS_MARGIN, Cap, Fermentable, Food
-from calmlarder.tables.vocabulary import GROUPS, Component, CutoffClass, Group
+from calmlarder.tables.rows import Fermentable
+from calmlarder.tables.vocabulary import GROUPS, Component, Group
 
 GroupFigures = Mapping[Group, int]
 
+# Fructose and glucose of one food vary together; so much of the fructose may be in excess besides. Ours; no source.
+_EXCESS_SHARE = Decimal("0.08")
+_MG_PER_G = 1000
+_MEASURED_APART: Mapping[Group, tuple[Component, ...]] = MappingProxyType(
+    {
+        "oligosaccharides": ("fructans", "gos"),
+        "lactose": ("lactose",),
+        "sorbitol": ("sorbitol",),
+        "mannitol": ("mannitol",),
+        "polyols": ("sorbitol", "mannitol"),
+        "total": ("fructans", "gos", "sorbitol", "mannitol"),
+    }
+)
+
 
 class FoodFigures(NamedTuple):
-    """Mg per 100 g of each group: as the tables have it, and in the worst case."""
+    """Mg per 100 g of each group, rounded up: the typical figure, and how far composition may lie above it.
 
-    plan: GroupFigures
-    worst: GroupFigures
+    `exact` has both unrounded; how far an amount by eye may be off is worked out from them.
+    """
+
+    typical: GroupFigures
+    error: GroupFigures
+    exact: Mapping[Group, tuple[Decimal, Decimal]]
+
+    def by_eye(self, group: Group, percent: int) -> int:
+        """Mg per 100 g by which an amount judged by eye may bring more, its composition included; rounded up.
+
+        Amount and composition go wrong apart from each other: the root of the sum of their squares counts.
+        """
+        typical, error = self.exact[group]
+        off = typical * percent / 100
+        return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
+
+    def at_most(self, group: Group) -> int:
+        """Mg per 100 g at the upper end of composition."""
+        return self.typical[group] + self.error[group]
 
 
 def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
     """The groups of a food whose seven components are all known. Raises KeyError when one is unknown.
 
-    The worst case of a component is the high end of its range, or its figure with the margin of its basis.
+    The components of a group are measured apart: its error is the root of the sum of their squares.
     """
-    plan = {name: row.g_per_100g for name, row in components.items()}
-    worst = {name: row.worst_g for name, row in components.items()}
     fructose, glucose = components["fructose"], components["glucose"]
+    excess, excess_error = _excess(fructose, glucose)
+    exact: dict[Group, tuple[Decimal, Decimal]] = {}
+    for group in GROUPS:
+        if group == "excess_fructose":
+            exact[group] = (excess * _MG_PER_G, excess_error * _MG_PER_G)
+            continue
+        names = _MEASURED_APART[group]
+        typical = sum((components[name].g_per_100g for name in names), Decimal(0))
+        squares = sum((components[name].error_g ** 2 for name in names), Decimal(0))
+        if group == "total":
+            typical, squares = typical + excess, squares + excess_error**2
+        error = components[names[0]].error_g if len(names) == 1 else squares.sqrt() if squares else Decimal(0)
+        exact[group] = (typical * _MG_PER_G, error * _MG_PER_G)
     return FoodFigures(
-        _figures(plan, max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g)),
-        _figures(worst, _worst_excess(fructose, glucose)),
+        MappingProxyType({group: math.ceil(typical) for group, (typical, _) in exact.items()}),
+        MappingProxyType({group: math.ceil(error) for group, (_, error) in exact.items()}),
+        MappingProxyType(exact),
     )
 
 
-def _worst_excess(fructose: Fermentable, glucose: Fermentable) -> Decimal:
-    """Fructose in excess of glucose, at the high end of fructose where it has one.
+def _excess(fructose: Fermentable, glucose: Fermentable) -> tuple[Decimal, Decimal]:
+    """Fructose in excess of glucose, and by how much it may be more.
 
-    What glucose is where fructose is high is not known, so glucose stays as the tables have it: its own high end
-    would only lessen the excess. The margin falls on the excess, by the weaker basis of the two; where fructose
-    has a high end, that stands in for the margin of its basis.
+    The high end of glucose would only lessen the excess and is never used.
     """
+    excess = max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g)
     if fructose.high is None:
-        margin = max(BASIS_MARGIN[fructose.basis], BASIS_MARGIN[glucose.basis])
-        return max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g) * margin
-    return max(Decimal(0), fructose.high - glucose.g_per_100g) * BASIS_MARGIN[glucose.basis]
-
-
-def _figures(grams: Mapping[Component, Decimal], excess: Decimal) -> GroupFigures:
-    exact: dict[Group, Decimal] = {
-        "oligosaccharides": grams["fructans"] + grams["gos"],
-        "lactose": grams["lactose"],
-        "excess_fructose": excess,
-        "sorbitol": grams["sorbitol"],
-        "mannitol": grams["mannitol"],
-        "polyols": grams["sorbitol"] + grams["mannitol"],
-    }
-    exact["total"] = exact["oligosaccharides"] + exact["excess_fructose"] + exact["polyols"]
-    return MappingProxyType({group: math.ceil(exact[group] * 1000) for group in GROUPS})
-
-
-class LoadProfile(NamedTuple):
-    """What a food brings under each cut-off class, in mg per 100 g: whole numbers, of a boxed dish exact.
-
-    A boxed dish's worst case holds the worst amount of each of its parts already.
-    """
-
-    by_class: Mapping[CutoffClass, tuple[Mapping[Group, int | Fraction], Mapping[Group, int | Fraction]]]
-
-    def planned(self, cap: Cap) -> int | Fraction:
-        """As the tables have it, over the classes that a cap covers."""
-        return self._under(cap, 0)
-
-    def at_worst(self, cap: Cap) -> int | Fraction:
-        """With the margins, over the classes that a cap covers."""
-        return self._under(cap, 1)
-
-    def held(self, cap: Cap) -> int | Fraction:
-        """In the case in which a cap holds."""
-        return self.at_worst(cap) if cap.holds == "worst" else self.planned(cap)
-
-    @property
-    def anything(self) -> bool:
-        """Whether it brings anything of any group."""
-        return any(figure for _, worst in self.by_class.values() for figure in worst.values())
-
-    def _under(self, cap: Cap, case: int) -> int | Fraction:
-        return sum(cases[case][cap.group] for name, cases in self.by_class.items() if cap.covers(name))
-
-
-def load_profile_of(food: Food, tables: Tables) -> LoadProfile:
-    """What a food brings; of a dish in a box, and of a mixture, each part under its own class.
-
-    Raises KeyError when a figure is unknown.
-    """
-    if food.id in tables.mixtures:
-        return LoadProfile(_of_mixture(tables.mixtures[food.id], tables))
-    composite = tables.composite_of(food.id)
-    if composite is not None:
-        exact = _of_mixture(composite, tables)
-        return LoadProfile({name: (_rounded_up(plan), _rounded_up(worst)) for name, (plan, worst) in exact.items()})
-    figures = food_figures(tables.fermentables_of(food.id))
-    return LoadProfile({food.cutoff_class: (figures.plan, figures.worst)})
-
-
-def _rounded_up(figures: Mapping[Group, int | Fraction]) -> GroupFigures:
-    return MappingProxyType({group: math.ceil(figure) for group, figure in figures.items()})
-
-
-def _of_mixture(
-    mixture: Mixture, tables: Tables
-) -> dict[CutoffClass, tuple[Mapping[Group, Fraction], Mapping[Group, Fraction]]]:
-    sums: dict[CutoffClass, tuple[dict[Group, Fraction], dict[Group, Fraction]]] = {}
-    whole = mixture.shares * mixture.share_grams
-    for part in mixture.parts:
-        for cutoff, (planned, at_worst) in load_profile_of(tables.food_by_id[part.food], tables).by_class.items():
-            empty = dict.fromkeys(GROUPS, Fraction(0))
-            plan, worst = sums.setdefault(cutoff, (empty, dict(empty)))
-            for group in GROUPS:
-                plan[group] += Fraction(planned[group] * part.grams, whole)
-                worst[group] += Fraction(at_worst[group] * part.most_hundredths, 100 * whole)
-    return {name: (plan, worst) for name, (plan, worst) in sums.items()}
+        return excess, fructose.g_per_100g * _EXCESS_SHARE
+    return excess, max(Decimal(0), fructose.high - glucose.g_per_100g - excess)

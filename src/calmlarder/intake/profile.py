@@ -1,37 +1,83 @@
-"""A cap profile: which groups are held, for one food and for a whole sitting of one person."""
+"""A profile of limits: which groups are limited, for one food, for a sitting and for a day of one person."""
+
+from collections.abc import Iterable
+from decimal import Decimal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.intake.amounts import PER_MG
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
+from calmlarder.tables.vocabulary import Sitting
+
+# Limits hold to so many grams, since figures carry no more; so much may still come where one is used up. Ours.
+TO_GRAMS = Decimal("0.005")
+USUAL_SITTING: Sitting = "dinner"
+_OLD_NAMES = {"wide": "roomy"}  # as the settings of a home kept them before
 
 
 class Profile(BaseModel):
-    """Caps of one profile in grams for one person."""
+    """Limits of one profile in grams for one person: of one food, of a sitting, and of a day."""
 
     model_config = ConfigDict(frozen=True)
 
     name: str
     food_caps: tuple[Cap, ...]
     sitting_caps: tuple[Cap, ...]
+    day_caps: tuple[Cap, ...] = ()
+
+    def at(self, *sittings: Sitting) -> "Profile":
+        """The limits that hold at every one of these kinds of sitting (default: dinner), the strictest by each key."""
+        kinds = sittings or (USUAL_SITTING,)
+        kept = {
+            name: _strictest(cap for cap in getattr(self, name) if any(cap.holds_at(kind) for kind in kinds))
+            for name in ("food_caps", "sitting_caps", "day_caps")
+        }
+        return self.model_copy(update=kept)
+
+
+def _strictest(caps: Iterable[Cap]) -> tuple[Cap, ...]:
+    found: dict[str, Cap] = {}
+    for cap in caps:
+        other = found.get(cap.key, cap)
+        bounds = [one.at_most_g for one in (cap, other) if one.at_most_g is not None]
+        least = {"typical_g": min(cap.typical_g, other.typical_g), "at_most_g": min(bounds, default=None)}
+        found[cap.key] = other.model_copy(update={"sittings": (), **least})
+    return tuple(found.values())
+
+
+def name_of_today(name: str) -> str:
+    """A profile's name, as it is called now."""
+    return _OLD_NAMES.get(name, name)
 
 
 def profile_named(name: str, tables: Tables) -> Profile:
     """The profile of that name. Raises CannotGoOn when caps.csv has none."""
     caps = [cap for cap in tables.caps if cap.profile == name]
     if not caps:
+        caps = [cap for cap in tables.caps if cap.profile == name_of_today(name)]
+    if not caps:
         known = ", ".join(tables.profiles)
         raise CannotGoOn(
             [Problem(where="--profile", what=f"there is no profile `{name}`", remedy=f"choose one of {known}")]
         )
     return Profile(
-        name=name,
+        name=caps[0].profile,
         food_caps=tuple(cap for cap in caps if cap.scope == "food"),
         sitting_caps=tuple(cap for cap in caps if cap.scope == "sitting"),
+        day_caps=tuple(cap for cap in caps if cap.scope == "day"),
     )
 
 
-def cap_milligrams(cap: Cap) -> int:
-    """A cap in whole milligrams, rounded down."""
-    return int(cap.grams * 1000)
+def typical_room(cap: Cap) -> int:
+    """What is likely may come to so much, in hundredths of a mg, rounded down."""
+    return int((cap.typical_g + TO_GRAMS) * 1000 * PER_MG)
+
+
+def at_most_room(cap: Cap) -> int | None:
+    """What may come at most may come to so much, in hundredths of a mg, rounded down; None where nothing says."""
+    return None if cap.at_most_g is None else int((cap.at_most_g + TO_GRAMS) * 1000 * PER_MG)
+
+
+USED_UP_ROOM = int(TO_GRAMS * 1000 * PER_MG)

@@ -7,12 +7,15 @@ how far apart two sittings must be.
 import math
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime, timedelta
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from calmlarder.intake.eaten import EVERYONE, ME, Eaten
+from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Load
+from calmlarder.intake.load import BUDGET
 from calmlarder.intake.own import MOST_HOURS, Own
+from calmlarder.intake.profile import USED_UP_ROOM, at_most_room, typical_room
 from calmlarder.tables.rows import Cap
 
 WINDOW_HOURS = 3.0  # common practice, no source
@@ -86,14 +89,25 @@ class Counted(BaseModel):
         """How much of what it brought still counts, 0 to 1."""
         return self.left_s / self.window_s
 
-    def held_ug(self, cap: Cap) -> int:
-        """Micrograms that count against a cap, rounded up."""
-        total = sum(
-            load.worst_ug if cap.holds == "worst" else load.plan_ug
-            for load in self.eaten.loads
-            if load.group == cap.group and cap.covers(load.cutoff_class)
-        )
-        return -(-total * self.left_s // self.window_s)
+    def likely_ug(self, cap: Cap, food: str | None = None) -> int:
+        """Micrograms that count against a limit, of one food alone or of all; rounded up."""
+        total = sum(load.likely_ug for load in self.eaten.loads if _counts(load, cap, food))
+        return self._faded(total)
+
+    def off_ug(self, cap: Cap, food: str | None = None) -> tuple[int, ...]:
+        """By how many micrograms each item of it may be more."""
+        items: dict[str, int] = {}
+        for load in self.eaten.loads:
+            if _counts(load, cap, food):
+                items[load.item] = items.get(load.item, 0) + load.off_ug
+        return tuple(self._faded(off) for off in items.values())
+
+    def _faded(self, ug: int) -> int:
+        return -(-ug * self.left_s // self.window_s)
+
+
+def _counts(load: Load, cap: Cap, food: str | None) -> bool:
+    return load.group == cap.group and cap.covers(load.cutoff_class) and food in {None, load.food}
 
 
 def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...]:
@@ -120,11 +134,11 @@ def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...
 
 
 def held_by(counted: Sequence[Counted], cap: Cap) -> Mapping[str, int]:
-    """Micrograms still counted against a cap for each person whose past counts."""
+    """Micrograms still counted against a limit for each person whose past counts, as is likely."""
     held: dict[str, int] = {}
     for one in counted:
         for who in one.whose:
-            held[who] = held.get(who, 0) + one.held_ug(cap)
+            held[who] = held.get(who, 0) + one.likely_ug(cap)
     return held
 
 
@@ -133,9 +147,70 @@ def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
     return max(held_by(counted, cap).values(), default=0)
 
 
-def room_mg(counted: Sequence[Counted], cap: Cap) -> int:
-    """Milligrams that a new sitting of one person may still bring, rounded down.
+def day_so_far_ug(entries: Iterable[Eaten], how: Stacking, cap: Cap) -> int:
+    """Micrograms that were logged on the day of the sitting and before it, as is likely; of whoever had the most."""
+    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    found = [
+        sum(
+            load.likely_ug
+            for one in entries
+            if one.who in {who, EVERYONE}
+            for load in one.loads
+            if _counts(load, cap, None)
+        )
+        for who in how.people(entries)
+    ]
+    return max(found, default=0)
 
-    Where the cap is used up it is none, not less: a dish without the group does no harm to it.
+
+class Room(NamedTuple):
+    """What a person's share of a plate may still bring under a limit, in hundredths of a mg.
+
+    `at_most` bounds what is likely and the largest deviations, those from `before` among them; None where it is not
+    bounded. Where the limit is used up already a trace may come, and no deviation counts.
     """
-    return max(0, (int(cap.grams * 1_000_000) - held_ug(counted, cap)) // 1000)
+
+    likely: int
+    at_most: int | None
+    before: tuple[int, ...]
+    used_up: bool
+
+
+_UG = 1000 // PER_MG  # micrograms in a hundredth of a mg
+
+
+def rooms(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> tuple[Room, ...]:
+    """The room of each person whose past counts, those apart that another one's is never larger than.
+
+    `food` is the one a limit of one food is for: what was eaten of it before counts under it.
+    """
+    pasts: dict[str, tuple[int, list[int]]] = {}
+    for one in counted:
+        likely, off = one.likely_ug(cap, food), one.off_ug(cap, food)
+        for who in one.whose:
+            before = pasts.get(who, (0, []))
+            pasts[who] = (before[0] + likely, [*before[1], *off])
+    found = {room_after(cap, *past) for past in pasts.values()} or {room_after(cap, 0, ())}
+    return tuple(sorted(one for one in found if not any(_within(other, one) for other in found if other != one)))
+
+
+def room_after(cap: Cap, likely_ug: int, off_ug: Sequence[int]) -> Room:
+    """The room that is left after so much, with the deviations of its items."""
+    before, typical, most = -(-likely_ug // _UG), typical_room(cap), at_most_room(cap)
+    off = tuple(sorted((-(-one // _UG) for one in off_ug if one), reverse=True)[:BUDGET])
+    used_up = before + USED_UP_ROOM >= typical or (most is not None and before + sum(off) + USED_UP_ROOM >= most)
+    if used_up:
+        return Room(USED_UP_ROOM, None, (), True)
+    return Room(typical - before, None if most is None else most - before, off, False)
+
+
+def _within(one: Room, other: Room) -> bool:
+    """Whether whatever fits into the one fits into the other."""
+    if one.used_up != other.used_up or len(one.before) < len(other.before):
+        return False
+    most = one.at_most is not None and (other.at_most is None or one.at_most <= other.at_most)
+    return (
+        one.likely <= other.likely
+        and (most or other.at_most is None)
+        and all(mine >= theirs for mine, theirs in zip(one.before, other.before, strict=False))
+    )

@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from calmlarder.kitchen.filling import Filling, listed, one_of_each
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import (
     OIL_TEASPOONS,
@@ -90,7 +90,10 @@ class _Kitchen:
             self.done += self._apart(step, number) if step.place == "apart" else self._stage(step, f"step {number}")
         self.done += self._left_over()
         self.done += self._taste()
-        return self.done
+        if not weighed:
+            return self.done
+        weighing, *others = self.done
+        return [weighing, *(one._replace(task=one.task._replace(after=(*one.task.after, "weigh"))) for one in others)]
 
     def _comes_in(self, one: Filling) -> int:
         return next(number for number, step in enumerate(self.pattern.steps) if one.slot in step.slots)
@@ -130,6 +133,9 @@ class _Kitchen:
             method = self.pattern.slots[one.slot].method
             stage = f"step {number} {one.key}"
             waits = self._waits(step, [one])
+            if self.pattern.eaten_cold and one.food.state in ALREADY_COOKED:
+                yield from self._cold(one, stage, waits)
+                continue
             if wants_water(one, method):
                 water = f"water {one.key}"
                 said = f"bring a pot of salted water to the boil for the {one.short}"
@@ -143,6 +149,14 @@ class _Kitchen:
             said = self._with_sign(sentence(said), one)
             task = Task(stage, max(one.minutes, step.minutes or 0), holds, after=waits)
             yield Work(task, stage, said, line.rstrip("."), (one.food.id,))
+
+    def _cold(self, one: Filling, stage: str, waits: tuple[str, ...]) -> Iterator[Work]:
+        """What was cooked before is not warmed for a box that is eaten cold."""
+        self.came_in[one.key] = [stage]
+        self.heated.add(one.key)
+        said = f"take {self._mention([one])(one)} cold from the fridge"
+        line = f"take the {one.food.name} cold from the fridge"
+        yield Work(Task(stage, 0, {}, after=waits), stage, f"{sentence(said)}.", line, (one.food.id,))
 
     def _with_sign(self, said: str, one: Filling) -> str:
         told = not one.done or re.search(rf"\b{one.done.split()[-1]}\b", said)
@@ -242,8 +256,8 @@ class _Kitchen:
             yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)
 
     def _taste(self) -> Iterator[Work]:
-        if not {"dinner", "packed"}.intersection(self.pattern.sittings):
-            return
+        if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
+            return  # nobody salts a box at the stove, or a bowl of fruit
         salty = _SALTY.intersection(one.food.kind for one in self.fillings)
         said = "taste before you salt, and serve" if salty else "taste for salt, and serve"
         after = tuple(work.task.name for work in self.done)

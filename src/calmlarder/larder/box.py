@@ -44,8 +44,9 @@ class Box(BaseModel):
     @property
     def food_id(self) -> str:
         """The id it has among the foods, from its title and its parts."""
+        content = self.model_dump_json(exclude_defaults=True)  # as it was before there were such fields
         slug = re.sub(r"[^a-z0-9]+", "-", self.title.casefold()).strip("-")[:40].strip("-")
-        return f"{_BOXED}{slug or 'dish'}-{zlib.crc32(self.model_dump_json().encode()) % 1_000_000}"
+        return f"{_BOXED}{slug or 'dish'}-{zlib.crc32(content.encode()) % 1_000_000}"
 
 
 def is_box(food_id: str) -> bool:

@@ -27,4 +27,5 @@ def days_words(lot: Lot) -> str:
         return ""
     if lot.days_left < 0:
         return "bin it" if lot.is_unsafe else "look, smell, decide"
-    return {0: "last day", 1: "1 day"}.get(lot.days_left, f"{lot.days_left} days")
+    about = "about " if lot.days_estimated else ""
+    return about + {0: "last day", 1: "1 day"}.get(lot.days_left, f"{lot.days_left} days")

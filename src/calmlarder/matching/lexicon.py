@@ -17,6 +17,7 @@ from calmlarder.tables.book import Tables
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
+PERCENT = "percent"
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -48,10 +49,10 @@ class Lexicon:
         self.names: list[NamedFood] = []
         rows = [(food.name, food.id, "") for food in tables.foods]
         rows += [(row.name, row.food, row.default) for row in tables.names]
-        named = {frozenset(words_of(name)) for name, _, _ in rows}
+        named = {words_of(name) for name, _, _ in rows}
         # An id names its food as well where nothing else has that name (`salami`).
         ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
-        rows += [row for row in ids if frozenset(words_of(row[0])) not in named]
+        rows += [row for row in ids if words_of(row[0]) not in named]
         for name, food, default in rows:
             raw = raw_words(as_one(name))
             words = expanded(singular(word) for word in raw)
@@ -133,14 +134,17 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _AND = re.compile(r"\band\b|&")
-_PERCENT = re.compile(r"(?<![\w.])\d{1,3}(?:\.\d)? ?%(?! (?:left|full|gone|used))(?: (?:fat|cocoa|off))?")
+_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
 def as_one(text: str) -> str:
-    """A plain text with what a food is packed in as one word (garlic in oil is no garlic oil), and without percents."""
+    """A plain text with what a food is packed in as one word, and a percentage too.
+
+    Garlic in oil is no garlic oil, and 2% milk is another milk.
+    """
     bare = plain(text)
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
-    return _PERCENT.sub(" ", bare) if "%" in bare else bare
+    return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

@@ -38,8 +38,14 @@ _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+# What is always there is said in one line, and each of it is a thing of its own.
+_ALWAYS = re.compile(
+    r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"
+    r"|^staples\s*[:\-]\s*",
+    re.I,
+)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
-_MOST_PARTS = 12
+_MOST_PARTS = 20
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
@@ -88,6 +94,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
+    bare = _ALWAYS.sub("", bare)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     owned = take_owner(rest, lexicon)
     rest, question = owned.rest, ""

@@ -5,7 +5,7 @@ from typing import Literal, NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.lexicon import Lexicon, NamedFood
+from calmlarder.matching.lexicon import PERCENT, Lexicon, NamedFood
 from calmlarder.matching.notes import (
     COLOURS,
     DECIDING,
@@ -21,7 +21,9 @@ from calmlarder.matching.notes import (
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 
 Outcome = Literal["matched", "ask", "unknown"]
-_MOST_CANDIDATES = 6
+_LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
+_HEAD_SHARE = 0.3
+_MOST_CANDIDATES = 9
 # Weights of a reading; only their order matters, and it is ours.
 _HEADS = PRODUCTS | DISHES
 _WORD, _MEASURE, _SLIP, _STATE, _NEAREST_STATE, _UNSAID_STATE, _AGAINST, _DEFAULT, _MISSING, _IN_ORDER = (
@@ -162,7 +164,7 @@ def _readings(
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
             continue
-        if _turned_round(one, tokens):
+        if _turned_round(one, tokens, measures):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, known, told, slips, measures, lexicon)
@@ -175,13 +177,16 @@ def _readings(
     return sorted(found.values(), key=lambda one: (-one.weight, one.food))
 
 
-def _turned_round(one: NamedFood, tokens: Collection[Token]) -> bool:
+def _turned_round(one: NamedFood, tokens: Collection[Token], measures: frozenset[str]) -> bool:
     """Whether the words make another food in their order: `potato salad` is no salad potato."""
     if len(one.order) < 2:
         return False
     if not one.has_and and len({token.group for token in tokens if set(token.words) & one.core}) > 1:
         return True  # `rice and beans` are no rice beans
     pieces = {token.piece for token in tokens for word in token.words if word in one.core}
+    in_order = tuple(word for token in tokens for word in token.words if word in one.core) == one.order
+    if one.core & measures and not (in_order and len(pieces) == 1):
+        return True  # `packet noodles` are a food, `noodles, half a packet` are not
     written = [word for token in tokens for word in token.words if word in one.core] if len(pieces) == 1 else []
     return bool(written) and written[-1] in _HEADS and written[-1] in one.core and one.order[-1] != written[-1]
 
@@ -250,7 +255,7 @@ def _left(
         if token.typed in reading.takes:
             continue
         for word in token.words or (token.typed,):
-            if word in reading.takes or word in FITS or word in measures:
+            if word in reading.takes or word in FITS or word in measures or word.endswith(PERCENT):
                 continue
             if goes_without_saying(word, food.state, food.kind):
                 continue
@@ -260,7 +265,7 @@ def _left(
                 or (word in GRAINS and food.kind in GRAIN_KINDS)
             ):
                 left.add(word)
-            elif not token.words or word not in lexicon.words or word in HARMLESS or (token.slip and not token.sure):
+            elif not token.words or word not in lexicon.words or word in HARMLESS or _no_slip(token, word, lexicon):
                 continue
             elif (
                 (token.piece == first and word not in COLOURS)
@@ -275,6 +280,11 @@ def _left(
     if made and said & (DISHES | DISH_WHEN_MADE) and said <= DISH_WHEN_MADE and said != {"pasta"}:
         left.add("leftover")
     return frozenset(left)
+
+
+def _no_slip(token: Token, word: str, lexicon: Lexicon) -> bool:
+    """Whether a short word that may be a slip of a known one is rather a word of its own, and so a note."""
+    return token.slip and not token.sure and not (len(word) >= _LONG_ENOUGH and word in lexicon.alone)
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:
@@ -350,9 +360,10 @@ def _nearly(tokens: Collection[Token], known: frozenset[str], lexicon: Lexicon, 
         for index in lexicon.with_word.get(word, ()):
             one = lexicon.names[index]
             share = len(one.core & known) / len(one.core | told)
+            share += _HEAD_SHARE * (one.written[-1] in told)  # dark chocolate is one, a chocolate biscuit is none
             scores[one.food] = max(scores.get(one.food, 0.0), share)
     likely = sorted(scores, key=lambda food: (-scores[food], food))[:_MOST_CANDIDATES]
     if not likely:
         return NOTHING
-    candidates = tuple(_candidate(food, 80 * scores[food], lexicon) for food in likely)
+    candidates = tuple(_candidate(food, 75 * scores[food], lexicon) for food in likely)
     return Named("ask", (), frozenset(), (), candidates)

@@ -41,7 +41,7 @@ def singular(word: str) -> str:
 
 def raw_words(plain_text: str) -> tuple[str, ...]:
     """The words of a plain text that carry meaning, as they are written."""
-    return tuple(word for word in _WORD.findall(plain_text) if word not in SMALL)
+    return tuple(word for word in _WORD.findall(plain_text.replace("'", "")) if word not in SMALL)
 
 
 def words_of(text: str) -> tuple[str, ...]:

@@ -184,6 +184,11 @@ class Pattern(BaseModel):
         before = {name for earlier in self.steps[: self.steps.index(step)] for name in earlier.slots}
         return any(name not in before for name in names)
 
+    @property
+    def eaten_cold(self) -> bool:
+        """A box, a shake or a snack: what is cooked already goes in as it is, and nothing is seasoned at the table."""
+        return not {"dinner", "breakfast"}.intersection(self.sittings)
+
     def _surely_filled(self, names: list[str]) -> bool:
         slots = [self.slots[name] for name in names]
         return (

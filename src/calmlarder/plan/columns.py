@@ -122,6 +122,7 @@ def wanted_at(one: PlannedSitting, wanted: DinnerRequest, stacking: Stacking, fi
             "sitting": one.sitting,
             "people": one.people,
             "protein_g": one.protein_g,
+            "protein_floor_g": one.protein_floor_g,
             "minutes": one.minutes,
             "without": tuple(dict.fromkeys((*wanted.without, *one.without))),
             "use": wanted.use if first else (),
@@ -141,6 +142,8 @@ def _shared(
         update={
             "people": sum(one.people for one in ones),
             "protein_g": max(one.protein_g for one in ones),
+            "protein_floor_g": max(one.protein_floor_g for one in ones),
+            "profile": wanted.profile.at(*(one.sitting for one in ones)),
             "without": tuple(dict.fromkeys((*request.without, *(food for one in ones for food in one.without)))),
         }
     )

@@ -5,7 +5,7 @@ from collections.abc import Collection, Iterator
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
 
-from calmlarder.compose.request import PROTEIN_FLOOR_G
+from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor
 from calmlarder.matching.dates import parse_day
 from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
 from calmlarder.problems import CannotGoOn, Problem
@@ -103,12 +103,14 @@ def _read(item: str, today: date, people: int, minutes: int | None, protein_g: f
 def _sitting(
     day: date, kind: Sitting, clock: time | None, people: int, minutes: int | None, protein_g: float | None
 ) -> PlannedSitting:
+    target = PROTEIN_TARGET_G[kind] if protein_g is None else protein_g
     return PlannedSitting(
         at=datetime.combine(day, clock or USUAL_TIME[kind]),
         sitting=kind,
         people=people,
         minutes=minutes,
-        protein_g=PROTEIN_FLOOR_G[kind] if protein_g is None else protein_g,
+        protein_g=target,
+        protein_floor_g=protein_floor(kind, target),
     )
 
 

@@ -40,6 +40,7 @@ class PlannedSitting(BaseModel):
     sitting: Sitting = "dinner"
     people: Annotated[int, Field(ge=1, le=12)] = 1
     protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
+    protein_floor_g: Annotated[float, Field(ge=0, le=100)] = 12.0
     minutes: Annotated[int | None, Field(ge=5, le=600)] = None
     without: tuple[str, ...] = ()
     not_patterns: tuple[str, ...] = ()

@@ -1,32 +1,53 @@
 """Sittings of the plan that follow each other so closely that one still counts at the next."""
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
-from typing import Any
+from typing import Any, NamedTuple
 
+from calmlarder.compose.budget import largest_two, most_of
+from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.intake.profile import cap_milligrams
-from calmlarder.intake.stacking import held_by, still_counted
+from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.load import UseLoad, load_under
+from calmlarder.intake.stacking import Counted, Room, room_after, still_counted
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.tables.rows import Cap
 
-_ROUNDING_MG = 1  # the log rounds each load up to a microgram: so much room is left for it
+_ROUNDING = PER_MG  # the log rounds each load up to a microgram: a mg of room is left for it
+
+Posted = Sequence[tuple[Column, DishVariables]]
+Shares = tuple[tuple[int, Fraction], ...]  # earlier sittings, and how much of each still counts
 
 
-def post_stacking(model: Any, house: PlanInstance, posted: Sequence[tuple[Column, DishVariables]]) -> None:
-    """Each person's share of both, under each sitting cap, beside what the log still holds of them."""
+def post_stacking(model: Any, house: PlanInstance, posted: Posted) -> None:
+    """Each person's share of all that counts together, under each limit, beside what the log still holds of them."""
     for later, one in enumerate(house.sittings):
         how = house.stacking.model_copy(update={"at": one.at})
         counted = still_counted(house.wanted.eaten, how)
         before = {who: tuple(earlier_shares(house, later, who)) for who in how.people(house.wanted.eaten)}
-        for cap in house.wanted.profile.sitting_caps:
-            held = held_by(counted, cap)
+        if not any(before.values()):
+            continue
+        limits = house.wanted.profile.at(one.sitting)
+        options = (option for column, _ in posted for option in column.problem.options)
+        foods = sorted({food for option in options for food in option.offered.brings.foods})
+        rows: list[tuple[Cap, str | None]] = [(cap, None) for cap in limits.sitting_caps]
+        rows += [(cap, food) for cap in limits.food_caps for food in foods]
+        for cap, food in rows:
             # People with the same past under the same hours need one row.
-            rows = {(shares, math.ceil(held.get(who, 0) / 1000)) for who, shares in before.items() if shares}
-            for shares, log_mg in sorted(rows):
-                room = max(0, cap_milligrams(cap) - log_mg - _ROUNDING_MG)
-                _post(model, cap, room, [(Fraction(1), later), *((share, number) for number, share in shares)], posted)
+            pasts = {(shares, room_of(counted, who, cap, food)) for who, shares in before.items() if shares}
+            for shares, room in sorted(pasts):
+                if not room.used_up:  # else the dish alone is held to a trace
+                    _Stacked(model, cap, food, [(later, Fraction(1)), *shares], posted).post(room, later)
+
+
+def room_of(counted: Sequence[Counted], who: str, cap: Cap, food: str | None) -> Room:
+    """What the log leaves one person."""
+    mine = [one for one in counted if who in one.whose]
+    off = [ug for one in mine for ug in one.off_ug(cap, food)]
+    room = room_after(cap, sum(one.likely_ug(cap, food) for one in mine), off)
+    most = None if room.at_most is None else max(0, room.at_most - _ROUNDING)
+    return room if room.used_up else room._replace(likely=max(0, room.likely - _ROUNDING), at_most=most)
 
 
 def earlier_shares(house: PlanInstance, later: int, who: str) -> Iterator[tuple[int, Fraction]]:
@@ -39,31 +60,69 @@ def earlier_shares(house: PlanInstance, later: int, who: str) -> Iterator[tuple[
             yield number, fading if house.stacking.fades_for(who) else Fraction(1)
 
 
-def _post(
-    model: Any,
-    cap: Cap,
-    room: int,
-    shares: Sequence[tuple[Fraction, int]],
-    posted: Sequence[tuple[Column, DishVariables]],
-) -> None:
-    parts: list[tuple[Fraction, list[Term]]] = []
-    for share, sitting in shares:
-        parts += [
-            (share / draft.problem.wanted.people, load_terms(draft, cap))
-            for column, draft in posted
-            if sitting in column.covers
-        ]
-    scale = math.lcm(*(part.denominator for part, _ in parts)) if parts else 1
-    load = sum(int(part * scale) * factor * variable for part, terms in parts for factor, variable in terms)
-    if parts and not isinstance(load, int):
-        model.add(load <= room * 10_000 * scale)
+class _Part(NamedTuple):
+    """One dish that may be eaten at one of the sittings, and how much of it a person's share counts."""
+
+    sitting: int
+    draft: DishVariables
+    uses: Mapping[int, UseLoad]
+    share: Fraction
 
 
-def load_terms(draft: DishVariables, cap: Cap) -> list[Term]:
-    """What a whole dish brings under a cap, in ten-thousandths of a milligram."""
-    terms: list[Term] = []
-    for number, option in enumerate(draft.problem.options):
-        figure = option.offered.brings.held(cap)
-        if figure:
-            terms += draft.worst_terms(number, figure) if cap.holds == "worst" else draft.planned_terms(number, figure)
-    return terms
+class _Stacked:
+    """One limit over all that counts together at a sitting. Loads are brought to whole numbers by `_scale`."""
+
+    def __init__(
+        self, model: Any, cap: Cap, food: str | None, shares: Sequence[tuple[int, Fraction]], posted: Posted
+    ) -> None:
+        self._model, self._parts = model, list[_Part]()
+        for sitting, share in shares:
+            for column, draft in posted:
+                if sitting in column.covers and (uses := uses_under(draft.problem, cap, food)):
+                    self._parts.append(_Part(sitting, draft, uses, share / draft.problem.wanted.people))
+        self._scale = math.lcm(*(part.share.denominator for part in self._parts)) if self._parts else 1
+
+    def post(self, room: Room, later: int) -> None:
+        """Bound what is likely, what may come at most, and what is judged by eye at the later sitting."""
+        if len({part.sitting for part in self._parts}) < 2:
+            return
+        load = sum(self._total(part, part.draft.load_terms) for part in self._parts)
+        self._model.add(load <= room.likely * self._scale)
+        if room.at_most is not None:
+            items = [(off * self._scale, off * self._scale) for off in room.before]
+            for part in self._parts:
+                items += self._items(part, part.draft.off_terms)
+            self._model.add(load + largest_two(self._model, items) <= room.at_most * self._scale)
+        for part in self._parts:
+            if part.sitting == later:
+                for misjudged, _ in self._items(part, part.draft.misjudged_terms):
+                    self._model.add(100 * load + misjudged <= 100 * room.likely * self._scale)
+
+    def _total(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> Any:
+        scaled = int(part.share * self._scale)
+        terms = [term for number, use in part.uses.items() for term in terms_of(number, use)]
+        return sum(scaled * factor * variable for factor, variable in terms)
+
+    def _items(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> list[tuple[Any, int]]:
+        """The sum of each food, and the most that it can be."""
+        foods: dict[str, dict[int, UseLoad]] = {}
+        for number, use in part.uses.items():
+            foods.setdefault(part.draft.problem.options[number].offered.food.id, {})[number] = use
+        found = []
+        for uses in foods.values():
+            terms = [term for number, use in uses.items() for term in terms_of(number, use)]
+            most = most_of(terms)
+            if terms:
+                found.append((self._total(part._replace(uses=uses), terms_of), int(part.share * self._scale) * most))
+        return found
+
+
+def uses_under(problem: PatternProblem, cap: Cap, food: str | None) -> dict[int, UseLoad]:
+    """What each option of a dish brings under a limit; those that bring nothing are left out."""
+    found = {}
+    for number, option in enumerate(problem.options):
+        profile = option.offered.brings if food is None else option.offered.brings.only(food)
+        use = load_under(profile, cap, problem.wanted.tolerance)
+        if use.likely or use.by_eye:
+            found[number] = use
+    return found

@@ -9,14 +9,17 @@ from calmlarder.cookbook.recipe import IngredientRead
 
 def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, recipe: str | None) -> dict[str, Any]:
     """The answer of `adapt --json`. Grams are of the whole recipe, loads of one serving."""
-    caps = {key: float(grams) for key, grams in adapted.caps_g.items()}
+    limits = {
+        key: [float(typical), None if most is None else float(most)]
+        for key, (typical, most) in adapted.limits_g.items()
+    }
     return {
         "title": title,
         "serves": adapted.before.serves,
         "ingredients": [_ingredient(read, adapted.amounts.get(place)) for place, read in enumerate(reads)],
         "before": _loads(adapted.before),
-        "after": {**_loads(adapted.after), "caps_g": caps} if adapted.after else None,
-        "caps_g": caps,
+        "after": {**_loads(adapted.after), "limits_g": limits} if adapted.after else None,
+        "limits_g": limits,
         "passed": list(adapted.passed),
         "status": adapted.status,
         "changes": [
@@ -57,5 +60,5 @@ def _loads(loads: Loads) -> dict[str, Any]:
     return {
         "serves": loads.serves,
         "loads_g": {key: round(float(grams), 5) for key, grams in loads.loads_g.items()},
-        "worst_g": {key: round(float(grams), 5) for key, grams in loads.worst_g.items()},
+        "at_most_g": {key: round(float(grams), 5) for key, grams in loads.at_most_g.items()},
     }

@@ -15,14 +15,14 @@ from calmlarder.tables.rows import Cap
 _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
-    "fits": "It fits as it is: every cap of the profile holds.",
-    "adapted": "Proven the smallest change, as changes are priced, that brings every cap under.",
-    "adapted_best_found": "Brought under every cap; there may be a smaller change.",
+    "fits": "It fits as it is: every limit of the profile holds.",
+    "adapted": "Proven the smallest change, as changes are priced, that makes it fit.",
+    "adapted_best_found": "It fits after these; there may be a smaller change.",
     "cannot": "It cannot be brought under: that would take more than half of the dish away.",
     "open": "No change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted, so nothing can be said of this recipe.",
 }
-_UNSURE = "Nobody can say whether this recipe fits; what could be counted of it keeps under every cap."
+_UNSURE = "Nobody can say whether this recipe fits; what could be counted of it keeps under every limit."
 _AS_FAR = "This holds only for what was read: {count} not counted, named below."
 _CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
 
@@ -81,9 +81,11 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
         elif place in unread or share is None:
             told = "not counted"
         elif share.cap is None:
-            told = "nothing that is capped"
+            told = "nothing that is limited"
         else:
-            cap = float(adapted.caps_g.get(share.cap, 0)) or float(_food_cap(share.cap, tables))
+            cap = (
+                float(adapted.limits_g[share.cap][0]) if share.cap in adapted.limits_g else _food_cap(share.cap, tables)
+            )
             words = CAP_WORDS.get(share.cap, share.cap)
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
         food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
@@ -96,30 +98,32 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
 
 def _food_cap(key: str, tables: Tables) -> float:
     caps: list[Cap] = [cap for cap in tables.caps if cap.key == key]
-    return min(float(cap.grams) for cap in caps)
+    return min(float(cap.typical_g) for cap in caps)
 
 
 def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
-    """Before and after side by side, in the case in which each cap holds."""
+    """Before and after side by side: what is likely, and how full its limit is, likely or at most."""
     if adapted.status == "nothing_read":
         return
     after = adapted.after if adapted.changes else None
-    yield style.strong(f"Each serving, g of the cap: {'before, then after' if after else 'as written'}")
-    holds = {cap.key: cap.holds for cap in tables.caps}
-    width = max(len(CAP_WORDS.get(key, key)) for key in adapted.caps_g)
+    yield style.strong(f"Each serving, g of the limit: {'before, then after' if after else 'as written'}")
+    width = max(len(CAP_WORDS.get(key, key)) for key in adapted.limits_g)
     count = 2 if after else 1
     beside = width + 9 + 2 * (count - 1)
     one_line = style.width >= beside + count * (_BESIDE_BAR + _LEAST_BAR)
     long = min(_MOST_BAR, (style.width - (beside if one_line else 6)) // count - _BESIDE_BAR)
-    for key, cap in adapted.caps_g.items():
-        sides = [_side(loads, key, holds[key], float(cap), long, style) for loads in (adapted.before, after) if loads]
-        head = f"  {CAP_WORDS.get(key, key):<{width}} {float(cap):.2f}"
+    for key, (typical, most) in adapted.limits_g.items():
+        limit = (float(typical), None if most is None else float(most))
+        sides = [_side(loads, key, limit, long, style) for loads in (adapted.before, after) if loads]
+        head = f"  {CAP_WORDS.get(key, key):<{width}} {limit[0]:.2f}"
         yield from (f"{head}  {'  '.join(sides)}",) if one_line else (head, f"    {'  '.join(sides)}")
 
 
-def _side(loads: Loads, key: str, holds: str, cap: float, long: int, style: Style) -> str:
-    load = float((loads.worst_g if holds == "worst" else loads.loads_g)[key])
-    return f"{load:5.2f} {bar(load / cap, long, style):<{long + 6}}"
+def _side(loads: Loads, key: str, limit: tuple[float, float | None], long: int, style: Style) -> str:
+    """What is likely, and how full the fuller of both is."""
+    load = float(loads.loads_g[key])
+    full = load / limit[0] if limit[1] is None else max(load / limit[0], float(loads.at_most_g[key]) / limit[1])
+    return f"{load:5.2f} {bar(full, long, style):<{long + 6}}"
 
 
 def _changes(adapted: Adapted, style: Style) -> Iterator[str]:

@@ -1,4 +1,4 @@
-"""Caps and fermentables in a cook's words, by their key."""
+"""Limits and fermentables in a cook's words, by their key."""
 
 from collections.abc import Iterable
 
@@ -8,10 +8,10 @@ __all__ = ["CAP_WORDS", "component_words"]
 
 
 def in_words(obstacle: str) -> str:
-    """What is in the way, the key of a cap in it told in a cook's words."""
+    """What is in the way, the key of a limit in it told in a cook's words."""
     for key, words in CAP_WORDS.items():
-        if f"the cap on {key}" in obstacle:
-            return obstacle.replace(f"the cap on {key}", f"the cap on {words}", 1)
+        if f"the limit on {key}" in obstacle:
+            return obstacle.replace(f"the limit on {key}", f"the limit on {words}", 1)
     return obstacle
 
 

@@ -61,6 +61,6 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
         },
         mode="json",
     )
-    told["timeline"] = [moment.model_dump() for moment in dinner.timeline.moments]
+    told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
     return told

@@ -20,7 +20,7 @@ def limit_object(limit: Limit) -> dict[str, Any]:
 
 
 def limit_text(limit: Limit, profile: str, tables: Tables) -> str:
-    """Amounts, the cap that binds, and the figures with their sources."""
+    """Amounts, the limit that binds, and the figures with their sources."""
     return "\n".join(_lines(limit, profile, tables)) + "\n"
 
 
@@ -28,15 +28,15 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
     food = limit.food
     yield f"{food.name} ({food.state}), alone at one sitting of one person, profile {profile}"
     if limit.binding is None:
-        yield f"  no cap binds below {MOST_GRAMS} g"
+        yield f"  no limit below {MOST_GRAMS} g"
     else:
         weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
         yield f"  on the scale  {weighed}"
         yield f"  by eye        {limit.grams_eye} g{f', {limit.household}' if limit.household else ''}"
-        yield f"  bound by      the cap on {CAP_WORDS.get(limit.binding, limit.binding)}"
+        yield f"  bound by      the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
     yield "  figures, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         source = f"{row.source} {row.code}".strip()
         note = f"; {row.note}" if row.note else ""
-        high = f" (at the worst {row.high})" if row.high is not None else ""
+        high = f" (up to {row.high})" if row.high is not None else ""
         yield f"    {component_words([component]):<9} {row.g_per_100g:>6}{high}  {row.basis}, {source}{note}"

@@ -41,6 +41,7 @@ def _sitting(one: SittingPlanned, was: PlannedSitting) -> dict[str, Any]:
         "at": one.at.isoformat(timespec="minutes"),
         "people": one.people,
         "protein_g": was.protein_g,
+        "protein_floor_g": was.protein_floor_g,
         "minutes": was.minutes,
         "dinner": dinner_object(one.dinner) if one.dinner else None,
         "leftover_of": one.leftover_of,

@@ -19,19 +19,18 @@ _TELLING_UG = 5_000  # less is shown as 0.00 or 0.01 g
 def held_g(wanted: DinnerRequest) -> dict[str, float]:
     """G still counted by sitting cap, for whoever has the most; nothing where nothing counts."""
     counted = wanted.counted
-    return {cap.key: held_ug(counted, cap) / 1_000_000 for cap in wanted.profile.sitting_caps} if counted else {}
+    return {cap.key: held_ug(counted, cap) / 1_000_000 for cap in wanted.limits.sitting_caps} if counted else {}
 
 
 def binding(dinner: Dinner, wanted: DinnerRequest) -> tuple[Cap, ...]:
     """Caps that what was eaten before and the dinner take up together, and the dinner alone would not."""
     held = held_g(wanted)
-    found = []
-    for cap in wanted.profile.sitting_caps:
-        each = dinner.per_person
-        load = (each.worst_g if cap.holds == "worst" else each.loads_g)[cap.key]
-        if held.get(cap.key) and load + held[cap.key] >= NEAR * float(cap.grams):
-            found.append(cap)
-    return tuple(found)
+    loads = dinner.per_person.loads_g
+    return tuple(
+        cap
+        for cap in wanted.limits.sitting_caps
+        if held.get(cap.key) and loads[cap.key] + held[cap.key] >= NEAR * float(cap.typical_g)
+    )
 
 
 def stacked_object(composed: Composed, wanted: DinnerRequest) -> dict[str, Any] | None:
@@ -41,7 +40,7 @@ def stacked_object(composed: Composed, wanted: DinnerRequest) -> dict[str, Any] 
         return None
     bound = [cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)]
     more = composed.more_after or _more_after(wanted, set(bound))
-    how, caps = wanted.stacking, wanted.profile.sitting_caps
+    how, caps = wanted.stacking, wanted.limits.sitting_caps
     return {
         "at": how.at.isoformat(timespec="minutes"),
         "window_hours": how.window_hours,
@@ -79,9 +78,9 @@ def stacked_lines(composed: Composed, wanted: DinnerRequest) -> list[str]:
         who = "" if entry.who == "me" else f", {entry.who}"
         part = f", {round(one.share * 100)} % of it" if one.share < 1 else ""
         brings = [
-            f"{one.held_ug(cap) / 1_000_000:.2f} g {CAP_WORDS.get(cap.key, cap.key)}"
-            for cap in wanted.profile.sitting_caps
-            if one.held_ug(cap) >= _TELLING_UG
+            f"{one.likely_ug(cap) / 1_000_000:.2f} g {CAP_WORDS.get(cap.key, cap.key)}"
+            for cap in wanted.limits.sitting_caps
+            if one.likely_ug(cap) >= _TELLING_UG
         ]
         told = ", ".join(brings) if brings else "next to nothing"
         if entry.unknown:
@@ -123,7 +122,7 @@ def _whose(wanted: DinnerRequest) -> list[str]:
     if len(_people(counted)) < 2:
         return []
     most: dict[str, list[str]] = {}
-    for cap in wanted.profile.sitting_caps:
+    for cap in wanted.limits.sitting_caps:
         held = {who: ug for who, ug in held_by(counted, cap).items() if who != EVERYONE and ug >= _TELLING_UG}
         if held:
             who = max(held, key=lambda name: (held[name], name))
@@ -135,7 +134,7 @@ def _whose(wanted: DinnerRequest) -> list[str]:
 def _more_after(wanted: DinnerRequest, bound: set[str]) -> datetime | None:
     """When less of a bound group counts for the first time for whoever has the most of it."""
     how = wanted.stacking
-    caps = [cap for cap in wanted.profile.sitting_caps if cap.key in bound]
+    caps = [cap for cap in wanted.limits.sitting_caps if cap.key in bound]
     for until in sorted({one.until for one in wanted.counted}):
         later = still_counted(wanted.eaten, how.model_copy(update={"at": until})) if how else ()
         if any(held_ug(later, cap) < held_ug(wanted.counted, cap) for cap in caps):

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from decimal import ROUND_FLOOR, ROUND_UP, Decimal
 from typing import Any
 
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.render.style import Style
 from calmlarder.swaps.model import Answer, Substitute, told_grams
 from calmlarder.swaps.why import GROUP_WORDS
@@ -53,7 +53,7 @@ def _lines(answer: Answer, tables: Tables, style: Style) -> Iterator[str]:
     if not answer.substitutes:
         at_home = " in the larder" if answer.asked.only_at_home else ""
         yield ""
-        yield f"Nothing{at_home} can stand in under the caps, the diet and the allergens given."
+        yield f"Nothing{at_home} can stand in under the limits, the diet and the allergens given."
         return
     for place, one in enumerate(answer.substitutes[:_MOST_SHOWN], start=1):
         yield ""
@@ -63,7 +63,7 @@ def _lines(answer: Answer, tables: Tables, style: Style) -> Iterator[str]:
     if more > 0:
         yield f"{more} more with --json."
     yield from textwrap.wrap(
-        f"Each holds by eye: amounts may come out {answer.asked.sure.eye_percent} % more. Loads count this swap alone: "
+        f"Each holds by eye: amounts may be {answer.asked.sure.eye_percent} % off. Loads count this swap alone: "
         "what else is on the plate counts too.",
         style.width,
     )
@@ -111,7 +111,7 @@ def _left(room: Decimal) -> str:
 
 
 def _brings(one: Substitute) -> str:
-    """The groups that count, each with its load and what is left of its cap."""
+    """The groups that count, each with its load and what is left of its limit."""
     told = []
     for group, load in one.load_g.items():
         if load >= _THOUSANDTH * 5 and group in one.headroom_g:

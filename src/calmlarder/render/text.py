@@ -15,6 +15,7 @@ from calmlarder.render.style import Style, bar
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
+_MOST_NAMED = 3  # foods that rest on memory; the rest stands with the figures
 _NOTHING_NEAR = (
     "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
     "list to buy makes a dinner of this larder."
@@ -63,6 +64,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    yield from _wrapped(glance(dinner), style)
     yield ""
     yield from _amounts(dinner, style)
     yield ""
@@ -76,6 +78,26 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield from _timeline(dinner, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
+
+
+def glance(dinner: Dinner) -> str:
+    """How full the fullest limit is, and what rests on memory: what a cook reads in passing."""
+    each = dinner.per_person
+
+    def full(key: str) -> float:
+        typical, most = each.limits_g[key]
+        return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
+
+    key = max(each.limits_g, key=full)
+    said = (
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f} g."
+    )
+    recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
+    if not recalled:
+        return said
+    more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
+    return f"{said} From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
 def _about(dinner: Dinner) -> str:
@@ -140,26 +162,31 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
 def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:
     each = dinner.per_person
     before = held_g(wanted)
-    yield style.strong(f"Each person, g: planned, in the worst case, {'from before, ' * bool(before)}cap")
-    holds = {cap.key: cap.holds for cap in wanted.profile.sitting_caps}
-    width = max(len(CAP_WORDS.get(key, key)) for key in each.caps_g)
-    for key, cap in each.caps_g.items():
-        plan, worst = each.loads_g[key], each.worst_g[key]
-        held = (worst if holds[key] == "worst" else plan) + before.get(key, 0.0)
+    yield style.strong(f"Each person, g: likely, at most, {'from before, ' * bool(before)}limit")
+    width = max(len(CAP_WORDS.get(key, key)) for key in each.limits_g)
+    for key, (typical, most) in each.limits_g.items():
+        likely, at_most = each.loads_g[key], each.at_most_g[key]
         earlier = f" {before[key]:5.2f}" if before else ""
-        line = f"  {CAP_WORDS.get(key, key):<{width}} {plan:5.2f} {worst:5.2f}{earlier} {cap:5.2f}"
-        level = bar(held / cap, _BAR_WIDTH, style)
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {likely:5.2f} {at_most:5.2f}{earlier} {typical:5.2f}"
+        held = before.get(key, 0.0)
+        full = max((likely + held) / typical, 0.0 if most is None else (at_most + held) / most)
+        level = bar(full, _BAR_WIDTH, style)
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
         else:
             yield from (line, f"    {level}")
-    recalled = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
-    if recalled:
-        yield from _wrapped(f"Counted with a margin, as not measured: {'; '.join(recalled)}.", style, "  ")
+    if each.foods_near:
+        names = {part.food: part.name for part in dinner.contributions}
+        near = [f"{names.get(one.food, one.food)} ({one.g:.2f} of {one.limit_g:.2f} g)" for one in each.foods_near]
+        yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
+    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
+    if unmeasured:
+        told = "; ".join(unmeasured).replace("recalled", "from memory, not verified")
+        yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
     if ranges:
         told = ", ".join(ranges)
-        yield from _wrapped(f"In the worst case at the upper end of a range, g in 100 g: {told}.", style, "  ")
+        yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     if dinner.unknown_nutrients:
         yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
 
@@ -202,7 +229,8 @@ def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -
         yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
     for reading in asked:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
-        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+        asked_for = f"{reading.question}." if reading.question else f"which one? Write {names}."
+        yield from _wrapped(f"{reading.text}: {asked_for}", style, "  ")
     for reading in unknown:
         yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
     for reading in faulty:

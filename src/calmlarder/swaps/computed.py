@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 from functools import cache
 
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.swaps.work import might_do, nutrition, work
 from calmlarder.tables.book import Tables

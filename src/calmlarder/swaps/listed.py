@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from decimal import Decimal
 
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate, sane_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Swap

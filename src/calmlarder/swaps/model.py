@@ -7,7 +7,7 @@ from typing import Annotated
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Allergen, Diet, Group

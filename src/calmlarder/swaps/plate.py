@@ -5,7 +5,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import MOST_GRAMS, sane_grams
 from calmlarder.tables.book import Tables
 

@@ -5,8 +5,9 @@ from decimal import Decimal
 
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
-from calmlarder.intake.load import Held, Serving, held_by, loads_by_group
+from calmlarder.intake.plate import Row, Serving, exact_grams
 from calmlarder.swaps.computed import computed
+from calmlarder.swaps.counted import likely_by_group, rows_for
 from calmlarder.swaps.dish import Dish, families_of, stands
 from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import Answer, Asked, Candidate, Substitute
@@ -15,7 +16,7 @@ from calmlarder.swaps.work import KITCHENS, work
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Group
 
-# Points for leaving every cap untouched and for doing all the work, beside those for being a good swap: ours.
+# Points for leaving every limit untouched and for doing all the work, beside those for being a good swap: ours.
 _ROOM_POINTS, _WORK_POINTS = 16, 12
 # A part that brings, gram for gram, more than this share of what the original brings too much of is the same
 # trouble under another name, however little of it is taken: ours, no source.
@@ -27,7 +28,7 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
     """What can stand in for the food: what is at home first, then by score. Only what holds is offered.
 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at. With a
-    `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the caps.
+    `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the limits.
     """
     trouble = _trouble(asked, tables)
     holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
@@ -38,7 +39,7 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
 
 
 def fitting(asked: Asked, whole: Decimal, tables: Tables) -> list[Candidate]:
-    """What might stand in for `whole` grams of the food in a dish, whatever else is in it: caps are not looked at.
+    """What might stand in for `whole` grams of the food in a dish, whatever else is in it: limits are not looked at.
 
     The tables' rows, and only where none of them may be eaten, what is nearest in the tables.
     """
@@ -56,7 +57,7 @@ def fitting(asked: Asked, whole: Decimal, tables: Tables) -> list[Candidate]:
 
 def _trouble(asked: Asked, tables: Tables) -> tuple[Group, ...]:
     """The groups that the amount asked for brings too much of by itself."""
-    return tuple(dict.fromkeys(held.cap.group for held in passed_by(asked, tables) if held.cap.group not in _SUMS))
+    return tuple(dict.fromkeys(row.cap.group for row in passed_by(asked, tables) if row.cap.group not in _SUMS))
 
 
 def _holding(
@@ -70,13 +71,13 @@ def _holding(
     fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
     if dish is not None:
         fit = [one for one in fit if stands(one, dish)]
-    before = {cap.cap: cap.load for cap in held_by(beside, asked.profile, tables, asked.sure)}
-    weighed = [(one, held_by((*one.parts, *beside), asked.profile, tables, asked.sure)) for one in fit]
-    # A cap that the rest of the plate passes already is no reason against what adds nothing to it.
+    before = {(row.cap, row.food): row.sum for row in rows_for(beside, asked.profile, tables, asked.sure)}
+    counted = [(one, rows_for((*one.parts, *beside), asked.profile, tables, asked.sure)) for one in fit]
+    # A limit that the rest of the plate passes already is no reason against what adds nothing to it.
     found = [
-        _substitute(one, held, asked, tables, dish)
-        for one, held in weighed
-        if all(cap.room >= 0 or cap.load <= before.get(cap.cap, Decimal(0)) for cap in held)
+        _substitute(one, rows, asked, tables, dish)
+        for one, rows in counted
+        if all(row.holds() or row.sum == before.get((row.cap, row.food)) for row in rows)
     ]
     return [one for one in found if one.in_larder or not asked.only_at_home]
 
@@ -88,32 +89,38 @@ def _may_be_eaten(part: Serving, asked: Asked, trouble: Sequence[Group], tables:
         return False
     if not trouble:
         return True
-    own = food_figures(tables.fermentables_of(food.id)).worst
-    original = food_figures(tables.fermentables_of(asked.food.id)).worst
-    return all(own[group] <= _SAME_TROUBLE * original[group] for group in trouble)
+    own = food_figures(tables.fermentables_of(food.id))
+    original = food_figures(tables.fermentables_of(asked.food.id))
+    return all(own.at_most(group) <= _SAME_TROUBLE * original.at_most(group) for group in trouble)
 
 
 def _substitute(
-    candidate: Candidate, held: Sequence[Held], asked: Asked, tables: Tables, dish: Dish | None
+    candidate: Candidate, rows: Sequence[Row], asked: Asked, tables: Tables, dish: Dish | None
 ) -> Substitute:
     kitchens = families_of(asked.food, dish) if dish else KITCHENS
     done = work(asked.food, [part.food for part in candidate.parts], kitchens)
-    fullest = max((one.load / one.cap.grams for one in held), default=Decimal(0))
+    fullest = max((exact_grams(row.sum.likely) / row.cap.typical_g for row in rows), default=Decimal(0))
     return Substitute(
         candidate=candidate,
         score=round(candidate.points + _WORK_POINTS * done + _ROOM_POINTS * max(0.0, 1 - float(fullest))),
-        load_g=loads_by_group(candidate.parts, asked.profile, tables, asked.sure),
-        headroom_g=_headroom(held),
+        load_g=likely_by_group(candidate.parts, tables, asked.sure),
+        headroom_g=_headroom(rows),
         in_larder=all(asked.at_home.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts),
     )
 
 
-def _headroom(held: Sequence[Held]) -> dict[Group, Decimal]:
-    """Grams left of each group, by the nearest cap; one that nothing counts to gives way to one that is used."""
-    loaded = {one.cap.group for one in held if one.load > 0}
+def _headroom(rows: Sequence[Row]) -> dict[Group, Decimal]:
+    """Grams left of each group, likely or at most, by the nearest limit.
+
+    A limit that nothing counts to gives way to one that is used.
+    """
+    loaded = {row.cap.group for row in rows if row.sum.likely}
     room: dict[Group, Decimal] = {}
-    for one in held:
-        group = one.cap.group
-        if one.load > 0 or group not in loaded:
-            room[group] = min(one.room, room.get(group, one.room))
+    for row in rows:
+        group = row.cap.group
+        if row.sum.likely or group not in loaded:
+            left = row.cap.typical_g - exact_grams(row.sum.likely)
+            if row.cap.at_most_g is not None:
+                left = min(left, row.cap.at_most_g - exact_grams(row.sum.at_most))
+            room[group] = min(left, room.get(group, left))
     return room

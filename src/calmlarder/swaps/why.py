@@ -3,7 +3,8 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from calmlarder.intake.load import Held, Serving, held_by
+from calmlarder.intake.plate import Row, Serving, exact_grams
+from calmlarder.swaps.counted import rows_for
 from calmlarder.swaps.model import Asked, told_grams
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Group
@@ -16,7 +17,7 @@ GROUP_WORDS: Mapping[Group, str] = MappingProxyType(
         "sorbitol": "sorbitol",
         "mannitol": "mannitol",
         "polyols": "sorbitol + mannitol",
-        "total": "all but lactose",
+        "total": "total without lactose",
     }
 )
 
@@ -30,20 +31,28 @@ def why(asked: Asked, tables: Tables) -> str:
         return f"No figure is known for the {missing} of {asked.food.name}, so {said} cannot be counted"
     passed = passed_by(asked, tables)
     if not passed:
-        return f"{said} fits under every cap of the profile {asked.profile.name}"
-    told = "; ".join(dict.fromkeys(_passes(held) for held in passed))
+        return f"{said} fits under every limit of the profile {asked.profile.name}"
+    told = "; ".join(dict.fromkeys(_passes(row) for row in passed))
     return f"{said}, judged by eye, brings {told} (profile {asked.profile.name})"
 
 
-def _passes(held: Held) -> str:
-    case = "in the worst case" if held.cap.holds == "worst" else "as planned"
-    words = GROUP_WORDS[held.cap.group]
-    return f"{held.load:.2f} g of {words} {case}, {-held.room:.2f} g over the cap of {held.cap.grams:.2f} g"
+def _passes(row: Row) -> str:
+    words, cap = GROUP_WORDS[row.cap.group], row.cap
+    likely, most = exact_grams(row.sum.likely), exact_grams(row.sum.at_most)
+    if likely > cap.typical_g:
+        return (
+            f"likely {likely:.2f} g of {words}, {likely - cap.typical_g:.2f} g over the limit of {cap.typical_g:.2f} g"
+        )
+    if cap.at_most_g is not None and most > cap.at_most_g:
+        over = most - cap.at_most_g
+        return f"at most {most:.2f} g of {words}, {over:.2f} g over the {cap.at_most_g:.2f} g that may come at most"
+    return f"likely {likely:.2f} g of {words}; misjudged it would pass the limit of {cap.typical_g:.2f} g"
 
 
-def passed_by(asked: Asked, tables: Tables) -> list[Held]:
-    """The caps that the original passes, most of all first; none where its figures are unknown."""
+def passed_by(asked: Asked, tables: Tables) -> list[Row]:
+    """The limits that the original does not keep by eye, most of all first; none where its figures are unknown."""
     if tables.unknown_of(asked.food.id):
         return []
-    held = held_by([Serving(asked.food, asked.grams)], asked.profile, tables, asked.sure)
-    return sorted((one for one in held if one.room < 0), key=lambda one: one.room / one.cap.grams)
+    rows = rows_for([Serving(asked.food, asked.grams)], asked.profile, tables, asked.sure)
+    passing = [row for row in rows if not row.holds()]
+    return sorted(passing, key=lambda row: -exact_grams(row.sum.likely) / row.cap.typical_g)

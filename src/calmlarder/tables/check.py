@@ -115,7 +115,7 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.to, 2)
         yield from unknown_source(line, line.row.source, 9)
     for line in lines["caps"]:
-        yield from unknown_source(line, line.row.source, 7)
+        yield from unknown_source(line, line.row.source, 8)
     for line in lines["cautions"]:
         if line.row.applies_to not in kinds:
             yield from unknown_food(line, line.row.applies_to, 1)

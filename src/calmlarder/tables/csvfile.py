@@ -49,6 +49,7 @@ def read_csv(path: Path, model: type[R]) -> tuple[list[Line[R]], list[Problem]]:
     problems: list[Problem] = []
     try:
         header = next(reader, [])
+        wanted = model.columns_of_before(header) or wanted
         missing = [column for column in wanted if column not in header and column not in optional]
         strange = [column for column in header if column not in wanted]
         if missing or strange:

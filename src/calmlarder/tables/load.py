@@ -47,7 +47,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
         "made_from": TableFile(MadeFrom, lambda row: (row.food, row.from_food, row.how)),
         "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
-        "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to)),
+        "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to, row.sittings)),
         "cautions": TableFile(Caution, lambda row: (row.applies_to, row.states)),
         "sources": TableFile(Source, lambda row: (row.key,)),
     }
@@ -94,6 +94,9 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
         problems += faults
         anew = {line.row.food for line in lines["mixtures"]}
         joined["mixtures"] = {key: line for key, line in joined["mixtures"].items() if key[0] not in anew}
+        # A limit for all sittings takes the place of those for some of them.
+        for_all = {TABLE_FILES["caps"].key(line.row)[:-1] for line in lines["caps"] if not line.row.sittings}
+        joined["caps"] = {key: line for key, line in joined["caps"].items() if key[:-1] not in for_all}
         for name, found in lines.items():
             joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
     whole = {name: list(lines.values()) for name, lines in joined.items()}

@@ -15,7 +15,7 @@ DEEPEST = 20  # mixtures within mixtures; ours: no kitchen has a tenth of it
 
 
 class MixturePart(BaseModel):
-    """One food of the whole: grams as planned or weighed, and hundredths of a gram in the worst case.
+    """One food of the whole: grams, hundredths of a gram that it may be at the most, and whether it was weighed.
 
     Of a mixture of mixtures.csv they are millionths of the whole, as a pinch of a spice is little.
     """
@@ -25,6 +25,7 @@ class MixturePart(BaseModel):
     food: str
     grams: Annotated[int, Field(gt=0)]
     most_hundredths: Annotated[int, Field(gt=0)]
+    weighed: bool = False
 
 
 class Mixture(BaseModel):

@@ -1,7 +1,8 @@
 """One frozen model for a row of each table. Figures are per 100 g of the food as in its state."""
 
-from collections.abc import Mapping
-from decimal import Decimal
+import contextlib
+from collections.abc import Mapping, Sequence
+from decimal import Decimal, InvalidOperation
 from functools import cached_property
 from types import MappingProxyType
 from typing import Annotated, Any, Literal
@@ -28,6 +29,7 @@ from calmlarder.tables.vocabulary import (
     Kind,
     Method,
     Role,
+    Sitting,
     State,
 )
 
@@ -68,6 +70,11 @@ class Row(BaseModel):
     """Any row: frozen, and strict about columns it does not know."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+    @classmethod
+    def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:
+        """The columns the table had before, where the header is of then; its rows are read as of today."""
+        return None
 
     @field_validator("*", mode="before")
     @classmethod
@@ -140,15 +147,15 @@ class Food(Row):
         )
 
 
-# How much a figure without a range is raised in the worst case, by what it rests on. Ours; no source.
-BASIS_MARGIN: Mapping[Basis, Decimal] = MappingProxyType(
+# How far the true figure may lie above the typical one, as a share of it, by what it rests on. Ours; no source.
+COMPOSITION_SHARE: Mapping[Basis, Decimal] = MappingProxyType(
     {
-        "analysed": Decimal(1),
-        "published": Decimal(1),
-        "summed": Decimal("1.25"),  # of measured parts, but of a recipe that is not the very one
-        "borrowed": Decimal("1.25"),
-        "recalled": Decimal("1.25"),
-        "assumed": Decimal("1.5"),
+        "analysed": Decimal("0.30"),
+        "published": Decimal("0.30"),
+        "summed": Decimal("0.30"),  # of measured parts
+        "borrowed": Decimal("0.50"),
+        "recalled": Decimal("0.50"),
+        "assumed": Decimal("0.50"),
     }
 )
 
@@ -177,9 +184,15 @@ class Fermentable(Row):
         return high
 
     @property
-    def worst_g(self) -> Decimal:
-        """Grams in 100 g in the worst case: the high end of a range, else the figure with the margin of its basis."""
-        return self.high if self.high is not None else self.g_per_100g * BASIS_MARGIN[self.basis]
+    def error_g(self) -> Decimal:
+        """Grams in 100 g by which the true figure may lie above the typical one.
+
+        The larger of what is left to the high end and of the share by its basis; of nothing found half the high end.
+        """
+        if self.g_per_100g == 0:
+            return (self.high or Decimal(0)) / 2
+        to_high = Decimal(0) if self.high is None else self.high - self.g_per_100g
+        return max(to_high, self.g_per_100g * COMPOSITION_SHARE[self.basis])
 
 
 WATER = "water"  # part of a mixture that counts in its weight alone; it is no food of the tables
@@ -316,29 +329,64 @@ class Swap(Row):
         return self
 
 
-class Cap(Row):
-    """Most grams of a fermentable group, for one food or for a whole sitting of one person.
+FACTOR_OF_OLD_CAPS = Decimal("1.6")  # what may come at most, where a row of before says only what was planned
 
-    `applies_to` holds cut-off classes, empty for all. `worst` caps hold in the worst case of amounts and
-    figures; `plan` caps hold for the planned amounts and the figures as they stand.
+
+class Cap(Row):
+    """A limit: grams of a fermentable group for one person, from one food, at a sitting, or in a day.
+
+    `typical_g` holds for what is likely, `at_most_g` (empty: nothing) for what may come at most. `sittings` holds
+    kinds of sitting and `applies_to` cut-off classes, each empty for all.
     """
 
     profile: Annotated[str, Field(min_length=1)]
-    scope: Literal["food", "sitting"]
+    scope: Literal["food", "sitting", "day"]
     group: Group
-    grams: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
+    sittings: Annotated[tuple[Sitting, ...], BeforeValidator(_cell_list)] = ()
     applies_to: Annotated[tuple[CutoffClass, ...], BeforeValidator(_cell_list)]
-    holds: Literal["worst", "plan"]
+    typical_g: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
+    at_most_g: Annotated[Annotated[Decimal, Field(gt=0, le=1_000)] | None, BeforeValidator(_cell_or_none)] = None
     source: Annotated[str, Field(min_length=1)]
+
+    @classmethod
+    def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:
+        """With `grams` and `holds`, for all sittings."""
+        before = ["profile", "scope", "group", "grams", "applies_to", "holds", "source"]
+        return before if "grams" in header or "holds" in header else None
+
+    @model_validator(mode="before")
+    @classmethod
+    def _of_before(cls, cells: Any) -> Any:
+        """A row with the columns of before: `grams`, held in the worst case or as planned."""
+        if not isinstance(cells, dict) or "grams" not in cells:
+            return cells
+        new = {name: cell for name, cell in cells.items() if name not in {"grams", "holds"}}
+        new["typical_g"] = new["at_most_g"] = cells["grams"]
+        if cells.get("holds") == "plan":
+            with contextlib.suppress(InvalidOperation):  # which is said of typical_g
+                new["at_most_g"] = Decimal(str(cells["grams"]).strip()) * FACTOR_OF_OLD_CAPS
+        elif cells.get("holds") != "worst":
+            raise ValueError("holds is worst or plan")
+        return new
+
+    @model_validator(mode="after")
+    def _in_order(self) -> "Cap":
+        if self.at_most_g is not None and self.at_most_g < self.typical_g:
+            raise ValueError("at_most_g must not be below typical_g")
+        return self
 
     @property
     def key(self) -> str:
-        """`group`, or `group:classes` where the cap is for some classes only."""
+        """`group`, or `group:classes` where the limit is for some classes only."""
         return f"{self.group}:{';'.join(self.applies_to)}" if self.applies_to else self.group
 
     def covers(self, cutoff_class: CutoffClass) -> bool:
-        """Whether foods of this class count under this cap."""
+        """Whether foods of this class count under this limit."""
         return not self.applies_to or cutoff_class in self.applies_to
+
+    def holds_at(self, sitting: Sitting) -> bool:
+        """Whether it is a limit of such a sitting."""
+        return not self.sittings or sitting in self.sittings
 
 
 class Caution(Row):

@@ -5,14 +5,13 @@ from collections.abc import Container, Iterable, Mapping, Sequence
 from decimal import ROUND_UP, Decimal
 
 from calmlarder.tables.mixture import Mixture, MixturePart, depths, parts_by_food, weight
-from calmlarder.tables.rows import BASIS_MARGIN, WATER, Fermentable, MixtureRow
+from calmlarder.tables.rows import WATER, Fermentable, MixtureRow
 from calmlarder.tables.vocabulary import COMPONENTS, Basis, Component
 
 SUM_SOURCE = "sum_of_parts"
 _NOTE = "sum of its parts in mixtures.csv"
 _WEAKEST_FIRST: tuple[Basis, ...] = ("assumed", "recalled", "borrowed")
 _MILLION = 1_000_000  # parts of a mixture are counted in millionths, as a pinch is little
-_RECIPE_HUNDREDTHS = int(100 * BASIS_MARGIN["summed"])
 
 Figures = Mapping[Component, Fermentable]
 
@@ -23,8 +22,8 @@ def summed(
     """Figures of `total` grams of the whole by those of its parts and their grams, per 100 g, rounded up.
 
     A component unknown in a part is unknown in the whole. The basis is that of the weakest part that counts, and
-    `summed` where all of them were measured. Where a part has the high end of a range the whole has one: the worst
-    of its parts, and no less than the margin of its basis.
+    `summed` where all of them were measured. Where a part has the high end of a range the whole has one: what may
+    come above the typical figure of each part, all together.
     """
     whole: dict[Component, Fermentable] = {}
     for component in COMPONENTS:
@@ -36,12 +35,13 @@ def summed(
         bases = {row.basis for row, _ in rows if row.g_per_100g > 0}
         basis: Basis = next((weak for weak in _WEAKEST_FIRST if weak in bases), "summed")
         ranged = any(row.high is not None for row, _ in rows)
-        high = sum((row.worst_g * grams for row, grams in rows), Decimal(0)) / total if ranged else Decimal(0)
+        error = sum((row.error_g * grams for row, grams in rows), Decimal(0)) / total
+        high = value + error if value else 2 * error
         whole[component] = Fermentable.model_construct(
             food=food,
             component=component,
             g_per_100g=_up(value),
-            high=_up(max(high, value * BASIS_MARGIN[basis])) if ranged else None,
+            high=_up(high) if ranged else None,
             basis=basis,
             source=source,
             code="",
@@ -79,14 +79,11 @@ class Sums:
         return self._figures[food]
 
     def composite_of(self, food: str) -> Mixture | None:
-        """The single foods in a mixture that is nothing but a known sum, in millionths, else None.
-
-        In the worst case a recipe has more of each by its margin.
-        """
+        """The single foods in a mixture that is nothing but a known sum, in millionths, else None."""
         if not self._only_summed(food) or len(self.figures_of(food)) < len(COMPONENTS):
             return None
         parts = tuple(
-            MixturePart(food=part, grams=milligrams, most_hundredths=milligrams * _RECIPE_HUNDREDTHS)
+            MixturePart(food=part, grams=milligrams, most_hundredths=milligrams * 100)
             for part, milligrams in ((part, math.ceil(share * _MILLION)) for part, share in self._poured(food).items())
         )
         return Mixture(shares=1, share_grams=_MILLION, parts=parts)

@@ -49,6 +49,6 @@ def eaten_words(entry: Eaten) -> str:
     if entry.unknown:
         return f"eaten: {entry.grams:g} g {entry.title}; figures not known, so not counted, which is not zero"
     total, lactose = (
-        sum(load.plan_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
+        sum(load.likely_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
     )
     return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"

@@ -33,15 +33,15 @@ _LABELS = {
     "diet": "Diet",
     "avoid": "Allergens to leave out (Space ticks)",
     "people": "How many eat?",
-    "profile": "Caps: elimination as published, wide for later (with your dietitian)",
-    "protein_g": "Least protein a person at dinner, g",
-    "body_kg": "Or body weight, kg: sets the least protein to a third of 0.83 g a kg a day",
+    "profile": "Limits: elimination as published, roomy for later (with your dietitian)",
+    "protein_g": "Protein per person at dinner, g: what to aim at",
+    "body_kg": "Or body weight, kg: sets it to 0.3 g a kg",
     "minutes": "Most minutes to cook; 0 is any time",
     "dislike": "Disliked: cooked only where nothing else is as good. Type a food, Enter; untick to forget it",
     "never": "Never wanted; untick to have it again",
-    "eye": "By eye it may be so much more, percent (10 to 60)",
-    "scale": "On the scale it may be so much more, g (0 to 10)",
-    "rings": "Rings of the stove (1 to 4)",
+    "eye": "How far off may a guess be? percent (10 to 60)",
+    "scale": "How far off may the scale be? g (0 to 10)",
+    "rings": "Hob rings (1 to 4)",
     "missing": "What the kitchen lacks (Space ticks)",
     "window": "Hours for which what was eaten counts (0 to 24)",
     "fade": "Does it fade over these hours?",
@@ -109,6 +109,8 @@ class LimitsScreen(Screen[None]):
         return list(DIETS) if name == "diet" else ["no", "yes"]
 
     def _word(self, name: str) -> str:
+        if name == "profile":
+            return self._kitchen.settled().profile
         return self._kitchen.word(name, self._choices(name), _WORDS[name])
 
     def on_mount(self) -> None:
@@ -129,17 +131,17 @@ class LimitsScreen(Screen[None]):
         """Keep a number that can be."""
         name = str(event.input.id)
         if name == "body_kg":
-            self._set_floor_by_weight(event.value)
+            self._set_target_by_weight(event.value)
         elif name in NUMBERS:
             least, _, most = NUMBERS[name]
             if event.value.isdecimal() and least <= int(event.value) <= most and int(event.value) != self._number(name):
                 self._kitchen.set(name, int(event.value))
 
-    def _set_floor_by_weight(self, kilograms: str) -> None:
-        from calmlarder.compose.request import dinner_floor_by_weight
+    def _set_target_by_weight(self, kilograms: str) -> None:
+        from calmlarder.compose.request import protein_target_by_weight
 
         if kilograms.isdecimal() and _LIGHTEST_KG <= int(kilograms) <= _HEAVIEST_KG:
-            self.query_one("#protein_g", Input).value = str(dinner_floor_by_weight(int(kilograms)))
+            self.query_one("#protein_g", Input).value = str(protein_target_by_weight(int(kilograms)))
 
     @on(Input.Submitted)
     def on_with_it(self, event: Input.Submitted) -> None:

@@ -64,7 +64,8 @@ def eating(parser: common.Parser) -> None:
     option = parser.add_argument
     option("--people", type=int, default=1, metavar="N", help="people who share the dish (default 1)")
     common.profile(parser)
-    option("--protein", type=float, metavar="G", help="least protein a person, g (default: 20 for a dinner)")
+    option("--protein", type=float, metavar="G", help="protein to aim at a person, g (default: 20 for a dinner)")
+    option("--protein-floor", type=float, metavar="G", help="protein a person, at least, g (default: 12 for a dinner)")
     option("--minutes", type=int, metavar="M", help="most minutes to cook")
     common.eaters(parser)
     option("--without", action="append", default=[], metavar="FOOD", help="a food to leave out; may be repeated")

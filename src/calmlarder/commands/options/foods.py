@@ -1,10 +1,11 @@
-"""Options of `limit`, `swap` and `match`."""
+"""Options of `limit`, `swap`, `plate` and `match`."""
 
 from calmlarder.commands.options import common
+from calmlarder.tables.vocabulary import SITTINGS
 
 
 def add(commands: common.Commands) -> None:
-    """All three."""
+    """All four."""
     limit = common.command(commands, "limit", "limit:limit", "how much of one food fits one sitting")
     limit.add_argument("food", nargs="+", metavar="FOOD")
     common.profile(limit)
@@ -22,9 +23,21 @@ def add(commands: common.Commands) -> None:
     swap.add_argument("--from-larder", action="store_true", help="only what the kept larder holds enough of")
     common.home(swap)
     common.today(swap)
+    plate = common.command(commands, "plate", "plate:plate", "what a plate brings, and whether it fits")
+    plate.add_argument("text", nargs="*", metavar="TEXT", help='such as "170 g firm tofu"')
+    plate.add_argument("--file", metavar="FILE", help="one line a food; - reads standard input")
+    plate.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
+    plate.add_argument("--people", type=int, default=1, metavar="N", help="people who share it (default 1)")
+    plate.add_argument("--profile", metavar="P", help="profile of caps.csv (default: as settled at home)")
+    plate.add_argument("--who", default="me", metavar="NAME", help="whose log counts (default me)")
+    plate.add_argument("--at", metavar="TIME", help="when it is eaten (default: now; with --today 18:00)")
+    plate.add_argument("--weighed", action="store_true", help="the amounts were weighed, not judged by eye")
+    common.tolerance_at_home(plate)
+    common.home(plate)
+    common.today(plate)
     match = common.command(commands, "match", "match:match", "what a larder line means")
     match.add_argument("text", nargs="+", metavar="TEXT", help="the words of one line, or - for many on standard input")
     common.today(match)
-    for parser in (limit, swap, match):
+    for parser in (limit, swap, plate, match):
         common.tables(parser)
         common.json(parser)

@@ -10,7 +10,7 @@ class ProteinGives:
     def post(self, draft: DishVariables) -> None:
         """Bound protein and what it is short of from below."""
         wanted = draft.problem.wanted
-        floor = round(wanted.protein_g * 1000) * wanted.people
+        floor = round(wanted.protein_floor_g * 1000) * wanted.people
         short = draft.model.new_int_var(0, int(floor * MOST_PROTEIN_SHORT), "")
         protein = sum(option.protein_mg * draft.units[n] for n, option in enumerate(draft.problem.options))
         draft.model.add(protein + short >= floor)

@@ -9,7 +9,7 @@ class ProteinFloor:
     def post(self, draft: DishVariables) -> None:
         """Bound protein from below."""
         wanted = draft.problem.wanted
-        floor = round(wanted.protein_g * 1000) * wanted.people
+        floor = round(wanted.protein_floor_g * 1000) * wanted.people
         options = draft.problem.options
         protein = sum(option.protein_mg * draft.units[n] for n, option in enumerate(options))
         draft.model.add(protein >= floor * draft.active)

@@ -1,45 +1,40 @@
-"""Whether a food alone already passes a cap at a sensible amount, and what of it would fit."""
+"""Whether a food alone already passes a limit at a sensible amount, and what of it would fit."""
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from calmlarder.compose.offer import unit_grams
 from calmlarder.compose.problem import Option
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.why.model import AloneOver, PartThatFits
-from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.intake.groups import LoadProfile, load_profile_of
 from calmlarder.intake.limit import limit_of
-from calmlarder.intake.profile import cap_milligrams
-from calmlarder.intake.stacking import room_mg
+from calmlarder.intake.load import LoadProfile, load_profile_of
+from calmlarder.intake.plate import Item, Row, in_grams, rows_of, sum_under
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap, Food
-
-_STEP = 10_000  # mg per 100 g times hundredths of a gram, to mg
+from calmlarder.tables.rows import Food
 
 
 def alone_over(food: Food, wanted: DinnerRequest, tables: Tables, options: Sequence[Option]) -> tuple[AloneOver, ...]:
-    """The caps that a usual portion on the scale passes, most of all first; one for each group and class."""
-    brings, sure = load_profile_of(food, tables), wanted.tolerance
+    """The limits that a usual portion on the scale passes, most of all first; one for each group and class."""
+    profile, grams = load_profile_of(food, tables), round(food.portion_g)
     least = min((-(-option.least * option.unit // wanted.people) for option in options), default=None)
-    grams = round(food.portion_g)
     found: dict[str, tuple[float, AloneOver]] = {}
-    for cap, room in _caps(wanted):
-        load = _load(brings, cap, grams, sure, weighed=True)
-        if load <= room * _STEP or cap.key in found:
+    for row in rows_of([Item(food.id, profile, grams, True, wanted.tolerance)], wanted.limits, wanted.counted):
+        if row.fits(1) or row.cap.key in found:
             continue
+        room = min(room.likely for room in row.rooms)
         over = AloneOver(
-            cap=cap.key,
-            cap_g=float(cap.grams),
-            room_g=room / 1000,
+            cap=row.cap.key,
+            cap_g=float(row.cap.typical_g),
+            room_g=in_grams(room),
             grams=grams,
-            load_g=round(float(load) / _STEP / 1000, 3),
-            fits_weighed_g=_most(brings, cap, room, grams, sure, weighed=True),
-            fits_eye_g=_most(brings, cap, room, grams, sure, weighed=False),
+            load_g=in_grams(row.sum.likely),
+            at_most_g=in_grams(row.sum.at_most),
+            fits_weighed_g=_most(row, profile, grams, wanted, weighed=True),
+            fits_eye_g=_most(row, profile, grams, wanted, weighed=False),
             least_in_dish_g=least,
         )
-        found[cap.key] = (float(load) / max(room, 1), over)
+        found[row.cap.key] = (float(row.sum.likely) / max(room, 1), over)
     return tuple(over for _, over in sorted(found.values(), key=lambda pair: -pair[0]))
 
 
@@ -54,22 +49,17 @@ def part_that_fits(food: Food, wanted: DinnerRequest, tables: Tables) -> PartTha
             continue
         if tables.unknown_of(other.id) or not suits_diet(other, wanted.diet) or allergens_met(other, wanted.avoid):
             continue
-        most = limit_of(other, wanted.profile, tables).grams_weighed
+        most = limit_of(other, wanted.limits, tables, wanted.tolerance).grams_weighed
         if most is None or most >= unit_grams(other, tables):
             return PartThatFits(food=other.id, name=other.name, grams_weighed=most)
     return None
 
 
-def _caps(wanted: DinnerRequest) -> list[tuple[Cap, int]]:
-    """Each cap with the mg of room under it; sitting caps first, since what was eaten before counts there."""
-    sitting = [(cap, room_mg(wanted.counted, cap)) for cap in wanted.profile.sitting_caps]
-    return [*sitting, *((cap, cap_milligrams(cap)) for cap in wanted.profile.food_caps)]
+def _most(row: Row, profile: LoadProfile, most: int, wanted: DinnerRequest, weighed: bool) -> int:
+    """The most grams of the food that fit the limit; by eye with room for misjudging it."""
 
+    def fits(grams: int) -> bool:
+        items = [Item(row.food or "", profile, grams, weighed, wanted.tolerance)]
+        return row._replace(sum=sum_under(items, row.cap, row.food)).holds()
 
-def _load(brings: LoadProfile, cap: Cap, grams: int, sure: Tolerance, weighed: bool) -> int | Fraction:
-    return brings.held(cap) * (sure.worst_hundredths(grams, weighed) if cap.holds == "worst" else 100 * grams)
-
-
-def _most(brings: LoadProfile, cap: Cap, room: int, most: int, sure: Tolerance, weighed: bool) -> int:
-    fitting = (grams for grams in range(most, 0, -1) if _load(brings, cap, grams, sure, weighed) <= room * _STEP)
-    return next(fitting, 0)
+    return next((grams for grams in range(most, 0, -1) if fits(grams)), 0)

@@ -1,6 +1,5 @@
 """Which one figure would change the dinner, were it measured as it stands or its food weighed to the gram."""
 
-import math
 import time
 from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple
@@ -15,7 +14,9 @@ from calmlarder.compose.weights import POINT, WEIGHING
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Deciding, Found
 from calmlarder.compose.why.resting import COUNTED, MEASURED
-from calmlarder.intake.groups import LoadProfile, food_figures
+from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.groups import food_figures
+from calmlarder.intake.load import LoadProfile, load_under
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Component
 
@@ -23,7 +24,7 @@ MOST = 40  # figures looked at, the likeliest first; ours, to keep the answer sh
 
 
 class Figure(NamedTuple):
-    """A food whose worst case would be nearer to its plan."""
+    """A food of which it would be known better how far off it may be."""
 
     food: str
     how: Literal["measured", "weighed"]
@@ -40,7 +41,7 @@ class Figure(NamedTuple):
 def figures_in_doubt(
     tonight: Found, problems: Sequence[PatternProblem], wanted: DinnerRequest, tables: Tables
 ) -> list[Figure]:
-    """Those with a margin, by how much of a cap the margin of one portion takes: the greatest first.
+    """Those in doubt, by how much of a limit the doubt of one portion takes: the greatest first.
 
     What tonight is weighed anyway is in no doubt as to its amount.
     """
@@ -81,25 +82,19 @@ def _of(thing: Offered, wanted: DinnerRequest, tables: Tables) -> Iterator[Figur
         return
     rows = tables.fermentables_of(thing.food.id)
     doubted = tuple(
-        c
-        for c, row in rows.items()
-        if (row.basis not in MEASURED or row.high is not None) and (row.worst_g or c not in COUNTED)
-    )
-    measured = {
-        component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
+        component
         for component, row in rows.items()
-    }
-    if doubted and tables.composite_of(thing.food.id) is None:  # of a mixture it is its parts that are measured or not
-        plan, _ = thing.brings.by_class[thing.food.cutoff_class]
-        better = LoadProfile({thing.food.cutoff_class: (plan, food_figures(measured).worst)})
-        yield _figure(thing, "measured", doubted, better, wanted)
-    if thing.brings.anything:
-        # Judged by eye counts more: as if the amount were known, the figure is that much less.
-        known = {
-            cutoff: (plan, {group: math.ceil(mg * 100 / wanted.tolerance.by_eye) for group, mg in worst.items()})
-            for cutoff, (plan, worst) in thing.brings.by_class.items()
+        if (row.basis not in MEASURED or row.high is not None) and (row.error_g or component not in COUNTED)
+    )
+    if doubted and len(thing.brings.parts) == 1:  # of a mixture it is its parts that are measured or not
+        measured = {
+            component: row.model_copy(update={"basis": "analysed", "high": None}) if component in doubted else row
+            for component, row in rows.items()
         }
-        yield _figure(thing, "weighed", (), LoadProfile(known), wanted)
+        part = thing.brings.parts[0]._replace(figures=food_figures(measured))
+        yield _figure(thing, "measured", doubted, LoadProfile((part,)), wanted)
+    if thing.brings.anything:  # as if the amount were known: settled, as that of a box
+        yield _figure(thing, "weighed", (), thing.brings._replace(settled=True), wanted)
 
 
 def _figure(
@@ -109,15 +104,12 @@ def _figure(
     better: LoadProfile,
     wanted: DinnerRequest,
 ) -> Figure:
-    portion = float(thing.food.portion_g)
-    matters = max(
-        (
-            float(thing.brings.at_worst(cap) - better.at_worst(cap)) * portion / 100_000 / float(cap.grams)
-            for cap in wanted.profile.sitting_caps
-            if cap.holds == "worst"
-        ),
-        default=0.0,
-    )
+    portion, sure = float(thing.food.portion_g), wanted.tolerance
+    matters = 0.0
+    for cap in wanted.limits.sitting_caps:
+        was, now = (load_under(one, cap, sure) for one in (thing.brings, better))
+        less = float(was.by_eye - now.by_eye) * portion / PER_MG / 1000
+        matters = max(matters, less / float(cap.at_most_g or cap.typical_g))
     return Figure(thing.food.id, how, components, better, matters)
 
 

@@ -4,11 +4,10 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.compose.why.model import Does
-from calmlarder.intake.groups import load_profile_of
+from calmlarder.intake.load import load_profile_of, load_under
+from calmlarder.intake.plate import in_grams
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
-
-_MG_HUNDREDTHS = 10_000_000  # mg per 100 g times hundredths of a gram, to grams
 
 
 def what_it_does(
@@ -23,14 +22,11 @@ def _does(use: PlateUse, dinner: Dinner, wanted: DinnerRequest, pattern: Pattern
     brings = load_profile_of(food, tables)
     loads: dict[str, float] = {}
     shares: dict[str, float] = {}
-    for cap in wanted.profile.sitting_caps:
-        if not brings.planned(cap):
-            continue
-        loads[cap.key] = round(float(brings.planned(cap)) * 100 * use.grams / _MG_HUNDREDTHS / dinner.people, 4)
-        exact = cap.holds == "plan" or use.how == "box"
-        most = 100 * use.grams if exact else wanted.tolerance.worst_hundredths(use.grams, use.how == "weigh")
-        held = float(brings.held(cap)) * most / _MG_HUNDREDTHS / dinner.people
-        shares[cap.key] = round(held / float(cap.grams), 4)
+    for cap in wanted.limits.sitting_caps:
+        likely = load_under(brings, cap, wanted.tolerance).load(use.grams)
+        if likely:
+            loads[cap.key] = in_grams(likely, dinner.people)
+            shares[cap.key] = round(loads[cap.key] / float(cap.typical_g), 4)
     urgent = use.days_left is not None and use.days_left <= URGENT_DAYS
     return Does(
         lot=use.lot,

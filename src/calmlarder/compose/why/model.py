@@ -54,13 +54,14 @@ class Does(_Told):
 
 
 class AloneOver(_Told):
-    """A cap that the food alone passes at `grams`, and how much fits: on the scale, by eye."""
+    """A limit that the food alone passes at `grams`, likely or at most, and how much fits: on the scale, by eye."""
 
     cap: str
     cap_g: float
     room_g: float
     grams: int
     load_g: float
+    at_most_g: float
     fits_weighed_g: int
     fits_eye_g: int
     least_in_dish_g: int | None
@@ -82,6 +83,7 @@ class Bound(_Told):
 
     cap: str
     load_g: float
+    at_most_g: float
     room_g: float
     more_g: float
     points_per_g: float | None

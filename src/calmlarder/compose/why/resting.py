@@ -5,7 +5,7 @@ from decimal import Decimal
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.why.model import Resting
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import BASIS_MARGIN
+from calmlarder.tables.rows import COMPOSITION_SHARE
 from calmlarder.tables.vocabulary import Basis, Component
 
 COUNTED: tuple[Component, ...] = ("fructans", "gos", "lactose", "sorbitol", "mannitol")
@@ -14,7 +14,7 @@ MEASURED = frozenset({"analysed", "published"})
 
 def resting(dinner: Dinner, tables: Tables) -> Resting:
     """G a person as planned by basis: what is capped, each component once, and the excess of fructose."""
-    by_basis: dict[Basis, Decimal] = dict.fromkeys(BASIS_MARGIN, Decimal(0))
+    by_basis: dict[Basis, Decimal] = dict.fromkeys(COMPOSITION_SHARE, Decimal(0))
     for use in dinner.uses:
         rows = tables.fermentables_of(use.food)
         for component in COUNTED:
@@ -22,7 +22,7 @@ def resting(dinner: Dinner, tables: Tables) -> Resting:
             by_basis[row.basis] += row.g_per_100g * use.grams / 100
         fructose, glucose = rows["fructose"], rows["glucose"]
         excess = max(Decimal(0), fructose.g_per_100g - glucose.g_per_100g)
-        weaker = max(fructose.basis, glucose.basis, key=lambda basis: BASIS_MARGIN[basis])
+        weaker = max(fructose.basis, glucose.basis, key=lambda basis: COMPOSITION_SHARE[basis])
         by_basis[weaker] += excess * use.grams / 100
     total = sum(by_basis.values())
     recalled = by_basis["recalled"]

@@ -1,22 +1,24 @@
-"""Which caps tonight comes near to, and what a little more room under each would be worth: analysis only."""
+"""Which limits tonight comes near to, and what a little more room under each would be worth: analysis only."""
 
 import time
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
 from calmlarder.compose.dinner import dinner_of
-from calmlarder.compose.problem import PatternProblem, load_rows
+from calmlarder.compose.problem import PatternProblem, limit_rows
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Bound, Found
-from calmlarder.intake.stacking import room_mg
+from calmlarder.intake.plate import in_grams
+from calmlarder.intake.profile import TO_GRAMS
+from calmlarder.intake.stacking import rooms
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
 
-NEAR = 0.8  # of the room taken: from there on a cap is told of; ours, no source
-MORE_G = Decimal("0.10")  # the little more; a whole gram is several times most caps
+NEAR = 0.8  # of the room taken: from there on a limit is told of; ours, no source
+MORE_G = Decimal("0.10")  # the little more; a whole gram is several times most limits
 
 Rebuild = Callable[[DinnerRequest], list[PatternProblem]]
 
@@ -24,13 +26,13 @@ Rebuild = Callable[[DinnerRequest], list[PatternProblem]]
 def bounds(
     tonight: Found, wanted: DinnerRequest, rebuild: Rebuild, tables: Tables, end: float, stop: Stop | None
 ) -> Iterator[Bound]:
-    """The sitting caps that are nearly full or hold the dinner back, the fullest first, each when it is known.
+    """The limits of the sitting that are nearly full or hold the dinner back, the fullest first, each when it is known.
 
-    Every cap that any of the lots counts under is looked at: one that is half empty may hold a whole lot back.
+    Every limit that any of the lots counts under is looked at: one that is half empty may hold a whole lot back.
     """
     each = tonight.dinner.per_person
-    for cap, room in _by_fullness(tonight, wanted, rebuild(wanted)):
-        load = (each.worst_g if cap.holds == "worst" else each.loads_g)[cap.key]
+    for cap, room, share in _by_fullness(tonight, wanted, rebuild(wanted)):
+        load = each.loads_g[cap.key]
         left = end - time.monotonic()
         points, buys = None, None
         if left > 0 and not (stop and stop.asked):
@@ -41,34 +43,44 @@ def bounds(
                 points, buys = gain / float(MORE_G), differences(tonight.dinner, other, -gain, with_foods=False)
             elif found.status == "none":
                 points, buys = 0.0, ()
-        if points != 0.0 or load >= NEAR * room:
+        if points != 0.0 or share >= NEAR:
             yield Bound(
-                cap=cap.key, load_g=load, room_g=room, more_g=float(MORE_G),
+                cap=cap.key, load_g=load, at_most_g=each.at_most_g[cap.key], room_g=room, more_g=float(MORE_G),
                 points_per_g=None if points is None else round(points, 1), buys=buys,
             )  # fmt: skip
 
 
-def _by_fullness(tonight: Found, wanted: DinnerRequest, problems: list[PatternProblem]) -> list[tuple[Cap, float]]:
-    """Caps that some lot counts under, with the g of room under each."""
-    counted = {cap.key for problem in problems for cap, _, _ in load_rows(problem)}
-    each = tonight.dinner.per_person
-    rooms = [(cap, room_mg(wanted.counted, cap) / 1000) for cap in wanted.profile.sitting_caps if cap.key in counted]
-
-    def share(one: tuple[Cap, float]) -> float:
-        cap, room = one
-        return (each.worst_g if cap.holds == "worst" else each.loads_g)[cap.key] / max(room, 0.001)
-
-    return sorted(rooms, key=share, reverse=True)
+def _by_fullness(
+    tonight: Found, wanted: DinnerRequest, problems: list[PatternProblem]
+) -> list[tuple[Cap, float, float]]:
+    """Limits that some lot counts under, with the g of room under each and the share of it that is taken."""
+    counted = {row.cap.key for problem in problems for row in limit_rows(problem) if row.food is None}
+    each, found = tonight.dinner.per_person, []
+    for cap in wanted.limits.sitting_caps:
+        if cap.key in counted:
+            left = rooms(wanted.counted, cap)
+            room = min(one.likely for one in left)
+            most = min((one.at_most for one in left if one.at_most is not None), default=None)
+            share = each.loads_g[cap.key] / max(in_grams(room), 0.001)
+            if most is not None:
+                share = max(share, each.at_most_g[cap.key] / max(in_grams(most), 0.001))
+            found.append((cap, round(max(0.0, in_grams(room) - float(TO_GRAMS)), 4), share))
+    return sorted(found, key=lambda one: -one[2])
 
 
 def _roomier(wanted: DinnerRequest, cap: Cap) -> DinnerRequest:
-    """The same request with a little more room under one cap, and under the same cap of one food."""
-    profile = wanted.profile
+    """The same request with a little more room under one limit, and under the same of one food."""
 
     def more(caps: tuple[Cap, ...]) -> tuple[Cap, ...]:
-        return tuple(
-            one.model_copy(update={"grams": one.grams + MORE_G}) if one.key == cap.key else one for one in caps
-        )
+        return tuple(_wider(one) if one.group == cap.group else one for one in caps)
 
-    roomy = {"food_caps": more(profile.food_caps), "sitting_caps": more(profile.sitting_caps)}
-    return wanted.model_copy(update={"profile": profile.model_copy(update=roomy)})
+    limits = wanted.limits
+    roomy = {"food_caps": more(limits.food_caps), "sitting_caps": more(limits.sitting_caps)}
+    return wanted.model_copy(update={"profile": limits.model_copy(update=roomy)})
+
+
+def _wider(cap: Cap) -> Cap:
+    """With the same factor between what is likely and what may come at most."""
+    typical = cap.typical_g + MORE_G
+    most = None if cap.at_most_g is None else cap.at_most_g * typical / cap.typical_g
+    return cap.model_copy(update={"typical_g": typical, "at_most_g": most})

@@ -1,0 +1,200 @@
+"""What a cook reads of a dinner, read again: days left, protein, the scale, grams in the steps, measures, cautions.
+
+A right plan told wrongly is cooked wrongly. Nothing of calmlarder is imported here but the other checks.
+"""
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date, timedelta
+from decimal import Decimal
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from calmlarder.checks.lots import Lot, days_of
+from calmlarder.checks.tables import Row, rows
+
+_HALF = {"protein_g": Decimal("0.05"), "fibre_g": Decimal("0.05"), "lysine_mg": Decimal("0.56")}  # shown so coarsely
+_BOX_ROUNDED = {"protein_g": Decimal("0.05"), "fibre_g": Decimal("0.5"), "lysine_mg": Decimal(10)}
+_PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
+_COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
+_PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
+_NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
+_SAID_BY = "Food safety as advised by: "
+_URGENT_DAYS = 7
+_SMALL_PORTION_G = 40
+
+
+class Read(NamedTuple):
+    """A dinner with what it is read against: its lots by id, rows of its foods, its pattern, boxes by food."""
+
+    dinner: Mapping[str, Any]
+    lots: Mapping[str, Lot]
+    foods: Mapping[str, Row]
+    pattern: Mapping[str, Any]
+    boxes: Mapping[str, Any]
+    folders: Sequence[Path]
+    today: date
+
+    def name(self, food: str) -> str:
+        """What a food is called on the screen; a boxed dish by its title."""
+        if food in self.boxes:
+            title = self.boxes[food]["title"]
+            return f"{title[:1].lower()}{title[1:]} (boxed)"
+        return self.foods[food]["name"]
+
+
+def words_faults(read: Read, plate: Sequence[tuple[str, Decimal]]) -> list[str]:
+    """All that is told wrongly; `plate` is grams of each food, a boxed dish taken apart."""
+    if any(read.lots.get(use["lot"], {}).get("food") != use["food"] for use in read.dinner["uses"]):
+        return []  # another lot than it says: said already
+    return [
+        *_nutrients(read, plate),
+        *_days(read),
+        *_scale(read),
+        *_steps(read),
+        *_measures(read),
+        *_cautions(read),
+        *_finished(read),
+    ]
+
+
+def _nutrients(read: Read, plate: Sequence[tuple[str, Decimal]]) -> Iterator[str]:
+    people = read.dinner["people"]
+    boxed = any(use["food"] in read.boxes for use in read.dinner["uses"])
+    for name, half in _HALF.items():
+        shown = Decimal(str(read.dinner["per_person"][name]))
+        whole = sum((Decimal(read.foods[food][name] or 0) * grams for food, grams in plate), Decimal(0))
+        off = abs(shown * 100 * people - whole)
+        if off > (half + (_BOX_ROUNDED[name] if boxed else 0)) * 100 * people + Decimal("0.001"):
+            yield f"{name} is shown as {shown}, it is {whole / 100 / people:.2f}"
+
+
+def _days(read: Read) -> Iterator[str]:
+    keeping = rows(read.folders, "keeping.csv", ("food", "place", "state"))
+    for use in read.dinner["uses"]:
+        lot = read.lots[use["lot"]]
+        days = [on for on, _ in days_of(lot, read.foods.get(use["food"]), keeping, read.today)]
+        days += [read.today + timedelta(days=1)] if lot.get("condition") else []
+        left = (min(days) - read.today).days if days else None
+        if use["days_left"] != left:
+            yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
+
+
+def _scale(read: Read) -> Iterator[str]:
+    """A line for each food to weigh; what is used whole, and whose grams are known, needs no scale."""
+    found: dict[str, list[Mapping[str, Any]]] = {}
+    for use in read.dinner["uses"]:
+        lot = read.lots[use["lot"]]
+        known = "grams_low" in lot and lot["grams_low"] == lot["grams_high"]  # what is bought comes as it comes
+        unit = _dealt_in(read, use["food"])
+        if use["how"] == "weigh" and not (known and use["grams"] + unit > Decimal(str(lot["grams"]))):
+            found.setdefault(use["food"], []).append(use)
+    wanted = []
+    for food, uses in found.items():
+        line = f"{sum(use['grams'] for use in uses)} g {read.name(food)}"
+        parts = "; ".join(f"{use['grams']} g of `{use['line']}`" for use in uses)
+        wanted.append(f"{line} ({parts})" if len(uses) > 1 else line)
+    if sorted(read.dinner["weigh_first"]) != sorted(wanted):
+        yield f"the weigh list is {'; '.join(read.dinner['weigh_first']) or 'empty'}, to weigh: {'; '.join(wanted)}"
+
+
+def _dealt_in(read: Read, food: str) -> int:
+    """The grams it is dealt out in: a box, an egg, a wrap, a slice, else 5 g, of what comes in small portions 1 g."""
+    if food in read.boxes:
+        return int(read.boxes[food]["mixture"]["share_grams"])
+    piece = {"egg": "piece", "wrap": "piece", "bread": "slice"}.get(read.foods[food]["kind"])
+    grams = _grams_of(read, food, piece) if piece else None
+    if grams is not None:
+        return max(1, round(grams))
+    return 5 if Decimal(read.foods[food]["portion_g"]) >= _SMALL_PORTION_G else 1
+
+
+def _steps(read: Read) -> Iterator[str]:
+    """Every amount that stands in a step is one of the dish, and every amount of the dish stands in a step."""
+    sums: dict[str, dict[str, int]] = {}
+    for use in read.dinner["uses"]:
+        slots = sums.setdefault(read.name(use["food"]), {})
+        slots[use["slot"]] = slots.get(use["slot"], 0) + use["grams"]
+    text = " ".join(read.dinner["steps"])
+    names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
+    said = re.findall(rf"(?<![\d.])(\d+) g (?:({names})(?![\w-]))?", text)
+    for grams, name in said:
+        if not name:
+            yield f"a step says {grams} g of nothing in the dish"
+        elif int(grams) not in sums[name].values():
+            yield f"a step says {grams} g {name}, the dish has {' and '.join(map(str, sums[name].values()))} g"
+    told = {(name, int(grams)) for grams, name in said}
+    for name, slots in sums.items():
+        for grams in slots.values():
+            if (name, grams) not in told:
+                yield f"no step says {grams} g {name}"
+
+
+def _measures(read: Read) -> Iterator[str]:
+    for use in read.dinner["uses"]:
+        if use["household"] is None:
+            continue
+        count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
+        word = (count and count[3]) or (part and part[2]) or "piece"
+        one = _grams_of(read, use["food"], word)
+        if one is None or not (count or part):
+            yield f"`{use['household']}` says nothing about {use['food']}"
+            continue
+        said = Decimal(_PARTS[part[1]]) if part else Decimal(count[1]) + Decimal("0.5") * bool(count[2])  # type: ignore[index]
+        if abs(said * one - use["grams"]) > (_NEAREST_PART if part else _NEAREST) * one:
+            yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
+
+
+def _grams_of(read: Read, food: str, word: str) -> Decimal | None:
+    """Grams of a kitchen measure: the food's own row, its kind's, or the general one."""
+    measures = rows(read.folders, "measures.csv", ("food", "measure"))
+    kind = "boxed" if food in read.boxes else read.foods[food]["kind"]
+    for measure in (word, word.removesuffix("s")):
+        for key in (food, f"kind:{kind}", "*"):
+            if (key, measure) in measures:
+                return Decimal(measures[key, measure]["grams"])
+    return None
+
+
+def _cautions(read: Read) -> Iterator[str]:
+    """What the pattern, the foods and the lots ask to be minded is said."""
+    wanted = list(read.pattern.get("cautions", ()))
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution"))
+    sources = rows(read.folders, "sources.csv", ("key",))
+    said, who = read.dinner["cautions"], next((c for c in read.dinner["cautions"] if c.startswith(_SAID_BY)), "")
+    for use in read.dinner["uses"]:
+        lot, food = read.lots[use["lot"]], read.foods.get(use["food"])
+        for row in cautions.values() if food is not None else ():
+            states = [state for state in row["states"].split(";") if state]
+            holds = food is not None and row["applies_to"] in (food["id"], f"kind:{food['kind']}")
+            if not holds or food is None or (states and food["state"] not in states):
+                continue
+            wanted += [f"{row['caution']}."] if row["caution"] else []
+            authority = sources[(row["source"],)]["citation"].split(",")[0]
+            if row["source"] != "common_practice" and authority not in who:
+                yield f"it is not said that {authority} advises so"
+        name = read.name(use["food"]).capitalize()
+        about = [
+            (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
+            (bool(lot.get("condition")) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
+            (bool(lot["owner"]), f"{name} from {lot['owner']}"),
+        ]
+        for holds, start in about:
+            if holds and not any(line.startswith(start) for line in said):
+                yield f"nothing is said of: {start}"
+    for line in dict.fromkeys(wanted):
+        if line not in said:
+            yield f"the caution is not shown: {line}"
+
+
+def _finished(read: Read) -> Iterator[str]:
+    """What is said to be used up is, and what is counted as used in time has a day."""
+    rescued, uses = read.dinner["rescued"], {use["lot"]: use for use in read.dinner["uses"]}
+    urgent = [use for use in uses.values() if use["days_left"] is not None and use["days_left"] <= _URGENT_DAYS]
+    if rescued["grams"] != sum(use["grams"] for use in urgent):
+        yield f"{rescued['grams']} g are said to be rescued, {sum(use['grams'] for use in urgent)} g are"
+    for lot_id, line in zip(rescued["finished_ids"], rescued["lots_finished"], strict=True):
+        use = uses.get(lot_id)
+        left = Decimal(str(read.lots[lot_id]["grams"])) - use["grams"] if use else None
+        if use is None or use["line"] != line or left is None or left >= _dealt_in(read, use["food"]):
+            yield f"`{line}` is said to be used up"

@@ -1,0 +1,25 @@
+"""The two largest of several amounts as an expression of a model, and how large terms can be."""
+
+from collections.abc import Iterable, Sequence
+from typing import Any
+
+
+def largest_two(model: Any, items: Sequence[tuple[Any, int]]) -> Any:
+    """An expression no less than the sum of the two largest, each given with the most that it can be.
+
+    Twice a threshold and all that is above it (Bertsimas & Sim 2004); at its least it is exactly that sum.
+    """
+    if len(items) <= 2:
+        return sum(off for off, _ in items)
+    threshold = model.new_int_var(0, sorted(most for _, most in items)[-2], "")
+    above = []
+    for off, most in items:
+        more = model.new_int_var(0, most, "")
+        model.add(more >= off - threshold)
+        above.append(more)
+    return 2 * threshold + sum(above)
+
+
+def most_of(terms: Iterable[tuple[int, Any]]) -> int:
+    """The most that terms come to, those with a negative factor left out."""
+    return sum(factor * [*variable.proto.domain][-1] for factor, variable in terms if factor > 0)

@@ -1,0 +1,104 @@
+"""Every fermentable group stays under its limits, for each food and for the sitting."""
+
+import math
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from calmlarder.compose.budget import largest_two, most_of
+from calmlarder.compose.problem import LimitRow, PatternProblem, limit_rows
+from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.intake.load import UseLoad, at_most_of
+from calmlarder.intake.stacking import Room
+
+
+class Limits:
+    """What is likely, what may come at most, and room for each thing that is judged by eye.
+
+    Loads are hundredths of a mg for the whole dish. A row that no dish of the pattern could pass is left out.
+    """
+
+    def post(self, draft: DishVariables) -> None:
+        """Bound every load that could reach its limit."""
+        for row in limit_rows(draft.problem):
+            posted = _Posted(draft, row)
+            for room in row.rooms:
+                posted.likely(room)
+                posted.at_most(room)
+                posted.misjudged(room)
+
+
+class _Posted:
+    """The terms of one row, and the most that a dish could bring under it."""
+
+    def __init__(self, draft: DishVariables, row: LimitRow) -> None:
+        self._draft, self._people = draft, draft.problem.wanted.people
+        self._loads = [term for number, use in row.uses.items() for term in draft.load_terms(number, use)]
+        self._load = total(self._loads)
+        self._off = by_item(draft, row.uses, draft.off_terms)
+        self._by_eye = by_item(draft, row.uses, draft.misjudged_terms)
+        self._reach = reach(draft.problem, row.uses)
+        self._off_reach = {item: most_of(terms) for item, terms in self._off.items()}
+
+    def likely(self, room: Room) -> None:
+        """All that is likely, together."""
+        if self._reach > room.likely * self._people:
+            self._draft.model.add(self._load <= room.likely * self._people * self._draft.active)
+
+    def at_most(self, room: Room) -> None:
+        """With the two largest deviations."""
+        if room.at_most is None:
+            return
+        people, active = self._people, self._draft.active
+        before = [off * people for off in room.before]
+        most = at_most_of(min(self._reach, room.likely * people), [*self._off_reach.values(), *before])
+        if most <= room.at_most * people:
+            return
+        items = [(total(terms), self._off_reach[item]) for item, terms in self._off.items()]
+        items += [(off * active, off) for off in before]
+        allowed = room.at_most * people * active
+        self._draft.model.add(self._load + largest_two(self._draft.model, items) <= allowed)
+
+    def misjudged(self, room: Room) -> None:
+        """Each thing judged by eye has room to be more than it was meant to be."""
+        if room.used_up:
+            return
+        most = {item: most_of(terms) for item, terms in self._by_eye.items()}
+        allowed = 100 * room.likely * self._people
+        if not most or 100 * self._reach + max(most.values()) <= allowed:
+            return
+        model = self._draft.model
+        worst = model.new_int_var(0, max(most.values()), "")
+        for terms in self._by_eye.values():
+            model.add(worst >= total(terms))
+        model.add(100 * self._load + worst <= allowed * self._draft.active)
+
+
+def total(terms: list[Term]) -> Any:
+    """Terms as one expression."""
+    return sum(factor * variable for factor, variable in terms)
+
+
+def by_item(
+    draft: DishVariables, uses: Mapping[int, UseLoad], terms_of: Callable[[int, UseLoad], list[Term]]
+) -> dict[str, list[Term]]:
+    """Terms of all lots of each food together."""
+    items: dict[str, list[Term]] = {}
+    for number, use in uses.items():
+        terms = terms_of(number, use)
+        if terms:
+            items.setdefault(draft.problem.options[number].offered.food.id, []).extend(terms)
+    return items
+
+
+def reach(problem: PatternProblem, uses: Mapping[int, UseLoad]) -> int:
+    """No dish of the pattern brings more under a limit."""
+    return most_of_options(problem, {n: math.ceil(use.likely * problem.options[n].unit) for n, use in uses.items()})
+
+
+def most_of_options(problem: PatternProblem, per_unit: Mapping[int, int]) -> int:
+    """No dish of the pattern brings more of this: every slot filled with what brings most."""
+    most = 0
+    for name, slot in problem.pattern.slots.items():
+        there = sorted((per_unit.get(n, 0) * o.most for n, o in problem.in_slot(name)), reverse=True)
+        most += sum(there[: slot.items[1]])
+    return most

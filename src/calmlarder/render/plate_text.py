@@ -1,0 +1,130 @@
+"""What a plate brings and whether it fits, as text and as JSON."""
+
+import textwrap
+from collections.abc import Iterator
+from typing import Any, NamedTuple
+
+from calmlarder.intake.load import at_most_of
+from calmlarder.intake.meal import Judged, Table
+from calmlarder.intake.plate import Item, Row, in_grams
+from calmlarder.render.cap_words import CAP_WORDS
+from calmlarder.render.caution import CAUTION
+from calmlarder.render.style import Style, bar
+
+_BAR_WIDTH = 16
+
+
+class OnPlate(NamedTuple):
+    """A line that was understood."""
+
+    text: str
+    name: str
+    item: Item
+
+
+class Unread(NamedTuple):
+    """A line that cannot be counted, and why."""
+
+    text: str
+    why: str
+
+
+class PlateAnswer(NamedTuple):
+    """Everything that is to be told of a plate."""
+
+    foods: tuple[OnPlate, ...]
+    judged: Judged
+    table: Table
+    unread: tuple[Unread, ...]
+
+    @property
+    def fits(self) -> bool | None:
+        """None where something could not be counted and the rest fits: nobody can say."""
+        if not self.judged.fits:
+            return False
+        return None if self.unread or not self.foods else True
+
+
+def plate_object(answer: PlateAnswer) -> dict[str, Any]:
+    """The answer of `plate --json`. Grams are of the whole dish, loads of one person."""
+    people, rows = answer.table.people, answer.judged.rows
+    sitting = [row for row in rows if row.food is None]
+    weigh = {answer.foods[number].item.food for number in answer.judged.weigh}
+    return {
+        "fits": answer.fits,
+        "foods": [
+            {"text": one.text, "food": one.item.food, "grams": float(one.item.grams),
+             "how": "weigh" if one.item.weighed else "box" if one.item.profile.settled else "eye"}
+            for one in answer.foods
+        ],
+        "loads_g": {row.cap.key: in_grams(row.sum.likely, people) for row in sitting},
+        "at_most_g": {row.cap.key: in_grams(row.sum.at_most, people) for row in sitting},
+        "limits_g": {row.cap.key: _limit(row) for row in sitting},
+        "over": [_over(row, people) for row in rows if not row.fits(people)],
+        "weigh": sorted(weigh),
+        "less": [
+            {"food": answer.foods[one.number].item.food, "grams": float(one.grams)} for one in answer.judged.less
+        ],
+        "unread": [one._asdict() for one in answer.unread],
+    }  # fmt: skip
+
+
+def _limit(row: Row) -> list[float | None]:
+    return [float(row.cap.typical_g), None if row.cap.at_most_g is None else float(row.cap.at_most_g)]
+
+
+def _over(row: Row, people: int) -> dict[str, Any]:
+    """Before and plate together, for whoever has the least room."""
+    room = min(row.rooms, key=lambda one: one.likely)
+    likely, off = row.sum.likely, [*row.sum.off.values(), *(one * people for one in room.before)]
+    return {
+        "scope": "sitting" if row.food is None else "food",
+        "food": row.food,
+        "group": row.cap.group,
+        "g": in_grams(likely, people),
+        "at_most_g": in_grams(at_most_of(likely, off), people),
+        "limit_g": _limit(row),
+    }
+
+
+def plate_text(answer: PlateAnswer, style: Style) -> str:
+    """The verdict first, then each limit, then what to do."""
+    return "\n".join(_lines(answer, style)) + "\n"
+
+
+def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
+    judged, people = answer.judged, answer.table.people
+    yield style.strong(
+        "This plate does not fit" if not judged.fits else "Nobody can say whether it fits" if answer.fits is None
+        else "This plate fits"
+    )  # fmt: skip
+    for row in judged.rows:
+        if not row.fits(people):
+            where = "" if row.food is None else f"{row.food} alone: "
+            told = _over(row, people)
+            yield from style.hanging(
+                f"{where}{CAP_WORDS.get(row.cap.key, row.cap.key)} likely {told['g']:.2f} g, at most "
+                f"{told['at_most_g']:.2f} g; the limit is {row.cap.typical_g:.2f} g"
+                f"{'' if row.cap.at_most_g is None else f', at most {row.cap.at_most_g:.2f} g'}."
+            )
+    names = {number: one.name for number, one in enumerate(answer.foods)}
+    if judged.weigh:
+        yield from style.hanging(
+            f"Weigh: {', '.join(names[number] for number in judged.weigh)}. By eye will do for the rest."
+        )
+    if judged.less:
+        told_less = " and ".join(f"{float(one.grams):g} g less {names[one.number]}" for one in judged.less)
+        yield from style.hanging(f"Smallest change that makes it fit: take {told_less}.")
+    for one in answer.unread:
+        yield from style.hanging(f"Not counted: {one.text}: {one.why}.")
+    yield ""
+    yield style.strong("Each person, g: likely, at most, limit")
+    sitting = [row for row in judged.rows if row.food is None]
+    width = max((len(CAP_WORDS.get(row.cap.key, row.cap.key)) for row in sitting), default=0)
+    for row in sitting:
+        likely, most, limit = in_grams(row.sum.likely, people), in_grams(row.sum.at_most, people), row.cap.typical_g
+        full = max(likely / float(limit), 0.0 if row.cap.at_most_g is None else most / float(row.cap.at_most_g))
+        line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {likely:5.2f} {most:5.2f} {limit:5.2f}"
+        yield f"{line} {bar(full, _BAR_WIDTH, style)}"
+    yield ""
+    yield from textwrap.wrap(CAUTION, style.width)
