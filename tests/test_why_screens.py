@@ -11,7 +11,7 @@ from textual.pilot import Pilot
 from textual.widgets import OptionList
 
 from calmlarder.household import swapping
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Answer
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables

@@ -14,7 +14,6 @@ from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.home import home_folder
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
@@ -38,9 +37,9 @@ def tables_of(options: argparse.Namespace) -> Tables:
     return load_tables(folders_of(options))
 
 
-def home_of(options: argparse.Namespace) -> Path:
-    """Where the larder of this run is kept."""
-    return home_folder(Path(options.home) if options.home else None)
+def home_of(options: argparse.Namespace) -> Path | None:
+    """The folder that --home names; None for the usual one."""
+    return Path(options.home) if options.home else None
 
 
 def household_of(options: argparse.Namespace) -> Household:

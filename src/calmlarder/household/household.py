@@ -1,46 +1,40 @@
 """A home on one day: its store, its settings, and the tables with the dishes that are boxed in its larder."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from calmlarder.history.days import Day, days_of
-from calmlarder.history.eaten_up import Eaters
 from calmlarder.history.ended import Ended
-from calmlarder.history.felt import Felt
-from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.household.settings import Settled, settled
-from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.intake.zone import EVENING, this_minute
-from calmlarder.larder.box import box_named, boxes_of, with_boxes
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
+from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
-from calmlarder.store.cooked import eat_box
 from calmlarder.store.copies import nothing_kept
-from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
-from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
+from calmlarder.store.eaten import eaten_on, may_count
+from calmlarder.store.home import home_folder
+from calmlarder.store.larder import KeptLot, ToAnswer, lots_on_day, to_answer
+from calmlarder.store.ledger import ended, log_and_ledger
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-from calmlarder.tables.vocabulary import How, Why
 
 if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
 
 
 class Household:
-    """What commands and screens work on. Use it as a context, or `close` it.
+    """What commands and screens work on, in a folder or where it is kept as a rule. Use it as a context, or `close` it.
 
     The store is opened, and made where there is none, when it is first asked for; without that nothing is made.
     """
 
-    def __init__(self, home: Path, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
-        self.home = home
+    def __init__(self, home: Path | None, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
+        self.home = home_folder(home)
         self.plain_tables = tables
         self.tables = tables  # with the dishes that are boxed in the larder
         self.folders = folders  # where the tables were read from: the checks read them again
@@ -93,6 +87,26 @@ class Household:
         self.tables = with_boxes(self.plain_tables, boxes_of(one.lot for one in kept_lots))
         return kept_lots
 
+    def to_answer(self) -> list[ToAnswer]:
+        """What is kept and cannot be read as it is: the cook is asked."""
+        return to_answer(self.store, self.today, self.plain_tables) if self.is_kept else []
+
+    def version(self) -> int:
+        """Another number after another program has written."""
+        return self.store.version()
+
+    def setting(self, name: str, default: Any = None) -> Any:
+        """What was set, as it is kept."""
+        return self.store.settings().get(name, default)
+
+    def undo(self) -> str | None:
+        """Take the last change back; its words, or None when there is none."""
+        return self.store.undo()
+
+    def redo(self) -> str | None:
+        """Do the last change taken back again; its words, or None when there is none."""
+        return self.store.redo()
+
     def has_words(self, one: KeptLot, words: str) -> bool:
         """Whether the line, the food's name, its place or its owner holds every word that is sought."""
         text = f"{one.lot.line} {self.name_of(one.lot.food)} {one.lot.place} {one.lot.owner or ''}".casefold()
@@ -104,14 +118,6 @@ class Household:
 
         return food_text(self.tables.food_by_id[food], self.tables)
 
-    def keep(self, lots: list[Lot]) -> None:
-        """New lots as one action."""
-        add(self.store, lots, f"add {lots[0].line}" if len(lots) == 1 else f"add {len(lots)} lots")
-
-    def change(self, lot_id: int, lot: Lot) -> None:
-        """A lot written anew."""
-        self.store.change_lots({lot_id: kept(lot)}, f"edit {lot.line}")
-
     def line_of(self, lot: Lot) -> str:
         """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.
 
@@ -120,15 +126,6 @@ class Household:
         again = self.read(lot.line)
         same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
         return lot.line if same else lot_line(lot, self.tables)
-
-    def freeze(self, one: KeptLot, grams: float | None = None) -> str | None:
-        """A lot or grams of it put into the freezer, or out of it; why not, where it must stay as it is."""
-        out = one.lot.place == "freezer"
-        why = why_not_thawed(one.lot) if out else why_not_frozen(one.lot)
-        if why is None:
-            turned, words = (thawed, "thaw") if out else (frozen, "freeze")
-            move(self.store, one, lambda lot: turned(lot, self.today), words, self.tables, grams)
-        return why
 
     def profile(self) -> Profile:
         """The caps that hold."""
@@ -143,6 +140,10 @@ class Household:
         moment = this_minute()
         return moment if moment.date() == self.today else datetime.combine(self.today, EVENING)
 
+    def logged_and_ended(self) -> tuple[list[Eaten], list[Ended]]:
+        """Log and ledger over the days in which something logged by itself may be of a lot that ends today."""
+        return log_and_ledger(self.store, self.today)
+
     def sittings_done(self) -> "frozenset[Key]":
         """What was eaten today already."""
         from calmlarder.plan.done import sittings_done
@@ -153,52 +154,9 @@ class Household:
         """What was eaten in the hours before a moment, and may still count then."""
         return may_count(self.store, at, hours) if self.is_kept else ()
 
-    def remove(self, one: KeptLot) -> None:
-        """A lot that was typed by mistake: nothing was eaten or thrown."""
-        self.store.change_lots({one.id: None}, f"remove {one.lot.line}, typed by mistake")
-
-    def entry_of(self, lot: Lot) -> Eaten:
-        """What somebody says they ate, as an entry of my log."""
-        return eaten_of(lot, self.now(), ME, self.today, self.tables, self.settled().tolerance)
-
-    def ate(self, entry: Eaten) -> None:
-        """What was eaten outside a planned sitting goes into my log."""
-        log(self.store, entry)
-
-    def box_entry(self, text: str) -> Eaten | None:
-        """One box of the larder, where `boxed rice bowl` means the boxes of one dish."""
-        if "box" not in text.casefold():  # most lines: the store need not be read while they are typed
-            return None
-        lots = [one.lot for one in self.lots()]
-        food = box_named(text, lots, self.tables)
-        return box_eaten(food, self.now(), ME, self.tables) if food is not None else None
-
-    def eat_box(self, entry: Eaten) -> None:
-        """One box less, and into my log. Raises CannotGoOn for a box that is not safe to eat."""
-        eat_box(self.store, entry, self.lots(), self.today, self.tables)
-
-    def feel(self, score: int, note: str) -> None:
-        """How my gut feels now."""
-        feel(self.store, Felt(at=self.now(), who=ME, score=score, note=note))
-
-    def days(self, count: int) -> tuple[Day, ...]:
-        """My last days, oldest first."""
-        end_of_today = datetime.combine(self.today, time.max)
-        eaten = [one.eaten for one in eaten_before(self.store, end_of_today, count * 24.0)]
-        felt = [one.felt for one in felt_since(self.store, end_of_today - timedelta(days=count))]
-        return days_of(eaten, felt, ME, self.today, count)
-
     def ended(self) -> list[Ended]:
         """The ledger up to today."""
         return [entry for entry in ended(self.store) if entry.on <= self.today]
-
-    def take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
-        """A lot, or grams of it, eaten, given or thrown away."""
-        end(self.store, [one], self.tables, self.today, how, why, grams)
-
-    def eat_up(self, one: KeptLot, eaters: Eaters, grams: float | None = None) -> list[Eaten]:
-        """A lot, or so much of it, eaten outside a dinner, and into the log of those who ate; what is new there."""
-        return [one.eaten for one in eat_up(self.store, [one], self.tables, self.today, eaters, grams)]
 
     def renamed(self, text: str, name: str) -> str:
         """A typed line with the chosen name for its food."""
@@ -219,12 +177,12 @@ class Household:
 
     def number(self, name: str, default: int) -> int:
         """A whole number that was set, or the default."""
-        value = self.store.settings().get(name, default)
+        value = self.setting(name, default)
         return value if isinstance(value, int) else default
 
     def word(self, name: str, choices: Sequence[str], default: str) -> str:
         """A word that was set and is still one of the choices, or the default."""
-        value = self.store.settings().get(name, default)
+        value = self.setting(name, default)
         return value if value in choices else default
 
     def set(self, name: str, value: int | str) -> None:

@@ -17,12 +17,12 @@ from textual.geometry import Size
 from textual.screen import Screen
 
 from calmlarder.clean import clean
+from calmlarder.household import cooking_session
 from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
 from calmlarder.store import unread
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui import under_way
 from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
@@ -73,7 +73,7 @@ class LarderApp(SurvivesFaults):
 
     def __init__(
         self,
-        home: Path,
+        home: Path | None,
         tables: Tables,
         today: date,
         folders: Sequence[Path] | None = None,
@@ -146,13 +146,13 @@ class LarderApp(SurvivesFaults):
 
     def _ask_of_stove(self) -> None:
         """A dinner that was being cooked when the terminal was closed."""
-        note = under_way.found(self._store, self._kitchen.today)
+        note = cooking_session.found(self._kitchen)
         if note is None:
             return
 
         def picked(answer: str | None) -> None:
             if answer == _NOT_COOKED:
-                under_way.forget(self._store)
+                cooking_session.forget(self._kitchen)
             elif answer == _GO_ON:
                 self._go_on(note)
 
@@ -176,7 +176,7 @@ class LarderApp(SurvivesFaults):
             self.notify(words, severity="warning", timeout=_SEEN_S, markup=False)
 
     def _go_on(self, note: dict[str, Any]) -> None:
-        at = under_way.again(note)
+        at = cooking_session.again(note)
         if at is None:
             self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=_SEEN_S)
             return

@@ -10,12 +10,12 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Header, Static
 
+from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
-from calmlarder.tui.under_way import AtStove, forget, remember
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -83,10 +83,10 @@ class CookScreen(Screen[bool]):
 
     def _remember(self) -> None:
         at = AtStove(self._dinner, self._counted, self._step, self._weighed)
-        remember(self._kitchen.store, at, self._kitchen.today)
+        remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
-        forget(self._kitchen.store)
+        forget(self._kitchen)
         self.dismiss(cooked)
 
     def _show_timeline(self) -> None:

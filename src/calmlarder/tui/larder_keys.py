@@ -1,9 +1,10 @@
 """The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from calmlarder.household.household import Household
-from calmlarder.store.larder import KeptLot
+from calmlarder.household.larder import Ending, Place, end_lots, move_to, remove_mistakes
+from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.larder_groups import groups_of
@@ -12,6 +13,7 @@ from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
+    from calmlarder.store.larder import KeptLot
     from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 
@@ -59,7 +61,7 @@ class LarderKeys(TurnsWithDay[None]):
         """The chosen lot was never there: it goes without a trace in log or waste."""
         one = self._chosen()
         if one is not None:
-            self._kitchen.remove(one)
+            remove_mistakes(self._kitchen, [one])
             self.notify(f"removed: {one.lot.line} (Ctrl+Z brings it back)", markup=False)
             self.refill()
 
@@ -70,8 +72,8 @@ class LarderKeys(TurnsWithDay[None]):
             self._use(one)
 
     def _use(self, one: KeptLot, grams: float | None = None) -> None:
+        from calmlarder.household.who_ate import answers
         from calmlarder.tui.choice import Choice
-        from calmlarder.tui.who_ate import answers
 
         found = answers(one, self._kitchen, grams)
 
@@ -83,8 +85,9 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None) -> None:
-        logged = self._kitchen.eat_up(one, eaters, grams)
-        told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
+        logged = end_lots(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
+        told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
+        told = told or "nothing new in the log"
         self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 
@@ -96,12 +99,12 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _freeze(self, one: KeptLot, grams: float | None = None) -> None:
-        done = "thawed" if one.lot.place == "freezer" else "frozen"
-        why = self._kitchen.freeze(one, grams)
-        if why is not None:
-            self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
-        else:
+        done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
+        try:
+            move_to(self._kitchen, cast(Place, place), [one], grams)
             self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        except CannotGoOn as stop:
+            self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
         # It stands elsewhere now: the next key is meant for it, not for what came into its row.
         self._choose(one.id)
@@ -144,7 +147,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
-        self._kitchen.take_out(one, how, why, grams)
+        end_lots(self._kitchen, [one], Ending(how, why, grams))
         self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 
@@ -183,13 +186,13 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_undo(self) -> None:
         """Take the last change back."""
-        words = self._kitchen.store.undo()
+        words = self._kitchen.undo()
         self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
         self.refill()
 
     def action_redo(self) -> None:
         """Do it again."""
-        words = self._kitchen.store.redo()
+        words = self._kitchen.redo()
         self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
         self.refill()
 

@@ -73,7 +73,7 @@ class LarderScreen(LarderEntry):
         self._say_day()
         self.refill()
         self.query_one(Input).focus()
-        self._seen = self._kitchen.store.version()
+        self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
 
     def _say_day(self) -> None:
@@ -94,7 +94,7 @@ class LarderScreen(LarderEntry):
 
     def _look_again(self) -> None:
         """Another program may work on the same larder."""
-        seen = self._kitchen.store.version()
+        seen = self._kitchen.version()
         if seen != self._seen:
             self._seen = seen
             self.refill()

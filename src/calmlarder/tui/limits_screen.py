@@ -222,7 +222,7 @@ class LimitsScreen(Screen[None]):
             self._keep(name, ",".join(sorted(ticked)))
 
     def _keep(self, name: str, value: str) -> None:
-        if self._kitchen.store.settings().get(name, "") != value:
+        if self._kitchen.setting(name, "") != value:
             self._kitchen.set(name, value)
 
 
