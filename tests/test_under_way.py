@@ -48,7 +48,7 @@ def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
 
 
 def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
-    play: Callable[..., LarderApp], tmp_path: Path
+    play: Callable[..., LarderApp], tmp_path: Path, tables: Tables
 ) -> None:
     title = closed_at_the_stove(play)
 
@@ -80,7 +80,7 @@ def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
 
 @pytest.mark.parametrize(("keys", "asks_again"), [(("down", "enter"), False), (("escape",), True)])
 def test_it_may_be_given_up_or_left_for_later(
-    keys: tuple[str, ...], asks_again: bool, play: Callable[..., LarderApp], tmp_path: Path
+    keys: tuple[str, ...], asks_again: bool, play: Callable[..., LarderApp], tmp_path: Path, tables: Tables
 ) -> None:
     closed_at_the_stove(play)
 

@@ -15,6 +15,7 @@ from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, may_count
 from calmlarder.store.home import home_folder
@@ -90,6 +91,19 @@ class Household:
     def to_answer(self) -> list[ToAnswer]:
         """What is kept and cannot be read as it is: the cook is asked."""
         return to_answer(self.store, self.today, self.plain_tables) if self.is_kept else []
+
+    def unread(self) -> tuple[str, ...]:
+        """What could not be read since this was last asked, in words."""
+        return tuple(unread.take())
+
+    def look_at_place(self) -> None:
+        """Raises CannotGoOn where the store was deleted or replaced under this program."""
+        self.store.look_at_place()
+
+    @property
+    def is_untouched(self) -> bool:
+        """Whether nothing was set and nothing is there."""
+        return not self.store.settings() and not self.store.lots()
 
     def version(self) -> int:
         """Another number after another program has written."""

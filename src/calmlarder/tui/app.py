@@ -20,7 +20,6 @@ from calmlarder.clean import clean
 from calmlarder.household import cooking_session
 from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
-from calmlarder.store import unread
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tui.all_keys import commands_of
@@ -133,7 +132,7 @@ class LarderApp(SurvivesFaults):
         """The larder first."""
         share_time()
         self.push_screen(LarderScreen(self._kitchen))
-        if not self._store.settings() and not self._store.lots():
+        if self._kitchen.is_untouched:
             from calmlarder.tui.limits_screen import LimitsScreen
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
@@ -167,12 +166,12 @@ class LarderApp(SurvivesFaults):
             return
         self.look_at_clock()
         try:
-            self._store.look_at_place()
+            self._kitchen.look_at_place()
         except CannotGoOn as stop:
             if not self._store_is_missed:
                 self._store_is_missed = True
                 self.notify("\n".join(map(str, stop.problems)), severity="error", timeout=_STAYS_S, markup=False)
-        for words in unread.take():
+        for words in self._kitchen.unread():
             self.notify(words, severity="warning", timeout=_SEEN_S, markup=False)
 
     def _go_on(self, note: dict[str, Any]) -> None:

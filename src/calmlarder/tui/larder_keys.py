@@ -29,7 +29,7 @@ class LarderKeys(TurnsWithDay[None]):
     def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
-        self._shown: list[KeptLot] = []
+        self._shown: "list[KeptLot]" = []
         self._filter = ""
         self._is_kept = False
 
@@ -50,7 +50,7 @@ class LarderKeys(TurnsWithDay[None]):
         items.display = bool(kept)
         self.refresh_bindings()
 
-    def _chosen(self) -> KeptLot | None:
+    def _chosen(self) -> "KeptLot | None":
         chosen = self.query_one(ItemList).chosen
         return next((one for one in self._shown if str(one.id) == chosen), None)
 
@@ -71,7 +71,7 @@ class LarderKeys(TurnsWithDay[None]):
         if one is not None:
             self._use(one)
 
-    def _use(self, one: KeptLot, grams: float | None = None) -> None:
+    def _use(self, one: "KeptLot", grams: float | None = None) -> None:
         from calmlarder.household.who_ate import answers
         from calmlarder.tui.choice import Choice
 
@@ -84,7 +84,7 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
-    def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None) -> None:
+    def _eat_up(self, one: "KeptLot", eaters: "Eaters", grams: float | None) -> None:
         logged = end_lots(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
@@ -98,7 +98,7 @@ class LarderKeys(TurnsWithDay[None]):
             self._freeze(one)
 
     @told
-    def _freeze(self, one: KeptLot, grams: float | None = None) -> None:
+    def _freeze(self, one: "KeptLot", grams: float | None = None) -> None:
         done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
         try:
             move_to(self._kitchen, cast(Place, place), [one], grams)
@@ -115,7 +115,7 @@ class LarderKeys(TurnsWithDay[None]):
         if one is not None:
             self._throw(one)
 
-    def _throw(self, one: KeptLot, grams: float | None = None) -> None:
+    def _throw(self, one: "KeptLot", grams: float | None = None) -> None:
         from calmlarder.tui.why_thrown import WhyThrown
 
         def said(end: "End | None") -> None:
@@ -146,7 +146,7 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(Part(one.lot), said)
 
     @told
-    def _take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
+    def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
         end_lots(self._kitchen, [one], Ending(how, why, grams))
         self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
         self.refill()
@@ -197,5 +197,5 @@ class LarderKeys(TurnsWithDay[None]):
         self.refill()
 
 
-def _much(one: KeptLot, grams: float | None) -> str:
+def _much(one: "KeptLot", grams: float | None) -> str:
     return one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"
