@@ -342,7 +342,7 @@ def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
             held: tuple[str, ...] = verify(dinner, *rest)  # type: ignore[arg-type]
             return (*held, "fructans over the cap") if dinner["title"] == title else held
 
-        monkeypatch.setattr("calmlarder.render.checked.verify", fault)
+        monkeypatch.setattr("calmlarder.household.checked.verify", fault)
         await pilot.press("r")
         said = " ".join((await solved(app, pilot)).split())
         assert "did not pass its own check and is not shown: fructans over the cap" in said
