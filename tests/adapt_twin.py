@@ -39,12 +39,23 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
     row([0.0] * len(flat) + [1.0] * len(counts), 1, 1)
     weight = sum(line.weight for line in lines)
     row([c.lost / weight for _, c in flat] + [0.0] * len(counts), -np.inf, prices.MOST_LOST)
-    foods = {one.food.id for _, choice in flat for one in choice.brings}
-    for cap in profile.sitting_caps:
-        row(_share(flat, cap, None, serves) + [-count / serves for count in counts], -np.inf, 0)
-    for cap in profile.food_caps:
-        for food in foods:
-            row(_share(flat, cap, food, serves) + [-count / serves for count in counts], -np.inf, 0)
+    foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
+    limits = profile.at()
+    for cap, food in [(cap, None) for cap in limits.sitting_caps] + [
+        (cap, food) for cap in limits.food_caps for food in sorted(foods)
+    ]:
+        likely, off, by_eye = _brings(flat, cap, food)
+        typical = float(cap.typical_g) + 0.005
+        row(list(likely) + [-typical * count for count in counts], -np.inf, 0)
+        for wrong in by_eye.values():
+            row(list(likely + wrong) + [-typical * count for count in counts], -np.inf, 0)
+        if cap.at_most_g is not None:
+            most = float(cap.at_most_g) + 0.005
+            items = list(off.values())
+            pairs = [(one, two) for k, one in enumerate(items) for two in items[:k]]
+            pairs = pairs or [(one, 0 * one) for one in items]
+            for one, two in pairs:
+                row(list(likely + one + two) + [-most * count for count in counts], -np.inf, 0)
     result = milp(
         np.array(price) / 1000,
         integrality=np.ones(columns),
@@ -58,22 +69,32 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
     return float(result.fun) * 1000
 
 
-def _share(flat: Sequence[tuple[int, Choice]], cap: Cap, food: str | None, serves: int) -> list[float]:
-    """What each choice takes of a cap, were the dish cut into `serves`."""
-    shares = []
-    for _, choice in flat:
-        load = 0.0
+def _brings(
+    flat: Sequence[tuple[int, Choice]], cap: Cap, food: str | None
+) -> tuple[np.ndarray, dict[str, np.ndarray], dict[str, np.ndarray]]:
+    """Grams each choice brings of a limit in the whole dish: likely, how far off by item, and misjudged by item."""
+    likely = np.zeros(len(flat))
+    off: dict[str, np.ndarray] = {}
+    by_eye: dict[str, np.ndarray] = {}
+    for k, (_, choice) in enumerate(flat):
         for one in choice.brings:
-            if (food and one.food.id != food) or (cap.applies_to and one.food.cutoff_class not in cap.applies_to):
-                continue
-            amount = one.amount
-            if cap.holds == "worst":
-                extra = float(amount.grams) + 2 if amount.weighed else float(amount.grams) * 1.3
-                load += one.figures.worst[cap.group] * max(extra, float(amount.high)) / 100_000
-            else:
-                load += one.figures.plan[cap.group] * float(amount.grams) / 100_000
-        shares.append(load / float(cap.grams) / serves)
-    return shares
+            amount, item = one.amount, one.food.id
+            grams, eye = float(amount.grams), 0.3
+            eye = max(eye, np.ceil(100 * (float(amount.high) / grams - 1) - 1e-9) / 100)
+            load = error = deviation = 0.0
+            for part in one.profile.parts:
+                if not cap.covers(part.cutoff_class) or food not in {None, part.food}:
+                    continue
+                typical, wrong = (float(figure) / 100_000 for figure in part.figures.exact[cap.group])
+                share = float(part.share)
+                load += grams * share * typical
+                error += grams * share * wrong + 2 * share * typical
+                deviation += grams * share * float(np.hypot(eye * typical, wrong))
+            likely[k] += load
+            off.setdefault(item, np.zeros(len(flat)))[k] += error if amount.weighed else deviation
+            if not amount.weighed:
+                by_eye.setdefault(item, np.zeros(len(flat)))[k] += eye * load
+    return likely, off, by_eye
 
 
 def made_up_recipe(tables: Tables, size: int, serves: int, seed: int) -> list[IngredientRead]:

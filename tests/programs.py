@@ -10,6 +10,7 @@ from textual.widgets import Input, Static
 
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.limits_screen import LimitsScreen
 
 TODAY = date(2026, 3, 11)
@@ -18,9 +19,18 @@ Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 
 
 def run_program(
-    home: Path, tables: Tables, act: Act, size: tuple[int, int] = (80, 24), keys: Sequence[str] = ()
+    home: Path,
+    tables: Tables,
+    act: Act,
+    size: tuple[int, int] = (80, 24),
+    keys: Sequence[str] = (),
+    *,
+    faults_meant: bool = False,
 ) -> LarderApp:
-    """Open it on the larder of a home, leave the first questions, press the keys, and play."""
+    """Open it on the larder of a home, leave the first questions, press the keys, and play.
+
+    What the program survives fails the test all the same, unless it was meant.
+    """
     app = LarderApp(home, tables, TODAY)
 
     async def scene() -> None:
@@ -35,6 +45,8 @@ def run_program(
             await act(app, pilot)
 
     asyncio.run(scene())
+    if app.faults and not faults_meant:
+        raise app.faults[0]
     return app
 
 
@@ -54,4 +66,6 @@ async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
 
 def shown(app: LarderApp, name: str) -> str:
     """The words of a part of the screen."""
-    return str(app.screen.query_one(name, Static).content)
+    part = app.screen.query_one(name)
+    assert isinstance(part, Static | DinnerView)
+    return str(part.content)

@@ -32,7 +32,7 @@ def past_weeks(app: LarderApp) -> None:
         at = datetime.combine(on, time(18))
         sizes = {group: rng.randrange(300_000) for group in ("oligosaccharides", "lactose", "mannitol")}
         sizes |= {"polyols": sizes["mannitol"], "total": sizes["oligosaccharides"] + sizes["mannitol"]}
-        loads = tuple(Load(cutoff_class="other", group=g, plan_ug=x, worst_ug=x) for g, x in sizes.items())
+        loads = tuple(Load(cutoff_class="other", group=g, likely_ug=x, off_ug=0) for g, x in sizes.items())
         if back % 9:
             log(store, Eaten(at=at, who="me", text="d", food="", title="d", grams=300, loads=loads))
         feel(store, Felt(at=at, who="me", score=rng.randrange(7), note="tight after lunch" if back == 3 else ""))

@@ -62,10 +62,12 @@ def test_as_json(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert (answer["title"], answer["serves"]) == ("Grandmother's chickpea curry", 4)
     assert answer["status"] == "adapted_for_what_was_read"
     assert [one["text"] for one in answer["unread"]] == ["a knob of zorbulous"]
-    cut = VARNEY_2017["oligosaccharides", "fresh"]
-    assert answer["after"]["caps_g"]["oligosaccharides:fresh;other"] == cut
-    assert answer["before"]["worst_g"]["oligosaccharides:fresh;other"] > cut
-    assert answer["after"]["worst_g"]["oligosaccharides:fresh;other"] <= cut
+    limit = VARNEY_2017["oligosaccharides", "core"] + VARNEY_2017["oligosaccharides", "fresh"]
+    typical, most = answer["after"]["limits_g"]["oligosaccharides"]
+    assert (typical, most) == (limit, pytest.approx(1.6 * limit))
+    assert answer["before"]["loads_g"]["oligosaccharides"] > typical
+    assert answer["after"]["loads_g"]["oligosaccharides"] <= typical + 0.005
+    assert answer["after"]["at_most_g"]["oligosaccharides"] <= most + 0.005
     assert {change["change"] for change in answer["changes"]} <= {"swap", "less", "out", "serving"}
     for change in answer["changes"]:
         for line in change["written"]:

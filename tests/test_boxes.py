@@ -89,20 +89,14 @@ def test_a_box_is_warmed_and_brings_what_its_parts_bring(run: Callable[..., dict
     assert told["boxed"]["days_left"] <= LEFTOVER_DAYS
     again = run("tonight", today=day_after(1))["dinners"][0]
     assert [use["how"] for use in again["uses"]].count("box") == 1
-    # One share of the dish, each part in its worst case: by eye 1.3 times, on the scale 2 g more.
-    worst = dict.fromkeys(("core", "other"), Decimal(0))
-    with (shipped("ingredient_tables") / "foods.csv").open(encoding="utf-8-sig", newline="") as file:
-        classes = {row["id"]: row["cutoff_class"] for row in csv.DictReader(file)}
-    for use in plan["uses"]:
-        most = use["grams"] + Decimal(2) if use["how"] == "weigh" else use["grams"] * Decimal("1.3")
-        name = "core" if classes[use["food"]] == "core" else "other"
-        worst[name] += fructans_and_gos(use["food"]) * most / 2 / 100
-    shown = again["per_person"]["worst_g"]
-    assert shown["oligosaccharides:core"] == pytest.approx(float(worst["core"]), abs=0.003)
-    assert shown["oligosaccharides:fresh;other"] == pytest.approx(float(worst["other"]), abs=0.003)
-    # Varney et al. 2017: 0.30 g in grains and pulses, 0.20 g in other foods.
-    assert shown["oligosaccharides:core"] <= 0.30
-    assert shown["oligosaccharides:fresh;other"] <= 0.20
+    # One share of the dish, each part as it was cooked.
+    likely = sum((fructans_and_gos(use["food"]) * use["grams"] / 2 / 100 for use in plan["uses"]), Decimal(0))
+    shown = again["per_person"]
+    others = [use for use in again["uses"] if use["how"] != "box"]
+    likely += sum((fructans_and_gos(use["food"]) * use["grams"] / 100 for use in others), Decimal(0))
+    assert shown["loads_g"]["oligosaccharides"] == pytest.approx(float(likely), abs=0.003)
+    # One food of each class at its cut-off (Varney et al. 2017): 0.50 g.
+    assert shown["loads_g"]["oligosaccharides"] <= 0.505
 
 
 def test_a_box_is_never_boxed_again(run: Callable[..., dict[str, Any]]) -> None:
@@ -138,8 +132,8 @@ def test_a_box_eaten_as_it_is_leaves_the_larder_and_is_logged(run: Callable[...,
     share = run("cooked", "--boxes", "1", "--when", "18:00")["eaten"][0]
     name = next(lot["name"] for lot in run("larder", "list")["lots"] if "boxed" in lot["food"])
     eaten = run("ate", name, "--when", "12:30", today=day_after(1))["eaten"][0]
-    for group, load in share["worst_g"].items():
-        assert eaten["worst_g"][group] == pytest.approx(load, abs=0.002)
+    for group, load in share["at_most_g"].items():
+        assert eaten["at_most_g"][group] == pytest.approx(load, abs=0.002)
     assert not any("boxed" in lot["food"] for lot in run("larder", "list", today=day_after(1))["lots"])
 
 

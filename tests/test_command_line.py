@@ -16,11 +16,11 @@ firm tofu 280g, use by tomorrow
 cooked rice 350g, made yesterday
 3 carrots, bendy
 eggs x6 (robin's)
-tofu
+noodles
 my old boots
 mouldy cheddar
 chicken thighs 300g, use by yesterday
-cranberry sauce 1 jar
+lychees 200g
 rapeseed oil
 soy sauce
 """
@@ -55,21 +55,23 @@ def test_tonight_as_json(larder: str, capsys: pytest.CaptureFixture[str]) -> Non
     )
     each = dinner["per_person"]
     assert each["protein_g"] >= 20
-    assert set(each["loads_g"]) == set(each["worst_g"]) == set(each["caps_g"])
-    assert set(each["caps_g"]) >= {"oligosaccharides:core", "oligosaccharides:fresh;other", "lactose", "total"}
-    assert all(each["worst_g"][key] <= cap for key, cap in each["caps_g"].items() if key != "total")
-    assert each["loads_g"]["total"] <= each["caps_g"]["total"]
+    assert set(each["loads_g"]) == set(each["at_most_g"]) == set(each["limits_g"])
+    assert set(each["limits_g"]) == {"oligosaccharides", "lactose", "excess_fructose", "polyols", "total"}
+    for key, (typical, most) in each["limits_g"].items():
+        assert each["loads_g"][key] <= typical + 0.005
+        assert each["loads_g"][key] <= each["at_most_g"][key] <= most + 0.005
+    assert all(near["g"] >= 0.9 * near["limit_g"] for near in each["foods_near"])
     used = {use["line"] for use in dinner["uses"]}
     assert "spinach, 1 bag, use by today" in used
     assert dinner["rescued"]["portions"] > 1
     assert used <= set(LARDER.splitlines())
     assert result["unmatched"] == ["my old boots"]
-    assert [asked["line"] for asked in result["asked"]] == ["tofu"]
+    assert [asked["line"] for asked in result["asked"]] == ["noodles"]
     why = {excluded["line"]: excluded["why"] for excluded in result["excluded"]}
     assert set(why) == {
-        "eggs x6 (robin's)", "mouldy cheddar", "chicken thighs 300g, use by yesterday", "cranberry sauce 1 jar",
+        "eggs x6 (robin's)", "mouldy cheddar", "chicken thighs 300g, use by yesterday", "lychees 200g",
     }  # fmt: skip
-    assert "no figure" in why["cranberry sauce 1 jar"]
+    assert "no figure" in why["lychees 200g"]
     assert "do not eat" in why["chicken thighs 300g, use by yesterday"]
 
 
@@ -96,7 +98,8 @@ def test_people_share_the_dish_and_the_caps(larder: str, capsys: pytest.CaptureF
     assert dish["people"] == 2
     assert sum(use["grams"] for use in dish["uses"]) > 1.3 * sum(use["grams"] for use in one["uses"])
     assert all(
-        dish["per_person"]["worst_g"][key] <= cap for key, cap in dish["per_person"]["caps_g"].items() if key != "total"
+        dish["per_person"]["at_most_g"][key] <= most + 0.005
+        for key, (_, most) in dish["per_person"]["limits_g"].items()
     )
 
 
@@ -153,8 +156,9 @@ def test_match_as_json_lines(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["match", "half", "tin", "coconut", "milk", "opened", "monday", "--today", "2026-03-11", "--json"]) == 0
     result = json.loads(capsys.readouterr().out)
     assert list(result) == [
-        "text", "outcome", "food", "name", "score", "candidates", "grams_low", "grams", "grams_high", "place", "date",
-        "date_kind", "days_left", "condition", "owner",
+        "text", "outcome", "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind",
+        "days_left", "days_estimated", "condition", "to_bin", "owner", "kept_for", "score", "candidates", "assumed",
+        "lots",
     ]  # fmt: skip
     assert (result["outcome"], result["food"], result["date"]) == ("matched", "coconut-milk", "2026-03-09")
     assert (result["date_kind"], result["days_left"], result["grams"]) == ("opened", 1, 200)
@@ -171,15 +175,15 @@ def test_limit_as_json(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_limit_of_an_unknown_food_cannot_be_told(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["limit", "cranberry sauce"]) == 3
+    assert main(["limit", "lychees"]) == 3
     assert "no figure" in capsys.readouterr().out
 
 
-def test_limit_in_the_wide_profile_is_larger(capsys: pytest.CaptureFixture[str]) -> None:
+def test_limit_in_the_roomy_profile_of_before_is_larger(capsys: pytest.CaptureFixture[str]) -> None:
     main(["limit", "broccoli", "--json"])
     narrow = json.loads(capsys.readouterr().out)["grams_weighed"]
     main(["limit", "broccoli", "--profile", "wide", "--json"])
-    assert json.loads(capsys.readouterr().out)["grams_weighed"] > 1.9 * narrow
+    assert json.loads(capsys.readouterr().out)["grams_weighed"] > 1.5 * narrow
 
 
 def test_tables_check(capsys: pytest.CaptureFixture[str]) -> None:

@@ -59,7 +59,7 @@ def test_the_one_person_ate_it_with_the_loads_of_ate_and_one_undo(home: Path, ru
     assert told(logged) == [("me", "tofu-firm", 100)]
     assert logged[0]["at"] == f"{DAY}T13:10"
     same = run("ate", "100 g firm tofu", "--when", "12:00", "--who", "another")["eaten"][0]
-    assert (logged[0]["loads_g"], logged[0]["worst_g"]) == (same["loads_g"], same["worst_g"])
+    assert (logged[0]["loads_g"], logged[0]["at_most_g"]) == (same["loads_g"], same["at_most_g"])
     assert logged[0]["loads_g"]["oligosaccharides"] == pytest.approx(0.1, abs=0.03)
     assert main(["larder", "undo", "--home", str(home)]) == main(["larder", "undo", "--home", str(home)]) == 0
     assert run("eaten")["eaten"] == []

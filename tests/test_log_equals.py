@@ -11,9 +11,9 @@ from typing import Any
 
 import pytest
 
-from calmlarder.checks.dinner import plate_of
+from calmlarder.checks.loads import apart, plate_of
 from calmlarder.checks.plan import _log
-from calmlarder.checks.tables import rows
+from calmlarder.checks.tables import figures_of, mixtures, rows
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner
@@ -40,22 +40,26 @@ LotsOf = Callable[[Sequence[str]], list[Lot]]
 
 
 def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tuple[Decimal, Decimal]]:
-    """Exact micrograms of one share by class and group: as planned, and in the worst case."""
+    """Exact micrograms of one share by item and group: likely, and by how much it may be more."""
     folders = [shipped("ingredient_tables")]
     foods: Mapping[str, Any] = {row["id"]: row for row in rows(folders, "foods.csv", ("id",)).values()}
-    figures = rows(folders, "fermentables.csv", ("food", "component"))
+    mixed = mixtures(folders)
+    figures = figures_of(folders, mixed)
     told = {"at": SIX.isoformat(), "dinner": dinner_object(dinner)}
-    plate = plate_of(told["dinner"], wanted.model_dump(mode="json"), {})
+    plate = apart(plate_of(told["dinner"], {}), mixed, figures)
     sums: dict[tuple[str, str], tuple[Decimal, Decimal]] = {}
-    for load in _log(told, plate, foods, figures)["loads"]:
-        plan, worst = sums.get((load["cutoff_class"], load["group"]), (Decimal(0), Decimal(0)))
-        sums[load["cutoff_class"], load["group"]] = (plan + load["plan_ug"], worst + load["worst_ug"])
+    for load in _log(told, plate, (foods, figures), wanted.model_dump(mode="json"))["loads"]:
+        likely, off = sums.get((load["item"], load["group"]), (Decimal(0), Decimal(0)))
+        sums[load["item"], load["group"]] = (likely + load["likely_ug"], off + load["off_ug"])
     return sums
 
 
 def same(entry: Eaten, dinner: Dinner, wanted: DinnerRequest) -> None:
     exact = recounted(dinner, wanted)
-    logged = {(load.cutoff_class, load.group): (load.plan_ug, load.worst_ug) for load in entry.loads}
+    logged: dict[tuple[str, str], tuple[int, int]] = {}
+    for load in entry.loads:
+        before = logged.get((load.item, load.group), (0, 0))
+        logged[load.item, load.group] = (before[0] + load.likely_ug, before[1] + load.off_ug)
     assert logged
     # Concentrations are rounded up to a milligram in 100 g, and each thing to a microgram: never below, hardly above.
     slack = (
@@ -63,7 +67,7 @@ def same(entry: Eaten, dinner: Dinner, wanted: DinnerRequest) -> None:
         + sum((Decimal(use.grams) * Decimal("1.6") * 10 for use in dinner.uses), Decimal(0)) / dinner.people
     )
     for key, (plan, worst) in exact.items():
-        ours = logged.get(key, (0, 0))  # type: ignore[call-overload]
+        ours = logged.get(key, (0, 0))
         assert plan <= ours[0] <= plan + slack
         assert worst <= ours[1] <= worst + slack
 
@@ -80,9 +84,8 @@ def test_the_log_is_the_dinner_and_the_recount(
     same(entry, dinner, wanted)
     # And under each cap what the cook was shown, which is rounded to a tenth of a milligram.
     counted = still_counted([entry], Stacking(at=SIX, who=("me",)))
-    for cap in wanted.profile.sitting_caps:
-        shown = dinner.per_person.worst_g if cap.holds == "worst" else dinner.per_person.loads_g
-        assert held_ug(counted, cap) / 1e6 == pytest.approx(shown[cap.key], abs=2e-4)
+    for cap in wanted.limits.sitting_caps:
+        assert held_ug(counted, cap) / 1e6 == pytest.approx(dinner.per_person.loads_g[cap.key], abs=2e-4)
 
 
 def test_the_log_of_a_planned_dinner_is_what_the_replay_counts(

@@ -18,7 +18,7 @@ from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner, PlateUse, weigh_list
 from calmlarder.compose.weighed import passed_caps
 from calmlarder.render.json import dinner_object
-from calmlarder.store.cooked import PROPOSED
+from calmlarder.store.documents import PROPOSED
 from calmlarder.store.store import Store
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp

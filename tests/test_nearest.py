@@ -24,6 +24,7 @@ from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.tighten_amounts import tightened
+from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
@@ -84,7 +85,7 @@ def test_the_best_of_what_gives_is_that_of_scipy(
     lots = lots_of([f"{line} (robin's)" if place % 4 == seed % 4 else line for place, line in enumerate(lines)])
     chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(3)]
     minutes = (None, 12, 20)[seed % 3]
-    wanted = wanting(people=1 + seed % 2, protein_g=(20, 35, 55, 75)[seed % 4], minutes=minutes)
+    wanted = wanting(people=1 + seed % 2, protein_floor_g=(20, 35, 55, 75)[seed % 4], minutes=minutes)
     looked_at = near_search(lots, wanted, chosen, tables, keeping_days(tables))
     problems = [problem for problem in looked_at.problems if problem.fillable]
     if not problems:
@@ -121,10 +122,8 @@ def test_the_short_list_to_buy_is_that_of_looking_at_every_food(
             if not slot.takes(food) or not any(food.fit(family) for family in pattern.flavours):
                 continue
             portions = slot.portions[1]
-            for cap in (*wanted.profile.food_caps, *wanted.profile.sitting_caps):
-                if figure := float(thing.brings.held(cap)):
-                    worst = 1.3 if cap.holds == "worst" else 1
-                    portions = min(portions, int(cap.grams * 1000) * 100 / (figure * worst) / portion)
+            alone = limit_of(food, wanted.limits, tables, wanted.tolerance).grams_eye
+            portions = portions if alone is None else min(portions, alone / portion)
             if portions >= 0.4 * min(1, slot.portions[1]):
                 protein = min(float(food.protein_g or 0) * portion / 100 * portions, 0.75 * wanted.protein_g)
                 ranked.append((-round(protein, 1), -names[food.id], food.id, food.kind))

@@ -25,8 +25,8 @@ SIGNS = {"poultry": "no pink", "meat": "no pink|browned|crisp|steam", "fish": "f
          "egg": r"\bset\b"}  # fmt: skip
 NEVER_FRIED = {"yoghurt", "salad-leaf", "seed", "nut", "olive", "pickle"}
 NEVER_FRIED_FOODS = {"mayonnaise", "salad-cream", "tartare-sauce", "ketchup", "pesto-no-garlic", "cottage-cheese",
-                     "quark", "cream-cheese", "mascarpone", "ricotta", "brie", "feta", "basil", "coriander", "dill", "mint",
-                     "parsley", "chives", "avocado", "cucumber"}  # fmt: skip
+                     "quark", "cream-cheese", "mascarpone", "ricotta", "brie", "feta", "basil", "coriander", "dill",
+                     "mint", "parsley", "chives", "avocado", "cucumber"}  # fmt: skip
 
 
 @cache

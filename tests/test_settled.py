@@ -127,7 +127,7 @@ def test_what_was_eaten_is_logged_with_the_homes_own_eye(home: Path, capsys: pyt
         capsys.readouterr()
         assert main(["ate", "rye bread", "--home", str(home), "--today", DAY, "--json"]) == 0
         entry = json.loads(capsys.readouterr().out)["eaten"][0]
-        return float(entry["worst_g"]["oligosaccharides"])
+        return float(entry["at_most_g"]["oligosaccharides"])
 
     usual = worst()
     with Store.at(home) as store:

@@ -62,7 +62,7 @@ def too_little_protein(dinner: dict[str, Any], *_: Any) -> None:
 
 
 def floor_raised(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
-    request["protein_g"] = 60
+    request["protein_floor_g"] = 60
 
 
 def left_out(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
@@ -89,7 +89,7 @@ def too_slow(dinner: dict[str, Any], request: dict[str, Any], *_: Any) -> None:
 
 
 def prettier_numbers(dinner: dict[str, Any], *_: Any) -> None:
-    dinner["per_person"]["worst_g"]["oligosaccharides:core"] = 0.01
+    dinner["per_person"]["at_most_g"]["oligosaccharides"] = 0.01
 
 
 def two_hands_at_once(dinner: dict[str, Any], *_: Any) -> None:
@@ -99,6 +99,23 @@ def two_hands_at_once(dinner: dict[str, Any], *_: Any) -> None:
 
 def quicker_than_it_is(dinner: dict[str, Any], *_: Any) -> None:
     dinner["minutes"] -= 5
+
+
+def forgotten_in_the_timeline(dinner: dict[str, Any], *_: Any) -> None:
+    next(moment for moment in dinner["timeline"] if "spinach" in moment["adds"])["adds"].remove("spinach")
+
+
+def twice_in_the_timeline(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["timeline"][-1]["adds"].append("spinach")
+
+
+def forgotten_in_the_steps(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["steps"] = [step.replace(" g ", " ") for step in dinner["steps"]]
+
+
+def another_order(dinner: dict[str, Any], *_: Any) -> None:
+    first, *rest = dinner["steps"]
+    dinner["steps"] = [first, *reversed(rest)]
 
 
 def wrong_slot(dinner: dict[str, Any], *_: Any) -> None:
@@ -112,7 +129,8 @@ def test_the_dinner_itself_passes(case) -> None:  # type: ignore[no-untyped-def]
 @pytest.mark.parametrize(
     "spoil",
     [too_much, over_the_cap, onion, not_vegan, too_little_protein, floor_raised, left_out, allergen, unsafe, not_asked,
-     too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is],
+     too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is,
+     forgotten_in_the_timeline, twice_in_the_timeline, forgotten_in_the_steps, another_order],
 )  # fmt: skip
 def test_spoilt_dinners_are_found_out(spoil: Callable[..., None], case) -> None:  # type: ignore[no-untyped-def]
     spoilt = copy.deepcopy(case)

@@ -2,6 +2,7 @@
 
 import os
 import sys
+import traceback
 from collections.abc import Sequence
 from contextlib import suppress
 from importlib import import_module
@@ -11,6 +12,7 @@ from calmlarder.commands.options import challenge, dinner, foods, larder, ledger
 from calmlarder.commands.options.common import Parser
 from calmlarder.problems import CannotGoOn
 
+_FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its cap."
 
 
@@ -60,6 +62,13 @@ def _run(arguments: Sequence[str] | None) -> int:
     except (KeyboardInterrupt, EOFError):  # Ctrl-D at a question is no answer
         _complain("stopped")
         return 130
+    except OSError:
+        raise
+    except Exception as error:
+        frame = traceback.extract_tb(error.__traceback__)[-1]
+        where = f"{os.path.basename(frame.filename)}:{frame.lineno}"
+        _complain(f"it is at fault ({type(error).__name__}: {error}, at {where}); what was kept is kept")
+        return _FAULT
     finally:
         _tell_unread()
 
@@ -77,7 +86,7 @@ def _complain(words: str) -> None:
 
 
 def _open_what_is_closed() -> None:
-    """Standard streams that are closed lead nowhere: else the next file opened, perhaps the store, is in their place."""
+    """Closed standard streams lead nowhere: else the next file opened, such as the store, takes their place."""
     for number, name in enumerate(("stdin", "stdout", "stderr")):
         if getattr(sys, name) is None:
             with suppress(OSError):

@@ -44,7 +44,7 @@ def a_year(home: Path) -> None:
     """Sittings every few hours until the day before, each with loads of every group, and a lot that ended."""
     with Store.at(home) as store:
         until = datetime.combine(DAY, datetime.min.time())
-        loads = tuple(Load(cutoff_class=c, group=g, plan_ug=9, worst_ug=9) for c in ("core", "other") for g in GROUPS)
+        loads = tuple(Load(cutoff_class=c, group=g, likely_ug=9, off_ug=0) for c in ("core", "other") for g in GROUPS)
         for number in range(SITTINGS):
             at = until - timedelta(hours=365 * 24 / SITTINGS * (SITTINGS - number))
             eaten = Eaten(at=at, who="me", text="t", food="", title="t", grams=300, loads=loads)

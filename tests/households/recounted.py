@@ -5,7 +5,8 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
-from calmlarder.checks.tables import Row, load_of, rows
+from calmlarder.checks.loads import TO_GRAMS, apart, limit_faults, limits_of, plate_of, sum_of, sure_of
+from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 from calmlarder.tables.places import shipped
 
 
@@ -14,32 +15,28 @@ def _table(name: str, *key: str) -> dict[tuple[str, ...], Row]:
     return rows([shipped("ingredient_tables")], name, key)
 
 
-EYE, SCALE_GRAMS = Decimal("1.3"), Decimal(2)  # 30 % more by eye, 2 g more on the scale: the usual
+TOLERANCE = {"eye_percent": 30, "scale_grams": 2}  # 30 % off by eye, 2 g off on the scale: the usual
 
 
 def over_caps(dish: Mapping[str, Any], profile: str, worst_case: bool = True) -> list[str]:
-    """Caps a share is over. With `worst_case` as the program holds them (by eye 30 % more, 2 g by scale, margins of
-    recalled figures where the cap says so); without it amounts and figures are taken just as they stand.
-    """
-    foods, figures = _table("foods.csv", "id"), _table("fermentables.csv", "food", "component")
+    """Limits a share is over at dinner, likely or at most; without `worst_case` as amounts and figures stand alone."""
+    folders = [shipped("ingredient_tables")]
+    foods = {row["id"]: row for row in _table("foods.csv", "id").values()}
+    mixed = mixtures(folders)
+    used = {use["food"] for use in dish["uses"]}
+    read = (foods, figures_of(folders, mixed, used))
+    plate = apart(plate_of(dish, {}), mixed, read[1])
+    limits = limits_of(folders, profile, "dinner")
+    if worst_case:
+        return limit_faults(plate, limits, dish["people"], {"tolerance": TOLERANCE}, read)
+    sure = sure_of(TOLERANCE)
     found = []
-    for cap in _table("caps.csv", "profile", "scope", "group", "applies_to").values():
-        if cap["profile"] != profile:
-            continue
-        worst = worst_case and cap["holds"] == "worst"
-        classes = [part for part in cap["applies_to"].split(";") if part]
-        loads: dict[str, Decimal] = {}
-        for use in dish["uses"]:
-            if classes and foods[(use["food"],)]["cutoff_class"] not in classes:
-                continue
-            grams = Decimal(use["grams"])
-            if worst:
-                grams = grams + SCALE_GRAMS if use["how"] == "weigh" else grams * EYE
-            load = load_of(figures, use["food"], cap["group"], worst) * grams / 100 / dish["people"]
-            loads[use["food"]] = loads.get(use["food"], Decimal(0)) + load
-        held = list(loads.values()) if cap["scope"] == "food" else [sum(loads.values(), Decimal(0))]
-        if any(load > Decimal(cap["grams"]) for load in held):
-            found.append(f"{cap['scope']} {cap['group']} {cap['applies_to']}")
+    for limit in limits:
+        foods_in = {None} if limit.scope == "sitting" else {part.food for part in plate}
+        for food in foods_in if limit.scope != "day" else ():
+            mine = [part for part in plate if food in {None, part.food}]
+            if sum_of(mine, limit, *read, dish["people"], sure).likely > limit.typical + TO_GRAMS:
+                found.append(f"{limit.scope} {limit.key}")
     return found
 
 

@@ -6,10 +6,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
-from calmlarder.compose.compose import compose
-from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.profile import profile_named
-from calmlarder.larder.lot import Lot
+from answers import composed_of, lots_read
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
@@ -18,14 +15,7 @@ from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
-from random_larders import TODAY, Case, larder, recount
-
-
-def lots_read(case: Case, reader: LarderReader) -> list[Lot]:
-    """Lots of the lines that were read as what they were made up to be; another reading is another test's matter."""
-    readings = reader.read_all(case.lines, "made up")
-    lots = [lot for reading in readings for lot in reading.lots]
-    return [lot for lot in lots if lot.id in case.lots and lot.food == case.lots[lot.id].food]
+from random_larders import TODAY, larder, recount
 
 
 def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]) -> None:
@@ -34,11 +24,7 @@ def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: La
     lots = lots_read(case, reader)
     seen["lines"] += len(case.lines)
     seen["lines read otherwise"] += len(case.lines) - len(lots)
-    wanted = DinnerRequest(
-        today=TODAY, profile=profile_named("elimination", tables), people=case.people, diet=case.diet,
-        avoid=case.avoid, seconds=5.0,
-    )  # type: ignore[arg-type]  # fmt: skip
-    composed = compose(lots, wanted, patterns, tables)
+    wanted, composed = composed_of(case, lots, tables, patterns)
     shown = [(dinner, ()) for dinner in composed.dinners]
     if composed.nearest is not None:
         shown.append((composed.nearest.dinner, composed.nearest.gives))  # type: ignore[arg-type]
@@ -63,7 +49,7 @@ def main(first: int, count: int) -> Counter[str]:
     reader, seen = LarderReader(tables, TODAY), Counter[str]()
     for seed in range(first, first + count):
         look_at(seed, tables, patterns, reader, seen)
-        if seed % 100 == 99:
+        if seed % 20 == 19:
             print(seed + 1, dict(seen), flush=True)
     print(dict(seen))
     return seen

@@ -11,11 +11,11 @@ from calmlarder.tables.vocabulary import ALLERGENS
 
 
 def worst(tables: Tables, food: str, group: str) -> int:
-    return food_figures(tables.fermentables_of(food)).worst[group]  # type: ignore[index]
+    return food_figures(tables.fermentables_of(food)).at_most(group)  # type: ignore[arg-type]
 
 
 def plan(tables: Tables, food: str, group: str) -> int:
-    return food_figures(tables.fermentables_of(food)).plan[group]  # type: ignore[index]
+    return food_figures(tables.fermentables_of(food)).typical[group]  # type: ignore[index]
 
 
 def test_rice_holds_no_oligosaccharides(tables: Tables) -> None:

@@ -64,7 +64,10 @@ def _spoons(food: Food, tables: Tables) -> Iterator[tuple[str, Amount]]:
 
 def _amount(words: str, food: Food, tables: Tables) -> Amount | None:
     """What the reader makes of an amount of a food."""
-    weight = weight_of(take_quantity(words), None, food, tables)
+    try:
+        weight = weight_of(take_quantity(words), None, food, tables)
+    except ValueError:  # more than any kitchen measures so: `35000000 ml`
+        return None
     if weight is None:
         return None
     grams, high = (Decimal(str(round(one, 2))) for one in (weight.grams.typical, weight.grams.high))

@@ -24,6 +24,7 @@ from calmlarder.checks.loads import (
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
+from calmlarder.checks.told import told_faults
 
 
 def verify(
@@ -61,6 +62,7 @@ def verify(
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),
+        *told_faults(dinner, foods),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *protein_faults(dinner, plate, request, foods),

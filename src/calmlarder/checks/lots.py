@@ -52,8 +52,8 @@ def lot_faults(
     day = date.fromisoformat(str(request["today"]))
     for use in dinner["uses"]:
         lot = by_id.get(use["lot"])
-        if lot is None:
-            continue
+        if lot is None or lot["food"] != use["food"]:
+            continue  # said already
         last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
@@ -99,10 +99,10 @@ def _keeps(
         if place == "fridge":
             return (lot["box"]["keeps_days"], True) if kind == "made" else None
         return (_BOX_FROZEN_DAYS, False) if kind == "frozen" and lot["box"]["freezes"] else None
-    if kind in {"made", "frozen"} and food["state"] in COOKED:
+    if kind in {"made", "frozen", "noted"} and food["state"] in COOKED:
         state = "cooked"
     else:
-        state = {"made": "opened", "opened": "opened", "bought": "whole", "frozen": "whole"}[kind]
+        state = {"made": "opened", "opened": "opened", "bought": "whole", "frozen": "whole", "noted": "whole"}[kind]
     row = keeping_row(food, place, state, keeping)
     if row is None and place == "cupboard":  # out of the fridge it keeps no longer than in it
         row = keeping_row(food, "fridge", state, keeping)

@@ -19,6 +19,7 @@ _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": 
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
+_SAID_BY = "Food safety as advised by: "
 _URGENT_DAYS = 7
 _SMALL_PORTION_G = 40
 
@@ -44,8 +45,8 @@ class Read(NamedTuple):
 
 def words_faults(read: Read, plate: Sequence[tuple[str, Decimal]]) -> list[str]:
     """All that is told wrongly; `plate` is grams of each food, a boxed dish taken apart."""
-    if any(use["lot"] not in read.lots for use in read.dinner["uses"]):
-        return []  # said already
+    if any(read.lots.get(use["lot"], {}).get("food") != use["food"] for use in read.dinner["uses"]):
+        return []  # another lot than it says: said already
     return [
         *_nutrients(read, plate),
         *_days(read),
@@ -159,14 +160,19 @@ def _cautions(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
     cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution"))
-    said = read.dinner["cautions"]
+    sources = rows(read.folders, "sources.csv", ("key",))
+    said, who = read.dinner["cautions"], next((c for c in read.dinner["cautions"] if c.startswith(_SAID_BY)), "")
     for use in read.dinner["uses"]:
         lot, food = read.lots[use["lot"]], read.foods.get(use["food"])
         for row in cautions.values() if food is not None else ():
             states = [state for state in row["states"].split(";") if state]
             holds = food is not None and row["applies_to"] in (food["id"], f"kind:{food['kind']}")
-            if row["caution"] and holds and food is not None and (not states or food["state"] in states):
-                wanted.append(f"{row['caution']}.")
+            if not holds or food is None or (states and food["state"] not in states):
+                continue
+            wanted += [f"{row['caution']}."] if row["caution"] else []
+            authority = sources[(row["source"],)]["citation"].split(",")[0]
+            if row["source"] != "common_practice" and authority not in who:
+                yield f"it is not said that {authority} advises so"
         name = read.name(use["food"]).capitalize()
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),

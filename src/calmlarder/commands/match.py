@@ -49,5 +49,7 @@ def _lot_lines(lot: Lot) -> Iterator[str]:
         yield f"  {lot.days_left} days left: {lot.days_from}"
     if lot.to_bin:
         yield f"  {lot.condition}: put it in the bin"
+    if lot.kept_for:
+        yield f"  kept for {lot.kept_for}"
     if lot.owner:
         yield f"  belongs to {lot.owner}{', who agrees' if lot.owner_agrees else ': ask first'}"

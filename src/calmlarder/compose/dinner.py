@@ -13,7 +13,7 @@ from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.load import load_under
-from calmlarder.intake.plate import Item, Row, in_grams, rows_of
+from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.timeline import Timeline, told_twice
 from calmlarder.kitchen.title import title_of
@@ -25,7 +25,7 @@ from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
 from calmlarder.tables.vocabulary import Group, Sitting
 
-_NEAR = 0.9  # of its own cut-off: from there on a food is named; ours, no source
+_NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
 _COMMON_PRACTICE = "common_practice"
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
@@ -151,7 +151,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         per_person=_per_person(plan, _OIL_KCAL * len(granted)),
         rescued=_rescued(plan),
         weigh_first=weigh_list(uses),
-        taken_for_granted=tuple(f"{OIL_TEASPOONS * people} tsp oil" for _ in granted),
+        taken_for_granted=(f"{OIL_TEASPOONS * people * len(granted)} tsp oil",) if granted else (),
         steps=steps,
         cautions=_cautions(plan, tables),
         contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),
@@ -252,8 +252,10 @@ def limit_grams(cap: Cap) -> tuple[float, float | None]:
 
 
 def _near(row: Row, food: str, people: int) -> FoodNear | None:
-    grams, limit = in_grams(row.sum.likely, people), float(row.cap.typical_g)
-    return FoodNear(food=food, group=row.cap.group, g=grams, limit_g=limit) if grams >= _NEAR * limit else None
+    if exact_grams(row.sum.likely) < _NEAR * row.cap.typical_g * people:
+        return None
+    grams = in_grams(row.sum.likely, people)
+    return FoodNear(food=food, group=row.cap.group, g=grams, limit_g=float(row.cap.typical_g))
 
 
 def _rescued(plan: Plan) -> Rescued:

@@ -10,6 +10,7 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.stacking import Room, rooms
+from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Cap
 from calmlarder.tables.vocabulary import Family
@@ -20,6 +21,7 @@ _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
+_ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
@@ -144,7 +146,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
-        points=weights.rescue_points(lot.days_left, perishable and not food.is_staple),
+        points=weights.rescue_points(_pressing(lot), perishable and not food.is_staple),
         weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
@@ -196,3 +198,9 @@ def limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
 def families(problem: PatternProblem) -> tuple[Family, ...]:
     """Flavour families the dish may be cooked in."""
     return problem.pattern.flavours
+
+
+def _pressing(lot: Lot) -> int | None:
+    """Days that press: of an estimate only the last few."""
+    days = lot.days_left
+    return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days

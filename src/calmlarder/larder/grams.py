@@ -174,7 +174,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     for name in (*wanted, *CONTAINERS):
         if name in own:
             return own[name]
-    for name in (*wanted, *CONTAINERS):
+    for name in wanted if amount.how == "counted" else (*wanted, *CONTAINERS):
         row = tables.measure(food, name)
         if row is not None and row.food != "*":
             return row

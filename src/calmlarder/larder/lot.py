@@ -15,7 +15,7 @@ class LotDate(BaseModel):
 
     model_config = ConfigDict(frozen=True)
 
-    kind: Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
+    kind: Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
     on: "date | None"
 
 
@@ -48,6 +48,7 @@ class Lot(BaseModel):
     owner: str | None
     owner_agrees: bool
     box: Box | None = None
+    kept_for: str | None = None  # what the cook keeps it for (`tomorrow's lunch`): theirs, but not for tonight
 
     @property
     def is_unsafe(self) -> bool:
@@ -55,7 +56,16 @@ class Lot(BaseModel):
         return self.safety_days_left is not None and self.safety_days_left < 0
 
     @property
+    def days_estimated(self) -> bool:
+        """Whether its days are no label's: what is fresh keeps so long from the day it was typed."""
+        return any(one.kind == "noted" for one in self.dates)
+
+    @property
     def first_date(self) -> LotDate | None:
         """The earliest day the line gives, or what it says without a day."""
-        dated = [one for one in self.dates if one.on is not None]
-        return min(dated, key=lambda one: one.on or date.max) if dated else next(iter(self.dates), None)
+        dated = [one for one in self.dates if one.on is not None and one.kind != "noted"]
+        return (
+            min(dated, key=lambda one: one.on or date.max)
+            if dated
+            else next((one for one in self.dates if one.on is None), None)
+        )

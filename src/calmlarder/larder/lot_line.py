@@ -4,7 +4,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
 
 _WORDS = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before",
-          "frozen": "frozen"}  # fmt: skip
+          "frozen": "frozen", "noted": "noted"}  # fmt: skip
 
 
 def lot_line(lot: Lot, tables: Tables) -> str:

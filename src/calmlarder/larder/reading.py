@@ -10,6 +10,7 @@ from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.amounts import Amount
+from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, Part, Place, read_line
@@ -25,6 +26,11 @@ _CUPBOARD_KINDS = frozenset({
 })  # fmt: skip
 _CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
 
+_FRESH_KINDS = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
+    "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
+})  # fmt: skip
+_FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 
@@ -136,10 +142,19 @@ class LarderReader:
             return None, f"{span.typical:g} g of {food.name}: is that right?"
         return span, ""
 
+    def _noted(self, food: Food, place: Place, line: LineRead) -> tuple[Dated, ...]:
+        """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
+        state = "cooked" if food.state in COOKED_STATES else "whole"
+        row = self._tables.keeping_of(food, place, state)
+        fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
+        fresh = fresh and place == "fridge" and not line.to_bin
+        return (Dated("noted", self._today),) if fresh else ()
+
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
-        urgency = urgency_of(line.dates, condition, food, place, self._today, self._tables)
+        dates = line.dates or self._noted(food, place, line)
+        urgency = urgency_of(dates, condition, food, place, self._today, self._tables)
         return Lot(
             id=lot_id,
             line=line.text,
@@ -149,12 +164,13 @@ class LarderReader:
             grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
             place=place,
             opened=_is_opened(line, part.amount),
-            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in line.dates),
+            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in dates),
             **urgency._asdict(),
             condition=condition,
             to_bin=line.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
+            kept_for=line.kept_for,
         )
 
 

@@ -75,8 +75,8 @@ def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
     if dated.kind in {"use-by", "best-before"} and dated.on is not None:
         return Deadline(dated.on, f"{dated.kind} {dated.on.isoformat()}", dated.kind == "use-by")
     since = dated.on or kept.today - timedelta(days=_OPEN_SINCE_DAYS)
-    state = {"opened": "opened", "made": "cooked", "bought": "whole", "frozen": "whole"}[dated.kind]
-    if dated.kind == "frozen" and food.state in COOKED_STATES:
+    state = {"opened": "opened", "made": "cooked", "bought": "whole", "frozen": "whole", "noted": "whole"}[dated.kind]
+    if dated.kind in {"frozen", "noted"} and food.state in COOKED_STATES:
         state = "cooked"
     if dated.kind == "made" and food.state not in COOKED_STATES:
         state = "opened"
@@ -85,6 +85,8 @@ def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
         return None
     days = f"keeps {row.days} day{'' if row.days == 1 else 's'}"
     keeps = f"{days} once {state}" if state != "whole" else days
+    if dated.kind == "noted":
+        return Deadline(since + timedelta(days=row.days), f"estimated: {keeps}", row.kind == "safety")
     when = f"{dated.kind} {since.isoformat()}" if dated.on else "opened, day not given, taken as yesterday"
     return Deadline(since + timedelta(days=row.days), f"{when}; {keeps}", row.kind == "safety")
 

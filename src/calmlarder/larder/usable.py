@@ -1,4 +1,4 @@
-"""Whether a lot may be eaten at all: not mouldy, not past its use-by, not somebody else's."""
+"""Whether a lot may be eaten at all: not mouldy, not past its use-by, not kept for later, not somebody else's."""
 
 from calmlarder.larder.lot import Lot
 
@@ -11,4 +11,6 @@ def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
         return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
     if lot.owner and not (lot.owner_agrees or use_shared):
         return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
+    if lot.kept_for:
+        return f"it is kept for {lot.kept_for}: write the line without that to use it now"
     return None

@@ -6,7 +6,8 @@ from typing import Literal, NamedTuple
 
 from calmlarder.matching.calendar_days import DAY, DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
 
-DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen"]
+# `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
+DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
 
 # What is written before a day, and what the day then says. `defrosted` counts as opened: it keeps as long.
 _KINDS: dict[str, DateKind] = {
@@ -30,7 +31,7 @@ _KINDS: dict[str, DateKind] = {
     "from": "made", "since": "made", "steamed": "made",
     "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
     "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
-    "frozen": "frozen", "froze": "frozen", "into the freezer": "frozen",
+    "noted": "noted", "frozen": "frozen", "froze": "frozen", "into the freezer": "frozen",
 }  # fmt: skip
 # What needs a day behind it and cannot be anything else: a word that is none is asked about.
 _SURE = frozenset({

@@ -10,11 +10,12 @@ from calmlarder.matching.conditions import condition_words, take_phrases, take_w
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, as_one
-from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
+from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
+from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
@@ -38,8 +39,14 @@ _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+# What is always there is said in one line, and each of it is a thing of its own.
+_ALWAYS = re.compile(
+    r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"
+    r"|^staples\s*[:\-]\s*",
+    re.I,
+)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
-_MOST_PARTS = 12
+_MOST_PARTS = 20
 _UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
@@ -88,6 +95,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
+    bare = _ALWAYS.sub("", bare)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     owned = take_owner(rest, lexicon)
     rest, question = owned.rest, ""
@@ -103,7 +111,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     hints = _hints(rest, dates, place)
     parts = _parts(rest, hints, lexicon)
     if any(part.named.outcome != "matched" for part in parts):
-        parts = _listed(owned.brackets, hints, rest, lexicon) or parts
+        _, colon, behind = rest.partition(":")
+        parts = _listed((*owned.brackets, *([behind] if colon else [])), hints, rest, lexicon) or parts
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -181,7 +190,10 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
-    """The foods that a bracket lists, in the state that the line tells: `leftover roast veg (carrots parsnips)`."""
+    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
+
+    As in `leftover roast veg (carrots parsnips)`.
+    """
     told = hints | (frozenset(singular(word) for word in _WORD.findall(text)) & frozenset(FITS))
     for inside in brackets:
         pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(_ENDS)]
@@ -234,9 +246,10 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         if not found[0].isdigit()
         or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
     ]
-    named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
+    named = name(words_of_food((token for token, _ in spoken), hints, SOFT, lexicon)) if spoken else NOTHING
     if denied and named.outcome != "matched":
-        named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
+        rest_of_it = (token for token, start in spoken if start not in denied)
+        named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)

@@ -22,9 +22,16 @@ def tonight_object(composed: Composed, wanted: DinnerRequest, readings: tuple[Re
         "dinners": [dinner_object(dinner) for dinner in composed.dinners],
         "unmatched": [reading.text for reading in readings if reading.match.outcome == "unknown"],
         "asked": [
-            {"line": reading.text, "candidates": [candidate.name for candidate in reading.candidates]}
+            {
+                "line": reading.text,
+                "question": reading.question,
+                "candidates": [candidate.name for candidate in reading.candidates],
+            }
             for reading in readings
             if reading.match.outcome == "ask"
+        ],
+        "assumed": [
+            {"line": reading.text, "assumed": list(reading.assumed)} for reading in readings if reading.assumed
         ],
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),
@@ -61,6 +68,6 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
         },
         mode="json",
     )
-    told["timeline"] = [moment.model_dump() for moment in dinner.timeline.moments]
+    told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
     return told

@@ -24,8 +24,9 @@ def match_object(reading: Reading) -> dict[str, Any]:
 
 
 _LOT_KEYS = (
-    "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind", "days_left", "condition",
-    "to_bin", "owner",
+    "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind", "days_left", "days_estimated",
+    "condition",
+    "to_bin", "owner", "kept_for",
 )  # fmt: skip
 
 
@@ -34,6 +35,6 @@ def _lot_object(lot: Lot, name: str) -> dict[str, Any]:
     values = (
         lot.food, name, lot.grams_low, lot.grams, lot.grams_high, lot.place,
         told.on.isoformat() if told and told.on else None, told.kind if told else None,
-        lot.days_left, lot.condition, lot.to_bin, lot.owner,
+        lot.days_left, lot.days_estimated, lot.condition, lot.to_bin, lot.owner, lot.kept_for,
     )  # fmt: skip
     return dict(zip(_LOT_KEYS, values, strict=True))

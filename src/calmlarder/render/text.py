@@ -15,6 +15,7 @@ from calmlarder.render.style import Style, bar
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
+_MOST_NAMED = 3  # foods that rest on memory; the rest stands with the figures
 _NOTHING_NEAR = (
     "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
     "list to buy makes a dinner of this larder."
@@ -36,6 +37,7 @@ def tonight_text(
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
+    parts.append("\n".join(_assumed(readings, style)))
     if composed.dinners or composed.nearest:
         parts.append("\n".join(_wrapped(CAUTION, style)))
     if composed.dinners:
@@ -53,9 +55,23 @@ def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
 
 
+def notes_text(dinner: Dinner, composed: Composed, wanted: DinnerRequest, style: Style) -> str:
+    """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
+    cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
+    parts = [
+        "\n".join(cautions),
+        "\n".join(_stacked(composed, wanted, style)),
+        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_left_out(composed, (), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+        _closing(composed),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def _closing(composed: Composed) -> str:
     if composed.status == "proven":
-        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+        return f"Best possible from this larder, found in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
@@ -63,6 +79,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    yield from _wrapped(glance(dinner), style)
     yield ""
     yield from _amounts(dinner, style)
     yield ""
@@ -76,6 +93,26 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield from _timeline(dinner, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
+
+
+def glance(dinner: Dinner) -> str:
+    """How full the fullest limit is, and what rests on memory: what a cook reads in passing."""
+    each = dinner.per_person
+
+    def full(key: str) -> float:
+        typical, most = each.limits_g[key]
+        return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
+
+    key = max(each.limits_g, key=full)
+    said = (
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f} g."
+    )
+    recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
+    if not recalled:
+        return said
+    more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
+    return f"{said} From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
 def _about(dinner: Dinner) -> str:
@@ -196,6 +233,14 @@ def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterato
         yield from _wrapped(line, style, "  ")
 
 
+def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
+    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    if taken:
+        yield style.strong("Assumed of your lines")
+        yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
+
+
 def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
@@ -207,7 +252,8 @@ def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -
         yield from _wrapped(f"{excluded.line}: {excluded.why}.", style, "  ")
     for reading in asked:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
-        yield from _wrapped(f"{reading.text}: which one? Write {names}.", style, "  ")
+        asked_for = f"{reading.question}." if reading.question else f"which one? Write {names}."
+        yield from _wrapped(f"{reading.text}: {asked_for}", style, "  ")
     for reading in unknown:
         yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
     for reading in faulty:

@@ -7,12 +7,13 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any, ClassVar
 
-from textual import work
+from textual import events, work
 from textual.actions import ActionParseResult
-from textual.app import App, SystemCommand
+from textual.app import SystemCommand
 from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
+from textual.geometry import Size
 from textual.screen import Screen
 
 from calmlarder.clean import clean
@@ -30,12 +31,14 @@ from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.smooth import kept_for_good, share_time
+from calmlarder.tui.survives import SurvivesFaults, fault_words
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
 _AFTER_FIRST_PAINT_S = 1.0
+_LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
 _STAYS_S = 86_400  # a day: what must not be overlooked
 _SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
@@ -49,7 +52,11 @@ _LOADED_LATER = (
 )
 
 
-class LarderApp(App[None]):
+def _drawable(size: Size) -> Size:
+    return Size(max(size.width, _LEAST_COLUMNS), max(size.height, _LEAST_ROWS))
+
+
+class LarderApp(SurvivesFaults):
     """Opens on the larder."""
 
     TITLE = "calmlarder"
@@ -84,6 +91,17 @@ class LarderApp(App[None]):
         self._store = Store.at(home)
         self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
 
+    @property
+    def size(self) -> Size:
+        """Columns and rows to draw on; a smaller terminal shows the upper left of that."""
+        return _drawable(super().size)
+
+    async def on_event(self, event: events.Event) -> None:
+        """No terminal is too small: words cannot be wrapped into no column at all."""
+        if isinstance(event, events.Resize) and event.size != _drawable(event.size):
+            event = events.Resize(_drawable(event.size), _drawable(event.virtual_size))
+        await super().on_event(event)
+
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Last of all, under NO_COLOR, no colour."""
         return [*super().get_line_filters(), *self._no_colour]
@@ -99,7 +117,10 @@ class LarderApp(App[None]):
             return await super().run_action(action, default_namespace, namespaces)
         except CannotGoOn as stop:
             tell(self, stop)
-            return True
+        except Exception as error:  # a key never ends the program, nor takes its screen away
+            self.faults.append(error)
+            self.notify(fault_words(error), severity="error", timeout=15, markup=False)
+        return True
 
     def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
         """What every key of a screen does, to find by its words; and the colours."""
