@@ -24,9 +24,16 @@ def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[
         "dinners": [dinner_object(dinner) for dinner in composed.dinners],
         "unmatched": [reading.text for reading in readings if reading.match.outcome == "unknown"],
         "asked": [
-            {"line": reading.text, "candidates": [candidate.name for candidate in reading.candidates]}
+            {
+                "line": reading.text,
+                "question": reading.question,
+                "candidates": [candidate.name for candidate in reading.candidates],
+            }
             for reading in readings
             if reading.match.outcome == "ask"
+        ],
+        "assumed": [
+            {"line": reading.text, "assumed": list(reading.assumed)} for reading in readings if reading.assumed
         ],
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),

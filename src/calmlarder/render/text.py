@@ -40,6 +40,7 @@ def tonight_text(
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
+    parts.append("\n".join(_assumed(readings, style)))
     if composed.dinners or composed.nearest:
         parts.append("\n".join(_wrapped(CAUTION, style)))
     if composed.dinners:
@@ -57,9 +58,23 @@ def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
 
 
+def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, style: Style) -> str:
+    """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
+    cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
+    parts = [
+        "\n".join(cautions),
+        "\n".join(_stacked(composed, wanted, style)),
+        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_left_out(composed, (), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+        _closing(composed),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def _closing(composed: "Composed") -> str:
     if composed.status == "proven":
-        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+        return f"Best possible from this larder, found in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
@@ -219,6 +234,14 @@ def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
         yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than {longest:g} hours before")
     for line in lines:
         yield from _wrapped(line, style, "  ")
+
+
+def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
+    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    if taken:
+        yield style.strong("Assumed of your lines")
+        yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
 
 
 def _left_out(composed: "Composed", readings: tuple[Reading, ...], style: Style) -> Iterator[str]:

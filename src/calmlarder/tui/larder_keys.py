@@ -29,7 +29,7 @@ class LarderKeys(TurnsWithDay[None]):
     def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
-        self._shown: "list[KeptLot]" = []
+        self._shown: list[KeptLot] = []
         self._filter = ""
         self._is_kept = False
 

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest, Liked
     from calmlarder.tui.swap_screen import Swapped
 
+ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
 
