@@ -4,12 +4,12 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.household.booking import Boxing
+from calmlarder.household.booking import cook as take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.cooked import Boxing
-from calmlarder.store.cooked import cook as take_out
 from calmlarder.store.documents import PROPOSED
 from calmlarder.store.larder import KeptLot
 

@@ -6,11 +6,11 @@ from datetime import datetime, time, timedelta
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
 from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.household.booking import eat_box
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import box_named, is_box
 from calmlarder.larder.lot import Lot
-from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, content_of, eaten_before
 from calmlarder.store.ledger import KeptFelt, felt_since
 from calmlarder.store.ledger import feel as keep_felt

@@ -4,14 +4,14 @@ from collections.abc import Callable, Sequence
 from typing import Literal, NamedTuple
 
 from calmlarder.history.eaten_up import Eaters
+from calmlarder.household.booking import eat_up, end, move
 from calmlarder.household.household import Household
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.eaten import KeptEaten
-from calmlarder.store.larder import KeptLot, add, kept, move, still_as_seen
-from calmlarder.store.ledger import eat_up, end
+from calmlarder.store.larder import KeptLot, add, kept, still_as_seen
 from calmlarder.tables.vocabulary import How, Why
 
 Place = Literal["freezer", "fridge"]
