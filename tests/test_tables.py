@@ -68,7 +68,12 @@ def test_fixed_headers() -> None:
         ("fermentables", "tofu-firm,gos,", "tofu-form,gos,", "fermentables.csv:"),
         ("fermentables", ",analysed,cofid2015,13-570", ",analysed,nowhere,13-570", "fermentables.csv:"),
         ("fermentables", ",analysed,cofid2015,13-570", ",analysed,cofid2015,", "fermentables.csv:"),
-        ("caps", "elimination,food,oligosaccharides,,core,0.30", "elimination,food,oligosaccharides,,core,-1", "caps.csv:"),
+        (
+            "caps",
+            "elimination,food,oligosaccharides,,core,0.30",
+            "elimination,food,oligosaccharides,,core,-1",
+            "caps.csv:",
+        ),
         ("names", "tofu,tofu-firm", "tofu,tofu-from", "names.csv:"),
         ("measures", "tofu-firm,block,280,224,336", "tofu-firm,block,280,300,336", "measures.csv:"),
         ("foods", "id,name,state", "id,nickname,state", "foods.csv:1"),
