@@ -1,4 +1,4 @@
-"""The smallest change against SciPy's MILP solver (HiGHS) on random recipes over the real tables; a hundred in tests/long."""
+"""The smallest change against SciPy's MILP solver (HiGHS) on random recipes; a hundred in tests/long."""
 
 import pytest
 
