@@ -10,6 +10,7 @@ from textual.widgets import Input, Static
 
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.limits_screen import LimitsScreen
 
 TODAY = date(2026, 3, 11)
@@ -65,4 +66,6 @@ async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
 
 def shown(app: LarderApp, name: str) -> str:
     """The words of a part of the screen."""
-    return str(app.screen.query_one(name, Static).content)
+    part = app.screen.query_one(name)
+    assert isinstance(part, Static | DinnerView)
+    return str(part.content)

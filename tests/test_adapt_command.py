@@ -181,7 +181,7 @@ def test_nothing_can_be_read(tmp_path: Path, capsys: pytest.CaptureFixture[str])
 def test_an_answer_that_fails_its_check_is_not_shown(
     recipe: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("calmlarder.render.adapting.verify", lambda *_: ("made up",))
+    monkeypatch.setattr("calmlarder.household.adapting.verify", lambda *_: ("made up",))
     assert main(["adapt", recipe]) == 70
     output = capsys.readouterr()
     assert output.out == ""

@@ -14,6 +14,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.days_screen import DaysScreen
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.why_thrown import WhyThrown
@@ -240,7 +241,7 @@ def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., No
         await pilot.press("f3")
         await app.workers.wait_for_complete()
         await pilot.pause()
-        text = " ".join(str(app.screen.query_one("#dinner", Static).content).split())
+        text = " ".join(str(app.screen.query_one(DinnerView).content).split())
         assert "did not pass its own check" not in text
         assert f"18:00 {boxes[0].content['box']['title']}" in text  # the meal still counts
         await pilot.press("escape")

@@ -19,7 +19,6 @@ from typing import Any
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Static
 
 from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
@@ -37,6 +36,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
 
@@ -414,7 +414,7 @@ def test_cooked_writes_the_log_and_one_undo_takes_both_back(home: Path, tables) 
         await pilot.pause()
         await app.workers.wait_for_complete()
         await pilot.pause()
-        return str(app.screen.query_one("#dinner", Static).content)
+        return str(app.screen.query_one(DinnerView).content)
 
     async def cook(app: LarderApp, pilot: Pilot[None]) -> None:
         first = await dinner(app, pilot)

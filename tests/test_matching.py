@@ -162,7 +162,7 @@ def test_vague_amounts_are_less_than_their_container(reader: LarderReader) -> No
         ("coconut milk, half tin, opened 2 days ago", "opened", 1),
         ("courgette, soft", None, 1),
         ("bendy parsnip x2", None, 1),
-        ("courgette", None, None),
+        ("courgette", None, 8),
         ("soy sauce", None, None),
         ("courgette, soft, use by 2026-03-30", "use-by", 1),
     ],

@@ -20,13 +20,17 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.timers import Timers, left_words
 from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.dish import OrderOfWork
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.limit_bar import NearLimits
 from programs import SIZES, TODAY, Act, run_program, type_line
 
 
@@ -51,7 +55,7 @@ def titles(app: LarderApp) -> list[str]:
 async def solved(app: LarderApp, pilot: Pilot[None]) -> str:
     await app.workers.wait_for_complete()
     await pilot.pause()
-    return str(app.screen.query_one("#dinner", Static).content)
+    return str(app.screen.query_one(DinnerView).content)
 
 
 def test_an_empty_larder_explains_itself_and_offers_the_demo(play: Callable[..., LarderApp]) -> None:
@@ -231,18 +235,19 @@ def test_time_left_in_words(seconds: float, words: str) -> None:
     assert left_words(seconds) == words
 
 
-def test_a_wide_screen_shows_the_loads_beside_the_method(play: Callable[..., LarderApp]) -> None:
+def test_a_wide_screen_shows_the_limits_beside_the_amounts(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8", "f3")
         await pilot.pause()
-        wide = await solved(app, pilot)
-        loads = str(app.screen.query_one("#figures", Static).content)
-        assert "likely, at most, limit" in loads
-        assert "likely, at most, limit" not in wide
-        await pilot.resize_terminal(80, 24)
+        assert "likely" in await solved(app, pilot)
+        amounts, limits = app.screen.query_one(AmountList), app.screen.query_one(NearLimits)
+        assert limits.region.x >= amounts.region.right
+        assert "In this order" in app.screen.query_one(OrderOfWork).draw(60).plain
+        await pilot.resize_terminal(60, 20)
         await pilot.pause()
-        assert "likely, at most, limit" in str(app.screen.query_one("#dinner", Static).content)
-        assert not app.screen.query_one("#beside").display
+        await pilot.pause()
+        assert limits.region.x < amounts.region.right
+        assert limits.region.y >= amounts.region.bottom
 
     play(act, (120, 40))
 
@@ -293,10 +298,10 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
         await pilot.pause()
         assert isinstance(app.screen, TonightScreen)
         dinner = await solved(app, pilot)
-        assert "Amounts for the whole dish" in dinner
+        assert "On the plates" in dinner
         assert "spinach" in dinner
         await pilot.press("plus")
-        assert "2 people" in await solved(app, pilot)
+        assert "for 2" in await solved(app, pilot)
         await pilot.press("minus")
         await solved(app, pilot)
         await pilot.press("n")
@@ -337,7 +342,7 @@ def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
             held: tuple[str, ...] = verify(dinner, *rest)  # type: ignore[arg-type]
             return (*held, "fructans over the cap") if dinner["title"] == title else held
 
-        monkeypatch.setattr("calmlarder.render.checked.verify", fault)
+        monkeypatch.setattr("calmlarder.household.checked.verify", fault)
         await pilot.press("r")
         said = " ".join((await solved(app, pilot)).split())
         assert "did not pass its own check and is not shown: fructans over the cap" in said
@@ -436,7 +441,7 @@ def test_people_and_limits_are_kept_and_hold_tonight(play: Callable[..., LarderA
             await type_line(pilot, line)
         await pilot.press("f3")
         dinner = await solved(app, pilot)
-        assert "2 people" in dinner
+        assert "for 2" in dinner
         assert "firm tofu" not in dinner.split("Left out")[0]
 
     play(act)

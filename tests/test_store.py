@@ -2,10 +2,6 @@
 
 import json
 import os
-import signal
-import subprocess
-import sys
-import time
 from pathlib import Path
 
 import pytest
@@ -158,51 +154,3 @@ def test_a_newer_store_is_not_touched(home: Path) -> None:
     store.close()
     with pytest.raises(CannotGoOn, match="newer"):
         Store.at(home)
-
-
-_WRITER = """
-import sys
-from pathlib import Path
-from calmlarder.store.store import Store
-store = Store.at(Path(sys.argv[1]))
-number = 0
-while True:
-    ids = store.add_lots([{"food": "kale", "number": number}], "add")
-    print(ids[0], flush=True)
-    number += 1
-"""
-
-
-def test_killed_at_any_moment_it_keeps_what_was_confirmed(home: Path) -> None:
-    """Ten kills here; two hundred by `python tests/test_store.py`."""
-    confirmed: set[int] = set()
-    for seed in range(10):
-        confirmed |= _written_until_killed(home, 0.05 + 0.02 * seed)
-        with Store.at(home) as store:
-            assert confirmed <= {stored.id for stored in store.lots()}
-    assert len(confirmed) > 10
-
-
-def _written_until_killed(home: Path, seconds: float) -> set[int]:
-    writer = subprocess.Popen([sys.executable, "-c", _WRITER, str(home)], stdout=subprocess.PIPE, text=True)
-    assert writer.stdout is not None
-    first = writer.stdout.readline()
-    time.sleep(seconds)
-    writer.send_signal(signal.SIGKILL)
-    rest = writer.stdout.read()
-    writer.wait()
-    lines = (first + rest).splitlines(keepends=True)
-    return {int(line) for line in lines if line.endswith("\n")}
-
-
-if __name__ == "__main__":
-    import tempfile
-
-    with tempfile.TemporaryDirectory() as folder:
-        known: set[int] = set()
-        for kill in range(200):
-            known |= _written_until_killed(Path(folder), (kill * 37 % 100) / 500)
-            with Store.at(Path(folder)) as reopened:
-                missing = known - {stored.id for stored in reopened.lots()}
-            assert not missing, f"kill {kill}: {missing}"
-        print(f"200 kills, {len(known)} confirmed lots, all there")

@@ -9,11 +9,11 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
-from calmlarder.intake.load import Serving
+from calmlarder.household import swapping
+from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Answer
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
-from calmlarder.tui import swap_screen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -191,7 +191,7 @@ def test_why_from_tonight(play: Callable[..., None]) -> None:
 def test_no_answer_rests_on_a_dinner_that_fails_its_check(
     play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("calmlarder.render.checked.faults_of", lambda *_: ["fructans over the cap"])
+    monkeypatch.setattr("calmlarder.household.checked.faults_of", lambda *_: ["fructans over the cap"])
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "spinach")
@@ -223,7 +223,7 @@ def test_swaps_on_the_screen_pass_the_check_of_the_command(
         assert "at fault" not in shown(app, "#title")
         right = app.screen.query_one(OptionList).option_count
         await pilot.press("escape")
-        monkeypatch.setattr(swap_screen, "substitutes", wrong)
+        monkeypatch.setattr(swapping, "substitutes", wrong)
         await pilot.press("s")
         await pilot.pause()
         names = app.screen.query_one(OptionList)

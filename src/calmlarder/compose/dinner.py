@@ -151,7 +151,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         per_person=_per_person(plan, _OIL_KCAL * len(granted)),
         rescued=_rescued(plan),
         weigh_first=weigh_list(uses),
-        taken_for_granted=tuple(f"{OIL_TEASPOONS * people} tsp oil" for _ in granted),
+        taken_for_granted=(f"{OIL_TEASPOONS * people * len(granted)} tsp oil",) if granted else (),
         steps=steps,
         cautions=_cautions(plan, tables),
         contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.intake.load import Number, at_most_of, load_profile_of
-from calmlarder.intake.plate import Item, Row, in_grams, load_of_item, rows_of
+from calmlarder.intake.plate import Item, Row, in_grams, load_of_item, rows_of, sum_under
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Room
 from calmlarder.tables.book import Tables
@@ -47,24 +47,40 @@ def items_of(dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> list
 
 
 def _passed(row: Row, dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> Passed | None:
-    over = max(_over(row, room, dinner.people) for room in row.rooms)
+    items = items_of(dinner, weighed, tables)
+    over = _over(row, dinner.people)
     if over <= 0:
         return None
-    mine = {}
-    for item in items_of(dinner, weighed, tables):
-        use = load_of_item(item, row.cap, row.food)
-        if item.weighed and use.likely and item.grams:
-            mine[item.food] = (use.load(item.grams), use.likely, item.grams)
+    mine: dict[str, Number] = {}
+    for item in items:
+        load = load_of_item(item, row.cap, row.food).load(item.grams)
+        if item.weighed and load:
+            mine[item.food] = mine.get(item.food, 0) + load
     if not mine:
         return None
-    food = max(mine, key=lambda name: mine[name][0])
-    _, likely, grams = mine[food]
-    least = int(min(grams, -(-over // likely)))
-    return Passed(row.cap, in_grams(over, dinner.people), food, least)
+    food = max(mine, key=lambda name: mine[name])
+    whole = int(sum(item.grams for item in items if item.food == food and item.weighed))
+    enough = (grams for grams in range(1, whole) if _over(_without(row, items, food, grams), dinner.people) <= 0)
+    return Passed(row.cap, in_grams(over, dinner.people), food, next(enough, whole))
 
 
-def _over(row: Row, room: Room, people: int) -> Number:
-    """By how much of the dish's load a limit is passed, likely or at most."""
+def _without(row: Row, items: Sequence[Item], food: str, grams: int) -> Row:
+    """The same limit with so many grams less of a food on the scale."""
+    left, kept = grams, []
+    for item in items:
+        taken = min(left, int(item.grams)) if item.weighed and item.food == food else 0
+        left -= taken
+        kept.append(item._replace(grams=item.grams - taken))
+    return row._replace(sum=sum_under(kept, row.cap, row.food))
+
+
+def _over(row: Row, people: int) -> Number:
+    """By how much of the dish's load a limit is passed, likely or at most, by whoever has the least room."""
+    return max(_over_room(row, room, people) for room in row.rooms)
+
+
+def _over_room(row: Row, room: Room, people: int) -> Number:
+    """The same for one person's room."""
     over = row.sum.likely - room.likely * people
     if room.at_most is None:
         return over

@@ -72,7 +72,7 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if method == "roast":
         return f"roast {thing} for about {minutes}"
     if kind == "egg":
-        return f"boil {thing} for {minutes}, cool under the tap and peel"
+        return f"boil {thing} for {minutes}, until white and yolk are set; cool under the tap and peel"
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
     if kind == "potato":
@@ -98,3 +98,11 @@ def egg_instead(said: str) -> str:
     said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
+
+
+def says_done(said: str, sign: str) -> bool:
+    """Whether a sentence has the sign already: its last word, or the beginning of it (`flakes` for `flaking`)."""
+    last = sign.split()[-1]
+    if sign.endswith("steaming hot"):
+        return "steaming hot" in said
+    return re.search(rf"\b{last[:4]}" if len(last) > len("left") else rf"\b{last}\b", said) is not None

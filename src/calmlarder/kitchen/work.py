@@ -5,7 +5,6 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 """
 
 import math
-import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
@@ -19,6 +18,7 @@ from calmlarder.kitchen.wording import (
     filled,
     granted_fats,
     own_words,
+    says_done,
     sentence,
     wants_water,
 )
@@ -159,7 +159,7 @@ class _Kitchen:
         yield Work(Task(stage, 0, {}, after=waits), stage, f"{sentence(said)}.", line, (one.food.id,))
 
     def _with_sign(self, said: str, one: Filling) -> str:
-        told = not one.done or re.search(rf"\b{one.done.split()[-1]}\b", said)
+        told = not one.done or says_done(said, one.done)
         return said if told else f"{said.rstrip('.')}. Cook the {one.short} until {one.done}."
 
     def _stage(self, step: Step, stage: str) -> Iterator[Work]:

@@ -20,12 +20,16 @@ def group_of(lot: Lot) -> Group:
 
 
 def days_words(lot: Lot) -> str:
-    """Days left in words; nothing where nothing presses."""
-    if lot.to_bin:
+    """Days left of a lot in words; nothing where nothing presses."""
+    if lot.to_bin or lot.is_unsafe:
         return "bin it"
-    if lot.days_left is None:
+    if lot.days_left is not None and lot.days_left < 0:
+        return "look, smell, decide"
+    return days_in_words(lot.days_left)
+
+
+def days_in_words(days_left: int | None) -> str:
+    """Days from today on in words; nothing where nothing presses."""
+    if days_left is None:
         return ""
-    if lot.days_left < 0:
-        return "bin it" if lot.is_unsafe else "look, smell, decide"
-    about = "about " if lot.days_estimated else ""
-    return about + {0: "last day", 1: "1 day"}.get(lot.days_left, f"{lot.days_left} days")
+    return {0: "last day", 1: "1 day"}.get(days_left, f"{days_left} days")

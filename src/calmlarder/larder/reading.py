@@ -26,6 +26,10 @@ _CUPBOARD_KINDS = frozenset({
 })  # fmt: skip
 _CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
 
+_FRESH_KINDS = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
+    "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
+})  # fmt: skip
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
@@ -142,7 +146,8 @@ class LarderReader:
         """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
         state = "cooked" if food.state in COOKED_STATES else "whole"
         row = self._tables.keeping_of(food, place, state)
-        fresh = place == "fridge" and not line.to_bin and row is not None and row.days <= _FRESH_DAYS
+        fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
+        fresh = fresh and place == "fridge" and not line.to_bin
         return (Dated("noted", self._today),) if fresh else ()
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:

@@ -10,11 +10,12 @@ from calmlarder.matching.conditions import condition_words, take_phrases, take_w
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, as_one
-from calmlarder.matching.naming import NOTHING, Named, Token, name, tokens_of
+from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
+from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
@@ -110,7 +111,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     hints = _hints(rest, dates, place)
     parts = _parts(rest, hints, lexicon)
     if any(part.named.outcome != "matched" for part in parts):
-        parts = _listed(owned.brackets, hints, rest, lexicon) or parts
+        _, colon, behind = rest.partition(":")
+        parts = _listed((*owned.brackets, *([behind] if colon else [])), hints, rest, lexicon) or parts
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -188,7 +190,10 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
-    """The foods that a bracket lists, in the state that the line tells: `leftover roast veg (carrots parsnips)`."""
+    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
+
+    As in `leftover roast veg (carrots parsnips)`.
+    """
     told = hints | (frozenset(singular(word) for word in _WORD.findall(text)) & frozenset(FITS))
     for inside in brackets:
         pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(_ENDS)]
@@ -241,9 +246,10 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
         if not found[0].isdigit()
         or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
     ]
-    named = name([token for token, _ in spoken], hints, lexicon, SOFT) if spoken else NOTHING
+    named = name(words_of_food((token for token, _ in spoken), hints, SOFT, lexicon)) if spoken else NOTHING
     if denied and named.outcome != "matched":
-        named = name([token for token, start in spoken if start not in denied], hints, lexicon, SOFT)
+        rest_of_it = (token for token, start in spoken if start not in denied)
+        named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)

@@ -28,7 +28,7 @@ def with_name(text: str, name: str, today: date, lexicon: Lexicon) -> str:
 
 def _is_name_word(word: str, lexicon: Lexicon) -> bool:
     from calmlarder.matching.line import SOFT
-    from calmlarder.matching.naming import tokens_of
+    from calmlarder.matching.tokens import tokens_of
     from calmlarder.matching.words import singular
 
     bare = singular(word)

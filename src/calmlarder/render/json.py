@@ -1,16 +1,18 @@
 """Answers as plain JSON values; the keys are a promise to other programs."""
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.reading import Reading
 from calmlarder.render.stacked import stacked_object
 
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
 
-def tonight_object(composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
+
+def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
     """The answer of `tonight --json`."""
     return {
         "status": composed.status,
@@ -22,9 +24,16 @@ def tonight_object(composed: Composed, wanted: DinnerRequest, readings: tuple[Re
         "dinners": [dinner_object(dinner) for dinner in composed.dinners],
         "unmatched": [reading.text for reading in readings if reading.match.outcome == "unknown"],
         "asked": [
-            {"line": reading.text, "candidates": [candidate.name for candidate in reading.candidates]}
+            {
+                "line": reading.text,
+                "question": reading.question,
+                "candidates": [candidate.name for candidate in reading.candidates],
+            }
             for reading in readings
             if reading.match.outcome == "ask"
+        ],
+        "assumed": [
+            {"line": reading.text, "assumed": list(reading.assumed)} for reading in readings if reading.assumed
         ],
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),

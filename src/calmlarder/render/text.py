@@ -2,8 +2,8 @@
 
 import textwrap
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
@@ -12,6 +12,9 @@ from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.stacked import held_g, stacked_lines
 from calmlarder.render.style import Style, bar
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
@@ -23,7 +26,7 @@ _NOTHING_NEAR = (
 
 
 def tonight_text(
-    composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
+    composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
 ) -> str:
     """The whole answer of a run, with or without the loads of each dinner."""
     parts: list[str] = []
@@ -37,6 +40,7 @@ def tonight_text(
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
+    parts.append("\n".join(_assumed(readings, style)))
     if composed.dinners or composed.nearest:
         parts.append("\n".join(_wrapped(CAUTION, style)))
     if composed.dinners:
@@ -54,9 +58,23 @@ def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
 
 
-def _closing(composed: Composed) -> str:
+def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, style: Style) -> str:
+    """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
+    cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
+    parts = [
+        "\n".join(cautions),
+        "\n".join(_stacked(composed, wanted, style)),
+        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_left_out(composed, (), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+        _closing(composed),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def _closing(composed: "Composed") -> str:
     if composed.status == "proven":
-        return f"Proven the best this larder allows, in {composed.seconds:.2f} s."
+        return f"Best possible from this larder, found in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
@@ -201,7 +219,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 
 
-def _nothing(composed: Composed, style: Style) -> Iterator[str]:
+def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
         yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
@@ -209,7 +227,7 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 
 
-def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterator[str]:
+def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Iterator[str]:
     lines = stacked_lines(composed, wanted)
     if lines and wanted.stacking is not None:
         longest = wanted.stacking.longest_hours
@@ -218,7 +236,15 @@ def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterato
         yield from _wrapped(line, style, "  ")
 
 
-def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+    """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
+    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    if taken:
+        yield style.strong("Assumed of your lines")
+        yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
+
+
+def _left_out(composed: "Composed", readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
     faulty = [reading for reading in readings if reading.problem is not None]

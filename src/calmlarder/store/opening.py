@@ -30,6 +30,8 @@ def opened(file: Path) -> sqlite3.Connection:
             if not is_busy(error) or time.monotonic() > until:
                 raise cannot_go_on(file, error) from None
             time.sleep(_LOOK_AGAIN_S)
+        except UnicodeDecodeError:
+            raise damaged(file) from None  # SQLite's own message quotes a name that is no text any more
         except OSError as error:
             cannot_use(file, f"cannot be opened ({error.strerror or error})")
 

@@ -242,6 +242,8 @@ class Store:
     def _ask(self, query: str, *values: object) -> list[Any]:
         try:
             return self._connection.execute(query, values).fetchall()
+        except UnicodeDecodeError:
+            raise damaged(self._file) from None
         except sqlite3.Error as error:
             raise cannot_go_on(self._file, error, "read") from None
 

@@ -10,12 +10,12 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Header, Static
 
+from calmlarder.household.cooking_session import AtStove, forget, remember
+from calmlarder.household.household import Household
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
-from calmlarder.tui.under_way import AtStove, forget, remember
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -40,7 +40,7 @@ class CookScreen(Screen[bool]):
 
     def __init__(
         self,
-        kitchen: Kitchen,
+        kitchen: Household,
         dinner: "Dinner",
         counted: "tuple[Counted, ...]" = (),
         step: int = 0,
@@ -83,10 +83,10 @@ class CookScreen(Screen[bool]):
 
     def _remember(self) -> None:
         at = AtStove(self._dinner, self._counted, self._step, self._weighed)
-        remember(self._kitchen.store, at, self._kitchen.today)
+        remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
-        forget(self._kitchen.store)
+        forget(self._kitchen)
         self.dismiss(cooked)
 
     def _show_timeline(self) -> None:
@@ -97,10 +97,6 @@ class CookScreen(Screen[bool]):
         """Start the clock of the timeline, or start it anew."""
         self._began = monotonic()
         self._show_timeline()
-
-    def _used(self) -> dict[str, int]:
-        """Grams by lot id."""
-        return {use.lot: self._weighed.get(use.lot, use.grams) for use in self._dinner.uses}
 
     def action_step(self, by: int) -> None:
         """On or back."""
@@ -176,20 +172,12 @@ class CookScreen(Screen[bool]):
 
     @told
     def _cooked(self, boxes: int) -> None:
-        from calmlarder.compose.cooked import box_up, share_eaten
-        from calmlarder.patterns.load import shipped_patterns
+        from calmlarder.household.cooking import cook
 
-        kitchen, dinner, eaters = self._kitchen, self._dinner, self._dinner.people - boxes
-        now, tables = kitchen.now(), kitchen.tables
-        entry = share_eaten(dinner, self._weighed, now, tables, eaters) if eaters else None
-        lot, why = None, ""
-        if boxes:
-            pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
-            lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
-        if boxes and lot is None:
-            self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
-        kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
-        logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
+        done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
+        if boxes and done.boxed is None:
+            self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
+        logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
         self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
         self._gone(True)
 

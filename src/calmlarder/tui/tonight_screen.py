@@ -6,24 +6,22 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Horizontal, VerticalScroll
 from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
+from calmlarder.household.household import Household
+from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
-from calmlarder.tui.held import AT_FAULT, Held, held
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.tonight_asking import MOST_DINNERS, AsksOfDinner
+from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
+from calmlarder.tui.widgets.dish import AlsoStrip
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.request import DinnerRequest
-    from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
 
 _NARROWEST = 40
-_ROOM_BESIDE = 114  # columns from which they stand beside the method
 _MOST_PEOPLE = 12
 _MINUTES = (45, 30, 20, 15)
 
@@ -33,7 +31,7 @@ class TonightScreen(AsksOfDinner):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
-        Binding("n", "another", "Another"),
+        Binding("n,right", "another", "Another", key_display="n"),
         Binding("x", "without", "Not this"),
         Binding("escape", "app.pop_screen", "Larder"),
         Binding("u", "use", "Use"),
@@ -52,7 +50,7 @@ class TonightScreen(AsksOfDinner):
         Binding("r", "forget", "Start over", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen, self._start_again)
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
@@ -61,15 +59,13 @@ class TonightScreen(AsksOfDinner):
         """What is asked, and the dinner."""
         yield Header(icon="")
         yield Static("", id="asked", markup=False)
-        with Horizontal():
-            with VerticalScroll(id="dinner-scroll"):
-                yield Static("thinking…", id="dinner", markup=False)
-            with VerticalScroll(id="beside"):
-                yield Static("", id="figures", markup=False)
+        yield DinnerView(id="dinner")
+        yield AlsoStrip()
         yield KeysLine()
 
     def on_mount(self) -> None:
         """Solve at once."""
+        self.query_one(DinnerView).say("thinking…")
         self.solve()
 
     def solve(self) -> None:
@@ -81,9 +77,9 @@ class TonightScreen(AsksOfDinner):
         parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
         parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
         self.query_one("#asked", Static).update(" · ".join(parts))
+        self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
 
-        self.action_stop()  # the search before this one has nothing more to say
         self._stop = Stop()
         self._look(self._stop)
 
@@ -94,65 +90,56 @@ class TonightScreen(AsksOfDinner):
     @work(thread=True, exclusive=True)
     def _look(self, stop: "Stop") -> None:
         """In a thread of its own; the solver is loaded here, after the first paint."""
-        from calmlarder.compose.compose import compose
-        from calmlarder.compose.dinner import dinner_of
-        from calmlarder.patterns.load import shipped_patterns
-        from calmlarder.render.checked import faults_of
-
         worker: Worker[None] = get_current_worker()
         if worker.is_cancelled:
             return
-        wanted = self.app.call_from_thread(self._request)
-        lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
-        tables, folders = self._kitchen.tables, self._kitchen.folders
 
-        def better(plan: "Plan") -> None:
-            if worker.is_cancelled or self._place:
-                return
-            dinner = dinner_of(plan, False, tables)
-            if not faults_of([(dinner, ())], wanted, lots, folders):
+        def better(dinner: "Dinner") -> None:
+            if not worker.is_cancelled and not self._place:
                 self.app.call_from_thread(self._show_so_far, dinner)
 
-        composed = compose(lots, wanted, shipped_patterns(), tables, better, stop)
+        answer = tonight(self.app.call_from_thread(self._evening), better, stop)
         if not worker.is_cancelled:
-            self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
+            self.app.call_from_thread(self._show, answer)
+        evening = answer.evening
+        if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
+            # The first is on the screen: now the others of the evening.
+            more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
+            answer = tonight(more, None, stop)
+            if answer.composed.dinners and not worker.is_cancelled:
+                self.app.call_from_thread(self._show, answer)
 
     def _show_so_far(self, dinner: "Dinner") -> None:
-        amounts = "\n".join(f"  {use.grams:>5} g  {use.name}" for use in dinner.uses)
-        self.query_one("#dinner", Static).update(f"{dinner.title}\nbest so far; . takes it\n\n{amounts}")
+        self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
 
-    def _show(self, answer: Held, wanted: "DinnerRequest") -> None:
-        composed, self._failed, self._faults = answer
-        self._composed, self._wanted = composed, wanted
-        self._place = min(self._place, max(0, len(composed.dinners) - 1))
+    def _show(self, answer: Tonight) -> None:
+        self._failed, self._faults = answer.failed, answer.faults
+        self._composed, self._wanted = answer.composed, answer.evening.request
+        self._place = min(self._place, max(0, len(answer.composed.dinners) - 1))
         self._write()
-        self.query_one("#dinner-scroll").scroll_home(animate=False)
+        self.query_one(DinnerView).scroll_home(animate=False)
 
     def on_resize(self) -> None:
-        """Where there is room the loads stand beside the method."""
-        self.query_one("#beside").display = self.size.width >= _ROOM_BESIDE
+        """Notes are wrapped to the new width."""
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
-        beside = self.query_one("#beside").display
         if self._composed is None or self._wanted is None:
             return
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
+        from calmlarder.render.caution import at_fault
         from calmlarder.render.style import Style
-        from calmlarder.render.text import figures_text, tonight_text
+        from calmlarder.render.text import notes_text, tonight_text
 
-        composed = self._composed
-        one = composed.model_copy(update={"dinners": composed.dinners[self._place : self._place + 1]})
-        dinner_place, figures_place = self.query_one("#dinner", Static), self.query_one("#figures", Static)
-        style = Style(False, True, max(_NARROWEST, dinner_place.size.width))
-        text = tonight_text(one, self._wanted, (), style, with_figures=not beside)
-        if self._faults:
-            said = fill(f"{AT_FAULT}: {'; '.join(self._faults)}", style.width)
-            text = f"{said}\n\n{text}" if one.dinners else said
-        dinner_place.update(text)
-        if beside:
-            style = Style(False, True, max(_NARROWEST, figures_place.size.width))
-            figures_place.update("\n".join(figures_text(dinner, self._wanted, style) for dinner in one.dinners))
+        composed, view = self._composed, self.query_one(DinnerView)
+        style = Style(False, True, max(_NARROWEST, view.size.width - 4))
+        fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
+        self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
+        if composed.dinners:
+            dinner = composed.dinners[self._place]
+            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
+        else:
+            view.say(fault or tonight_text(composed, self._wanted, (), style))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""
@@ -161,6 +148,10 @@ class TonightScreen(AsksOfDinner):
     def action_another(self) -> None:
         """The next dinner; after the last, the first."""
         found = len(self._composed.dinners) if self._composed else 0
+        if self._place + 1 < found:
+            self._place += 1
+            self._write()
+            return
         self._place = 0 if self._place + 1 > found or self._place + 1 >= MOST_DINNERS else self._place + 1
         self.solve()
 

@@ -9,7 +9,6 @@ from calmlarder.tui.widgets.drawn import Drawn
 from calmlarder.tui.widgets.fitting import cut, fitting
 
 _GRAMS = 6
-_LEAST_NOTE = 12  # columns below which a note goes under the food
 
 
 class Amount(NamedTuple):
@@ -22,19 +21,25 @@ class Amount(NamedTuple):
 
 
 class AmountList(Drawn):
-    """A line an amount; what must be weighed stands out."""
+    """A heading and a line an amount; what must be weighed stands out."""
 
-    def __init__(self, amounts: Sequence[Amount]) -> None:
+    def __init__(self) -> None:
         super().__init__()
-        self._amounts = tuple(amounts)
+        self._heading, self._amounts = "", ()  # type: str, tuple[Amount, ...]
+
+    def show(self, heading: str, amounts: Sequence[Amount]) -> None:
+        """These, under a heading."""
+        self._heading, self._amounts = heading, tuple(amounts)
+        self.redraw()
 
     def draw(self, width: int) -> Text:
         """Foods are cut only where the column is narrower than their name."""
         names = max((len(one.food) for one in self._amounts), default=0)
-        names = min(names, max(8, width - _GRAMS - 3 - _LEAST_NOTE))
+        names = min(names, max(8, width - _GRAMS - 4))
         text = Text(no_wrap=True)
-        for number, one in enumerate(self._amounts):
-            text.append("\n" if number else "")
+        text.append(self._heading, style="bold")
+        for one in self._amounts:
+            text.append("\n")
             strong = "bold " if one.weighed else ""
             text.append(f"{one.grams:>{_GRAMS}} g  ", style=strong + self.tone("foreground"))
             text.append(f"{cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))

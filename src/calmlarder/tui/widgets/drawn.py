@@ -11,16 +11,21 @@ class Drawn(Widget):
     DEFAULT_CSS = "Drawn { height: auto; }"
 
     def draw(self, width: int) -> Text:
-        """The text, no line wider than `width` columns."""
-        raise LookupError(f"{type(self).__name__} draws nothing")
+        """The text, no line wider than `width` columns; an empty one by itself."""
+        return Text()
+
+    def redraw(self) -> None:
+        """What is shown has changed."""
+        self.refresh(layout=True)
 
     def render(self) -> Text:
         """For the width at hand."""
         return self.draw(max(1, self.content_size.width))
 
     def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
-        """As many rows as there are lines."""
-        return self.draw(max(1, width)).plain.count("\n") + 1
+        """As many rows as there are lines; none where there is nothing."""
+        text = self.draw(max(1, width)).plain
+        return text.count("\n") + 1 if text else 0
 
     def tone(self, name: str) -> str:
         """A colour of the theme, by its name in the style sheet."""

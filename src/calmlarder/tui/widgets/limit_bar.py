@@ -1,12 +1,14 @@
-"""How near a group comes to its limit: one bar in one colour, and one line of numbers."""
+"""How near a dinner comes to its limits: for each group a bar in one colour, and a line of numbers."""
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from rich.text import Text
 
 from calmlarder.tui.widgets.drawn import Drawn
 
-_WIDEST = 40
+_WIDEST = 34
+_A_TENTH, _HALF = 0.1, 0.5
 _SOLID, _PALE, _REST, _TICK = "█", "▒", "·", "│"
 
 
@@ -24,6 +26,11 @@ class Nearness(NamedTuple):
         """The greater share of the two limits, 0 to 1 and above."""
         return max(self.likely_g / self.limit_g, self.at_most_g / self.end_g)
 
+    @property
+    def counts(self) -> bool:
+        """Whether a cook need think of it: likely above a tenth of its limit, or at most above half of that."""
+        return self.likely_g > _A_TENTH * self.limit_g or self.at_most_g > _HALF * self.end_g
+
 
 def bar_cells(near: Nearness, width: int) -> str:
     """Solid to what is likely, pale to what it is at most, a tick at the limit; the bar ends at the limit of `at most`.
@@ -37,19 +44,32 @@ def bar_cells(near: Nearness, width: int) -> str:
     return cells[:tick] + _TICK + cells[tick + 1 :] if tick < width else cells
 
 
-class LimitBar(Drawn):
-    """A name, its bar, and `likely 0.27, at most 0.41 of 0.50 g`."""
+class NearLimits(Drawn):
+    """A bar and a line for each group that counts; the others in three words."""
 
-    def __init__(self, near: Nearness) -> None:
+    def __init__(self) -> None:
         super().__init__()
-        self._near = near
+        self._near: tuple[Nearness, ...] = ()
+
+    def show(self, near: Sequence[Nearness]) -> None:
+        """The fullest first."""
+        self._near = tuple(sorted(near, key=lambda one: -one.fullest))
+        self.redraw()
 
     def draw(self, width: int) -> Text:
-        """Three lines."""
-        near, text = self._near, Text()
-        text.append(near.group + "\n")
-        for cell in bar_cells(near, min(width, _WIDEST)):
-            text.append(cell, style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
-        said = f"likely {near.likely_g:.2f}, at most {near.at_most_g:.2f} of {near.limit_g:.2f} g"
-        text.append(f"\n{said}"[: width + 1], style=self.tone("faint"))
+        """A heading, and three lines a group."""
+        text = Text()
+        if not self._near:
+            return text
+        text.append("How near the limits\n", style="bold")
+        shown = [one for one in self._near if one.counts]
+        for one in shown:
+            text.append(f"{one.group}\n")
+            for cell in bar_cells(one, min(width, _WIDEST)):
+                text.append(cell, style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
+            said = f"\nlikely {one.likely_g:.2f}, at most {one.at_most_g:.2f} of {one.limit_g:.2f} g\n"
+            text.append(said, style=self.tone("faint"))
+        if len(shown) < len(self._near):
+            text.append("the rest near nothing" if shown else "all near nothing", style=self.tone("faint"))
+        text.rstrip()
         return text

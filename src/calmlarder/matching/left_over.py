@@ -1,0 +1,91 @@
+"""Words that a reading leaves over: notes that change nothing, or words that may make another food of it."""
+
+from collections.abc import Iterator
+
+from calmlarder.matching.lexicon import PERCENT, Lexicon
+from calmlarder.matching.notes import (
+    COLOURS,
+    DECIDING,
+    DISH_WHEN_MADE,
+    DISHES,
+    GRAIN_KINDS,
+    GRAINS,
+    HARMLESS,
+    SELF_MADE,
+)
+from calmlarder.matching.readings import Reading
+from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
+from calmlarder.matching.tokens import Token, Words
+from calmlarder.tables.rows import Food
+
+_LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
+_OF_EGGS = frozenset({"white", "yolk"})
+
+
+def left_over(reading: Reading, words: Words) -> frozenset[str]:
+    """The words left over that may make another food of it, so that it must be asked about."""
+    food = words.lexicon.tables.food_by_id[reading.food]
+    return frozenset({*_states_left(reading, food, words), *_words_left(reading, food, words)} | _made(reading, words))
+
+
+def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
+    """States that are told and are not the food's."""
+    for word in words.told:
+        if word in reading.takes or is_state_of(word, food.state):
+            continue
+        if word in {"canned", "tin", "can"} and reading.takes & DISHES:
+            continue  # a soup comes in a tin as well
+        if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
+            yield word
+    if "roast" in words.told and food.kind in {"nut", "seed", "pulse", "grain"}:
+        yield "roast"  # a nut roast is no roasted nut
+
+
+def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
+    """Words that say what a thing is, or that stand in another food's name."""
+    first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
+    for token in words.tokens:
+        if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
+            continue
+        for word in token.words or (token.typed,):
+            if word in reading.takes or word in FITS or word in words.soft or word.endswith(PERCENT):
+                continue
+            if not goes_without_saying(word, food.state, food.kind) and (
+                _decides(word, food) or (token.words and _of_another(word, token, token.piece == first, reading, words))
+            ):
+                yield word
+
+
+def _decides(word: str, food: Food) -> bool:
+    """Whether a word makes another food of this one, whatever the tables hold."""
+    if word in DISHES or word in DECIDING:
+        return True
+    return (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS)
+
+
+def _of_another(word: str, token: Token, together: bool, reading: Reading, words: Words) -> bool:
+    """Whether a known word may belong to the name of another food.
+
+    `together` with the food it may well; behind a comma it is a note, unless it is a food itself or stands beside this
+    one in some name.
+    """
+    lexicon = words.lexicon
+    if word not in lexicon.words or word in HARMLESS or _no_slip(token, word, lexicon):
+        return False
+    if together and word not in COLOURS:
+        return True
+    return word in lexicon.alone or bool(lexicon.beside(word) & reading.takes)
+
+
+def _made(reading: Reading, words: Words) -> set[str]:
+    """`leftover` where a dish was made at home and nobody can know of what."""
+    told, tokens = words.told, words.tokens
+    made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
+    said = reading.takes - frozenset(FITS) - SELF_MADE
+    is_dish = bool(said & (DISHES | DISH_WHEN_MADE)) and said <= DISH_WHEN_MADE and said != {"pasta"}
+    return {"leftover"} if made and is_dish else set()
+
+
+def _no_slip(token: Token, word: str, lexicon: Lexicon) -> bool:
+    """Whether a short word that may be a slip of a known one is rather a word of its own, and so a note."""
+    return token.slip and not token.sure and not (len(word) >= _LONG_ENOUGH and word in lexicon.alone)

@@ -1,0 +1,97 @@
+"""A dinner on the screen: the dish large, what is weighed, how near the limits, amounts, one order of work."""
+
+from typing import TYPE_CHECKING
+
+from textual.app import ComposeResult
+from textual.containers import Container, Vertical, VerticalScroll
+from textual.widgets import Static
+
+from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.larder.groups import days_in_words
+from calmlarder.tui.widgets.amounts import Amount, AmountList
+from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
+from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner, PlateUse
+
+_WIDE, _MIDDLE = 108, 74  # columns of the view from which three or two of its parts stand side by side
+_MOST_NAMED = 3
+_AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
+
+
+class DinnerView(VerticalScroll):
+    """One dinner, its parts beside each other where there is room and below each other where there is not."""
+
+    def compose(self) -> ComposeResult:
+        """The card over the columns, the notes below."""
+        yield DishCard()
+        with Container(id="columns"):
+            yield AmountList()
+            with Vertical(id="weigh-column"):
+                yield Static("", id="weigh", markup=False)
+                yield NearLimits()
+            yield OrderOfWork()
+        yield Static("", id="notes", markup=False)
+
+    def on_resize(self) -> None:
+        """Side by side, or below each other."""
+        self.set_class(self.size.width >= _WIDE, "wide")
+        self.set_class(_MIDDLE <= self.size.width < _WIDE, "middle")
+
+    def say(self, words: str) -> None:
+        """Words in place of a dinner."""
+        self.query_one(DishCard).show("", ())
+        self.query_one("#weigh", Static).update("")
+        self.query_one(NearLimits).show(())
+        self.query_one(AmountList).show("", ())
+        self.query_one(OrderOfWork).show(())
+        self.query_one("#notes", Static).update(words)
+
+    def show(self, dinner: "Dinner", note: str, words: str) -> None:
+        """A dinner; `note` stands below its title, `words` below everything."""
+        self.query_one(DishCard).show(dinner.title, _facts(dinner), note)
+        self.query_one("#weigh", Static).update(_weigh(dinner))
+        self.query_one(NearLimits).show(_near(dinner))
+        self.query_one(AmountList).show("On the plates", [_amount(use) for use in dinner.uses])
+        self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in dinner.timeline.moments])
+        self.query_one("#notes", Static).update(words)
+
+    @property
+    def content(self) -> str:
+        """Everything that can be read in it."""
+        parts = [part.draw(max(40, part.content_size.width)).plain for part in self.query(Drawn)]
+        return "\n".join([*parts, *(str(part.content) for part in self.query(Static))])
+
+
+def _facts(dinner: "Dinner") -> list[str]:
+    each = dinner.per_person
+    facts = [f"{dinner.minutes} minutes", f"{each.protein_g:.0f} g protein", f"{each.energy_kcal:.0f} kcal"]
+    facts += [f"for {dinner.people}"] if dinner.people > 1 else []
+    urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= 1]
+    first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]
+    return [*facts, f"uses first: {', '.join(use.name for use in first)}"] if first else facts
+
+
+def _weigh(dinner: "Dinner") -> str:
+    if not dinner.weigh_first:
+        return "Weigh nothing: by eye will do\n"
+    count = len(dinner.weigh_first)
+    return "\n".join(
+        [f"Weigh {count} thing{'' if count == 1 else 's'}", *(f"  {one}" for one in dinner.weigh_first), ""]
+    )
+
+
+def _near(dinner: "Dinner") -> list[Nearness]:
+    each = dinner.per_person
+    return [
+        Nearness(CAP_WORDS.get(key, key), each.loads_g[key], each.at_most_g[key], limit, most or _AT_MOST * limit)
+        for key, (limit, most) in each.limits_g.items()
+    ]
+
+
+def _amount(use: "PlateUse") -> Amount:
+    notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [use.household] if use.household else [])
+    left = days_in_words(use.days_left)
+    return Amount(use.grams, use.name, use.how == "weigh", tuple([*notes, left] if left else notes))

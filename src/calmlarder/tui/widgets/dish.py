@@ -1,0 +1,92 @@
+"""A dish large, the order of work, and the others of the evening in a line each."""
+
+from collections.abc import Sequence
+from textwrap import wrap
+from typing import NamedTuple
+
+from rich.text import Text
+
+from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.fitting import cut
+
+
+class DishCard(Drawn):
+    """The name of the dish in capitals, what to know of it at a glance, and what gives where it is only near."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._title, self._facts, self._note = "", (), ""  # type: str, tuple[str, ...], str
+
+    def show(self, title: str, facts: Sequence[str], note: str = "") -> None:
+        """`note` is what a cook must know before all else."""
+        self._title, self._facts, self._note = title, tuple(facts), note
+        self.redraw()
+
+    def draw(self, width: int) -> Text:
+        """Wrapped to the width."""
+        text = Text()
+        text.append("\n".join(wrap(self._title.upper(), width)), style="bold " + self.tone("accent"))
+        if self._note:
+            text.append("\n" + "\n".join(wrap(self._note, width)))
+        for line in wrap(" · ".join(self._facts), width):
+            text.append(f"\n{line}")
+        return text
+
+
+class Work(NamedTuple):
+    """A piece of work: the minute it begins, or None where nothing says so, and its words."""
+
+    minute: int | None
+    words: str
+
+
+class OrderOfWork(Drawn):
+    """One order of work, with the minute at which each piece begins."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._work: tuple[Work, ...] = ()
+
+    def show(self, work: Sequence[Work]) -> None:
+        """In their order."""
+        self._work = tuple(work)
+        self.redraw()
+
+    def draw(self, width: int) -> Text:
+        """A heading, and each piece with its lines hanging."""
+        text = Text()
+        if not self._work:
+            return text
+        text.append("In this order", style="bold")
+        for number, one in enumerate(self._work, start=1):
+            mark = f"{one.minute if one.minute is not None else number:>4}  "
+            lines = wrap(one.words, max(10, width - len(mark)))
+            text.append(f"\n{mark}", style=self.tone("faint"))
+            text.append(("\n" + " " * len(mark)).join(lines))
+        return text
+
+
+class AlsoStrip(Drawn):
+    """The dinners of this evening in a line each; the one that is shown stands out."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._titles: tuple[str, ...] = ()
+        self._at = 0
+
+    def show(self, titles: Sequence[str], at: int) -> None:
+        """`at` is the index of the one that is shown."""
+        self._titles, self._at = tuple(titles), at
+        self.redraw()
+
+    def draw(self, width: int) -> Text:
+        """Nothing where there is no choice."""
+        text = Text(no_wrap=True)
+        if len(self._titles) < 2:
+            return text
+        for number, title in enumerate(self._titles):
+            text.append("\n" if number else "")
+            here = number == self._at
+            style = "bold " + self.tone("accent") if here else self.tone("faint")
+            text.append(cut(f"{'›' if here else ' '} {title}", width), style=style)
+        return text
