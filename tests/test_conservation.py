@@ -25,14 +25,14 @@ from hypothesis.stateful import (
 
 from calmlarder.history.eaten_up import Eaters
 from calmlarder.history.told import eaten_of
+from calmlarder.household.booking import Boxing, cook, eat_up, end, move, used_up
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
-from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move, used_up, with_kept_boxes
-from calmlarder.store.ledger import eat_up, end, ended
+from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, with_kept_boxes
+from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
