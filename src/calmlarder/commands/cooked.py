@@ -11,10 +11,10 @@ from calmlarder.commands.moment import past_moment_of
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
-from calmlarder.store.cooked import Boxing, cook
+from calmlarder.store.cooked import Boxing, all_there, cook
 from calmlarder.store.documents import PROPOSED
 from calmlarder.store.home import home_folder
-from calmlarder.store.larder import KeptLot, lots_on_day
+from calmlarder.store.larder import lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
@@ -51,7 +51,7 @@ def cooked(options: argparse.Namespace) -> int:
             remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
             raise CannotGoOn([Problem(where="--boxes", what=f"{options.boxes} cannot be", remedy=remedy)])
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
-        _all_there(dinner, lots)
+        all_there(((use.lot, use.food, use.line) for use in dinner.uses), lots)
         eaters = dinner.people - options.boxes
         entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
         lot, why = None, ""
@@ -127,12 +127,3 @@ def _only_lot(food: Food, dinner: "Dinner") -> str:
         ways = " or ".join(f"`{use.lot}={use.grams}` for {use.grams} g of `{use.line}`" for use in uses)
         remedy = f"say which one: {ways}"
     raise CannotGoOn([Problem(where="--weighed", what=what, remedy=remedy)])
-
-
-def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:
-    """Nothing is taken out that is no longer there."""
-    there = {(one.lot.id, one.lot.food) for one in lots}
-    gone = [use.line for use in dinner.uses if (use.lot, use.food) not in there]
-    if gone:
-        remedy = "ask `calmlarder tonight` again"
-        raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -1,6 +1,6 @@
 """What was cooked or eaten from a box, in the store: lots, log and ledger change together, as one action."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -22,6 +22,18 @@ class Boxing(NamedTuple):
 
     lot: Lot | None
     share: float
+
+
+def all_there(wanted: Iterable[tuple[str, str, str]], lots: Sequence[KeptLot]) -> None:
+    """Nothing is taken out that is no longer there, nor of a lot that is another food by now.
+
+    `wanted` are the id, food and line of each lot as the dinner has it. Raises CannotGoOn.
+    """
+    there = {(one.lot.id, one.lot.food) for one in lots}
+    gone = [line for lot, food, line in wanted if (lot, food) not in there]
+    if gone:
+        remedy = "ask `calmlarder tonight` again"
+        raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)
 
 
 def cook(

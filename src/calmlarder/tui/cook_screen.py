@@ -10,6 +10,7 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Header, Static
 
+from calmlarder.store.cooked import Boxing
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.kitchen import Kitchen
@@ -188,7 +189,7 @@ class CookScreen(Screen[bool]):
             lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
         if boxes and lot is None:
             self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
-        kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
+        kitchen.cooked(dinner, self._used(), entry, Boxing(lot, boxes / dinner.people))
         logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
         self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
         self._gone(True)

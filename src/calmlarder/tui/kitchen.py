@@ -20,7 +20,7 @@ from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
-from calmlarder.store.cooked import Boxing, cook, eat_box
+from calmlarder.store.cooked import Boxing, all_there, cook, eat_box
 from calmlarder.store.eaten import eaten_before, eaten_on, log, may_count
 from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move
 from calmlarder.store.ledger import eat_up, end, ended, feel, felt_since
@@ -30,6 +30,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
 
 if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
     from calmlarder.plan.sittings import Key
 
 
@@ -127,10 +128,15 @@ class Kitchen:
         """What was eaten in the hours that still count."""
         return may_count(self.store, self.now(), self.stacking(2).longest_hours)
 
-    def cooked(self, title: str, uses: dict[str, int], entry: Eaten | None, boxed: Lot | None, share: float) -> None:
-        """Take what was cooked out of the larder, log each share and box the rest (0 to 1), as one action."""
-        lots = self.lots()
-        cook(self.store, lots, title, uses, entry, Boxing(boxed, share), self.today, self.tables)
+    def cooked(self, dinner: "Dinner", uses: dict[str, int], entry: Eaten | None, boxing: Boxing) -> None:
+        """Take what was cooked out of the larder, log each share and box the rest, as one action.
+
+        Raises CannotGoOn where a lot is gone, or is another food by now.
+        """
+        with self.store.transaction():
+            lots = self.lots()
+            all_there(((use.lot, use.food, use.line) for use in dinner.uses), lots)
+            cook(self.store, lots, dinner.title, uses, entry, boxing, self.today, self.tables)
 
     def remove(self, one: KeptLot) -> None:
         """A lot that was typed by mistake: nothing was eaten or thrown."""
