@@ -53,7 +53,7 @@ def told(folder: Path) -> list[str]:
         ("measures", "kale,bag,1e30,1,1e999,common_practice,,", "measures.csv:2:3: grams"),
         ("keeping", f"kale,fridge,whole,{10**30},safety,common_practice,", "keeping.csv:2:4: days"),
         ("conversions", "kale,kale-boiled,Infinity,common_practice,,", "conversions.csv:2:3: factor"),
-        ("caps", "elimination,food,lactose,1e999,,worst,varney2017", "caps.csv:2:4: grams"),
+        ("caps", "elimination,food,lactose,,,1e999,,varney2017", "caps.csv:2:6: typical_g"),
     ],
 )
 def test_a_number_beyond_all_bounds_is_told(table: str, row: str, where: str, tmp_path: Path) -> None:
