@@ -160,7 +160,7 @@ def test_a_chain_of_three_thousand_is_refused_by_file_and_line(tmp_path: Path) -
     mixed = mixtures([TABLES, tmp_path])
     assert foods_of([TABLES, tmp_path], mixed, ["chain-2500"])["chain-2500"]["diet"] == "vegan"
     figures = figures_of([TABLES, tmp_path], mixed, {"chain-2500"})
-    assert [food for food, _, _ in taken_apart("chain-2500", mixed, figures)] == ["salt"]
+    assert [food for food, _ in taken_apart("chain-2500", mixed, figures)] == ["salt"]
 
 
 def test_what_is_many_times_in_a_mixture_is_counted_once_a_level(tmp_path: Path) -> None:
@@ -183,7 +183,7 @@ def test_what_is_many_times_in_a_mixture_is_counted_once_a_level(tmp_path: Path)
     assert all(333_333 <= part.grams <= 333_335 for part in mixture.parts)  # a third each, in millionths
     mixed = mixtures([TABLES, tmp_path])
     figures = figures_of([TABLES, tmp_path], mixed, {"level-0-0"})
-    for food, share, _ in taken_apart("level-0-0", mixed, figures):
+    for food, share in taken_apart("level-0-0", mixed, figures):
         assert abs(share - Decimal(1) / 3) < Decimal("1e-9"), food
 
 
