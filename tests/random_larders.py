@@ -17,7 +17,7 @@ TABLES = Path(__file__).parents[1] / "ingredient_tables"
 TODAY = date(2026, 3, 11)
 ALLERGENS = ("celery", "crustaceans", "eggs", "fish", "gluten", "lupin", "milk", "molluscs", "mustard", "nuts",
              "peanuts", "sesame", "soya", "sulphites")  # fmt: skip
-DIETS = ("vegan", "vegetarian", "omnivore")
+DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 _COOKED = {"cooked", "boiled", "roasted"}
 _MAINS = {
     "base": ("rice-white-cooked", "potato", "potato-boiled", "rice-noodles-dry", "pasta-gluten-free-dry",

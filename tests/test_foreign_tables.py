@@ -6,6 +6,7 @@ import re
 import subprocess
 import sys
 from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -184,7 +185,7 @@ def test_what_is_many_times_in_a_mixture_is_counted_once_a_level(tmp_path: Path)
     mixed = mixtures([TABLES, tmp_path])
     figures = figures_of([TABLES, tmp_path], mixed, {"level-0-0"})
     for food, share in taken_apart("level-0-0", mixed, figures):
-        assert abs(share - Decimal(1) / 3) < Decimal("1e-9"), food
+        assert share == Fraction(1, 3), food
 
 
 def test_a_pipe_in_place_of_a_table_is_told(tmp_path: Path) -> None:
