@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
 from calmlarder.history.ended import Ended, Logged
+from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
@@ -20,7 +21,6 @@ from calmlarder.store.eaten import KeptEaten, content_of, entries
 from calmlarder.store.larder import KeptLot, kept, still_as_seen
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import How, Why
 
 
@@ -31,36 +31,46 @@ class Boxing(NamedTuple):
     share: float
 
 
-def cook(
-    store: Store,
-    lots: Sequence[KeptLot],
-    title: str,
-    uses: Mapping[str, int],
-    entry: Eaten | None,
-    boxing: Boxing,
-    on: date,
-    tables: Tables,
-) -> None:
-    """Take grams by lot id out of the lots, log one share where somebody ate, and keep the boxes.
+class Taken(NamedTuple):
+    """What a dinner takes: grams by lot id, the share somebody ate, and what goes into boxes."""
 
-    `tables` hold the boxed dishes too. What was proposed before, or stands at the stove, rests on a larder that is no
-    more: it is forgotten in the same transaction. Raises CannotGoOn where a lot changed since it was read.
+    title: str
+    uses: Mapping[str, int]
+    entry: Eaten | None
+    boxing: Boxing
+
+
+class Ending(NamedTuple):
+    """What became of lots, or of `grams` of each; `eaters` of what was eaten, None where no log is asked for."""
+
+    how: How = "eaten"
+    why: Why | None = None
+    grams: float | None = None
+    eaters: Eaters | None = None
+
+
+def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
+    """Take the grams out of the lots, log one share where somebody ate, and keep the boxes, as one action.
+
+    What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten in the same
+    transaction. Raises CannotGoOn where a lot changed since it was read.
     """
-    left = used_up(lots, uses)
+    store, entry, boxing = household.store, taken.entry, taken.boxing
+    left = used_up(lots, taken.uses)
     with store.transaction():
         still_as_seen(store, [one for one in lots if one.id in left])
         store.change_lots(
             left,
-            f"cook {title}",
+            f"cook {taken.title}",
             eaten=[] if entry is None else [content_of(entry)],
-            ended=dinner_took(lots, left, tables, on, boxing.share if boxing.lot is not None else 0.0),
+            ended=dinner_took(household, lots, left, boxing.share if boxing.lot is not None else 0.0),
             new=[] if boxing.lot is None else [kept(boxing.lot)],
         )
         for note in NOTES:
             store.remember(note, None)
 
 
-def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, tables: Tables) -> int:
+def eat_box(household: Household, entry: Eaten, lots: Sequence[KeptLot]) -> int:
     """One box of the dish that the entry names is eaten; the entry's number.
 
     Raises CannotGoOn for a box that is not safe to eat.
@@ -71,48 +81,31 @@ def eat_box(store: Store, entry: Eaten, lots: Sequence[KeptLot], on: date, table
         remedy = "throw it away: `calmlarder larder remove`"
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
     left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
-    ended = dinner_took(mine, left, tables, on, logged=(Logged(who=entry.who, grams=entry.grams),))
-    with store.transaction():
-        still_as_seen(store, mine)
-        return store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]
+    ended = dinner_took(household, mine, left, logged=(Logged(who=entry.who, grams=entry.grams),))
+    with household.store.transaction():
+        still_as_seen(household.store, mine)
+        return household.store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]
 
 
-def end(
-    store: Store,
-    lots: Iterable[KeptLot],
-    tables: Tables,
-    on: date,
-    how: How = "eaten",
-    why: Why | None = None,
-    grams: float | None = None,
-) -> None:
-    """Take lots out, or `grams` of each, as one action. Raises CannotGoOn for more than there is."""
-    seen = list(lots)
-    left, ends = _ending(seen, tables, on, how, why, grams)
-    words = f"{how} {', '.join(entry.line for entry in ends)}"
-    with store.transaction():
-        still_as_seen(store, seen)
-        store.change_lots(left, words, ended=[entry.model_dump(mode="json") for entry in ends])
+def end(household: Household, lots: Sequence[KeptLot], ending: Ending) -> list[KeptEaten]:
+    """Take lots out, or so many grams of each, and log it for those who ate, as one action; the new entries.
 
-
-def eat_up(
-    store: Store, lots: Sequence[KeptLot], tables: Tables, on: date, eaters: Eaters, grams: float | None = None
-) -> list[KeptEaten]:
-    """Take lots out as eaten, or `grams` of each, and log it for those who ate, as one action; the new entries.
-
-    What the log holds already is not logged again. Raises CannotGoOn for more than there is.
+    What the log holds already is not logged again. Raises CannotGoOn for more than there is, or for a lot that changed
+    since it was read; then nothing ends.
     """
-    left, ends = _ending(lots, tables, on, "eaten", None, grams)
+    store, today, eaters = household.store, household.today, ending.eaters
+    left, ends = _ending(household, lots, ending)
     logged: list[Eaten] = []
     with store.transaction():
         still_as_seen(store, lots)
-        eaten, ended_before = log_and_ledger(store, on)
-        for number, one in enumerate(lots):
+        eaten, ended_before = log_and_ledger(store, today) if eaters is not None else ([], [])
+        for number, one in enumerate(lots if eaters is not None else ()):
+            assert eaters is not None
             before = ([*eaten, *logged], [*ended_before, *ends[:number]])
-            found = eaten_up(one.lot, ends[number].grams, eaters, on, *before, tables)
+            found = eaten_up(one.lot, ends[number].grams, eaters, today, *before, household.tables)
             ends[number] = ends[number].model_copy(update={"logged": found.logged})
             logged += found.entries
-        words = f"eaten {', '.join(entry.line for entry in ends)}"
+        words = f"{ending.how} {', '.join(entry.line for entry in ends)}"
         ids = store.change_lots(
             left, words, eaten=[content_of(one) for one in logged],
             ended=[entry.model_dump(mode="json") for entry in ends],
@@ -127,26 +120,25 @@ def log_and_ledger(store: Store, on: date) -> tuple[list[Eaten], list[Ended]]:
 
 
 def _ending(
-    lots: Iterable[KeptLot], tables: Tables, on: date, how: How, why: Why | None, grams: float | None
+    household: Household, lots: Sequence[KeptLot], ending: Ending
 ) -> tuple[dict[int, dict[str, Any] | None], list[Ended]]:
     """What is left of each lot, and the entries of the ledger in their order."""
     left: dict[int, dict[str, Any] | None] = {}
     entries = []
     for one in lots:
-        taken = one.lot.grams if grams is None else grams
+        taken = one.lot.grams if ending.grams is None else ending.grams
         if not 0 < taken <= one.lot.grams:
             remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
             raise CannotGoOn([Problem(where=f"lot {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
         left[one.id] = smaller(one.lot, one.lot.grams - taken)
-        entries.append(_entry(one, left[one.id], tables, on, how, why))
+        entries.append(_entry(household, one, left[one.id], ending))
     return left, entries
 
 
 def dinner_took(
+    household: Household,
     lots: Iterable[KeptLot],
     left: Mapping[int, dict[str, Any] | None],
-    tables: Tables,
-    on: date,
     boxed: float = 0.0,
     logged: tuple[Logged, ...] = (),
 ) -> list[dict[str, Any]]:
@@ -158,7 +150,7 @@ def dinner_took(
     found = []
     for one in lots:
         if one.id in left:
-            whole = _entry(one, left[one.id], tables, on, "eaten", None)
+            whole = _entry(household, one, left[one.id], Ending())
             urgent = one.lot.days_left is not None and one.lot.days_left <= URGENT_DAYS
             share = round(whole.grams * boxed, 1)
             parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent, "logged": logged}
@@ -166,21 +158,22 @@ def dinner_took(
     return found
 
 
-def _entry(one: KeptLot, rest: Mapping[str, Any] | None, tables: Tables, on: date, how: How, why: Why | None) -> Ended:
+def _entry(household: Household, one: KeptLot, rest: Mapping[str, Any] | None, ending: Ending) -> Ended:
     """What the lot lost, so that whatever came in is still there or in the ledger."""
-    lot, food = one.lot, tables.food_by_id[one.lot.food]
+    lot, food = one.lot, household.tables.food_by_id[one.lot.food]
     after = 0.0 if rest is None else float(rest["grams"])
     return Ended(
-        on=on, lot=one.id, food=food.id, title=food.name, portion_g=float(food.portion_g), line=lot.line,
-        of_grams=lot.grams, grams=round(lot.grams - after, 4), how=how, why=why if how == "thrown" else None,
+        on=household.today, lot=one.id, food=food.id, title=food.name, portion_g=float(food.portion_g), line=lot.line,
+        of_grams=lot.grams, grams=round(lot.grams - after, 4), how=ending.how,
+        why=ending.why if ending.how == "thrown" else None,
     )  # fmt: skip
 
 
 def move(
-    store: Store, one: KeptLot, moved: Callable[[Lot], Lot], words: str, tables: Tables, grams: float | None = None
+    household: Household, one: KeptLot, moved: Callable[[Lot], Lot], words: str, grams: float | None = None
 ) -> None:
     """A lot in another place, or `grams` of it as a lot of its own, as one action; a crumb goes with the rest."""
-    lot = one.lot
+    lot, store = one.lot, household.store
     rest = None if grams is None else smaller(lot, lot.grams - grams)
     if rest is None:
         with store.transaction():
@@ -190,7 +183,7 @@ def move(
     amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
     part = moved(lot.model_copy(update=amounts))
     # Words of its own: those of the whole would say too much.
-    part = part.model_copy(update={"line": lot_line(part, tables)})
+    part = part.model_copy(update={"line": lot_line(part, household.tables)})
     with store.transaction():
         still_as_seen(store, [one])
         store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])

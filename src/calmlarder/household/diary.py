@@ -39,7 +39,7 @@ def log(household: Household, entries: Sequence[Eaten]) -> list[KeptEaten]:
     store = household.store
     if len(entries) == 1 and entries[0].food and is_box(entries[0].food):
         lots = household.lots()
-        return [KeptEaten(eat_box(store, entries[0], lots, household.today, household.tables), entries[0])]
+        return [KeptEaten(eat_box(household, entries[0], lots), entries[0])]
     words = f"ate {', '.join(dict.fromkeys(entry.text for entry in entries))}"
     ids = store.change_lots({}, words, eaten=[content_of(entry) for entry in entries])
     return [KeptEaten(number, entry) for number, entry in zip(ids, entries, strict=True)]
