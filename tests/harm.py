@@ -43,7 +43,7 @@ def ask(home: Path, *words: str) -> Answer:
     """A command in this process; an exception that leaves it is a traceback for a cook, and fails the test."""
     out, err = StringIO(), StringIO()
     # The tables are read once: hundreds of commands are run here.
-    cached = patch("calmlarder.commands.kitchen_table.load_tables", lambda folders: _tables(tuple(folders)))
+    cached = patch("calmlarder.commands.inputs.load_tables", lambda folders: _tables(tuple(folders)))
     with redirect_stdout(out), redirect_stderr(err), cached:
         status = main(["--home", str(home), "--today", DAY, *words])
     return Answer(status, out.getvalue(), err.getvalue())

@@ -36,7 +36,7 @@ WAY = (
 
 @pytest.fixture
 def play(tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch) -> Callable[..., LarderApp]:
-    monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 2.0)
+    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 2.0)
 
     def run(act: Act, size: tuple[int, int], keys: tuple[str, ...] = ("f8",)) -> LarderApp:
         return run_program(tmp_path / "home", tables, act, size, keys)

@@ -9,10 +9,10 @@ from textual.events import Paste
 from textual.pilot import Pilot
 from textual.widgets import Input
 
+from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.many_lines import taken
 from programs import TODAY, Act, run_program, shown
@@ -98,10 +98,7 @@ def test_lines_wait_their_turn_and_can_be_put_away_and_brought_back(play: Callab
 
 
 def test_nothing_is_said_to_wait_where_all_is_clear(tmp_path: Path, tables: Tables) -> None:
-    from calmlarder.store.store import Store
-
-    with Store.at(tmp_path) as store:
-        found = taken(["kale 200g", "", "# a note"], Kitchen(store, tables, TODAY))
+    found = taken(["kale 200g", "", "# a note"], Household(tmp_path, tables, TODAY))
     assert (len(found.lots), found.waiting, found.words) == (1, [], "kept 1 line")
 
 

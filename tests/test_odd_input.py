@@ -53,10 +53,13 @@ def test_a_number_that_cannot_be_is_told_which_can(
     assert told in capsys.readouterr().err
 
 
-def test_one_lot_is_no_lots(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["--home", str(home), "larder", "freeze", "1"]) == 0
-    assert main(["--home", str(home), "larder", "undo"]) == 0
-    assert "move 1 lot to the freezer" in capsys.readouterr().out
+def test_undo_names_the_one_lot_and_counts_several(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for numbers, words in (("1", "freeze firm tofu 280g"), ("1 2", "freeze 2 lots")):
+        assert main(["--home", str(home), "larder", "freeze", *numbers.split()]) == 0
+        capsys.readouterr()
+        assert main(["--home", str(home), "larder", "undo"]) == 0
+        assert f"Taken back: {words}." in capsys.readouterr().out
+        assert main(["--home", str(home), "larder", "add", "2 carrots"]) == 0
 
 
 def test_the_demo_says_what_is_wrong_before_it_lists(capsys: pytest.CaptureFixture[str]) -> None:

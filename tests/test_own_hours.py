@@ -18,11 +18,11 @@ from textual.widgets import Input, SelectionList
 
 from calmlarder.checks.loads import Limit, pasts_of
 from calmlarder.cli import main
+from calmlarder.household.settings import settled
 from calmlarder.intake.eaten import EVERYONE, Eaten, Load
 from calmlarder.intake.own import Own, kept_owns, laid_over, own_of, owns_of
 from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, held_by, held_ug, rooms, still_counted
-from calmlarder.store.settled import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp

@@ -11,6 +11,7 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList
 
+from calmlarder.household.larder import move_to
 from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
@@ -105,7 +106,9 @@ def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: C
             await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert [entry.grams for entry in app._kitchen.eaten()] == ([100] if becomes == "eaten" else [])
+        assert [entry.grams for entry in app._kitchen.eaten(app._kitchen.now(), 3)] == (
+            [100] if becomes == "eaten" else []
+        )
         gone = [(entry.how, entry.grams, entry.why) for entry in ended(app._store)]
         if becomes == "moved":
             assert grams_of(app) == [("fridge", 180), ("freezer", 100)]
@@ -134,7 +137,7 @@ def test_what_is_frozen_of_it_reads_back_as_itself_and_thaws(play: Callable[...,
         assert again is not None
         assert again.lot is not None
         assert (again.lot.grams, again.lot.place, again.lot.food) == (140, "freezer", "tofu-firm")
-        assert not app._kitchen.freeze(part, 40)
+        move_to(app._kitchen, "fridge", [part], 40)
         assert sorted(grams_of(app)) == [("freezer", 100), ("fridge", 40), ("fridge", 140)]
 
     play(act)

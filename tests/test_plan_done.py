@@ -101,7 +101,7 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
 def test_the_screen_opened_again_starts_with_the_next_sitting(
     tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("calmlarder.tui.plan_work.SECONDS", 2.0)
+    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 2.0)
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         async def planned() -> list[str]:

@@ -223,7 +223,7 @@ def test_the_timeline_says_what_runs_now_and_what_comes_next() -> None:
     )
     timeline = Timeline(moments=moments, minutes=12, proven=True)
     before, boil, chop, fry = timeline_text(timeline, None).splitlines()
-    assert (before, boil.split()[0]) == ("The whole in 12 minutes, for one cook", "0:00")
+    assert (before, boil.split()[0]) == ("12 minutes for one cook", "0:00")
     _, boil, chop, fry = timeline_text(timeline, 4.5).splitlines()
     assert (boil.split()[0], chop.split()[0], fry.split()[0]) == ("now", "0:00", "next")
     _, boil, chop, fry = timeline_text(timeline, 9).splitlines()
@@ -342,7 +342,7 @@ def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
             held: tuple[str, ...] = verify(dinner, *rest)  # type: ignore[arg-type]
             return (*held, "fructans over the cap") if dinner["title"] == title else held
 
-        monkeypatch.setattr("calmlarder.render.checked.verify", fault)
+        monkeypatch.setattr("calmlarder.household.checked.verify", fault)
         await pilot.press("r")
         said = " ".join((await solved(app, pilot)).split())
         assert "did not pass its own check and is not shown: fructans over the cap" in said

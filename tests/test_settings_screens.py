@@ -8,7 +8,7 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Select, SelectionList, Static
 
-from calmlarder.store.settled import settled
+from calmlarder.household.settings import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp

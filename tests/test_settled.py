@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.store.settled import settled
+from calmlarder.household.settings import settled
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 

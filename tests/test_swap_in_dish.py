@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.intake.load import Serving
+from calmlarder.intake.plate import Serving
 from calmlarder.intake.profile import profile_named
 from calmlarder.swaps.model import Asked
 from calmlarder.swaps.rank import substitutes

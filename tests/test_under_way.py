@@ -8,9 +8,9 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input
 
-from calmlarder.store.store import Store
+from calmlarder.household import cooking_session
+from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
-from calmlarder.tui import under_way
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
@@ -48,7 +48,7 @@ def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
 
 
 def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
-    play: Callable[..., LarderApp], tmp_path: Path
+    play: Callable[..., LarderApp], tmp_path: Path, tables: Tables
 ) -> None:
     title = closed_at_the_stove(play)
 
@@ -74,13 +74,13 @@ def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
         assert before[lot] - after.get(lot, 0) == pytest.approx(77, abs=5)  # a crumb left is nothing left
 
     play(act)
-    with Store.at(tmp_path / "home") as store:
-        assert under_way.found(store, TODAY) is None
+    with Household(tmp_path / "home", tables, TODAY) as home:
+        assert cooking_session.found(home) is None
 
 
 @pytest.mark.parametrize(("keys", "asks_again"), [(("down", "enter"), False), (("escape",), True)])
 def test_it_may_be_given_up_or_left_for_later(
-    keys: tuple[str, ...], asks_again: bool, play: Callable[..., LarderApp], tmp_path: Path
+    keys: tuple[str, ...], asks_again: bool, play: Callable[..., LarderApp], tmp_path: Path, tables: Tables
 ) -> None:
     closed_at_the_stove(play)
 
@@ -90,14 +90,14 @@ def test_it_may_be_given_up_or_left_for_later(
         assert isinstance(app.screen, LarderScreen)
 
     play(act)
-    with Store.at(tmp_path / "home") as store:
-        assert (under_way.found(store, TODAY) is not None) == asks_again
-        assert under_way.found(store, TODAY + timedelta(days=2)) is None
+    for day, asks in ((TODAY, asks_again), (TODAY + timedelta(days=2), False)):
+        with Household(tmp_path / "home", tables, day) as home:
+            assert (cooking_session.found(home) is not None) == asks
 
 
 @pytest.mark.parametrize("note", ["x", {}, {"day": "never"}, {"day": str(date.today()), "dinner": {"title": "soup"}}])
 def test_a_note_that_is_not_ours_stops_nothing(note: object, tmp_path: Path, tables: Tables) -> None:
-    with Store.at(tmp_path) as store:
-        store.remember("at the stove", note)
-        kept = under_way.found(store, date.today())
-    assert kept is None or under_way.again(kept) is None
+    with Household(tmp_path, tables, date.today()) as home:
+        home.store.remember("at the stove", note)
+        kept = cooking_session.found(home)
+    assert kept is None or cooking_session.again(kept) is None

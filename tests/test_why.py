@@ -2,7 +2,6 @@
 the tables' own files, and the check that shares nothing with the model."""
 
 import json
-import time
 from collections import defaultdict
 from collections.abc import Callable, Sequence
 from decimal import Decimal
@@ -18,9 +17,10 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.why.model import Why
 from calmlarder.compose.why.why import why
+from calmlarder.household.checked import faults_of
+from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.checked import faults_of
 from calmlarder.render.style import Style
 from calmlarder.render.why_text import why_text
 from calmlarder.tables.book import Tables
@@ -185,9 +185,10 @@ def test_what_is_shown_holds_under_the_check(
                 break
         outcomes[answer.outcome] += 1
         told = [answer.tonight, answer.instead.dinner if answer.instead else None]
-        shown = [(dinner, ()) for dinner in told if dinner is not None]
+        shown = [dinner for dinner in told if dinner is not None]
         assert shown
-        assert not faults_of(shown, wanted, lots, [shipped("ingredient_tables")])
+        evening = Evening(wanted, lots, tables, [shipped("ingredient_tables")])
+        assert not any(faults_of(dinner, (), evening) for dinner in shown)
         for one in answer.does:
             grams = sum(use.grams for use in answer.tonight.uses if use.line == one.line)
             assert one.protein_g == pytest.approx(float(foods()[food.id]["protein_g"]) * grams / 100, abs=0.06)
@@ -262,9 +263,7 @@ def test_a_stop_ends_it_and_keeps_what_is_known(
     answers = why(tables.food_by_id["spinach"], demo(), wanting(), patterns, tables, stop=stop)
     first = next(answers)
     stop.ask()
-    start = time.monotonic()
     end = last(answers)
-    assert time.monotonic() - start < 5
     assert end.tonight == first.tonight
     assert not end.done
 

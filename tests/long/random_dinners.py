@@ -7,15 +7,16 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from answers import composed_of, lots_read
+from calmlarder.household.checked import faults_of
+from calmlarder.household.request import Evening
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.checked import faults_of
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
-from random_larders import TODAY, larder, recount
+from random_larders import TODAY, larder, over_limits, recount
 
 
 def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]) -> None:
@@ -32,13 +33,14 @@ def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: La
     seen["larders"] += 1
     for dinner, gives in shown:
         seen["answers"] += 1
-        refused = faults_of([(dinner, gives)], wanted, lots, folders)
+        refused = faults_of(dinner, gives, Evening(wanted, lots, tables, folders))
         seen["refused"] += bool(refused)
         if refused:
             print(f"{seed}: refused: {'; '.join(refused)}", flush=True)
         bought = {give.lot for give in gives if give.what == "buy"}  # type: ignore[attr-defined]
         served = dinner_object(dinner)
-        for what, words in recount(served, case._replace(people=dinner.people), bought):
+        made_up = case._replace(people=dinner.people)
+        for what, words in (*recount(served, made_up, bought), *over_limits(served, dinner.people)):
             seen[what] += 1
             print(f"{seed}: {what}: {words}", flush=True)
 

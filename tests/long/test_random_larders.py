@@ -14,9 +14,10 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.household.checked import faults_of
+from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.checked import faults_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -40,6 +41,7 @@ def test_no_dinner_passes_a_limit(
         chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
         _, dinners = best_dinners(lots, wanted, chosen, tables)
         cooked += len(dinners)
-        faults = faults_of([(dinner, ()) for dinner in dinners], wanted, lots, [shipped("ingredient_tables")])
+        evening = Evening(wanted, lots, tables, [shipped("ingredient_tables")])
+        faults = [fault for dinner in dinners for fault in faults_of(dinner, (), evening)]
         assert not faults, (seed, faults)
     assert cooked > _AT_ONCE // 10

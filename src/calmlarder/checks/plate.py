@@ -1,10 +1,10 @@
-"""Recompute a plate from the CSV rows in decimals, sharing no code with what judged it.
+"""Recompute a plate from the CSV rows, sharing no code with what judged it.
 
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
 from collections.abc import Mapping, Sequence
-from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -23,14 +23,14 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     figures, people = figures_of(table_folders, mixed, used), request["people"]
     limits = limits_of(table_folders, request["profile"], request["sitting"])
 
-    def plate(weighed: Sequence[str], less: Mapping[str, Decimal], ranges: bool) -> list[Part]:
+    def plate(weighed: Sequence[str], less: Mapping[str, Fraction], ranges: bool) -> list[Part]:
         found, left = [], dict(less)
         for one in answer["foods"]:
-            grams = Decimal(str(one["grams"]))
-            taken = min(grams, left.get(one["food"], Decimal(0)))
-            left[one["food"]] = left.get(one["food"], Decimal(0)) - taken
+            grams = Fraction(str(one["grams"]))
+            taken = min(grams, left.get(one["food"], Fraction(0)))
+            left[one["food"]] = left.get(one["food"], Fraction(0)) - taken
             how = ranges and (one["how"] == "weigh" or one["food"] in weighed)
-            found.append(Part(one["food"], one["food"], grams - taken, how, Decimal(1)))
+            found.append(Part(one["food"], one["food"], grams - taken, how, Fraction(1)))
         return apart(found, mixed, figures)
 
     as_told = plate(answer["weigh"], {}, True)

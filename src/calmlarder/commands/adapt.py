@@ -3,8 +3,7 @@
 import argparse
 import json
 
-from calmlarder.commands.kitchen_table import allergens_of, at_fault, folders_of, tables_of
-from calmlarder.commands.stored import tolerance_at
+from calmlarder.commands.inputs import allergens_of, at_fault, household_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.intake.profile import profile_named
@@ -16,22 +15,18 @@ MOST_BYTES = 5_000_000
 
 def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where the recipe cannot be brought under."""
-    tables = tables_of(options)
+    from calmlarder.household.adapting import Eaters, adapted_recipe
 
-    from calmlarder.adapt.model import Eaters
-
-    eaters = Eaters(
-        profile=profile_named(options.profile, tables),
-        diet=options.diet,
-        avoid=allergens_of(options),
-        sure=tolerance_at(options, tables),
-    )
+    with household_of(options) as household:
+        tables = household.tables
+        eaters = Eaters(
+            profile=profile_named(options.profile, tables),
+            diet=options.diet,
+            avoid=allergens_of(options),
+            sure=tolerance_of(options, household),
+        )
     recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
-    serves = _serves(options, recipe)
-
-    from calmlarder.render.adapting import answer_for
-
-    answer = answer_for(recipe, serves, eaters, options.format, tables, folders_of(options))
+    answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)
     if answer.faults:
         return at_fault("an adapted recipe", answer.faults)
     if options.json:
@@ -46,7 +41,7 @@ def adapt(options: argparse.Namespace) -> int:
 
 def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
     """Into how many servings the dish goes at one sitting. Raises CannotGoOn where nobody says."""
-    from calmlarder.adapt.adapt import MOST_SERVES
+    from calmlarder.household.adapting import MOST_SERVES
 
     for where, number in (("--people", options.people), ("--serves", options.serves)):
         if number is not None and not 1 <= number <= MOST_SERVES:

@@ -2,48 +2,30 @@
 
 import argparse
 import json
-from datetime import date, datetime, timedelta
-from pathlib import Path
+from collections.abc import Sequence
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
-from calmlarder.commands.larder import clear
+from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import moment_of, past_moment_of
-from calmlarder.history.told import box_eaten, eaten_of
-from calmlarder.intake.amounts import Tolerance
-from calmlarder.intake.eaten import Eaten
-from calmlarder.intake.own import LONGEST_NAME, person_named
-from calmlarder.larder.box import box_named
-from calmlarder.larder.reading import LarderReader
+from calmlarder.household.diary import box_entry, entries_of, log, logged
+from calmlarder.household.household import Household
+from calmlarder.household.larder import clear
+from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
-from calmlarder.store.cooked import eat_box
-from calmlarder.store.eaten import KeptEaten, eaten_before, log
-from calmlarder.store.home import home_folder
-from calmlarder.store.larder import lots_on_day, with_kept_boxes
-from calmlarder.store.settled import settled
-from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 
 
 def ate(options: argparse.Namespace) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
-    today, at, who = day_of(options), past_moment_of(options), person(options.who, "--who")
-    plain = tables_of(options)
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store, store.transaction():
-        tables = with_kept_boxes(store, plain)
-        text = " ".join(options.text)
-        lots = lots_on_day(store, today, plain)
-        boxed = box_named(text, [one.lot for one in lots], tables)
-        if boxed is None:
-            entry = _read(text, at, who, today, plain, settled(store.settings(), plain).tolerance)
-            kept = KeptEaten(log(store, entry), entry)
-        else:
-            entry = box_eaten(boxed, at, who, tables)
-            kept = KeptEaten(eat_box(store, entry, lots, today, tables), entry)
+    at, who, text = past_moment_of(options), person(options.who, "--who"), " ".join(options.text)
+    with household_of(options) as household, household.store.transaction():
+        box = box_entry(household, text, at, who)
+        entries = entries_of(household, _read(household, text), at, who) if box is None else (box,)
+        kept = log(household, entries)
     if options.json:
-        print(json.dumps({"eaten": [eaten_object(kept.id, kept.eaten)]}, ensure_ascii=False, indent=2))
+        shown = [eaten_object(one.id, one.eaten) for one in kept]
+        print(json.dumps({"eaten": shown}, ensure_ascii=False, indent=2))
     else:
-        print(eaten_line(kept.id, kept.eaten))
+        print("\n".join(eaten_line(one.id, one.eaten) for one in kept))
     return 0
 
 
@@ -51,9 +33,8 @@ def eaten(options: argparse.Namespace) -> int:
     """The log of the last days."""
     if not 1 <= options.days <= 3660:
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy="give a number of days from 1 to 3660")])
-    end = moment_of(options, "23:59", "--today")
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        found = eaten_before(store, end, timedelta(days=options.days) / timedelta(hours=1))
+    with household_of(options) as household:
+        found = logged(household, moment_of(options, "23:59", "--today"), options.days)
     if options.json:
         print(json.dumps({"eaten": [eaten_object(one.id, one.eaten) for one in found]}, ensure_ascii=False, indent=2))
         return 0
@@ -64,17 +45,8 @@ def eaten(options: argparse.Namespace) -> int:
     return 0
 
 
-def person(given: str, option: str) -> str:
-    """A person's name in plain form. Raises CannotGoOn for what is no name."""
-    name = person_named(given)
-    if name is None:
-        remedy = f"give a name of at most {LONGEST_NAME} signs"
-        raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
-    return name
-
-
-def _read(text: str, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance) -> Eaten:
-    lots, problems = clear(LarderReader(tables, today).read_all([text], "LINE"), "LINE")
+def _read(household: Household, text: str) -> Sequence[Lot]:
+    lots, problems = clear(household.read_all([text], "LINE"), "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-    return eaten_of(lots[0], at, who, today, tables, sure)
+    return lots

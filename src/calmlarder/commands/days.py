@@ -2,26 +2,20 @@
 
 import argparse
 import json
-from datetime import datetime, time, timedelta
 from pathlib import Path
 
-from calmlarder.commands.ate import person
-from calmlarder.commands.kitchen_table import day_of
+from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.commands.write_out import write_out
-from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt
 from calmlarder.history.together import related
+from calmlarder.household.diary import days as last_days
+from calmlarder.household.diary import feel as keep
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.render.days_text import days_object, days_text
 from calmlarder.render.style import style_of_output
-from calmlarder.store.eaten import eaten_before
-from calmlarder.store.home import home_folder
-from calmlarder.store.ledger import feel as keep
-from calmlarder.store.ledger import felt_since
-from calmlarder.store.store import Store
 
 _MOST_DAYS = 3660
 _CLOCKS_MIN = 5  # how far two clocks of one home may be apart: ours, no source
@@ -37,8 +31,8 @@ def feel(options: argparse.Namespace) -> int:
         remedy = f"write at most {LONGEST_NOTE} signs of text"
         raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
     at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        kept = keep(store, Felt(at=at, who=who, score=options.score, note=note))
+    with household_of(options) as household:
+        kept = keep(household, Felt(at=at, who=who, score=options.score, note=note))
     flags = red_flags(note)
     if options.json:
         entry = {"id": kept.id, **kept.felt.model_dump(mode="json")}
@@ -55,7 +49,9 @@ def days(options: argparse.Namespace) -> int:
     if not 1 <= options.days <= _MOST_DAYS:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
-    shown, who = _shown(options), person(options.who, "--who")
+    who = person(options.who, "--who")
+    with household_of(options) as household:
+        shown = last_days(household, options.days, who)
     if options.svg is not None:
         from calmlarder.render.days_svg import BEGINS, days_svg
 
@@ -65,12 +61,3 @@ def days(options: argparse.Namespace) -> int:
     else:
         print("\n".join(days_text(shown, related(shown), style_of_output())))
     return 0
-
-
-def _shown(options: argparse.Namespace) -> tuple[Day, ...]:
-    today, who = day_of(options), person(options.who, "--who")
-    end = datetime.combine(today, time.max)
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        eaten = [one.eaten for one in eaten_before(store, end, options.days * 24.0)]
-        felt = [one.felt for one in felt_since(store, end - timedelta(days=options.days))]
-    return days_of(eaten, felt, who, today, options.days)

@@ -6,52 +6,45 @@ Who that is `--who` says, else it is the one person at home, else it is asked.
 import argparse
 import sys
 from collections.abc import Sequence
-from datetime import date
+from typing import TYPE_CHECKING
 
-from calmlarder.commands.ate import person
+from calmlarder.commands.inputs import person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.eaten_up import Eaters, at_one_sitting
+from calmlarder.household.booking import Ending, end
+from calmlarder.household.household import Household
+from calmlarder.household.larder import numbered, remove_unread
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line
-from calmlarder.store.eaten import KeptEaten
-from calmlarder.store.larder import lots_on_day, with_kept_boxes
-from calmlarder.store.ledger import eat_up, end
-from calmlarder.store.settled import Settled, settled
-from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
+
+if TYPE_CHECKING:
+    from calmlarder.store.eaten import KeptEaten
 
 NOBODY = "nobody"  # of those whose log counts, or it was logged as it was eaten
 
 
-def ended_by(options: argparse.Namespace, store: Store, tables: Tables, today: date) -> list[KeptEaten]:
+def ended_by(options: argparse.Namespace, household: Household) -> "list[KeptEaten]":
     """End the lots that were named; what the log took on.
 
     Raises CannotGoOn for a lot that is not there, for more of it than there is, and where nobody says who ate; then
     nothing ends.
     """
     _check(options)
-    by_id = {one.id: one for one in lots_on_day(store, today, tables)}
-    ids = list(dict.fromkeys(options.ids))
-    unknown = [lot_id for lot_id in ids if lot_id not in by_id]
-    lots = [by_id[lot_id] for lot_id in ids if lot_id in by_id]
-    boxed = with_kept_boxes(store, tables)
+    ones, unread = numbered(household, options.ids)
     eaters = None
-    if lots and options.how == "eaten":
-        eaters = eaters_of(options, [one.lot for one in lots], settled(store.settings(), tables), boxed)
-    with store.transaction():
-        if unknown:
-            # A lot whose food the tables no longer know goes out without an entry; one that never was is told.
-            store.change_lots(dict.fromkeys(unknown), f"remove {len(unknown)} lot{'' if len(unknown) == 1 else 's'}")
-        if eaters is None:
-            if lots:
-                end(store, lots, boxed, today, options.how, options.why, options.grams)
-            return []
-        logged = eat_up(store, lots, boxed, today, eaters, options.grams)
-    if not options.json:
-        grams = sum(options.grams or one.lot.grams for one in lots)
-        print("\n".join(_lines(options, eaters, grams, logged)))
+    if ones and options.how == "eaten":
+        eaters = eaters_of(options, [one.lot for one in ones], household)
+    logged: list[KeptEaten] = []
+    with household.store.transaction():
+        if unread:
+            remove_unread(household, unread)
+        if ones:
+            logged = end(household, ones, Ending(options.how, options.why, options.grams, eaters))
+    if eaters is not None and not options.json:
+        grams = sum(options.grams or one.lot.grams for one in ones)
+        print("\n".join(_lines(eaters, grams, logged)))
     return logged
 
 
@@ -66,12 +59,12 @@ def _check(options: argparse.Namespace) -> None:
         raise CannotGoOn([Problem(where="--grams", what="is of one lot", remedy="name one lot at a time")])
 
 
-def eaters_of(options: argparse.Namespace, lots: Sequence[Lot], home: Settled, tables: Tables) -> Eaters:
+def eaters_of(options: argparse.Namespace, lots: Sequence[Lot], household: Household) -> Eaters:
     """Whose log takes them on. Raises CannotGoOn where several people eat, none is named and nobody can be asked.
 
     A bottle that lasted for weeks is nobody's sitting: without a name the log does not count it.
     """
-    at = past_moment_of(options)
+    at, home, tables = past_moment_of(options), household.settled(), household.tables
     who: tuple[str, ...] = ()
     if options.who:
         who = _named(options.who)
@@ -97,7 +90,7 @@ def _asked(lots: Sequence[Lot], people: int) -> tuple[str, ...]:
     return _named([input("Enter alone is me: ").strip() or ME])
 
 
-def _lines(options: argparse.Namespace, eaters: Eaters, grams: float, logged: Sequence[KeptEaten]) -> list[str]:
+def _lines(eaters: Eaters, grams: float, logged: "Sequence[KeptEaten]") -> list[str]:
     """What the log took on of so many grams, and why not more."""
     lines = [f"logged: {eaten_line(one.id, one.eaten).strip()}" for one in logged]
     new = sum(one.eaten.grams * (eaters.people if one.eaten.who == EVERYONE else 1) for one in logged)

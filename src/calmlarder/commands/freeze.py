@@ -5,12 +5,10 @@ import json
 import sys
 import textwrap
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
-from calmlarder.commands.larder import lots_at_home
-from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.commands.inputs import household_of
+from calmlarder.household.larder import lots_to_cook
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.freezing import freeze_today
-from calmlarder.larder.reading import LarderReader
 
 _CAUTION = (
     "Freeze by the use-by day at the latest, thaw in the fridge, heat until steaming, and never freeze again what "
@@ -22,16 +20,16 @@ _IN = " " * 10
 
 def freeze(options: argparse.Namespace) -> int:
     """List what should go into the freezer today."""
-    tables, today = tables_of(options), day_of(options)
-    if options.larder:
-        readings = LarderReader(tables, today).read_all(read_lines(options.larder), options.larder)
-        lots = [lot for reading in readings for lot in reading.lots]
-        for reading in readings:
-            if reading.lot is None:
-                print(f"calmlarder: {reading.text}: not clear, left out; see `calmlarder match`", file=sys.stderr)
-    else:
-        lots = lots_at_home(options, tables, today)
-        tables = with_boxes(tables, boxes_of(lots))
+    with household_of(options) as household:
+        if options.larder:
+            readings = household.read_all(read_lines(options.larder), options.larder)
+            lots = [lot for reading in readings for lot in reading.lots]
+            for reading in readings:
+                if reading.lot is None:
+                    print(f"calmlarder: {reading.text}: not clear, left out; see `calmlarder match`", file=sys.stderr)
+        else:
+            lots = lots_to_cook(household)
+        tables = household.tables
     found = freeze_today(lots, tables, options.within)
     if options.json:
         keys = {"line", "grams", "how", "weeks", "days_left", "source"}

@@ -3,8 +3,7 @@
 import argparse
 import json
 
-from calmlarder.commands.kitchen_table import food_named, tables_of
-from calmlarder.commands.stored import tolerance_at
+from calmlarder.commands.inputs import food_named, household_of, tolerance_of
 from calmlarder.intake.limit import limit_of
 from calmlarder.intake.profile import profile_named
 from calmlarder.render.cap_words import component_words
@@ -13,7 +12,8 @@ from calmlarder.render.limit_text import limit_object, limit_text
 
 def limit(options: argparse.Namespace) -> int:
     """Say the amounts; a food with unknown figures has no limit that can be told."""
-    tables = tables_of(options)
+    household = household_of(options)
+    tables = household.tables
     food = food_named(" ".join(options.food), "FOOD", tables)
     profile = profile_named(options.profile, tables)
     unknown = tables.unknown_of(food.id)
@@ -24,7 +24,8 @@ def limit(options: argparse.Namespace) -> int:
         else:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
-    answer = limit_of(food, profile.at(), tables, tolerance_at(options, tables))
+    with household:
+        answer = limit_of(food, profile.at(), tables, tolerance_of(options, household))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:

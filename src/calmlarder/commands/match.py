@@ -4,7 +4,7 @@ import argparse
 import json
 from collections.abc import Iterator
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.inputs import day_of, tables_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading

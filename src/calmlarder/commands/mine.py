@@ -5,7 +5,7 @@ from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import tables_of
+from calmlarder.commands.inputs import tables_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.food_text import food_text

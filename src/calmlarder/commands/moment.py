@@ -4,7 +4,7 @@ import argparse
 import re
 from datetime import datetime, time, timedelta
 
-from calmlarder.commands.kitchen_table import day_of
+from calmlarder.commands.inputs import day_of
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.matching.dates import YEARS
 from calmlarder.problems import CannotGoOn, Problem

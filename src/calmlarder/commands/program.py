@@ -3,11 +3,9 @@
 import argparse
 import sys
 from datetime import date
-from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, folders_of, tables_of
+from calmlarder.commands.inputs import day_of, folders_of, home_of, tables_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.home import home_folder
 
 
 def program(options: argparse.Namespace) -> int:
@@ -17,7 +15,7 @@ def program(options: argparse.Namespace) -> int:
         raise CannotGoOn([Problem(where="the program", what="needs a terminal for its screens", remedy=remedy)])
     from calmlarder.tui.app import LarderApp
 
-    home = home_folder(Path(options.home) if options.home else None)
+    home = home_of(options)
     clock = date.today if options.today is None else None  # a day that was asked for stays
     app = LarderApp(home, tables_of(options), day_of(options), folders_of(options), clock)
     app.run()

@@ -2,7 +2,7 @@
 
 import argparse
 
-from calmlarder.commands.kitchen_table import food_named, tables_of
+from calmlarder.commands.inputs import food_named, tables_of
 from calmlarder.render.food_text import food_text
 
 

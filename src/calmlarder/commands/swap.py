@@ -2,19 +2,17 @@
 
 import argparse
 import json
-from collections import defaultdict
 from decimal import Decimal
 from pathlib import Path
 
-from calmlarder.commands.kitchen_table import allergens_of, at_fault, day_of, folders_of, food_named, tables_of
-from calmlarder.commands.stored import tolerance_at
+from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, tolerance_of
+from calmlarder.household.larder import lots_to_cook
+from calmlarder.household.swapping import Swaps, grams_to_eat, swaps
 from calmlarder.intake.profile import profile_named
-from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
 from calmlarder.swaps.plate import Plate, plate_of
-from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
@@ -22,42 +20,46 @@ from calmlarder.tables.rows import Food
 
 def swap(options: argparse.Namespace) -> int:
     """Say the substitutes; status 3 where nothing can stand in."""
-    tables = tables_of(options)
-    food = food_named(" ".join(options.food), "FOOD", tables)
-    dish = _dish(food, options.pattern) if options.pattern is not None else None
-    plate = _plate(food, options.recipe, tables) if options.recipe is not None else None
-    usual = usual_grams(food, dish) if dish is not None else food.portion_g
-    if plate is not None and plate.grams is not None:
-        usual = plate.grams
-    asked = Asked(
-        food=food,
-        grams=usual if options.amount is None else _grams(options.amount),
-        profile=profile_named(options.profile, tables),
-        diet=options.diet,
-        avoid=allergens_of(options),
-        sure=tolerance_at(options, tables),
-        at_home=_at_home(options, tables),
-        only_at_home=options.from_larder,
-    )
-    answer = substitutes(asked, tables, dish, plate.beside if plate else ())
+    with household_of(options) as household:
+        # `--from-larder` needs a larder.
+        lots = lots_to_cook(household) if options.from_larder else [one.lot for one in household.lots()]
+        tables = household.tables
+        food = food_named(" ".join(options.food), "FOOD", household.plain_tables)
+        dish = _dish(food, options.pattern) if options.pattern is not None else None
+        plate = _plate(food, options.recipe, tables) if options.recipe is not None else None
+        usual = usual_grams(food, dish) if dish is not None else food.portion_g
+        if plate is not None and plate.grams is not None:
+            usual = plate.grams
+        asked = Asked(
+            food=food,
+            grams=usual if options.amount is None else _grams(options.amount),
+            profile=profile_named(options.profile, tables),
+            diet=options.diet,
+            avoid=allergens_of(options),
+            sure=tolerance_of(options, household),
+            at_home=grams_to_eat(lots),
+            only_at_home=options.from_larder,
+        )
+        found = swaps(household, asked, dish, plate.beside if plate else ())
+    return _show(found, plate, options.json)
 
+
+def _show(found: Swaps, plate: Plate | None, as_json: bool) -> int:
     from calmlarder.render.style import style_of_output
     from calmlarder.render.swap_text import swap_object, swap_text
-    from calmlarder.render.swapped import swap_faults
 
-    faults = swap_faults(answer, plate.beside if plate else (), folders_of(options))
-    if faults:
-        return at_fault("a substitute", faults)
-    if options.json:
+    if found.faults:
+        return at_fault("a substitute", found.faults)
+    if as_json:
         more = {} if plate is None else {"not_counted": list(plate.not_counted)}
-        print(json.dumps({**swap_object(answer), **more}, ensure_ascii=False, indent=2))
+        print(json.dumps({**swap_object(found.answer), **more}, ensure_ascii=False, indent=2))
     else:
-        print(swap_text(answer, tables, style_of_output()), end="")
+        print(swap_text(found.answer, found.tables, style_of_output()), end="")
         if plate is not None:
             print("The rest of the recipe is counted beside it, as its lines were read.")
         if plate is not None and plate.not_counted:
             print(f"Not counted, as the food, its amount or its figures are not known: {'; '.join(plate.not_counted)}.")
-    return 0 if answer.substitutes else 3
+    return 0 if found.answer.substitutes else 3
 
 
 def _grams(amount: float) -> Decimal:
@@ -104,16 +106,3 @@ def _plate(food: Food, name: str, tables: Tables) -> Plate:
         remedy = "name the food as its line does, or give the line an amount"
         raise CannotGoOn([Problem(where="--in-recipe", what=f"no line gives an amount of {food.name}", remedy=remedy)])
     return plate
-
-
-def _at_home(options: argparse.Namespace, tables: Tables) -> dict[str, float]:
-    """Grams of each food in the kept larder that may be eaten. `--from-larder` needs a larder."""
-    from calmlarder.commands.larder import lots_at_home, lots_kept
-
-    today = day_of(options)
-    lots = (lots_at_home if options.from_larder else lots_kept)(options, tables, today)
-    grams: dict[str, float] = defaultdict(float)
-    for lot in lots:
-        if why_unfit(lot) is None:
-            grams[lot.food] += lot.grams
-    return dict(grams)

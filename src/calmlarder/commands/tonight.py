@@ -3,101 +3,91 @@
 import argparse
 import json
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from importlib import resources
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
-from calmlarder.commands.kitchen_table import at_fault, day_of, folders_of, tables_of, wanted_of
-from calmlarder.commands.stacking import eaten_before_of
-from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.commands.inputs import at_fault, choices_of, household_of
+from calmlarder.household.household import Household
+from calmlarder.household.larder import clear, lots_to_cook
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader, Reading
-from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.tables.book import Tables
-from calmlarder.tables.places import shipped
+from calmlarder.larder.reading import Reading
+from calmlarder.problems import CannotGoOn
 
 if TYPE_CHECKING:
-    from calmlarder.compose.search import Progress
-    from calmlarder.compose.solve import Plan
-    from calmlarder.render.checked import Shown
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.tonight import Tonight
+
+_Larder = tuple[list[Lot], tuple[Reading, ...]]
 
 
 def tonight(options: argparse.Namespace) -> int:
     """Read the larder, compose, check, show."""
-    tables = tables_of(options)
+    with household_of(options) as household:
+        choices = choices_of(options, household.tables)
+        lots, readings = larder_of(options, household)
 
-    from calmlarder.commands.stored import fill_from_home
+        from calmlarder.household.cooking import propose
+        from calmlarder.household.request import evening
+        from calmlarder.household.tonight import tonight as dinners
 
-    from_home = fill_from_home(options, tables)
-    lots, readings = larder_asked(options, tables)
-    return _dinner(options, with_boxes(tables, boxes_of(lots)), lots, readings, from_home)
-
-
-def larder_asked(options: argparse.Namespace, tables: Tables) -> tuple[list[Lot], tuple[Reading, ...]]:
-    """The lots of --larder with what each line was read as, or the kept ones."""
-    if options.larder is not None:
-        return _read(options, tables, read_lines(options.larder), options.larder)
-    from calmlarder.commands.larder import lots_at_home
-
-    return lots_at_home(options, tables, day_of(options)), ()
+        answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
+        if options.larder is None and not answer.faults:
+            propose(household, answer.composed.dinners)
+    return _show(answer, readings, options.json)
 
 
 def demo(options: argparse.Namespace) -> int:
     """The same on the larder of an invented household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
-    tables, _ = tables_of(options), day_of(options)  # what is wrong in the options is said before the larder is
+    household = household_of(options)
+    choices = choices_of(options, household.tables)  # what is wrong in the options is said before the larder is
     if not options.json:
         print("The larder of an invented household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
-    lots, readings = _read(options, tables, text.splitlines(), "demo larder")
-    return _dinner(options, tables, lots, readings)
+
+    from calmlarder.household.request import evening
+    from calmlarder.household.tonight import tonight as dinners
+
+    lots, readings = _read(household, text.splitlines(), "demo larder")
+    answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
+    return _show(answer, readings, options.json)
 
 
-def _read(
-    options: argparse.Namespace, tables: Tables, lines: Sequence[str], source: str
-) -> tuple[list[Lot], tuple[Reading, ...]]:
-    readings = LarderReader(tables, day_of(options)).read_all(lines, source)
+def larder_of(options: argparse.Namespace, household: Household) -> _Larder:
+    """The lots of --larder with what each line was read as, or the kept ones."""
+    if options.larder is not None:
+        return _read(household, read_lines(options.larder), options.larder)
+    return lots_to_cook(household), ()
+
+
+def watched(options: argparse.Namespace) -> bool:
+    """Whether somebody at a terminal sees how long work goes on; Ctrl-C then keeps the best so far."""
+    return not options.json and sys.stderr.isatty()
+
+
+def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
+    readings = household.read_all(lines, source)
     impossible = [reading.problem for reading in readings if reading.problem is not None]
     if impossible:
         raise CannotGoOn(impossible)
-    lots = [lot for reading in readings for lot in reading.lots]
+    lots, problems = clear(readings, source)
     if not lots:
-        _nothing_known(readings, source)
+        raise CannotGoOn(problems)
     return lots, readings
 
 
-def _dinner(
-    options: argparse.Namespace,
-    tables: Tables,
-    lots: Sequence[Lot],
-    readings: tuple[Reading, ...],
-    from_home: tuple[str, ...] = (),
-) -> int:
-    wanted = wanted_of(options, tables, **eaten_before_of(options))
+def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool) -> int:
+    if answer.faults:
+        return at_fault("a dinner", answer.faults)
+    composed, request, from_home = answer.composed, answer.evening.request, answer.evening.from_home
+    if as_json:
+        from calmlarder.render.json import tonight_object
 
-    from calmlarder.compose.compose import compose
-    from calmlarder.patterns.load import load_patterns
-
-    composed = compose(lots, wanted, load_patterns(shipped("recipes")), tables, _progress(options))
-
-    from calmlarder.render.checked import faults_of
-    from calmlarder.render.json import tonight_object
-
-    shown: list[Shown] = [(dinner, ()) for dinner in composed.dinners]
-    if composed.nearest:
-        shown.append((composed.nearest.dinner, composed.nearest.gives))
-    faults = faults_of(shown, wanted, lots, folders_of(options))
-    if faults:
-        return at_fault("a dinner", faults)
-    if options.command == "tonight" and options.larder is None:
-        from calmlarder.commands.cooked import remember
-
-        remember(options, composed.dinners)
-    if options.json:
-        told = tonight_object(composed, wanted, readings) | {"from_settings": list(from_home)}
-        print(json.dumps(told, ensure_ascii=False, indent=2))
+        shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
+        print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.style import style_of_output
         from calmlarder.render.text import tonight_text
@@ -105,29 +95,19 @@ def _dinner(
         if from_home:
             words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
-        print(tonight_text(composed, wanted, readings, style_of_output()), end="")
+        print(tonight_text(composed, request, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
 
 
-def _nothing_known(readings: Sequence[Reading], source: str) -> None:
-    problems = []
-    for reading in readings:
-        names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates)
-        what = f"`{reading.text}` may be several foods" if names else f"`{reading.text}` is no food of the tables"
-        problems.append(Problem(where=source, what=what, remedy=f"write {names}" if names else "use another name"))
-    raise CannotGoOn(problems)
-
-
-def _progress(options: argparse.Namespace) -> "Progress | None":
-    """Where a terminal watches and work is long, say the best so far; Ctrl-C then keeps it."""
-    if options.json or not sys.stderr.isatty():
+def _say_better(is_watched: bool) -> "Callable[[Dinner], None] | None":
+    if not is_watched:
         return None
     import time
 
     start = time.monotonic()
 
-    def say(plan: "Plan") -> None:
+    def say(dinner: "Dinner") -> None:
         if time.monotonic() - start > 1:
-            print(f"best so far: {plan.problem.pattern.id} (Ctrl-C keeps it)", file=sys.stderr)
+            print(f"best so far: {dinner.pattern} (Ctrl-C keeps it)", file=sys.stderr)
 
     return say

@@ -2,17 +2,13 @@
 
 import argparse
 import json
-from pathlib import Path
 
-from calmlarder.commands.kitchen_table import day_of, tables_of
+from calmlarder.commands.inputs import household_of
 from calmlarder.history import waste as sums
 from calmlarder.history.advice import advise
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.style import style_of_output
 from calmlarder.render.waste_text import waste_object, waste_text
-from calmlarder.store.home import home_folder
-from calmlarder.store.ledger import ended
-from calmlarder.store.store import Store
 
 _MOST_WEEKS = 520
 
@@ -22,9 +18,8 @@ def waste(options: argparse.Namespace) -> int:
     if not 1 <= options.weeks <= _MOST_WEEKS:
         remedy = f"give a number of weeks from 1 to {_MOST_WEEKS}"
         raise CannotGoOn([Problem(where="--weeks", what="cannot be", remedy=remedy)])
-    tables, today = tables_of(options), day_of(options)
-    with Store.at(home_folder(Path(options.home) if options.home else None)) as store:
-        entries = [entry for entry in ended(store) if entry.on <= today]
+    with household_of(options) as household:
+        tables, today, entries = household.plain_tables, household.today, household.ended()
     told, advised = sums.waste(entries, today, options.weeks), advise(entries, today, tables)
     if options.json:
         print(json.dumps(waste_object(told, advised), ensure_ascii=False, indent=2))

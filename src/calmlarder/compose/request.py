@@ -44,6 +44,15 @@ def protein_floor(sitting: Sitting, target_g: float) -> float:
     return min(PROTEIN_FLOOR_G[sitting], target_g)
 
 
+# What one request may hold: common practice, no source.
+People = Annotated[int, Field(ge=1, le=12)]
+ProteinG = Annotated[float, Field(ge=0, le=100)]
+Minutes = Annotated[int | None, Field(ge=5, le=600)]
+LysineMg = Annotated[int, Field(ge=0, le=5000)]
+Count = Annotated[int, Field(ge=1, le=9)]
+Seconds = Annotated[float, Field(gt=0, le=600)]
+
+
 class Liked(BaseModel):
     """The dinner that more is wanted of: its pattern, its flavour family, and the foods in its main slots."""
 
@@ -67,20 +76,20 @@ class DinnerRequest(BaseModel):
     today: date
     profile: Profile
     sitting: Sitting = "dinner"
-    people: Annotated[int, Field(ge=1, le=12)] = 1
-    protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
-    protein_floor_g: Annotated[float, Field(ge=0, le=100)] = 12.0
-    minutes: Annotated[int | None, Field(ge=5, le=600)] = None
+    people: People = 1
+    protein_g: ProteinG = 20.0
+    protein_floor_g: ProteinG = 12.0
+    minutes: Minutes = None
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
     without: tuple[str, ...] = ()
     use: tuple[str, ...] = ()
     disliked: tuple[str, ...] = ()
-    lysine_mg: Annotated[int, Field(ge=0, le=5000)] = 0
+    lysine_mg: LysineMg = 0
     like: Liked | None = None
     use_shared: bool = False
-    count: Annotated[int, Field(ge=1, le=9)] = 1
-    seconds: Annotated[float, Field(gt=0, le=600)] = 10.0
+    count: Count = 1
+    seconds: Seconds = 10.0
     tolerance: Tolerance = USUAL
     equipment: Equipment = USUAL_KITCHEN
     eaten: tuple[Eaten, ...] = ()

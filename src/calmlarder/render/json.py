@@ -1,16 +1,18 @@
 """Answers as plain JSON values; the keys are a promise to other programs."""
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.reading import Reading
 from calmlarder.render.stacked import stacked_object
 
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
 
-def tonight_object(composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
+
+def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
     """The answer of `tonight --json`."""
     return {
         "status": composed.status,

@@ -2,15 +2,17 @@
 
 from collections.abc import Sequence
 from datetime import datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.stacking import Counted, held_by, held_ug, still_counted
 from calmlarder.render.cap_words import CAP_WORDS, component_words
 from calmlarder.tables.rows import Cap
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
 
 NEAR = 0.9  # of a cap taken, before and dinner together: from there on it binds; ours, no source
 _TELLING_UG = 5_000  # less is shown as 0.00 or 0.01 g
@@ -33,7 +35,7 @@ def binding(dinner: Dinner, wanted: DinnerRequest) -> tuple[Cap, ...]:
     )
 
 
-def stacked_object(composed: Composed, wanted: DinnerRequest) -> dict[str, Any] | None:
+def stacked_object(composed: "Composed", wanted: DinnerRequest) -> dict[str, Any] | None:
     """The value of `stacked`; None where no log was asked for or nothing of it counts."""
     counted = wanted.counted
     if wanted.stacking is None or not counted:
@@ -69,7 +71,7 @@ def stacked_object(composed: Composed, wanted: DinnerRequest) -> dict[str, Any] 
     }  # fmt: skip
 
 
-def stacked_lines(composed: Composed, wanted: DinnerRequest) -> list[str]:
+def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     """What is still counted, from what, until when; and after when more would fit, where it binds."""
     counted = wanted.counted
     lines = []

@@ -2,8 +2,8 @@
 
 import textwrap
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from calmlarder.compose.compose import Composed
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
@@ -12,6 +12,9 @@ from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.stacked import held_g, stacked_lines
 from calmlarder.render.style import Style, bar
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
@@ -23,7 +26,7 @@ _NOTHING_NEAR = (
 
 
 def tonight_text(
-    composed: Composed, wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
+    composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
 ) -> str:
     """The whole answer of a run, with or without the loads of each dinner."""
     parts: list[str] = []
@@ -55,7 +58,7 @@ def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
 
 
-def notes_text(dinner: Dinner, composed: Composed, wanted: DinnerRequest, style: Style) -> str:
+def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, style: Style) -> str:
     """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
     cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
     parts = [
@@ -69,7 +72,7 @@ def notes_text(dinner: Dinner, composed: Composed, wanted: DinnerRequest, style:
     return "\n\n".join(part for part in parts if part)
 
 
-def _closing(composed: Composed) -> str:
+def _closing(composed: "Composed") -> str:
     if composed.status == "proven":
         return f"Best possible from this larder, found in {composed.seconds:.2f} s."
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
@@ -216,7 +219,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 
 
-def _nothing(composed: Composed, style: Style) -> Iterator[str]:
+def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
         yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
@@ -224,7 +227,7 @@ def _nothing(composed: Composed, style: Style) -> Iterator[str]:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 
 
-def _stacked(composed: Composed, wanted: DinnerRequest, style: Style) -> Iterator[str]:
+def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Iterator[str]:
     lines = stacked_lines(composed, wanted)
     if lines and wanted.stacking is not None:
         longest = wanted.stacking.longest_hours
@@ -241,7 +244,7 @@ def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
         yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
 
 
-def _left_out(composed: Composed, readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+def _left_out(composed: "Composed", readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
     faulty = [reading for reading in readings if reading.problem is not None]

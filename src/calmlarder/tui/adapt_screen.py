@@ -11,14 +11,14 @@ from textual.screen import Screen
 from textual.widgets import Header, Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
+from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
-    from calmlarder.render.adapting import Answer
+    from calmlarder.household.adapting import Answer
 
 _MARGIN = 4  # columns for padding and the scroll bar
 _OVER = "write over it"
@@ -33,7 +33,7 @@ class AdaptScreen(Screen[None]):
         Binding("escape", "back", "Back"),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._changed: str | None = None
@@ -79,22 +79,19 @@ class AdaptScreen(Screen[None]):
     @work(thread=True, exclusive=True)
     def _look(self, text: str, serves: int | None) -> None:
         """In a thread of its own; the solver is loaded here."""
-        from calmlarder.adapt.adapt import MOST_SERVES
-        from calmlarder.adapt.model import Eaters
         from calmlarder.cookbook.read import read_recipe
-        from calmlarder.render.adapting import answer_for
+        from calmlarder.household.adapting import MOST_SERVES, adapted_recipe, eaters_at_home
 
         worker: Worker[None] = get_current_worker()
         kitchen, call = self._kitchen, self.app.call_from_thread
-        held = call(kitchen.settled)
-        eaters = Eaters(profile=call(kitchen.profile), diet=held.diet, avoid=held.avoid, sure=held.tolerance)
+        eaters = call(eaters_at_home, kitchen)
         try:
             recipe = read_recipe(text)
             count = serves or recipe.serves
             if count is None or not 1 <= count <= MOST_SERVES:
                 what = "it does not say how many it serves" if count is None else f"it cannot serve {count}"
                 raise CannotGoOn([Problem(where="the recipe", what=what, remedy="say it above, on the right")])
-            answer = answer_for(recipe, count, eaters, None, kitchen.tables, kitchen.folders)
+            answer = adapted_recipe(kitchen, recipe, count, eaters)
         except CannotGoOn as stop:
             call(self._say, stop)
             return

@@ -17,17 +17,15 @@ from textual.geometry import Size
 from textual.screen import Screen
 
 from calmlarder.clean import clean
+from calmlarder.household import cooking_session
+from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
-from calmlarder.store import unread
-from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui import under_way
 from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
 from calmlarder.tui.smooth import kept_for_good, share_time
@@ -46,7 +44,7 @@ _LOADED_LATER = (
     "calmlarder.compose.compose",
     "calmlarder.plan.plan_days",
     "calmlarder.checks.plan",
-    "calmlarder.render.checked",
+    "calmlarder.household.checked",
     "calmlarder.render.plan_text",
     "calmlarder.render.plan_json",
 )
@@ -74,7 +72,7 @@ class LarderApp(SurvivesFaults):
 
     def __init__(
         self,
-        home: Path,
+        home: Path | None,
         tables: Tables,
         today: date,
         folders: Sequence[Path] | None = None,
@@ -88,8 +86,8 @@ class LarderApp(SurvivesFaults):
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
-        self._store = Store.at(home)
-        self._kitchen = Kitchen(self._store, tables, today, table_folders() if folders is None else folders)
+        self._kitchen = Household(home, tables, today, table_folders() if folders is None else folders)
+        self._store = self._kitchen.store
 
     @property
     def size(self) -> Size:
@@ -134,7 +132,7 @@ class LarderApp(SurvivesFaults):
         """The larder first."""
         share_time()
         self.push_screen(LarderScreen(self._kitchen))
-        if not self._store.settings() and not self._store.lots():
+        if self._kitchen.is_untouched:
             from calmlarder.tui.limits_screen import LimitsScreen
 
             self.push_screen(LimitsScreen(self._kitchen, first=True))
@@ -147,13 +145,13 @@ class LarderApp(SurvivesFaults):
 
     def _ask_of_stove(self) -> None:
         """A dinner that was being cooked when the terminal was closed."""
-        note = under_way.found(self._store, self._kitchen.today)
+        note = cooking_session.found(self._kitchen)
         if note is None:
             return
 
         def picked(answer: str | None) -> None:
             if answer == _NOT_COOKED:
-                under_way.forget(self._store)
+                cooking_session.forget(self._kitchen)
             elif answer == _GO_ON:
                 self._go_on(note)
 
@@ -168,16 +166,16 @@ class LarderApp(SurvivesFaults):
             return
         self.look_at_clock()
         try:
-            self._store.look_at_place()
+            self._kitchen.look_at_place()
         except CannotGoOn as stop:
             if not self._store_is_missed:
                 self._store_is_missed = True
                 self.notify("\n".join(map(str, stop.problems)), severity="error", timeout=_STAYS_S, markup=False)
-        for words in unread.take():
+        for words in self._kitchen.unread():
             self.notify(words, severity="warning", timeout=_SEEN_S, markup=False)
 
     def _go_on(self, note: dict[str, Any]) -> None:
-        at = under_way.again(note)
+        at = cooking_session.again(note)
         if at is None:
             self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=_SEEN_S)
             return
@@ -208,7 +206,7 @@ class LarderApp(SurvivesFaults):
 
     def on_unmount(self) -> None:
         """Close the store."""
-        self._store.close()
+        self._kitchen.close()
 
     def action_tonight(self) -> None:
         """Dinner, when there is something to cook."""

@@ -10,16 +10,18 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Header, Static
 
+from calmlarder.household.cooking_session import AtStove, forget, remember
+from calmlarder.household.household import Household
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
-from calmlarder.tui.under_way import AtStove, forget, remember
+from calmlarder.tui.widgets.lanes import Lanes, Stretch
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.intake.stacking import Counted
+    from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _TICK_S = 5  # the timeline is in whole minutes
@@ -40,7 +42,7 @@ class CookScreen(Screen[bool]):
 
     def __init__(
         self,
-        kitchen: Kitchen,
+        kitchen: Household,
         dinner: "Dinner",
         counted: "tuple[Counted, ...]" = (),
         step: int = 0,
@@ -60,9 +62,11 @@ class CookScreen(Screen[bool]):
         yield Header(icon="")
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
+        yield Static("", id="next", markup=False)
         yield Static("", id="scale", markup=False)
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
+            yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
             yield Static("", id="timeline", markup=False)
         yield KeysLine()
 
@@ -80,27 +84,26 @@ class CookScreen(Screen[bool]):
         steps = self._dinner.steps
         self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
+        coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
+        self.query_one("#next", Static).update(f"next  {coming}")
 
     def _remember(self) -> None:
         at = AtStove(self._dinner, self._counted, self._step, self._weighed)
-        remember(self._kitchen.store, at, self._kitchen.today)
+        remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
-        forget(self._kitchen.store)
+        forget(self._kitchen)
         self.dismiss(cooked)
 
     def _show_timeline(self) -> None:
         gone = None if self._began is None else (monotonic() - self._began) / 60
+        self.query_one(Lanes).show_now(gone)
         self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
 
     def action_begin(self) -> None:
         """Start the clock of the timeline, or start it anew."""
         self._began = monotonic()
         self._show_timeline()
-
-    def _used(self) -> dict[str, int]:
-        """Grams by lot id."""
-        return {use.lot: self._weighed.get(use.lot, use.grams) for use in self._dinner.uses}
 
     def action_step(self, by: int) -> None:
         """On or back."""
@@ -124,7 +127,7 @@ class CookScreen(Screen[bool]):
 
         from calmlarder.tui.choice import Choice
 
-        self.app.push_screen(Choice("Time what?", list(alone)), picked)
+        self.app.push_screen(Choice("Set a timer for what?", list(alone)), picked)
 
     def action_weighed(self) -> None:
         """Say what the scale really showed; the loads are computed again."""
@@ -176,20 +179,12 @@ class CookScreen(Screen[bool]):
 
     @told
     def _cooked(self, boxes: int) -> None:
-        from calmlarder.compose.cooked import box_up, share_eaten
-        from calmlarder.patterns.load import shipped_patterns
+        from calmlarder.household.cooking import cook
 
-        kitchen, dinner, eaters = self._kitchen, self._dinner, self._dinner.people - boxes
-        now, tables = kitchen.now(), kitchen.tables
-        entry = share_eaten(dinner, self._weighed, now, tables, eaters) if eaters else None
-        lot, why = None, ""
-        if boxes:
-            pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
-            lot, why = box_up(dinner, self._weighed, boxes, kitchen.today, pattern, tables)
-        if boxes and lot is None:
-            self.notify(f"not boxed: {why}", severity="warning", timeout=10, markup=False)
-        kitchen.cooked(dinner.title, self._used(), entry, lot, boxes / dinner.people)
-        logged = " and logged" if entry is not None else "; nothing is logged until the box is eaten" if lot else ""
+        done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
+        if boxes and done.boxed is None:
+            self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
+        logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
         self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
         self._gone(True)
 
@@ -211,3 +206,7 @@ class CookScreen(Screen[bool]):
 
 def _over(grams: float) -> str:
     return f"{grams:.2f} g" if grams >= 0.01 else "less than 0.01 g"
+
+
+def _stretch(moment: "Moment") -> Stretch:
+    return Stretch(moment.start_min, moment.minutes, moment.equipment, moment.hands_on)

@@ -11,12 +11,14 @@ from textual.widgets import Header, Static
 from calmlarder.history.advice import advise
 from calmlarder.history.together import related
 from calmlarder.history.waste import waste
+from calmlarder.household.diary import days
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import ME
 from calmlarder.render.days_text import days_text
 from calmlarder.render.style import Style
 from calmlarder.render.waste_text import waste_text
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _ROOM = 6  # columns of padding and scroll bar
@@ -32,7 +34,7 @@ class DaysScreen(TurnsWithDay[None]):
         Binding("escape", "app.pop_screen", "Back"),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._span = _SPANS.index(28)
@@ -56,10 +58,10 @@ class DaysScreen(TurnsWithDay[None]):
     def _show(self) -> None:
         kitchen, count = self._kitchen, _SPANS[self._span]
         style = Style(bold=False, blocks=True, width=max(_NARROWEST, min(100, self.size.width - _ROOM)))
-        days, entries = kitchen.days(count), kitchen.ended()
+        shown, entries = days(kitchen, count, ME), kitchen.ended()
         thrown = waste(entries, kitchen.today, max(1, count // 7))
         advised = advise(entries, kitchen.today, kitchen.tables)
-        lines = [*days_text(days, related(days), style), "", *waste_text(thrown, advised, style)]
+        lines = [*days_text(shown, related(shown), style), "", *waste_text(thrown, advised, style)]
         self.query_one("#days", Static).update("\n".join(lines))
 
     def draw_new_day(self) -> None:

@@ -5,10 +5,11 @@ from importlib import resources
 from textual import on
 from textual.widgets import Input
 
+from calmlarder.household.household import Household
+from calmlarder.household.larder import keep, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
@@ -26,7 +27,7 @@ FILTER = "/"
 class LarderEntry(LarderKeys):
     """The part of the larder's screen that is about its line."""
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._editing: int | None = None
         # A line that was typed and not kept, and the lot it was to change.
@@ -55,12 +56,10 @@ class LarderEntry(LarderKeys):
             return
         self._kept_words = f"kept: {meaning(reading, self._kitchen)}"
         if self._editing is not None:
-            self._kitchen.change(self._editing, reading.lot)
+            write_anew(self._kitchen, self._editing, reading.lots)
             self._editing = None
-            if len(reading.lots) > 1:
-                self._kitchen.keep(list(reading.lots[1:]))
         else:
-            self._kitchen.keep(list(reading.lots))
+            keep(self._kitchen, reading.lots)
         self.refill()
         self._next_line()
 
@@ -112,8 +111,7 @@ class LarderEntry(LarderKeys):
     def _keep_many(self, lines: list[str]) -> None:
         """Keep the clear ones; the others come into the line one after the other."""
         found = taken(lines, self._kitchen)
-        if found.lots:
-            self._kitchen.keep(found.lots)
+        keep(self._kitchen, found.lots)
         self._waiting = found.waiting
         self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
         self.refill()

@@ -1,14 +1,17 @@
 """The larder's items as its list shows them."""
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
+from calmlarder.household.household import Household
 from calmlarder.larder.groups import GROUPS, days_words, group_of
-from calmlarder.store.larder import KeptLot
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
+if TYPE_CHECKING:
+    from calmlarder.store.larder import KeptLot
 
-def groups_of(shown: Sequence[KeptLot], kitchen: Kitchen) -> list[ItemGroup]:
+
+def groups_of(shown: "Sequence[KeptLot]", kitchen: Household) -> list[ItemGroup]:
     """What stands under each heading, what goes first before what keeps."""
     return [
         ItemGroup(group.capitalize(), tuple(_item(one, kitchen) for one in shown if group_of(one.lot) == group))
@@ -16,7 +19,7 @@ def groups_of(shown: Sequence[KeptLot], kitchen: Kitchen) -> list[ItemGroup]:
     ]
 
 
-def _item(one: KeptLot, kitchen: Kitchen) -> Item:
+def _item(one: "KeptLot", kitchen: Household) -> Item:
     lot = one.lot
     # What is to be done stands first: the end is cut where the screen is narrow.
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]

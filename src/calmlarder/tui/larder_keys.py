@@ -1,17 +1,20 @@
 """The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
-from calmlarder.store.larder import KeptLot
+from calmlarder.household.booking import Ending, end
+from calmlarder.household.household import Household
+from calmlarder.household.larder import Place, move_to, remove_mistakes
+from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_groups import groups_of
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
+    from calmlarder.store.larder import KeptLot
     from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 
@@ -24,7 +27,7 @@ _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "
 class LarderKeys(TurnsWithDay[None]):
     """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._shown: list[KeptLot] = []
@@ -48,7 +51,7 @@ class LarderKeys(TurnsWithDay[None]):
         items.display = bool(kept)
         self.refresh_bindings()
 
-    def _chosen(self) -> KeptLot | None:
+    def _chosen(self) -> "KeptLot | None":
         chosen = self.query_one(ItemList).chosen
         return next((one for one in self._shown if str(one.id) == chosen), None)
 
@@ -59,7 +62,7 @@ class LarderKeys(TurnsWithDay[None]):
         """The chosen lot was never there: it goes without a trace in log or waste."""
         one = self._chosen()
         if one is not None:
-            self._kitchen.remove(one)
+            remove_mistakes(self._kitchen, [one])
             self.notify(f"removed: {one.lot.line} (Ctrl+Z brings it back)", markup=False)
             self.refill()
 
@@ -69,9 +72,9 @@ class LarderKeys(TurnsWithDay[None]):
         if one is not None:
             self._use(one)
 
-    def _use(self, one: KeptLot, grams: float | None = None) -> None:
+    def _use(self, one: "KeptLot", grams: float | None = None) -> None:
+        from calmlarder.household.who_ate import answers
         from calmlarder.tui.choice import Choice
-        from calmlarder.tui.who_ate import answers
 
         found = answers(one, self._kitchen, grams)
 
@@ -82,9 +85,10 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
-    def _eat_up(self, one: KeptLot, eaters: "Eaters", grams: float | None) -> None:
-        logged = self._kitchen.eat_up(one, eaters, grams)
-        told = ", ".join(f"{entry.grams:g} g logged for {entry.who}" for entry in logged) or "nothing new in the log"
+    def _eat_up(self, one: "KeptLot", eaters: "Eaters", grams: float | None) -> None:
+        logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
+        told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
+        told = told or "nothing new in the log"
         self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 
@@ -95,13 +99,13 @@ class LarderKeys(TurnsWithDay[None]):
             self._freeze(one)
 
     @told
-    def _freeze(self, one: KeptLot, grams: float | None = None) -> None:
-        done = "thawed" if one.lot.place == "freezer" else "frozen"
-        why = self._kitchen.freeze(one, grams)
-        if why is not None:
-            self.notify(f"not frozen: {why}", severity="warning", timeout=8, markup=False)
-        else:
+    def _freeze(self, one: "KeptLot", grams: float | None = None) -> None:
+        done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
+        try:
+            move_to(self._kitchen, cast(Place, place), [one], grams)
             self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        except CannotGoOn as stop:
+            self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
         # It stands elsewhere now: the next key is meant for it, not for what came into its row.
         self._choose(one.id)
@@ -112,7 +116,7 @@ class LarderKeys(TurnsWithDay[None]):
         if one is not None:
             self._throw(one)
 
-    def _throw(self, one: KeptLot, grams: float | None = None) -> None:
+    def _throw(self, one: "KeptLot", grams: float | None = None) -> None:
         from calmlarder.tui.why_thrown import WhyThrown
 
         def said(end: "End | None") -> None:
@@ -143,8 +147,8 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(Part(one.lot), said)
 
     @told
-    def _take_out(self, one: KeptLot, how: How, why: Why | None = None, grams: float | None = None) -> None:
-        self._kitchen.take_out(one, how, why, grams)
+    def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
+        end(self._kitchen, [one], Ending(how, why, grams))
         self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 
@@ -166,31 +170,33 @@ class LarderKeys(TurnsWithDay[None]):
         """What can stand in for the chosen food."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+            from calmlarder.household.swapping import swaps_at_home
+            from calmlarder.tui.swap_screen import SwapScreen
 
-            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, one.lot.food)))
+            self.app.push_screen(SwapScreen(swaps_at_home(self._kitchen, one.lot.food), in_dinner=False))
 
     def action_why(self) -> None:
         """What the chosen food does in tonight's dinner, or why it is not in it."""
         one = self._chosen()
         if one is not None:
-            from calmlarder.tui.request import request_of
+            from calmlarder.household.choices import Choices
+            from calmlarder.household.request import evening
             from calmlarder.tui.why_screen import WhyScreen
 
-            self.app.push_screen(WhyScreen(self._kitchen, one.lot.food, request_of(self._kitchen)))
+            self.app.push_screen(WhyScreen(evening(self._kitchen, Choices()), one.lot.food))
 
     def action_undo(self) -> None:
         """Take the last change back."""
-        words = self._kitchen.store.undo()
+        words = self._kitchen.undo()
         self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
         self.refill()
 
     def action_redo(self) -> None:
         """Do it again."""
-        words = self._kitchen.store.redo()
+        words = self._kitchen.redo()
         self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
         self.refill()
 
 
-def _much(one: KeptLot, grams: float | None) -> str:
+def _much(one: "KeptLot", grams: float | None) -> str:
     return one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"

@@ -4,9 +4,11 @@ from collections.abc import Callable
 from functools import partial
 from typing import NamedTuple
 
-from calmlarder.intake.eaten import Eaten
+from calmlarder.history.felt import Felt
+from calmlarder.household.diary import box_entry, entries_of, feel, log
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
 from calmlarder.tui.meaning import meaning
 
@@ -18,30 +20,29 @@ class Meant(NamedTuple):
     """
 
     words: str
-    keep: Callable[[], None] | None
+    keep: Callable[[], object] | None
     reading: Reading | None = None
 
 
-def meant(line: LogLine, kitchen: Kitchen) -> Meant:
+def meant(line: LogLine, kitchen: Household) -> Meant:
     """How the gut feels, a box of the larder that was eaten, or a food eaten outside a planned sitting."""
     if line.word == "feel":
         felt = gut_of(line.rest)
-        return Meant(gut_meaning(line.rest), partial(kitchen.feel, *felt) if felt else None)
-    box = kitchen.box_entry(line.rest)
+        return Meant(gut_meaning(line.rest), partial(_feel, kitchen, *felt) if felt else None)
+    box = box_entry(kitchen, line.rest, kitchen.now(), ME)
     if box is not None:
-        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(kitchen.eat_box, box))
+        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(log, kitchen, [box]))
     reading = kitchen.read(line.rest)
     if reading is None:
         return Meant("", None)
     if reading.lot is None:
         return Meant(meaning(reading, kitchen), None, reading)
-    entries = [kitchen.entry_of(lot) for lot in reading.lots]
+    entries = entries_of(kitchen, reading.lots, kitchen.now(), ME)
+    return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries))
 
-    def keep() -> None:
-        for entry in entries:
-            kitchen.ate(entry)
 
-    return Meant("; ".join(map(eaten_words, entries)), keep)
+def _feel(kitchen: Household, score: int, note: str) -> None:
+    feel(kitchen, Felt(at=kitchen.now(), who=ME, score=score, note=note))
 
 
 def eaten_words(entry: Eaten) -> str:

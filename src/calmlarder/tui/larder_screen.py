@@ -7,9 +7,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.widgets import Header, Input, Static
 
+from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
@@ -55,7 +55,7 @@ class LarderScreen(LarderEntry):
         Binding("ctrl+y", "redo", "Do again what was taken back", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._seen = 0
 
@@ -73,7 +73,7 @@ class LarderScreen(LarderEntry):
         self._say_day()
         self.refill()
         self.query_one(Input).focus()
-        self._seen = self._kitchen.store.version()
+        self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
 
     def _say_day(self) -> None:
@@ -94,7 +94,7 @@ class LarderScreen(LarderEntry):
 
     def _look_again(self) -> None:
         """Another program may work on the same larder."""
-        seen = self._kitchen.store.version()
+        seen = self._kitchen.version()
         if seen != self._seen:
             self._seen = seen
             self.refill()

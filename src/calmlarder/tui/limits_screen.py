@@ -12,13 +12,13 @@ from textual.widget import Widget
 from textual.widgets import Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
+from calmlarder.household.household import Household
+from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.own import kept_owns, own_of
 from calmlarder.kitchen.equipment import THINGS
-from calmlarder.store.settled import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.ticks import Ticks
 
 _WELCOME = (
@@ -56,7 +56,7 @@ class LimitsScreen(Screen[None]):
         Binding("escape", "app.pop_screen", "Done"),
     ]
 
-    def __init__(self, kitchen: Kitchen, first: bool = False) -> None:
+    def __init__(self, kitchen: Household, first: bool = False) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._first = first
@@ -222,7 +222,7 @@ class LimitsScreen(Screen[None]):
             self._keep(name, ",".join(sorted(ticked)))
 
     def _keep(self, name: str, value: str) -> None:
-        if self._kitchen.store.settings().get(name, "") != value:
+        if self._kitchen.setting(name, "") != value:
             self._kitchen.set(name, value)
 
 

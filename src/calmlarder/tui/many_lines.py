@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 from typing import NamedTuple
 
+from calmlarder.household.household import Household
 from calmlarder.larder.lot import Lot
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.meaning import meaning
 
 
@@ -16,7 +16,7 @@ class Taken(NamedTuple):
     words: str
 
 
-def taken(lines: Iterable[str], kitchen: Kitchen) -> Taken:
+def taken(lines: Iterable[str], kitchen: Household) -> Taken:
     """What many lines say; why a line was not taken stands beside it."""
     readings = [reading for line in lines if (reading := kitchen.read(line)) is not None]
     lots = [lot for reading in readings for lot in reading.lots]

@@ -1,11 +1,11 @@
 """A line of the larder in words, as it is typed."""
 
+from calmlarder.household.household import Household
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
-from calmlarder.tui.kitchen import Kitchen
 
 
-def meaning(reading: Reading, kitchen: Kitchen) -> str:
+def meaning(reading: Reading, kitchen: Household) -> str:
     """What a line that was read says, or what to write instead."""
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
@@ -18,7 +18,7 @@ def meaning(reading: Reading, kitchen: Kitchen) -> str:
     return "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots) + assumed
 
 
-def _lot_meaning(lot: Lot, kitchen: Kitchen) -> str:
+def _lot_meaning(lot: Lot, kitchen: Household) -> str:
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
     left = (
         f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"

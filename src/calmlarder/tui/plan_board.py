@@ -9,9 +9,9 @@ from textual.binding import Binding, BindingType
 from textual.containers import Container, VerticalScroll
 from textual.widgets import OptionList, Static
 
+from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.plan_lines import sitting_lines
-from calmlarder.tui.plan_work import Outcome
 
 if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
@@ -77,7 +77,9 @@ class PlanBoard(Container):
 
         place, plan = self.query_one("#notes", Static), self.outcome.plan
         style = Style(False, True, max(_NARROWEST, place.size.width))
-        place.update(notes_text(plan, self.outcome.round.tables, style) if isinstance(plan, Planned) else _NOT_YET)
+        place.update(
+            notes_text(plan, self.outcome.asked.evening.tables, style) if isinstance(plan, Planned) else _NOT_YET
+        )
 
     def write_sittings(self, pins: Collection[Key]) -> None:
         """The list alone."""

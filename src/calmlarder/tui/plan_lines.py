@@ -5,8 +5,8 @@ from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.tui.plan_work import Outcome
 
 if TYPE_CHECKING:
     from calmlarder.plan.planned import SittingPlanned

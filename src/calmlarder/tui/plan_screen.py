@@ -8,15 +8,13 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 from textual.widgets import Header, OptionList, Static
 
+from calmlarder.household.household import Household
+from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked
 from calmlarder.plan.sittings import Key
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
-from calmlarder.tui.plan_asked import USUAL_DAYS, fewer_or_more, sittings_asked
 from calmlarder.tui.plan_board import PlanBoard
 from calmlarder.tui.plan_lines import asked_line, measure_line, sitting_lines
-from calmlarder.tui.plan_work import Outcome, Round, work_on
-from calmlarder.tui.request import request_of
 
 if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
@@ -49,17 +47,17 @@ class PlanScreen(TurnsWithDay[None]):
     class Bound(Message):
         """No plan can cost less than so many points."""
 
-        def __init__(self, number: int, points: float) -> None:
+        def __init__(self, asked: PlanAsked, points: float) -> None:
             super().__init__()
-            self.number, self.points = number, points
+            self.asked, self.points = asked, points
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
         self._barred: frozenset[tuple[Key, str]] = frozenset()
-        self._round: Round | None = None
+        self._round: PlanAsked | None = None
         self._board = PlanBoard()
         self._finished = False
         self._bound: float | None = None
@@ -88,40 +86,37 @@ class PlanScreen(TurnsWithDay[None]):
 
     def _go(self, kept: "tuple[Dish, ...] | None" = None, barred: frozenset[tuple[Key, str]] = frozenset()) -> None:
         """A new round with what is pinned, or with `kept`; `barred` holds for this round only."""
-        from calmlarder.compose.stop import Stop
+        from calmlarder.household.choices import Choices
 
         self.action_stop()
-        kitchen, before = self._kitchen, self._round
-        lots = [one.lot for one in kitchen.lots()]
+        before = self._round
+        asked = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._barred | barred))
         kept = self._board.pinned(self._pins) if kept is None else kept
-        if before is not None and kept and before.lots != lots:
+        if before is not None and kept and before.evening.lots != asked.evening.lots:
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
-        asked = sittings_asked(kitchen, self._days, self._barred | barred)
-        number = 1 if before is None else before.number + 1
-        self._round = Round(
-            number, lots, asked, request_of(kitchen), kitchen.tables, kitchen.folders, kept, Stop()
-        )  # fmt: skip
+        self._round = asked._replace(kept=kept)
         self._bound, self._finished = None, False
-        self.query_one("#asked", Static).update(asked_line(asked, kitchen.settled().diet, kitchen.profile().name))
+        request = asked.evening.request
+        self.query_one("#asked", Static).update(asked_line(asked.sittings, request.diet, request.profile.name))
         self.query_one("#measure", Static).update("planning…")
         self._look(self._round)
 
     # With words of its own: without them every lot and table that is handed over would be written out for a log.
     @work(thread=True, exclusive=True, description="plan")
-    def _look(self, one: Round) -> None:
+    def _look(self, asked: PlanAsked) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
-        outcome = work_on(
-            one,
+        outcome = plan(
+            asked,
             lambda better: self.post_message(self.Told(better, done=False)),
-            lambda points: self.post_message(self.Bound(one.number, points)),
+            lambda points: self.post_message(self.Bound(asked, points)),
         )
         self.post_message(self.Told(outcome, done=True))
 
     @on(Told)
     def told(self, event: Told) -> None:
         """Show a plan of this round; one that the check is against is not shown, and that is said."""
-        if self._round is None or event.outcome.round.number != self._round.number:
+        if event.outcome.asked is not self._round:
             return
         if event.outcome.faults:
             # The last plan that held stays where there is one: it is still true.
@@ -136,7 +131,7 @@ class PlanScreen(TurnsWithDay[None]):
     @on(Bound)
     def bound(self, event: Bound) -> None:
         """The bound is a better one."""
-        if self._round is not None and event.number == self._round.number and not self._finished:
+        if event.asked is self._round and not self._finished:
             self._bound = event.points
             self._write_measure()
 
@@ -147,7 +142,7 @@ class PlanScreen(TurnsWithDay[None]):
 
     def _write_measure(self) -> None:
         outcome = self._board.outcome
-        if outcome is not None and self._round is not None and outcome.round.number == self._round.number:
+        if outcome is not None and outcome.asked is self._round:
             self.query_one("#measure", Static).update(measure_line(outcome, self._finished, self._bound))
 
     def action_pin(self) -> None:
@@ -184,7 +179,9 @@ class PlanScreen(TurnsWithDay[None]):
 
     def action_days(self, by: int) -> None:
         """More days or fewer."""
-        days = fewer_or_more(self._days, by)
+        from calmlarder.plan.grammar import MOST_DAYS
+
+        days = max(1, min(MOST_DAYS, self._days + by))
         if days != self._days:
             self._days = days
             self._go()
@@ -219,10 +216,11 @@ class PlanScreen(TurnsWithDay[None]):
         from calmlarder.tui.planned_dinner import PlannedDinner
 
         number, one = chosen
-        shown = self._board.outcome.round
+        shown = self._board.outcome.asked
+        shared = shown.evening.request
         assert one.dinner is not None
-        assert shown.wanted.stacking is not None
-        request = wanted_at(shown.asked[number], shown.wanted, shown.wanted.stacking, number == 0)
+        assert shared.stacking is not None
+        request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
         first = number == 0 and one.day == self._kitchen.today
         heading = sitting_lines(one, self._board.sittings, self.size.width - 4, titled=False)
 

@@ -8,8 +8,8 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Header, Static
 
+from calmlarder.household.household import Household
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -26,7 +26,9 @@ class PlannedDinner(Screen[bool]):
         Binding("escape", "leave", "Plan"),
     ]
 
-    def __init__(self, kitchen: Kitchen, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool) -> None:
+    def __init__(
+        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool
+    ) -> None:
         super().__init__()
         self._kitchen = kitchen
         self._heading = heading

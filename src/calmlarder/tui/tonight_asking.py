@@ -3,13 +3,13 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from calmlarder.household.household import Household
+from calmlarder.household.request import Evening, evening
 from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.page import Page
-from calmlarder.tui.request import request_of
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -23,7 +23,7 @@ MOST_DINNERS = 9  # of one evening, one after the other
 class AsksOfDinner(TurnsWithDay[None]):
     """What is asked of an evening; `again` looks for a dinner anew after each change."""
 
-    def __init__(self, kitchen: Kitchen, again: Callable[[], None]) -> None:
+    def __init__(self, kitchen: Household, again: Callable[[], None]) -> None:
         super().__init__()
         self._kitchen, self._again = kitchen, again
         held = kitchen.settled()
@@ -38,21 +38,23 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._composed: Composed | None = None
         self._wanted: DinnerRequest | None = None
 
-    def _request(self) -> "DinnerRequest":
-        from calmlarder.intake.profile import profile_named
+    def _evening(self) -> Evening:
+        """What is asked now. Reads the store."""
+        from calmlarder.household.choices import Choices
 
-        return request_of(
-            self._kitchen,
-            self._sitting,
-            self._people,
+        choices = Choices(
+            sitting=self._sitting,
+            people=self._people,
             diet=self._diet,
-            profile=profile_named(self._profile, self._kitchen.tables),
+            profile=self._profile,
             minutes=self._minutes,
+            any_time=self._minutes is None,
             use=self._use,
             without=self._without,
             like=self._like,
             count=min(MOST_DINNERS, self._place + 1 + self._failed),
         )
+        return evening(self._kitchen, choices)
 
     def action_more_like(self) -> None:
         """Dinners near this one; once more, and all dinners are looked at again."""
@@ -110,12 +112,15 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
 
         def picked(food: str) -> None:
-            from calmlarder.tui.swap_screen import SwapScreen, swap_asked
+            from calmlarder.household.swapping import swaps_at_home
+            from calmlarder.tui.swap_screen import SwapScreen
 
             if self._composed is None or self._wanted is None:
                 return
             dinner, wanted = self._composed.dinners[self._place], self._wanted
-            self.app.push_screen(SwapScreen(swap_asked(self._kitchen, food, wanted, dinner)), swapped)
+            self.app.push_screen(
+                SwapScreen(swaps_at_home(self._kitchen, food, wanted, dinner), in_dinner=True), swapped
+            )
 
         def swapped(answer: "Swapped | None") -> None:
             if answer is None:
@@ -134,7 +139,7 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.app.push_screen(WhyScreen(self._kitchen, foods[name], self._wanted or self._request()))
+                self.app.push_screen(WhyScreen(self._evening(), foods[name]))
 
         self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
 

@@ -9,18 +9,16 @@ from textual.binding import Binding, BindingType
 from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
+from calmlarder.household.household import Household
+from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.dinner_view import DinnerView
-from calmlarder.tui.held import AT_FAULT, Held, held
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
 from calmlarder.tui.widgets.dish import AlsoStrip
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.request import DinnerRequest
-    from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
 
 _NARROWEST = 40
@@ -52,7 +50,7 @@ class TonightScreen(AsksOfDinner):
         Binding("r", "forget", "Start over", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen) -> None:
+    def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen, self._start_again)
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
@@ -92,42 +90,32 @@ class TonightScreen(AsksOfDinner):
     @work(thread=True, exclusive=True)
     def _look(self, stop: "Stop") -> None:
         """In a thread of its own; the solver is loaded here, after the first paint."""
-        from calmlarder.compose.compose import compose
-        from calmlarder.compose.dinner import dinner_of
-        from calmlarder.patterns.load import shipped_patterns
-        from calmlarder.render.checked import faults_of
-
         worker: Worker[None] = get_current_worker()
         if worker.is_cancelled:
             return
-        wanted = self.app.call_from_thread(self._request)
-        lots = [one.lot for one in self.app.call_from_thread(self._kitchen.lots)]
-        tables, folders = self._kitchen.tables, self._kitchen.folders
 
-        def better(plan: "Plan") -> None:
-            if worker.is_cancelled or self._place:
-                return
-            dinner = dinner_of(plan, False, tables)
-            if not faults_of([(dinner, ())], wanted, lots, folders):
+        def better(dinner: "Dinner") -> None:
+            if not worker.is_cancelled and not self._place:
                 self.app.call_from_thread(self._show_so_far, dinner)
 
-        composed = compose(lots, wanted, shipped_patterns(), tables, better, stop)
+        answer = tonight(self.app.call_from_thread(self._evening), better, stop)
         if not worker.is_cancelled:
-            self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
-        if composed.dinners and wanted.count < ALSO and not worker.is_cancelled:
+            self.app.call_from_thread(self._show, answer)
+        evening = answer.evening
+        if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
-            wanted = wanted.model_copy(update={"count": ALSO})
-            composed = compose(lots, wanted, shipped_patterns(), tables, None, stop)
-            if composed.dinners and not worker.is_cancelled:
-                self.app.call_from_thread(self._show, held(composed, wanted, lots, folders), wanted)
+            more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
+            answer = tonight(more, None, stop)
+            if answer.composed.dinners and not worker.is_cancelled:
+                self.app.call_from_thread(self._show, answer)
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
 
-    def _show(self, answer: Held, wanted: "DinnerRequest") -> None:
-        composed, self._failed, self._faults = answer
-        self._composed, self._wanted = composed, wanted
-        self._place = min(self._place, max(0, len(composed.dinners) - 1))
+    def _show(self, answer: Tonight) -> None:
+        self._failed, self._faults = answer.failed, answer.faults
+        self._composed, self._wanted = answer.composed, answer.evening.request
+        self._place = min(self._place, max(0, len(answer.composed.dinners) - 1))
         self._write()
         self.query_one(DinnerView).scroll_home(animate=False)
 
@@ -139,18 +127,19 @@ class TonightScreen(AsksOfDinner):
         if self._composed is None or self._wanted is None:
             return
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
+        from calmlarder.render.caution import at_fault
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
-        at_fault = fill(f"{AT_FAULT}: {'; '.join(self._faults)}", style.width) if self._faults else ""
+        fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            view.show(dinner, at_fault, notes_text(dinner, composed, self._wanted, style))
+            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
         else:
-            view.say(at_fault or tonight_text(composed, self._wanted, (), style))
+            view.say(fault or tonight_text(composed, self._wanted, (), style))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""

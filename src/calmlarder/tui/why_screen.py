@@ -10,13 +10,10 @@ from textual.screen import Screen
 from textual.widgets import Header, Static
 from textual.worker import Worker, get_current_worker
 
-from calmlarder.tui.held import AT_FAULT, why_faults
+from calmlarder.household.request import Evening
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.kitchen import Kitchen
 
 if TYPE_CHECKING:
-    from calmlarder.compose.request import DinnerRequest
-    from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.why.model import Why
 
@@ -31,11 +28,10 @@ class WhyScreen(Screen[None]):
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
-    def __init__(self, kitchen: Kitchen, food: str, wanted: "DinnerRequest") -> None:
+    def __init__(self, evening: Evening, food: str) -> None:
         super().__init__()
-        self._kitchen = kitchen
-        self._food = kitchen.tables.food_by_id[food]
-        self._wanted = wanted
+        self._evening = evening
+        self._food = evening.tables.food_by_id[food]
         self._answer: Why | None = None
         self._stop: Stop | None = None
 
@@ -51,7 +47,6 @@ class WhyScreen(Screen[None]):
         """Ask at once."""
         self.sub_title = "why"
         self.query_one("#title", Static).update(f"{self._food.name}: looking for tonight's dinner…")
-        self._lots = [one.lot for one in self._kitchen.lots()]
         self.query_one("#why-scroll").focus()
         self._ask()
 
@@ -59,27 +54,24 @@ class WhyScreen(Screen[None]):
     def _ask(self) -> None:
         """In a thread of its own; the solver is loaded here."""
         from calmlarder.compose.stop import Stop
-        from calmlarder.compose.why.why import why
-        from calmlarder.patterns.load import shipped_patterns
+        from calmlarder.household.tonight import why
 
         worker: Worker[None] = get_current_worker()
         stop = self._stop = Stop()
         if worker.is_cancelled:
             return
 
-        def better(plan: "Plan") -> None:
+        def better(pattern: str) -> None:
             if not worker.is_cancelled:
-                self.app.call_from_thread(self._so_far, plan.problem.pattern.id)
+                self.app.call_from_thread(self._so_far, pattern)
 
-        kitchen, patterns = self._kitchen, shipped_patterns()
-        for answer in why(self._food, self._lots, self._wanted, patterns, kitchen.tables, better, stop):
+        for explained in why(self._food, self._evening, better, stop):
             if worker.is_cancelled:
                 return
-            faults = why_faults(answer, self._wanted, self._lots, kitchen.folders)
-            if faults:
-                self.app.call_from_thread(self._show_faults, faults)
-                return
-            self.app.call_from_thread(self._show, answer, stop.asked)
+            if explained.why is None:
+                self.app.call_from_thread(self._show_faults, explained.faults)
+            else:
+                self.app.call_from_thread(self._show, explained.why, stop.asked)
 
     def _so_far(self, pattern: str) -> None:
         if self.is_mounted:
@@ -88,8 +80,10 @@ class WhyScreen(Screen[None]):
     def _show_faults(self, faults: tuple[str, ...]) -> None:
         """Nothing of an answer that rests on a dinner which does not hold."""
         if self.is_mounted:
+            from calmlarder.render.caution import at_fault
+
             self._answer = None
-            self.query_one("#title", Static).update(f"{self._food.name}: {AT_FAULT}")
+            self.query_one("#title", Static).update(f"{self._food.name}: {at_fault('a dinner')}")
             self.query_one("#why", Static).update("\n".join(faults))
 
     def _show(self, answer: "Why", stopped: bool) -> None:
@@ -107,7 +101,7 @@ class WhyScreen(Screen[None]):
 
         place = self.query_one("#why", Static)
         style = Style(False, True, max(_NARROWEST, place.size.width))
-        place.update(why_text(self._answer, self._wanted, style))
+        place.update(why_text(self._answer, self._evening.request, style))
 
     def on_resize(self) -> None:
         """Wrap anew."""

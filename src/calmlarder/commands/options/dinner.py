@@ -29,7 +29,7 @@ def add(commands: common.Commands) -> None:
 
 
 def at_home(parser: common.Parser) -> None:
-    """The kept larder or a file; what was not given is what is settled at home, else the usual (commands/stored.py)."""
+    """The kept larder or a file; what is not given is what is settled at home, else the usual: household/request.py."""
     common.larder_file(parser)
     common.home(parser)
     parser.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")

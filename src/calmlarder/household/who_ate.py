@@ -3,10 +3,10 @@
 from typing import NamedTuple
 
 from calmlarder.history.eaten_up import Eaters, at_one_sitting, eaten_up
+from calmlarder.household.booking import log_and_ledger
+from calmlarder.household.household import Household
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.store.larder import KeptLot
-from calmlarder.store.ledger import log_and_ledger
-from calmlarder.tui.kitchen import Kitchen
 
 NOBODY = "nobody here, or it is in the log already"
 
@@ -18,22 +18,24 @@ class Answer(NamedTuple):
     eaters: Eaters
 
 
-def answers(one: KeptLot, kitchen: Kitchen, grams: float | None = None) -> list[Answer]:
+def answers(one: KeptLot, household: Household, grams: float | None = None) -> list[Answer]:
     """What may be said of a lot, or `grams` of it; where that is no sitting's amount, first that nobody ate it so."""
-    held, taken = kitchen.settled(), one.lot.grams if grams is None else grams
-    eaten, ends = log_and_ledger(kitchen.store, kitchen.today)
+    held, taken = household.settled(), one.lot.grams if grams is None else grams
+    eaten, ends = log_and_ledger(household.store, household.today)
     names = dict.fromkeys([ME, *(own.who for own in held.own), *(entry.who for entry in eaten)])
     asked = [(who,) for who in names if who != EVERYONE]
     if held.people > 1:
         asked.insert(1, (EVERYONE,))
     found = []
     for who in asked:
-        eaters = Eaters(who=who, at=kitchen.now(), people=held.people, sure=held.tolerance)
+        eaters = Eaters(who=who, at=household.now(), people=held.people, sure=held.tolerance)
         each = eaters.shares(taken)[who[0]]
-        new = sum(e.grams for e in eaten_up(one.lot, taken, eaters, kitchen.today, eaten, ends, kitchen.tables).entries)
+        new = sum(
+            e.grams for e in eaten_up(one.lot, taken, eaters, household.today, eaten, ends, household.tables).entries
+        )
         found.append(Answer(_words(who[0], each, new, held.people), eaters))
-    nobody = Answer(NOBODY, Eaters(who=(), at=kitchen.now()))
-    sitting = at_one_sitting(one.lot, taken, held.people, kitchen.tables)
+    nobody = Answer(NOBODY, Eaters(who=(), at=household.now()))
+    sitting = at_one_sitting(one.lot, taken, held.people, household.tables)
     return [*found, nobody] if sitting else [nobody, *found]
 
 

@@ -1,18 +1,18 @@
-"""A recipe read, brought under the caps, written anew and checked, as the command and the screen show it."""
+"""A recipe read, brought under the caps, written anew, checked, and only then handed on."""
 
-from collections.abc import Sequence
-from pathlib import Path
 from typing import Any, NamedTuple
 
+from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
-from calmlarder.adapt.model import Adapted, Eaters
+from calmlarder.adapt.model import Adapted
+from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import notes_on_steps
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.household.household import Household
 from calmlarder.render.adapt_json import adapt_object
-from calmlarder.tables.book import Tables
 
 
 class Answer(NamedTuple):
@@ -26,10 +26,17 @@ class Answer(NamedTuple):
     faults: tuple[str, ...]
 
 
-def answer_for(
-    recipe: Recipe, serves: int, eaters: Eaters, form: Form | None, tables: Tables, folders: Sequence[Path]
+def eaters_at_home(household: Household) -> Eaters:
+    """Who eats by the settings of the home."""
+    home = household.settled()
+    return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance)
+
+
+def adapted_recipe(
+    household: Household, recipe: Recipe, serves: int, eaters: Eaters, form: Form | None = None
 ) -> Answer:
     """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
+    tables = household.plain_tables
     reader = LineReader(tables)
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = tuple(part.read for part in parts)
@@ -39,4 +46,4 @@ def answer_for(
     told = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid, **sure}
-    return Answer(recipe, reads, adapted, changed, told, verify(told, request, folders))
+    return Answer(recipe, reads, adapted, changed, told, verify(told, request, household.folders))

@@ -1,13 +1,16 @@
-"""What several commands need: the tables, the day, the request."""
+"""Options as they were typed, into the values that use cases work on. The only place where a command reads them."""
 
 import argparse
 import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, get_args
+from typing import TYPE_CHECKING, Any
 
+from calmlarder.household.household import Household
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
+from calmlarder.intake.own import LONGEST_NAME, MOST_HOURS, Own, own_of, person_named
+from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
 from calmlarder.matching.dates import parse_day
 from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
@@ -15,13 +18,11 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALLERGENS, Allergen, Diet
+from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 
 if TYPE_CHECKING:
-    from calmlarder.compose.request import DinnerRequest
-    from calmlarder.kitchen.equipment import Equipment
+    from calmlarder.household.choices import Choices
 
-DIETS = get_args(Diet)
 _OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
@@ -36,16 +37,29 @@ def tables_of(options: argparse.Namespace) -> Tables:
     return load_tables(folders_of(options))
 
 
+def home_of(options: argparse.Namespace) -> Path | None:
+    """The folder that --home names; None for the usual one."""
+    return Path(options.home) if options.home else None
+
+
+def household_of(options: argparse.Namespace) -> Household:
+    """The home of this run on its day. Raises CannotGoOn for a day that cannot be."""
+    today = day_of(options)
+    return Household(home_of(options), tables_of(options), today, folders_of(options))
+
+
 def at_fault(what: str, faults: Sequence[str]) -> int:
     """Say that an answer did not pass its own check, and give the exit status for it."""
-    print(f"calmlarder is at fault: {what} did not pass its own check and is not shown.", file=sys.stderr)
+    from calmlarder.render.caution import at_fault as words
+
+    print(f"{words(what)}.", file=sys.stderr)
     print("\n".join(f"  {fault}" for fault in faults), file=sys.stderr)
     return FAULT
 
 
 def day_of(options: argparse.Namespace) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
-    if options.today is None:
+    if getattr(options, "today", None) is None:
         return date.today()
     try:
         return parse_day(options.today, date.today())
@@ -68,6 +82,15 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     )
 
 
+def person(given: str, option: str) -> str:
+    """A person's name in plain form. Raises CannotGoOn for what is no name."""
+    name = person_named(given)
+    if name is None:
+        remedy = f"give a name of at most {LONGEST_NAME} signs"
+        raise CannotGoOn([Problem(where=option, what="is no name", remedy=remedy)])
+    return name
+
+
 def _listed(given: str | None) -> list[str]:
     """The words of an option that takes several, with commas between."""
     return [word.strip().lower() for word in (given or "").split(",") if word.strip()]
@@ -84,25 +107,31 @@ def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     return tuple(known[word] for word in avoid)
 
 
-def tolerance_of(options: argparse.Namespace) -> Tolerance:
-    """How sure `--eye` and `--scale` are. Raises CannotGoOn for what cannot be."""
+def tolerance_of(options: argparse.Namespace, household: Household) -> Tolerance:
+    """How sure amounts are: as `--eye` and `--scale` say, else as settled at home. Raises CannotGoOn."""
+    _check_tolerance(options)
+    home = household.settled().tolerance
+    return Tolerance(
+        eye_percent=home.eye_percent if options.eye is None else options.eye,
+        scale_grams=home.scale_grams if options.scale is None else options.scale,
+    )
+
+
+def _check_tolerance(options: argparse.Namespace) -> None:
     problems = [
         Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
         for name, given, unit, (least, most) in (
             ("--eye", options.eye, "percent", EYE_PERCENT),
             ("--scale", options.scale, "grams", SCALE_GRAMS),
         )
-        if not least <= given <= most
+        if given is not None and not least <= given <= most
     ]
     if problems:
         raise CannotGoOn(problems)
-    return Tolerance(eye_percent=options.eye, scale_grams=options.scale)
 
 
-def equipment_of(options: argparse.Namespace) -> "Equipment":
-    """What `--rings` and `--no-equipment` say of the kitchen. Raises CannotGoOn for what cannot be."""
-    from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment, Thing
-
+def _missing(options: argparse.Namespace) -> tuple[Thing, ...]:
+    """What `--no-equipment` says the kitchen lacks. Raises CannotGoOn for what cannot be, of `--rings` too."""
     known: dict[str, Thing] = {thing: thing for thing in THINGS}
     missing = _listed(options.no_equipment)
     problems = [
@@ -110,46 +139,65 @@ def equipment_of(options: argparse.Namespace) -> "Equipment":
         for word in missing
         if word not in known
     ]
-    if not RINGS[0] <= options.rings <= RINGS[1]:
+    if options.rings is not None and not RINGS[0] <= options.rings <= RINGS[1]:
         remedy = f"give a number of rings from {RINGS[0]} to {RINGS[1]}"
         problems.append(Problem(where="--rings", what=f"`{options.rings}` cannot be", remedy=remedy))
     if problems:
         raise CannotGoOn(problems)
-    return Equipment(rings=options.rings, missing=tuple(known[word] for word in dict.fromkeys(missing)))
+    return tuple(known[word] for word in dict.fromkeys(missing))
 
 
-def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "DinnerRequest":
-    """The request of the options, and `more` of its fields. Raises CannotGoOn with everything that is wrong in it."""
+def _owns(options: argparse.Namespace) -> tuple[Own, ...]:
+    """Whose hours `--own` names. Raises CannotGoOn for what names none."""
+    found = [(text, own_of(text)) for text in options.own]
+    remedy = f'write a name and hours up to {MOST_HOURS}, such as "kit 5", "kit 5 fades" or "kit stays"'
+    problems = [
+        Problem(where="--own", what=f"`{text}` says nobody's hours", remedy=remedy)
+        for text, own in found
+        if own is None
+    ]
+    if problems:
+        raise CannotGoOn(problems)
+    return tuple(own for _, own in found if own is not None)
+
+
+def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
+    """What the options ask of an evening. Raises CannotGoOn with everything that is wrong in them.
+
+    A larder that is no kept one has no settings; its log counts only where its home is named.
+    """
     from pydantic import ValidationError
 
-    from calmlarder.compose.request import PROTEIN_TARGET_G, DinnerRequest, protein_floor
-    from calmlarder.intake.profile import profile_named
+    from calmlarder.household.choices import Choices
 
-    target = PROTEIN_TARGET_G[options.sitting] if options.protein is None else options.protein
-    floor = protein_floor(options.sitting, target) if options.protein_floor is None else options.protein_floor
     values: dict[str, Any] = {
-        "today": day_of(options),
-        "profile": profile_named(options.profile, tables),
-        "people": options.people,
         "sitting": options.sitting,
-        "protein_g": target,
-        "protein_floor_g": floor,
+        "people": options.people,
+        "profile": options.profile,
+        "protein_g": options.protein,
+        "protein_floor_g": options.protein_floor,
         "minutes": options.minutes,
         "diet": options.diet,
         "avoid": allergens_of(options),
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
         "disliked": tuple(food_named(text, "--dislike", tables).id for text in options.dislike),
-        "lysine_mg": options.lysine,
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
-        "tolerance": tolerance_of(options),
-        "equipment": equipment_of(options),
+        "lysine_mg": options.lysine,
+        "eye_percent": options.eye,
+        "scale_grams": options.scale,
+        "rings": options.rings,
+        "missing": _missing(options),
         "use_shared": options.use_shared,
         "count": options.count,
         "seconds": options.seconds,
-        **more,
+        "use_settings": False,
+        "use_log": False,
     }
+    _check_tolerance(options)
+    if options.command != "demo":
+        values |= _of_a_home(options)
     try:
-        return DinnerRequest(**values)
+        return Choices(**values)
     except ValidationError as error:
         raise CannotGoOn(
             Problem(where=_option_of(str(fault["loc"][0])), what=f"`{fault['input']}` cannot be",
@@ -158,16 +206,33 @@ def wanted_of(options: argparse.Namespace, tables: Tables, **more: object) -> "D
         ) from None  # fmt: skip
 
 
+def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
+    """What only a command that may read a home is given: its settings, and its log of the hours before."""
+    from calmlarder.commands.moment import moment_of
+
+    if options.window is not None and not 0 <= options.window <= MOST_HOURS:
+        raise CannotGoOn([Problem(where="--window", what="cannot be", remedy=f"give hours from 0 to {MOST_HOURS}")])
+    return {
+        "at": moment_of(options, options.at, "--at"),
+        "who": tuple(person(name, "--who") for name in options.who or ()),
+        "window_hours": options.window,
+        "fade": options.fade,
+        "own": _owns(options),
+        "use_settings": options.larder is None and not options.no_settings,
+        "use_log": options.larder is None or options.home is not None,
+    }
+
+
 def _option_of(field: str) -> str:
     """The option that sets a field of the request."""
     return _OPTIONS.get(field, f"--{field.split('_')[0]}")
 
 
 def _that_can_be(name: str) -> str:
-    """What to give in place of a number of the request that cannot be, from the bounds of its field."""
+    """What to give in place of a number that cannot be, from the bounds of its field."""
     from calmlarder.compose.request import DinnerRequest
 
-    bounds = {type(one).__name__: one for one in DinnerRequest.model_fields[name].metadata}
+    bounds: dict[str, Any] = {type(one).__name__: one for one in DinnerRequest.model_fields[name].metadata}
     most = f"{bounds['Le'].le:g}"
     return (
         f"give a number above {bounds['Gt'].gt:g}, {most} at most"

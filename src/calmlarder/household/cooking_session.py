@@ -3,8 +3,8 @@
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.household.household import Household
 from calmlarder.store.documents import AT_STOVE
-from calmlarder.store.store import Store
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -22,28 +22,28 @@ class AtStove(NamedTuple):
     weighed: dict[str, int] | None = None
 
 
-def remember(store: Store, at: AtStove, on: date) -> None:
+def remember(household: Household, at: AtStove) -> None:
     """Keep it as it is now; no action, and nothing to undo."""
     held = {
-        "day": on.isoformat(),
+        "day": household.today.isoformat(),
         "dinner": at.dinner.model_dump(mode="json"),
         "counted": [one.model_dump(mode="json") for one in at.counted],
         "step": at.step,
         "weighed": at.weighed or {},
     }
-    store.remember(AT_STOVE, held)
+    household.store.remember(AT_STOVE, held)
 
 
-def forget(store: Store) -> None:
+def forget(household: Household) -> None:
     """It was cooked, or left on purpose."""
-    store.remember(AT_STOVE, None)
+    household.store.remember(AT_STOVE, None)
 
 
-def found(store: Store, today: date) -> dict[str, Any] | None:
+def found(household: Household) -> dict[str, Any] | None:
     """What was left at the stove a short while ago, as it was kept."""
-    note: Any = store.settings().get(AT_STOVE)
+    note: Any = household.store.settings().get(AT_STOVE)
     try:
-        is_fresh = abs(date.fromisoformat(note["day"]) - today) <= _LONGEST and bool(note["dinner"]["title"])
+        is_fresh = abs(date.fromisoformat(note["day"]) - household.today) <= _LONGEST and bool(note["dinner"]["title"])
     except (KeyError, TypeError, ValueError):
         return None
     return dict(note) if is_fresh else None

@@ -1,0 +1,43 @@
+"""Dinners and plans put through the checks that share nothing with what found them."""
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from calmlarder.checks.dinner import verify
+from calmlarder.household.request import Evening
+from calmlarder.render.json import dinner_object
+from calmlarder.tables.places import shipped
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.relaxations import Give
+    from calmlarder.plan.planned import SittingPlanned
+    from calmlarder.plan.sittings import PlannedSitting
+
+
+def faults_of(dinner: "Dinner", gives: "Sequence[Give]", evening: Evening) -> tuple[str, ...]:
+    """What is wrong with a dinner, by the rows of the tables' own files; nothing when it holds."""
+    request, lots = _plain(evening)
+    plain_gives = [give.model_dump(mode="json") for give in gives]
+    return verify(dinner_object(dinner), request, lots, evening.folders, shipped("recipes"), plain_gives)
+
+
+def plan_faults(
+    planned: "Sequence[SittingPlanned]", asked: "Sequence[PlannedSitting]", evening: Evening
+) -> tuple[str, ...]:
+    """What is wrong with a plan, replayed day by day; nothing when it holds.
+
+    The request is what all sittings share, and says how the hours before count.
+    """
+    from calmlarder.checks.plan import verify_plan
+    from calmlarder.render.plan_json import sittings_objects
+
+    request, lots = _plain(evening)
+    return verify_plan(
+        {"sittings": sittings_objects(planned, asked)}, request, lots, evening.folders, shipped("recipes")
+    )
+
+
+def _plain(evening: Evening) -> tuple[dict[str, Any], list[dict[str, Any]]]:
+    request = {**evening.request.model_dump(mode="json"), "profile": evening.request.profile.name}
+    return request, [lot.model_dump(mode="json") for lot in evening.lots]

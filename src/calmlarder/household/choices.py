@@ -1,0 +1,59 @@
+"""What a cook asks of one evening."""
+
+from datetime import datetime
+
+from pydantic import BaseModel, ConfigDict
+
+from calmlarder.compose.request import (
+    Count,
+    Liked,
+    LysineMg,
+    Minutes,
+    People,
+    ProteinG,
+    Seconds,
+)
+from calmlarder.intake.own import Own
+from calmlarder.kitchen.equipment import Thing
+from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
+
+
+class Choices(BaseModel):
+    """None where nothing was said: then what is settled at home holds, else the usual.
+
+    What protects the cook adds to what is settled: `avoid`, `without`, `disliked` (food ids) and `missing`.
+    `any_time` takes the place of the minutes that are settled. Protein (aimed at, and the least) is g
+    and lysine mg for one person.
+    Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    sitting: Sitting = "dinner"
+    people: People | None = None
+    profile: str | None = None
+    protein_g: ProteinG | None = None
+    protein_floor_g: ProteinG | None = None
+    minutes: Minutes = None
+    any_time: bool = False
+    diet: Diet | None = None
+    avoid: tuple[Allergen, ...] = ()
+    without: tuple[str, ...] = ()
+    use: tuple[str, ...] = ()
+    disliked: tuple[str, ...] = ()
+    lysine_mg: LysineMg = 0
+    like: Liked | None = None
+    use_shared: bool = False
+    eye_percent: int | None = None
+    scale_grams: int | None = None
+    rings: int | None = None
+    missing: tuple[Thing, ...] = ()
+    at: datetime | None = None
+    who: tuple[str, ...] = ()
+    window_hours: float | None = None
+    fade: bool | None = None
+    own: tuple[Own, ...] = ()
+    count: Count = 1
+    seconds: Seconds = 10.0
+    use_settings: bool = True
+    use_log: bool = True

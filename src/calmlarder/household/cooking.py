@@ -1,0 +1,85 @@
+"""A dinner is cooked: its lots leave the larder, each share is logged and the rest boxed, as one action."""
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+from calmlarder.household.booking import Boxing, Taken, take
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import Eaten
+from calmlarder.larder.lot import Lot
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.documents import PROPOSED
+from calmlarder.store.larder import KeptLot
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+
+
+class Cooked(NamedTuple):
+    """What was logged, where somebody ate; what was boxed, and how that keeps or why it must not be boxed."""
+
+    dinner: "Dinner"
+    eaten: Eaten | None
+    boxed: Lot | None
+    about_boxes: str
+
+
+def propose(household: Household, dinners: "Sequence[Dinner]") -> None:
+    """Remember what was proposed today, so that it can be cooked by its number."""
+    note = {"day": household.today.isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
+    household.store.remember(PROPOSED, note)
+
+
+def proposed(household: Household, number: int) -> "Dinner":
+    """The dinner that was proposed today under a number, from 1. Raises CannotGoOn where there is none."""
+    from pydantic import ValidationError
+
+    from calmlarder.compose.dinner import Dinner
+
+    kept: Any = household.store.settings().get(PROPOSED)
+    note = kept if isinstance(kept, dict) else {}
+    dinners = note.get("dinners", []) if note.get("day") == household.today.isoformat() else []
+    if not 1 <= number <= len(dinners):
+        what = f"`tonight` proposed no dinner {number} today" if dinners else "`tonight` proposed nothing today"
+        raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` first, then cook it")])
+    try:
+        return Dinner.model_validate(dinners[number - 1])
+    except ValidationError:
+        what = "an earlier calmlarder proposed it, in another form"
+        raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` again")]) from None
+
+
+def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: int, at: datetime) -> Cooked:
+    """Take the dinner out of the larder, with the grams the scale showed by lot id; `boxes` portions are kept.
+
+    What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
+    Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
+    """
+    from calmlarder.compose.cooked import box_up, share_eaten
+    from calmlarder.patterns.load import shipped_patterns
+
+    if not 0 <= boxes <= dinner.people:
+        remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
+        raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} cannot be", remedy=remedy)])
+    with household.store.transaction():
+        lots = household.lots()
+        tables, eaters = household.tables, dinner.people - boxes
+        _all_there(dinner, lots)
+        entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
+        boxed, about = None, ""
+        if boxes:
+            pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
+            boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
+        uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
+        take(household, lots, Taken(dinner.title, uses, entry, Boxing(boxed, boxes / dinner.people)))
+    return Cooked(dinner, entry, boxed, about)
+
+
+def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:
+    """Nothing is taken out that is no longer there."""
+    there = {(one.lot.id, one.lot.food) for one in lots}
+    gone = [use.line for use in dinner.uses if (use.lot, use.food) not in there]
+    if gone:
+        remedy = "ask `calmlarder tonight` again"
+        raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -1,0 +1,63 @@
+"""The diary: what was eaten outside a cooked dinner, how the gut felt, and the days that both make."""
+
+from collections.abc import Sequence
+from datetime import datetime, time, timedelta
+
+from calmlarder.history.days import Day, days_of
+from calmlarder.history.felt import Felt
+from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.household.booking import eat_box
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import Eaten
+from calmlarder.larder.box import box_named, is_box
+from calmlarder.larder.lot import Lot
+from calmlarder.store.eaten import KeptEaten, content_of, eaten_before
+from calmlarder.store.ledger import KeptFelt, felt_since
+from calmlarder.store.ledger import feel as keep_felt
+
+
+def box_entry(household: Household, text: str, at: datetime, who: str) -> Eaten | None:
+    """One box of the larder, where `boxed rice bowl` means the boxes of one dish."""
+    if "box" not in text.casefold():  # most lines: the store need not be read while they are typed
+        return None
+    lots = [one.lot for one in household.lots()]
+    food = box_named(text, lots, household.tables)
+    return box_eaten(food, at, who, household.tables) if food is not None else None
+
+
+def entries_of(household: Household, lots: Sequence[Lot], at: datetime, who: str) -> tuple[Eaten, ...]:
+    """What somebody says they ate, as entries of their log."""
+    sure = household.settled().tolerance
+    return tuple(eaten_of(lot, at, who, household.today, household.plain_tables, sure) for lot in lots)
+
+
+def log(household: Household, entries: Sequence[Eaten]) -> list[KeptEaten]:
+    """Keep them as one action; a box that was eaten leaves the larder.
+
+    Raises CannotGoOn for a box that is not safe to eat.
+    """
+    store = household.store
+    if len(entries) == 1 and entries[0].food and is_box(entries[0].food):
+        lots = household.lots()
+        return [KeptEaten(eat_box(household, entries[0], lots), entries[0])]
+    words = f"ate {', '.join(dict.fromkeys(entry.text for entry in entries))}"
+    ids = store.change_lots({}, words, eaten=[content_of(entry) for entry in entries])
+    return [KeptEaten(number, entry) for number, entry in zip(ids, entries, strict=True)]
+
+
+def logged(household: Household, until: datetime, days: int) -> list[KeptEaten]:
+    """Entries of the days that end at a moment, oldest first."""
+    return eaten_before(household.store, until, timedelta(days=days) / timedelta(hours=1))
+
+
+def feel(household: Household, felt: Felt) -> KeptFelt:
+    """Keep how somebody's gut feels."""
+    return keep_felt(household.store, felt)
+
+
+def days(household: Household, count: int, who: str) -> tuple[Day, ...]:
+    """Somebody's last days, oldest first."""
+    end_of_today = datetime.combine(household.today, time.max)
+    eaten = [one.eaten for one in logged(household, end_of_today, count)]
+    felt = [one.felt for one in felt_since(household.store, end_of_today - timedelta(days=count))]
+    return days_of(eaten, felt, who, household.today, count)

@@ -1,0 +1,208 @@
+"""A home on one day: its store, its settings, and the tables with the dishes that are boxed in its larder."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from calmlarder.history.ended import Ended
+from calmlarder.household.settings import Settled, settled
+from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.profile import Profile, profile_named
+from calmlarder.intake.zone import EVENING, this_minute
+from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.freezing import freeze_today
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.store import unread
+from calmlarder.store.copies import nothing_kept
+from calmlarder.store.eaten import eaten_on, may_count
+from calmlarder.store.home import home_folder
+from calmlarder.store.larder import KeptLot, ToAnswer, lots_on_day, to_answer
+from calmlarder.store.ledger import ended
+from calmlarder.store.store import Store
+from calmlarder.tables.book import Tables
+
+if TYPE_CHECKING:
+    from calmlarder.plan.sittings import Key
+
+
+class Household:
+    """What commands and screens work on, in a folder or where it is kept as a rule. Use it as a context, or `close` it.
+
+    The store is opened, and made where there is none, when it is first asked for; without that nothing is made.
+    """
+
+    def __init__(self, home: Path | None, tables: Tables, today: date, folders: Sequence[Path] = ()) -> None:
+        self.home = home_folder(home)
+        self.plain_tables = tables
+        self.tables = tables  # with the dishes that are boxed in the larder
+        self.folders = folders  # where the tables were read from: the checks read them again
+        self.today = today
+        self._reader = LarderReader(tables, today)
+        self._store: Store | None = None
+
+    @property
+    def store(self) -> Store:
+        """The store. Raises CannotGoOn where it cannot be used."""
+        if self._store is None:
+            self._store = Store.at(self.home)
+        return self._store
+
+    @property
+    def is_kept(self) -> bool:
+        """Whether anything was ever kept here."""
+        return self._store is not None or not nothing_kept(self.home)
+
+    def close(self) -> None:
+        """Close the store, if it was opened."""
+        if self._store is not None:
+            self._store.close()
+            self._store = None
+
+    def __enter__(self) -> "Household":
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    def turn_to(self, day: date) -> None:
+        """Another day has begun: lines are read, and days left are counted, from it."""
+        self.today = day
+        self._reader = LarderReader(self.plain_tables, day)
+
+    def read(self, text: str) -> Reading | None:
+        """What a typed line means."""
+        return self._reader.read(text, "this line")
+
+    def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
+        """What many lines of a source mean, but for comments."""
+        return self._reader.read_all(lines, source)
+
+    def lots(self) -> list[KeptLot]:
+        """What is there, what goes first before what keeps; nothing where nothing was ever kept."""
+        if not self.is_kept:
+            return []
+        kept_lots = lots_on_day(self.store, self.today, self.plain_tables)
+        self.tables = with_boxes(self.plain_tables, boxes_of(one.lot for one in kept_lots))
+        return kept_lots
+
+    def to_answer(self) -> list[ToAnswer]:
+        """What is kept and cannot be read as it is: the cook is asked."""
+        return to_answer(self.store, self.today, self.plain_tables) if self.is_kept else []
+
+    def unread(self) -> tuple[str, ...]:
+        """What could not be read since this was last asked, in words."""
+        return tuple(unread.take())
+
+    def look_at_place(self) -> None:
+        """Raises CannotGoOn where the store was deleted or replaced under this program."""
+        self.store.look_at_place()
+
+    @property
+    def is_untouched(self) -> bool:
+        """Whether nothing was set and nothing is there."""
+        return not self.store.settings() and not self.store.lots()
+
+    def version(self) -> int:
+        """Another number after another program has written."""
+        return self.store.version()
+
+    def setting(self, name: str, default: Any = None) -> Any:
+        """What was set, as it is kept."""
+        return self.store.settings().get(name, default)
+
+    def undo(self) -> str | None:
+        """Take the last change back; its words, or None when there is none."""
+        return self.store.undo()
+
+    def redo(self) -> str | None:
+        """Do the last change taken back again; its words, or None when there is none."""
+        return self.store.redo()
+
+    def has_words(self, one: KeptLot, words: str) -> bool:
+        """Whether the line, the food's name, its place or its owner holds every word that is sought."""
+        text = f"{one.lot.line} {self.name_of(one.lot.food)} {one.lot.place} {one.lot.owner or ''}".casefold()
+        return all(word in text for word in words.casefold().split())
+
+    def figures_of(self, food: str) -> str:
+        """One food whole, with the sources of its figures in words."""
+        from calmlarder.render.food_text import food_text
+
+        return food_text(self.tables.food_by_id[food], self.tables)
+
+    def line_of(self, lot: Lot) -> str:
+        """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.
+
+        A line that says `yesterday` says another day tomorrow, and one of a lot cooked from says too much.
+        """
+        again = self.read(lot.line)
+        same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
+        return lot.line if same else lot_line(lot, self.tables)
+
+    def profile(self) -> Profile:
+        """The caps that hold."""
+        return profile_named(self.settled().profile, self.tables)
+
+    def to_freeze(self, lot: Lot) -> bool:
+        """Whether it should go into the freezer today if it is not eaten."""
+        return bool(freeze_today([lot], self.tables))
+
+    def now(self) -> datetime:
+        """The moment of the sitting, to the minute: now, or 18:00 of another day that was asked for."""
+        moment = this_minute()
+        return moment if moment.date() == self.today else datetime.combine(self.today, EVENING)
+
+    def sittings_done(self) -> "frozenset[Key]":
+        """What was eaten today already."""
+        from calmlarder.plan.done import sittings_done
+
+        return sittings_done(eaten_on(self.store, self.today), self.today) if self.is_kept else frozenset()
+
+    def eaten(self, at: datetime, hours: float) -> tuple[Eaten, ...]:
+        """What was eaten in the hours before a moment, and may still count then."""
+        return may_count(self.store, at, hours) if self.is_kept else ()
+
+    def ended(self) -> list[Ended]:
+        """The ledger up to today."""
+        return [entry for entry in ended(self.store) if entry.on <= self.today]
+
+    def renamed(self, text: str, name: str) -> str:
+        """A typed line with the chosen name for its food."""
+        return self._reader.renamed(text, name)
+
+    def settled(self) -> Settled:
+        """Everything that was set, as it holds; the usual where nothing was ever kept."""
+        return settled(self.store.settings() if self.is_kept else {}, self.tables)
+
+    def foods_meant(self, text: str) -> tuple[str, ...]:
+        """Ids of the foods that a typed name may mean: one where it is clear."""
+        reading = self.read(text)
+        if reading is None:
+            return ()
+        match = reading.match
+        found = [match.food.id] if match.food is not None else [one.food for one in match.candidates]
+        return tuple(dict.fromkeys(found))
+
+    def number(self, name: str, default: int) -> int:
+        """A whole number that was set, or the default."""
+        value = self.setting(name, default)
+        return value if isinstance(value, int) else default
+
+    def word(self, name: str, choices: Sequence[str], default: str) -> str:
+        """A word that was set and is still one of the choices, or the default."""
+        value = self.setting(name, default)
+        return value if value in choices else default
+
+    def set(self, name: str, value: int | str) -> None:
+        """Remember a number or a word."""
+        self.store.set({name: value}, f"set {name} to {value}")
+
+    def name_of(self, food: str) -> str:
+        """A food's name."""
+        return self.tables.food_by_id[food].name
+
+
+def _as_it_stands(lot: Lot) -> tuple[object, ...]:
+    return lot.food, lot.grams, lot.place, lot.dates, lot.condition, lot.owner, lot.owner_agrees

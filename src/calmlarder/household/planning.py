@@ -1,0 +1,137 @@
+"""The next sittings planned together: what is asked, and every plan replayed by the check before it is handed on."""
+
+from collections.abc import Callable, Collection, Sequence
+from time import monotonic
+from typing import TYPE_CHECKING, NamedTuple
+
+from calmlarder.household.household import Household
+from calmlarder.household.request import Evening, evening, settled_for, stacking_for
+
+if TYPE_CHECKING:
+    from calmlarder.compose.stop import Stop
+    from calmlarder.household.choices import Choices
+    from calmlarder.larder.lot import Lot
+    from calmlarder.plan.columns import Dish
+    from calmlarder.plan.planned import Planned, PlanSoFar
+    from calmlarder.plan.sittings import Key, PlannedSitting
+
+SECONDS = 20.0  # the longest a round takes, as the plan's aim has it
+USUAL_DAYS = 3
+_APART_S = 0.5  # between two plans shown: an eye can follow
+
+
+class Which(NamedTuple):
+    """Which sittings: so many days, or a list in a cook's words; `barred` holds dishes not wanted at one of them."""
+
+    days: int = USUAL_DAYS
+    listed: str | None = None
+    barred: "Collection[tuple[Key, str]]" = ()
+
+
+class PlanAsked(NamedTuple):
+    """What a round of planning works on; nothing of it is read from the store any more.
+
+    `kept` are dishes that stay; `most_to_buy` is None for the usual number.
+    """
+
+    evening: Evening
+    sittings: "tuple[PlannedSitting, ...]"
+    stop: "Stop"
+    kept: "tuple[Dish, ...]" = ()
+    seconds: float | None = None
+    most_to_buy: int | None = None
+
+
+class Outcome(NamedTuple):
+    """A plan with what the check says against it, and its dishes for the next round."""
+
+    asked: PlanAsked
+    plan: "Planned | PlanSoFar"
+    dishes: "tuple[Dish, ...]"
+    faults: tuple[str, ...]
+
+
+def plan_asked(
+    household: Household, choices: "Choices", which: Which, lots: "Sequence[Lot] | None" = None
+) -> PlanAsked:
+    """What is to be planned, on these lots or on those of the larder. Raises CannotGoOn."""
+    from calmlarder.compose.stop import Stop
+
+    asked = evening(household, choices, lots)
+    sittings = sittings_ahead(household, choices, which)
+    if asked.request.stacking is None:
+        how, _ = stacking_for(choices, settled_for(household, choices), sittings[0].at)
+        asked = asked._replace(request=asked.request.model_copy(update={"stacking": how}))
+    return PlanAsked(asked, sittings, Stop())
+
+
+def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "tuple[PlannedSitting, ...]":
+    """Those of a list; else a dinner each day and packed lunches between, but for what was eaten today.
+
+    What is settled holds for each: people, minutes, and the protein of dinners. Of a plan by days, whoever sits down
+    later than usual tonight is sitting down now. Raises CannotGoOn for a list or a number of days that cannot be.
+    """
+    from calmlarder.compose.request import protein_floor
+    from calmlarder.plan.grammar import read_sittings, sittings_of_days
+    from calmlarder.plan.sittings import key_of
+
+    home = settled_for(household, choices)
+    people = home.people if choices.people is None else choices.people
+    minutes = None if choices.any_time else home.minutes if choices.minutes is None else choices.minutes
+    if which.listed is not None:
+        found = read_sittings(which.listed, household.today, people, minutes, choices.protein_g)
+    else:
+        done = household.sittings_done() if choices.use_log else frozenset()
+        found = sittings_of_days(which.days, household.today, people, minutes, choices.protein_g, done)
+    now = household.now() if choices.at is None else choices.at
+    changed = []
+    for one in found:
+        key = key_of(one.at, one.sitting)
+        update: dict[str, object] = {"not_patterns": tuple(dish for where, dish in which.barred if where == key)}
+        if which.listed is None and one.day == now.date():
+            update["at"] = max(one.at, now)
+        if one.sitting == "dinner" and choices.protein_g is None and "protein_g" in home.given:
+            update["protein_g"] = float(home.protein_g)
+            update["protein_floor_g"] = protein_floor("dinner", float(home.protein_g))
+        if choices.protein_floor_g is not None:
+            update["protein_floor_g"] = choices.protein_floor_g
+        changed.append(one.model_copy(update=update))
+    return tuple(changed)
+
+
+def plan(
+    asked: PlanAsked,
+    better: Callable[[Outcome], object] | None = None,
+    bound: Callable[[float], object] | None = None,
+) -> Outcome:
+    """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about, in a thread."""
+    from calmlarder.household.checked import plan_faults
+    from calmlarder.patterns.load import shipped_patterns
+    from calmlarder.plan.plan_days import plan_days
+    from calmlarder.plan.weights import MOST_TO_BUY
+
+    last: list[PlanSoFar] = []
+    shown_at = [float("-inf")]
+
+    def outcome(found: "Planned | PlanSoFar") -> Outcome:
+        faults = plan_faults(found.sittings, asked.sittings, asked.evening)
+        return Outcome(asked, found, last[-1].dishes if last else (), faults)
+
+    def so_far(found: "PlanSoFar") -> None:
+        last.append(found)
+        if better is not None and not asked.stop.asked and monotonic() - shown_at[0] >= _APART_S:
+            shown_at[0] = monotonic()
+            better(outcome(found))
+
+    def higher(points: float) -> None:
+        if bound is not None and not asked.stop.asked:
+            bound(points)
+
+    lots, request, tables = asked.evening.lots, asked.evening.request, asked.evening.tables
+    planned = plan_days(
+        lots, asked.sittings, request, shipped_patterns(), tables,
+        SECONDS if asked.seconds is None else asked.seconds, None if better is None else so_far, asked.stop,
+        asked.kept, on_bound=None if bound is None else higher,
+        most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
+    )  # fmt: skip
+    return outcome(planned)

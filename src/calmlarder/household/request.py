@@ -1,0 +1,172 @@
+"""The request of an evening: what is settled at home, and what the cook asks for over it."""
+
+from collections.abc import Callable, Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+from calmlarder.household.household import Household
+from calmlarder.household.person import people_of
+from calmlarder.household.settings import Settled, settled
+from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.eaten import ME
+from calmlarder.intake.own import laid_over
+from calmlarder.intake.profile import profile_named
+from calmlarder.intake.stacking import Stacking
+from calmlarder.intake.zone import offsets_at
+from calmlarder.kitchen.equipment import Equipment
+from calmlarder.larder.box import boxes_of, with_boxes
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+
+if TYPE_CHECKING:
+    from calmlarder.compose.request import DinnerRequest
+    from calmlarder.household.choices import Choices
+
+
+class Evening(NamedTuple):
+    """All that an answer rests on; nothing of it is read from the store any more, so that a thread may work on it.
+
+    `tables` hold the boxed dishes among `lots`; `folders` are where the checks read the tables again; `from_home`
+    says in words what was settled at home.
+    """
+
+    request: "DinnerRequest"
+    lots: Sequence[Lot]
+    tables: Tables
+    folders: Sequence[Path]
+    from_home: tuple[str, ...] = ()
+
+
+class _Setting(NamedTuple):
+    """A setting that a choice takes the place of: the choice's field, the setting's name, its value, its words."""
+
+    field: str
+    name: str
+    value: Callable[[Settled], Any]
+    words: Callable[[Any], str]
+
+
+_SETTINGS = (
+    _Setting("people", "people", lambda home: home.people, "for {}".format),
+    _Setting("profile", "profile", lambda home: home.profile, "limits: {}".format),
+    _Setting("diet", "diet", lambda home: home.diet, "{}".format),
+    _Setting("minutes", "minutes", lambda home: home.minutes, "{} minutes at most".format),
+    _Setting("eye_percent", "eye", lambda home: home.tolerance.eye_percent, "a guess {} % off".format),
+    _Setting("scale_grams", "scale", lambda home: home.tolerance.scale_grams, "the scale {} g off".format),
+    _Setting("rings", "rings", lambda home: home.equipment.rings, "hob rings: {}".format),
+    _Setting("window_hours", "window", lambda home: home.window_hours, "hours that count: {:g}".format),
+    _Setting(
+        "fade", "fade", lambda home: home.fade,
+        lambda fades: "what was eaten fades" if fades else "what was eaten does not fade",
+    ),
+)  # fmt: skip
+
+
+def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None = None) -> Evening:
+    """The request, on these lots or on those of the larder. Raises CannotGoOn for a profile that is none.
+
+    A choice takes the place of a setting. What protects the cook is added to, never taken away: allergens, foods
+    never wanted, things the kitchen lacks. What must be in it is asked for on purpose, though it may be disliked.
+    """
+    lots = [one.lot for one in household.lots()] if lots is None else lots
+    tables = with_boxes(household.plain_tables, boxes_of(lots))
+    from calmlarder.compose.request import DinnerRequest, protein_floor
+
+    home = settled_for(household, choices)
+    values, words = _chosen_or_settled(choices, home)
+    how, words_of_hours = stacking_for(choices, home, household.now() if choices.at is None else choices.at)
+    me = people_of(home)[0]
+    added = {
+        "without": tuple(food for food in me.never if food not in choices.use),
+        "disliked": tuple(food for food in me.disliked if food not in choices.use),
+    }
+    protein_g, words_of_protein = _protein(choices, home)
+    floor_g = protein_floor(choices.sitting, protein_g) if choices.protein_floor_g is None else choices.protein_floor_g
+    request = DinnerRequest(
+        today=household.today,
+        profile=profile_named(values["profile"], tables),
+        sitting=choices.sitting,
+        people=values["people"],
+        protein_g=protein_g,
+        protein_floor_g=floor_g,
+        minutes=values["minutes"],
+        diet=values["diet"],
+        avoid=tuple(dict.fromkeys((*me.avoid, *choices.avoid))),
+        without=(*choices.without, *added["without"]),
+        use=choices.use,
+        disliked=(*choices.disliked, *added["disliked"]),
+        lysine_mg=choices.lysine_mg,
+        like=choices.like,
+        use_shared=choices.use_shared,
+        count=choices.count,
+        seconds=choices.seconds,
+        tolerance=Tolerance(eye_percent=values["eye_percent"], scale_grams=values["scale_grams"]),
+        equipment=Equipment(
+            rings=values["rings"], missing=tuple(dict.fromkeys((*home.equipment.missing, *choices.missing)))
+        ),
+        eaten=household.eaten(how.at, how.longest_hours) if choices.use_log else (),
+        stacking=how if choices.use_log and household.is_kept else None,
+    )
+    words += [*words_of_hours, *words_of_protein]
+    words += [f"no {', '.join(me.avoid)}"] if me.avoid else []
+    words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
+    for foods, said in ((added["without"], "never"), (added["disliked"], "rather no")):
+        words += [f"{said} {', '.join(tables.food_by_id[food].name for food in foods)}"] if foods else []
+    return Evening(request, lots, tables, household.folders, tuple(words))
+
+
+def settled_for(household: Household, choices: "Choices") -> Settled:
+    """What is settled at home; the usual where the settings are left out."""
+    return household.settled() if choices.use_settings else settled({}, household.tables)
+
+
+def stacking_for(choices: "Choices", home: Settled, at: datetime) -> tuple[Stacking, list[str]]:
+    """How what was eaten counts at a moment, and whose own hours come from the home, in words.
+
+    Hours and fade that were chosen are for everybody, so they take the place of those of single people. Of several
+    people nobody knows who they are: then whoever has the most of a group counts.
+    """
+    over = {
+        name: None
+        for name, chosen in (("window_hours", choices.window_hours), ("fade", choices.fade))
+        if chosen is not None
+    }
+    kept = [
+        own for one in home.own if (own := one.model_copy(update=over)).window_hours is not None or own.fade is not None
+    ]
+    people = home.people if choices.people is None else choices.people
+    stacking = Stacking(
+        at=at,
+        window_hours=home.window_hours if choices.window_hours is None else choices.window_hours,
+        fade=home.fade if choices.fade is None else choices.fade,
+        own=laid_over(tuple(kept), choices.own),
+        who=choices.who or ((ME,) if people == 1 else ()),
+        offsets_min=offsets_at(at),
+    )
+    return stacking, [f"hours of their own, {own.words}" for own in kept]
+
+
+def _chosen_or_settled(choices: "Choices", home: Settled) -> tuple[dict[str, Any], list[str]]:
+    values: dict[str, Any] = {}
+    words: list[str] = []
+    for setting in _SETTINGS:
+        chosen = getattr(choices, setting.field)
+        value = setting.value(home) if chosen is None else chosen
+        if setting.field == "minutes" and choices.any_time:
+            value = None
+        elif chosen is None and setting.name in home.given and value is not None:
+            words.append(setting.words(value))
+        values[setting.field] = value
+    return values, words
+
+
+def _protein(choices: "Choices", home: Settled) -> tuple[float, list[str]]:
+    """Protein to aim at a person, g, and in words where it is the home's, which holds for dinners."""
+    from calmlarder.compose.request import PROTEIN_TARGET_G
+
+    if choices.protein_g is not None:
+        return choices.protein_g, []
+    if choices.sitting != "dinner" or "protein_g" not in home.given:
+        return PROTEIN_TARGET_G[choices.sitting], []
+    return float(home.protein_g), [f"{home.protein_g} g protein to aim at"]

@@ -1,0 +1,106 @@
+"""Tonight's dinner, and why a food is in it or not: found, put through the check, and only then handed on."""
+
+from collections.abc import Callable, Iterator
+from typing import TYPE_CHECKING, NamedTuple
+
+from calmlarder.household.request import Evening
+from calmlarder.tables.rows import Food
+
+if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.solve import Plan
+    from calmlarder.compose.stop import Stop
+    from calmlarder.compose.why.model import Why
+
+
+class Tonight(NamedTuple):
+    """The answer without the dinners that failed their check, how many those are, and what is wrong with them."""
+
+    composed: "Composed"
+    evening: Evening
+    failed: int = 0
+    faults: tuple[str, ...] = ()
+
+
+class Explained(NamedTuple):
+    """Why, as far as it is known; None with what is wrong where a dinner it rests on failed its check."""
+
+    why: "Why | None"
+    faults: tuple[str, ...] = ()
+
+
+def tonight(
+    evening: Evening, better: "Callable[[Dinner], object] | None" = None, stop: "Stop | None" = None
+) -> Tonight:
+    """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
+    from calmlarder.compose.compose import compose
+    from calmlarder.compose.dinner import dinner_of
+    from calmlarder.household.checked import faults_of
+    from calmlarder.patterns.load import shipped_patterns
+
+    def so_far(plan: "Plan") -> None:
+        dinner = dinner_of(plan, False, evening.tables)
+        if better is not None and not faults_of(dinner, (), evening):
+            better(dinner)
+
+    composed = compose(
+        evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
+    )
+    return _checked(composed, evening)
+
+
+def _checked(composed: "Composed", evening: Evening) -> Tonight:
+    """Each dinner is checked by itself; one that fails takes no other with it."""
+    from calmlarder.household.checked import faults_of
+
+    faults: list[str] = []
+    dinners = []
+    for dinner in composed.dinners:
+        wrong = faults_of(dinner, (), evening)
+        faults += wrong
+        dinners += [] if wrong else [dinner]
+    nearest = composed.nearest
+    if nearest is not None and (wrong := faults_of(nearest.dinner, nearest.gives, evening)):
+        faults += wrong
+        nearest = None
+    failed = len(composed.dinners) - len(dinners)
+    held = composed.model_copy(update={"dinners": tuple(dinners), "nearest": nearest})
+    return Tonight(held, evening, failed, tuple(faults))
+
+
+def why(
+    food: Food, evening: Evening, better: Callable[[str], object] | None = None, stop: "Stop | None" = None
+) -> Iterator[Explained]:
+    """Ever fuller answers, the last one fullest; `better` hears the pattern of the best dinner so far."""
+    from calmlarder.compose.why.why import why as answers
+    from calmlarder.patterns.load import shipped_patterns
+
+    def so_far(plan: "Plan") -> None:
+        if better is not None:
+            better(plan.problem.pattern.id)
+
+    for answer in answers(food, evening.lots, evening.request, shipped_patterns(), evening.tables, so_far, stop):
+        faults = _why_faults(answer, evening)
+        if faults:
+            yield Explained(None, faults)
+            return
+        yield Explained(answer)
+
+
+def _why_faults(answer: "Why", evening: Evening) -> tuple[str, ...]:
+    """What is wrong with tonight's dinner or with the one in its place, which has the food or is without it."""
+    from calmlarder.household.checked import faults_of
+
+    request, food = evening.request, answer.food.id
+    faults: list[str] = []
+    if answer.tonight is not None:
+        faults += faults_of(answer.tonight, (), evening)
+    if answer.instead is not None and answer.instead.dinner is not None:
+        changed: dict[str, tuple[str, ...]] = {"use": (*request.use, food)}
+        if answer.outcome == "used":
+            others = tuple(one for one in request.use if one != food)
+            changed = {"without": (*request.without, food), "use": others}
+        other = evening._replace(request=request.model_copy(update=changed))
+        faults += faults_of(answer.instead.dinner, (), other)
+    return tuple(faults)
