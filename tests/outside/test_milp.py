@@ -41,6 +41,21 @@ def test_same_best_score(
         assert plan.score <= upper_bound(plan.problem)
 
 
+@pytest.mark.parametrize("seed", range(0, 60, 4))
+def test_same_best_score_of_the_next_dinner(
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
+) -> None:
+    lots = lots_of(larder_lines(tables, 14 + seed % 9, seed))
+    chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
+    problems = [p for p in pattern_problems(lots, wanting("roomy", protein_g=5), chosen, tables) if p.fillable]
+    plans = search(problems, 3, 60).plans
+    for number in range(1, len(plans)):
+        theirs = best_score(problems, earlier=plans[:number])
+        assert plans[number].score == pytest.approx(theirs.score, abs=TOLERANCE)
+    if len(plans) in (1, 2):
+        assert best_score(problems, earlier=plans).score is None
+
+
 def test_most_of_them_have_a_dinner_and_some_have_none(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
