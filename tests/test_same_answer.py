@@ -94,6 +94,7 @@ async def choose(app: LarderApp, pilot: Pilot[None], food: str, does: str) -> No
 
 async def tonight_of(app: LarderApp, pilot: Pilot[None]) -> TonightScreen:
     await app.run_action("tonight")
+    await pilot.pause()
     await settled(app, pilot)
     assert isinstance(app.screen, TonightScreen)
     return app.screen
