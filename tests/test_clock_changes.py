@@ -16,7 +16,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calmlarder.checks.dinner import _before
+from calmlarder.checks.loads import _before
 from calmlarder.cli import main
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking, still_counted
@@ -85,7 +85,7 @@ def test_worked_by_hand(what: str, entry: Eaten, how: Stacking, by_hand: int | N
         assert counted[0].until == how.at + timedelta(minutes=180 - (by_hand or 0))
     # The check that shares no code says the same.
     request = {"stacking": how.model_dump(mode="json"), "eaten": [entry.model_dump(mode="json")]}
-    assert bool(_before(request)) is bool(counted)
+    assert bool(list(_before(request))) is bool(counted)
 
 
 def test_offsets_of_hours_that_come_twice_or_never() -> None:

@@ -25,16 +25,16 @@ from hypothesis.stateful import (
 
 from calmlarder.history.eaten_up import Eaters
 from calmlarder.history.told import eaten_of
+from calmlarder.household.booking import Boxing, Ending, Taken, end, move, take, used_up
+from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
-from calmlarder.store.cooked import Boxing, cook
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day, move, used_up, with_kept_boxes
-from calmlarder.store.ledger import eat_up, end, ended
+from calmlarder.store.larder import KeptLot, add, kept
+from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tables.places import shipped
@@ -56,7 +56,7 @@ class Books(RuleBasedStateMachine):
     def __init__(self) -> None:
         super().__init__()
         self.folder = tempfile.TemporaryDirectory()
-        self.store = Store.at(Path(self.folder.name))
+        self.home = Household(Path(self.folder.name), TABLES, TODAY)
         self.books: dict[str, float] = {
             "in": 0,
             "eaten": 0,
@@ -70,14 +70,15 @@ class Books(RuleBasedStateMachine):
         self.after: list[dict[str, float]] = []
 
     def teardown(self) -> None:
-        self.store.close()
+        self.home.close()
         self.folder.cleanup()
 
-    def tables(self) -> Tables:
-        return with_kept_boxes(self.store, TABLES)
+    @property
+    def store(self) -> Store:
+        return self.home.store
 
     def lots(self) -> list[KeptLot]:
-        return lots_on_day(self.store, TODAY, TABLES)
+        return self.home.lots()
 
     def pick(self, number: int) -> KeptLot:
         lots = self.lots()
@@ -115,7 +116,7 @@ class Books(RuleBasedStateMachine):
             return
         # Less than 5 g left is nothing left, and has gone the same way.
         gone = one.lot.grams if one.lot.grams - grams < 5 else grams
-        self.act(lambda: end(self.store, [one], self.tables(), TODAY, how, None, grams), **{how: gone})
+        self.act(lambda: end(self.home, [one], Ending(how, None, grams)), **{how: gone})
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), share=st.floats(0.01, 1))
@@ -124,14 +125,14 @@ class Books(RuleBasedStateMachine):
         one = self.pick(number)
         grams = round(one.lot.grams * share, 1)
         moved = thawed if one.lot.place == "freezer" else frozen
-        self.act(lambda: move(self.store, one, lambda lot: moved(lot, TODAY), "move", self.tables(), grams))
+        self.act(lambda: move(self.home, one, lambda lot: moved(lot, TODAY), "move", grams))
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), more=st.booleans(), how=HOWS, why=st.sampled_from([None, "mouldy", "other"]))
     def whole_ends(self, number: int, more: bool, how: Any, why: Any) -> None:
         lots = self.lots()[: 2 if more else 1] if number % 2 else [self.pick(number)]
         gone = sum(one.lot.grams for one in lots)
-        self.act(lambda: end(self.store, lots, self.tables(), TODAY, how, why), **{how: gone})
+        self.act(lambda: end(self.home, lots, Ending(how, why)), **{how: gone})
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), share=st.floats(0.01, 1), who=WHO)
@@ -147,7 +148,7 @@ class Books(RuleBasedStateMachine):
         held = min(spare, mine if "me" in who else 0 if who else gone)
         eaters = Eaters(who=who, at=datetime(2026, 3, 11, 18))
         self.act(
-            lambda: eat_up(self.store, [one], self.tables(), TODAY, eaters, grams),
+            lambda: end(self.home, [one], Ending(grams=grams, eaters=eaters)),
             eaten=gone,
             logged=(gone if who else 0) - (held if who else 0),
             **{"by itself": -held},
@@ -170,8 +171,7 @@ class Books(RuleBasedStateMachine):
         uses = {lots[n % len(lots)].lot.id: grams for n, grams in parts}
         gone = taken(lots, uses)
         entry = Eaten(at=datetime(2026, 3, 11, 18), who="me", text="d", food="", title="d", grams=gone, loads=())
-        tables = self.tables()
-        self.act(lambda: cook(self.store, lots, "d", uses, entry, Boxing(None, 0), TODAY, tables), eaten=gone)
+        self.act(lambda: take(self.home, lots, Taken("d", uses, entry, Boxing(None, 0))), eaten=gone)
 
     @precondition(lambda self: any(one.lot.box is None and one.lot.grams >= 20 for one in self.lots()))
     @rule(shares=st.integers(2, 4), boxes=st.integers(1, 2), half=st.booleans())
@@ -196,7 +196,7 @@ class Books(RuleBasedStateMachine):
         gone = taken(lots, uses)
         share = boxes / shares
         self.act(
-            lambda: cook(self.store, lots, "d", uses, None, Boxing(lot, share), TODAY, self.tables()),
+            lambda: take(self.home, lots, Taken("d", uses, None, Boxing(lot, share))),
             eaten=gone * (1 - share),
             boxed=gone * share,
         )
@@ -229,8 +229,7 @@ class Books(RuleBasedStateMachine):
     @rule()
     def restart(self) -> None:
         counted["actions"] += 1
-        self.store.close()
-        self.store = Store.at(Path(self.folder.name))
+        self.home.close()
 
     @invariant()
     def no_gram_is_logged_twice(self) -> None:

@@ -6,7 +6,7 @@ code with the log.
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
-from decimal import Decimal
+from fractions import Fraction
 from typing import Any
 
 import pytest
@@ -39,7 +39,7 @@ FRIDGES = (
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 
 
-def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tuple[Decimal, Decimal]]:
+def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tuple[Fraction, Fraction]]:
     """Exact micrograms of one share by item and group: likely, and by how much it may be more."""
     folders = [shipped("ingredient_tables")]
     foods: Mapping[str, Any] = {row["id"]: row for row in rows(folders, "foods.csv", ("id",)).values()}
@@ -47,9 +47,9 @@ def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tu
     figures = figures_of(folders, mixed)
     told = {"at": SIX.isoformat(), "dinner": dinner_object(dinner)}
     plate = apart(plate_of(told["dinner"], {}), mixed, figures)
-    sums: dict[tuple[str, str], tuple[Decimal, Decimal]] = {}
+    sums: dict[tuple[str, str], tuple[Fraction, Fraction]] = {}
     for load in _log(told, plate, (foods, figures), wanted.model_dump(mode="json"))["loads"]:
-        likely, off = sums.get((load["item"], load["group"]), (Decimal(0), Decimal(0)))
+        likely, off = sums.get((load["item"], load["group"]), (Fraction(0), Fraction(0)))
         sums[load["item"], load["group"]] = (likely + load["likely_ug"], off + load["off_ug"])
     return sums
 
@@ -63,8 +63,8 @@ def same(entry: Eaten, dinner: Dinner, wanted: DinnerRequest) -> None:
     assert logged
     # Concentrations are rounded up to a milligram in 100 g, and each thing to a microgram: never below, hardly above.
     slack = (
-        Decimal(dinner.people * len(dinner.uses))
-        + sum((Decimal(use.grams) * Decimal("1.6") * 10 for use in dinner.uses), Decimal(0)) / dinner.people
+        Fraction(dinner.people * len(dinner.uses))
+        + sum((Fraction(use.grams) * Fraction("1.6") * 10 for use in dinner.uses), Fraction(0)) / dinner.people
     )
     for key, (plan, worst) in exact.items():
         ours = logged.get(key, (0, 0))

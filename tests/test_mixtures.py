@@ -34,9 +34,6 @@ from calmlarder.tables.vocabulary import COMPONENTS
 TABLES = shipped("ingredient_tables")
 HEADER = "food,part,grams,source,note\n"
 SHARES = {"analysed": 0.3, "published": 0.3, "summed": 0.3, "borrowed": 0.5, "recalled": 0.5, "assumed": 0.5}
-    **dict.fromkeys(("analysed", "published", "summed"), 0.3),
-    **dict.fromkeys(("borrowed", "recalled", "assumed"), 0.5),
-}
 
 
 def rows(name: str) -> list[dict[str, str]]:

@@ -1,6 +1,6 @@
 """`plate`: the smallest change against trying every change, boxes, ranges, what was eaten before, the program's line.
 
-Outside check: whether a tried plate fits is recounted in decimals from the CSV rows by the code of checks/, which
+Outside check: whether a tried plate fits is recounted from the CSV rows by the code of checks/, which
 shares nothing with the model; the changes tried are all there are.
 """
 
@@ -8,7 +8,6 @@ import json
 import random
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, datetime
-from decimal import Decimal
 from fractions import Fraction
 from itertools import chain, combinations, product
 from pathlib import Path
@@ -50,7 +49,7 @@ REQUEST = {"tolerance": {"eye_percent": 30, "scale_grams": 2}}
 
 def fits_in_decimals(plate: Sequence[tuple[str, Fraction]], weighed: Sequence[str], read: Mapping[str, Any]) -> bool:
     """Whether amounts of foods fit a dinner of one person, some of the foods weighed."""
-    parts = [Part(food, food, Decimal(float(grams)), food in weighed, Decimal(1)) for food, grams in plate if grams]
+    parts = [Part(food, food, grams, food in weighed, Fraction(1)) for food, grams in plate if grams]
     counted = apart(parts, read["mixed"], read["figures"])
     return not limit_faults(counted, read["limits"], 1, REQUEST, (read["foods"], read["figures"]))
 

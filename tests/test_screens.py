@@ -223,7 +223,7 @@ def test_the_timeline_says_what_runs_now_and_what_comes_next() -> None:
     )
     timeline = Timeline(moments=moments, minutes=12, proven=True)
     before, boil, chop, fry = timeline_text(timeline, None).splitlines()
-    assert (before, boil.split()[0]) == ("The whole in 12 minutes, for one cook", "0:00")
+    assert (before, boil.split()[0]) == ("12 minutes for one cook", "0:00")
     _, boil, chop, fry = timeline_text(timeline, 4.5).splitlines()
     assert (boil.split()[0], chop.split()[0], fry.split()[0]) == ("now", "0:00", "next")
     _, boil, chop, fry = timeline_text(timeline, 9).splitlines()

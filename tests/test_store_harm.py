@@ -10,11 +10,12 @@ from pathlib import Path
 
 import pytest
 
+from calmlarder.household.booking import Ending, end
+from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.copies import copies_of, keep_copy
 from calmlarder.store.home import COPY_NAME, FILE_NAME
 from calmlarder.store.larder import lots_on_day
-from calmlarder.store.ledger import end
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from harm import DAY, ask, damage, killed, lots_of, stocked, written_at_once
@@ -147,15 +148,15 @@ def test_no_restore_while_a_program_has_the_store_open(home: Path) -> None:
 def test_a_lot_that_changed_since_it_was_seen_is_not_changed_again(home: Path, tables: Tables) -> None:
     """400 g, a dialog open; 100 g are given away elsewhere; "50 g used" must not leave 350."""
     assert ask(home, "larder", "add", "kale 400g").status == 0
-    with Store.at(home) as window, Store.at(home) as other:
-        (seen,) = lots_on_day(window, TODAY, tables)
-        end(other, lots_on_day(other, TODAY, tables), tables, TODAY, "given", None, 100)
+    with Household(home, tables, TODAY) as window, Household(home, tables, TODAY) as other:
+        (seen,) = window.lots()
+        end(other, other.lots(), Ending("given", grams=100))
         with pytest.raises(CannotGoOn, match="changed in another program"):
-            end(window, [seen], tables, TODAY, "eaten", None, 50)
-        (now,) = lots_on_day(window, TODAY, tables)
+            end(window, [seen], Ending(grams=50))
+        (now,) = window.lots()
         assert now.lot.grams == 300
-        end(window, [now], tables, TODAY, "eaten", None, 50)
-        assert lots_on_day(other, TODAY, tables)[0].lot.grams == 250
+        end(window, [now], Ending(grams=50))
+        assert other.lots()[0].lot.grams == 250
 
 
 def test_what_was_proposed_is_forgotten_with_what_was_taken_out(home: Path) -> None:

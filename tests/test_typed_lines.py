@@ -155,6 +155,17 @@ def test_what_may_be_another_food_is_never_taken_in_silence(line: str, reader: L
     assert lots(reader, line) == ()
 
 
+@pytest.mark.parametrize("food", ["onion", "garlic", "apple", "mushroom", "carrot"])
+@pytest.mark.parametrize(
+    "product",
+    ["soup", "bhaji", "pie", "bread", "powder", "crisps", "chutney", "risotto", "tart", "juice", "cake", "balls",
+     "loaf", "sauce", "skewers", "burger", "quiche", "fritters", "tea", "salt", "rolls"],
+)  # fmt: skip
+def test_a_product_of_a_food_is_never_the_plain_food(food: str, product: str, reader: LarderReader) -> None:
+    plain_food = lot(reader, food).food
+    assert plain_food not in [one.food for one in lots(reader, f"{food} {product}")]
+
+
 _WORDS = st.sampled_from((
     "2", "500g", "x3", "half", "a bag of", "tofu", "rice", "cooked", "spring onions", "garlic", "bread", "powder",
     "and",

@@ -2,7 +2,6 @@
 the tables' own files, and the check that shares nothing with the model."""
 
 import json
-import time
 from collections import defaultdict
 from collections.abc import Callable, Sequence
 from decimal import Decimal
@@ -264,9 +263,7 @@ def test_a_stop_ends_it_and_keeps_what_is_known(
     answers = why(tables.food_by_id["spinach"], demo(), wanting(), patterns, tables, stop=stop)
     first = next(answers)
     stop.ask()
-    start = time.monotonic()
     end = last(answers)
-    assert time.monotonic() - start < 5
     assert end.tonight == first.tonight
     assert not end.done
 

@@ -1,4 +1,4 @@
-"""Objective and feasibility against SciPy's MILP solver (HiGHS) on more than a hundred random small larders."""
+"""Objective and feasibility against SciPy's MILP solver (HiGHS) on random small larders; hundreds in tests/long."""
 
 from collections.abc import Callable, Sequence
 
@@ -19,14 +19,14 @@ LotsOf = Callable[[Sequence[str]], list[Lot]]
 TOLERANCE = 100
 
 
-@pytest.mark.parametrize("seed", range(150))
+@pytest.mark.parametrize("seed", range(0, 150, 10))
 def test_same_best_score(
     seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
     lots = lots_of(larder_lines(tables, 14 + seed % 9, seed))
     chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
     profile = "roomy" if seed % 5 == 4 else "elimination"
-    wanted = wanting(profile, people=1 + seed % 3, protein_g=(20, 12, 5)[seed % 3])
+    wanted = wanting(profile, people=1 + seed % 3, protein_floor_g=(20, 12, 5)[seed % 3])
     problems = [p for p in pattern_problems(lots, wanted, chosen, tables) if p.fillable]
     if not problems:
         assert not search(problems, 1, 20).plans
@@ -46,10 +46,10 @@ def test_most_of_them_have_a_dinner_and_some_have_none(
 ) -> None:
     """The comparison above would say little if all larders were alike."""
 
-    def with_a_dinner(protein_g: float) -> int:
+    def with_a_dinner(floor_g: float) -> int:
         return sum(
             bool(search(pattern_problems(lots_of(larder_lines(tables, 14 + seed % 9, seed)),
-                                         wanting(protein_g=protein_g), patterns, tables), 1, 20).plans)
+                                         wanting(protein_floor_g=floor_g), patterns[::5], tables), 1, 20).plans)
             for seed in range(0, 110, 10)
         )  # fmt: skip
 

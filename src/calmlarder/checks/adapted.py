@@ -1,10 +1,10 @@
-"""Recompute an adapted recipe from the CSV rows in decimals, sharing no code with the model.
+"""Recompute an adapted recipe from the CSV rows, sharing no code with the model.
 
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -58,9 +58,9 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
 
 def _part(line: Mapping[str, Any]) -> Part:
     """A line as it counts; an amount told as a range may be off as far as its end."""
-    grams = Decimal(str(line["grams"]))
-    ends = max(grams, Decimal(str(line["grams_high"] or 0))) / grams - 1
-    return Part(line["food"], line["food"], grams, line["weighed"], Decimal(1), wider=ends)
+    grams = Fraction(str(line["grams"]))
+    ends = max(grams, Fraction(str(line["grams_high"] or 0))) / grams - 1
+    return Part(line["food"], line["food"], grams, line["weighed"], Fraction(1), wider=ends)
 
 
 def _after(answer: Mapping[str, Any]) -> list[Mapping[str, Any]]:

@@ -1,4 +1,4 @@
-"""Recompute a dinner from the CSV rows in decimal arithmetic, sharing no code with the model.
+"""Recompute a dinner from the CSV rows in exact arithmetic, sharing no code with the model.
 
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself: what
 this file finds must not depend on what it checks.

@@ -1,25 +1,27 @@
-"""Loads and limits recomputed in decimals from the CSV rows: likely, and at most by sorting what may be off.
+"""Loads and limits recomputed from the CSV rows: likely, and at most by sorting what may be off.
 
-Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
+All in fractions, so that a share by seven people that is just at its limit is not over it. Only roots are rounded,
+down. Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
 import csv
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
-from decimal import ROUND_CEILING, Decimal
+from fractions import Fraction
+from math import ceil, isqrt
 from pathlib import Path
 from typing import Any, NamedTuple
 
 from calmlarder.checks.tables import Row, error, taken_apart
 
-_ZERO = Decimal(0)
-TO_GRAMS = Decimal("0.005")  # limits hold to so much, and so much may come where one is used up
-_NEARLY = Decimal("0.00002")  # what rounding of the log to micrograms may make of a limit that is just used up
-_OLD_FACTOR = Decimal("1.6")  # at most, where a row of before holds as planned only
-_EXCESS_SHARE = Decimal("0.08")
+_ZERO = Fraction(0)
+TO_GRAMS = Fraction("0.005")  # limits hold to so much, and so much may come where one is used up
+_NEARLY = Fraction("0.00002")  # what rounding of the log to micrograms may make of a limit that is just used up
+_OLD_FACTOR = Fraction("1.6")  # at most, where a row of before holds as planned only
+_EXCESS_SHARE = Fraction("0.08")
 _LIMIT_KEY = ("profile", "scope", "group", "applies_to", "sittings")
-_NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named
-_ROUNDED = Decimal("0.0001")  # of numbers shown
+_NEAR = Fraction("0.9")  # of its own cut-off: from there on a food is named
+_ROUNDED = Fraction("0.0001")  # of numbers shown
 _PARTS = {
     "oligosaccharides": ("fructans", "gos"),
     "lactose": ("lactose",),
@@ -39,8 +41,8 @@ class Limit(NamedTuple):
     scope: str
     group: str
     classes: tuple[str, ...]
-    typical: Decimal
-    most: Decimal | None
+    typical: Fraction
+    most: Fraction | None
 
     @property
     def key(self) -> str:
@@ -68,32 +70,41 @@ def limits_of(folders: Sequence[Path], profile: str, sitting: str) -> list[Limit
 def _limit(row: Row) -> Limit:
     classes = tuple(part for part in row["applies_to"].split(";") if part)
     if "grams" in row:
-        grams = Decimal(row["grams"])
-        most: Decimal | None = grams if row["holds"] == "worst" else grams * _OLD_FACTOR
+        grams = Fraction(row["grams"])
+        most: Fraction | None = grams if row["holds"] == "worst" else grams * _OLD_FACTOR
         return Limit(row["scope"], row["group"], classes, grams, most)
-    most = Decimal(row["at_most_g"]) if row["at_most_g"] else None
-    return Limit(row["scope"], row["group"], classes, Decimal(row["typical_g"]), most)
+    most = Fraction(row["at_most_g"]) if row["at_most_g"] else None
+    return Limit(row["scope"], row["group"], classes, Fraction(row["typical_g"]), most)
 
 
-def typical_of(figures: Figures, food: str, group: str) -> Decimal:
+def typical_of(figures: Figures, food: str, group: str) -> Fraction:
     """G per 100 g of a group in a food."""
     return sum((_component(figures, food, part)[0] for part in _PARTS[group]), _ZERO)
 
 
-def error_of(figures: Figures, food: str, group: str) -> Decimal:
+def error_of(figures: Figures, food: str, group: str) -> Fraction:
     """G per 100 g by which composition may be more: components are measured apart."""
-    squares = sum((_component(figures, food, part)[1] ** 2 for part in _PARTS[group]), _ZERO)
-    return squares.sqrt() if squares else _ZERO
+    return _root(_squares_of(figures, food, group))
 
 
-def _component(figures: Figures, food: str, part: str) -> tuple[Decimal, Decimal]:
+def _squares_of(figures: Figures, food: str, group: str) -> Fraction:
+    return sum((_component(figures, food, part)[1] ** 2 for part in _PARTS[group]), _ZERO)
+
+
+def _root(square: Fraction) -> Fraction:
+    """The square root, exact where it is a fraction and else rounded down in the twentieth decimal."""
+    whole = isqrt(square.numerator * square.denominator * 10**40)
+    return Fraction(whole, square.denominator * 10**20)
+
+
+def _component(figures: Figures, food: str, part: str) -> tuple[Fraction, Fraction]:
     if part != "excess":
-        return Decimal(figures[food, part]["g_per_100g"]), error(figures[food, part])
-    fructose, glucose = figures[food, "fructose"], Decimal(figures[food, "glucose"]["g_per_100g"])
-    value = Decimal(fructose["g_per_100g"])
+        return Fraction(figures[food, part]["g_per_100g"]), Fraction(error(figures[food, part]))
+    fructose, glucose = figures[food, "fructose"], Fraction(figures[food, "glucose"]["g_per_100g"])
+    value = Fraction(fructose["g_per_100g"])
     excess = max(_ZERO, value - glucose)
     if fructose.get("high"):
-        return excess, max(_ZERO, Decimal(fructose["high"]) - glucose - excess)
+        return excess, max(_ZERO, Fraction(fructose["high"]) - glucose - excess)
     return excess, value * _EXCESS_SHARE
 
 
@@ -106,32 +117,32 @@ class Part(NamedTuple):
 
     item: str
     food: str
-    grams: Decimal
+    grams: Fraction
     weighed: bool
-    share: Decimal
-    off: Decimal | None = None
-    wider: Decimal = _ZERO
+    share: Fraction
+    off: Fraction | None = None
+    wider: Fraction = _ZERO
 
 
 def plate_of(dinner: Mapping[str, Any], boxes: Mapping[str, Any]) -> list[Part]:
     """Every food of a dish, those of a boxed dish each by itself; `boxes` are the boxes of the larder by food."""
     found = []
     for use in dinner["uses"]:
-        grams = Decimal(use["grams"])
+        grams = Fraction(use["grams"])
         if use["food"] not in boxes:
-            found.append(Part(use["food"], use["food"], grams, use["how"] == "weigh", Decimal(1)))
+            found.append(Part(use["food"], use["food"], grams, use["how"] == "weigh", Fraction(1)))
             continue
         mixture = boxes[use["food"]]["mixture"]
         whole = mixture["shares"] * mixture["share_grams"]
         for part in mixture["parts"]:
-            off = (Decimal(part["most_hundredths"]) / 100 - part["grams"]) * grams / whole
+            off = (Fraction(part["most_hundredths"], 100) - part["grams"]) * grams / whole
             inside = part["grams"] * grams / whole
-            share = Decimal(part["grams"]) / whole
+            share = Fraction(part["grams"], whole)
             found.append(Part(use["food"], part["food"], inside, bool(part.get("weighed")), share, max(_ZERO, off)))
     return found
 
 
-def apart(plate: Iterable[Part], mixed: Mapping[str, Mapping[str, Decimal]], figures: Figures) -> list[Part]:
+def apart(plate: Iterable[Part], mixed: Mapping[str, Mapping[str, Fraction]], figures: Figures) -> list[Part]:
     """The same dish with mixtures that are nothing but a sum taken apart, so that each part counts in its class."""
     return [
         part._replace(
@@ -146,42 +157,42 @@ def apart(plate: Iterable[Part], mixed: Mapping[str, Mapping[str, Decimal]], fig
 class Sure(NamedTuple):
     """How far amounts may be off: a share by eye, g of the whole dish on the scale."""
 
-    eye: Decimal
-    scale: Decimal
+    eye: Fraction
+    scale: Fraction
 
 
 def sure_of(tolerance: Mapping[str, Any]) -> Sure:
     """From `eye_percent` and `scale_grams`."""
-    return Sure(Decimal(tolerance["eye_percent"]) / 100, Decimal(tolerance["scale_grams"]))
+    return Sure(Fraction(tolerance["eye_percent"]) / 100, Fraction(tolerance["scale_grams"]))
 
 
-def deviation(part: Part, group: str, figures: Figures, sure: Sure) -> Decimal:
+def deviation(part: Part, group: str, figures: Figures, sure: Sure) -> Fraction:
     """G by which a part of the whole dish may bring more of a group."""
-    typical, error = typical_of(figures, part.food, group) / 100, error_of(figures, part.food, group) / 100
+    typical, squares = typical_of(figures, part.food, group) / 100, _squares_of(figures, part.food, group) / 10_000
     if part.grams == 0:
         return _ZERO
     if part.off is None and part.weighed:
-        return part.grams * error + typical * sure.scale * part.share
+        return part.grams * _root(squares) + typical * sure.scale * part.share
     if part.off is None:
-        return part.grams * ((_eye(part, sure) * typical) ** 2 + error**2).sqrt()
+        return part.grams * _root((_eye(part, sure) * typical) ** 2 + squares)
     if part.weighed:
-        return part.grams * error + part.off * typical
-    return ((part.off * typical) ** 2 + (part.grams * error) ** 2).sqrt()
+        return part.grams * _root(squares) + part.off * typical
+    return _root((part.off * typical) ** 2 + part.grams**2 * squares)
 
 
-def _eye(part: Part, sure: Sure) -> Decimal:
+def _eye(part: Part, sure: Sure) -> Fraction:
     """In whole percent, as all that is judged by eye."""
-    return max(sure.eye, (100 * part.wider).to_integral_value(ROUND_CEILING) / 100)
+    return max(sure.eye, Fraction(ceil(100 * part.wider), 100))
 
 
 class Sum(NamedTuple):
     """G for one person under a limit: likely, by how much each item may be more, and what of each is judged by eye."""
 
-    likely: Decimal
-    off: Mapping[str, Decimal]
-    by_eye: Mapping[str, Decimal]
+    likely: Fraction
+    off: Mapping[str, Fraction]
+    by_eye: Mapping[str, Fraction]
 
-    def at_most(self, before: Sequence[Decimal] = ()) -> Decimal:
+    def at_most(self, before: Sequence[Fraction] = ()) -> Fraction:
         """All that is likely, and the two largest of what may be more."""
         return self.likely + sum(sorted([*self.off.values(), *before])[-2:], _ZERO)
 
@@ -190,7 +201,7 @@ def sum_of(
     plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int, sure: Sure
 ) -> Sum:
     """What a plate brings each person under a limit, the classes apart that it does not cover."""
-    likely, off, by_eye = _ZERO, dict[str, Decimal](), dict[str, Decimal]()
+    likely, off, by_eye = _ZERO, dict[str, Fraction](), dict[str, Fraction]()
     for part in plate:
         if limit.classes and foods[part.food]["cutoff_class"] not in limit.classes:
             continue
@@ -205,28 +216,28 @@ def sum_of(
 class Past(NamedTuple):
     """What one person ate before and still counts under a limit: likely, and by how much each item may be more."""
 
-    likely: Decimal = _ZERO
-    off: tuple[Decimal, ...] = ()
+    likely: Fraction = _ZERO
+    off: tuple[Fraction, ...] = ()
 
 
 def pasts_of(request: Mapping[str, Any], limit: Limit, food: str | None) -> list[Past]:
     """Of each person whose past counts; nothing where nobody's does."""
     found: dict[str, Past] = {}
     for who, share, loads in _before(request):
-        past, off = found.get(who, Past()), dict[str, Decimal]()
+        past, off = found.get(who, Past()), dict[str, Fraction]()
         likely = past.likely
         for load in loads:
             if load["group"] != limit.group or (limit.classes and load["cutoff_class"] not in limit.classes):
                 continue
             if food is not None and load["food"] != food:
                 continue
-            likely += share * Decimal(load["likely_ug"]) / 1_000_000
-            off[load["item"]] = off.get(load["item"], _ZERO) + share * Decimal(load["off_ug"]) / 1_000_000
+            likely += share * Fraction(load["likely_ug"]) / 1_000_000
+            off[load["item"]] = off.get(load["item"], _ZERO) + share * Fraction(load["off_ug"]) / 1_000_000
         found[who] = Past(likely, (*past.off, *off.values()))
     return list(found.values()) or [Past()]
 
 
-def _before(request: Mapping[str, Any]) -> Iterator[tuple[str, Decimal, Sequence[Mapping[str, Any]]]]:
+def _before(request: Mapping[str, Any]) -> Iterator[tuple[str, Fraction, Sequence[Mapping[str, Any]]]]:
     """For each person at the table: which share of an entry in their own window still counts, and its loads."""
     stacking = request.get("stacking")
     if not stacking:
@@ -238,13 +249,13 @@ def _before(request: Mapping[str, Any]) -> Iterator[tuple[str, Decimal, Sequence
         own = owns.get(who, {})
         hours = stacking["window_hours"] if own.get("window_hours") is None else own["window_hours"]
         fade = stacking["fade"] if own.get("fade") is None else own["fade"]
-        window = Decimal(str(hours)) * 3600
+        window = Fraction(str(hours)) * 3600
         for entry in entries:
             gap = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
             clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
-            seconds = Decimal(min((gap + ahead for ahead in clocks or [0] if gap + ahead >= 0), default=-1))
+            seconds = Fraction(min((gap + ahead for ahead in clocks or [0] if gap + ahead >= 0), default=-1))
             if entry["who"] in (who, "everyone") and 0 <= seconds < window:
-                yield who, 1 - seconds / window if fade else Decimal(1), entry["loads"]
+                yield who, 1 - seconds / window if fade else Fraction(1), entry["loads"]
 
 
 def passes(brought: Sum, limit: Limit, past: Past) -> str:
@@ -254,17 +265,21 @@ def passes(brought: Sum, limit: Limit, past: Past) -> str:
     if limit.most is not None and past.likely + sum(before, _ZERO) + _NEARLY >= limit.most:
         used_up = True
     if used_up:
-        return f"{brought.likely:.4f} g where the limit is used up" if brought.likely > TO_GRAMS else ""
+        return f"{_told(brought.likely)} g where the limit is used up" if brought.likely > TO_GRAMS else ""
     likely, room = past.likely + brought.likely, limit.typical + TO_GRAMS
     if likely > room:
-        return f"likely {likely:.4f} g, the limit is {limit.typical} g"
+        return f"likely {_told(likely)} g, the limit is {_told(limit.typical)} g"
     most = past.likely + brought.at_most(past.off)
     if limit.most is not None and most > limit.most + TO_GRAMS:
-        return f"at most {most:.4f} g, it may be {limit.most} g"
+        return f"at most {_told(most)} g, it may be {_told(limit.most)} g"
     for item, load in brought.by_eye.items():
         if likely + load > room:
-            return f"{item} must be weighed: likely {likely:.4f} g of {limit.typical} g"
+            return f"{item} must be weighed: likely {_told(likely)} g of {_told(limit.typical)} g"
     return ""
+
+
+def _told(grams: Fraction) -> str:
+    return f"{float(grams):.4f}"
 
 
 def limit_faults(
@@ -304,21 +319,21 @@ def shown_faults(
     foods, figures = read
     sure, faults = sure_of(request["tolerance"]), []
     # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
-    slack = _ROUNDED + Decimal("0.00003") * sum((part.grams for part in plate), _ZERO) / people
+    slack = _ROUNDED + Fraction("0.00003") * sum((part.grams for part in plate), _ZERO) / people
     for limit in limits:
         if limit.scope != "sitting":
             continue
         brought = sum_of(plate, limit, foods, figures, people, sure)
         for name, truth in (("loads_g", brought.likely), ("at_most_g", brought.at_most())):
-            told = Decimal(str(shown[name][limit.key]))
+            told = Fraction(str(shown[name][limit.key]))
             if not truth - _ROUNDED <= told <= truth + slack:
-                faults.append(f"{name} of {limit.key} is shown as {told}, it is {truth:.4f}")
+                faults.append(f"{name} of {limit.key} is shown as {_told(told)}, it is {_told(truth)}")
         if "limits_g" in shown:
-            told_limit = [None if one is None else Decimal(str(one)) for one in shown["limits_g"][limit.key]]
+            told_limit = [None if one is None else Fraction(str(one)) for one in shown["limits_g"][limit.key]]
             same = [one for one in limits if one.scope == "sitting" and one.key == limit.key]
             most = min((one.most for one in same if one.most is not None), default=None)
             if told_limit != [min(one.typical for one in same), most]:
-                faults.append(f"the limit of {limit.key} is shown as {told_limit}")
+                faults.append(f"the limit of {limit.key} is shown as {shown['limits_g'][limit.key]}")
     if "foods_near" in shown:
         faults += _near_faults(shown["foods_near"], plate, limits, people, sure, read)
     return faults
@@ -350,11 +365,11 @@ def protein_faults(
     """Protein and lysine under the floors asked for; unknown is none."""
     faults, plate = [], list(plate)
     for name, floor, unit in (
-        ("protein_g", Decimal(str(request["protein_floor_g"])), "g of protein"),
-        ("lysine_mg", Decimal(str(request.get("lysine_mg", 0))), "mg of lysine"),
+        ("protein_g", Fraction(str(request["protein_floor_g"])), "g of protein"),
+        ("lysine_mg", Fraction(str(request.get("lysine_mg", 0))), "mg of lysine"),
     ):
-        total = sum((Decimal(foods[part.food][name] or 0) * part.grams for part in plate), _ZERO)
+        total = sum((Fraction(foods[part.food][name] or 0) * part.grams for part in plate), _ZERO)
         each = total / 100 / dinner["people"]
         if each < floor:
-            faults.append(f"{each:.1f} {unit} a person, the floor is {floor}")
+            faults.append(f"{float(each):.2f} {unit} a person, the floor is {float(floor):g}")
     return faults

@@ -1,4 +1,4 @@
-"""Replay a plan day by day in decimal arithmetic, sharing no code with the model.
+"""Replay a plan day by day in exact arithmetic, sharing no code with the model.
 
 Nothing of calmlarder is imported on purpose but the check of a dinner and the second reading of the tables.
 """
@@ -6,6 +6,7 @@ Nothing of calmlarder is imported on purpose but the check of a dinner and the s
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, timedelta
 from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -201,7 +202,7 @@ def _log(
 ) -> dict[str, Any]:
     """One person's share as an entry of the log, by item, food and group, in exact micrograms."""
     foods, figures = read
-    sure, share = sure_of(request["tolerance"]), Decimal(1_000_000) / one["dinner"]["people"]
+    sure, share = sure_of(request["tolerance"]), Fraction(1_000_000, one["dinner"]["people"])
     loads = [
         {
             "item": part.item,

@@ -1,10 +1,10 @@
-"""Recompute a plate from the CSV rows in decimals, sharing no code with what judged it.
+"""Recompute a plate from the CSV rows, sharing no code with what judged it.
 
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
 from collections.abc import Mapping, Sequence
-from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -29,13 +29,13 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     most = request.get("most_g") or [one["grams"] for one in answer["foods"]]
     found: list[Part] = []
     for one, high in zip(answer["foods"], most, strict=True):
-        grams = Decimal(str(one["grams"]))
+        grams = Fraction(str(one["grams"]))
         if one["food"] in boxes:
             found += plate_of({"uses": [{**one, "grams": grams}]}, boxes)
             continue
         is_weighed = one["how"] == "weigh" or one["food"] in answer["weigh"]
-        wider = max(Decimal(0), Decimal(str(high)) - grams) / grams if grams else Decimal(0)
-        found.append(Part(one["food"], one["food"], grams, is_weighed, Decimal(1), wider=wider))
+        wider = max(Fraction(0), Fraction(str(high)) - grams) / grams if grams else Fraction(0)
+        found.append(Part(one["food"], one["food"], grams, is_weighed, Fraction(1), wider=wider))
     as_told = apart(found, mixed, figures)
     faults = limit_faults(as_told, limits, people, request, (foods, figures))
     told = shown_faults(answer, as_told, limits, people, request, (foods, figures))

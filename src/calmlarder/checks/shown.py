@@ -7,14 +7,15 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any, NamedTuple
 
 from calmlarder.checks.lots import Lot, days_of
 from calmlarder.checks.tables import Row, rows
 
-_HALF = {"protein_g": Decimal("0.05"), "fibre_g": Decimal("0.05"), "lysine_mg": Decimal("0.56")}  # shown so coarsely
-_BOX_ROUNDED = {"protein_g": Decimal("0.05"), "fibre_g": Decimal("0.5"), "lysine_mg": Decimal(10)}
+_HALF = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.05"), "lysine_mg": Fraction("0.56")}  # shown so coarsely
+_BOX_ROUNDED = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10)}
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
@@ -43,7 +44,7 @@ class Read(NamedTuple):
         return self.foods[food]["name"]
 
 
-def words_faults(read: Read, plate: Sequence[tuple[str, Decimal]]) -> list[str]:
+def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]:
     """All that is told wrongly; `plate` is grams of each food, a boxed dish taken apart."""
     if any(read.lots.get(use["lot"], {}).get("food") != use["food"] for use in read.dinner["uses"]):
         return []  # another lot than it says: said already
@@ -58,15 +59,15 @@ def words_faults(read: Read, plate: Sequence[tuple[str, Decimal]]) -> list[str]:
     ]
 
 
-def _nutrients(read: Read, plate: Sequence[tuple[str, Decimal]]) -> Iterator[str]:
+def _nutrients(read: Read, plate: Sequence[tuple[str, Fraction]]) -> Iterator[str]:
     people = read.dinner["people"]
     boxed = any(use["food"] in read.boxes for use in read.dinner["uses"])
     for name, half in _HALF.items():
-        shown = Decimal(str(read.dinner["per_person"][name]))
-        whole = sum((Decimal(read.foods[food][name] or 0) * grams for food, grams in plate), Decimal(0))
+        shown = Fraction(str(read.dinner["per_person"][name]))
+        whole = sum((Fraction(read.foods[food][name] or 0) * grams for food, grams in plate), Fraction(0))
         off = abs(shown * 100 * people - whole)
-        if off > (half + (_BOX_ROUNDED[name] if boxed else 0)) * 100 * people + Decimal("0.001"):
-            yield f"{name} is shown as {shown}, it is {whole / 100 / people:.2f}"
+        if off > (half + (_BOX_ROUNDED[name] if boxed else 0)) * 100 * people + Fraction("0.001"):
+            yield f"{name} is shown as {shown}, it is {float(whole / 100 / people):.2f}"
 
 
 def _days(read: Read) -> Iterator[str]:

@@ -1,10 +1,10 @@
-"""Recompute what a substitute brings from the CSV rows in decimals, sharing no code with the ranking.
+"""Recompute what a substitute brings from the CSV rows, sharing no code with the ranking.
 
 Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -24,7 +24,7 @@ from calmlarder.checks.loads import (
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 # Figures are rounded up to a milligram in 100 g, likely and off; shown loads up and shown room down to a milligram.
-_ROUNDED, _SHOWN = Decimal("0.00003"), Decimal("0.001")
+_ROUNDED, _SHOWN = Fraction("0.00003"), Fraction("0.001")
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
@@ -63,7 +63,7 @@ def _allowed(one: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[
 
 def _plate(parts: Sequence[Mapping[str, Any]]) -> list[Part]:
     """All judged by eye."""
-    return [Part(one["food"], one["food"], Decimal(str(one["grams"])), False, Decimal(1)) for one in parts]
+    return [Part(one["food"], one["food"], Fraction(str(one["grams"])), False, Fraction(1)) for one in parts]
 
 
 def _wrong(
@@ -79,8 +79,8 @@ def _wrong(
     """
     plate, rest, own = plates
     faults = []
-    slack = _SHOWN + _ROUNDED * sum((part.grams for part in plate), Decimal(0))
-    rooms: dict[str, list[tuple[Decimal, Decimal]]] = {}
+    slack = _SHOWN + _ROUNDED * sum((part.grams for part in plate), Fraction(0))
+    rooms: dict[str, list[tuple[Fraction, Fraction]]] = {}
     for limit, food in _rows(plate, limits, read[0]):
         brought, before = (
             sum_of([part for part in parts if food in {None, part.food}], limit, *read, 1, sure)
@@ -97,13 +97,13 @@ def _wrong(
             room = min(room, limit.most - brought.at_most())
         rooms.setdefault(limit.group, []).append((brought.likely, room))
     for group, shown in one["load_g"].items():
-        truth = sum((typical_of(read[1], part.food, group) * part.grams / 100 for part in own), Decimal(0))
-        if not truth <= Decimal(str(shown)) <= truth + slack:
-            faults.append(f"is shown with {shown} g of {group}, it brings {truth:.4f} g")
+        truth = sum((typical_of(read[1], part.food, group) * part.grams / 100 for part in own), Fraction(0))
+        if not truth <= Fraction(str(shown)) <= truth + slack:
+            faults.append(f"is shown with {shown} g of {group}, it brings {float(truth):.4f} g")
     for group, shown in one["headroom_g"].items():
         used = min([room for load, room in rooms[group] if load > 0] or [room for _, room in rooms[group]])
-        if not used - slack <= Decimal(str(shown)) <= used:
-            faults.append(f"is shown with {shown} g of room for {group}, there are {used:.4f} g")
+        if not used - slack <= Fraction(str(shown)) <= used:
+            faults.append(f"is shown with {shown} g of room for {group}, there are {float(used):.4f} g")
     return faults
 
 

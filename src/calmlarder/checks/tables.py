@@ -1,11 +1,13 @@
-"""The tables read a second time, for the checks: plain cells and decimals.
+"""The tables read a second time, for the checks: plain cells, decimals and fractions.
 
 Nothing of calmlarder is imported here on purpose: what the checks find must not depend on what they check.
 """
 
 import csv
 from collections.abc import Iterable, Mapping, Sequence
-from decimal import ROUND_UP, Decimal
+from decimal import Decimal
+from fractions import Fraction
+from math import ceil
 from pathlib import Path
 
 Row = dict[str, str]
@@ -22,7 +24,7 @@ _COMPONENTS = ("fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", 
 _WEAK = ("assumed", "recalled", "borrowed")
 _SUMMED = "sum of its parts"
 USUAL_EYE, USUAL_SCALE = 30, 2  # percent off by eye, g off on a scale, where nothing else is asked for
-DIETS = ("vegan", "vegetarian", "omnivore")
+DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 
 
 def rows(
@@ -44,13 +46,13 @@ def rows(
     return found
 
 
-def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Decimal]]:
+def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Fraction]]:
     """Grams of each part in a gram of every mixture; the last folder that tells of one tells it whole."""
-    found: dict[str, dict[str, Decimal]] = {}
+    found: dict[str, dict[str, Fraction]] = {}
     for folder in folders:
-        here: dict[str, dict[str, Decimal]] = {}
+        here: dict[str, dict[str, Fraction]] = {}
         for (food, part), row in rows([folder], "mixtures.csv", ("food", "part")).items():
-            here.setdefault(food, {})[part] = Decimal(row["grams"])
+            here.setdefault(food, {})[part] = Fraction(row["grams"])
         found.update(here)
     weighed = {food: sum(parts.values()) for food, parts in found.items()}
     return {
@@ -60,7 +62,7 @@ def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Decimal]]:
     }
 
 
-def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Decimal]]) -> set[str]:
+def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Fraction]]) -> set[str]:
     """These foods and all that is in them."""
     found: set[str] = set()
     ahead = list(foods)
@@ -73,7 +75,7 @@ def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Decimal]]) -> 
 
 
 def foods_of(
-    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Decimal]], only: Iterable[str] | None = None
+    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Fraction]], only: Iterable[str] | None = None
 ) -> dict[str, Row]:
     """Foods by id; a mixture holds the allergens and the gluten of all that is in it and has the strictest diet.
 
@@ -95,7 +97,7 @@ def foods_of(
     return whole
 
 
-def _parts_first(mixed: Mapping[str, Mapping[str, Decimal]], wanted: Iterable[str]) -> list[str]:
+def _parts_first(mixed: Mapping[str, Mapping[str, Fraction]], wanted: Iterable[str]) -> list[str]:
     """Of these foods the mixtures, each behind its parts; what is in itself is left out."""
     waiting = {food for food in wanted if food in mixed}
     found: list[str] = []
@@ -106,7 +108,7 @@ def _parts_first(mixed: Mapping[str, Mapping[str, Decimal]], wanted: Iterable[st
 
 
 def figures_of(
-    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Decimal]], only: set[str] | None = None
+    folders: Sequence[Path], mixed: Mapping[str, Mapping[str, Fraction]], only: set[str] | None = None
 ) -> dict[tuple[str, ...], Row]:
     """Fermentables by food and component; what no row tells of a mixture is the sum of its parts, where that is known.
 
@@ -122,13 +124,13 @@ def figures_of(
     return figures
 
 
-def _sum(parts: Sequence[tuple[Row, Decimal]]) -> Row:
-    value = sum((Decimal(row["g_per_100g"]) * share for row, share in parts), Decimal(0))
+def _sum(parts: Sequence[tuple[Row, Fraction]]) -> Row:
+    value = sum((Fraction(row["g_per_100g"]) * share for row, share in parts), Fraction(0))
     counting = {row["basis"] for row, _ in parts if Decimal(row["g_per_100g"]) > 0}
     basis = next((weak for weak in _WEAK if weak in counting), "summed")
     cells = {"g_per_100g": str(_up(value)), "high": "", "basis": basis, "source": _SUMMED}
     if any(row.get("high") for row, _ in parts):
-        more = sum((error(row) * share for row, share in parts), Decimal(0))
+        more = sum((Fraction(error(row)) * share for row, share in parts), Fraction(0))
         cells["high"] = str(_up(value + more if value else 2 * more))
     return cells
 
@@ -139,14 +141,13 @@ def error(row: Row) -> Decimal:
     return max(high - value, value * Decimal(_SHARE[row["basis"]])) if value else high / 2
 
 
-def _up(value: Decimal) -> Decimal:
-    # What is left of a division by thirds is no more of anything.
-    return round(value, 12).quantize(Decimal("0.001"), rounding=ROUND_UP)
+def _up(value: Fraction) -> Decimal:
+    return Decimal(ceil(value * 1000)) / 1000
 
 
 def taken_apart(
-    food: str, mixed: Mapping[str, Mapping[str, Decimal]], figures: Mapping[tuple[str, ...], Row]
-) -> list[tuple[str, Decimal]]:
+    food: str, mixed: Mapping[str, Mapping[str, Fraction]], figures: Mapping[tuple[str, ...], Row]
+) -> list[tuple[str, Fraction]]:
     """The foods that count in a gram of a food, each with its grams.
 
     A mixture none of whose figures has a row of its own counts as its parts; anything else as itself.
@@ -155,11 +156,11 @@ def taken_apart(
     def summed(food: str) -> bool:
         return food in mixed and all(figures.get((food, one), {}).get("source") == _SUMMED for one in _COMPONENTS)
 
-    shares = {food: Decimal(1)}
+    shares = {food: Fraction(1)}
     for one in reversed(_parts_first(mixed, within([food], mixed))):
         if one in shares and summed(one):
             share = shares.pop(one)
             for part, grams in mixed[one].items():
                 if part != "water":
-                    shares[part] = shares.get(part, Decimal(0)) + share * grams
+                    shares[part] = shares.get(part, Fraction(0)) + share * grams
     return list(shares.items())

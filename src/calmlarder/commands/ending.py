@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING
 from calmlarder.commands.inputs import person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.eaten_up import Eaters, at_one_sitting
+from calmlarder.household.booking import Ending, end
 from calmlarder.household.household import Household
-from calmlarder.household.larder import Ending, end_lots, numbered, remove_unread
+from calmlarder.household.larder import numbered, remove_unread
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
@@ -40,7 +41,7 @@ def ended_by(options: argparse.Namespace, household: Household) -> "list[KeptEat
         if unread:
             remove_unread(household, unread)
         if ones:
-            logged = end_lots(household, ones, Ending(options.how, options.why, options.grams, eaters))
+            logged = end(household, ones, Ending(options.how, options.why, options.grams, eaters))
     if eaters is not None and not options.json:
         grams = sum(options.grams or one.lot.grams for one in ones)
         print("\n".join(_lines(eaters, grams, logged)))

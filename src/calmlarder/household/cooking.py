@@ -4,12 +4,11 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.household.booking import Boxing, Taken, take
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.cooked import Boxing
-from calmlarder.store.cooked import cook as take_out
 from calmlarder.store.documents import PROPOSED
 from calmlarder.store.larder import KeptLot
 
@@ -73,8 +72,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
-        boxing = Boxing(boxed, boxes / dinner.people)
-        take_out(household.store, lots, dinner.title, uses, entry, boxing, household.today, tables)
+        take(household, lots, Taken(dinner.title, uses, entry, Boxing(boxed, boxes / dinner.people)))
     return Cooked(dinner, entry, boxed, about)
 
 

@@ -6,11 +6,11 @@ from datetime import datetime, time, timedelta
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
 from calmlarder.history.told import box_eaten, eaten_of
+from calmlarder.household.booking import eat_box
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import box_named, is_box
 from calmlarder.larder.lot import Lot
-from calmlarder.store.cooked import eat_box
 from calmlarder.store.eaten import KeptEaten, content_of, eaten_before
 from calmlarder.store.ledger import KeptFelt, felt_since
 from calmlarder.store.ledger import feel as keep_felt
@@ -39,7 +39,7 @@ def log(household: Household, entries: Sequence[Eaten]) -> list[KeptEaten]:
     store = household.store
     if len(entries) == 1 and entries[0].food and is_box(entries[0].food):
         lots = household.lots()
-        return [KeptEaten(eat_box(store, entries[0], lots, household.today, household.tables), entries[0])]
+        return [KeptEaten(eat_box(household, entries[0], lots), entries[0])]
     words = f"ate {', '.join(dict.fromkeys(entry.text for entry in entries))}"
     ids = store.change_lots({}, words, eaten=[content_of(entry) for entry in entries])
     return [KeptEaten(number, entry) for number, entry in zip(ids, entries, strict=True)]

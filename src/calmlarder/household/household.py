@@ -20,7 +20,7 @@ from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, may_count
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, ToAnswer, lots_on_day, to_answer
-from calmlarder.store.ledger import ended, log_and_ledger
+from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 
@@ -153,10 +153,6 @@ class Household:
         """The moment of the sitting, to the minute: now, or 18:00 of another day that was asked for."""
         moment = this_minute()
         return moment if moment.date() == self.today else datetime.combine(self.today, EVENING)
-
-    def logged_and_ended(self) -> tuple[list[Eaten], list[Ended]]:
-        """Log and ledger over the days in which something logged by itself may be of a lot that ends today."""
-        return log_and_ledger(self.store, self.today)
 
     def sittings_done(self) -> "frozenset[Key]":
         """What was eaten today already."""

@@ -1,29 +1,17 @@
 """Lines that become lots, and lots that change: kept, written anew, moved, ended. Each change is one action."""
 
 from collections.abc import Callable, Sequence
-from typing import Literal, NamedTuple
+from typing import Literal
 
-from calmlarder.history.eaten_up import Eaters
+from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.eaten import KeptEaten
-from calmlarder.store.larder import KeptLot, add, kept, move, still_as_seen
-from calmlarder.store.ledger import eat_up, end
-from calmlarder.tables.vocabulary import How, Why
+from calmlarder.store.larder import KeptLot, add, kept, still_as_seen
 
 Place = Literal["freezer", "fridge"]
-
-
-class Ending(NamedTuple):
-    """What became of lots, or of `grams` of each; `eaters` of what was eaten, None where the log need not know."""
-
-    how: How
-    why: Why | None = None
-    grams: float | None = None
-    eaters: Eaters | None = None
 
 
 def lots_to_cook(household: Household) -> list[Lot]:
@@ -99,7 +87,7 @@ def move_to(household: Household, place: Place, ones: Sequence[KeptLot], grams: 
     if problems:
         raise CannotGoOn(problems)
     if len(ones) == 1:
-        move(household.store, ones[0], moved, words, household.tables, grams)
+        move(household, ones[0], moved, words, grams)
         return
     with household.store.transaction():
         still_as_seen(household.store, ones)
@@ -115,18 +103,6 @@ def _ways(household: Household, place: Place) -> tuple[Callable[[Lot], Lot], Cal
         lambda lot: why_not_thawed(lot) if lot.place == "freezer" else "it is not in the freezer",
         "thaw",
     )
-
-
-def end_lots(household: Household, ones: Sequence[KeptLot], ending: Ending) -> list[KeptEaten]:
-    """Lots go out, or so many grams of each; what is new in the log of those who ate.
-
-    Raises CannotGoOn for one that changed since it was read, or for more of it than there is; then nothing ends.
-    """
-    tables, today = household.tables, household.today
-    if ending.eaters is not None:
-        return eat_up(household.store, ones, tables, today, ending.eaters, ending.grams)
-    end(household.store, ones, tables, today, ending.how, ending.why, ending.grams)
-    return []
 
 
 def remove_unread(household: Household, ids: Sequence[int]) -> None:

@@ -50,6 +50,10 @@ _PARTS = {
     "cob": {"sweetcorn"},
     "nest": {"noodle", "pasta"},
     "bulb": {"allium", "stem"},
+    "ball": {"cheese"},
+    "bar": {"sweetener"},
+    "loaf": {"bread"},
+    "roll": {"bread"},
 }
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
 _SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))

@@ -17,7 +17,7 @@ HARMLESS = frozenset({
     "all", "just", "set", "mature", "mild", "strong", "extra", "very", "soft", "firm", "hard",
     "runny", "smooth", "crunchy", "chunky", "fine", "jumbo", "rolled", "instant", "quick", "easy", "premium", "value",
     "basic", "royal", "real", "proper", "decent", "ok", "full", "half", "quarter", "third", "end", "part",
-    "single", "double", "snack", "dinner", "lunch", "breakfast", "tea", "day", "week", "today", "natural", "pure",
+    "single", "double", "snack", "dinner", "lunch", "breakfast", "day", "week", "today", "natural", "pure",
     "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
     "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no",
     "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
@@ -59,7 +59,8 @@ DISHES = frozenset({
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
     "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
-    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "wonton", "roulade", "patty", "loaf", "scramble",
+    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "skewer", "bomb", "wonton", "roulade", "patty",
+    "loaf", "scramble",
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
 COLOURS = frozenset({

@@ -1,6 +1,6 @@
 """Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from contextlib import suppress
 from datetime import date
 from typing import Any, NamedTuple
@@ -8,8 +8,7 @@ from typing import Any, NamedTuple
 from pydantic import ValidationError
 
 from calmlarder.larder.box import Box, readable, with_boxes
-from calmlarder.larder.lot import CRUMB_GRAMS, Lot
-from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Urgency, urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.problems import CannotGoOn, Problem
@@ -61,7 +60,7 @@ def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | ToAnswer:
 
 def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, tables: Tables) -> KeptLot:
     dates = tuple(
-        Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
+        Dated(one["kind"], date.fromisoformat(one["on"]), bool(one.get("assumed"))) for one in content["dates"]
     )
     urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
     return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
@@ -137,41 +136,3 @@ def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
 def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
     """New lots as one action."""
     return store.add_lots([kept(lot) for lot in lots], words)
-
-
-def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
-    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up."""
-    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in lots if one.lot.id in uses}
-
-
-def move(
-    store: Store, one: KeptLot, moved: Callable[[Lot], Lot], words: str, tables: Tables, grams: float | None = None
-) -> None:
-    """A lot in another place, or `grams` of it as a lot of its own, as one action; a crumb goes with the rest."""
-    lot = one.lot
-    rest = None if grams is None else smaller(lot, lot.grams - grams)
-    if rest is None:
-        with store.transaction():
-            still_as_seen(store, [one])
-            store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
-        return
-    amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
-    part = moved(lot.model_copy(update=amounts))
-    # Words of its own: those of the whole would say too much.
-    part = part.model_copy(update={"line": lot_line(part, tables)})
-    with store.transaction():
-        still_as_seen(store, [one])
-        store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
-
-
-def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
-    """What the store keeps of a lot of which `rest` grams are left; None for a crumb."""
-    if rest < CRUMB_GRAMS:
-        return None
-    share = rest / lot.grams
-    less = {
-        "grams_low": round(lot.grams_low * share, 1),
-        "grams": round(rest, 1),
-        "grams_high": round(lot.grams_high * share, 1),
-    }
-    return kept(lot.model_copy(update=less))

@@ -6,9 +6,9 @@ from calmlarder.kitchen.timeline import Moment, Timeline
 def timeline_text(timeline: Timeline, minutes_gone: float | None) -> str:
     """The moments in order; `now` before those that run, `next` before the first to come. None: not begun."""
     coming = [moment for moment in timeline.moments if minutes_gone is not None and moment.start_min > minutes_gone]
-    lines = [f"The whole in {timeline.minutes} minutes, for one cook"]
+    lines = [f"{timeline.minutes} minutes for one cook"]
     if minutes_gone is not None:
-        lines[0] += f"; {int(minutes_gone)} gone"
+        lines[0] += f"; {int(minutes_gone)} min in"
     for moment in timeline.moments:
         alone = "" if moment.hands_on or not moment.minutes else f" ({moment.minutes} min by itself)"
         word = _word(moment, coming, minutes_gone)

@@ -16,10 +16,12 @@ from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
+from calmlarder.tui.widgets.lanes import Lanes, Stretch
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.intake.stacking import Counted
+    from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _TICK_S = 5  # the timeline is in whole minutes
@@ -60,9 +62,11 @@ class CookScreen(Screen[bool]):
         yield Header(icon="")
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
+        yield Static("", id="next", markup=False)
         yield Static("", id="scale", markup=False)
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
+            yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
             yield Static("", id="timeline", markup=False)
         yield KeysLine()
 
@@ -80,6 +84,8 @@ class CookScreen(Screen[bool]):
         steps = self._dinner.steps
         self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
+        coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
+        self.query_one("#next", Static).update(f"next  {coming}")
 
     def _remember(self) -> None:
         at = AtStove(self._dinner, self._counted, self._step, self._weighed)
@@ -91,6 +97,7 @@ class CookScreen(Screen[bool]):
 
     def _show_timeline(self) -> None:
         gone = None if self._began is None else (monotonic() - self._began) / 60
+        self.query_one(Lanes).show_now(gone)
         self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
 
     def action_begin(self) -> None:
@@ -120,7 +127,7 @@ class CookScreen(Screen[bool]):
 
         from calmlarder.tui.choice import Choice
 
-        self.app.push_screen(Choice("Time what?", list(alone)), picked)
+        self.app.push_screen(Choice("Set a timer for what?", list(alone)), picked)
 
     def action_weighed(self) -> None:
         """Say what the scale really showed; the loads are computed again."""
@@ -199,3 +206,7 @@ class CookScreen(Screen[bool]):
 
 def _over(grams: float) -> str:
     return f"{grams:.2f} g" if grams >= 0.01 else "less than 0.01 g"
+
+
+def _stretch(moment: "Moment") -> Stretch:
+    return Stretch(moment.start_min, moment.minutes, moment.equipment, moment.hands_on)

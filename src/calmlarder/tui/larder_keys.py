@@ -2,8 +2,9 @@
 
 from typing import TYPE_CHECKING, cast
 
+from calmlarder.household.booking import Ending, end
 from calmlarder.household.household import Household
-from calmlarder.household.larder import Ending, Place, end_lots, move_to, remove_mistakes
+from calmlarder.household.larder import Place, move_to, remove_mistakes
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -85,7 +86,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _eat_up(self, one: "KeptLot", eaters: "Eaters", grams: float | None) -> None:
-        logged = end_lots(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
+        logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
         self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
@@ -147,7 +148,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
-        end_lots(self._kitchen, [one], Ending(how, why, grams))
+        end(self._kitchen, [one], Ending(how, why, grams))
         self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
         self.refill()
 

@@ -98,14 +98,14 @@ class TonightScreen(AsksOfDinner):
             if not worker.is_cancelled and not self._place:
                 self.app.call_from_thread(self._show_so_far, dinner)
 
-        evening = self.app.call_from_thread(self._evening)
-        answer = tonight(evening, better, stop)
+        answer = tonight(self.app.call_from_thread(self._evening), better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
+        evening = answer.evening
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
-            all_of = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
-            answer = tonight(all_of, None, stop)
+            more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
+            answer = tonight(more, None, stop)
             if answer.composed.dinners and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer)
 
@@ -133,13 +133,13 @@ class TonightScreen(AsksOfDinner):
 
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
-        faults = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
+        fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            view.show(dinner, faults, notes_text(dinner, composed, self._wanted, style))
+            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
         else:
-            view.say(faults or tonight_text(composed, self._wanted, (), style))
+            view.say(fault or tonight_text(composed, self._wanted, (), style))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""

@@ -7,7 +7,7 @@ from rich.text import Text
 
 from calmlarder.tui.widgets.drawn import Drawn
 
-_NAMES = 10  # columns for the names of lanes
+_NAMES = 12  # columns for the names of lanes
 _BUSY, _BESIDE, _FREE, _NOW = "▆", "▂", " ", "▲"
 _STEPS_MIN = (1, 2, 5, 10, 15, 20, 30, 60)
 _SCALE_COLUMNS = 8  # least columns between two numbers of the scale
@@ -32,7 +32,7 @@ def lanes_of(stretches: Sequence[Stretch]) -> dict[str, list[Stretch]]:
             rings.append([one])
         else:
             free.append(one)
-    lanes |= {f"ring {number}": ring for number, ring in enumerate(rings, start=1)}
+    lanes |= {f"hob ring {number}": ring for number, ring in enumerate(rings, start=1)}
     for place in dict.fromkeys(one.place for one in stretches if one.place not in {"", "ring"}):
         lanes[place] = [one for one in stretches if one.place == place]
     return lanes

@@ -1,0 +1,207 @@
+"""Whatever leaves a lot is booked in the action that takes it out: as eaten, given or thrown, and logged once.
+
+Every gram that came in is in a lot, in the ledger or in a box.
+"""
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from datetime import date, timedelta
+from typing import Any, NamedTuple
+
+from calmlarder.compose.weights import URGENT_DAYS
+from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
+from calmlarder.history.ended import Ended, Logged
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import Eaten
+from calmlarder.larder.lot import CRUMB_GRAMS, Lot
+from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.usable import why_unfit
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.documents import NOTES
+from calmlarder.store.eaten import KeptEaten, content_of, entries
+from calmlarder.store.larder import KeptLot, kept, still_as_seen
+from calmlarder.store.ledger import ended
+from calmlarder.store.store import Store
+from calmlarder.tables.vocabulary import How, Why
+
+
+class Boxing(NamedTuple):
+    """What goes into boxes, and which share of the dish it is, 0 to 1."""
+
+    lot: Lot | None
+    share: float
+
+
+class Taken(NamedTuple):
+    """What a dinner takes: grams by lot id, the share somebody ate, and what goes into boxes."""
+
+    title: str
+    uses: Mapping[str, int]
+    entry: Eaten | None
+    boxing: Boxing
+
+
+class Ending(NamedTuple):
+    """What became of lots, or of `grams` of each; `eaters` of what was eaten, None where no log is asked for."""
+
+    how: How = "eaten"
+    why: Why | None = None
+    grams: float | None = None
+    eaters: Eaters | None = None
+
+
+def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
+    """Take the grams out of the lots, log one share where somebody ate, and keep the boxes, as one action.
+
+    What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten in the same
+    transaction. Raises CannotGoOn where a lot changed since it was read.
+    """
+    store, entry, boxing = household.store, taken.entry, taken.boxing
+    left = used_up(lots, taken.uses)
+    with store.transaction():
+        still_as_seen(store, [one for one in lots if one.id in left])
+        store.change_lots(
+            left,
+            f"cook {taken.title}",
+            eaten=[] if entry is None else [content_of(entry)],
+            ended=dinner_took(household, lots, left, boxing.share if boxing.lot is not None else 0.0),
+            new=[] if boxing.lot is None else [kept(boxing.lot)],
+        )
+        for note in NOTES:
+            store.remember(note, None)
+
+
+def eat_box(household: Household, entry: Eaten, lots: Sequence[KeptLot]) -> int:
+    """One box of the dish that the entry names is eaten; the entry's number.
+
+    Raises CannotGoOn for a box that is not safe to eat.
+    """
+    mine = [one for one in lots if one.lot.food == entry.food][:1]
+    unfit = next((why for one in mine if (why := why_unfit(one.lot))), None)
+    if unfit:
+        remedy = "throw it away: `calmlarder larder remove`"
+        raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
+    left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
+    ended = dinner_took(household, mine, left, logged=(Logged(who=entry.who, grams=entry.grams),))
+    with household.store.transaction():
+        still_as_seen(household.store, mine)
+        return household.store.change_lots(left, f"ate {entry.text}", eaten=[content_of(entry)], ended=ended)[0]
+
+
+def end(household: Household, lots: Sequence[KeptLot], ending: Ending) -> list[KeptEaten]:
+    """Take lots out, or so many grams of each, and log it for those who ate, as one action; the new entries.
+
+    What the log holds already is not logged again. Raises CannotGoOn for more than there is, or for a lot that changed
+    since it was read; then nothing ends.
+    """
+    store, today, eaters = household.store, household.today, ending.eaters
+    left, ends = _ending(household, lots, ending)
+    logged: list[Eaten] = []
+    with store.transaction():
+        still_as_seen(store, lots)
+        eaten, ended_before = log_and_ledger(store, today) if eaters is not None else ([], [])
+        for number, one in enumerate(lots if eaters is not None else ()):
+            assert eaters is not None
+            before = ([*eaten, *logged], [*ended_before, *ends[:number]])
+            found = eaten_up(one.lot, ends[number].grams, eaters, today, *before, household.tables)
+            ends[number] = ends[number].model_copy(update={"logged": found.logged})
+            logged += found.entries
+        words = f"{ending.how} {', '.join(entry.line for entry in ends)}"
+        ids = store.change_lots(
+            left, words, eaten=[content_of(one) for one in logged],
+            ended=[entry.model_dump(mode="json") for entry in ends],
+        )  # fmt: skip
+    return [KeptEaten(number, one) for number, one in zip(ids, logged, strict=True)]
+
+
+def log_and_ledger(store: Store, on: date) -> tuple[list[Eaten], list[Ended]]:
+    """Both over the days in which something logged by itself may be of a lot that ends on a day."""
+    since = on - timedelta(days=LOOK_BACK_DAYS)
+    return [one for _, one in entries(store, since.isoformat())], ended(store, since)
+
+
+def _ending(
+    household: Household, lots: Sequence[KeptLot], ending: Ending
+) -> tuple[dict[int, dict[str, Any] | None], list[Ended]]:
+    """What is left of each lot, and the entries of the ledger in their order."""
+    left: dict[int, dict[str, Any] | None] = {}
+    entries = []
+    for one in lots:
+        taken = one.lot.grams if ending.grams is None else ending.grams
+        if not 0 < taken <= one.lot.grams:
+            remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
+            raise CannotGoOn([Problem(where=f"lot {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
+        left[one.id] = smaller(one.lot, one.lot.grams - taken)
+        entries.append(_entry(household, one, left[one.id], ending))
+    return left, entries
+
+
+def dinner_took(
+    household: Household,
+    lots: Iterable[KeptLot],
+    left: Mapping[int, dict[str, Any] | None],
+    boxed: float = 0.0,
+    logged: tuple[Logged, ...] = (),
+) -> list[dict[str, Any]]:
+    """Entries, as the store keeps them, for what a proposed dinner took of its lots.
+
+    `boxed` is the share of the dish that went into boxes, 0 to 1: that part has not ended. `logged` is what the log
+    holds of it under the food's own name.
+    """
+    found = []
+    for one in lots:
+        if one.id in left:
+            whole = _entry(household, one, left[one.id], Ending())
+            urgent = one.lot.days_left is not None and one.lot.days_left <= URGENT_DAYS
+            share = round(whole.grams * boxed, 1)
+            parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent, "logged": logged}
+            found.append(whole.model_copy(update=parts).model_dump(mode="json"))
+    return found
+
+
+def _entry(household: Household, one: KeptLot, rest: Mapping[str, Any] | None, ending: Ending) -> Ended:
+    """What the lot lost, so that whatever came in is still there or in the ledger."""
+    lot, food = one.lot, household.tables.food_by_id[one.lot.food]
+    after = 0.0 if rest is None else float(rest["grams"])
+    return Ended(
+        on=household.today, lot=one.id, food=food.id, title=food.name, portion_g=float(food.portion_g), line=lot.line,
+        of_grams=lot.grams, grams=round(lot.grams - after, 4), how=ending.how,
+        why=ending.why if ending.how == "thrown" else None,
+    )  # fmt: skip
+
+
+def move(
+    household: Household, one: KeptLot, moved: Callable[[Lot], Lot], words: str, grams: float | None = None
+) -> None:
+    """A lot in another place, or `grams` of it as a lot of its own, as one action; a crumb goes with the rest."""
+    lot, store = one.lot, household.store
+    rest = None if grams is None else smaller(lot, lot.grams - grams)
+    if rest is None:
+        with store.transaction():
+            still_as_seen(store, [one])
+            store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
+        return
+    amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
+    part = moved(lot.model_copy(update=amounts))
+    # Words of its own: those of the whole would say too much.
+    part = part.model_copy(update={"line": lot_line(part, household.tables)})
+    with store.transaction():
+        still_as_seen(store, [one])
+        store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
+
+
+def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
+    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up."""
+    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in lots if one.lot.id in uses}
+
+
+def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
+    """What the store keeps of a lot of which `rest` grams are left; None for a crumb."""
+    if rest < CRUMB_GRAMS:
+        return None
+    share = rest / lot.grams
+    less = {
+        "grams_low": round(lot.grams_low * share, 1),
+        "grams": round(rest, 1),
+        "grams_high": round(lot.grams_high * share, 1),
+    }
+    return kept(lot.model_copy(update=less))
