@@ -5,6 +5,7 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from datetime import date
 from typing import NamedTuple
 
 import numpy as np
@@ -109,6 +110,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
     _likes(p, problem, z, used)
+    _had(p, problem, z, used)
     for plan in earlier:
         _another(p, problem, z, (used, units), plan)
     time = p.variable(600, -round(minute), whole=False)
@@ -150,6 +152,22 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _had(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """A dish had or declined of late, and its protein and base, by the share of a week or a fortnight that is left."""
+    wanted, roles = problem.wanted, {"protein": weights.EATEN_PROTEIN, "base": weights.EATEN_BASE}
+
+    def left(day: date, days: int, points: float) -> float:
+        return float(max(0, points * (days - (wanted.today - day).days) // days))
+
+    same = [one.on for one in wanted.had if one.pattern == problem.pattern.id]
+    refused = [one.on for one in wanted.declined if one.pattern == problem.pattern.id]
+    p.cost[z] += max((left(day, 7, weights.EATEN_DISH * _POINT) for day in same), default=0.0)
+    p.cost[z] += max((left(day, 14, weights.DECLINED_DISH * _POINT) for day in refused), default=0.0)
+    for o, u in zip(problem.options, used, strict=True):
+        share = max((left(one.on, 7, _POINT) for one in wanted.had if o.offered.food.id in one.foods), default=0.0)
+        p.cost[u] += roles.get(problem.pattern.slots[o.slot].role, 0) * share
 
 
 def _another(

@@ -49,7 +49,7 @@ QUALITIES = frozenset({
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
-    "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
+    "bite", "nibble", "popper", "skewer", "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
     "korma", "biryani", "pilaf", "pilau", "paella", "chilli", "ragu", "bolognese", "carbonara", "goulash", "tagine",

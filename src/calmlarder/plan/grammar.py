@@ -34,8 +34,8 @@ def read_sittings(
     found: list[PlannedSitting] = []
     for item in items:
         try:
-            after = found[-1].at if found else None
-            found.append(_read(item.casefold(), _Usual(today, after, people, minutes, protein_g)))
+            last = found[-1].at if found else None
+            found.append(_read(item.casefold(), _Usual(today, last, people, minutes, protein_g)))
         except ValueError as error:
             problems.append(Problem(where="--sittings", what=f"`{item}`: {error}", remedy=_REMEDY))
     if not problems and not 1 <= len(found) <= MOST_SITTINGS:
