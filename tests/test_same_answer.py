@@ -28,7 +28,7 @@ LINES = [
     "firm tofu 280g, use by friday",
     "cooked rice 400g, made yesterday",
     "spinach 200g",
-    "2 carrots",
+    "2 carrots, bendy",
     "red pepper",
     "soy sauce",
     "olive oil 250 ml",
