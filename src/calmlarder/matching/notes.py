@@ -60,7 +60,7 @@ DISHES = frozenset({
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
     "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
-    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "skewer", "bomb", "wonton", "roulade", "patty",
+    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "bomb", "wonton", "roulade", "patty",
     "loaf", "scramble",
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
