@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from hypothesis import settings
 
+import read_once  # before anything else of calmlarder
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
@@ -32,7 +33,7 @@ def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factor
 @pytest.fixture(scope="session")
 def tables() -> Tables:
     """The shipped tables, whatever the environment lays over them."""
-    return load_tables([shipped("ingredient_tables")])
+    return load_tables([read_once.SHIPPED])
 
 
 @pytest.fixture(scope="session")

@@ -29,7 +29,7 @@ from calmlarder.tables.places import shipped
 from calmlarder.tables.vocabulary import ALLERGENS
 
 TABLES = shipped("ingredient_tables")
-DIETS = ("vegan", "vegetarian", "omnivore")
+DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 FOODS_HEADER = (TABLES / "foods.csv").read_text(encoding="utf-8").splitlines()[0]
 
 

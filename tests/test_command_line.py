@@ -120,7 +120,7 @@ def test_minutes_are_kept(larder: str, capsys: pytest.CaptureFixture[str]) -> No
 
 @pytest.mark.parametrize(
     ("options", "limit"),
-    [(["--protein", "90"], "protein floor"), (["--minutes", "5"], "time of 5 minutes")],
+    [(["--protein-floor", "90"], "protein floor"), (["--minutes", "5"], "time of 5 minutes")],
 )
 def test_no_dinner_names_the_limit(
     options: list[str], limit: str, larder: str, capsys: pytest.CaptureFixture[str]
@@ -133,7 +133,7 @@ def test_no_dinner_names_the_cap(tmp_path: Path, capsys: pytest.CaptureFixture[s
     path = tmp_path / "larder.txt"
     path.write_text("silken tofu 600g\ncooked rice 300g, made today\nkale 200g\nsoy sauce\n", encoding="utf-8")
     assert main(["tonight", "--larder", str(path), "--today", "2026-03-11"]) == 3
-    assert "the cap on fructans + GOS, grains, pulses" in capsys.readouterr().out
+    assert "In the way: the limit on fructans + GOS" in capsys.readouterr().out
 
 
 def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:
@@ -168,8 +168,10 @@ def test_limit_as_json(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["limit", "broccoli", "--json"]) == 0
     result = json.loads(capsys.readouterr().out)
     assert list(result) == ["food", "grams_weighed", "grams_eye", "binding", "household"]
-    # Up to 0.3 g of fructans (recalled) + 0.1 g GOS in 100 g, cap 0.20 g: 48 g + 2 g on the scale, 38 g x 1.3 by eye.
-    assert (result["grams_weighed"], result["grams_eye"]) == (48, 38)
+    # Fructans 0.1 g in 100 g, at most 0.3 (recalled), GOS 0.1 (published, 30 %): off by √(0.2² + 0.03²) = 0.203 g.
+    # At most 1.6 times the cut-off of 0.20 g (Varney 2017) and 0.005 g: 79 g x (0.2 + 0.203) % + 2 g x 0.2 % = 0.322 g
+    # on the scale; by eye 78 g x (0.2 + √(0.06² + 0.203²)) % = 0.321 g, and 79 g would be over: 0.3255 g.
+    assert (result["grams_weighed"], result["grams_eye"]) == (79, 78)
     assert main(["limit", "cooked white rice", "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["grams_weighed"] is None
 

@@ -24,7 +24,7 @@ _COMPONENTS = ("fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", 
 _WEAK = ("assumed", "recalled", "borrowed")
 _SUMMED = "sum of its parts"
 USUAL_EYE, USUAL_SCALE = 30, 2  # percent off by eye, g off on a scale, where nothing else is asked for
-DIETS = ("vegan", "vegetarian", "omnivore")
+DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 
 
 def rows(

@@ -6,7 +6,7 @@ Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbit
 Basis = Literal["analysed", "published", "summed", "borrowed", "recalled", "assumed"]
 Group = Literal["oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"]
 CutoffClass = Literal["core", "fresh", "other"]
-Diet = Literal["vegan", "vegetarian", "omnivore"]
+Diet = Literal["vegan", "vegetarian", "pescatarian", "omnivore"]
 Role = Literal[
     "base", "protein", "vegetable", "aromatic", "sauce", "fat", "acid", "sweet",
     "topping", "thickener", "liquid", "spice",
