@@ -218,7 +218,7 @@ def figure(food: str, component: str) -> tuple[float, float]:
     if row is None:
         whole = float(sum(parts()[food].values()))
         inside = [(figure(part, component), float(g) / whole) for part, g in parts()[food].items() if part != "water"]
-        return sum(t * share for (t, _), share in inside), 0.0
+        return sum(t * share for (t, _), share in inside), sum(off * share for (_, off), share in inside)
     value, high = float(row["g_per_100g"]), float(row["high"] or 0)
     if not value:
         return 0.0, high / 2

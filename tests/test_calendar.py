@@ -65,7 +65,7 @@ def test_a_uid_stays_with_its_lot_and_no_two_share_one(tables: Tables) -> None:
 
 def test_only_days_on_a_label_that_still_hold(tables: Tables) -> None:
     made = LotDate(kind="made", on=date(2026, 3, 10))
-    opened = LotDate(kind="opened", on=None)
+    opened = LotDate(kind="opened", on=date(2026, 3, 10), assumed=True)
     lots = [(1, lot("kale", made, opened)), (2, lot("kale", use_by(2026, 3, 12), place="freezer"))]
     assert "VEVENT" not in calendar(lots, tables, STAMP)
     assert icalendar.Calendar.from_ical(calendar([], tables, STAMP))["VERSION"] == "2.0"

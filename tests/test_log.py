@@ -84,9 +84,8 @@ def rows(name: str) -> list[dict[str, str]]:
 def oligosaccharides(amounts: list[tuple[str, int]]) -> Decimal:
     """G of fructans and GOS in foods, from the rows as they stand."""
     figures = {(row["food"], row["component"]): Decimal(row["g_per_100g"]) for row in rows("fermentables.csv")}
-    return sum(
-        ((figures[food, "fructans"] + figures[food, "gos"]) * grams / 100 for food, grams in amounts), Decimal(0)
-    )
+    loads = ((figures[food, "fructans"] + figures[food, "gos"]) * grams / 100 for food, grams in amounts)
+    return sum(loads, Decimal(0))
 
 
 def fits_on_top(dinner: dict[str, Any], food: str, grams: int) -> bool:

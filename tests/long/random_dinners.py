@@ -16,7 +16,7 @@ from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
-from random_larders import TODAY, larder, recount
+from random_larders import TODAY, larder, over_limits, recount
 
 
 def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]) -> None:
@@ -39,7 +39,8 @@ def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: La
             print(f"{seed}: refused: {'; '.join(refused)}", flush=True)
         bought = {give.lot for give in gives if give.what == "buy"}  # type: ignore[attr-defined]
         served = dinner_object(dinner)
-        for what, words in recount(served, case._replace(people=dinner.people), bought):
+        made_up = case._replace(people=dinner.people)
+        for what, words in (*recount(served, made_up, bought), *over_limits(served, dinner.people)):
             seen[what] += 1
             print(f"{seed}: {what}: {words}", flush=True)
 

@@ -11,12 +11,16 @@ CRUMB_GRAMS = 5  # of a lot, less than this is nothing left: common practice, no
 
 
 class LotDate(BaseModel):
-    """A day of a lot and what it says; `on` is None for a pack open since nobody knows when."""
+    """A day of a lot and what it says.
+
+    `assumed`: the line says that it is open and not since when, and the day before it was typed was taken.
+    """
 
     model_config = ConfigDict(frozen=True)
 
     kind: Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
     on: "date | None"
+    assumed: bool = False
 
 
 class Lot(BaseModel):
@@ -62,10 +66,10 @@ class Lot(BaseModel):
 
     @property
     def first_date(self) -> LotDate | None:
-        """The earliest day the line gives, or what it says without a day."""
-        dated = [one for one in self.dates if one.on is not None and one.kind != "noted"]
+        """The earliest day the line gives, or what it says without one."""
+        dated = [one for one in self.dates if one.on is not None and one.kind != "noted" and not one.assumed]
         return (
             min(dated, key=lambda one: one.on or date.max)
             if dated
-            else next((one for one in self.dates if one.on is None), None)
+            else next((one for one in self.dates if one.on is None or one.assumed), None)
         )

@@ -31,6 +31,7 @@ _FRESH_KINDS = frozenset({
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
+_OPENED_YESTERDAY = "opened yesterday"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 
@@ -111,6 +112,8 @@ class LarderReader:
                 return Reading(text=line.text, where=where, match=match, lots=(), problem=None, question=question)
             lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
+        if any(one.on is None for one in line.dates):
+            assumed += (_OPENED_YESTERDAY,)
         match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
             text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
@@ -153,7 +156,7 @@ class LarderReader:
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
-        dates = line.dates or self._noted(food, place, line)
+        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line)
         urgency = urgency_of(dates, condition, food, place, self._today, self._tables)
         return Lot(
             id=lot_id,
@@ -164,7 +167,7 @@ class LarderReader:
             grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
             place=place,
             opened=_is_opened(line, part.amount),
-            dates=tuple(LotDate(kind=dated.kind, on=dated.on) for dated in dates),
+            dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
             **urgency._asdict(),
             condition=condition,
             to_bin=line.to_bin,

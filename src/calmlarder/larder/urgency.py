@@ -8,7 +8,6 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
 
 COOKED_STATES = frozenset({"cooked", "boiled", "roasted"})
-_OPEN_SINCE_DAYS = 1  # a pack that is open since nobody knows when: common practice, no source
 
 
 class Deadline(NamedTuple):
@@ -74,7 +73,7 @@ def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
     food = kept.food
     if dated.kind in {"use-by", "best-before"} and dated.on is not None:
         return Deadline(dated.on, f"{dated.kind} {dated.on.isoformat()}", dated.kind == "use-by")
-    since = dated.on or kept.today - timedelta(days=_OPEN_SINCE_DAYS)
+    since = dated.on or kept.today
     state = {"opened": "opened", "made": "cooked", "bought": "whole", "frozen": "whole", "noted": "whole"}[dated.kind]
     if dated.kind in {"frozen", "noted"} and food.state in COOKED_STATES:
         state = "cooked"
@@ -87,7 +86,7 @@ def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
     keeps = f"{days} once {state}" if state != "whole" else days
     if dated.kind == "noted":
         return Deadline(since + timedelta(days=row.days), f"estimated: {keeps}", row.kind == "safety")
-    when = f"{dated.kind} {since.isoformat()}" if dated.on else "opened, day not given, taken as yesterday"
+    when = f"{dated.kind} {since.isoformat()}{', day not given' if dated.assumed else ''}"
     return Deadline(since + timedelta(days=row.days), f"{when}; {keeps}", row.kind == "safety")
 
 

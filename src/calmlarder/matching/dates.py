@@ -74,6 +74,7 @@ _BARE_ON = (
 _BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
 _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
 _OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
+_OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
@@ -85,10 +86,15 @@ YEARS = range(1900, 2200)
 
 
 class Dated(NamedTuple):
-    """A day and what it says. `on` is None where a pack is open since nobody knows when."""
+    """A day and what it says. `on` is None where a line says that a pack is open and not since when."""
 
     kind: DateKind
     on: date | None
+    assumed: bool = False
+
+    def since(self, today: date) -> "Dated":
+        """With a day: what is open since nobody says when is taken as opened the day before the line was typed."""
+        return self if self.on is not None else Dated(self.kind, today - timedelta(days=_OPEN_SINCE_DAYS), True)
 
 
 class UnreadDay(ValueError):

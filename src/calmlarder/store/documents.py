@@ -7,6 +7,7 @@ flipped bit that is still JSON: 150 g that became 950 g.
 import json
 import zlib
 from collections.abc import Callable, Mapping
+from datetime import date, timedelta
 from types import MappingProxyType
 from typing import Any, Literal
 
@@ -59,6 +60,22 @@ def unpacked(place: Place, text: str) -> Any:
     if place == "settings" and "value" not in body:
         raise Unreadable("is damaged")
     return body["value"] if place == "settings" else body
+
+
+def opened_by_now(text: str, today: date) -> str:
+    """The text of a lot of which no day was kept on which it was opened: taken as the day before `today`.
+
+    Until version 5 of the store it was yesterday again on every day, and never ran out. What cannot be read stays.
+    """
+    try:
+        content = unpacked("lots", text)
+        dates = [dict(one) for one in content["dates"]]
+    except (Unreadable, KeyError, TypeError, ValueError):
+        return text
+    unknown = [one for one in dates if one.get("kind") == "opened" and one.get("on") is None]
+    for one in unknown:
+        one.update(on=(today - timedelta(days=1)).isoformat(), assumed=True)
+    return packed("lots", {**content, "dates": dates}) if unknown else text
 
 
 def _checksum(body: Mapping[str, Any]) -> int:

@@ -60,7 +60,7 @@ def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | ToAnswer:
 
 def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, tables: Tables) -> KeptLot:
     dates = tuple(
-        Dated(dated["kind"], date.fromisoformat(dated["on"]) if dated["on"] else None) for dated in content["dates"]
+        Dated(one["kind"], date.fromisoformat(one["on"]), bool(one.get("assumed"))) for one in content["dates"]
     )
     urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
     return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))

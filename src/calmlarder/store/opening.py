@@ -3,10 +3,12 @@
 import sqlite3
 import time
 from contextlib import suppress
+from datetime import date
 from pathlib import Path
 
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.copies import copies_of, damaged, gone, is_blank, keep_copy, tables_of
+from calmlarder.store.documents import opened_by_now
 from calmlarder.store.home import cannot_use, make_private, new_private_file, unusable
 from calmlarder.store.schema import STEPS, statements
 
@@ -91,6 +93,7 @@ def _make_ready(connection: sqlite3.Connection, file: Path) -> None:
 
 
 def _bring_up_to_date(connection: sqlite3.Connection, file: Path) -> None:
+    connection.create_function("opened_by_now", 1, lambda text: opened_by_now(text, date.today()))
     connection.execute("BEGIN IMMEDIATE")
     try:
         version = _version(connection)  # another program may have been faster

@@ -1,4 +1,7 @@
-"""The tables of the store, one step a version. A step is never changed once it has been used."""
+"""The tables of the store, one step a version. A step is never changed once it has been used.
+
+A step may call `opened_by_now` (documents.py), which opening.py makes known to SQLite.
+"""
 
 STEPS: tuple[str, ...] = (
     """
@@ -83,6 +86,23 @@ STEPS: tuple[str, ...] = (
     UPDATE settings SET content = json_object('value', json(content));
     UPDATE changes SET before = json_object('value', json(before)) WHERE place = 'settings' AND before IS NOT NULL;
     UPDATE changes SET after = json_object('value', json(after)) WHERE place = 'settings' AND after IS NOT NULL;
+    """,
+    # The number of a lot that was taken out, or whose coming in was undone, is never another lot's.
+    """
+    CREATE TABLE lots_counted (
+        id INTEGER PRIMARY KEY AUTOINCREMENT,
+        content TEXT NOT NULL CHECK (json_valid(content))
+    ) STRICT;
+    INSERT INTO lots_counted SELECT id, content FROM lots;
+    DROP TABLE lots;
+    ALTER TABLE lots_counted RENAME TO lots;
+    DELETE FROM sqlite_sequence WHERE name = 'lots';
+    INSERT INTO sqlite_sequence (name, seq) SELECT 'lots', max(id) FROM (
+        SELECT id FROM lots UNION SELECT CAST(row_id AS INTEGER) FROM changes WHERE place = 'lots' UNION SELECT 0
+    );
+    UPDATE lots SET content = opened_by_now(content);
+    UPDATE changes SET before = opened_by_now(before) WHERE place = 'lots' AND before IS NOT NULL;
+    UPDATE changes SET after = opened_by_now(after) WHERE place = 'lots' AND after IS NOT NULL;
     """,
 )
 DOCUMENTS_SINCE = 4  # the step from which on documents carry a version (documents.py)
