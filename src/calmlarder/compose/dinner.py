@@ -98,6 +98,17 @@ class Rescued(_Told):
     lots_finished: tuple[str, ...]
 
 
+class MoreProtein(_Told):
+    """Grams of one food, of the whole dish, that would bring the protein that is aimed at; where it comes from."""
+
+    food: str
+    name: str
+    grams: int
+    household: str | None
+    weighed: bool
+    where: Literal["larder", "shop"]
+
+
 class Contribution(_Told):
     """What one food brings to the loads of one person, in g as planned, and where its figures come from."""
 
@@ -109,7 +120,11 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be."""
+    """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be.
+
+    `protein_target_g` is what was aimed at for one person, `more_protein` what would bring it there where it is
+    missed. Of protein and energy there is at least so much where a figure is unknown (`unknown_...` name the foods).
+    """
 
     title: str
     pattern: str
@@ -129,6 +144,20 @@ class Dinner(_Told):
     taken_for_granted: tuple[str, ...] = ()
     tolerance: Tolerance = USUAL
     sitting: Sitting = "dinner"
+    protein_target_g: float = 0.0
+    more_protein: tuple[MoreProtein, ...] = ()
+    unknown_energy: tuple[str, ...] = ()
+
+    @property
+    def protein_short_g(self) -> float:
+        """Protein that each person's plate lacks of what was aimed at, as far as figures are known."""
+        return max(0.0, round(self.protein_target_g - self.per_person.protein_g, 1))
+
+    @property
+    def at_least(self) -> tuple[str, ...]:
+        """What there may be more of, as a figure is unknown."""
+        lacks = (("protein_g", self.unknown_nutrients), ("energy_kcal", self.unknown_energy))
+        return tuple(name for name, foods in lacks if foods)
 
 
 def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
@@ -155,12 +184,17 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         steps=steps,
         cautions=_cautions(plan, tables),
         contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),
-        unknown_nutrients=tuple(
-            use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
-        ),
+        unknown_nutrients=_unknown(plan, "protein_g"),
+        unknown_energy=_unknown(plan, "energy_kcal"),
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
+        protein_target_g=plan.problem.wanted.protein_g,
     )
+
+
+def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"]) -> tuple[str, ...]:
+    foods = (use.option.offered.food for use in plan.uses)
+    return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 
 def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
