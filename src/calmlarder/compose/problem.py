@@ -17,11 +17,12 @@ from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
-_LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45}
+_LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
+_PINCH = 2  # portions of a pinch (asafoetida) that may go in, as none weighs less than a gram
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -137,7 +138,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
-    most = min(there, int(portions * portion / unit))
+    most = min(there, max(int(portions * portion / unit), int(unit <= _PINCH * portion)))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if most < 1 or least > most or least * unit < 0.4 * share * portion:
