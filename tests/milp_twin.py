@@ -5,6 +5,7 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from datetime import date
 from typing import NamedTuple
 
 import numpy as np
@@ -109,6 +110,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
     _likes(p, problem, z, used)
+    _had(p, problem, z, used)
     for plan in earlier:
         _another(p, problem, z, (used, units), plan)
     time = p.variable(600, -round(minute), whole=False)
@@ -184,6 +186,22 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             p.at_most({u: 1, things.setdefault(name, p.variable(1)): -1}, 0)
     least = sum(slot.items[0] for slot in pattern.slots.values() if slot.role == "protein")
     p.at_most(dict.fromkeys(things.values(), 1.0), max(2, least))
+
+
+def _had(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """A dish had or declined of late, and its protein and base, by the share of a week or a fortnight that is left."""
+    wanted, roles = problem.wanted, {"protein": weights.EATEN_PROTEIN, "base": weights.EATEN_BASE}
+
+    def left(day: date, days: int, points: float) -> float:
+        return float(max(0, points * (days - (wanted.today - day).days) // days))
+
+    same = [one.on for one in wanted.had if one.pattern == problem.pattern.id]
+    refused = [one.on for one in wanted.declined if one.pattern == problem.pattern.id]
+    p.cost[z] += max((left(day, 7, weights.EATEN_DISH * _POINT) for day in same), default=0.0)
+    p.cost[z] += max((left(day, 14, weights.DECLINED_DISH * _POINT) for day in refused), default=0.0)
+    for o, u in zip(problem.options, used, strict=True):
+        share = max((left(one.on, 7, _POINT) for one in wanted.had if o.offered.food.id in one.foods), default=0.0)
+        p.cost[u] += roles.get(problem.pattern.slots[o.slot].role, 0) * share
 
 
 def _another(

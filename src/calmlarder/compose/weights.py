@@ -39,6 +39,13 @@ FIBRE_UNDER_TARGET = 2
 VEGETABLES_UNDER_TARGET = 4
 PROTEIN_OF_THE_REST_G = 6
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
+# What was had of late, on the day itself (fading: history/variety.py): the same dish, each lot of the same protein or
+# base. Below what the last day of a portion is worth, so that nothing is thrown away for a change. A declined dish
+# comes again at once only where nothing else can be had.
+EATEN_DISH = 40
+EATEN_PROTEIN = 16
+EATEN_BASE = 6
+DECLINED_DISH = 400
 # More like it: for the same flavour family, the same dish, and each main food that is there again.
 LIKE_FAMILY = 20
 LIKE_DISH = 20

@@ -17,7 +17,7 @@ from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
-from calmlarder.store.eaten import eaten_on, may_count
+from calmlarder.store.eaten import eaten_on, entries, may_count
 from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, ToAnswer, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
@@ -163,6 +163,10 @@ class Household:
     def eaten(self, at: datetime, hours: float) -> tuple[Eaten, ...]:
         """What was eaten in the hours before a moment, and may still count then."""
         return may_count(self.store, at, hours) if self.is_kept else ()
+
+    def eaten_since(self, since: datetime) -> tuple[Eaten, ...]:
+        """What was eaten since a moment, whoever ate it."""
+        return tuple(entry for _, entry in entries(self.store, since.isoformat())) if self.is_kept else ()
 
     def ended(self) -> list[Ended]:
         """The ledger up to today."""

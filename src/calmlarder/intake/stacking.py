@@ -133,18 +133,18 @@ def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...
     return tuple(sorted(found, key=lambda one: one.until))
 
 
-def held_by(counted: Sequence[Counted], cap: Cap) -> Mapping[str, int]:
-    """Micrograms still counted against a limit for each person whose past counts, as is likely."""
+def held_by(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> Mapping[str, int]:
+    """Micrograms still counted against a limit for each person whose past counts, as is likely; of one food or all."""
     held: dict[str, int] = {}
     for one in counted:
         for who in one.whose:
-            held[who] = held.get(who, 0) + one.likely_ug(cap)
+            held[who] = held.get(who, 0) + one.likely_ug(cap, food)
     return held
 
 
-def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
+def held_ug(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> int:
     """The same for the person of those at the table who has the most of it."""
-    return max(held_by(counted, cap).values(), default=0)
+    return max(held_by(counted, cap, food).values(), default=0)
 
 
 def day_so_far_ug(entries: Iterable[Eaten], how: Stacking, cap: Cap) -> int:

@@ -36,6 +36,14 @@ _SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some",
 _ENDS = " .-+*&,;/:!?\"'~"
 _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*")
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
+_BEFORE_NUMBER = re.compile(r"(?<=[a-z]) (?=\d+ [a-z])")
+# What tells one kind of a food from another.
+_KIND = re.compile(
+    r"\b(?:red|green|yellow|orange|white|brown|black|firm|silken|smoked|dry|dried|canned|tinned|cooked|fresh|frozen|raw)\b"
+)
+_FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well"})
+_SEASONINGS = frozenset({"spice", "herb"})
+_MOST_SEASONINGS = 8
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
@@ -47,7 +55,11 @@ _ALWAYS = re.compile(
 )
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 20
-_UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
+_NOTHING_LEFT = re.compile(
+    r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
+    r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
+)
+_FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
@@ -97,7 +109,9 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     bare = _ALWAYS.sub("", bare)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
-    owned = take_owner(rest, lexicon)
+    if _NOTHING_LEFT.search(rest):
+        raise ValueError("it says that there is none")
+    owned = take_owner(_FOR_US.sub(" ", rest), lexicon)
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
     try:
@@ -173,8 +187,14 @@ def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozense
 def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The foods of a line: one where the whole line names one, else one for each of its pieces."""
     whole = _part(text, hints, lexicon)
+    kinds = _kinds_of_one(text, hints, lexicon)
+    if kinds:
+        return kinds
     if whole.named.outcome == "matched":
         return [whole]
+    seasonings = _seasonings(text, hints, lexicon)
+    if seasonings:
+        return seasonings
     for pieces in (_SPLIT.split(text), _RESTART.split(text)):
         pieces = [piece for piece in pieces if piece.strip(_ENDS)]
         if 2 <= len(pieces) <= _MOST_PARTS:
@@ -187,6 +207,57 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
     return [whole]
+
+
+def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
+
+    The first piece names the food; every other one says but another kind of it, with its amount.
+    """
+    for split in (_SPLIT, _BEFORE_NUMBER):
+        pieces = [piece for piece in split.split(text) if piece.strip(_ENDS)]
+        if not 2 <= len(pieces) <= _MOST_PARTS or not all(map(_kind_only, pieces[1:])):
+            continue
+        head = " ".join(word for word in _WORD.findall(_KIND.sub(" ", pieces[0])) if not _says_amount(word))
+        if not head:
+            continue
+        first = [pieces[0]] if _KIND.search(pieces[0]) else []
+        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
+        parts = [_part(one, hints, lexicon) for one in texts]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
+            return parts
+    return []
+
+
+def _says_amount(word: str) -> bool:
+    return word.isdigit() or bool(re.fullmatch(r"x?\d+[a-z]*", word)) or singular(word) in SOFT
+
+
+def _kind_only(piece: str) -> bool:
+    """Whether a piece says a kind and an amount, and nothing else."""
+    words = _WORD.findall(_KIND.sub(" ", piece))
+    return bool(_KIND.search(piece)) and all(_says_amount(word) or word in _SMALL | _FILLING for word in words)
+
+
+def _seasonings(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Herbs and spices one behind the other without a sign between them: `rosemary thyme`, `zaatar sumac`."""
+    words = text.split()
+    if not 2 <= len(words) <= _MOST_SEASONINGS or any(not word.isalpha() for word in words):
+        return []
+    found: list[Part] = []
+    at = 0
+    while at < len(words):
+        for end in range(min(len(words), at + 2), at, -1):
+            part = _part(" ".join(words[at:end]), hints, lexicon, whole_name=True)
+            foods = [lexicon.tables.food_by_id[food] for food in part.named.foods]
+            if part.named.outcome == "matched" and all(food.kind in _SEASONINGS for food in foods):
+                found.append(part)
+                at = end
+                break
+        else:
+            return []
+    return found if len(found) > 1 else []
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:

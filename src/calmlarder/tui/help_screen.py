@@ -19,6 +19,7 @@ F8: a demo larder, while it is empty.
 
 WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \
 `ate boxed rice bowl` eats one box of the larder. \
+`plate 170 g tofu, 75 g broccoli` says what a plate brings and whether it fits; Enter logs it. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 

@@ -17,6 +17,7 @@ from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.many_lines import taken
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.page import Page
+from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
@@ -64,7 +65,10 @@ class LarderEntry(LarderKeys):
         self._next_line()
 
     def _keep_logged(self, logged: LogLine) -> None:
-        """What was eaten, or how the gut feels."""
+        """What was eaten, or how the gut feels; of a plate it is asked what to do with it."""
+        if logged.word == "plate":
+            self._ask_of_plate(logged.rest)
+            return
         found = meant(logged, self._kitchen)
         if found.keep is None:
             if found.reading is not None:
@@ -77,6 +81,25 @@ class LarderEntry(LarderKeys):
         flags = red_flags(logged.rest) if logged.word == "feel" else ()
         if flags:
             self.app.push_screen(Page(see_a_doctor(flags)))
+
+    def _ask_of_plate(self, text: str) -> None:
+        from calmlarder.tui.choice import Choice
+
+        found = plate_of(text, self._kitchen)
+        if found is None or found.faults:
+            self.notify(plate_words(found), markup=False)
+            return
+
+        def picked(what: str | None) -> None:
+            if what == FIGURES:
+                self.app.push_screen(Page(plate_page(text, self._kitchen)))
+            elif what == LOG:
+                log_plate(found, self._kitchen)
+                self.notify("logged as eaten (Ctrl+Z takes it back)", markup=False)
+                self.query_one(Input).value = ""
+                self.refill()
+
+        self.app.push_screen(Choice(plate_words(found), [LOG, FIGURES]), picked)
 
     def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
         if reading.match.outcome == "ask":

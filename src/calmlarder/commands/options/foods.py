@@ -32,6 +32,7 @@ def add(commands: common.Commands) -> None:
     plate.add_argument("--who", default="me", metavar="NAME", help="whose log counts (default me)")
     plate.add_argument("--at", metavar="TIME", help="when it is eaten (default: now; with --today 18:00)")
     plate.add_argument("--weighed", action="store_true", help="the amounts were weighed, not judged by eye")
+    plate.add_argument("--log", action="store_true", help="and log it as eaten, as one entry")
     common.tolerance_at_home(plate)
     common.home(plate)
     common.today(plate)
