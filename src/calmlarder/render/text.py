@@ -164,8 +164,9 @@ def _how(use: PlateUse) -> str:
         how = "all of it"
     if use.days_left is None:
         return how
-    left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
-    return f"{how}, {left.replace('1 days', '1 day')}"
+    if use.days_left <= 0:
+        return f"{how}, {'last day' if use.days_left == 0 else 'past its best'}"
+    return f"{how}, {use.days_left} day{'s' * (use.days_left != 1)} left"
 
 
 def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
