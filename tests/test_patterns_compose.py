@@ -15,9 +15,9 @@ import pytest
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import PROTEIN_FLOOR_G, PROTEIN_TARGET_G, DinnerRequest
+from calmlarder.household.checked import faults_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.checked import faults_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 
