@@ -220,7 +220,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
     if not rescued.grams:
         yield style.strong("Nothing urgent was used")
         return
-    yield style.strong(f"Rescued {rescued.grams} g, about {rescued.portions:g} portions")
+    yield style.strong(f"Used up in time: {rescued.grams} g, about {rescued.portions:g} portions")
     if rescued.lots_finished:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 
