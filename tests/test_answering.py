@@ -34,7 +34,7 @@ def test_with_a_dinner_nothing_need_be_answered_first(tmp_path: Path, capsys: py
 
 
 def test_the_nearest_dinner_is_told_whole(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    text = told(tmp_path, ["2 eggs", *OPEN[1:], "--"], capsys, "--protein", "24", "--protein-floor", "24")
+    text = told(tmp_path, ["1 egg", *OPEN[1:]], capsys, "--protein", "20", "--protein-floor", "18")
     nearest = text[text.index("Nearest: ") :]
     assert "Steps" in nearest
     assert "One cook, " in nearest
