@@ -212,7 +212,7 @@ def _another(
 
     def thing(food: Food, role: str) -> str:
         if role == "base":
-            return food.id if food.kind == "boxed" else food.kind
+            return food.id if food.kind in {"boxed", "grain"} else food.kind
         return food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
 
     def there(role: str) -> dict[int, Food]:
