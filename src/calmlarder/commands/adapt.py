@@ -21,6 +21,7 @@ def adapt(options: argparse.Namespace) -> int:
         tables = household.tables
         eaters = Eaters(
             profile=profile_named(options.profile, tables),
+            sitting=options.sitting,
             diet=options.diet,
             avoid=allergens_of(options),
             sure=tolerance_of(options, household),

@@ -25,7 +25,7 @@ def limit(options: argparse.Namespace) -> int:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
     with household:
-        answer = limit_of(food, profile.at(), tables, tolerance_of(options, household))
+        answer = limit_of(food, profile.at(options.sitting), tables, tolerance_of(options, household))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:

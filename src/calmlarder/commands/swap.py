@@ -34,6 +34,7 @@ def swap(options: argparse.Namespace) -> int:
             food=food,
             grams=usual if options.amount is None else _grams(options.amount),
             profile=profile_named(options.profile, tables),
+            sitting=options.sitting,
             diet=options.diet,
             avoid=allergens_of(options),
             sure=tolerance_of(options, household),

@@ -4,7 +4,7 @@ import argparse
 from typing import NoReturn, TypeAlias
 
 from calmlarder.clean import clean_line
-from calmlarder.tables.vocabulary import DIETS
+from calmlarder.tables.vocabulary import DIETS, SITTINGS
 
 
 class Parser(argparse.ArgumentParser):
@@ -58,6 +58,11 @@ def profile(parser: Parser) -> None:
     parser.add_argument(
         "--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)"
     )
+
+
+def sitting(parser: Parser) -> None:
+    """Which meal it is: some limits are for some meals only."""
+    parser.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
 
 
 def tolerance_at_home(parser: Parser) -> None:
