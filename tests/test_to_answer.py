@@ -282,9 +282,9 @@ def test_tonight_says_first_which_answer_would_make_a_dinner(
     capsys.readouterr()
     assert main(["tonight", "--json", *at]) == 3
     shown = json.loads(capsys.readouterr().out)
-    assert [one["text"] for one in shown["to_answer"]] == ["zeeggs 6"]
-    assert shown["answer_first"]["choice"] == "eggs"
-    assert main(["larder", "answer", str(shown["answer_first"]["id"]), "eggs", *at]) == 0
+    (helpful,) = shown["answers"]
+    assert (helpful["line"], helpful["food"]) == ("zeeggs 6", "eggs")
+    assert main([*helpful["write"].split()[1:], *at]) == 0
     assert main(["tonight", "--json", *at]) == 0
 
 

@@ -3,11 +3,10 @@
 import argparse
 import json
 import sys
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from importlib import resources
 from textwrap import wrap
-from types import MappingProxyType
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
@@ -19,9 +18,8 @@ from calmlarder.problems import CannotGoOn
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.household.answering import First
+    from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.tonight import Tonight
-    from calmlarder.larder.to_answer import ToAnswer
 
 _Larder = tuple[list[Lot], tuple[Reading, ...]]
 
@@ -32,44 +30,15 @@ def tonight(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         lots, readings = larder_of(options, household)
 
-        from calmlarder.household.answering import answer_first
-        from calmlarder.household.cooking import propose
+        from calmlarder.household.cooking import cookable_dinners, propose
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
         answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
-        waiting: list[ToAnswer] = []
-        first: First | None = None
         if options.larder is None and not answer.faults:
-            propose(household, answer.composed.dinners)
-            waiting = household.to_answer()
-            first = answer_first(household, answer.evening) if waiting and not answer.composed.dinners else None
-    if options.json:
-        return _show(answer, readings, True, _waiting_object(waiting, first))
-    for line in _waiting_lines(waiting, first):
-        print(line + "\n")
-    return _show(answer, readings, False)
-
-
-def _waiting_object(waiting: Sequence["ToAnswer"], first: "First | None") -> dict[str, Any]:
-    """What waits to be answered and was taken as not there, and what to answer first, as plain values."""
-    found: dict[str, Any] = {"to_answer": [{"id": one.id, "text": one.text} for one in waiting]} if waiting else {}
-    if first is not None:
-        found["answer_first"] = {"id": first.asked.id, "text": first.asked.text, "choice": first.choice}
-    return found
-
-
-def _waiting_lines(waiting: Sequence["ToAnswer"], first: "First | None") -> Iterator[str]:
-    """The same in words."""
-    if first is not None:
-        number = first.asked.choices.index(first.choice) + 1
-        yield (
-            f"Answer first: `{first.asked.text}`: {first.asked.question} "
-            f"With the answer `{first.choice}` there is a dinner: `calmlarder larder answer {first.asked.id} {number}`."
-        )
-    elif waiting:
-        several = "1 line waits to be answered and is" if len(waiting) == 1 else f"{len(waiting)} lines wait and are"
-        yield f"{several} taken as not there; `calmlarder larder list` shows what is asked."
+            propose(household, cookable_dinners(answer.composed))
+        answers = _answers(household, answer, readings)
+    return _show(answer, readings, options.json, answers)
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -87,6 +56,15 @@ def demo(options: argparse.Namespace) -> int:
     lots, readings = _read(household, text.splitlines(), "demo larder")
     answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
     return _show(answer, readings, options.json)
+
+
+def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, ...]) -> "tuple[Answer, ...]":
+    """Where there is no dinner: lines whose answer would make one."""
+    if answer.composed.dinners or answer.faults:
+        return ()
+    from calmlarder.household.helpful_answers import helpful_answers
+
+    return helpful_answers(household, answer.evening, readings)
 
 
 def larder_of(options: argparse.Namespace, household: Household) -> _Larder:
@@ -112,16 +90,16 @@ def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
     return lots, readings
 
 
-def _show(
-    answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, also: Mapping[str, Any] = MappingProxyType({})
-) -> int:
+def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, answers: "tuple[Answer, ...]" = ()) -> int:
     if answer.faults:
         return at_fault("a dinner", answer.faults)
     composed, request, from_home = answer.composed, answer.evening.request, answer.evening.from_home
     if as_json:
+        from calmlarder.render.answer_text import answer_objects
         from calmlarder.render.json import tonight_object
 
-        shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)} | dict(also)
+        shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
+        shown |= {"answers": answer_objects(answers)} if answers else {}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.style import style_of_output
@@ -130,6 +108,10 @@ def _show(
         if from_home:
             words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
+        if answers:
+            from calmlarder.render.answer_text import answer_text
+
+            print(answer_text(answers, style_of_output()) + "\n")
         print(tonight_text(composed, request, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
 

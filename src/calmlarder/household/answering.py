@@ -1,7 +1,7 @@
 """Lines that wait to be answered: what answers them, what that makes of them, and what words mean in this house."""
 
 from collections.abc import Mapping, Sequence
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from calmlarder.household.household import Household
 from calmlarder.larder.lot import Lot
@@ -12,11 +12,6 @@ from calmlarder.matching.words import plain, singular
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.larder import KeptLot, Parked, kept, parked, parked_lines
 from calmlarder.store.store import no_lot
-
-if TYPE_CHECKING:
-    from calmlarder.household.request import Evening
-
-_MOST_TRIED, _SECONDS = 6, 2.0  # choices that are tried for a dinner, and how long for each: ours
 
 
 class Answered(NamedTuple):
@@ -74,25 +69,6 @@ def would_be(household: Household) -> list[tuple[ToAnswer, str, tuple[Lot, ...]]
             if reading.lots:
                 found.append((waiting.asked, choice, reading.lots))
     return found
-
-
-class First(NamedTuple):
-    """A line that is best answered first: with this choice there is a dinner where now there is none."""
-
-    asked: ToAnswer
-    choice: str
-
-
-def answer_first(household: Household, evening: "Evening") -> First | None:
-    """Which line to answer where nothing can be cooked without it; of each choice one dinner is looked for."""
-    from calmlarder.household.tonight import tonight
-
-    request = evening.request.model_copy(update={"count": 1, "seconds": min(evening.request.seconds, _SECONDS)})
-    for asked, choice, lots in would_be(household)[:_MOST_TRIED]:
-        tried = tonight(evening._replace(lots=[*evening.lots, *lots], request=request))
-        if tried.composed.dinners and not tried.faults:
-            return First(asked, choice)
-    return None
 
 
 def forget(household: Household, words: str) -> tuple[str, ...]:
