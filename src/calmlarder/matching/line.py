@@ -48,6 +48,8 @@ _SEASONINGS = frozenset({"spice", "herb"})
 _MOST_SEASONINGS = 8
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
+# A bracket that tells of another thing, and not of what stands before it.
+_SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = re.compile(
@@ -137,6 +139,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if any(part.named.outcome != "matched" for part in parts):
         _, colon, behind = rest.partition(":")
         parts = _listed((*owned.brackets, *([behind] if colon else [])), hints, rest, lexicon) or parts
+    if len(owned.brackets) == 1 and len(parts) == 2 and not _SAYS_MORE.search(owned.brackets[0]):
+        parts = _without_bracket(parts, rest, hints, lexicon)
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -268,6 +272,14 @@ def _seasonings(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part
         else:
             return []
     return found if len(found) > 1 else []
+
+
+def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
+    outside = _part(text.rpartition(", ")[0], hints, lexicon)
+    if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
+        return [parts[0]]
+    return parts
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
