@@ -143,7 +143,7 @@ def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:
         "Amounts for the whole dish",
         "Steps",
         "Each person",
-        "Rescued",
+        "Used up in time",
         "Left out",
         "Not medical advice",
         "Weigh",

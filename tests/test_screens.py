@@ -90,24 +90,6 @@ def test_lines_are_read_as_they_are_typed_and_kept(play: Callable[..., LarderApp
     play(act)
 
 
-def test_an_unclear_line_asks_and_keeps_its_amount(play: Callable[..., LarderApp]) -> None:
-    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await type_line(pilot, "tofu 200g, use by friday")
-        assert isinstance(app.screen, Choice)
-        await pilot.press("down", "enter")
-        await pilot.pause()
-        assert isinstance(app.screen, LarderScreen)
-        assert app.screen.query_one(Input).value == ""  # the answer was all that was missing
-        assert foods(app) == ["silken tofu"]
-        assert [one.lot.line for one in app._kitchen.lots()] == ["silken tofu 200g, use by friday"]
-        await type_line(pilot, "tofu 100g")
-        await pilot.press("escape")
-        await pilot.pause()
-        assert foods(app) == ["silken tofu"]
-
-    play(act)
-
-
 def test_a_line_with_a_slash_filters_the_list(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8")

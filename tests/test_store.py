@@ -59,8 +59,8 @@ def test_days_go_by(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_an_unclear_line_is_not_kept(home: Path, capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
-    assert run(home, "add", "tofu 200g") == 2
-    assert "firm tofu" in capsys.readouterr().err
+    assert run(home, "add", "noodles 200g") == 2
+    assert "rice noodles" in capsys.readouterr().err
     lines = tmp_path / "lines.txt"
     lines.write_text("kale 200g\nold boots\n2 carrots\n", encoding="utf-8")
     assert run(home, "import", str(lines)) == 2

@@ -90,10 +90,10 @@ def verify_plan(
 
 
 def _pinned(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
-    """What is open since nobody knows when is open since the day before the plan begins."""
+    """What is open since nobody knows when is open since the day before the plan begins, on which the line was read."""
     since = (today - timedelta(days=1)).isoformat()
     dates = [{**one, "on": since} if one["on"] is None and one["kind"] == "opened" else one for one in lot["dates"]]
-    return {**lot, "dates": dates}
+    return {**lot, "dates": dates, "read_on": today.isoformat()}
 
 
 def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:

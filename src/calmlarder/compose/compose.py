@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.dishes import cookable, not_cookable
+from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
@@ -62,6 +63,10 @@ def compose(
         return _problems(offered, request, patterns, tables)
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
+    dinners = tuple(
+        dinner.model_copy(update={"more_protein": more_protein(plan, dinner, offered, tables)})
+        for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
+    )
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
     near, nothing_near = None, False

@@ -43,9 +43,9 @@ def read_sittings(
             Problem(where="--sittings", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}")
         )
     found.sort(key=lambda one: one.at)
-    for before, after in pairwise(found):
-        if before.at == after.at:
-            what = f"two sittings at {after.at:%Y-%m-%d %H:%M}"
+    for one, next_one in pairwise(found):
+        if one.at == next_one.at:
+            what = f"two sittings at {next_one.at:%Y-%m-%d %H:%M}"
             problems.append(Problem(where="--sittings", what=what, remedy="give each its own time"))
     if problems:
         raise CannotGoOn(problems)

@@ -37,7 +37,12 @@ def when_of(copy: Path) -> str:
 
 
 def nothing_kept(home: Path) -> bool:
-    """Whether nothing was ever kept in a home. A store that is gone has copies, and opening it says so."""
+    """Whether nothing was ever kept in a home. A store that is gone has copies, and opening it says so.
+
+    So it does where a file stands in place of the folder.
+    """
+    if home.exists() and not home.is_dir():
+        return False
     return not copies_of(home / FILE_NAME) and not (home / FILE_NAME).exists()
 
 

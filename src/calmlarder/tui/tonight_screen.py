@@ -45,7 +45,7 @@ class TonightScreen(AsksOfDinner):
         Binding("i", "figures", "Where the figures of a food come from", show=False),
         Binding("s", "sitting", "Another kind of sitting", show=False),
         Binding("d", "diet", "Another diet", show=False),
-        Binding("p", "profile", "Another profile of caps", show=False),
+        Binding("p", "profile", "Another set of limits", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
     ]
