@@ -18,8 +18,8 @@ from calmlarder.problems import CannotGoOn
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.tonight import Tonight
-    from calmlarder.household.would_help import Answer
 
 _Larder = tuple[list[Lot], tuple[Reading, ...]]
 
@@ -62,7 +62,7 @@ def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, .
     """Where there is no dinner: lines whose answer would make one."""
     if answer.composed.dinners or answer.faults:
         return ()
-    from calmlarder.household.would_help import helpful_answers, open_lines
+    from calmlarder.household.helpful_answers import helpful_answers, open_lines
 
     return helpful_answers(household, answer.evening, open_lines(household, readings))
 

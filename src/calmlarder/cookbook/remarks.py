@@ -16,7 +16,7 @@ _COOKED_LATER = re.compile(
     r"|(?:\s*,\s*|\s*\(\s*)cooked(?: and drained)?(?:\s*\)|\s*$|(?=\s*,))"
 )
 # What takes up water in the pot: its weight in a recipe is of the packet unless `cooked` stands before its name.
-_FROM_THE_PACKET = frozenset({"pasta", "rice", "noodles", "grain"})
+_FROM_THE_PACKET = frozenset({"pasta", "rice", "noodle", "grain"})
 _CRUSHED_CLOVES = re.compile(
     r"(?!.*\bgarlic\b).*\bcloves?\b[^a-z]*(?:finely |roughly |thinly )?"
     r"(?:crushed|minced|chopped|peeled|sliced|smashed|pressed|grated|diced|bruised)\b"

@@ -27,7 +27,7 @@ class Answer(NamedTuple):
 def open_lines(household: Household, readings: Sequence[Reading]) -> list[Reading]:
     """Lines that could be lots: those of a file just read, or else those kept at home."""
     if not readings:
-        kept = [household.read(one.text) for one in household.to_answer() if one.about == "food"]
+        kept = [household.read(one.text) for one in household.to_answer() if one.text]
         readings = [reading for reading in kept if reading is not None]
     return [one for one in readings if one.to_answer is not None and one.candidates]
 
