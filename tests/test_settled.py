@@ -139,4 +139,4 @@ def test_what_was_eaten_is_logged_with_the_homes_own_eye(home: Path, capsys: pyt
     usual = logged(0.3)
     with Store.at(home) as store:
         store.set({"eye": 60}, "settle")
-    assert logged(0.6) > 1.1 * usual
+    assert logged(0.6) > 1.05 * usual
