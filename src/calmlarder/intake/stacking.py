@@ -147,9 +147,16 @@ def held_ug(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> in
     return max(held_by(counted, cap, food).values(), default=0)
 
 
+def of_the_day(entries: Iterable[Eaten], how: Stacking) -> list[Eaten]:
+    """What was logged on the day of the sitting and before it, for those whose past counts."""
+    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    people = {EVERYONE, *how.people(entries)}
+    return [one for one in entries if one.who in people]
+
+
 def day_so_far_ug(entries: Iterable[Eaten], how: Stacking, cap: Cap) -> int:
     """Micrograms that were logged on the day of the sitting and before it, as is likely; of whoever had the most."""
-    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    entries = of_the_day(entries, how)
     found = [
         sum(
             load.likely_ug

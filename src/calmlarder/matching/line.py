@@ -2,6 +2,7 @@
 
 import itertools
 import re
+from collections.abc import Iterable
 from datetime import date
 from typing import Literal, NamedTuple
 
@@ -11,7 +12,7 @@ from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.naming import NOTHING, Named, name
-from calmlarder.matching.notes import WITH, WITHOUT
+from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
@@ -19,6 +20,7 @@ from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
+AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
     "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
@@ -69,6 +71,8 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
+
 
 class Part(NamedTuple):
     """One food of a line: what it is, how much, and in which state."""
@@ -77,6 +81,7 @@ class Part(NamedTuple):
     named: Named
     amount: Amount
     conditions: tuple[str, ...]
+    said: str = ""  # the words that name it, as a house remembers them
 
 
 class LineRead(NamedTuple):
@@ -321,6 +326,9 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     if denied and named.outcome != "matched":
         rest_of_it = (token for token, start in spoken if start not in denied)
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+    said = _said((token for token, _ in spoken), hints, lexicon)
+    if named.outcome != "matched" or named.assumed:
+        named = _as_last_time(named, said, spoken, lexicon)
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
@@ -332,7 +340,31 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     )
     several = plural and (amount.how == "none" or amount.share)
     amount = amount._replace(plural=amount.plural or several)
-    return Part(rest, named, amount, ())
+    return Part(rest, named, amount, (), said)
+
+
+def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> str:
+    """The words that name a food, without how much of it there is, and the state that the line tells elsewhere.
+
+    A word that stands in some food's name stays: brown rice is not what was once said of rice.
+    """
+    words = [
+        token.typed
+        for token in tokens
+        if not (token.typed in _HOW_MUCH or token.typed[0].isdigit())
+        and (token.typed in lexicon.words or token.typed not in SOFT | HARMLESS)
+    ]
+    told = sorted(hints - set(words))
+    return " ".join([*words, *(f"({hint})" for hint in told)]) if words else ""
+
+
+def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
+    """What exactly these words meant in this house before, where nothing in the line decides."""
+    foods = lexicon.meant.get(said)
+    if not foods:
+        return named
+    takes = frozenset(word for token, _ in spoken for word in token.words if token.typed not in SOFT)
+    return Named("matched", foods, takes, (AS_LAST_TIME,), named.candidates)
 
 
 def _next(text: str, found: re.Match[str]) -> str:

@@ -116,7 +116,9 @@ class LarderScreen(LarderEntry):
             self._filter = sought
             self.refill()
         if event.value.startswith(FILTER):
-            self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
+            self.query_one("#meaning", Static).update(
+                f"{len(self._shown) + len(self._asked)} with these words; Esc shows all"
+            )
             return
         logged = log_line(event.value)
         if logged is not None and logged.word == "plate":
@@ -128,7 +130,7 @@ class LarderScreen(LarderEntry):
             reading = self._kitchen.read(event.value)
             words = meaning(reading, self._kitchen) if reading else self._kept_words
             self._kept_words = "" if reading else self._kept_words
-            words += f" ({len(self._waiting)} more to answer)" if words and self._waiting else ""
+            words += f" ({len(self._waiting)} more to write again)" if words and self._waiting else ""
         self.query_one("#meaning", Static).update(words)
 
     def _say_plate_soon(self) -> None:
