@@ -111,11 +111,11 @@ def likely(food: str, grams: float) -> dict[str, float]:
     }
 
 
-def off(food: str, grams: float, group: str, weighed: bool = False) -> float:
+def off(food: str, grams: float, group: str, eye: float = BY_EYE) -> float:
     """Grams of a group by which a food may bring more: its composition, with its amount judged by eye."""
     own = [figures()[food][name] for name in PARTS[group]]
     typical, error = sum(one[0] for one in own), hypot(*(one[1] for one in own))
-    return (grams * error + 2 * typical if weighed else grams * hypot(BY_EYE * typical, error)) / 100
+    return grams * hypot(eye * typical, error) / 100
 
 
 def at_most(food: str, group: str) -> float:

@@ -12,7 +12,7 @@ import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_matrix
 
-from calmlarder.compose import weights
+from calmlarder.compose import taste, weights
 from calmlarder.compose.problem import PORTION, PatternProblem
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.load import load_of_group
@@ -128,6 +128,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         dull = p.variable(1, -weights.FLAVOUR_MISSING * _POINT)
         tasty = [u for o, u in zip(options, used, strict=True) if o.slot in names or o.offered.food.id in names]
         p.at_most({z: 1, dull: -1, **dict.fromkeys(tasty, -1.0)}, 0)
+    _seasoning(p, problem, z, used)
     kinds: dict[str, list[int]] = {}
     for o, u in zip(options, used, strict=True):
         if pattern.slots[o.slot].role == "protein":
@@ -154,6 +155,39 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     return z
 
 
+def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed."""
+    pattern, sitting = problem.pattern, problem.wanted.sitting
+    pairs = list(zip(problem.options, used, strict=True))
+    for o, u in pairs:
+        if taste.says_garlic(o.offered.food):
+            p.cost[u] += weights.GARLIC_BY_NAME * _POINT
+    if sitting in {"dinner", "packed"} and pattern.flavour:
+        missing = {p.variable(1, -price * _POINT): -1.0 for price in weights.SEASONINGS_MISSING}
+        p.at_most({z: 3, **missing, **{u: -1.0 for o, u in pairs if taste.seasons(problem, o)}}, 0)
+    if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
+        sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
+        for o, u in pairs:
+            slot = pattern.slots[o.slot]
+            if o.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
+                p.at_most({u: 1, **sour}, 0)
+    if sitting != "dinner":
+        return
+    dressing = {u: -1.0 for o, u in pairs if taste.dresses(o)}
+    bare = p.variable(1, -weights.BARE * _POINT)
+    for o, u in pairs:
+        if taste.wants_dressing(problem, o):
+            p.at_most({u: 1, bare: -1, **dressing}, 0)
+    things: dict[str, int] = {}
+    for o, u in pairs:
+        if pattern.slots[o.slot].role == "protein":
+            food = o.offered.food
+            name = food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
+            p.at_most({u: 1, things.setdefault(name, p.variable(1)): -1}, 0)
+    least = sum(slot.items[0] for slot in pattern.slots.values() if slot.role == "protein")
+    p.at_most(dict.fromkeys(things.values(), 1.0), max(2, least))
+
+
 def _had(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
     """A dish had or declined of late, and its protein and base, by the share of a week or a fortnight that is left."""
     wanted, roles = problem.wanted, {"protein": weights.EATEN_PROTEIN, "base": weights.EATEN_BASE}
@@ -178,7 +212,7 @@ def _another(
 
     def thing(food: Food, role: str) -> str:
         if role == "base":
-            return food.id if food.kind == "boxed" else food.kind
+            return food.id if food.kind in {"boxed", "grain"} else food.kind
         return food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
 
     def there(role: str) -> dict[int, Food]:

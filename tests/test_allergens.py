@@ -116,7 +116,7 @@ def test_what_is_deep_in_a_mixture_is_held_and_the_written_column_is_told(tmp_pa
     own_food(tmp_path, "outer-mix", ["middle-mix", "salt"])
     outer = load_tables([TABLES, tmp_path]).food_by_id["outer-mix"]
     assert {"mustard", "soya", "gluten", "crustaceans"} <= set(outer.allergens)
-    assert (outer.gluten, outer.diet) == ("yes", "omnivore")
+    assert (outer.gluten, outer.diet) == ("yes", "pescatarian")
     second = foods_of([TABLES, tmp_path], mixtures([TABLES, tmp_path]), ["outer-mix"])["outer-mix"]
     assert set(second["allergens"].split(";")) == set(outer.allergens)
     told = [str(fault) for fault in check_tables([TABLES, tmp_path])[1]]

@@ -44,9 +44,10 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
     "line",
     ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
      "200 g cannellini beans", "1 tbsp garlic or chilli oil",
+     "1 tbsp olive oil, garlic, salt",
      "1 l vegetable stock", "200 g dried black beans", "2 tbsp wild garlic",
      "1 tbsp chili powder", "2 ripe plantains", "2 tsp mild chili powder, or to taste",
-     "2 carrots, 1 onion and 3 sticks of celery", "olive oil, garlic, salt", "2 tbsp oil from a jar of garlic confit"],
+     "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
     read = lines.read(line)
@@ -78,6 +79,8 @@ def test_not_in_the_tables(line: str, lines: LineReader) -> None:
         ("1 cup (125 g) flour", 125.0),
         ("200g/7oz spaghetti", 200.0),
         ("1 dozen eggs", 660.0),
+        ("500g/1lb 2oz carrots", 500.0),
+        ("500 g / 1 lb 2 oz carrots", 500.0),
     ],
 )
 def test_grams(line: str, grams: float, lines: LineReader) -> None:

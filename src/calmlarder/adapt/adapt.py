@@ -6,7 +6,7 @@ from decimal import Decimal
 from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
-from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Amount, Brought, Change, Eaters, Status, Unread
+from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
 from calmlarder.adapt.reasons import share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.cookbook.recipe import IngredientRead
@@ -46,7 +46,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
         kept = [one for line, number in zip(opened, solved.chosen, strict=True) for one in line.choices[number].brings]
         after = loads_of(kept, solved.serves, limits)
     return Adapted(
-        status=_as_far_as_read(status, unread),
+        status=status,
         before=loads_of(own, serves, limits),
         after=after,
         limits_g={cap.key: (cap.typical_g, cap.at_most_g) for cap in limits.sitting_caps},
@@ -56,11 +56,6 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
         changes=changes,
         unread=unread,
     )
-
-
-def _as_far_as_read(status: Status, unread: Sequence[Unread]) -> str:
-    """The status, saying so where it holds only for what was read."""
-    return f"{status}{FOR_WHAT_WAS_READ}" if unread and status != "nothing_read" else status
 
 
 def _changes(

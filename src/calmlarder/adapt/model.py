@@ -15,7 +15,7 @@ Kind = Literal["swap", "less", "out", "serving"]
 # `cannot`: proven that nothing within what the dish bears brings it under; `open`: none was found in time.
 # `nothing_read`: no line could be counted, so nothing is said.
 Status = Literal["fits", "adapted", "adapted_best_found", "cannot", "open", "nothing_read"]
-FOR_WHAT_WAS_READ = "_for_what_was_read"  # behind a status where some line was not counted
+NOT_COUNTED = "[not counted]"  # behind a line of a changed recipe
 
 
 class _Kept(BaseModel):
@@ -94,9 +94,13 @@ class Brought(_Kept):
 
 
 class Adapted(_Kept):
-    """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written."""
+    """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written.
 
-    status: str
+    `status` is of the lines that were counted; where some were not, or `warnings` doubt that the list is whole,
+    nothing is known of the recipe.
+    """
+
+    status: Status
     before: Loads
     after: Loads | None
     limits_g: Mapping[str, tuple[Decimal, Decimal | None]]
@@ -105,8 +109,14 @@ class Adapted(_Kept):
     amounts: Mapping[int, Amount]
     changes: tuple[Change, ...]
     unread: tuple[Unread, ...]
+    warnings: tuple[str, ...] = ()
+
+    @property
+    def known(self) -> bool:
+        """Whether every line was counted, so that the status is of the whole recipe."""
+        return not self.unread and not self.warnings
 
     @property
     def holds(self) -> bool:
-        """Whether the recipe, changed or as it is, keeps under every limit as far as it was read."""
-        return self.status.startswith(("fits", "adapted"))
+        """Whether the recipe, changed or as it is, keeps under every limit as far as it was counted."""
+        return self.status in {"fits", "adapted", "adapted_best_found"}

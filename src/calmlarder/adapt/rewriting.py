@@ -1,9 +1,9 @@
 """Lines that name several foods, and the changed recipe in the form it came in or the one asked for."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.model import Adapted, Amount
+from calmlarder.adapt.model import NOT_COUNTED, Adapted
 from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
@@ -35,24 +35,35 @@ def changed_recipe(
     tables: Tables,
     notes: Sequence[str] = (),
 ) -> str | None:
-    """The recipe with its changes written in, `notes` behind its steps; None where it could not be brought under."""
+    """The recipe with its changes written in, `notes` behind its steps; None where it could not be brought under.
+
+    What was not counted stays, with a mark.
+    """
     if adapted.after is None:
         return None
     changed = {change.place: change.lines for change in adapted.changes if change.place is not None}
+    unread = {one.place for one in adapted.unread}
     lines: dict[int, tuple[str, ...]] = {}
+    for line in sorted(parts[place].line for place in unread):
+        lines[line] = (_marked(recipe.ingredients[line]),)
     for line in dict.fromkeys(parts[place].line for place in changed):
         lines[line] = tuple(
             text
             for place, part in enumerate(parts)
             if part.line == line
-            for text in (changed[place] if place in changed else _kept(part, recipe, adapted.amounts, place, tables))
+            for text in (changed[place] if place in changed else _kept(part, recipe, adapted, place, tables))
         )
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
 
 
-def _kept(part: Part, recipe: Recipe, amounts: Mapping[int, Amount], place: int, tables: Tables) -> tuple[str, ...]:
+def _marked(text: str) -> str:
+    return text if text.endswith(NOT_COUNTED) else f"{text} {NOT_COUNTED}"
+
+
+def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tables) -> tuple[str, ...]:
     """A line of its own for a food that stays, where another food of its line changes."""
-    if part.read.text != recipe.ingredients[part.line]:
-        return (part.read.text,)
-    food = tables.food_by_id[part.read.food or ""]
-    return (written(food, amounts[place].grams, tables).line if place in amounts else food.name,)
+    text = part.read.text
+    if text == recipe.ingredients[part.line]:
+        food, amount = tables.food_by_id[part.read.food or ""], adapted.amounts.get(place)
+        text = food.name if amount is None else written(food, amount.grams, tables).line
+    return (_marked(text) if any(one.place == place for one in adapted.unread) else text,)

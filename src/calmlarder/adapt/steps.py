@@ -13,7 +13,7 @@ from calmlarder.tables.book import Tables
 
 Names = Mapping[tuple[str, ...], frozenset[str]]
 _LONGEST_NAME = 5  # words
-_MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
+MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 
 
 def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
@@ -25,20 +25,21 @@ def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted
     }
     if not changed:
         return ()
-    names = _names({part.read.food for part in parts if part.read.food}, tables)
+    names = names_of({part.read.food for part in parts if part.read.food}, tables)
     named: dict[str, list[int]] = {}
-    left = _MOST_SIGNS
+    left = MOST_SIGNS
     for number, step in enumerate(steps, start=1):
         left -= len(step)
         if left < 0:
             break
-        for food in dict.fromkeys(food for food in _foods_in(step, names) if food in changed):
+        meant = (food for _, foods in foods_in(step, names) for food in sorted(foods) if food in changed)
+        for food in dict.fromkeys(meant):
             named.setdefault(food, []).append(number)
     notes = [_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named]
     return (*notes, f"Steps from {number} on were not looked at.") if left < 0 else tuple(notes)
 
 
-def _names(foods: set[str], tables: Tables) -> Names:
+def names_of(foods: set[str], tables: Tables) -> Names:
     """The names of these foods in words, and which of them each may mean."""
     found: dict[tuple[str, ...], set[str]] = {}
     for name, food in [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]:
@@ -47,15 +48,15 @@ def _names(foods: set[str], tables: Tables) -> Names:
     return {words: frozenset(meant) for words, meant in found.items() if words}
 
 
-def _foods_in(step: str, names: Names) -> Iterator[str]:
-    """Every food that a step names, by the longest name that stands at each word."""
+def foods_in(step: str, names: Names) -> Iterator[tuple[tuple[str, ...], frozenset[str]]]:
+    """Each name in a step, the longest that stands at each word, and the foods that it may mean."""
     words = words_of(step)
     place = 0
     while place < len(words):
         ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
         end = next((end for end in ends if words[place:end] in names), None)
         if end is not None:
-            yield from sorted(names[words[place:end]])
+            yield words[place:end], names[words[place:end]]
         place = end or place + 1
 
 

@@ -48,7 +48,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     faults = wrong(answer["ingredients"], answer["before"], "before", False)
     if answer["after"] is None:
         return (*faults, *_silent(answer, answer["ingredients"], known))
-    fits = answer["status"].startswith(("fits", "adapted"))
+    fits = (answer["for_what_was_read"] or answer["status"]).startswith(("fits", "adapted"))
     faults += wrong(after, answer["after"], "after", fits)
     if fits:
         faults += _allowed(after, request, foods)
@@ -104,7 +104,7 @@ def _silent(answer: Mapping[str, Any], lines: Iterable[Mapping[str, Any]], known
         if line["text"] not in named
         and (line["outcome"] in {"ask", "unknown"} or (line["outcome"] == "read" and line["food"] not in known))
     ]
-    if named and not answer["status"].endswith("_read"):
+    if named and answer["status"] not in {"not_known", "nothing_read"}:
         faults.append(f"the status is {answer['status']} where lines were not counted")
     return faults
 

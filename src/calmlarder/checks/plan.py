@@ -47,6 +47,7 @@ def verify_plan(
     stock = [Decimal(str(lot["grams"])) for lot in lots]
     opened: dict[int, date] = {}
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
+    larders: dict[int, list[Mapping[str, Any]]] = {}  # as each dish was cooked from it
     sittings = plan["sittings"]
     for number, one in enumerate(sittings):
         dinner = one["dinner"]
@@ -65,9 +66,10 @@ def verify_plan(
         asked["today"] = day.isoformat()
         asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
         if one is cook:
-            there = []
+            there: list[Mapping[str, Any]] = []
             for use in dinner["uses"]:
                 faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
+            larders[number] = there
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
                 # What is left of a pack that an earlier dish took from has no weight that anybody knows.
                 unsure = {} if before == Decimal(str(lot["grams"])) else {"grams_low": "0"}
@@ -76,7 +78,9 @@ def verify_plan(
             if eaters != dinner["people"]:
                 faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
         else:
-            there = [{**lot, "grams": "1000000", "dates": ()} for lot in lots]  # when it was cooked is what counts
+            # When it was cooked is what counts for its lots.
+            there = larders.get(one["leftover_of"], list(lots))
+            asked["today"] = cook["at"][:10]
             faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
         if not _is_dish_for(one, cook, recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")

@@ -6,7 +6,6 @@ import json
 from calmlarder.commands.inputs import allergens_of, at_fault, household_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.intake.profile import profile_named
 from calmlarder.larder.files import read_text, where_of
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -14,16 +13,17 @@ MOST_BYTES = 5_000_000
 
 
 def adapt(options: argparse.Namespace) -> int:
-    """Read, solve, check, show; status 3 where the recipe cannot be brought under."""
+    """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
     from calmlarder.household.adapting import Eaters, adapted_recipe
 
     with household_of(options) as household:
         tables = household.tables
+        eating = household.eating(options.profile, options.diet, allergens_of(options))
         eaters = Eaters(
-            profile=profile_named(options.profile, tables),
+            profile=eating.profile,
             sitting=options.sitting,
-            diet=options.diet,
-            avoid=allergens_of(options),
+            diet=eating.diet,
+            avoid=eating.avoid,
             sure=tolerance_of(options, household),
         )
     recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
@@ -37,7 +37,7 @@ def adapt(options: argparse.Namespace) -> int:
         from calmlarder.render.style import style_of_output
 
         print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output()), end="")
-    return 0 if answer.adapted.holds else 3
+    return 0 if answer.adapted.holds and answer.adapted.known else 3
 
 
 def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
@@ -49,6 +49,8 @@ def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
             raise CannotGoOn([Problem(where=where, what=f"{number} cannot be", remedy=f"give 1 to {MOST_SERVES}")])
     serves = options.people or options.serves or recipe.serves
     if serves is None or not 1 <= serves <= MOST_SERVES:
-        what = "the recipe does not say how many it serves"
+        what = "the recipe does not say how many people it serves"
+        if recipe.pieces:
+            what = f"the recipe says how many pieces it makes ({recipe.pieces}), not how many people it serves"
         raise CannotGoOn([Problem(where=where_of(options.file), what=what, remedy="say it with --serves")])
     return int(serves)

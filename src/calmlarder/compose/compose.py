@@ -25,7 +25,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _MOST_TOO_LONG = 30
-_NEAREST_SECONDS = 2.0  # for the nearest dinner, or as long as the search before it took: ours
+_NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
 
 
 class Composed(BaseModel):

@@ -47,8 +47,8 @@ def protein_thing(food: Food) -> str:
 
 
 def base_thing(food: Food) -> str:
-    """Rice is rice, dry, cooked or of another sort; a boxed dish is itself."""
-    return food.id if food.kind == "boxed" else food.kind
+    """Rice is rice, dry, cooked or of another sort; a boxed dish is itself, and so is each grain."""
+    return food.id if food.kind in {"boxed", "grain"} else food.kind
 
 
 def _most(uses: Iterable[tuple[Use, int]], thing: Callable[[Food], str]) -> str | None:

@@ -19,12 +19,13 @@ from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
+from calmlarder.compose.rules.taste import FewProteins, SourWithNuts
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    Asked(), NotAgain(),
+    SourWithNuts(), FewProteins(), Asked(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]

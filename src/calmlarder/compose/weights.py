@@ -17,6 +17,10 @@ OPENING = 4
 MINUTE = 0.4
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 24
+# For each thing that seasons a dish which is missing to three: the third, the second, the first.
+SEASONINGS_MISSING = (5, 18, 60)
+BARE = 24  # raw vegetables without a dressing
+GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 ITEM_MISSING = 14
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15
@@ -58,6 +62,16 @@ ASK_OWNER = 200
 MOST_PROTEIN_SHORT = 0.5  # of the floor
 MOST_PORTION_SHORT = 0.5  # of the pattern's least
 FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
+
+
+# A main thing (fish, meat, tofu, eggs) in its last days costs more to lose than leaves do.
+MAIN_RESCUE = 2
+MAIN_RESCUE_DAYS = 2
+
+
+def main_rescue_points(days_left: int | None, points: int) -> int:
+    """Points for one portion of a protein food; days are counted from today."""
+    return points * MAIN_RESCUE if days_left is not None and days_left <= MAIN_RESCUE_DAYS else points
 
 
 def rescue_points(days_left: int | None, perishable: bool) -> int:

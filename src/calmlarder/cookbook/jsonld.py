@@ -9,7 +9,7 @@ from typing import Any
 from calmlarder.clean import clean, clean_line
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.serves import serves_above, serves_in
+from calmlarder.cookbook.serves import pieces_in, serves_above, serves_in
 
 _TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
 _OUTSIDE = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[{]|[\]}]', re.DOTALL)
@@ -67,6 +67,7 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
         form="jsonld",
         source=json.dumps(found, ensure_ascii=False),
         minutes=_minutes(found),
+        pieces=pieces_in(_words(found.get("recipeYield", found.get("yield"))), alone=True),
     )
 
 
@@ -161,7 +162,7 @@ def _serves(value: Any) -> int | None:
     if isinstance(value, bool):
         return None
     if isinstance(value, int | float):
-        return int(value) if 1 <= value <= 1000 else None
+        return serves_in(str(int(value))) if 1 <= value <= 1000 else None
     return serves_in(_words(value)) if isinstance(value, str) else None
 
 

@@ -4,9 +4,11 @@ import re
 from typing import NamedTuple
 
 from calmlarder.clean import clean_line
+from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches
 from calmlarder.cookbook.quantity import Found, Quantity, added, measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
+from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.weight import Weight, weight_of
 from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
@@ -18,14 +20,14 @@ from calmlarder.tables.book import Tables
 _LONGEST = 400
 _MOST_KNOWN = 5_000
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
-_OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*/\s*")
+_OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _JUICE = re.compile(
     r"(?:freshly |fresh )?(?:squeezed )?(?:(?:grated |finely )*(?:zest|rind)(?: and| &| \+) )?juice (?:of|from) (.+)"
 )
 # Juice of one fruit, squeezed, in grams: usda_sr28_portions 09152 (lemon), 09160 (lime), 09206 (orange).
 _JUICE_GRAMS = {"lemon": ("lemon-juice", 48.0), "lime": ("lime-juice", 44.0), "orange": ("orange-juice", 86.0)}
-_ALLIUMS = frozenset({"garlic", "onion", "shallot", "leek", "scallion"})
+_CLOVES = "cloves"
 _HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
 
 
@@ -41,6 +43,7 @@ class LineReader:
         self._tables = tables
         self._matcher = FoodMatcher(tables)
         self._known: dict[tuple[str, frozenset[str]], Match] = {}
+        self._coverage = Coverage(tables)
 
     def read(self, text: str) -> IngredientRead:
         """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
@@ -54,10 +57,18 @@ class LineReader:
         if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.search(r"\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            read = self._read(shown, line)
-            return self._asked_whole(read) if read.outcome == "read" and self._leaves_out(read, line) else read
+            line = without_verbs(line)
+            read = self._dry(shown, line) or self._read(shown, line)
+            return self._if_whole(read, line)
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
+
+    def _dry(self, shown: str, line: str) -> IngredientRead | None:
+        """What is weighed dry and cooked later (`8 oz spaghetti, cooked`); None for every other line."""
+        later = cooked_later(line)
+        read = self._read(shown, later.line) if later else None
+        food = self._tables.food_by_id[read.food] if read and read.food else None
+        return read if later and food and taken_dry(food.kind, food.state, later.sure) else None
 
     def quantity(self, text: str) -> tuple[Quantity, ...]:
         """The amounts a line gives, first the one that counts; for measuring the reader."""
@@ -99,21 +110,26 @@ class LineReader:
         total = added(found.main, extra.main)
         return found if total is None else found._replace(main=total, sizes=())
 
-    def _leaves_out(self, read: IngredientRead, line: str) -> bool:
-        """Whether the line names an onion, garlic or a counted food besides, which the reading would pass over."""
+    def _if_whole(self, read: IngredientRead, line: str) -> IngredientRead:
+        """The reading where it covers every food the line names; else a question."""
+        if read.outcome != "read":
+            return read
         ids = [read.food, *(other.food for other in read.also), *read.alternatives]
-        foods = [self._tables.food_by_id[food] for food in ids if food is not None]
-        if not any(food.kind == "allium" or "onion" in food.id for food in foods):
-            alliums = _ALLIUMS & set(words_of(line))
-            if any(word not in food.name for word in alliums for food in foods[:1]):
-                return True
+        foods = [food for food in ids if food is not None]
+        besides = self._coverage.left_out(line, foods)
+        if read.food == _CLOVES and crushed_cloves(line):
+            besides = ("garlic",)
         pieces = re.split(r",\s+|\band\s+", line)[1:]
         counted = [take_quantity(piece).rest for piece in pieces if re.match(r"\d|an? ", piece)]
-        return any(match.food not in (None, *foods) for match in (self._match(rest, frozenset()) for rest in counted))
-
-    def _asked_whole(self, read: IngredientRead) -> IngredientRead:
-        food = self._tables.food_by_id[read.food or ""].name
-        return IngredientRead(text=read.text, outcome="ask", optional=read.optional, choices=(food,))
+        known = {self._tables.food_by_id[food].id for food in foods}
+        strange = [match.food.name for match in (self._match(rest, frozenset()) for rest in counted)
+                   if match.food is not None and match.food.id not in known]  # fmt: skip
+        if not besides and not strange:
+            return read
+        names = (self._tables.food_by_id[foods[0]].name, *besides, *strange)
+        return IngredientRead(
+            text=read.text, outcome="ask", optional=read.optional, choices=tuple(dict.fromkeys(names))
+        )
 
     def _told(
         self, shown: str, found: Found, part: _Part, alternatives: tuple[str, ...], optional: bool
@@ -141,11 +157,15 @@ class LineReader:
         found = take_quantity(fruit)
         name = without_prep(without_tail(_OR.split(found.rest)[0]).split(",")[0])
         food, grams = _JUICE_GRAMS.get(" ".join(words_of(name)), ("", 0.0))
+        others = [_JUICE_GRAMS.get(" ".join(words_of(other)), ("", 0.0))[0] for other in _OR.split(found.rest)[1:]]
         count = found.main.number if found.main else Span(1, 1, 1)
         if not food or food not in self._tables.food_by_id:
             return IngredientRead(text=shown, outcome="unknown", optional=optional)
         weight = Weight(count.times(_HALF_WAY).times(Span(grams, grams, grams)), False)
-        return _with_weight(IngredientRead(text=shown, outcome="read", food=food, optional=optional), weight)
+        read = IngredientRead(
+            text=shown, outcome="read", food=food, optional=optional, alternatives=tuple(one for one in others if one)
+        )
+        return _with_weight(read, weight)
 
     def _several(
         self, shown: str, found: Found, rest: str, told: frozenset[str], optional: bool
@@ -154,6 +174,9 @@ class LineReader:
         head = without_tail(rest)
         pieces = [piece for piece in re.split(r"\s*,\s*(?:and\s+)?|" + _AND.pattern, head) if piece]
         first = _AND.split(head)
+        listed = None if _OR.search(head) else self._listed(shown, found, pieces, told, optional)
+        if listed is not None:
+            return listed
         if len(first) < 2 or _OR.search(head) or self._match(head, told).outcome == "matched":
             return None
         whole = [self._part(piece, told) for piece in pieces]
@@ -173,6 +196,26 @@ class LineReader:
         reads = [self._told(shown, found, part, (), optional) for part in whole]
         if "each" not in told and found.main is not None:
             reads = [_shared(read, len(reads)) for read in reads]
+        worst = next((read for read in reads if read.outcome != "read"), None)
+        return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
+
+    def _listed(
+        self, shown: str, found: Found, pieces: list[str], told: frozenset[str], optional: bool
+    ) -> IngredientRead | None:
+        """A list with commas (`1 tsp each salt, cumin`, `salt, pepper, oil`): each piece is a food, all are meant.
+
+        One amount without `each` is not shared out: then the line is not of this kind.
+        """
+        pieces = [piece for piece in pieces if without_prep(piece) and not names_nothing(piece)]
+        if len(pieces) < 2 or (found.main is not None and "each" not in told):
+            return None
+        parts = [self._part(piece, told) for piece in pieces]
+        if not all(part.match.score >= 100 for part in parts):
+            return None
+        foods = [part.match.food.id for part in parts if part.match.food is not None]
+        if len(set(foods)) < len(foods):
+            return None
+        reads = [self._told(shown, found, part, (), optional) for part in parts]
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
 
@@ -196,6 +239,10 @@ class LineReader:
         """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
         head = without_tail(rest)
         pieces = [take_quantity(piece).rest for piece in _OR.split(head)]
+        if len(pieces) > 1:
+            listed = [one for piece in pieces for one in re.split(r"\s*,\s*", piece) if one]
+            if all(self._match(one, told).score >= 100 for one in listed):
+                pieces = listed  # `dried apricots, raisins, or dates`
         whole = self._part(head, told)
         if len(pieces) < 2:
             return [whole]

@@ -167,11 +167,14 @@ def _more(main: Quantity, rest: str) -> Found:
         if sized is None:
             break
         other, rest = sized
+        last = sizes[-1] if sizes and not joined else main  # in `500 g/1 lb 2 oz` the ounces are the pound's
         adds = joined or (
-            main.unit == other.unit == "g" and gap[0].isspace() and 3 * other.number.high < main.number.low
+            last.unit == other.unit == "g" and gap[0].isspace() and 3 * other.number.high < last.number.low
         )
-        total = added(main, other) if adds else None
-        if total is not None:
+        total = added(last, other) if adds else None
+        if total is not None and last is not main:
+            sizes[-1] = total
+        elif total is not None:
             main = total
         elif not joined:
             sizes.append(other)

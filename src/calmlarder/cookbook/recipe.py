@@ -13,7 +13,8 @@ class Recipe(BaseModel):
     """A recipe as written: `ingredients` are its lines in order, headings among them; `form` is how it came in.
 
     All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs: the text itself,
-    or the JSON-LD object. `minutes` is the whole time it says it takes.
+    or the JSON-LD object. `minutes` is the whole time it says it takes,
+    `pieces` its yield where that counts pieces, jars or cups and no people.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -25,6 +26,7 @@ class Recipe(BaseModel):
     form: Form
     source: str
     minutes: int | None = None
+    pieces: str = ""
 
 
 class IngredientRead(BaseModel):

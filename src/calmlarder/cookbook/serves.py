@@ -23,6 +23,13 @@ _FOR = re.compile(
     rf"[^.!?]{{0,80}}?\bfor (?:about |a family of )?{_COUNT}{_RANGE}\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])",
     re.IGNORECASE,
 )
+# A number without a word of what: people up to so many, beyond it rather biscuits. Common practice, no source.
+_MOST_WITHOUT_A_WORD = 12
+_MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
+_PIECES = re.compile(
+    rf"(?m)^\W*(?:makes|yields?)\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE
+)
+_COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
 _MOST_FOR = 50  # beyond it a title counts something else
 
 
@@ -31,7 +38,17 @@ def serves_in(text: str) -> int | None:
     alone = re.fullmatch(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*", text)
     found = SERVES.search(text)
     count = _count(next((group for group in found.groups() if group), "") if found else alone[1] if alone else "")
-    return count if 1 <= count <= 1000 else None
+    said = bool(found and not _MAKES_ALONE.fullmatch(found[0].strip()))
+    return count if 1 <= count <= (1000 if said else _MOST_WITHOUT_A_WORD) else None
+
+
+def pieces_in(text: str, alone: bool = False) -> str:
+    """What a text says it makes in pieces, jars or cups (`24 cookies`), or nothing.
+
+    `alone` says that the text is a yield and no other words stand round it.
+    """
+    found = _PIECES.search(text) or (_COUNTED.match(text) if alone else None)
+    return found[1].strip(" .:*_") if found else ""
 
 
 def serves_above(head: str) -> int | None:

@@ -14,7 +14,7 @@ _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
 # Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
 _LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
-_SIZES = frozenset({"small", "medium", "large"})
+_SIZES = frozenset({"small", "medium", "large", "piece"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
 
 

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
-from calmlarder.cookbook.serves import SERVES, serves_above, serves_in
+from calmlarder.cookbook.serves import SERVES, pieces_in, serves_above, serves_in
 from calmlarder.matching.numbers import NUMBER_ALONE
 from calmlarder.matching.words import plain
 
@@ -67,6 +67,7 @@ def recipe_in_words(text: str) -> Recipe:
         steps=found.steps[:MOST_STEPS],
         form=form,
         source=text,
+        pieces=pieces_in(found.about),
     )
 
 

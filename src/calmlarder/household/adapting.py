@@ -6,6 +6,7 @@ from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.model import Eaters as Eaters
+from calmlarder.adapt.outside import named_outside
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import notes_on_steps
 from calmlarder.checks.adapted import verify
@@ -41,6 +42,7 @@ def adapted_recipe(
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = tuple(part.read for part in parts)
     adapted = adapt(reads, serves, eaters, tables)
+    adapted = adapted.model_copy(update={"warnings": named_outside(recipe, reads, tables)})
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     told = adapt_object(recipe.title, reads, adapted, changed)

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
 from calmlarder.household.settings import Settled, settled
@@ -24,9 +24,18 @@ from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
+
+
+class Eating(NamedTuple):
+    """What holds for who eats: the limits, the diet, the allergens to avoid."""
+
+    profile: Profile
+    diet: Diet
+    avoid: tuple[Allergen, ...]
 
 
 class Household:
@@ -155,6 +164,15 @@ class Household:
         again = self.read(lot.line)
         same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
         return lot.line if same else lot_line(lot, self.tables)
+
+    def eating(self, profile: str | None, diet: Diet | None, avoid: Sequence[Allergen]) -> Eating:
+        """What holds for who eats: as asked, else as settled here; allergens join those that are settled."""
+        home = self.settled()
+        return Eating(
+            profile_named(profile or home.profile, self.tables),
+            diet or home.diet,
+            tuple(dict.fromkeys((*home.avoid, *avoid))),
+        )
 
     def profile(self) -> Profile:
         """The caps that hold."""

@@ -33,13 +33,13 @@ _FRESH_KINDS = frozenset({
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
-_OPENED_YESTERDAY = "opened yesterday"
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
 UNANSWERED = Answers()
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 _MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
+_OPENED_YESTERDAY = "opened yesterday"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 

@@ -21,7 +21,10 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "after": {**_loads(adapted.after), "limits_g": limits} if adapted.after else None,
         "limits_g": limits,
         "passed": list(adapted.passed),
-        "status": adapted.status,
+        "status": adapted.status if adapted.known or adapted.status == "nothing_read" else "not_known",
+        "for_what_was_read": None if adapted.known else adapted.status,
+        "lines": {"counted": counted_lines(reads, adapted), "all": lines_of(reads)},
+        "warnings": list(adapted.warnings),
         "changes": [
             {
                 "line": change.place,
@@ -36,6 +39,16 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "unread": [{"text": one.text, "why": one.why} for one in adapted.unread],
         "recipe": recipe,
     }
+
+
+def lines_of(reads: Sequence[IngredientRead]) -> int:
+    """How many lines of a recipe name something to eat or drink."""
+    return sum(read.outcome != "heading" for read in reads)
+
+
+def counted_lines(reads: Sequence[IngredientRead], adapted: Adapted) -> int:
+    """How many of them were counted, or changed into what is."""
+    return lines_of(reads) - len({one.place for one in adapted.unread})
 
 
 def _ingredient(read: IngredientRead, amount: Amount | None) -> dict[str, Any]:

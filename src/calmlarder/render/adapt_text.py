@@ -3,8 +3,9 @@
 import textwrap
 from collections.abc import Iterator, Sequence
 
-from calmlarder.adapt.model import FOR_WHAT_WAS_READ, Adapted, Loads
+from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.render.adapt_json import counted_lines, lines_of
 from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.style import Style, bar
 from calmlarder.render.text import CAUTION
@@ -22,8 +23,14 @@ _VERDICTS = {
     "open": "No change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted, so nothing can be said of this recipe.",
 }
-_UNSURE = "Nobody can say whether this recipe fits; what could be counted of it keeps under every limit."
-_AS_FAR = "This holds only for what was read: {count} not counted, named below."
+_OF_WHAT_WAS_COUNTED = {
+    "fits": "What was counted of it keeps under every limit.",
+    "adapted": "What was counted of it fits after the changes below.",
+    "adapted_best_found": "What was counted of it fits after the changes below.",
+    "cannot": "What was counted of it cannot be brought under: that would take more than half of the dish away.",
+    "open": "For what was counted no change that brings it under was found in the time there is.",
+    "nothing_read": "No ingredient could be counted.",
+}
 _CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
 
 
@@ -37,7 +44,7 @@ def adapt_text(
 ) -> str:
     """The whole answer of a run."""
     parts = [
-        _heading(title, adapted, style),
+        _heading(title, reads, adapted, style),
         _ingredients(reads, adapted, tables, style),
         _loads(adapted, tables, style),
         _changes(adapted, style),
@@ -48,22 +55,21 @@ def adapt_text(
     return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
 
 
-def verdict(adapted: Adapted) -> str:
-    """One or two sentences on how the recipe stands."""
-    bare = adapted.status.removesuffix(FOR_WHAT_WAS_READ)
-    said = _VERDICTS[bare]
-    if not adapted.status.endswith(FOR_WHAT_WAS_READ):
-        return said
-    count = "1 line was" if len(adapted.unread) == 1 else f"{len(adapted.unread)} lines were"
-    if bare == "fits":
-        said = _UNSURE
-    return f"{said} {_AS_FAR.format(count=count)}"
+def verdict(reads: Sequence[IngredientRead], adapted: Adapted) -> str:
+    """How many lines were counted, and how the recipe stands; not known where some line or the list is in doubt."""
+    counted, whole = counted_lines(reads, adapted), lines_of(reads)
+    head = f"{counted} of {whole} lines counted" if counted < whole else f"All {whole} lines counted"
+    if adapted.known:
+        return f"{head}. {_VERDICTS[adapted.status]}"
+    return f"{head}: not known whether this recipe fits. {_OF_WHAT_WAS_COUNTED[adapted.status]}"
 
 
-def _heading(title: str, adapted: Adapted, style: Style) -> Iterator[str]:
+def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, style: Style) -> Iterator[str]:
     serves = adapted.before.serves
     yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
-    yield from textwrap.wrap(verdict(adapted), style.width)
+    yield from textwrap.wrap(verdict(reads, adapted), style.width)
+    for warning in adapted.warnings:
+        yield from textwrap.wrap(warning, style.width)
 
 
 def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
@@ -154,7 +160,9 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "Its steps stand as they were written; notes behind them say which name something that changed.", style.width
+        "Its steps stand as they were written; notes behind them say which name something that changed. "
+        "A line that was not counted says so.",
+        style.width,
     )
     yield ""
     yield from recipe.rstrip("\n").split("\n")

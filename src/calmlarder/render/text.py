@@ -138,19 +138,16 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
 
 
 def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[str]:
-    """The nearest dinner in short: what has to give, amounts, loads."""
+    """The nearest dinner whole: what has to give, amounts, steps and timeline, loads."""
     dinner = nearest.dinner
     has_to = " and ".join(give.sentence for give in nearest.gives)
     yield from _wrapped(f"Nearest: {dinner.title}, if you {has_to}.", style)
-    yield _about(dinner)
     sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
     yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
     yield ""
-    yield from _amounts(dinner, style)
+    yield from _dinner(dinner, style, None)
     yield ""
     yield from _loads(dinner, wanted, style)
-    for caution in dinner.cautions:
-        yield from _wrapped(caution, style, "  ")
 
 
 def _how(use: PlateUse) -> str:
@@ -164,8 +161,9 @@ def _how(use: PlateUse) -> str:
         how = "all of it"
     if use.days_left is None:
         return how
-    left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
-    return f"{how}, {left.replace('1 days', '1 day')}"
+    if use.days_left <= 0:
+        return f"{how}, {'last day' if use.days_left == 0 else 'past its best'}"
+    return f"{how}, {use.days_left} day{'s' * (use.days_left != 1)} left"
 
 
 def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:

@@ -6,7 +6,7 @@ from typing import Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.weights import rescue_points
+from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
 from calmlarder.intake.limit import MOST_GRAMS
 from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
@@ -17,7 +17,7 @@ _SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no oth
 _SHARE_TOLD = 0.005
 
 # One portion of what is on its last day: compose/weights.py.
-_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}"
+_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}, of a protein food {MAIN_RESCUE} times that"
 
 
 def why_object(why: Why, wanted: DinnerRequest) -> dict[str, Any]:

@@ -89,7 +89,7 @@ class AdaptScreen(Screen[None]):
             recipe = read_recipe(text)
             count = serves or recipe.serves
             if count is None or not 1 <= count <= MOST_SERVES:
-                what = "it does not say how many it serves" if count is None else f"it cannot serve {count}"
+                what = "it does not say how many people it serves" if count is None else f"it cannot serve {count}"
                 raise CannotGoOn([Problem(where="the recipe", what=what, remedy="say it above, on the right")])
             answer = adapted_recipe(kitchen, recipe, count, eaters)
         except CannotGoOn as stop:

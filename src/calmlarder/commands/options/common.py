@@ -56,7 +56,7 @@ def larder_file(parser: Parser) -> None:
 def profile(parser: Parser) -> None:
     """Which caps hold."""
     parser.add_argument(
-        "--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)"
+        "--profile", metavar="P", help="profile of caps.csv (default: the one settled at home, else elimination)"
     )
 
 
@@ -79,5 +79,5 @@ def tolerance(parser: Parser) -> None:
 
 def eaters(parser: Parser) -> None:
     """What may be eaten, whatever the amount."""
-    parser.add_argument("--diet", default="omnivore", choices=DIETS, help="default omnivore: no limit")
-    parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out, such as gluten,sesame")
+    parser.add_argument("--diet", choices=DIETS, help="default: the one settled at home, else omnivore: no limit")
+    parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out besides those settled at home")

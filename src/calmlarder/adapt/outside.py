@@ -1,0 +1,51 @@
+"""Foods that the steps of a recipe name and its ingredient list does not: the page may hold half of the list."""
+
+from collections.abc import Iterable, Sequence
+
+from calmlarder.adapt.steps import MOST_SIGNS, foods_in, names_of
+from calmlarder.cookbook.recipe import IngredientRead, Recipe
+from calmlarder.intake.load import load_profile_of
+from calmlarder.matching.words import words_of
+from calmlarder.tables.book import Tables
+
+_MOST_NAMED = 12
+# Verbs and what a dish is called on its way; as words in steps they seldom name an ingredient of their own.
+_ELSE = frozenset(
+    words_of(
+        "butter cream flour oil salt pepper season water ice stock broth sauce dressing batter dough cake paste soup "
+        "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
+        "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
+        "grill steam braise"
+    )
+)
+
+
+def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
+    """A warning where steps name foods that could matter and that no ingredient line speaks of; else nothing."""
+    covered = {word for line in recipe.ingredients for word in words_of(line)}
+    ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
+    names = names_of({food.id for food in tables.foods}, tables)
+    covered |= {word for words, meant in names.items() if meant & ids for word in words}
+    found: dict[str, None] = {}
+    for step in _within(recipe.steps):
+        for words, meant in foods_in(step, names):
+            if covered.isdisjoint(words) and not set(words) <= _ELSE and any(_matters(one, tables) for one in meant):
+                found[" ".join(words)] = None
+    if not found:
+        return ()
+    named = ", ".join(list(found)[:_MOST_NAMED])
+    return (f"The steps name what is not in the list of ingredients, so the list may not be whole: {named}.",)
+
+
+def _within(steps: Sequence[str]) -> Iterable[str]:
+    left = MOST_SIGNS
+    for step in steps:
+        left -= len(step)
+        if left < 0:
+            return
+        yield step
+
+
+def _matters(food: str, tables: Tables) -> bool:
+    """Whether a food may bring something: its figures are not all nothing, or not known."""
+    return bool(tables.unknown_of(food)) or load_profile_of(tables.food_by_id[food], tables).anything

@@ -1,0 +1,41 @@
+"""Whether a reading covers every food that its line names."""
+
+import re
+from collections.abc import Iterable
+
+from calmlarder.matching.words import plain, words_of
+from calmlarder.tables.book import Tables
+
+# Examples and where it is used name foods that are not added: `such as …`, `for frying in butter` stays a question.
+_EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like)\b[^()]*")
+# `salt-cured`, `garlic-free`: a word before the hyphen says how it is made or what it lacks.
+_HYPHENED = re.compile(r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b")
+# Words that are the name of a food and, in ingredient lines, far oftener something else.
+_ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping"})
+_SCRAPS = re.compile(
+    r"\bin (?:its |their |own |spring |salted |olive |sunflower |vegetable )*(?:juice|oil|brine|water)\b"
+)
+
+
+class Coverage:
+    """The food-words of all names, to be held against a reading."""
+
+    def __init__(self, tables: Tables) -> None:
+        self._foods = tables.food_by_id
+        self._words: dict[str, set[str]] = {food.id: set(words_of(food.id.replace("-", " "))) for food in tables.foods}
+        self._alone: set[str] = set()
+        rows = [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]
+        for name, food in rows:
+            words = words_of(name)
+            self._words[food].update(words)
+            if len(words) == 1:
+                self._alone.add(words[0])
+        self._alone -= _ELSE
+
+    def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
+        """The words of a line that name a food, and none of these foods, in order."""
+        told = _SCRAPS.sub(" ", _HYPHENED.sub(" ", _EXAMPLES.sub(" ", plain(line))))
+        covered: set[str] = set()
+        for food in foods:
+            covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))
+        return tuple(dict.fromkeys(word for word in words_of(told) if word in self._alone and word not in covered))
