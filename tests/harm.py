@@ -100,7 +100,8 @@ def damage(sound: Path, home: Path, seed: int) -> bool:
     flip_bits(home, seed)
     told = [ask(home, *words) for words in (("larder", "list", "--json"), ("eaten", "--json"), ("waste",), ("days",))]
     assert all(answer.status in SAID for answer in told), told
-    is_found = any(answer.err for answer in told)
+    # A lot that cannot be read is told in the list itself, as one to answer.
+    is_found = any(answer.err for answer in told) or "to_answer" in told[0].out
     if is_found:
         restored = ask(home, "larder", "restore", "--yes")
         assert restored.status == 0, restored.err

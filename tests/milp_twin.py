@@ -5,17 +5,19 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from datetime import date
 from typing import NamedTuple
 
 import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_matrix
 
-from calmlarder.compose import weights
+from calmlarder.compose import taste, weights
 from calmlarder.compose.problem import PORTION, PatternProblem
+from calmlarder.compose.solve import Plan
 from calmlarder.intake.load import load_of_group
 from calmlarder.intake.stacking import Room, day_so_far_ug, rooms
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.rows import Cap, Food
 
 _MAIN = {"base", "protein", "vegetable"}
 _POINT = weights.POINT
@@ -71,16 +73,18 @@ class Giving(NamedTuple):
     minutes: int | None
 
 
-def best_score(problems: Sequence[PatternProblem], giving: Giving | None = None) -> Answer:
-    """The best score over all patterns in one programme."""
+def best_score(
+    problems: Sequence[PatternProblem], giving: Giving | None = None, earlier: Sequence[Plan] = ()
+) -> Answer:
+    """The best score over all patterns in one programme, of dinners that are other ones than those before."""
     programme = _Programme()
-    chosen = [_block(programme, problem, giving) for problem in problems]
+    chosen = [_block(programme, problem, giving, earlier) for problem in problems]
     programme.at_most(dict.fromkeys(chosen, 1.0), 1)
     programme.at_most(dict.fromkeys(chosen, -1.0), -1)
     return programme.solve()
 
 
-def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int:
+def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlier: Sequence[Plan] = ()) -> int:
     """Variables and rows of one pattern; everything is 0 unless it is chosen."""
     pattern, people, options = problem.pattern, problem.wanted.people, problem.options
     minute = weights.MINUTE * _POINT
@@ -106,6 +110,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
     _likes(p, problem, z, used)
+    _had(p, problem, z, used)
+    for plan in earlier:
+        _another(p, problem, z, (used, units), plan)
     time = p.variable(600, -round(minute), whole=False)
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
@@ -121,6 +128,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
         dull = p.variable(1, -weights.FLAVOUR_MISSING * _POINT)
         tasty = [u for o, u in zip(options, used, strict=True) if o.slot in names or o.offered.food.id in names]
         p.at_most({z: 1, dull: -1, **dict.fromkeys(tasty, -1.0)}, 0)
+    _seasoning(p, problem, z, used)
     kinds: dict[str, list[int]] = {}
     for o, u in zip(options, used, strict=True):
         if pattern.slots[o.slot].role == "protein":
@@ -145,6 +153,98 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None) -> int
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed."""
+    pattern, sitting = problem.pattern, problem.wanted.sitting
+    pairs = list(zip(problem.options, used, strict=True))
+    for o, u in pairs:
+        if taste.says_garlic(o.offered.food):
+            p.cost[u] += weights.GARLIC_BY_NAME * _POINT
+    if sitting in {"dinner", "packed"} and pattern.flavour:
+        missing = {p.variable(1, -price * _POINT): -1.0 for price in weights.SEASONINGS_MISSING}
+        p.at_most({z: 3, **missing, **{u: -1.0 for o, u in pairs if taste.seasons(problem, o)}}, 0)
+    if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
+        sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
+        for o, u in pairs:
+            slot = pattern.slots[o.slot]
+            if o.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
+                p.at_most({u: 1, **sour}, 0)
+    if sitting != "dinner":
+        return
+    dressing = {u: -1.0 for o, u in pairs if taste.dresses(o)}
+    bare = p.variable(1, -weights.BARE * _POINT)
+    for o, u in pairs:
+        if taste.wants_dressing(problem, o):
+            p.at_most({u: 1, bare: -1, **dressing}, 0)
+    things: dict[str, int] = {}
+    for o, u in pairs:
+        if pattern.slots[o.slot].role == "protein":
+            food = o.offered.food
+            name = food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
+            p.at_most({u: 1, things.setdefault(name, p.variable(1)): -1}, 0)
+    least = sum(slot.items[0] for slot in pattern.slots.values() if slot.role == "protein")
+    p.at_most(dict.fromkeys(things.values(), 1.0), max(2, least))
+
+
+def _had(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """A dish had or declined of late, and its protein and base, by the share of a week or a fortnight that is left."""
+    wanted, roles = problem.wanted, {"protein": weights.EATEN_PROTEIN, "base": weights.EATEN_BASE}
+
+    def left(day: date, days: int, points: float) -> float:
+        return float(max(0, points * (days - (wanted.today - day).days) // days))
+
+    same = [one.on for one in wanted.had if one.pattern == problem.pattern.id]
+    refused = [one.on for one in wanted.declined if one.pattern == problem.pattern.id]
+    p.cost[z] += max((left(day, 7, weights.EATEN_DISH * _POINT) for day in same), default=0.0)
+    p.cost[z] += max((left(day, 14, weights.DECLINED_DISH * _POINT) for day in refused), default=0.0)
+    for o, u in zip(problem.options, used, strict=True):
+        share = max((left(one.on, 7, _POINT) for one in wanted.had if o.offered.food.id in one.foods), default=0.0)
+        p.cost[u] += roles.get(problem.pattern.slots[o.slot].role, 0) * share
+
+
+def _another(
+    p: _Programme, problem: PatternProblem, z: int, amounts: tuple[list[int], list[int]], before: Plan
+) -> None:
+    """Something else to eat than before: main protein, base, or half of the vegetables. As DEVELOPERS.md tells it."""
+    used, units = amounts
+
+    def thing(food: Food, role: str) -> str:
+        if role == "base":
+            return food.id if food.kind in {"boxed", "grain"} else food.kind
+        return food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
+
+    def there(role: str) -> dict[int, Food]:
+        return {n: o.offered.food for n, o in enumerate(problem.options) if problem.pattern.slots[o.slot].role == role}
+
+    ways = [p.variable(1), p.variable(1), p.variable(1)]
+    for way, role, weight in ((ways[0], "protein", "protein_mg"), (ways[1], "base", "portion_units")):
+        sums: dict[str, int] = {}
+        for use in before.uses:
+            if before.problem.pattern.slots[use.option.slot].role == role:
+                name = thing(use.option.offered.food, role)
+                sums[name] = sums.get(name, 0) + getattr(use.option, weight) * use.grams // use.option.unit
+        main = next((name for name in sorted(sums) if sums[name] == max(sums.values())), None)
+        numbers = there(role)
+        if main is None:
+            p.at_most({way: 1, **{used[n]: -1 for n in numbers}}, 0)
+        for n, food in numbers.items():
+            if thing(food, role) == main:
+                p.at_most({used[n]: 1, way: 1}, 1)
+    eaten = {use.option.offered.food.id for use in before.uses
+             if before.problem.pattern.slots[use.option.slot].role == "vegetable"}  # fmt: skip
+    numbers = there("vegetable")
+    options = problem.options
+    grams = {units[n]: float(options[n].unit if food.id in eaten else -options[n].unit) for n, food in numbers.items()}
+    most = sum(options[n].unit * options[n].most for n, food in numbers.items() if food.id in eaten)
+    p.at_most({**grams, ways[2]: float(most)}, most)
+    p.at_most({ways[2]: 1, **{used[n]: -1 for n, food in numbers.items() if food.id not in eaten}}, 0)
+    lots = before.main_lots if before.problem.pattern.id == problem.pattern.id else None
+    if lots is not None:  # of one pattern two lots are missing
+        same = {used[n]: 1.0 for n, o in enumerate(options) if o.key in lots}
+        p.at_most({**same, z: 0.0}, max(0, len(lots) - 2))
+    p.at_most({z: 1, **dict.fromkeys(ways, -1.0)}, 0)
 
 
 def _turns(p: _Programme, problem: PatternProblem, time: int, used: list[int]) -> None:

@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 from adapt_twin import line, made_up_recipe
+from by_hand import foods, passed
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Amount, Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
@@ -24,7 +25,6 @@ from calmlarder.render.adapt_text import adapt_text
 from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
-from test_swaps import foods, passed
 
 OMNIVORE = {"profile": "elimination", "diet": "omnivore", "avoid": []}
 CURRY = [

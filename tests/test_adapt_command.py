@@ -8,8 +8,8 @@ from typing import Any
 
 import pytest
 
+from by_hand import VARNEY_2017
 from calmlarder.cli import main
-from test_swaps import VARNEY_2017
 
 RECIPE = """\
 Grandmother's chickpea curry

@@ -39,7 +39,6 @@ LINES = (
 )  # fmt: skip
 # FSA: leftovers within 48 hours, cooked rice within 24; days after the day of cooking.
 LEFTOVER_DAYS, RICE_DAYS = 2, 1
-MARGIN = {"analysed": "1", "published": "1", "borrowed": "1.25", "recalled": "1.25", "assumed": "1.5"}
 
 
 @pytest.fixture
@@ -70,16 +69,10 @@ def cooked_for_two(lots_of: Any, wanting: Any, patterns: Any, tables: Tables, **
 
 
 def fructans_and_gos(food: str) -> Decimal:
-    """G per 100 g in the worst case, from the rows themselves."""
+    """G per 100 g, from the rows themselves."""
     with (shipped("ingredient_tables") / "fermentables.csv").open(encoding="utf-8-sig", newline="") as file:
         rows = [row for row in csv.DictReader(file) if row["food"] == food and row["component"] in {"fructans", "gos"}]
-    return sum(
-        (
-            Decimal(row["high"]) if row.get("high") else Decimal(row["g_per_100g"]) * Decimal(MARGIN[row["basis"]])
-            for row in rows
-        ),
-        Decimal(0),
-    )
+    return sum((Decimal(row["g_per_100g"]) for row in rows), Decimal(0))
 
 
 def test_a_box_is_warmed_and_brings_what_its_parts_bring(run: Callable[..., dict[str, Any]]) -> None:
@@ -132,8 +125,10 @@ def test_a_box_eaten_as_it_is_leaves_the_larder_and_is_logged(run: Callable[...,
     share = run("cooked", "--boxes", "1", "--when", "18:00")["eaten"][0]
     name = next(lot["name"] for lot in run("larder", "list")["lots"] if "boxed" in lot["food"])
     eaten = run("ate", name, "--when", "12:30", today=day_after(1))["eaten"][0]
-    for group, load in share["at_most_g"].items():
-        assert eaten["at_most_g"][group] == pytest.approx(load, abs=0.002)
+    for group, load in share["loads_g"].items():
+        assert eaten["loads_g"][group] == pytest.approx(load, abs=0.002)
+        # On a plate two foods may be off at once (Bertsimas & Sim 2004); a box is one thing, and all of it may be off.
+        assert eaten["at_most_g"][group] >= share["at_most_g"][group] - 0.002
     assert not any("boxed" in lot["food"] for lot in run("larder", "list", today=day_after(1))["lots"])
 
 
@@ -212,7 +207,7 @@ def test_the_check_finds_a_box_that_was_tampered_with(
         part.model_copy(update={"most_hundredths": part.most_hundredths * 3}) for part in lot.box.mixture.parts
     )
     mixture = lot.box.mixture.model_copy(update={"parts": parts})
-    assert any("the cap is" in fault for fault in faults(with_box(lot, mixture=mixture)))
+    assert any("it may be" in fault for fault in faults(with_box(lot, mixture=mixture)))
     assert any("does not belong" in fault for fault in faults(with_box(lot, heated=True)))
 
 

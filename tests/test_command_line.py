@@ -45,7 +45,7 @@ def test_tonight_as_json(larder: str, capsys: pytest.CaptureFixture[str]) -> Non
     dinner = result["dinners"][0]
     assert set(dinner) == {
         "title", "pattern", "people", "proven", "minutes", "uses", "per_person", "rescued", "weigh_first", "steps",
-        "taken_for_granted", "cautions", "timeline", "timeline_proven",
+        "taken_for_granted", "cautions", "timeline", "timeline_proven", "at_least", "protein_target_g", "more_protein",
     }  # fmt: skip
     assert set(dinner["timeline"][0]) == {"start_min", "minutes", "what", "hands_on", "equipment", "adds"}
     assert all(
@@ -143,7 +143,7 @@ def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:
         "Amounts for the whole dish",
         "Steps",
         "Each person",
-        "Rescued",
+        "Used up in time",
         "Left out",
         "Not medical advice",
         "Weigh",

@@ -32,7 +32,7 @@ from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, add, kept
+from calmlarder.store.larder import KeptLot, kept
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.load import load_tables
@@ -105,7 +105,9 @@ class Books(RuleBasedStateMachine):
         lines = [f"{g} g {name}, use by tomorrow" for name, g in zip(names, grams, strict=False)]
         lots = [lot for line in lines if (reading := READER.read(line, "t")) and (lot := reading.lot)]
         assert len(lots) == len(lines)
-        self.act(lambda: add(self.store, lots, "add"), **{"in": sum(lot.grams for lot in lots)})
+        self.act(
+            lambda: self.store.add_lots([kept(lot) for lot in lots], "add"), **{"in": sum(lot.grams for lot in lots)}
+        )
 
     @precondition(lambda self: self.store.lots())
     @rule(number=st.integers(0, 50), share=st.floats(0.01, 1), how=HOWS)

@@ -134,7 +134,7 @@ def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -
         assert "gut 3: tight" in text
         assert "excess fructose" in text
         assert "does not diagnose" in text
-        assert "Rescued by a proposed dinner" in text
+        assert "Used up in time by a proposed dinner" in text
         first = text.splitlines()[0]
         await pilot.press("minus", "minus", "minus", "minus")
         await pilot.pause()

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from calmlarder.checks.loads import limit_faults, limits_of, plate_of, protein_faults
+from calmlarder.checks.loads import _near_faults, limit_faults, limits_of, plate_of, protein_faults, sure_of
 from calmlarder.tables.places import shipped
 
 NONE = {"g_per_100g": "0", "high": "", "basis": "analysed", "source": "made up"}
@@ -70,3 +70,23 @@ def test_what_is_counted_before_leaves_exactly_the_rest(people: int, grams: tupl
     }
     assert faults(people, grams, "0.305", request) == []
     assert faults(people, grams, "0.3050000001", request) != []
+
+
+@pytest.mark.parametrize(("people", "grams"), ALL)
+def test_nine_tenths_of_its_own_limit_is_near_and_less_is_not(people: int, grams: tuple[int, ...]) -> None:
+    """0.18 g of the 0.20 g that one other food may bring (Varney et al. 2017), in four lots of it."""
+    uses = [{"food": "food-0", "grams": one, "how": "weigh"} for one in grams]
+    limits = [
+        one for one in limits_of([shipped("ingredient_tables")], "elimination", "dinner")
+        if one.scope == "food" and "other" in one.classes and one.group == "oligosaccharides"
+    ]  # fmt: skip
+    assert [one.typical for one in limits] == [Fraction("0.2")]
+
+    def found(gos: str, named: list[dict[str, str]]) -> list[str]:
+        return _near_faults(
+            named, plate_of({"uses": uses}, {}), limits, people, sure_of(REQUEST["tolerance"]), read(gos)
+        )
+
+    assert found("0.18", []) == [f"food-0 is near its own limit of {limits[0].key} and not named"]
+    assert found("0.18", [{"food": "food-0", "group": "oligosaccharides"}]) == []
+    assert found("0.1799999999", []) == []

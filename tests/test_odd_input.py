@@ -73,10 +73,10 @@ def test_sentences_begin_with_a_capital() -> None:
     )
 
 
-def test_caps_and_fermentables_are_told_in_words(capsys: pytest.CaptureFixture[str]) -> None:
+def test_limits_and_fermentables_are_told_in_words(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["limit", "garlic"]) == 0
     told = capsys.readouterr().out
-    assert "the cap on fructans + GOS, other foods" in told
+    assert "the limit on fructans + GOS, other foods" in told
     assert "oligosaccharides" not in told
     assert main(["limit", "rye-grain"]) == 3
     assert "its GOS" in capsys.readouterr().out

@@ -85,7 +85,7 @@ def grams_of(app: LarderApp) -> list[tuple[str, float]]:
 def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")
-        await pilot.press("down", "a")
+        await pilot.press("down", "f10")
         await pilot.pause()
         assert isinstance(app.screen, Part)
         assert "140 g of 280 g" in shown(app, "#part-means")
@@ -146,7 +146,7 @@ def test_what_is_frozen_of_it_reads_back_as_itself_and_thaws(play: Callable[...,
 def test_nothing_goes_where_the_amount_cannot_be(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")
-        await pilot.press("down", "a")
+        await pilot.press("down", "f10")
         await pilot.pause()
         app.screen.query_one(Input).value = "900 g"
         await pilot.press("enter")

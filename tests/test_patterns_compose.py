@@ -15,9 +15,10 @@ import pytest
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import PROTEIN_FLOOR_G, PROTEIN_TARGET_G, DinnerRequest
+from calmlarder.household.checked import faults_of
+from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.checked import faults_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 
@@ -51,7 +52,7 @@ def asked(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequ
 def test_it_makes_its_dish(name: str, asked, tables: Tables) -> None:  # type: ignore[no-untyped-def]
     pattern, lots, wanted, dinner = asked(name)
     assert dinner.pattern == name
-    assert not faults_of([(dinner, ())], wanted, lots, [shipped("ingredient_tables")])
+    assert not faults_of(dinner, (), Evening(wanted, lots, tables, [shipped("ingredient_tables")]))
     text = " ".join(dinner.steps)
     assert "{" not in text + dinner.title
     assert not re.search(r"\b(with|and|of|over|under)( (and|with|,)|[,.]|$)", dinner.title), dinner.title

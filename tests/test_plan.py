@@ -3,11 +3,8 @@
 import copy
 import itertools
 import json
+import os
 import signal
-import subprocess
-import sys
-import threading
-import time
 from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta
 from typing import Any
@@ -20,6 +17,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import WISHES, constant
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
+from calmlarder.household import planning as planning_of_household
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
@@ -294,14 +292,12 @@ def test_planning_together_is_never_worse_than_day_after_day(planning: Any, tabl
 
 
 def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
+    """Asked when the first plan is there, whenever that is."""
     stop = Stop()
-    timer = threading.Timer(2.0, stop.ask)
-    timer.start()
     plan, case = planning(
         larder_lines(tables, 40, 1), sittings_of_days(4, TODAY, 1, None, None), seconds=3600.0, rounds=None, bound=True,
-        stop=stop,
+        stop=stop, progress=lambda found: stop.ask() if found.dishes else None,
     )  # fmt: skip
-    timer.cancel()
     assert plan.status in {"stopped", "proven"}
     assert faults(case) == ()
 
@@ -404,17 +400,25 @@ def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.
     assert "--sittings: `never`" in capsys.readouterr().err
 
 
-def test_ctrl_c_keeps_the_best_plan_so_far(tmp_path: Any, tables: Tables) -> None:
+def test_ctrl_c_keeps_the_best_plan_so_far(
+    tmp_path: Any, tables: Tables, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The key comes when the first plan is there, whenever that is."""
     larder = tmp_path / "larder.txt"
     larder.write_text("\n".join(larder_lines(tables, 40, 2)), encoding="utf-8")
-    command = [sys.executable, "-m", "calmlarder", "plan", "--larder", str(larder), "--today", "2026-03-11",
-               "--days", "4", "--seconds", "3600", "--buy", "0", "--json"]  # fmt: skip
-    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as run:
-        time.sleep(8)
-        run.send_signal(signal.SIGINT)
-        out, error = run.communicate(timeout=600)
-    assert run.returncode == 0, error
-    assert json.loads(out)["status"] == "stopped"
+    pressed: list[int] = []
+
+    def press(_: object) -> None:
+        if not pressed:
+            pressed.append(signal.SIGINT)
+            os.kill(os.getpid(), signal.SIGINT)
+
+    work = planning_of_household.plan
+    monkeypatch.setattr(planning_of_household, "plan", lambda asked, _: work(asked, press))
+    common = ["plan", "--larder", str(larder), "--today", "2026-03-11", "--days", "4", "--buy", "0", "--json"]
+    assert main([*common, "--seconds", "600"]) == 0
+    assert pressed
+    assert json.loads(capsys.readouterr().out)["status"] == "stopped"
 
 
 def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None:

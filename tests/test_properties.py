@@ -1,7 +1,6 @@
 """What must hold of any larder and any text (hypothesis)."""
 
 from collections.abc import Callable, Sequence
-from decimal import Decimal
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -20,13 +19,16 @@ from calmlarder.tables.places import shipped
 from larders import larder_lines
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-SLOW = settings(max_examples=20, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+SLOW = settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 LARDERS = st.tuples(st.integers(14, 26), st.integers(0, 10_000))
 
 
 def wider(profile: Profile, factor: int) -> Profile:
     def grow(caps):  # type: ignore[no-untyped-def]
-        return tuple(cap.model_copy(update={"grams": cap.grams * Decimal(factor)}) for cap in caps)
+        return tuple(
+            cap.model_copy(update={"typical_g": cap.typical_g * factor, "at_most_g": (cap.at_most_g or 0) * factor})
+            for cap in caps
+        )
 
     return profile.model_copy(update={"food_caps": grow(profile.food_caps), "sitting_caps": grow(profile.sitting_caps)})
 

@@ -171,11 +171,16 @@ def test_another_form_reads_as_the_same_recipe(form) -> None:  # type: ignore[no
         assert (again.title, again.serves, again.steps, again.form) == (recipe.title, recipe.serves, recipe.steps, form)
 
 
+# Seconds of the processor's own time, whatever else the machine does: what takes milliseconds, and hours where the
+# work grows with the square of a page of a million signs.
+HANGS_S = 120
+
+
 @pytest.mark.parametrize("name", HOSTILE)
 def test_what_is_no_recipe_is_refused_in_bounded_time(name: str) -> None:
     start = time.process_time()
     shown = said(HOSTILE[name])
-    assert time.process_time() - start < 2
+    assert time.process_time() - start < HANGS_S
     assert shown
     assert printable(*shown)
 
@@ -194,7 +199,7 @@ def test_five_hundred_ingredients_are_read_and_no_more(tables: Tables) -> None:
     recipe = read_recipe("Ingredients\n" + "".join(f"- {n} g onions, chopped fine\n" for n in range(1, 501)))
     lines = LineReader(tables)
     assert [lines.read(line).grams for line in recipe.ingredients] == list(range(1, 501))
-    assert time.process_time() - start < 2
+    assert time.process_time() - start < HANGS_S
     with pytest.raises(CannotGoOn):
         read_recipe("Ingredients\n" + "- 1 onion\n" * 501)
 

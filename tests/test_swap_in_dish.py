@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from by_hand import foods, passed, rows
 from calmlarder.cli import main
 from calmlarder.intake.plate import Serving
 from calmlarder.intake.profile import profile_named
@@ -16,7 +17,6 @@ from calmlarder.swaps.rank import substitutes
 from calmlarder.swaps.work import work
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
-from test_swaps import foods, passed, rows
 
 PAIRS = [
     ("garlic", "stir-fry"),

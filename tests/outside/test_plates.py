@@ -15,6 +15,7 @@ import pytest
 
 from calmlarder.checks.plate import verify
 from calmlarder.cli import main
+from calmlarder.compose.less import smallest_change
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Judged, Table, judged
 from calmlarder.intake.plate import Item
@@ -42,8 +43,7 @@ def items_of(foods: list[list[str]], tables: Tables) -> list[Item]:
 def test_plates(sitting: Any, foods: list[list[str]], good: bool, tables: Tables) -> None:
     items = items_of(foods, tables)
     table = Table(profile_named("elimination", tables).at(sitting), 1)
-    portions = [float(tables.food_by_id[item.food].portion_g) for item in items]
-    found: Judged = judged(items, portions, table)
+    found: Judged = judged(items, table)
     assert found.fits == good
     on_plate = tuple(OnPlate(item.food, item.food, item) for item in items)
     told = plate_object(PlateAnswer(on_plate, found, table, ()))
@@ -60,17 +60,16 @@ def test_the_change_makes_it_fit_and_no_gram_less_does(
 ) -> None:
     items = items_of(foods, tables)
     table = Table(profile_named("elimination", tables).at(sitting), 1)
-    portions = [float(tables.food_by_id[item.food].portion_g) for item in items]
-    less = judged(items, portions, table).less
+    less = smallest_change(items, table)
     assert less
     after = list(items)
     for one in less:
         after[one.number] = items[one.number]._replace(grams=items[one.number].grams - one.grams)
-    assert judged([item for item in after if item.grams], portions, table).fits
+    assert judged([item for item in after if item.grams], table).fits
     for one in less:
         grams = after[one.number].grams + (1 if items[one.number].grams >= 10 else Fraction(1, 2))
         nearly = [item._replace(grams=grams) if n == one.number else item for n, item in enumerate(after)]
-        assert not judged([item for item in nearly if item.grams], portions, table).fits
+        assert not judged([item for item in nearly if item.grams], table).fits
 
 
 @pytest.mark.parametrize(

@@ -13,6 +13,8 @@ from pathlib import Path
 from typing import Any
 
 from calmlarder.checks.loads import (
+    Figures,
+    Limit,
     Part,
     apart,
     limit_faults,
@@ -25,6 +27,8 @@ from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.told import told_faults
+
+_SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 
 def verify(
@@ -46,6 +50,7 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
+    used |= {more["food"] for more in dinner.get("more_protein", ())}
     mixed = mixtures(table_folders)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
@@ -66,6 +71,7 @@ def verify(
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *protein_faults(dinner, plate, request, foods),
+        *_more_protein(dinner, plate, request, limits, (foods, figures, mixed)),
         *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
 
@@ -113,6 +119,29 @@ def _eatable(plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[s
         faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
         if food["id"] in request["without"]:
             faults.append(f"{food['id']} was to be left out")
+    return faults
+
+
+def _more_protein(
+    dinner: Mapping[str, Any],
+    plate: Sequence[Part],
+    request: Mapping[str, Any],
+    limits: Sequence[Limit],
+    read: tuple[Mapping[str, Row], Figures, Mapping[str, Mapping[str, Fraction]]],
+) -> list[str]:
+    """What is said to bring the protein that is aimed at brings it, and is within the limits and for these eaters."""
+    foods, figures, mixed = read
+    faults = []
+    for more in dinner.get("more_protein", ()):
+        food, people = more["food"], dinner["people"]
+        extra = Part(food, food, Fraction(more["grams"]), more["weighed"], Fraction(1))
+        whole = [*plate, extra]
+        protein = sum((Fraction(foods[part.food]["protein_g"] or 0) * part.grams for part in whole), Fraction(0))
+        if protein / 100 / people < Fraction(str(request["protein_g"])) - _SHOWN:
+            faults.append(f"{more['grams']} g {food} more bring {float(protein / 100 / people):.2f} g of protein")
+        with_it = limit_faults(apart(whole, mixed, figures), limits, people, request, (foods, figures))
+        faults += [f"with {more['grams']} g {food} more: {fault}" for fault in with_it]
+        faults += _eatable([extra], request, foods)
     return faults
 
 

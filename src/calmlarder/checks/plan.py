@@ -47,6 +47,7 @@ def verify_plan(
     stock = [Decimal(str(lot["grams"])) for lot in lots]
     opened: dict[int, date] = {}
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
+    larders: dict[int, list[Mapping[str, Any]]] = {}  # as each dish was cooked from it
     sittings = plan["sittings"]
     for number, one in enumerate(sittings):
         dinner = one["dinner"]
@@ -65,18 +66,23 @@ def verify_plan(
         asked["today"] = day.isoformat()
         asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
         if one is cook:
-            there = []
+            there: list[Mapping[str, Any]] = []
             for use in dinner["uses"]:
                 faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
+            larders[number] = there
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
-                there.append({**lot, "grams": str(before)})
+                # What is left of a pack that an earlier dish took from has no weight that anybody knows.
+                unsure = {} if before == Decimal(str(lot["grams"])) else {"grams_low": "0"}
+                there.append({**lot, "grams": str(before), **unsure})
             eaters = sum(other["people"] for other in sittings if other is one or other["leftover_of"] == number)
             if eaters != dinner["people"]:
                 faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
         else:
-            there = [{**lot, "grams": "1000000", "dates": ()} for lot in lots]  # when it was cooked is what counts
+            # When it was cooked is what counts for its lots.
+            there = larders.get(one["leftover_of"], list(lots))
+            asked["today"] = cook["at"][:10]
             faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
-        if one["sitting"] not in _sittings_of(dinner["pattern"], recipes):
+        if not _is_dish_for(one, cook, recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
         eaten.append(_log(one, apart(plate_of(dinner, boxes), mixed, figures), (foods, figures), request))
@@ -84,10 +90,10 @@ def verify_plan(
 
 
 def _pinned(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
-    """What is open since nobody knows when is open since the day before the plan begins."""
+    """What is open since nobody knows when is open since the day before the plan begins, on which the line was read."""
     since = (today - timedelta(days=1)).isoformat()
     dates = [{**one, "on": since} if one["on"] is None and one["kind"] == "opened" else one for one in lot["dates"]]
-    return {**lot, "dates": dates}
+    return {**lot, "dates": dates, "read_on": today.isoformat()}
 
 
 def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
@@ -187,11 +193,16 @@ def _repeats(sittings: Sequence[Mapping[str, Any]], number: int) -> list[str]:
     return []
 
 
-def _sittings_of(pattern: str, recipes: Path) -> Sequence[str]:
+def _is_dish_for(one: Mapping[str, Any], cook: Mapping[str, Any], recipes: Path) -> bool:
+    """Cooked for a sitting it is a dish for; as leftovers it keeps so long, and a dinner may be a packed lunch."""
     import tomllib
 
-    found: Sequence[str] = tomllib.loads((recipes / f"{pattern}.toml").read_text(encoding="utf-8"))["sittings"]
-    return found
+    pattern = tomllib.loads((recipes / f"{one['dinner']['pattern']}.toml").read_text(encoding="utf-8"))
+    if one is cook:
+        return one["sitting"] in pattern["sittings"]
+    days = (datetime.fromisoformat(one["at"]).date() - datetime.fromisoformat(cook["at"]).date()).days
+    lunch = (cook["sitting"], one["sitting"]) == ("dinner", "packed")
+    return pattern["keeps_days"] >= max(1, days) and (lunch or one["sitting"] in pattern["sittings"])
 
 
 def _log(

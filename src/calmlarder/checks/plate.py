@@ -8,32 +8,35 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.loads import Part, apart, limit_faults, limits_of, shown_faults
+from calmlarder.checks.loads import Part, apart, limit_faults, limits_of, plate_of, shown_faults
 from calmlarder.checks.tables import figures_of, mixtures, rows, within
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
     """What is wrong with the answer of `plate`; nothing when it holds.
 
-    `request` holds profile, sitting, people and tolerance; what was eaten before is not looked at.
+    `request` holds profile, sitting, people and tolerance; `most_g` the end of each food's range, `boxes` the boxed
+    dishes by food, and `eaten` with `stacking` what was eaten before, where there is any.
     """
-    used = {one["food"] for one in answer["foods"]}
+    boxes = request.get("boxes") or {}
+    used = {one["food"] for one in answer["foods"]} - {*boxes}
+    used |= {part["food"] for box in boxes.values() for part in box["mixture"]["parts"]}
     mixed = mixtures(table_folders)
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
     figures, people = figures_of(table_folders, mixed, used), request["people"]
     limits = limits_of(table_folders, request["profile"], request["sitting"])
 
-    def plate(weighed: Sequence[str], less: Mapping[str, Fraction], ranges: bool) -> list[Part]:
-        found, left = [], dict(less)
-        for one in answer["foods"]:
-            grams = Fraction(str(one["grams"]))
-            taken = min(grams, left.get(one["food"], Fraction(0)))
-            left[one["food"]] = left.get(one["food"], Fraction(0)) - taken
-            how = ranges and (one["how"] == "weigh" or one["food"] in weighed)
-            found.append(Part(one["food"], one["food"], grams - taken, how, Fraction(1)))
-        return apart(found, mixed, figures)
-
-    as_told = plate(answer["weigh"], {}, True)
+    most = request.get("most_g") or [one["grams"] for one in answer["foods"]]
+    found: list[Part] = []
+    for one, high in zip(answer["foods"], most, strict=True):
+        grams = Fraction(str(one["grams"]))
+        if one["food"] in boxes:
+            found += plate_of({"uses": [{**one, "grams": grams}]}, boxes)
+            continue
+        is_weighed = one["how"] == "weigh" or one["food"] in answer["weigh"]
+        wider = max(Fraction(0), Fraction(str(high)) - grams) / grams if grams else Fraction(0)
+        found.append(Part(one["food"], one["food"], grams, is_weighed, Fraction(1), wider=wider))
+    as_told = apart(found, mixed, figures)
     faults = limit_faults(as_told, limits, people, request, (foods, figures))
     told = shown_faults(answer, as_told, limits, people, request, (foods, figures))
     if answer["fits"] is not False:

@@ -75,7 +75,9 @@ def _days(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         lot = read.lots[use["lot"]]
         days = [on for on, _ in days_of(lot, read.foods.get(use["food"]), keeping, read.today)]
-        days += [read.today + timedelta(days=1)] if lot.get("condition") else []
+        # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
+        read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
+        days += [read_on + timedelta(days=1)] if lot.get("condition") else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"

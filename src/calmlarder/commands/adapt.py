@@ -6,7 +6,6 @@ import json
 from calmlarder.commands.inputs import allergens_of, at_fault, household_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.intake.profile import profile_named
 from calmlarder.larder.files import read_text, where_of
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -19,10 +18,12 @@ def adapt(options: argparse.Namespace) -> int:
 
     with household_of(options) as household:
         tables = household.tables
+        eating = household.eating(options.profile, options.diet, allergens_of(options))
         eaters = Eaters(
-            profile=profile_named(options.profile, tables),
-            diet=options.diet,
-            avoid=allergens_of(options),
+            profile=eating.profile,
+            sitting=options.sitting,
+            diet=eating.diet,
+            avoid=eating.avoid,
             sure=tolerance_of(options, household),
         )
     recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))

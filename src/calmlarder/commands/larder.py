@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.inputs import home_of, household_of
 from calmlarder.commands.write_out import write_out
+from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
-from calmlarder.household.larder import Place, clear, keep, move_to, numbered, write_anew
+from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
 from calmlarder.household.restoring import copy_made, start_from_copy
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot_line import lot_line
@@ -20,8 +21,9 @@ from calmlarder.render.logged import eaten_object
 from calmlarder.tables.book import Tables
 
 if TYPE_CHECKING:
+    from calmlarder.larder.to_answer import ToAnswer
     from calmlarder.store.eaten import KeptEaten
-    from calmlarder.store.larder import KeptLot, ToAnswer
+    from calmlarder.store.larder import KeptLot
 
 
 def larder(options: argparse.Namespace) -> int:
@@ -72,7 +74,13 @@ def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
         "days_left": lot.days_left,
         "condition": lot.condition,
         "owner": lot.owner,
+        "assumed": list(lot.assumed),
     }
+
+
+def asked_object(one: "ToAnswer") -> dict[str, Any]:
+    """A line that waits to be answered as plain values."""
+    return {"id": one.id, "text": one.text, "question": one.question, "choices": list(one.choices)}
 
 
 def _list(options: argparse.Namespace, household: Household, logged: "Sequence[KeptEaten] | None" = None) -> int:
@@ -81,7 +89,7 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
     if options.json:
         shown: dict[str, Any] = {"lots": [lot_object(one, tables) for one in lots]}
         if waiting:
-            shown["to_answer"] = [{"id": one.id, "text": one.line, "why": one.why} for one in waiting]
+            shown["to_answer"] = [asked_object(one) for one in waiting]
         if logged is not None:
             shown["eaten"] = [eaten_object(one.id, one.eaten) for one in logged]
         print(json.dumps(shown, ensure_ascii=False, indent=2))
@@ -96,14 +104,18 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
 
 
 def _asked_line(one: "ToAnswer") -> str:
-    line = f" `{one.line}`:" if one.line else ""
-    return f"{one.id:>4}  to answer: {line} {one.why}; {one.remedy}".replace(":  ", ": ")
+    """The question with its number and its choices, each with the number that answers it."""
+    line = f" `{one.text}`:" if one.text else ""
+    choices = ", ".join(f"{number} {choice}" for number, choice in enumerate(one.choices, start=1))
+    told = f" Choices: {choices}." if choices else ""
+    return f"{one.id:>4}  to answer:{line} {one.question.rstrip('.')}.{told} {one.remedy}".replace("?.", "?")
 
 
 def _line(one: "KeptLot", tables: Tables) -> str:
     lot = one.lot
     left = "keeps" if lot.days_left is None else f"{lot.days_left} d"
     notes = [note for note in (lot.condition, f"of {lot.owner}" if lot.owner else None) if note]
+    notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
     name = tables.food_by_id[lot.food].name
     return f"{one.id:>4}  {left:>6}  {lot.grams:>6g} g  {name}, {lot.place}{''.join(f', {note}' for note in notes)}"
 
@@ -117,26 +129,64 @@ def _import(options: argparse.Namespace, household: Household) -> int:
 
 
 def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool) -> int:
-    """Keep every line that is clear; say of the others what to write."""
-    lots, problems = clear(household.read_all(lines, source), source)
-    added = keep(household, lots)
-    if as_json:
-        shown = [lot_object(one, household.tables) for one in added]
-        print(json.dumps({"lots": shown}, ensure_ascii=False, indent=2))
-    else:
-        for one in added:
-            print(_line(one, household.tables))
-    if problems:
-        raise CannotGoOn(problems)
+    """Keep every line: as its lots, or to be answered. Raises CannotGoOn with those that cannot be read at all."""
+    found = keep_lines(household, household.read_all(lines, source))
+    _show_kept(found, household, as_json)
+    if found.problems:
+        raise CannotGoOn(found.problems)
     return 0
 
 
+def _show_kept(found: Kept, household: Household, as_json: bool) -> None:
+    if as_json:
+        shown: dict[str, Any] = {"lots": [lot_object(one, household.tables) for one in found.lots]}
+        shown |= {"to_answer": [asked_object(one) for one in found.asked]} if found.asked else {}
+        print(json.dumps(shown, ensure_ascii=False, indent=2))
+        return
+    for asked in found.asked:
+        print(_asked_line(asked))
+    for one in found.lots:
+        print(_line(one, household.tables))
+
+
 def _edit(options: argparse.Namespace, household: Household) -> int:
-    lots, problems = clear(household.read_all([" ".join(options.text)], "TEXT"), "TEXT")
-    if problems or not lots:
-        raise CannotGoOn(problems or [Problem(where="TEXT", what="says nothing", remedy="write the line anew")])
-    write_anew(household, options.id, lots)
+    readings = household.read_all([" ".join(options.text)], "TEXT")
+    if not readings:
+        raise CannotGoOn([Problem(where="TEXT", what="says nothing", remedy="write the line again")])
+    write_anew(household, options.id, readings[0])
     return _list(options, household)
+
+
+def _answer(options: argparse.Namespace, household: Household) -> int:
+    """Raises CannotGoOn for a number that waits for no answer, and for an answer that means nothing."""
+    done = answer(household, options.id, options.choice)
+    _show_kept(Kept(done.lots, [done.asked] if done.asked else [], []), household, options.json)
+    if done.means and not options.json:
+        names = " and ".join(household.name_of(food) for food in done.means)
+        print(f"From now on `{done.words}` is {names} here; `calmlarder larder forget {done.words}` forgets it.")
+    return 0
+
+
+def _words(options: argparse.Namespace, household: Household) -> int:
+    words = words_in(household)
+    if options.json:
+        print(json.dumps({"words": {said: list(names) for said, names in words.items()}}, ensure_ascii=False, indent=2))
+        return 0
+    for said, names in sorted(words.items()):
+        print(f"{said}: {' and '.join(names)}")
+    if not words:
+        print("No word has a meaning of its own here yet; answers to questions are remembered.")
+    return 0
+
+
+def _forget(options: argparse.Namespace, household: Household) -> int:
+    words = " ".join(options.words)
+    names = [household.name_of(food) for food in forget(household, words) if food in household.tables.food_by_id]
+    if options.json:
+        print(json.dumps({"forgotten": words, "meant": names}, ensure_ascii=False))
+    else:
+        print(f"Forgotten: `{words}` is no longer {' and '.join(names) or 'anything'} here.")
+    return 0
 
 
 def _remove(options: argparse.Namespace, household: Household) -> int:
@@ -177,7 +227,7 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     for one in lots:
         print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, household.plain_tables))
     for asked in household.to_answer():
-        print(f"# {asked.line or f'lot {asked.id}'} ({asked.why})")
+        print(f"# {asked.text or f'lot {asked.id}'} ({asked.question})")
     return 0
 
 
@@ -221,6 +271,9 @@ _COMMANDS: dict[str, Callable[[argparse.Namespace, Household], int]] = {
     "thaw": _thaw,
     "import": _import,
     "export": _export,
+    "answer": _answer,
+    "words": _words,
+    "forget": _forget,
     "undo": _undo,
     "redo": _redo,
 }

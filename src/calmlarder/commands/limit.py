@@ -5,7 +5,6 @@ import json
 
 from calmlarder.commands.inputs import food_named, household_of, tolerance_of
 from calmlarder.intake.limit import limit_of
-from calmlarder.intake.profile import profile_named
 from calmlarder.render.cap_words import component_words
 from calmlarder.render.limit_text import limit_object, limit_text
 
@@ -15,7 +14,7 @@ def limit(options: argparse.Namespace) -> int:
     household = household_of(options)
     tables = household.tables
     food = food_named(" ".join(options.food), "FOOD", tables)
-    profile = profile_named(options.profile, tables)
+    profile = household.eating(options.profile, None, ()).profile
     unknown = tables.unknown_of(food.id)
     if unknown:
         if options.json:
@@ -25,7 +24,7 @@ def limit(options: argparse.Namespace) -> int:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
     with household:
-        answer = limit_of(food, profile.at(), tables, tolerance_of(options, household))
+        answer = limit_of(food, profile.at(options.sitting), tables, tolerance_of(options, household))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:

@@ -5,11 +5,9 @@ import json
 
 from calmlarder.commands.inputs import at_fault, household_of, person, tolerance_of
 from calmlarder.commands.moment import moment_of
-from calmlarder.household.household import Household
-from calmlarder.household.plate import PlateAsked
+from calmlarder.household.diary import log
+from calmlarder.household.plate import PlateAsked, counts_before, plate_eaten
 from calmlarder.household.plate import plate as on_plate
-from calmlarder.intake.stacking import Stacking
-from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.files import read_lines
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import plate_object, plate_text
@@ -23,6 +21,7 @@ def plate(options: argparse.Namespace) -> int:
         remedy = f"give 1 to {_MOST_PEOPLE}"
         raise CannotGoOn([Problem(where="--people", what=f"`{options.people}` cannot be", remedy=remedy)])
     with household_of(options) as household:
+        at, who = moment_of(options, options.at, "--at"), person(options.who, "--who")
         asked = PlateAsked(
             texts=_texts(options),
             sitting=options.sitting,
@@ -30,17 +29,22 @@ def plate(options: argparse.Namespace) -> int:
             sure=tolerance_of(options, household),
             is_weighed=options.weighed,
             profile=options.profile,
-            before=_before(options, household),
+            before=counts_before(household, at, who),
         )
-        answer, faults = on_plate(household, asked)
-    if faults:
-        return at_fault("this plate", faults)
+        found = on_plate(household, asked)
+        if found.faults:
+            return at_fault("this plate", found.faults)
+        if options.log:
+            log(household, [plate_eaten(household, found, at, who)])
+    answer = found.answer
     if options.json:
         print(json.dumps(plate_object(answer), ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.style import style_of_output
 
         print(plate_text(answer, style_of_output()), end="")
+        if options.log:
+            print(f"\nLogged as eaten at {at:%H:%M}.")
     return 0 if answer.fits else 3
 
 
@@ -51,14 +55,3 @@ def _texts(options: argparse.Namespace) -> list[str]:
         remedy = 'name what is on it, such as plate "170 g firm tofu" "75 g broccoli"'
         raise CannotGoOn([Problem(where="TEXT", what="there is nothing on the plate", remedy=remedy)])
     return texts
-
-
-def _before(options: argparse.Namespace, household: Household) -> Stacking | None:
-    """Whose log counts and how, where one is kept."""
-    if not household.is_kept:
-        return None
-    home, at = household.settled(), moment_of(options, options.at, "--at")
-    return Stacking(
-        at=at, window_hours=home.window_hours, fade=home.fade, own=home.own, who=(person(options.who, "--who"),),
-        offsets_min=offsets_at(at),
-    )  # fmt: skip

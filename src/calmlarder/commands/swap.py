@@ -8,7 +8,6 @@ from pathlib import Path
 from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, tolerance_of
 from calmlarder.household.larder import lots_to_cook
 from calmlarder.household.swapping import Swaps, grams_to_eat, swaps
-from calmlarder.intake.profile import profile_named
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
@@ -30,12 +29,14 @@ def swap(options: argparse.Namespace) -> int:
         usual = usual_grams(food, dish) if dish is not None else food.portion_g
         if plate is not None and plate.grams is not None:
             usual = plate.grams
+        eating = household.eating(options.profile, options.diet, allergens_of(options))
         asked = Asked(
             food=food,
             grams=usual if options.amount is None else _grams(options.amount),
-            profile=profile_named(options.profile, tables),
-            diet=options.diet,
-            avoid=allergens_of(options),
+            profile=eating.profile,
+            sitting=options.sitting,
+            diet=eating.diet,
+            avoid=eating.avoid,
             sure=tolerance_of(options, household),
             at_home=grams_to_eat(lots),
             only_at_home=options.from_larder,

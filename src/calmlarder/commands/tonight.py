@@ -18,6 +18,7 @@ from calmlarder.problems import CannotGoOn
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.tonight import Tonight
 
 _Larder = tuple[list[Lot], tuple[Reading, ...]]
@@ -29,14 +30,15 @@ def tonight(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         lots, readings = larder_of(options, household)
 
-        from calmlarder.household.cooking import propose
+        from calmlarder.household.cooking import cookable_dinners, propose
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
         answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
         if options.larder is None and not answer.faults:
-            propose(household, answer.composed.dinners)
-    return _show(answer, readings, options.json)
+            propose(household, cookable_dinners(answer.composed))
+        answers = _answers(household, answer, readings)
+    return _show(answer, readings, options.json, answers)
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -54,6 +56,15 @@ def demo(options: argparse.Namespace) -> int:
     lots, readings = _read(household, text.splitlines(), "demo larder")
     answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
     return _show(answer, readings, options.json)
+
+
+def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, ...]) -> "tuple[Answer, ...]":
+    """Where there is no dinner: lines whose answer would make one."""
+    if answer.composed.dinners or answer.faults:
+        return ()
+    from calmlarder.household.helpful_answers import helpful_answers, open_lines
+
+    return helpful_answers(household, answer.evening, open_lines(household, readings))
 
 
 def larder_of(options: argparse.Namespace, household: Household) -> _Larder:
@@ -79,14 +90,16 @@ def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
     return lots, readings
 
 
-def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool) -> int:
+def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, answers: "tuple[Answer, ...]" = ()) -> int:
     if answer.faults:
         return at_fault("a dinner", answer.faults)
     composed, request, from_home = answer.composed, answer.evening.request, answer.evening.from_home
     if as_json:
+        from calmlarder.render.answer_text import answer_objects
         from calmlarder.render.json import tonight_object
 
         shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
+        shown |= {"answers": answer_objects(answers)} if answers else {}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.style import style_of_output
@@ -95,6 +108,10 @@ def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool) -> in
         if from_home:
             words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
+        if answers:
+            from calmlarder.render.answer_text import answer_text
+
+            print(answer_text(answers, style_of_output()) + "\n")
         print(tonight_text(composed, request, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
 

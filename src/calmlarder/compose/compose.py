@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, dinner_of
 from calmlarder.compose.dishes import cookable, not_cookable
+from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
 from calmlarder.compose.offer import Excluded, Offered, offer
@@ -24,7 +25,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _MOST_TOO_LONG = 30
-_NEAREST_SECONDS = 2.0  # for the nearest dinner, or as long as the search before it took: ours
+_NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
 
 
 class Composed(BaseModel):
@@ -62,6 +63,10 @@ def compose(
         return _problems(offered, request, patterns, tables)
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
+    dinners = tuple(
+        dinner.model_copy(update={"more_protein": more_protein(plan, dinner, offered, tables)})
+        for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
+    )
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
     near, nothing_near = None, False

@@ -39,6 +39,19 @@ def share_eaten(
         loads=loads,
         unknown=unknown,
         sitting=dinner.sitting,
+        pattern="" if any(use.how == "box" for use in dinner.uses) else dinner.pattern,
+        mains=_mains(dinner, tables),
+    )
+
+
+def _mains(dinner: Dinner, tables: Tables) -> tuple[str, ...]:
+    """Protein and base foods; of a boxed dish those in the box."""
+    foods: list[str] = []
+    for use in dinner.uses:
+        mixture = tables.mixtures.get(use.food) if use.how == "box" else None
+        foods += [use.food] if mixture is None else [part.food for part in mixture.parts]
+    return tuple(
+        dict.fromkeys(food for food in foods if {"protein", "base"}.intersection(tables.food_by_id[food].roles))
     )
 
 

@@ -1,5 +1,6 @@
 """A dinner as it is told: amounts, loads against limits, what was rescued."""
 
+import re
 from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any, Literal
@@ -10,16 +11,17 @@ from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.request import Liked
 from calmlarder.compose.solve import Plan, Use
+from calmlarder.compose.taste import says_garlic
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import Filling, made_ready, mashes
 from calmlarder.kitchen.timeline import Timeline, told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
 from calmlarder.larder.lot import Lot
-from calmlarder.patterns.pattern import Slot
+from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Cap, Food
@@ -27,6 +29,9 @@ from calmlarder.tables.vocabulary import Group, Sitting
 
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
+# Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
+_SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling)\b", re.IGNORECASE)
+_THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
 _COMMON_PRACTICE = "common_practice"
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
@@ -98,6 +103,17 @@ class Rescued(_Told):
     lots_finished: tuple[str, ...]
 
 
+class MoreProtein(_Told):
+    """Grams of one food, of the whole dish, that would bring the protein that is aimed at; where it comes from."""
+
+    food: str
+    name: str
+    grams: int
+    household: str | None
+    weighed: bool
+    where: Literal["larder", "shop"]
+
+
 class Contribution(_Told):
     """What one food brings to the loads of one person, in g as planned, and where its figures come from."""
 
@@ -109,7 +125,11 @@ class Contribution(_Told):
 
 
 class Dinner(_Told):
-    """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be."""
+    """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be.
+
+    `protein_target_g` is what was aimed at for one person, `more_protein` what would bring it there where it is
+    missed. Of protein and energy there is at least so much where a figure is unknown (`unknown_...` name the foods).
+    """
 
     title: str
     pattern: str
@@ -129,6 +149,20 @@ class Dinner(_Told):
     taken_for_granted: tuple[str, ...] = ()
     tolerance: Tolerance = USUAL
     sitting: Sitting = "dinner"
+    protein_target_g: float = 0.0
+    more_protein: tuple[MoreProtein, ...] = ()
+    unknown_energy: tuple[str, ...] = ()
+
+    @property
+    def protein_short_g(self) -> float:
+        """Protein that each person's plate lacks of what was aimed at, as far as figures are known."""
+        return max(0.0, round(self.protein_target_g - self.per_person.protein_g, 1))
+
+    @property
+    def at_least(self) -> tuple[str, ...]:
+        """What there may be more of, as a figure is unknown."""
+        lacks = (("protein_g", self.unknown_nutrients), ("energy_kcal", self.unknown_energy))
+        return tuple(name for name, foods in lacks if foods)
 
 
 def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
@@ -136,7 +170,9 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     people = plan.problem.wanted.people
     pattern = plan.problem.pattern
     uses = tuple(_use(use, tables) for use in plan.uses)
-    fillings = [_filling(use, pattern.slots[use.slot], tables) for use in uses]
+    fillings = [
+        _filling(use, one.option.offered.lot, pattern, tables) for use, one in zip(uses, plan.uses, strict=True)
+    ]
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
     granted = granted_fats(pattern, fillings)
     return Dinner(
@@ -155,12 +191,17 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         steps=steps,
         cautions=_cautions(plan, tables),
         contributions=tuple(_contribution(use, plan, tables) for use in plan.uses),
-        unknown_nutrients=tuple(
-            use.option.offered.food.name for use in plan.uses if use.option.offered.food.protein_g is None
-        ),
+        unknown_nutrients=_unknown(plan, "protein_g"),
+        unknown_energy=_unknown(plan, "energy_kcal"),
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
+        protein_target_g=plan.problem.wanted.protein_g,
     )
+
+
+def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"]) -> tuple[str, ...]:
+    foods = (use.option.offered.food for use in plan.uses)
+    return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 
 def liked(dinner: Dinner, slots: Mapping[str, Slot]) -> Liked:
@@ -183,15 +224,15 @@ def weigh_list(uses: tuple[PlateUse, ...]) -> tuple[str, ...]:
     return tuple(lines)
 
 
-def _filling(use: PlateUse, slot: Slot, tables: Tables) -> Filling:
-    food = tables.food_by_id[use.food]
+def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables) -> Filling:
+    food, slot = tables.food_by_id[use.food], pattern.slots[use.slot]
     return Filling(
         slot=use.slot,
         food=food,
         grams=use.grams,
         how=use.how,
         household=use.household,
-        prep=slot.prep_of(food),
+        prep=made_ready(slot.prep_of(food), lot.line, lot.condition, mashes(pattern, use.slot), _thaws(lot, food)),
         minutes=slot.minutes_for(food),
         done=tables.done_sign(food),
         whole=use.whole,
@@ -213,8 +254,20 @@ def _use(use: Use, tables: Tables) -> PlateUse:
         how=how,
         days_left=lot.days_left,
         whole=use.grams + use.option.unit > lot.grams and lot.grams_low == lot.grams_high,
-        household=in_household_measure(food, use.grams, tables, "nearest") if how != "weigh" else None,
+        household=_household(food, lot, use.grams, tables) if how != "weigh" else None,
     )
+
+
+def _thaws(lot: Lot, food: Food) -> bool:
+    """Whether a thing from the freezer is thawed first; what is sold frozen is cooked from frozen."""
+    return lot.place == "freezer" and food.kind in _THAWED_KINDS and food.state != "frozen"
+
+
+def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
+    """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
+    if food.kind in {"potato", "root"} and _SMALL.search(lot.line):
+        return None
+    return in_household_measure(food, grams, tables, "nearest")
 
 
 def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
@@ -314,6 +367,12 @@ def _lot_cautions(lot: Lot, food: Food) -> list[str]:
         cautions.append(f"{food.name.capitalize()}, past its best ({lot.days_from}): look, smell, and bin it in doubt.")
     elif lot.condition:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): cut away what is bad, and bin it in doubt.")
+    if _thaws(lot, food):
+        cautions.append(
+            f"{food.name.capitalize()}: thaw before you start, in the fridge, or the microwave if in haste."
+        )
+    if says_garlic(food):
+        cautions.append(f"{food.name.capitalize()}: what it holds of garlic or onion is no more known than its label.")
     if lot.owner:
         cautions.append(f"{food.name.capitalize()} from {lot.owner}: say that you used it.")
     return cautions

@@ -5,6 +5,7 @@ from collections.abc import Collection, Iterator
 from decimal import Decimal
 from typing import NamedTuple
 
+from calmlarder.compose.eats import base_thing, protein_thing
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
@@ -41,8 +42,21 @@ class Market:
     about a food is worked out once, and only for foods that some slot looks at.
     """
 
-    def __init__(self, wanted: DinnerRequest, tables: Tables, first_place: int, but: Collection[str] = ()) -> None:
-        """`but` holds the ids of lots that stand in the larder already."""
+    def __init__(
+        self,
+        wanted: DinnerRequest,
+        tables: Tables,
+        first_place: int,
+        but: Collection[str] = (),
+        there: Collection[Food] = (),
+    ) -> None:
+        """`but` holds the ids of lots that stand in the larder already, `there` the foods that do.
+
+        More of a food that is there may be bought, but not the same thing under another name: no other rice, no
+        other tofu.
+        """
+        self._foods_there = {food.id for food in there}
+        self._things_there = {thing(food) for food in there for thing in (protein_thing, base_thing)}
         self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
         self._limits = wanted.limits
         names = Counter(row.food for row in tables.names)
@@ -61,10 +75,19 @@ class Market:
         """The food as a lot to cook with, or None where it may not be eaten or is in the larder."""
         if ware.number not in self._offered:
             lot = lot_of(ware.food, self._wanted.people)
-            things, _ = offer([lot], self._wanted, self._tables) if lot.id not in self._but else ((), ())
+            sold = lot.id not in self._but and not self._is_there_otherwise(ware.food)
+            things, _ = offer([lot], self._wanted, self._tables) if sold else ((), ())
             place = self._first_place + ware.number
             self._offered[ware.number] = things[0]._replace(place=place, gives="buy") if things else None
         return self._offered[ware.number]
+
+    def _is_there_otherwise(self, food: Food) -> bool:
+        """Whether the larder has the same thing to eat under another name."""
+        if food.id in self._foods_there:
+            return False
+        own = {protein_thing(food)} if "protein" in food.roles else set()
+        own |= {base_thing(food)} if "base" in food.roles else set()
+        return not own.isdisjoint(self._things_there)
 
     def shortlist(self, problem: PatternProblem) -> tuple[Offered, ...]:
         """For protein slots, and slots that nothing fills and something must, the best food of the best few kinds."""

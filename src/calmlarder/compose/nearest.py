@@ -97,7 +97,8 @@ def near_search(
     keeps: Mapping[str, int | None],
 ) -> NearSearch:
     """The search over what may be cooked, what would have to be asked for, and what is on sale."""
-    market = Market(wanted, tables, len(lots), {lot.id for lot in lots})
+    there = [tables.food_by_id[lot.food] for lot in lots if not lot.to_bin]
+    market = Market(wanted, tables, len(lots), {lot.id for lot in lots}, there)
     return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeps)
 
 

@@ -17,10 +17,12 @@ from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
-_LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45}
+_LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
+_MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
+_PINCH = 2  # portions of a pinch (asafoetida) that may go in, as none weighs less than a gram
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -112,10 +114,17 @@ def _options(
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
     for thing in offered:
-        if slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food):
+        fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
+        if fits and not _to_be_cooked(slot, thing):
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
+
+
+def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
+    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked."""
+    raw = slot.role == "vegetable" and slot.method == "raw"
+    return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
 
 
 def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
@@ -127,12 +136,16 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
-    most = min(there, int(portions * portion / unit))
+    if slot.method == "raw" and wanted.sitting == "dinner":
+        portions = min(portions, _MOST_RAW.get(food.kind, portions))
+    most = min(there, max(int(portions * portion / unit), int(unit <= _PINCH * portion)))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if most < 1 or least > most or least * unit < 0.4 * share * portion:
         return None
+    pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
+    points = weights.rescue_points(pressing, perishable and not food.is_staple)
     return Option(
         offered=thing,
         slot=name,
@@ -146,7 +159,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
-        points=weights.rescue_points(_pressing(lot), perishable and not food.is_staple),
+        points=weights.main_rescue_points(pressing, points) if slot.role == "protein" else points,
         weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,

@@ -8,6 +8,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.history.variety import Declined, Had
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.profile import Profile
@@ -68,7 +69,7 @@ class DinnerRequest(BaseModel):
 
     `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like` asks
     for dinners near one, but not for it again. `eaten` is the log of the hours before; it counts only where
-    `stacking` says how.
+    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -94,6 +95,8 @@ class DinnerRequest(BaseModel):
     equipment: Equipment = USUAL_KITCHEN
     eaten: tuple[Eaten, ...] = ()
     stacking: Stacking | None = None
+    had: tuple[Had, ...] = ()
+    declined: tuple[Declined, ...] = ()
 
     @property
     def limits(self) -> Profile:

@@ -4,11 +4,13 @@ import time
 from collections.abc import Callable, Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.compose.eats import eats_of
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.amounts import Amounts
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
+from calmlarder.compose.rules.differs import Differs
 from calmlarder.compose.rules.families import OneFamily
 from calmlarder.compose.rules.limits import Limits
 from calmlarder.compose.rules.lysine import LysineFloor
@@ -17,12 +19,13 @@ from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
+from calmlarder.compose.rules.taste import FewProteins, SourWithNuts
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    Asked(), NotAgain(),
+    SourWithNuts(), FewProteins(), Asked(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]
@@ -47,10 +50,11 @@ def search(
     bound: Callable[[PatternProblem], int] = upper_bound,
     above: int | None = None,
 ) -> Found:
-    """Up to `count` dinners that differ in pattern or in two main lots, within `seconds` in all.
+    """Up to `count` dinners that differ in what one eats (rules/differs.py), within `seconds` in all.
 
-    They differ from those to `avoid` too. No dinner of a pattern may score above its `bound`. `stop`, asked for,
-    ends with the best so far. Only dinners that score above `above` are looked for.
+    Of a pattern they differ in two main lots as well, and so from those to `avoid`. No dinner of a pattern may score
+    above its `bound`. `stop`, asked for, ends with the best so far. Only dinners that score above `above` are looked
+    for.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
@@ -60,7 +64,8 @@ def search(
     plans: list[Plan] = []
     proven: list[bool] = []
     for _ in range(count):
-        plan, certain = _best(ranked, [*avoid, *plans], end, progress, rules, stop, above)
+        apart = [*rules, Differs([eats_of(plan) for plan in plans])]
+        plan, certain = _best(ranked, [*avoid, *plans], end, progress, apart, stop, above)
         if plan is None:
             if not plans:
                 return Found((), (), "none" if certain else "best_found")

@@ -11,6 +11,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import MINUTE, POINT
 from calmlarder.compose.wishes import Wish
+from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
@@ -19,13 +20,15 @@ from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
+from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, Seasoned
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.variety import TwoKinds
 from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
-    TwoKinds(), NotDisliked(), Near(), Nourishing(), WithinDay(), Steady(),
+    Seasoned(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(), WithinDay(),
+    NotAgainSoon(), Steady(),
 )  # fmt: skip
 
 

@@ -17,6 +17,10 @@ OPENING = 4
 MINUTE = 0.4
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 24
+# For each thing that seasons a dish which is missing to three: the third, the second, the first.
+SEASONINGS_MISSING = (5, 18, 60)
+BARE = 24  # raw vegetables without a dressing
+GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 ITEM_MISSING = 14
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15
@@ -35,6 +39,13 @@ FIBRE_UNDER_TARGET = 2
 VEGETABLES_UNDER_TARGET = 4
 PROTEIN_OF_THE_REST_G = 6
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
+# What was had of late, on the day itself (fading: history/variety.py): the same dish, each lot of the same protein or
+# base. Below what the last day of a portion is worth, so that nothing is thrown away for a change. A declined dish
+# comes again at once only where nothing else can be had.
+EATEN_DISH = 40
+EATEN_PROTEIN = 16
+EATEN_BASE = 6
+DECLINED_DISH = 400
 # More like it: for the same flavour family, the same dish, and each main food that is there again.
 LIKE_FAMILY = 20
 LIKE_DISH = 20
@@ -51,6 +62,16 @@ ASK_OWNER = 200
 MOST_PROTEIN_SHORT = 0.5  # of the floor
 MOST_PORTION_SHORT = 0.5  # of the pattern's least
 FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
+
+
+# A main thing (fish, meat, tofu, eggs) in its last days costs more to lose than leaves do.
+MAIN_RESCUE = 2
+MAIN_RESCUE_DAYS = 2
+
+
+def main_rescue_points(days_left: int | None, points: int) -> int:
+    """Points for one portion of a protein food; days are counted from today."""
+    return points * MAIN_RESCUE if days_left is not None and days_left <= MAIN_RESCUE_DAYS else points
 
 
 def rescue_points(days_left: int | None, perishable: bool) -> int:

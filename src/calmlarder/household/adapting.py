@@ -47,5 +47,11 @@ def adapted_recipe(
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     told = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
-    request = {"profile": eaters.profile.name, "diet": eaters.diet, "avoid": eaters.avoid, **sure}
+    request = {
+        "profile": eaters.profile.name,
+        "sitting": eaters.sitting,
+        "diet": eaters.diet,
+        "avoid": eaters.avoid,
+        **sure,
+    }
     return Answer(recipe, reads, adapted, changed, told, verify(told, request, household.folders))

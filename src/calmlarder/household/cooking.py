@@ -13,6 +13,7 @@ from calmlarder.store.documents import PROPOSED
 from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
 
 
@@ -23,6 +24,14 @@ class Cooked(NamedTuple):
     eaten: Eaten | None
     boxed: Lot | None
     about_boxes: str
+
+
+def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
+    """What may be cooked: the dinners, else the nearest one where nothing has to be bought for it first."""
+    near = composed.nearest
+    if composed.dinners or near is None or any(give.what == "buy" for give in near.gives):
+        return composed.dinners
+    return (near.dinner,)
 
 
 def propose(household: Household, dinners: "Sequence[Dinner]") -> None:

@@ -1,9 +1,9 @@
 """A home on one day: its store, its settings, and the tables with the dishes that are boxed in its larder."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
 from calmlarder.household.settings import Settled, settled
@@ -15,17 +15,27 @@ from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
-from calmlarder.store.eaten import eaten_on, may_count
+from calmlarder.store.eaten import eaten_on, entries, may_count
 from calmlarder.store.home import home_folder
-from calmlarder.store.larder import KeptLot, ToAnswer, lots_on_day, to_answer
+from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
     from calmlarder.plan.sittings import Key
+
+
+class Eating(NamedTuple):
+    """What holds for who eats: the limits, the diet, the allergens to avoid."""
+
+    profile: Profile
+    diet: Diet
+    avoid: tuple[Allergen, ...]
 
 
 class Household:
@@ -70,15 +80,29 @@ class Household:
     def turn_to(self, day: date) -> None:
         """Another day has begun: lines are read, and days left are counted, from it."""
         self.today = day
-        self._reader = LarderReader(self.plain_tables, day)
+        self._reader = self._reader.on_day(day)
+
+    def reader_of(self, day: date) -> LarderReader:
+        """What reads lines that were typed on a day, with what words mean in this house now."""
+        self._reader.remember(self.words())
+        return self._reader.on_day(day)
 
     def read(self, text: str) -> Reading | None:
         """What a typed line means."""
-        return self._reader.read(text, "this line")
+        return self.reader_of(self.today).read(text, "this line")
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """What many lines of a source mean, but for comments."""
-        return self._reader.read_all(lines, source)
+        return self.reader_of(self.today).read_all(lines, source)
+
+    def words(self) -> dict[str, tuple[str, ...]]:
+        """What words mean in this house: ids of foods by the words."""
+        found = self.setting("words", {}) if self.is_kept else {}
+        return {str(said): tuple(map(str, foods)) for said, foods in found.items() if isinstance(foods, list)}
+
+    def remember_words(self, words: Mapping[str, tuple[str, ...]]) -> None:
+        """Keep what words mean in this house."""
+        self.store.set({"words": {said: list(foods) for said, foods in words.items()}}, "remember words")
 
     def lots(self) -> list[KeptLot]:
         """What is there, what goes first before what keeps; nothing where nothing was ever kept."""
@@ -141,6 +165,15 @@ class Household:
         same = again is not None and again.lot is not None and _as_it_stands(again.lot) == _as_it_stands(lot)
         return lot.line if same else lot_line(lot, self.tables)
 
+    def eating(self, profile: str | None, diet: Diet | None, avoid: Sequence[Allergen]) -> Eating:
+        """What holds for who eats: as asked, else as settled here; allergens join those that are settled."""
+        home = self.settled()
+        return Eating(
+            profile_named(profile or home.profile, self.tables),
+            diet or home.diet,
+            tuple(dict.fromkeys((*home.avoid, *avoid))),
+        )
+
     def profile(self) -> Profile:
         """The caps that hold."""
         return profile_named(self.settled().profile, self.tables)
@@ -163,6 +196,10 @@ class Household:
     def eaten(self, at: datetime, hours: float) -> tuple[Eaten, ...]:
         """What was eaten in the hours before a moment, and may still count then."""
         return may_count(self.store, at, hours) if self.is_kept else ()
+
+    def eaten_since(self, since: datetime) -> tuple[Eaten, ...]:
+        """What was eaten since a moment, whoever ate it."""
+        return tuple(entry for _, entry in entries(self.store, since.isoformat())) if self.is_kept else ()
 
     def ended(self) -> list[Ended]:
         """The ledger up to today."""

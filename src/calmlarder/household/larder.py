@@ -1,15 +1,16 @@
 """Lines that become lots, and lots that change: kept, written anew, moved, ended. Each change is one action."""
 
 from collections.abc import Callable, Sequence
-from typing import Literal
+from typing import Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.reading import UNANSWERED, Reading
+from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.larder import KeptLot, add, kept, still_as_seen
+from calmlarder.store.larder import KeptLot, kept, parked, still_as_seen
 
 Place = Literal["freezer", "fridge"]
 
@@ -41,22 +42,50 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
     return lots, problems
 
 
-def keep(household: Household, lots: Sequence[Lot]) -> list[KeptLot]:
-    """New lots, with their numbers."""
-    if not lots:
-        return []
-    ids = add(household.store, lots, f"add {lots[0].line}" if len(lots) == 1 else f"add {_many(lots)}")
-    by_id = {one.id: one for one in household.lots()}
-    return [by_id[lot_id] for lot_id in ids if lot_id in by_id]
+class Kept(NamedTuple):
+    """What became of lines: lots, lines that stay to be answered, and what is wrong with those that cannot be kept."""
+
+    lots: list[KeptLot]
+    asked: list[ToAnswer]
+    problems: list[Problem]
 
 
-def write_anew(household: Household, lot_id: int, lots: Sequence[Lot]) -> None:
-    """A lot becomes the first of these; others that the line says join the larder.
+def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
+    """Every line that says something, as one action: its lots, or the line itself where something must be answered.
 
-    Raises CannotGoOn for a lot that is not there.
+    Lines that cannot be read at all are given back with their reason.
     """
-    first, *others = lots
-    household.store.change_lots({lot_id: kept(first)}, f"edit {first.line}", new=[kept(one) for one in others])
+    contents = [content for reading in readings for content in _contents(household, reading)]
+    problems = [reading.problem for reading in readings if reading.problem is not None]
+    if not contents:
+        return Kept([], [], problems)
+    words = f"add {contents[0]['line']}" if len(contents) == 1 else f"add {_many(contents)}"
+    ids = household.store.add_lots(contents, words)
+    return _standing(household, ids, problems)
+
+
+def _contents(household: Household, reading: Reading, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
+    """What the store keeps of a line."""
+    asked = reading.to_answer
+    return [kept(lot) for lot in reading.lots] if asked is None else [parked(asked, household.today, answers)]
+
+
+def _standing(household: Household, ids: Sequence[int], problems: Sequence[Problem] = ()) -> Kept:
+    lots = {one.id: one for one in household.lots()}
+    asked = {one.id: one for one in household.to_answer()}
+    return Kept([lots[one] for one in ids if one in lots], [asked[one] for one in ids if one in asked], list(problems))
+
+
+def write_anew(household: Household, lot_id: int, reading: Reading) -> Kept:
+    """A lot becomes what a line says: its first lot, or the line to be answered; its other lots join the larder.
+
+    Raises CannotGoOn for a lot that is not there, or a line that cannot be read.
+    """
+    if reading.problem is not None:
+        raise CannotGoOn([reading.problem])
+    first, *others = _contents(household, reading)
+    household.store.change_lots({lot_id: first}, f"edit {first['line']}", new=others)
+    return _standing(household, [lot_id])
 
 
 def remove_mistakes(household: Household, ones: Sequence[KeptLot]) -> None:

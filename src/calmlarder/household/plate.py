@@ -1,19 +1,26 @@
 """What a plate brings and whether it fits: read, added up, put through the check, and only then handed on."""
 
+import re
 from collections.abc import Sequence
+from datetime import datetime
+from decimal import Decimal
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
 from calmlarder.history.told import portion_of
 from calmlarder.household.household import Household
 from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.plate import Item
 from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, still_counted
+from calmlarder.intake.zone import offsets_at
+from calmlarder.larder.box import box_named
 from calmlarder.larder.reading import Reading
+from calmlarder.matching.line import amount_in
 from calmlarder.render.cap_words import component_words
 from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object
 from calmlarder.tables.vocabulary import Sitting
@@ -22,7 +29,7 @@ from calmlarder.tables.vocabulary import Sitting
 class PlateAsked(NamedTuple):
     """What is on it, for how many, how sure the amounts are, by which limits; `before` says whose log counts, if any.
 
-    `profile` is None where the home's holds.
+    `profile` is None where the home's holds. `wants_change` asks for the smallest change of a plate that does not fit.
     """
 
     texts: Sequence[str]
@@ -32,53 +39,133 @@ class PlateAsked(NamedTuple):
     is_weighed: bool
     profile: str | None = None
     before: Stacking | None = None
+    wants_change: bool = True
 
 
 class Plate(NamedTuple):
-    """The answer, and what is wrong with it by its own check; with faults it is not to be shown."""
+    """The answer, and what is wrong with it by its own check; with faults it is not to be shown.
+
+    `portions` are what was understood, as whoever eats all of it eats it.
+    """
 
     answer: PlateAnswer
     faults: tuple[str, ...]
+    portions: tuple[Portion, ...]
+
+
+class _Read(NamedTuple):
+    foods: tuple[OnPlate, ...]
+    portions: tuple[Portion, ...]
+    unread: tuple[Unread, ...]
 
 
 def plate(household: Household, asked: PlateAsked) -> Plate:
     """What it brings. Raises CannotGoOn for a profile that is none."""
-    tables = household.plain_tables
-    foods, unread = _read(household, asked)
-    profile = profile_named(asked.profile or household.settled().profile, tables)
+    read = _read(household, asked)
+    profile = profile_named(asked.profile or household.settled().profile, household.tables)
     how = asked.before
-    counted = () if how is None else still_counted(household.eaten(how.at, how.longest_hours), how)
-    table = Table(profile.at(asked.sitting), asked.people, counted)
-    items = [one.item for one in foods]
-    usual = [float(tables.food_by_id[item.food].portion_g) * asked.people for item in items]
-    answer = PlateAnswer(foods, judged(items, usual, table), table, unread)
+    eaten = () if how is None else household.eaten(how.at, how.longest_hours)
+    table = Table(profile.at(asked.sitting), asked.people, () if how is None else still_counted(eaten, how))
+    items = [one.item for one in read.foods]
+    found = judged(items, table)
+    if asked.wants_change and not found.fits:
+        from calmlarder.compose.less import smallest_change
+
+        found = found._replace(less=smallest_change(items, table))
+    parts = (food for item in items for food in item.profile.foods)
+    names = {food: household.name_of(food) for food in parts}
+    answer = PlateAnswer(read.foods, found, table, read.unread, names)
     request = {
         "profile": profile.name,
         "sitting": asked.sitting,
         "people": asked.people,
         "tolerance": asked.sure.model_dump(),
+        "stacking": None if how is None else how.model_dump(mode="json"),
+        "eaten": [one.model_dump(mode="json") for one in eaten],
+        "most_g": [str(portion.high) for portion in read.portions],
+        "boxes": _boxes(household, items),
     }
-    # What was eaten before is added up for dinners by their own check.
-    faults = () if counted else verify(plate_object(answer), request, household.folders)
-    return Plate(answer, tuple(faults))
+    return Plate(answer, verify(plate_object(answer), request, household.folders), read.portions)
 
 
-def _read(household: Household, asked: PlateAsked) -> tuple[tuple[OnPlate, ...], tuple[Unread, ...]]:
-    tables, found, unread = household.plain_tables, list[OnPlate](), list[Unread]()
-    for reading in household.read_all(asked.texts, "plate"):
-        if not reading.lots:
-            unread.append(Unread(reading.text, _why_unread(reading)))
-        for lot in reading.lots:
-            portion = portion_of(lot, household.today, tables)
-            missing = tables.unknown_of(lot.food)
-            if missing:
-                unread.append(Unread(reading.text, f"no figure is known for its {component_words(missing)}"))
-                continue
-            grams = Fraction(str(round(portion.grams, 1)))
-            own = asked.sure.for_range(portion.grams, portion.high)
-            item = Item(lot.food, load_profile_of(portion.food, tables), grams, asked.is_weighed, own)
-            found.append(OnPlate(reading.text, portion.food.name, item))
-    return tuple(found), tuple(unread)
+def counts_before(household: Household, at: datetime, who: str) -> Stacking | None:
+    """How somebody's log counts at a moment, as settled at home; None where nothing is kept."""
+    if not household.is_kept:
+        return None
+    home = household.settled()
+    return Stacking(
+        at=at, window_hours=home.window_hours, fade=home.fade, own=home.own, who=(who,), offsets_min=offsets_at(at)
+    )
+
+
+def plate_eaten(household: Household, found: Plate, at: datetime, who: str) -> Eaten:
+    """The plate as one entry of somebody's log; what could not be counted is named in it."""
+    tables = household.tables
+    loads, _ = loads_of(found.portions, tables, household.settled().tolerance)
+    names = ", ".join(one.name for one in found.answer.foods)
+    unread = [one.text for one in found.answer.unread]
+    return Eaten(
+        at=at,
+        who=who,
+        text=", ".join(dict.fromkeys([*(one.text for one in found.answer.foods), *unread])),
+        food="",
+        title=f"plate of {names}" if names else "plate",
+        grams=round(sum(portion.grams for portion in found.portions), 1),
+        loads=loads,
+        unknown=tuple(unread),
+    )
+
+
+def _boxes(household: Household, items: Sequence[Item]) -> dict[str, Any]:
+    foods = {item.food for item in items if item.profile.settled}
+    boxes = (one.lot.box for one in household.lots() if foods and one.lot.box is not None)
+    return {box.food_id: box.model_dump(mode="json") for box in boxes if box.food_id in foods}
+
+
+def _read(household: Household, asked: PlateAsked) -> _Read:
+    found, portions, unread = list[OnPlate](), list[Portion](), list[Unread]()
+
+    def add(text: str, portion: Portion) -> None:
+        grams = Fraction(str(round(portion.grams, 1)))
+        own = asked.sure.for_range(Decimal(str(round(portion.grams, 1))), Decimal(str(portion.high)))
+        profile = load_profile_of(portion.food, household.tables)
+        portions.append(portion)
+        found.append(OnPlate(text, portion.food.name, Item(portion.food.id, profile, grams, asked.is_weighed, own)))
+
+    for text in asked.texts:
+        boxed = _boxed(household, text)
+        if boxed is not None:
+            add(text, boxed)
+            continue
+        for reading in household.read_all([text], "plate"):
+            if not reading.lots:
+                unread.append(Unread(reading.text, _why_unread(reading)))
+            for lot in reading.lots:
+                portion = portion_of(lot, household.today, household.plain_tables)
+                missing = household.plain_tables.unknown_of(lot.food)
+                if missing:
+                    unread.append(Unread(reading.text, f"no figure is known for its {component_words(missing)}"))
+                else:
+                    add(reading.text, portion._replace(weighed=asked.is_weighed))
+    return _Read(tuple(found), tuple(portions), tuple(unread))
+
+
+def _boxed(household: Household, text: str) -> Portion | None:
+    """A boxed dish of the larder by its name: grams of it, or so many boxes, one where nothing is said."""
+    if "box" not in text.casefold():
+        return None
+    lots = [one.lot for one in household.lots()]
+    named = re.sub(r"^\s*[\d.,/]+\s*(?:x|g|kg|grams?)?\b", "", text)
+    food = box_named(re.sub(r"^\s*half\b", "", named), lots, household.tables)
+    if food is None:
+        return None
+    amount = amount_in(text, household.today)
+    grams = float(food.portion_g)
+    if amount is not None and amount.grams is not None:
+        grams = amount.number.typical * amount.grams.typical
+    elif amount is not None and amount.how == "counted":
+        grams *= amount.number.typical
+    return Portion(food, grams, grams, False)
 
 
 def _why_unread(reading: Reading) -> str:

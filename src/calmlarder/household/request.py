@@ -5,6 +5,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.history.variety import had_of, since
 from calmlarder.household.household import Household
 from calmlarder.household.person import people_of
 from calmlarder.household.settings import Settled, settled
@@ -107,12 +108,15 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         ),
         eaten=household.eaten(how.at, how.longest_hours) if choices.use_log else (),
         stacking=how if choices.use_log and household.is_kept else None,
+        had=had_of(household.eaten_since(since(household.today)), household.today) if choices.use_log else (),
+        declined=home.declined_on(household.today),
     )
     words += [*words_of_hours, *words_of_protein]
     words += [f"no {', '.join(me.avoid)}"] if me.avoid else []
     words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
     for foods, said in ((added["without"], "never"), (added["disliked"], "rather no")):
         words += [f"{said} {', '.join(tables.food_by_id[food].name for food in foods)}"] if foods else []
+    words += [f"not soon {one.pattern.replace('-', ' ')}" for one in request.declined]
     return Evening(request, lots, tables, household.folders, tuple(words))
 
 

@@ -1,10 +1,12 @@
 """What a home has settled: who eats, what holds for them, and what the kitchen has. Kept as settings, one by one."""
 
 from collections.abc import Iterable, Mapping
+from datetime import date
 from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.history.variety import Declined, declined_of
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, USUAL_EYE, USUAL_SCALE, Tolerance
 from calmlarder.intake.own import MOST_HOURS, Own, owns_of
 from calmlarder.intake.profile import name_of_today
@@ -46,7 +48,12 @@ class Settled(BaseModel):
     window_hours: float
     fade: bool
     own: tuple[Own, ...]
+    declined: str
     given: frozenset[str]
+
+    def declined_on(self, today: date) -> tuple[Declined, ...]:
+        """Dishes that were not wanted of late, as far as that still counts on a day."""
+        return declined_of(self.declined, today)
 
 
 def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
@@ -88,5 +95,6 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         window_hours=float(number("window")),
         fade=word("fade", ("yes", "no"), "no") == "yes",
         own=owns_of(str(settings.get("own", ""))),
+        declined=str(settings.get("declined", "")),
         given=frozenset(given),
     )

@@ -38,6 +38,7 @@ def swaps(household: Household, asked: Asked, dish: Dish | None = None, beside: 
     def faults_of(some: Answer) -> tuple[str, ...]:
         request = {
             "profile": asked.profile.name,
+            "sitting": asked.sitting,
             "diet": asked.diet,
             "avoid": asked.avoid,
             "beside": [{"food": one.food.id, "grams": float(one.grams)} for one in beside],
@@ -69,6 +70,7 @@ def swaps_at_home(
         food=food,
         grams=grams,
         profile=request.profile if request else household.profile(),
+        sitting=request.sitting if request else "dinner",
         diet=request.diet if request else home.diet,
         avoid=request.avoid if request else home.avoid,
         sure=request.tolerance if request else home.tolerance,

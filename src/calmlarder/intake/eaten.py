@@ -64,6 +64,8 @@ class Eaten(_Kept):
     unknown: tuple[str, ...] = ()
     offsets_min: tuple[int, ...] = ()
     sitting: Sitting | None = None  # what a dish was cooked for, where that is known
+    pattern: str = ""  # of a dish; none where it came from a box
+    mains: tuple[str, ...] = ()  # ids of the protein and base foods of a dish
 
 
 class Portion(NamedTuple):

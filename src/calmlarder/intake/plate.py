@@ -63,11 +63,15 @@ class Sum(NamedTuple):
 
 def sum_under(items: Iterable[Item], cap: Cap, food: str | None = None) -> Sum:
     """What items bring under a limit; of one food where it is named, wherever it is in."""
+    return sum_of((item, load_of_item(item, cap, food)) for item in items)
+
+
+def sum_of(uses: Iterable[tuple[Item, UseLoad]]) -> Sum:
+    """What items bring under the limit that their loads are for."""
     likely: Number = 0
     off: dict[str, Number] = {}
     by_eye: dict[str, Number] = {}
-    for item in items:
-        use = load_of_item(item, cap, food)
+    for item, use in uses:
         load = use.load(item.grams)
         likely += load
         deviation = use.deviation(item.grams, item.weighed, item.sure)
@@ -104,16 +108,37 @@ class Row(NamedTuple):
         return tuple(dict.fromkeys(food for room in self.rooms for food in self.sum.must_weigh(room, people)))
 
 
+class LimitOn(NamedTuple):
+    """A limit on the items of a plate by their numbers: what a gram of each brings, and the room there is."""
+
+    cap: Cap
+    food: str | None
+    uses: Mapping[int, UseLoad]
+    rooms: tuple[Room, ...]
+
+    def row(self, items: Sequence[Item]) -> Row:
+        """The limit with these amounts of the items, weighed or by eye."""
+        return Row(self.cap, self.food, sum_of((items[number], use) for number, use in self.uses.items()), self.rooms)
+
+
+def limits_on(items: Sequence[Item], limits: Profile, counted: Sequence[Counted] = ()) -> Iterator[LimitOn]:
+    """Every limit of one kind of sitting on the items, that of one food once for each food."""
+    for cap in limits.sitting_caps:
+        uses = {number: load_of_item(item, cap, None) for number, item in enumerate(items)}
+        yield LimitOn(cap, None, uses, rooms(counted, cap))
+    for food in dict.fromkeys(food for item in items for food in item.profile.foods):
+        within = [number for number, item in enumerate(items) if food in item.profile.foods]
+        for cap in limits.food_caps:
+            uses = {number: load_of_item(items[number], cap, food) for number in within}
+            yield LimitOn(cap, food, uses, rooms(counted, cap, food))
+
+
 def rows_of(items: Sequence[Item], limits: Profile, counted: Sequence[Counted] = ()) -> Iterator[Row]:
     """Every limit under which the items may bring something; `limits` are those of one kind of sitting."""
-    for cap in limits.sitting_caps:
-        yield Row(cap, None, sum_under(items, cap), rooms(counted, cap))
-    for food in dict.fromkeys(food for item in items for food in item.profile.foods):
-        within = [item for item in items if food in item.profile.foods]
-        for cap in limits.food_caps:
-            row = Row(cap, food, sum_under(within, cap, food), rooms(counted, cap, food))
-            if row.sum.likely or row.sum.off:
-                yield row
+    for limit in limits_on(items, limits, counted):
+        row = limit.row(items)
+        if row.food is None or row.sum.likely or row.sum.off:
+            yield row
 
 
 def in_grams(load: Number, people: int = 1) -> float:

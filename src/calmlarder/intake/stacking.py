@@ -133,23 +133,30 @@ def still_counted(entries: Iterable[Eaten], how: Stacking) -> tuple[Counted, ...
     return tuple(sorted(found, key=lambda one: one.until))
 
 
-def held_by(counted: Sequence[Counted], cap: Cap) -> Mapping[str, int]:
-    """Micrograms still counted against a limit for each person whose past counts, as is likely."""
+def held_by(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> Mapping[str, int]:
+    """Micrograms still counted against a limit for each person whose past counts, as is likely; of one food or all."""
     held: dict[str, int] = {}
     for one in counted:
         for who in one.whose:
-            held[who] = held.get(who, 0) + one.likely_ug(cap)
+            held[who] = held.get(who, 0) + one.likely_ug(cap, food)
     return held
 
 
-def held_ug(counted: Sequence[Counted], cap: Cap) -> int:
+def held_ug(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> int:
     """The same for the person of those at the table who has the most of it."""
-    return max(held_by(counted, cap).values(), default=0)
+    return max(held_by(counted, cap, food).values(), default=0)
+
+
+def of_the_day(entries: Iterable[Eaten], how: Stacking) -> list[Eaten]:
+    """What was logged on the day of the sitting and before it, for those whose past counts."""
+    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    people = {EVERYONE, *how.people(entries)}
+    return [one for one in entries if one.who in people]
 
 
 def day_so_far_ug(entries: Iterable[Eaten], how: Stacking, cap: Cap) -> int:
     """Micrograms that were logged on the day of the sitting and before it, as is likely; of whoever had the most."""
-    entries = [one for one in entries if one.at.date() == how.at.date() and one.at <= how.at]
+    entries = of_the_day(entries, how)
     found = [
         sum(
             load.likely_ug

@@ -4,12 +4,18 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.rows import Food
 
 _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
+_SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced)\b"}
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
+
+
+# What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
+_SOLD_WITH = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$")
 
 
 class Filling(NamedTuple):
@@ -45,6 +51,25 @@ class Filling(NamedTuple):
         return self.how == "weigh" and not self.whole
 
 
+def made_ready(prep: str, line: str, condition: str | None, mashed: bool, frozen: bool = False) -> str:
+    """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
+    if prep in _SOLD_AS and re.search(_SOLD_AS[prep], line, re.IGNORECASE):
+        return ""
+    if mashed:
+        prep = prep.replace("scrubbed", "peeled")
+    if condition and "sprout" in condition:
+        rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
+        return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
+    if frozen:
+        return ", ".join(part for part in ("thawed", prep) if part)
+    return prep
+
+
+def mashes(pattern: Pattern, slot: str) -> bool:
+    """Whether a step of the dish mashes what is in a slot."""
+    return any(re.search(rf"\b[Mm]ash \{{{slot}\b", step.words) for step in pattern.steps)
+
+
 def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
     """Two lots of one food in one slot are one thing to the cook: cut, cooked and named once, grams added up."""
     found: dict[str, Filling] = {}
@@ -64,7 +89,7 @@ def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
 
 def short_name(name: str) -> str:
     """The name of a food without its state: `cooked white rice` is `white rice`."""
-    return _STATE_WORDS.sub("", name).removesuffix(" (boxed)")
+    return _SOLD_WITH.sub("", _STATE_WORDS.sub("", name).removesuffix(" (boxed)"))
 
 
 def listed(names: Sequence[str]) -> str:

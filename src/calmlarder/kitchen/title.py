@@ -9,8 +9,13 @@ from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 _NAMES = 2  # of one slot
 _NAMES_IN_ALL = 3
 _CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot: less is not named. Ours
-_QUALIFIERS = re.compile(r" without .*$| with garlic.*$| \(.*\)$| in tomato sauce$| in juice$| in syrup$| flour$")
-_FIRST_WORDS = re.compile(r"^(?:young|white wheat|plain soya|unhulled|button) ")
+_QUALIFIERS = re.compile(
+    r" without .*$| with (?:garlic|onion|shallot|wheat).*$| and other .*$| of tinned .*$| of soya protein$| \(.*\)$"
+    r"| in tomato sauce$| in juice$| in syrup$| flour$"
+)
+_FIRST_WORDS = re.compile(
+    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|hot(?= smoked)) "
+)
 
 
 def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> str:
@@ -18,15 +23,20 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
     things = one_of_each(fillings)
 
     def names(found: re.Match[str]) -> str:
-        chosen: list[str] = []
+        chosen: dict[str, bool] = {}  # and whether it is a protein, which a title does not hide
         for name in slot_names(found):
             inside = sorted((one for one in things if one.slot == name), key=lambda one: -_portions(one))
-            chosen += [
-                _menu_name(one) for one in inside[:_NAMES] if one is inside[0] or not _crumb(one, inside[0], people)
-            ]
-        return listed(list(dict.fromkeys(chosen))[:_NAMES_IN_ALL])
+            for one in inside[:_NAMES]:
+                if one is inside[0] or not _crumb(one, inside[0], people):
+                    chosen.setdefault(_menu_name(one), pattern.slots[name].role == "protein")
+        while len(chosen) > _NAMES_IN_ALL:
+            last = [name for name, protein in chosen.items() if not protein] or list(chosen)
+            del chosen[last[-1]]
+        return listed(list(chosen))
 
-    title = REFERENCE.sub(names, pattern.title).strip()
+    here = {one.food.id for one in things}
+    words = next((words for food, words in pattern.titles.items() if food in here), pattern.title)
+    title = REFERENCE.sub(names, words).strip()
     return title[:1].upper() + title[1:]
 
 

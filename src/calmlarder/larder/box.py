@@ -95,6 +95,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
     whole = Decimal(mixture.shares * mixture.share_grams)
     made = made_food(box.food_id, parts, whole, "boxed", "base", tables)
     protein = sum((part.grams * (part.food.protein_g or 0) for part in parts), Decimal(0)) / whole
+    lysine = sum((part.grams * (part.food.lysine_mg or 0) for part in parts), Decimal(0)) / whole
     food = made.food.model_copy(
         update={
             "id": box.food_id,
@@ -103,6 +104,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
             "portion_g": Decimal(mixture.share_grams),
             # Rounded down: a floor that is met by the rounded figure is met.
             "protein_g": protein.quantize(Decimal("0.001"), rounding=ROUND_DOWN),
+            "lysine_mg": lysine.quantize(Decimal("0.1"), rounding=ROUND_DOWN),
             "flavours": {"any": 1},
             "minutes": {**({"raw": 0} if box.cold else {}), **({} if box.heated else {"stir-fry": _WARMED_MINUTES})},
         }

@@ -1,20 +1,22 @@
 """From a cook's lines to lots: what each line means, what must be asked, what is not known."""
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Mapping
 from datetime import date
 
 from pydantic import BaseModel, ConfigDict
+from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.to_answer import ToAnswer
+from calmlarder.larder.to_answer import NO_DAY, About, Answers, ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, Part, Place, read_line
-from calmlarder.matching.numbers import Span
+from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -31,6 +33,12 @@ _FRESH_KINDS = frozenset({
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
+# What is said of a name that the tables lack.
+NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
+UNANSWERED = Answers()
+_NO_AMOUNT = Amount(ONE, None, None, "none")
+USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
+_MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
@@ -51,6 +59,9 @@ class Reading(BaseModel):
     assumed: tuple[str, ...] = ()
     question: str = ""
     names: tuple[str, ...] = ()  # of the foods of the lots
+    about: About = "food"  # what the question is about
+    said: str = ""  # the words whose food is asked
+    choices: tuple[str, ...] = ()  # what would answer, where it is no food
     how: str = "none"  # how the amount was told: weighed, counted, guessed, none
 
     @property
@@ -63,9 +74,11 @@ class Reading(BaseModel):
         """What the cook must still say, where the line is no lot and could be one."""
         if self.lots or self.problem is not None:
             return None
-        names = tuple(candidate.name for candidate in self.candidates)
-        question = self.question or ("which one is it?" if names else "no food of the tables has that name")
-        return ToAnswer(where=self.where, text=self.text, question=question, choices=names)
+        names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))
+        question = self.question or (NOT_KNOWN if self.match.outcome == "unknown" else "which one is it?")
+        return ToAnswer(
+            where=self.where, text=self.text, question=question, choices=names, about=self.about, said=self.said
+        )
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -76,15 +89,29 @@ class Reading(BaseModel):
 class LarderReader:
     """Reads lines against the tables for a given day."""
 
-    def __init__(self, tables: Tables, today: date) -> None:
+    def __init__(self, tables: Tables, today: date, lexicon: Lexicon | None = None) -> None:
         self._tables = tables
         self._today = today
-        self._lexicon = Lexicon(tables)
+        self._lexicon = Lexicon(tables) if lexicon is None else lexicon
 
-    def read(self, text: str, where: str, number: int = 1) -> Reading | None:
-        """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots."""
+    def on_day(self, day: date) -> "LarderReader":
+        """A reader of the same names for another day."""
+        return LarderReader(self._tables, day, self._lexicon)
+
+    def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
+        """What words meant in this house, by the words."""
+        self._lexicon = self._lexicon.knowing(meant)
+
+    def read(self, text: str, where: str, number: int = 1, answers: Answers = UNANSWERED) -> Reading | None:
+        """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots.
+
+        `answers` are what the cook said to the questions of this line.
+        """
+        lexicon = self._lexicon
+        if answers.foods:
+            lexicon = lexicon.knowing({**lexicon.meant, **answers.foods})
         try:
-            line = read_line(text, self._today, self._lexicon)
+            line = read_line(text, self._today, lexicon)
         except ValueError as error:
             problem = Problem(where=where, what=str(error), remedy="write the line again")
             return Reading(
@@ -93,23 +120,41 @@ class LarderReader:
         if line is None:
             return None
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
-        if unclear or line.question:
-            outcome = "unknown" if not line.question and all(p.named.outcome == "unknown" for p in unclear) else "ask"
+        if line.question and not answers.no_day:
+            match = _match((), "ask", self._tables, line.candidates)
+            return Reading(
+                text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
+                choices=(NO_DAY,),
+            )  # fmt: skip
+        if unclear:
+            outcome = "unknown" if all(part.named.outcome == "unknown" for part in unclear) else "ask"
             match = _match((), outcome, self._tables, line.candidates)
             return Reading(
-                text=line.text, where=where, match=match, lots=(), problem=None, question=line.question,
+                text=line.text, where=where, match=match, lots=(), problem=None, said=unclear[0].said,
+                choices=self._nearest(unclear[0].said) if outcome == "unknown" else (),
             )  # fmt: skip
-        return self._clear(line, where, number)
+        return self._clear(line, where, (number, answers))
 
-    def _clear(self, line: LineRead, where: str, number: int) -> Reading:
+    def _nearest(self, said: str) -> tuple[str, ...]:
+        """Names that are spelt most like words that are none."""
+        bare = re.sub(r" ?\([^)]*\)", "", said)
+        names = self._lexicon.spelt
+        found = process.extract(bare, names.keys(), scorer=fuzz.ratio, limit=_MOST_NEAREST, score_cutoff=_NEAR)
+        return tuple(dict.fromkeys(self._tables.food_by_id[names[name]].name for name, _, _ in found))
+
+    def _clear(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
+        number, answers = which
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
         lots: list[Lot] = []
         for part, food in foods:
-            span, question = self._grams(part, food)
+            span, question, choices = self._grams(part, food, answers)
             if span is None:
                 match = _match((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
-                return Reading(text=line.text, where=where, match=match, lots=(), problem=None, question=question)
+                return Reading(
+                    text=line.text, where=where, match=match, lots=(), problem=None, question=question, about="amount",
+                    choices=choices,
+                )  # fmt: skip
             lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
         if any(one.on is None for one in line.dates):
@@ -129,21 +174,29 @@ class LarderReader:
         readings = (self.read(line, f"{source}:{number}", number) for number, line in enumerate(lines, start=1))
         return tuple(reading for reading in readings if reading is not None)
 
-    def _grams(self, part: Part, food: Food) -> tuple[Span | None, str]:
-        """Grams of a food of the line, or what must be asked about them."""
-        amount = part.amount
+    def _grams(self, part: Part, food: Food, answers: Answers) -> tuple[Span | None, str, tuple[str, ...]]:
+        """Grams of a food of the line, or what must be asked about them and what would answer."""
+        amount = part.amount if answers.amount != "usual" else _NO_AMOUNT
         if amount.measure is not None and not fits_measure(amount, food, self._tables):
-            return None, f"`{amount.measure}` says nothing about {food.name}"
+            return None, f"`{amount.measure}` says nothing about {food.name}", self._usual(food)
         span = grams_of(amount, food, self._tables)
         if span is None:
-            return None, f"how much {food.name} is there?"
+            return None, f"how much {food.name} is there?", self._usual(food)
         if amount.grams is not None and len(part.named.foods) > 1:
             shares = [share_of(self._tables.food_by_id[one], self._tables) for one in part.named.foods]
             part_of_it = share_of(food, self._tables) / sum(shares)
             span = span.times(Span(part_of_it, part_of_it, part_of_it))
-        if out_of_proportion(amount, span, food):
-            return None, f"{span.typical:g} g of {food.name}: is that right?"
-        return span, ""
+        if answers.amount != "as told" and out_of_proportion(amount, span, food):
+            return (
+                None,
+                f"{span.typical:g} g of {food.name}: is that right?",
+                (f"{span.typical:g} g {RIGHT}", *self._usual(food)),
+            )
+        return span, "", ()
+
+    def _usual(self, food: Food) -> tuple[str, ...]:
+        usual = grams_of(_NO_AMOUNT, food, self._tables)
+        return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
 
     def _noted(self, food: Food, place: Place, line: LineRead) -> tuple[Dated, ...]:
         """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
@@ -170,6 +223,7 @@ class LarderReader:
             dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
             **urgency._asdict(),
             condition=condition,
+            assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             to_bin=line.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,

@@ -1,10 +1,32 @@
 """What a line leaves open: kept with its choices until the cook answers, and treated as not there until then."""
 
+from typing import Literal
+
 from pydantic import BaseModel, ConfigDict
+
+About = Literal["food", "amount", "day", "kept"]
+NO_DAY = "without a day"
+
+
+class Answers(BaseModel):
+    """What a cook said about one line: the foods its words mean, and whether an amount or a day may stand.
+
+    `amount` is `as told` where an amount out of proportion is right, `usual` where a usual pack is meant.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    foods: dict[str, tuple[str, ...]] = {}
+    amount: Literal["", "as told", "usual"] = ""
+    no_day: bool = False
 
 
 class ToAnswer(BaseModel):
-    """A line that is no lot yet: where it stands, its text, what is asked, and the names that would answer."""
+    """A line that is no lot yet: where it stands, its text, what is asked, and what would answer.
+
+    `id` is its number in the store, where it is kept; `about` says what is asked: about the food, its amount, its day,
+    or about what is kept and can no longer be read. `said` are the words whose food is asked.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -12,3 +34,18 @@ class ToAnswer(BaseModel):
     text: str
     question: str
     choices: tuple[str, ...]
+    about: About = "food"
+    said: str = ""
+    id: int | None = None
+
+    @property
+    def remedy(self) -> str:
+        """How to answer it on the command line."""
+        number = self.id if self.id is not None else "N"
+        if self.choices:
+            return f"`calmlarder larder answer {number} 1` takes the first" + (
+                ", or name a food" * (self.about == "food")
+            )
+        if self.about == "food":
+            return f'`calmlarder larder answer {number} "a food"`; parts: `calmlarder tables mine add`'
+        return f'Say what it is with `calmlarder larder edit {number} "…"`, or take it out'

@@ -14,6 +14,7 @@ UNIT_GRAMS = {
     "oz": 28.35, "ounce": 28.35, "ounces": 28.35, "lb": 453.6, "lbs": 453.6, "pound": 453.6, "pounds": 453.6,
     "kgs": 1000, "mls": 1, "ltr": 1000, "ltrs": 1000, "lt": 1000, "litr": 1000, "floz": 29.57, "fl oz": 29.57,
     "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
+    "stone": 6350,
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",
@@ -70,6 +71,10 @@ _LEFT = re.compile(
     r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
 )
 _GONE = frozenset({"gone", "used", "eaten", "empty"})
+_GRAMS_ONLY = (
+    r"([5-9]\d|[1-9]\d\d|[1-4]\d00)(?![\w/.,%-])"
+    rf"(?! ?(?:x|{_UNIT}|{_MEASURE}|percent|of|to)\b)"
+)
 # Other ways to write an amount, and the plain one.
 _PLAINLY = (
     (re.compile(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
@@ -84,6 +89,9 @@ _PLAINLY = (
     (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
         r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
+    # A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
+    (re.compile(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),
+    (re.compile(rf"(?<![\w/.,:-])(?<!\dx )(?<!x ){_GRAMS_ONLY}"), r"\1g"),
 )  # fmt: skip
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
 _NUMBER_LEFT = re.compile(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")

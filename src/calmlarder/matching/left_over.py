@@ -66,14 +66,14 @@ def _decides(word: str, food: Food) -> bool:
 def _of_another(word: str, token: Token, together: bool, reading: Reading, words: Words) -> bool:
     """Whether a known word may belong to the name of another food.
 
-    `together` with the food it may well; behind a comma it is a note, unless it is a food itself or stands beside this
-    one in some name.
+    It may where it is a food itself, or stands beside this one in some name; else it is a note. A colour counts only in
+    the same breath as the food.
     """
     lexicon = words.lexicon
     if word not in lexicon.words or word in HARMLESS or _no_slip(token, word, lexicon):
         return False
-    if together and word not in COLOURS:
-        return True
+    if word in COLOURS and not together:
+        return False
     return word in lexicon.alone or bool(lexicon.beside(word) & reading.takes)
 
 

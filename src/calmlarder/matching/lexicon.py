@@ -1,7 +1,8 @@
 """Every name of every food, ready to be searched by its words; built once for the tables."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from copy import copy
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -46,6 +47,7 @@ class Lexicon:
 
     def __init__(self, tables: Tables) -> None:
         self.tables = tables
+        self.meant: Mapping[str, tuple[str, ...]] = {}  # what words meant in this house
         self.names: list[NamedFood] = []
         rows = [(food.name, food.id, "") for food in tables.foods]
         rows += [(row.name, row.food, row.default) for row in tables.names]
@@ -88,7 +90,15 @@ class Lexicon:
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
                 self._by_first.setdefault(word[0], []).append(word)
+        self.spelt = {" ".join(one.written): one.food for one in self.names}
         self.slip = lru_cache(maxsize=20_000)(self._slip)
+
+    def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
+        """The same names, with what words meant in this house; foods that the tables no longer know are left out."""
+        other = copy(self)
+        known = self.tables.food_by_id
+        other.meant = {said: foods for said, foods in meant.items() if all(food in known for food in foods)}
+        return other
 
     def beside(self, word: str) -> set[str]:
         """The words that stand together with this one in some name."""

@@ -2,6 +2,7 @@
 
 import itertools
 import re
+from collections.abc import Iterable
 from datetime import date
 from typing import Literal, NamedTuple
 
@@ -11,7 +12,7 @@ from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.naming import NOTHING, Named, name
-from calmlarder.matching.notes import WITH, WITHOUT
+from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.states import FITS
@@ -19,6 +20,7 @@ from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import singular
 
 LONGEST_LINE = 400
+AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
     "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
@@ -36,6 +38,14 @@ _SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some",
 _ENDS = " .-+*&,;/:!?\"'~"
 _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?!\d))\s*")
 _RESTART = re.compile(r"(?<=[a-z]) (?=(?:\d+|half|one|two|three|four|five|six) (?:[a-z]))")
+_BEFORE_NUMBER = re.compile(r"(?<=[a-z]) (?=\d+ [a-z])")
+# What tells one kind of a food from another.
+_KIND = re.compile(
+    r"\b(?:red|green|yellow|orange|white|brown|black|firm|silken|smoked|dry|dried|canned|tinned|cooked|fresh|frozen|raw)\b"
+)
+_FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well"})
+_SEASONINGS = frozenset({"spice", "herb"})
+_MOST_SEASONINGS = 8
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
@@ -47,7 +57,11 @@ _ALWAYS = re.compile(
 )
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 20
-_UNKNOWN_TAIL = re.compile(r"\b(?:with|w/|w|has|contains|plus)\b")
+_NOTHING_LEFT = re.compile(
+    r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
+    r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
+)
+_FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
@@ -57,6 +71,8 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
+
 
 class Part(NamedTuple):
     """One food of a line: what it is, how much, and in which state."""
@@ -65,6 +81,7 @@ class Part(NamedTuple):
     named: Named
     amount: Amount
     conditions: tuple[str, ...]
+    said: str = ""  # the words that name it, as a house remembers them
 
 
 class LineRead(NamedTuple):
@@ -97,7 +114,9 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     bare = _ALWAYS.sub("", bare)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
-    owned = take_owner(rest, lexicon)
+    if _NOTHING_LEFT.search(rest):
+        raise ValueError("it says that there is none")
+    owned = take_owner(_FOR_US.sub(" ", rest), lexicon)
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
     try:
@@ -173,8 +192,14 @@ def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozense
 def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The foods of a line: one where the whole line names one, else one for each of its pieces."""
     whole = _part(text, hints, lexicon)
+    kinds = _kinds_of_one(text, hints, lexicon)
+    if kinds:
+        return kinds
     if whole.named.outcome == "matched":
         return [whole]
+    seasonings = _seasonings(text, hints, lexicon)
+    if seasonings:
+        return seasonings
     for pieces in (_SPLIT.split(text), _RESTART.split(text)):
         pieces = [piece for piece in pieces if piece.strip(_ENDS)]
         if 2 <= len(pieces) <= _MOST_PARTS:
@@ -187,6 +212,57 @@ def _parts(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
     return [whole]
+
+
+def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
+
+    The first piece names the food; every other one says but another kind of it, with its amount.
+    """
+    for split in (_SPLIT, _BEFORE_NUMBER):
+        pieces = [piece for piece in split.split(text) if piece.strip(_ENDS)]
+        if not 2 <= len(pieces) <= _MOST_PARTS or not all(map(_kind_only, pieces[1:])):
+            continue
+        head = " ".join(word for word in _WORD.findall(_KIND.sub(" ", pieces[0])) if not _says_amount(word))
+        if not head:
+            continue
+        first = [pieces[0]] if _KIND.search(pieces[0]) else []
+        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
+        parts = [_part(one, hints, lexicon) for one in texts]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
+            return parts
+    return []
+
+
+def _says_amount(word: str) -> bool:
+    return word.isdigit() or bool(re.fullmatch(r"x?\d+[a-z]*", word)) or singular(word) in SOFT
+
+
+def _kind_only(piece: str) -> bool:
+    """Whether a piece says a kind and an amount, and nothing else."""
+    words = _WORD.findall(_KIND.sub(" ", piece))
+    return bool(_KIND.search(piece)) and all(_says_amount(word) or word in _SMALL | _FILLING for word in words)
+
+
+def _seasonings(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Herbs and spices one behind the other without a sign between them: `rosemary thyme`, `zaatar sumac`."""
+    words = text.split()
+    if not 2 <= len(words) <= _MOST_SEASONINGS or any(not word.isalpha() for word in words):
+        return []
+    found: list[Part] = []
+    at = 0
+    while at < len(words):
+        for end in range(min(len(words), at + 2), at, -1):
+            part = _part(" ".join(words[at:end]), hints, lexicon, whole_name=True)
+            foods = [lexicon.tables.food_by_id[food] for food in part.named.foods]
+            if part.named.outcome == "matched" and all(food.kind in _SEASONINGS for food in foods):
+                found.append(part)
+                at = end
+                break
+        else:
+            return []
+    return found if len(found) > 1 else []
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
@@ -250,6 +326,9 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     if denied and named.outcome != "matched":
         rest_of_it = (token for token, start in spoken if start not in denied)
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+    said = _said((token for token, _ in spoken), hints, lexicon)
+    if named.outcome != "matched" or named.assumed:
+        named = _as_last_time(named, said, spoken, lexicon)
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
@@ -261,7 +340,31 @@ def _part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool =
     )
     several = plural and (amount.how == "none" or amount.share)
     amount = amount._replace(plural=amount.plural or several)
-    return Part(rest, named, amount, ())
+    return Part(rest, named, amount, (), said)
+
+
+def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> str:
+    """The words that name a food, without how much of it there is, and the state that the line tells elsewhere.
+
+    A word that stands in some food's name stays: brown rice is not what was once said of rice.
+    """
+    words = [
+        token.typed
+        for token in tokens
+        if not (token.typed in _HOW_MUCH or token.typed[0].isdigit())
+        and (token.typed in lexicon.words or token.typed not in SOFT | HARMLESS)
+    ]
+    told = sorted(hints - set(words))
+    return " ".join([*words, *(f"({hint})" for hint in told)]) if words else ""
+
+
+def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
+    """What exactly these words meant in this house before, where nothing in the line decides."""
+    foods = lexicon.meant.get(said)
+    if not foods:
+        return named
+    takes = frozenset(word for token, _ in spoken for word in token.words if token.typed not in SOFT)
+    return Named("matched", foods, takes, (AS_LAST_TIME,), named.candidates)
 
 
 def _next(text: str, found: re.Match[str]) -> str:

@@ -49,6 +49,7 @@ QUALITIES = frozenset({
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
+    "bite", "nibble", "popper", "skewer",
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
@@ -59,7 +60,7 @@ DISHES = frozenset({
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
     "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
-    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "skewer", "bomb", "wonton", "roulade", "patty",
+    "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "bomb", "wonton", "roulade", "patty",
     "loaf", "scramble",
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).

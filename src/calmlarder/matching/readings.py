@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calmlarder.matching.lexicon import NamedFood
-from calmlarder.matching.notes import DISHES, GENERIC, PRODUCTS
+from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, PRODUCTS
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Words
 
@@ -45,7 +45,7 @@ def readings_of(words: Words) -> list[Reading]:
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
             continue
-        if _turned_round(one, words):
+        if _turned_round(one, words) or _is_colour_only(one, words):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, words)
@@ -56,6 +56,13 @@ def readings_of(words: Words) -> list[Reading]:
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
     return _in_state(sorted(found.values(), key=lambda one: (-one.weight, one.food)), words)
+
+
+def _is_colour_only(one: NamedFood, words: Words) -> bool:
+    """Whether a name would be read out of a colour: `green` is no greens, unless it is written so."""
+    if not one.core <= COLOURS:
+        return False
+    return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
 
 
 def _turned_round(one: NamedFood, words: Words) -> bool:

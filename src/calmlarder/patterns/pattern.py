@@ -6,7 +6,7 @@ from typing import Annotated, Any, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from calmlarder.tables.rows import Food
+from calmlarder.tables.rows import Food, FoodId
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
 REFERENCE = re.compile(r"\{(in:|if:)?([a-z_, ]+)(?:\|([^}]*))?\}")
@@ -112,7 +112,8 @@ class Pattern(BaseModel):
 
     `minutes` is a rough guess of the work around the longest cooking time, `oven_c` the heat of the oven in degrees
     Celsius. Of the slots in a group of `one_of` at least one is filled. Of each group in `flavour` (slots, or ids of
-    foods) at least one makes it taste; a dish without it is worse than one with more weighings.
+    foods) at least one makes it taste; a dish without it is worse than one with more weighings. `titles` has another
+    title for the dish where a food is in it: of beef mince it is a cottage pie.
 
     A step names slots in braces, and what fills them comes in there: `{a,b|words}` lists it, or says the words where
     nothing does; a step whose braces stay empty without such words is dropped. A slot of role `fat` without words is
@@ -136,11 +137,12 @@ class Pattern(BaseModel):
     steps: Annotated[tuple[Step, ...], Field(min_length=1)]
     one_of: tuple[tuple[str, ...], ...] = ()
     flavour: tuple[tuple[str, ...], ...] = ()
+    titles: dict[FoodId, str] = {}
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
 
     @model_validator(mode="after")
     def _references_known(self) -> "Pattern":
-        for text in (self.title, *(step.words for step in self.steps)):
+        for text in (self.title, *self.titles.values(), *(step.words for step in self.steps)):
             for found in REFERENCE.finditer(text):
                 for name in slot_names(found):
                     if name not in self.slots:

@@ -170,13 +170,16 @@ def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) 
 def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: DinnerRequest) -> bool:
     """Whether a dish is one for all the sittings, and the kitchen has the things for it.
 
-    A packed lunch is eaten cold, so it must be a dish for the box.
+    A dinner that keeps may be the next day's packed lunch: cold where it is a dish for the box, else warmed once.
     """
-    if wanted.equipment.lacks(pattern.equipment):
+    if wanted.equipment.lacks(pattern.equipment) or any(pattern.id in one.not_patterns for one in ones):
         return False
-    if any(pattern.id in one.not_patterns or one.sitting not in pattern.sittings for one in ones):
+    if ones[0].sitting not in pattern.sittings:
         return False
-    return len(ones) == 1 or pattern.keeps_days >= max(1, gap)
+    return len(ones) == 1 or (
+        pattern.keeps_days >= max(1, gap)
+        and (ones[1].sitting in pattern.sittings or (ones[0].sitting, ones[1].sitting) == ("dinner", "packed"))
+    )
 
 
 def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:

@@ -26,13 +26,25 @@ def day_after_day(house: PlanInstance, kept: Sequence[Dish], stop: Stop | None, 
 
 
 def _dish(house: PlanInstance, number: int, dishes: Sequence[Dish], stop: Stop | None, seconds: float) -> Dish | None:
+    """The next sitting's packed lunch, where it is still to fill, is a box of this dinner if that can be."""
+    lunch = number + 1
+    is_lunch = lunch < len(house.sittings) and house.sittings[lunch].sitting == "packed"
+    both = None
+    if is_lunch and not any(lunch in dish.column.covers for dish in dishes):
+        both = _best(house, (number, lunch), dishes, stop, seconds)
+    return both or _best(house, (number,), dishes, stop, seconds)
+
+
+def _best(
+    house: PlanInstance, covers: tuple[int, ...], dishes: Sequence[Dish], stop: Stop | None, seconds: float
+) -> Dish | None:
     left = {shelf.place: shelf.units for shelf in house.shelves}
     for dish in dishes:
         for use in dish.plan.uses:
             left[use.option.offered.place] -= use.grams // use.option.unit
-    day = house.sittings[number].day
+    day = house.sittings[covers[0]].day
     shut = {place for place in left if too_near(house, opened_on(house, dishes, place), place, day)}
-    columns = {c.problem.pattern.id: c for c in house.columns if c.covers == (number,) and _apart(house, c, dishes)}
+    columns = {c.problem.pattern.id: c for c in house.columns if c.covers == covers and _apart(house, c, dishes)}
     problems = [p for c in columns.values() if (p := _reduced(c, left, shut)).fillable]
     ranked = sorted(problems, key=lambda one: (-upper_bound(one), one.pattern.id))
     for some in (ranked[:_FEW], ranked[_FEW:]):
@@ -44,10 +56,10 @@ def _dish(house: PlanInstance, number: int, dishes: Sequence[Dish], stop: Stop |
 
 
 def _apart(house: PlanInstance, column: Column, dishes: Sequence[Dish]) -> bool:
-    day = house.sittings[column.covers[0]].day
+    days = [house.sittings[number].day for number in column.covers]
     return not any(
         dish.column.problem.pattern.id == column.problem.pattern.id
-        and any(abs((house.sittings[number].day - day).days) < APART_DAYS for number in dish.column.covers)
+        and any(abs((house.sittings[n].day - d).days) < APART_DAYS for n in dish.column.covers for d in days)
         for dish in dishes
     )
 

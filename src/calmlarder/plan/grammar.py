@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection, Iterator
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
+from typing import NamedTuple
 
 from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor
 from calmlarder.matching.dates import parse_day
@@ -23,13 +24,18 @@ _PEOPLE = re.compile(r"\bfor (\d{1,2})\b")
 def read_sittings(
     text: str, today: date, people: int, minutes: int | None, protein_g: float | None
 ) -> tuple[PlannedSitting, ...]:
-    """The sittings of a list, in the order of time; what an item does not say is as for all. Raises CannotGoOn."""
+    """The sittings of a list, in the order of time; what an item does not say is as for all. Raises CannotGoOn.
+
+    An item without a day is the next one of its kind after the item before it: `dinner, packed, dinner` is tonight,
+    tomorrow's lunch and tomorrow's dinner.
+    """
     items = [item.strip() for item in re.split(r"[,;]", _shown(text)) if item.strip()]
     problems: list[Problem] = []
     found: list[PlannedSitting] = []
     for item in items:
         try:
-            found.append(_read(item.casefold(), today, people, minutes, protein_g))
+            last = found[-1].at if found else None
+            found.append(_read(item.casefold(), _Usual(today, last, people, minutes, protein_g)))
         except ValueError as error:
             problems.append(Problem(where="--sittings", what=f"`{item}`: {error}", remedy=_REMEDY))
     if not problems and not 1 <= len(found) <= MOST_SITTINGS:
@@ -37,9 +43,9 @@ def read_sittings(
             Problem(where="--sittings", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}")
         )
     found.sort(key=lambda one: one.at)
-    for before, after in pairwise(found):
-        if before.at == after.at:
-            what = f"two sittings at {after.at:%Y-%m-%d %H:%M}"
+    for one, next_one in pairwise(found):
+        if one.at == next_one.at:
+            what = f"two sittings at {next_one.at:%Y-%m-%d %H:%M}"
             problems.append(Problem(where="--sittings", what=what, remedy="give each its own time"))
     if problems:
         raise CannotGoOn(problems)
@@ -77,7 +83,18 @@ def _of_days(
             yield _sitting(today + timedelta(days=ahead), kind, None, people, minutes, protein_g)
 
 
-def _read(item: str, today: date, people: int, minutes: int | None, protein_g: float | None) -> PlannedSitting:
+class _Usual(NamedTuple):
+    """What holds for an item that does not say it; `after` is the sitting before it in the list."""
+
+    today: date
+    after: datetime | None
+    people: int
+    minutes: int | None
+    protein_g: float | None
+
+
+def _read(item: str, usual: _Usual) -> PlannedSitting:
+    today, people, minutes = usual.today, usual.people, usual.minutes
     clock: time | None = None
     if found := _CLOCK.search(item):
         clock, item = time(int(found[1]), int(found[2])), _CLOCK.sub(" ", item, count=1)
@@ -94,10 +111,18 @@ def _read(item: str, today: date, people: int, minutes: int | None, protein_g: f
     if len(kinds) > 1:
         raise ValueError("names two kinds of sitting")
     day_words = " ".join(word for word in words if word not in _KINDS)
-    day = parse_day(day_words, today) if day_words else today
+    kind = _KINDS[kinds[0]] if kinds else "dinner"
+    day = parse_day(day_words, today) if day_words else _following(usual, clock or USUAL_TIME[kind])
     if day < today:
         raise ValueError("lies behind")
-    return _sitting(day, _KINDS[kinds[0]] if kinds else "dinner", clock, people, minutes, protein_g)
+    return _sitting(day, kind, clock, people, minutes, usual.protein_g)
+
+
+def _following(usual: _Usual, clock: time) -> date:
+    """The first day on which such a time comes after the sitting before."""
+    if usual.after is None:
+        return usual.today
+    return usual.after.date() + timedelta(days=clock <= usual.after.time())
 
 
 def _sitting(

@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
 _EFFORT_FEED, _EFFORT_POLISH = 4.0, 2.0  # to feed as many as can be; to find the best amounts of chosen dishes
+_MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
@@ -32,6 +33,10 @@ def minutes_of(dish: Dish, tables: Tables) -> int | None:
         return dinner_of(dish.plan, False, tables).minutes
     except ValueError:
         return None
+
+
+def _fed(dishes: Sequence[Dish]) -> int:
+    return sum(len(dish.column.covers) for dish in dishes)
 
 
 class Improver:
@@ -86,30 +91,34 @@ class Improver:
         Going off costs less than staying hungry, and one model of all sittings finds such a plan within moments.
         """
         everything = set(range(len(self.house.sittings)))
-        if not self._hungry(everything):
-            return
-        self._replan(everything, _EFFORT_ALL, end, few=True)
-        if not self._hungry(everything):
-            return
-        joint = Joint(self.house, self._columns, self._avoid)
-        for dish in self._kept:
-            joint.fix(dish)
-        dishes, most = joint.feed(max(0.05, end - time.monotonic()), _EFFORT_FEED, self._stop)
-        self._most_fed = most if not self._avoid else None
-        if dishes:
-            self._polish(dishes, end)
+        for _ in range(_MOST_FEEDS):
+            left = end - time.monotonic()
+            if not self._hungry(everything) or left <= 0 or self._stop.asked:
+                return
+            joint = Joint(self.house, self._columns, self._avoid)
+            for dish in self._kept:
+                joint.fix(dish)
+            dishes, most = joint.feed(left, _EFFORT_FEED, self._stop)
+            if not self._avoid:
+                self._most_fed = most
+            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes, end):
+                return
 
     def _hungry(self, everything: set[int]) -> bool:
         return not {number for dish in self.dishes for number in dish.column.covers} >= everything
 
-    def _polish(self, dishes: Sequence[Dish], end: float) -> None:
-        """The same dishes at the same sittings, with the lots and amounts that are best for all of them."""
+    def _polish(self, dishes: Sequence[Dish], end: float) -> bool:
+        """The same dishes at the same sittings, with the lots and amounts that are best for all of them.
+
+        False where one of them takes too long; it is not tried again.
+        """
         joint = Joint(self.house, [dish.column for dish in dishes], self._avoid)
         for dish in dishes:
             joint.fix(dish) if dish in self._kept else joint.hint(dish)
         for _, draft in joint.posted:
             joint.model.add(draft.active == 1)
-        self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT_POLISH, self._stop))
+        solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT_POLISH, self._stop)
+        return self._take(solved if solved.cost < NEVER else self._fixed(dishes))
 
     def improve(self, end: float, seed: int, rounds: int | None) -> None:
         """Among the few promising dishes: all sittings, neighbours two by two, and three at a time; then among all.

@@ -143,10 +143,15 @@ def _told(
                 dinner=told[dish.column.number] if dish else None,
                 leftover_of=first if first != number else None,
                 boxed_for=last if last != number else None,
+                warmed=dish is not None and first != number and _is_warmed(one, dish),
                 why_empty="" if dish else why_empty(number),
             )
         )
     return tuple(found)
+
+
+def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:
+    return one.sitting != "packed" or "packed" not in dish.column.problem.pattern.sittings
 
 
 def _why_empty(

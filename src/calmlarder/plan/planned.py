@@ -18,7 +18,8 @@ class _Told(BaseModel):
 class SittingPlanned(_Told):
     """One sitting. `dinner` is the whole dish, for the people of all sittings that eat of it.
 
-    `leftover_of` is the number of the earlier sitting whose dish is eaten here; without a dinner `why_empty` says why.
+    `leftover_of` is the number of the earlier sitting whose dish is eaten here, `warmed` that it is no dish to eat
+    cold; without a dinner `why_empty` says why.
     """
 
     at: datetime
@@ -27,6 +28,7 @@ class SittingPlanned(_Told):
     dinner: Dinner | None
     leftover_of: int | None = None
     boxed_for: int | None = None
+    warmed: bool = False
     why_empty: str = ""
 
     @property

@@ -12,7 +12,8 @@ from calmlarder.compose.solve import upper_bound
 from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.weights import WASTED_PORTION
 
-_FEW, _FEW_SHARED = 5, 1  # of each sitting; of each two that share a dish: ours
+# Of each sitting; of each two that share a dish; of a dinner and the next day's lunch from its box: ours.
+_FEW, _FEW_SHARED, _FEW_LUNCHES = 5, 1, 3
 
 
 def promising(house: PlanInstance, columns: Sequence[Column], stay: Sequence[Dish]) -> list[Column]:
@@ -27,11 +28,13 @@ def promising(house: PlanInstance, columns: Sequence[Column], stay: Sequence[Dis
         if problem.fillable:
             judged = (upper_bound(problem), -column.number, column)
             by_covers.setdefault(column.covers, []).append(judged)
-    return [
-        column
-        for covers, judged in by_covers.items()
-        for _, _, column in nlargest(_FEW if len(covers) == 1 else _FEW_SHARED, judged)
-    ]
+    return [column for covers, judged in by_covers.items() for _, _, column in nlargest(_few(house, covers), judged)]
+
+
+def _few(house: PlanInstance, covers: tuple[int, ...]) -> int:
+    if len(covers) == 1:
+        return _FEW
+    return _FEW_LUNCHES if house.sittings[covers[1]].sitting == "packed" else _FEW_SHARED
 
 
 def _priced(column: Column, house: PlanInstance, left: dict[int, int]) -> PatternProblem:

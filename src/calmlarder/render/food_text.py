@@ -40,7 +40,7 @@ def _lines(food: Food, tables: Tables) -> Iterator[str]:
         yield f"made of {', '.join(percent)}"
     yield "fermentables, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
-        high = f", up to {row.high:g} in the worst case" if row.high is not None else ""
+        high = f", up to {row.high:g} at most" if row.high is not None else ""
         yield f"  {component:<9} {row.g_per_100g:g}{high}, {row.basis}"
         note = f" ({row.note})" if row.note else ""
         yield f"    {_source(row.source, row.code, tables)}{note}"

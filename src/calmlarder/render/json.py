@@ -6,7 +6,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.reading import Reading
-from calmlarder.render.stacked import stacked_object
+from calmlarder.render.stacked import day_object, stacked_object
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -38,6 +38,7 @@ def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[
         "excluded": [excluded._asdict() for excluded in composed.excluded],
         "obstacles": list(composed.obstacles),
         "stacked": stacked_object(composed, wanted),
+        "day": day_object(composed, wanted),
         "nearest": nearest_object(composed.nearest) if composed.nearest else None,
     }
 
@@ -62,6 +63,8 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "minutes": True,
             "uses": {"__all__": {"lot", "line", "food", "slot", "grams", "how", "days_left", "household"}},
             "per_person": True,
+            "protein_target_g": True,
+            "more_protein": {"__all__": {"food", "grams", "weighed", "where"}},
             "rescued": True,
             "weigh_first": True,
             "taken_for_granted": True,
@@ -70,6 +73,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
         },
         mode="json",
     )
+    told["at_least"] = list(dinner.at_least)
     told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
     return told

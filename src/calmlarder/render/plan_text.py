@@ -58,7 +58,9 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
     if one.leftover_of is not None:
         yield style.strong(f"{heading_of(one)}: leftovers")
         earlier = planned.sittings[one.leftover_of]
-        cold = "eaten cold" if one.sitting == "packed" else "heated once until steaming"
+        cold = "heated once until steaming" if one.warmed else "eaten cold"
+        if one.warmed and one.sitting == "packed":
+            cold += ", there or in the morning into a flask"
         yield from _wrapped(f"{one.dinner.title}, the box of {earlier.at:%A}, {cold}.", style)
         return
     yield style.strong(heading_of(one))

@@ -1,17 +1,22 @@
 """What a plate brings and whether it fits, as text and as JSON."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+from types import MappingProxyType
 from typing import Any, NamedTuple
 
+from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.meal import Judged, Table
 from calmlarder.intake.plate import Item, Row, in_grams
+from calmlarder.intake.stacking import held_ug
 from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style, bar
 
 _BAR_WIDTH = 16
+_MOST_TOLD = 2  # limits that are passed, where there is room for a line only
 
 
 class OnPlate(NamedTuple):
@@ -30,12 +35,13 @@ class Unread(NamedTuple):
 
 
 class PlateAnswer(NamedTuple):
-    """Everything that is to be told of a plate."""
+    """Everything that is to be told of a plate; `names` are those of all foods in it, by their ids."""
 
     foods: tuple[OnPlate, ...]
     judged: Judged
     table: Table
     unread: tuple[Unread, ...]
+    names: Mapping[str, str] = MappingProxyType({})
 
     @property
     def fits(self) -> bool | None:
@@ -60,7 +66,7 @@ def plate_object(answer: PlateAnswer) -> dict[str, Any]:
         "loads_g": {row.cap.key: in_grams(row.sum.likely, people) for row in sitting},
         "at_most_g": {row.cap.key: in_grams(row.sum.at_most, people) for row in sitting},
         "limits_g": {row.cap.key: _limit(row) for row in sitting},
-        "over": [_over(row, people) for row in rows if not row.fits(people)],
+        "over": [_over(row, answer.table) for row in rows if not row.fits(people)],
         "weigh": sorted(weigh),
         "less": [
             {"food": answer.foods[one.number].item.food, "grams": float(one.grams)} for one in answer.judged.less
@@ -73,10 +79,11 @@ def _limit(row: Row) -> list[float | None]:
     return [float(row.cap.typical_g), None if row.cap.at_most_g is None else float(row.cap.at_most_g)]
 
 
-def _over(row: Row, people: int) -> dict[str, Any]:
+def _over(row: Row, table: Table) -> dict[str, Any]:
     """Before and plate together, for whoever has the least room."""
-    room = min(row.rooms, key=lambda one: one.likely)
-    likely, off = row.sum.likely, [*row.sum.off.values(), *(one * people for one in room.before)]
+    people, room = table.people, min(row.rooms, key=lambda one: one.likely)
+    likely = row.sum.likely + Fraction(held_ug(table.counted, row.cap, row.food) * PER_MG, 1000) * people
+    off = [*row.sum.off.values(), *(one * people for one in room.before)]
     return {
         "scope": "sitting" if row.food is None else "food",
         "food": row.food,
@@ -92,28 +99,58 @@ def plate_text(answer: PlateAnswer, style: Style) -> str:
     return "\n".join(_lines(answer, style)) + "\n"
 
 
+def plate_glance(answer: PlateAnswer) -> str:
+    """The verdict in a line or two: the fullest limit, what to weigh, what could not be counted."""
+    people = answer.table.people
+    words = [f"{_verdict(answer)}."]
+    sitting = [row for row in answer.judged.rows if row.food is None]
+    over = [row for row in answer.judged.rows if not row.fits(people)]
+    for row in over[:_MOST_TOLD] or [max(sitting, key=lambda row: _full(row, answer))]:
+        told, name = _over(row, answer.table), CAP_WORDS.get(row.cap.key, row.cap.key)
+        what = f"Over: {_alone(row, answer)}{name}" if over else f"Fullest: {name}"
+        words.append(f"{what}, likely {told['g']:.2f} of {row.cap.typical_g:.2f} g, at most {told['at_most_g']:.2f} g.")
+    words += [f"{_weigh(answer)}."] if answer.judged.weigh else []
+    words += [f"Not counted: {', '.join(one.text for one in answer.unread)}."] if answer.unread else []
+    return " ".join(words)
+
+
+def _verdict(answer: PlateAnswer) -> str:
+    if not answer.judged.fits:
+        return "This plate does not fit"
+    return "Nobody can say whether it fits" if answer.fits is None else "This plate fits"
+
+
+def _alone(row: Row, answer: PlateAnswer) -> str:
+    return "" if row.food is None else f"{answer.names.get(row.food, row.food)} alone: "
+
+
+def _weigh(answer: PlateAnswer) -> str:
+    return f"Weigh: {', '.join(dict.fromkeys(answer.foods[number].name for number in answer.judged.weigh))}"
+
+
+def _full(row: Row, answer: PlateAnswer) -> float:
+    """How full a limit is, likely or at most, with what was eaten before."""
+    told = _over(row, answer.table)
+    typical, most = _limit(row)
+    return max(float(told["g"]) / float(typical or 1), 0.0 if most is None else float(told["at_most_g"]) / most)
+
+
 def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
     judged, people = answer.judged, answer.table.people
-    yield style.strong(
-        "This plate does not fit" if not judged.fits else "Nobody can say whether it fits" if answer.fits is None
-        else "This plate fits"
-    )  # fmt: skip
+    yield style.strong(_verdict(answer))
     for row in judged.rows:
         if not row.fits(people):
-            where = "" if row.food is None else f"{row.food} alone: "
-            told = _over(row, people)
+            told = _over(row, answer.table)
             yield from style.hanging(
-                f"{where}{CAP_WORDS.get(row.cap.key, row.cap.key)} likely {told['g']:.2f} g, at most "
+                f"{_alone(row, answer)}{CAP_WORDS.get(row.cap.key, row.cap.key)} likely {told['g']:.2f} g, at most "
                 f"{told['at_most_g']:.2f} g; the limit is {row.cap.typical_g:.2f} g"
                 f"{'' if row.cap.at_most_g is None else f', at most {row.cap.at_most_g:.2f} g'}."
             )
     names = {number: one.name for number, one in enumerate(answer.foods)}
     if judged.weigh:
-        yield from style.hanging(
-            f"Weigh: {', '.join(names[number] for number in judged.weigh)}. By eye will do for the rest."
-        )
+        yield from style.hanging(f"{_weigh(answer)}. By eye will do for the rest.")
     if judged.less:
-        told_less = " and ".join(f"{float(one.grams):g} g less {names[one.number]}" for one in judged.less)
+        told_less = _and([f"{float(one.grams):g} g less {names[one.number]}" for one in judged.less])
         yield from style.hanging(f"Smallest change that makes it fit: take {told_less}.")
     for one in answer.unread:
         yield from style.hanging(f"Not counted: {one.text}: {one.why}.")
@@ -128,3 +165,7 @@ def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
         yield f"{line} {bar(full, _BAR_WIDTH, style)}"
     yield ""
     yield from textwrap.wrap(CAUTION, style.width)
+
+
+def _and(words: list[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.eaten import EVERYONE, ME
-from calmlarder.intake.stacking import Counted, held_by, held_ug, still_counted
+from calmlarder.intake.stacking import Counted, day_so_far_ug, held_by, held_ug, of_the_day, still_counted
 from calmlarder.render.cap_words import CAP_WORDS, component_words
 from calmlarder.tables.rows import Cap
 
@@ -69,6 +69,45 @@ def stacked_object(composed: "Composed", wanted: DinnerRequest) -> dict[str, Any
         "binding": list(dict.fromkeys(bound)),
         "more_after": more.isoformat(timespec="minutes") if more else None,
     }  # fmt: skip
+
+
+def day_object(composed: "Composed", wanted: DinnerRequest) -> dict[str, Any] | None:
+    """The value of `day`, g by limit of the day: what was logged of it, each dinner with it, and the wish.
+
+    None where nothing was logged on the day of the sitting; only what was logged counts, as is likely.
+    """
+    how = wanted.stacking
+    if how is None or not of_the_day(wanted.eaten, how):
+        return None
+    caps = wanted.limits.day_caps
+    before = {cap.key: day_so_far_ug(wanted.eaten, how, cap) / 1_000_000 for cap in caps}
+    return {
+        "date": how.at.date().isoformat(),
+        "logged_g": {key: round(grams, 4) for key, grams in before.items()},
+        "with_dinner_g": [
+            {key: round(grams + dinner.per_person.loads_g.get(key, 0.0), 4) for key, grams in before.items()}
+            for dinner in composed.dinners
+        ],
+        "wished_g": {cap.key: float(cap.typical_g) for cap in caps},
+    }
+
+
+def day_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
+    """The same in words, of the first dinner."""
+    day = day_object(composed, wanted)
+    if day is None:
+        return []
+    lines = []
+    for key, wished in day["wished_g"].items():
+        with_it = [grams[key] for grams in day["with_dinner_g"]]
+        told = f", with this dinner {with_it[0]:.2f} g" if len(with_it) == 1 else ""
+        told = f", with these dinners {min(with_it):.2f} to {max(with_it):.2f} g" if len(with_it) > 1 else told
+        over = ": more than is aimed at, and no reason not to eat" if any(one > wished for one in with_it) else ""
+        lines.append(
+            f"Today, {CAP_WORDS.get(key, key)}, of what was logged, likely: {day['logged_g'][key]:.2f} g so far{told}; "
+            f"a day aims at {wished:.2f} g{over}."
+        )
+    return lines
 
 
 def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:

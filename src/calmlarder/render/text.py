@@ -10,7 +10,8 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.reading import Reading
 from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
-from calmlarder.render.stacked import held_g, stacked_lines
+from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
+from calmlarder.render.stacked import day_lines, held_g, stacked_lines
 from calmlarder.render.style import Style, bar
 
 if TYPE_CHECKING:
@@ -62,6 +63,7 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
     """What a cook need not read first: cautions, what was eaten before, what was left out, what rests on memory."""
     cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
     parts = [
+        "\n".join(_wrapped(short_of_protein(dinner), style)),
         "\n".join(cautions),
         "\n".join(_stacked(composed, wanted, style)),
         "\n".join(_wrapped(glance(dinner), style)),
@@ -82,6 +84,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    yield from _wrapped(short_of_protein(dinner), style)
     yield from _wrapped(glance(dinner), style)
     yield ""
     yield from _amounts(dinner, style)
@@ -120,7 +123,8 @@ def glance(dinner: Dinner) -> str:
 
 def _about(dinner: Dinner) -> str:
     people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
-    return f"{people} · {dinner.minutes} minutes · {dinner.per_person.protein_g:g} g protein each"
+    each = " each" if dinner.people > 1 else ""
+    return f"{people} · {dinner.minutes} minutes · {protein_words(dinner)}, {energy_words(dinner)}{each}"
 
 
 def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
@@ -134,19 +138,16 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
 
 
 def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[str]:
-    """The nearest dinner in short: what has to give, amounts, loads."""
+    """The nearest dinner whole: what has to give, amounts, steps and timeline, loads."""
     dinner = nearest.dinner
     has_to = " and ".join(give.sentence for give in nearest.gives)
     yield from _wrapped(f"Nearest: {dinner.title}, if you {has_to}.", style)
-    yield _about(dinner)
     sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
     yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
     yield ""
-    yield from _amounts(dinner, style)
+    yield from _dinner(dinner, style, None)
     yield ""
     yield from _loads(dinner, wanted, style)
-    for caution in dinner.cautions:
-        yield from _wrapped(caution, style, "  ")
 
 
 def _how(use: PlateUse) -> str:
@@ -160,8 +161,9 @@ def _how(use: PlateUse) -> str:
         how = "all of it"
     if use.days_left is None:
         return how
-    left = "last day" if use.days_left == 0 else f"{use.days_left} days left" if use.days_left > 0 else "past its best"
-    return f"{how}, {left.replace('1 days', '1 day')}"
+    if use.days_left <= 0:
+        return f"{how}, {'last day' if use.days_left == 0 else 'past its best'}"
+    return f"{how}, {use.days_left} day{'s' * (use.days_left != 1)} left"
 
 
 def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
@@ -205,8 +207,9 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
     if ranges:
         told = ", ".join(ranges)
         yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
-    if dinner.unknown_nutrients:
-        yield from _wrapped(f"Protein not known, counted as none: {', '.join(dinner.unknown_nutrients)}.", style, "  ")
+    for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
+        if foods:
+            yield from _wrapped(f"{figure} not known, so at least what is told: {', '.join(foods)}.", style, "  ")
 
 
 def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
@@ -214,7 +217,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
     if not rescued.grams:
         yield style.strong("Nothing urgent was used")
         return
-    yield style.strong(f"Rescued {rescued.grams} g, about {rescued.portions:g} portions")
+    yield style.strong(f"Used up in time: {rescued.grams} g, about {rescued.portions:g} portions")
     if rescued.lots_finished:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 
@@ -234,6 +237,8 @@ def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
         yield style.strong(f"Still counted at {wanted.stacking.at:%H:%M}, eaten less than {longest:g} hours before")
     for line in lines:
         yield from _wrapped(line, style, "  ")
+    for line in day_lines(composed, wanted):
+        yield from _wrapped(line, style)
 
 
 def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:

@@ -29,7 +29,7 @@ def waste_text(waste: Waste, advised: Advised, style: Style) -> Iterator[str]:
     yield from _foods(waste, style)
     yield ""
     yield from style.headings(
-        f"Rescued by a proposed dinner: {waste.rescued_g:g} g, about {waste.rescued_portions:.1f} portions"
+        f"Used up in time by a proposed dinner: {waste.rescued_g:g} g, about {waste.rescued_portions:.1f} portions"
     )
     yield from style.hanging("Cooked with a week or less left. What would have become of it without the dinner, "
                        "nobody knows.")  # fmt: skip

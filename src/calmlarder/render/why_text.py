@@ -6,7 +6,7 @@ from typing import Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.weights import rescue_points
+from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
 from calmlarder.intake.limit import MOST_GRAMS
 from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
@@ -17,7 +17,7 @@ _SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no oth
 _SHARE_TOLD = 0.005
 
 # One portion of what is on its last day: compose/weights.py.
-_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}"
+_SCALE = f"a portion on its last day is worth {rescue_points(0, True)}, of a protein food {MAIN_RESCUE} times that"
 
 
 def why_object(why: Why, wanted: DinnerRequest) -> dict[str, Any]:
@@ -71,7 +71,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
     for over in [one for one in why.alone_over if one.cap not in _SUMS] or why.alone_over:
         yield from style.hanging(_alone(over, name))
     if why.part:
-        most = f"no cap binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
+        most = f"no limit binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
             f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
         yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
     for obstacle in why.obstacles:
@@ -89,14 +89,16 @@ def _does(one: Does, people: int) -> str:
     if one.rescued_portions:
         days = "its last day" if one.days_left == 0 else f"{one.days_left} day{'' if one.days_left == 1 else 's'} left"
         days = "past its best" if one.days_left is not None and one.days_left < 0 else days
-        told.append(f"rescues {one.rescued_portions:g} portions with {days}{', and uses them up' * one.finished}")
+        told.append(
+            f"uses up in time {one.rescued_portions:g} portions with {days}{', and uses them up' * one.finished}"
+        )
     brings = [f"{grams:.2f} g {CAP_WORDS.get(key, key)}" for key, grams in one.loads_g.items() if grams >= _SHARE_TOLD]
     told.append(
         f"brings {', '.join([f'{one.protein_g:g} g protein', *brings])} {'' if people == 1 else 'each'}".strip()
     )
     share = max(one.cap_share.items(), key=lambda pair: pair[1], default=None)
     if share and share[1] >= 0.01:
-        told.append(f"takes {round(share[1] * 100)} % of the cap on {CAP_WORDS.get(share[0], share[0])}")
+        told.append(f"takes {round(share[1] * 100)} % of the limit on {CAP_WORDS.get(share[0], share[0])}")
     return f"{one.line}: {'; '.join(told)}."
 
 
@@ -138,9 +140,9 @@ def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
 def _bounds(why: Why, style: Style) -> Iterator[str]:
     if not why.bounds:
         if why.done and why.tonight:
-            yield "No cap is nearly full tonight, and no single one holds this dinner back."
+            yield "No limit is nearly full tonight, and no single one holds this dinner back."
         return
-    yield style.strong("Caps that tonight comes near to, or that hold it back")
+    yield style.strong("Limits that tonight comes near to, or that hold it back")
     for bound in why.bounds:
         yield from style.hanging(_bound(bound))
 
@@ -154,8 +156,8 @@ def _bound(bound: Bound) -> str:
         return f"{start}; it does not hold this dinner back."
     told = "; ".join(_plain(bound.buys))
     return (
-        f"{start}; this cap is what holds it back. For the reckoning only: room for {bound.more_g:.2f} g more is worth "
-        f"{told}: {bound.points_per_g * bound.more_g:.0f} points ({_SCALE}). The cap stays."
+        f"{start}; this limit is what holds it back. For comparison only: room for {bound.more_g:.2f} g more is worth "
+        f"{told}: {bound.points_per_g * bound.more_g:.0f} points ({_SCALE}). The limit stays."
     )
 
 
@@ -172,11 +174,11 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
         yield from style.hanging("All that counts in this dinner as planned was measured in those very foods.")
     else:
         yield from style.hanging(
-            f"{share} % of what counts in this dinner as planned is not measured in that very food; {recalled} % is "
-            "recalled.")  # fmt: skip
+            f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is "
+            "from memory, not verified.")  # fmt: skip
     ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
     if ranges:
-        yield from style.hanging(f"In the worst case at the upper end of a range: {', '.join(ranges)}.")
+        yield from style.hanging(f"At most counts the upper end of a range: {', '.join(ranges)}.")
     if why.deciding:
         one = why.deciding
         if one.how == "measured":

@@ -9,6 +9,7 @@ from pydantic import ValidationError
 
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Urgency, urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.problems import CannotGoOn, Problem
@@ -33,29 +34,50 @@ def kept(lot: Lot) -> dict[str, Any]:
     return content
 
 
-class ToAnswer(NamedTuple):
-    """A lot that cannot be worked with as it is kept: its number in the store, its line where one can be read, why."""
+def parked(asked: ToAnswer, noted: date, answers: Answers) -> dict[str, Any]:
+    """What the store keeps of a line that is no lot yet: its words, the day they were typed, what is asked of them."""
+    kept_of_it = asked.model_dump(mode="json", exclude={"id", "where"})
+    return {"line": asked.text, "noted": noted.isoformat(), "asked": kept_of_it, "answers": answers.model_dump()}
 
-    id: int
-    line: str
-    why: str
 
-    @property
-    def remedy(self) -> str:
-        """What to do about it."""
-        return f'say what it is with `calmlarder larder edit {self.id} "…"`, or take it out'
+class Parked(NamedTuple):
+    """A line that is no lot yet: what is asked, the day it was typed, and what was answered so far."""
+
+    asked: ToAnswer
+    noted: date
+    answers: Answers
+
+
+def parked_lines(store: Store) -> dict[int, Parked]:
+    """The lines to answer by their numbers, as they were typed."""
+    found = {}
+    for row in store.lots():
+        with suppress(ValidationError, KeyError, TypeError, ValueError):
+            asked = ToAnswer.model_validate({**row.content["asked"], "where": f"lot {row.id}", "id": row.id})
+            noted = date.fromisoformat(row.content["noted"])
+            found[row.id] = Parked(asked, noted, Answers.model_validate(row.content["answers"]))
+    return found
+
+
+def _unusable(lot_id: int, line: str, why: str) -> ToAnswer:
+    """A lot that cannot be worked with as it is kept."""
+    return ToAnswer(where=f"lot {lot_id}", id=lot_id, text=line, question=why, choices=(), about="kept")
 
 
 def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | ToAnswer:
     """The lot as it stands on a day, or what is to be answered before it can be used."""
+    if "asked" in stored.content:
+        with suppress(ValidationError, TypeError):
+            asked = {**stored.content["asked"], "where": f"lot {stored.id}", "id": stored.id}
+            return ToAnswer.model_validate(asked)
     content = {**stored.content, "food": tables.id_now(str(stored.content.get("food")))}
     food = tables.food_by_id.get(content["food"])
     if food is None:
-        return ToAnswer(stored.id, str(content.get("line", "")), f"the tables no longer know `{content['food']}`")
+        return _unusable(stored.id, str(content.get("line", "")), f"the tables no longer know `{content['food']}`")
     try:
         return _on_day(stored.id, content, food, today, tables)
     except (ValidationError, KeyError, TypeError, ValueError):
-        return ToAnswer(stored.id, str(content.get("line", "")), "it was kept in a way that this program cannot read")
+        return _unusable(stored.id, str(content.get("line", "")), "it was kept in a way that this program cannot read")
 
 
 def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, tables: Tables) -> KeptLot:
@@ -87,8 +109,8 @@ def lots_on_day(store: Store, today: date, tables: Tables) -> list[KeptLot]:
     for one in (on_day(row, today, tables) for row in rows):
         if isinstance(one, KeptLot):
             found.append(one)
-        else:
-            unread.note("lots", one.id, f"{one.why}: {one.remedy}")
+        elif one.about == "kept":
+            unread.note("lots", one.id, f"{one.question}: {one.remedy}")
     return sorted(found, key=_goes_first)
 
 
@@ -96,11 +118,11 @@ def to_answer(store: Store, today: date, tables: Tables) -> list[ToAnswer]:
     """Lots that stay in the larder and cannot be used before somebody says what they are."""
     rows = store.lots()
     tables = _with_boxes_of(rows, tables)
-    unknown = [one for row in rows if isinstance(one := on_day(row, today, tables), ToAnswer)]
-    found = sorted([*unknown, *(ToAnswer(one.id, "", f"what is kept of it {one.why}") for one in store.broken_lots())])
+    found = [one for row in rows if isinstance(one := on_day(row, today, tables), ToAnswer)]
+    found += [_unusable(one.id, "", f"what is kept of it {one.why}") for one in store.broken_lots()]
     for one in found:
         unread.told_here("lots", one.id)
-    return found
+    return sorted(found, key=lambda one: one.id or 0)
 
 
 def still_as_seen(store: Store, seen: Iterable[KeptLot]) -> None:
@@ -131,8 +153,3 @@ def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:
 def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
     left = kept_lot.lot.days_left
     return (left is None, left if left is not None else 0, kept_lot.id)
-
-
-def add(store: Store, lots: Iterable[Lot], words: str) -> list[int]:
-    """New lots as one action."""
-    return store.add_lots([kept(lot) for lot in lots], words)

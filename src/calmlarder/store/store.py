@@ -38,6 +38,7 @@ class Store:
         self._file = file
         self._place = _place_of(file)
         self._is_gone = False
+        self._joined: int | None = None  # the action that changes join just now
 
     @classmethod
     def at(cls, home: Path) -> "Store":
@@ -225,7 +226,20 @@ class Store:
         self.look_at_place()  # deleted meanwhile: what was said to be kept is in the copy
 
     @contextmanager
+    def as_one(self, words: str) -> Iterator[None]:
+        """Every change made in it is part of one action of these words: undone together."""
+        with self._action(words) as action:
+            self._joined = action
+            try:
+                yield
+            finally:
+                self._joined = None
+
+    @contextmanager
     def _action(self, words: str) -> Iterator[int]:
+        if self._joined is not None:
+            yield self._joined
+            return
         with self.transaction():
             self._connection.execute("DELETE FROM actions WHERE undone = 1")
             self._connection.execute(

@@ -12,10 +12,10 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import GROUPS, Group
 
 
-def rows_for(eaten: Sequence[Serving], profile: Profile, tables: Tables, sure: Tolerance = USUAL) -> list[Row]:
+def rows_for(eaten: Sequence[Serving], limits: Profile, tables: Tables, sure: Tolerance = USUAL) -> list[Row]:
     """Every limit under which one of these foods brings something."""
     items = [Item(one.food.id, load_profile_of(one.food, tables), Fraction(one.grams), False, sure) for one in eaten]
-    return list(rows_of(items, profile.at()))
+    return list(rows_of(items, limits))
 
 
 def likely_by_group(eaten: Sequence[Serving], tables: Tables, sure: Tolerance = USUAL) -> Mapping[Group, Decimal]:

@@ -10,7 +10,7 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.plate import Serving
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Allergen, Diet, Group
+from calmlarder.tables.vocabulary import Allergen, Diet, Group, Sitting
 
 MOST_GRAMS = 1000  # of one food for one person at one sitting; beyond it is a slip of the pen
 
@@ -28,6 +28,12 @@ class Asked(BaseModel):
     sure: Tolerance = USUAL
     at_home: Mapping[str, float] = {}
     only_at_home: bool = False
+    sitting: Sitting = "dinner"
+
+    @property
+    def limits(self) -> Profile:
+        """What holds at such a sitting."""
+        return self.profile.at(self.sitting)
 
 
 class Candidate(BaseModel):

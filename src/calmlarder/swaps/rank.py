@@ -71,8 +71,8 @@ def _holding(
     fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
     if dish is not None:
         fit = [one for one in fit if stands(one, dish)]
-    before = {(row.cap, row.food): row.sum for row in rows_for(beside, asked.profile, tables, asked.sure)}
-    counted = [(one, rows_for((*one.parts, *beside), asked.profile, tables, asked.sure)) for one in fit]
+    before = {(row.cap, row.food): row.sum for row in rows_for(beside, asked.limits, tables, asked.sure)}
+    counted = [(one, rows_for((*one.parts, *beside), asked.limits, tables, asked.sure)) for one in fit]
     # A limit that the rest of the plate passes already is no reason against what adds nothing to it.
     found = [
         _substitute(one, rows, asked, tables, dish)

@@ -53,6 +53,6 @@ def passed_by(asked: Asked, tables: Tables) -> list[Row]:
     """The limits that the original does not keep by eye, most of all first; none where its figures are unknown."""
     if tables.unknown_of(asked.food.id):
         return []
-    rows = rows_for([Serving(asked.food, asked.grams)], asked.profile, tables, asked.sure)
+    rows = rows_for([Serving(asked.food, asked.grams)], asked.limits, tables, asked.sure)
     passing = [row for row in rows if not row.holds()]
     return sorted(passing, key=lambda row: -exact_grams(row.sum.likely) / row.cap.typical_g)

@@ -10,7 +10,7 @@ from calmlarder.tables.rows import Food
 Rounding = Literal["nearest", "down"]
 
 # Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
-_SAID = ("piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
+_SAID = ("tin", "piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
 _BY_HAND = frozenset({"leaf", "salad-leaf", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
 BY_SPOON = frozenset({
     "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "citrus", "condiment", "spice", "sweetener", "flour",
@@ -20,6 +20,9 @@ BY_SPOON = frozenset({
 _BY_SLICE = frozenset({"bread", "cheese", "fruit"})
 _NO_CUP = (_BY_HAND - {"pulse"}) | {"herb"}
 _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
+_BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
+_CANNED = frozenset({"canned", "canned drained"})
+_NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Beyond this many nobody counts on.
@@ -47,6 +50,12 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
 def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
     own = {row.measure: row for row in tables.own_measures(food)}
     for name in _SAID:
+        if name == "tin" and food.state not in _CANNED:
+            continue
+        if name in _NO_COUNT and food.state in _CANNED:
+            continue
+        if food.kind in _BY_SPOON_ONLY and name not in {"tbsp", "tsp", "clove"}:
+            continue
         if name == "cup" and food.kind in _NO_CUP:
             continue
         if name == "handful" and food.kind in _NO_HANDFUL:

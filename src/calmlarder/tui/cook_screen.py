@@ -162,7 +162,7 @@ class CookScreen(Screen[bool]):
         ]
         scale = self.query_one("#scale", Static)
         scale.display = True
-        scale.update("\n".join(lines) if lines else "every cap holds with these amounts")
+        scale.update("\n".join(lines) if lines else "every limit holds with these amounts")
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""

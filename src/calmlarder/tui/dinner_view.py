@@ -8,6 +8,7 @@ from textual.widgets import Static
 
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.groups import days_in_words
+from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
 from calmlarder.tui.widgets.drawn import Drawn
@@ -66,8 +67,7 @@ class DinnerView(VerticalScroll):
 
 
 def _facts(dinner: "Dinner") -> list[str]:
-    each = dinner.per_person
-    facts = [f"{dinner.minutes} minutes", f"{each.protein_g:.0f} g protein", f"{each.energy_kcal:.0f} kcal"]
+    facts = [f"{dinner.minutes} minutes", protein_words(dinner), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= 1]
     first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]

@@ -10,7 +10,7 @@ F4 edits, F5 used up (and who ate it, for the log), F6 thrown away (one key says
 F7 frozen, and out of it again, \
 F10, or a in the list, is for a part of it: half, 100 g (used, thrown, given or frozen; the rest stays), \
 F9 where the figures of the chosen food come from, \
-`adds, g` is what one portion adds to the group it comes nearest to the cap of. In the list s, or Ctrl+S anywhere, \
+`adds, g` is what one portion adds to the group it comes nearest to the limit of. In the list s, or Ctrl+S anywhere, \
 tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
 Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
 F2: who eats, what holds for them, what they dislike, what the kitchen has, and for how long \
@@ -19,12 +19,13 @@ F8: a demo larder, while it is empty.
 
 WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \
 `ate boxed rice bowl` eats one box of the larder. \
+`plate 170 g tofu, 75 g broccoli` says what a plate brings and whether it fits; Enter logs it. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
 m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \
-p profile of caps, v a food you never want (F2 lists them), c swaps a food of it for what is at home, \
+p set of limits, v a food you never want (F2 lists them), c swaps a food of it for what is at home, \
 w why a food is in it or not, i where the figures of a food come from, \
 . takes the best so far, Enter to cook it.
 
@@ -42,7 +43,7 @@ c takes what was used out of the larder and logs your share; it counts for three
 Esc goes back; where timers run or weights are typed it asks first. \
 A dinner whose terminal was closed in the middle is asked for at the next start.
 
-RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 brings it under the caps by the smallest change, \
+RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 makes it fit the limits by the smallest change, \
 F7 saves the changed recipe, Esc goes back to the recipe.
 
 EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves, Ctrl+P lists all keys of a screen to search in. \
@@ -50,7 +51,7 @@ A key below the screen may be clicked; a click beside what opened over a screen 
 Nothing leaves this machine.
 
 Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \
-each group against its cap for one person.
+each group against its limit for one person.
 
 {CAUTION}
 """

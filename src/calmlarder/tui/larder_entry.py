@@ -6,7 +6,7 @@ from textual import on
 from textual.widgets import Input
 
 from calmlarder.household.household import Household
-from calmlarder.household.larder import keep, write_anew
+from calmlarder.household.larder import keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
@@ -17,6 +17,7 @@ from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.many_lines import taken
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.page import Page
+from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
@@ -32,7 +33,7 @@ class LarderEntry(LarderKeys):
         self._editing: int | None = None
         # A line that was typed and not kept, and the lot it was to change.
         self._put_away: tuple[str, int | None] = ("", None)
-        # Lines that were not clear when many came at once, and those put away with the line before them.
+        # Lines that could not be read when many came at once, and those put away with the line before them.
         self._waiting: list[str] = []
         self._waiting_away: list[str] = []
         self._kept_words = ""  # the line that was kept last, until another is typed
@@ -40,7 +41,7 @@ class LarderEntry(LarderKeys):
     @on(Input.Submitted, "#line")
     @told
     def keep_line(self, event: Input.Submitted) -> None:
-        """Keep a clear line; ask when it is not. A filter goes on to the list."""
+        """Keep the line, to be answered where it is not clear: typing goes on. A filter goes on to the list."""
         if event.value.startswith(FILTER):
             self.action_to_table()
             return
@@ -51,24 +52,27 @@ class LarderEntry(LarderKeys):
         reading = self._kitchen.read(event.value)
         if reading is None:
             return
-        if reading.lot is None:
-            self._unclear(None, reading)
-            return
-        self._kept_words = f"kept: {meaning(reading, self._kitchen)}"
+        if reading.problem is not None:
+            return  # what is wrong stands below the line, and the line stays
+        words = meaning(reading, self._kitchen)
+        self._kept_words = f"kept: {words}" if reading.lots else f"kept to answer, on top of the list: {words}"
         if self._editing is not None:
-            write_anew(self._kitchen, self._editing, reading.lots)
+            write_anew(self._kitchen, self._editing, reading)
             self._editing = None
         else:
-            keep(self._kitchen, reading.lots)
+            keep_lines(self._kitchen, [reading])
         self.refill()
         self._next_line()
 
     def _keep_logged(self, logged: LogLine) -> None:
-        """What was eaten, or how the gut feels."""
+        """What was eaten, or how the gut feels; of a plate it is asked what to do with it."""
+        if logged.word == "plate":
+            self._ask_of_plate(logged.rest)
+            return
         found = meant(logged, self._kitchen)
         if found.keep is None:
             if found.reading is not None:
-                self._unclear(logged, found.reading)
+                self._offer(logged, found.reading)
             return
         found.keep()
         self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
@@ -78,12 +82,29 @@ class LarderEntry(LarderKeys):
         if flags:
             self.app.push_screen(Page(see_a_doctor(flags)))
 
-    def _unclear(self, logged: LogLine | None, reading: Reading) -> None:
-        if reading.match.outcome == "ask":
-            self._offer(logged, reading)
-        # What is not clear in any other way stands below the line already.
+    def _ask_of_plate(self, text: str) -> None:
+        from calmlarder.tui.choice import Choice
 
-    def _offer(self, logged: LogLine | None, reading: Reading) -> None:
+        found = plate_of(text, self._kitchen)
+        if found is None or found.faults:
+            self.notify(plate_words(found), markup=False)
+            return
+
+        def picked(what: str | None) -> None:
+            if what == FIGURES:
+                self.app.push_screen(Page(plate_page(text, self._kitchen)))
+            elif what == LOG:
+                log_plate(found, self._kitchen)
+                self.notify("logged as eaten (Ctrl+Z takes it back)", markup=False)
+                self.query_one(Input).value = ""
+                self.refill()
+
+        self.app.push_screen(Choice(plate_words(found), [LOG, FIGURES]), picked)
+
+    def _offer(self, logged: LogLine, reading: Reading) -> None:
+        """A line for the log that is not clear: it is asked at once, for it is no thing that could wait in the list."""
+        if reading.match.outcome != "ask" or not reading.candidates:
+            return  # what is not clear in any other way stands below the line already
         from calmlarder.tui.choice import Choice
 
         names = [candidate.name for candidate in reading.candidates[:_MOST_ASKED]]
@@ -91,8 +112,7 @@ class LarderEntry(LarderKeys):
         def picked(name: str | None) -> None:
             if name is not None:
                 line = self.query_one(Input)
-                begins = f"{logged.word} " if logged else ""
-                line.value = begins + self._kitchen.renamed(reading.text, name)
+                line.value = f"{logged.word} " + self._kitchen.renamed(reading.text, name)
                 line.focus()
                 self.keep_line(Input.Submitted(line, line.value))  # it is clear now
 
@@ -109,23 +129,22 @@ class LarderEntry(LarderKeys):
         self._keep_many(resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines())
 
     def _keep_many(self, lines: list[str]) -> None:
-        """Keep the clear ones; the others come into the line one after the other."""
+        """Keep them all; those that cannot be read come into the line one after the other."""
         found = taken(lines, self._kitchen)
-        keep(self._kitchen, found.lots)
         self._waiting = found.waiting
         self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
         self.refill()
         self._next_line()
 
     def _next_line(self) -> None:
-        """What waits to be answered, or an empty line."""
+        """What waits to be written again, or an empty line."""
         line = self.query_one(Input)
         line.value = self._waiting.pop(0) if self._waiting else ""
         line.cursor_position = len(line.value)
 
     def action_to_table(self) -> None:
         """Go to the list."""
-        if self._shown:
+        if self._shown or self._asked:
             self.query_one(ItemList).focus()
 
     @on(ItemList.Typed)
@@ -162,16 +181,21 @@ class LarderEntry(LarderKeys):
 
     def action_edit(self) -> None:
         """Write the chosen lot anew."""
-        one = self._chosen()
-        if one is not None and one.lot.box is not None:
+        one, asked = self._chosen(), self._chosen_question()
+        if asked is not None:
+            self._edit(asked.id, asked.text)
+        elif one is not None and one.lot.box is not None:
             self.notify("a box is what was cooked: used up, frozen or thrown away, but not written anew")
         elif one is not None:
-            line = self.query_one(Input)
-            if self.half_typed and self._editing is None:
-                self._put_away = (line.value, None)
-            self._editing = one.id
-            line.value = self._kitchen.line_of(one.lot)
-            line.focus()
+            self._edit(one.id, self._kitchen.line_of(one.lot))
+
+    def _edit(self, number: int | None, text: str) -> None:
+        line = self.query_one(Input)
+        if self.half_typed and self._editing is None:
+            self._put_away = (line.value, None)
+        self._editing = number
+        line.value = text
+        line.focus()
 
     def action_begin(self, word: str) -> None:
         """Begin a line that is for a log and not for the larder."""

@@ -5,18 +5,29 @@ from typing import TYPE_CHECKING
 
 from calmlarder.household.household import Household
 from calmlarder.larder.groups import GROUPS, days_words, group_of
+from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
     from calmlarder.store.larder import KeptLot
 
+TO_ANSWER = "To answer"
 
-def groups_of(shown: "Sequence[KeptLot]", kitchen: Household) -> list[ItemGroup]:
-    """What stands under each heading, what goes first before what keeps."""
+
+def groups_of(shown: "Sequence[KeptLot]", asked: Sequence[ToAnswer], kitchen: Household) -> list[ItemGroup]:
+    """What stands under each heading: what is to be answered, then what goes first before what keeps."""
+    questions = tuple(Item(str(one.id), one.text, "", "", question=_question(one)) for one in asked)
     return [
-        ItemGroup(group.capitalize(), tuple(_item(one, kitchen) for one in shown if group_of(one.lot) == group))
-        for group in GROUPS
+        ItemGroup(TO_ANSWER, questions),
+        *(
+            ItemGroup(group.capitalize(), tuple(_item(one, kitchen) for one in shown if group_of(one.lot) == group))
+            for group in GROUPS
+        ),
     ]
+
+
+def _question(one: ToAnswer) -> str:
+    return f"{one.question} {', '.join(one.choices)}".strip()
 
 
 def _item(one: "KeptLot", kitchen: Household) -> Item:
@@ -24,6 +35,7 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     # What is to be done stands first: the end is cut where the screen is narrow.
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
+    notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
     notes += [lot.place] if lot.place == "cupboard" else []
     grams = f"{lot.grams:g}"
     return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), tuple(filter(None, notes)))

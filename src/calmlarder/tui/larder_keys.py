@@ -2,9 +2,13 @@
 
 from typing import TYPE_CHECKING, cast
 
+from textual import on
+from textual.widgets import OptionList
+
+from calmlarder.household.answering import answer
 from calmlarder.household.booking import Ending, end
 from calmlarder.household.household import Household
-from calmlarder.household.larder import Place, move_to, remove_mistakes
+from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -14,12 +18,14 @@ from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
+    from calmlarder.larder.to_answer import ToAnswer
     from calmlarder.store.larder import KeptLot
     from calmlarder.tui.part import Parted
     from calmlarder.tui.why_thrown import End
 
 # What these keys do is done with a lot: while there is none they are not offered.
-_OF_A_LOT = frozenset({"used", "thrown", "freeze", "edit", "figures", "swap", "why", "part", "mistake"})
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part"})
+_OF_A_LINE = frozenset({"edit", "mistake"})  # what can be done with a line that waits to be answered as well
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
@@ -31,11 +37,14 @@ class LarderKeys(TurnsWithDay[None]):
         super().__init__()
         self._kitchen = kitchen
         self._shown: list[KeptLot] = []
+        self._asked: list[ToAnswer] = []
         self._filter = ""
         self._is_kept = False
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """The keys that can do something now; the others are not shown."""
+        if action in _OF_A_LINE:
+            return bool(self._shown or self._asked)
         if action in _OF_A_LOT:
             return bool(self._shown)
         return action != "demo" or not self._is_kept
@@ -44,16 +53,50 @@ class LarderKeys(TurnsWithDay[None]):
         """Show what is there now."""
         items = self.query_one(ItemList)
         kept = self._kitchen.lots()
-        self._is_kept = bool(kept)
+        asked = self._kitchen.to_answer()
+        self._is_kept = bool(kept or asked)
         self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
-        items.fill(groups_of(self._shown, self._kitchen))
-        self.query_one("#empty").display = not kept
-        items.display = bool(kept)
+        words = self._filter.casefold().split()
+        self._asked = [one for one in asked if all(word in one.text.casefold() for word in words)]
+        items.fill(groups_of(self._shown, self._asked, self._kitchen))
+        self.query_one("#empty").display = not self._is_kept
+        items.display = self._is_kept
         self.refresh_bindings()
 
     def _chosen(self) -> "KeptLot | None":
         chosen = self.query_one(ItemList).chosen
         return next((one for one in self._shown if str(one.id) == chosen), None)
+
+    def _chosen_question(self) -> "ToAnswer | None":
+        chosen = self.query_one(ItemList).chosen
+        return next((one for one in self._asked if str(one.id) == chosen), None)
+
+    @on(OptionList.OptionSelected, "#items")
+    def open_choices(self) -> None:
+        """Enter on a line that waits opens what would answer it."""
+        from calmlarder.tui.choice import Choice
+
+        asked = self._chosen_question()
+        if asked is None or asked.id is None:
+            return
+        if not asked.choices:
+            self.notify(f"{asked.question}: F4 writes it anew, Del takes it out", timeout=8, markup=False)
+            return
+        number = asked.id
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self._answer(number, name)
+
+        self.app.push_screen(Choice(f"{asked.text}: {asked.question}", asked.choices), picked)
+
+    @told
+    def _answer(self, number: int, name: str) -> None:
+        done = answer(self._kitchen, number, [name])
+        if done.asked is None:
+            lots = "; ".join(f"{self._kitchen.name_of(one.lot.food)}, {one.lot.grams:g} g" for one in done.lots)
+            self.notify(f"kept: {lots} (Ctrl+Z takes it back)", markup=False)
+        self.refill()
 
     def _choose(self, lot_id: int) -> None:
         self.query_one(ItemList).choose(str(lot_id))
@@ -64,6 +107,12 @@ class LarderKeys(TurnsWithDay[None]):
         if one is not None:
             remove_mistakes(self._kitchen, [one])
             self.notify(f"removed: {one.lot.line} (Ctrl+Z brings it back)", markup=False)
+            self.refill()
+            return
+        asked = self._chosen_question()
+        if asked is not None and asked.id is not None:
+            remove_unread(self._kitchen, [asked.id])
+            self.notify(f"removed: {asked.text} (Ctrl+Z brings it back)", markup=False)
             self.refill()
 
     def action_used(self) -> None:

@@ -11,6 +11,7 @@ from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
 from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
 from calmlarder.tui.meaning import meaning
+from calmlarder.tui.plate_line import plate_of, plate_words
 
 
 class Meant(NamedTuple):
@@ -26,6 +27,8 @@ class Meant(NamedTuple):
 
 def meant(line: LogLine, kitchen: Household) -> Meant:
     """How the gut feels, a box of the larder that was eaten, or a food eaten outside a planned sitting."""
+    if line.word == "plate":
+        return Meant(plate_words(plate_of(line.rest, kitchen)), None)
     if line.word == "feel":
         felt = gut_of(line.rest)
         return Meant(gut_meaning(line.rest), partial(_feel, kitchen, *felt) if felt else None)

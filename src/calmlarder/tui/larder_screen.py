@@ -5,6 +5,7 @@ from typing import ClassVar
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.timer import Timer
 from textual.widgets import Header, Input, Static
 
 from calmlarder.household.household import Household
@@ -22,9 +23,11 @@ _EMPTY = (
     "  half tin coconut milk opened monday\n  bendy parsnip x2\n  firm tofu 280g, use by friday\n"
     "or press F8 for the larder of an invented household.\n\n"
     "A line that begins with ate is logged, not kept: ate 200 ml orange juice.\n"
-    "So is how the gut feels: feel 3 a bit tight"
+    "So is how the gut feels: feel 3 a bit tight\n"
+    "What a plate brings and whether it fits: plate 170 g tofu, 75 g broccoli"
 )
 _LOOK_AGAIN_S = 1.0
+_TYPING_RESTS_S = 0.3
 
 
 class LarderScreen(LarderEntry):
@@ -58,6 +61,7 @@ class LarderScreen(LarderEntry):
     def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._seen = 0
+        self._rest: Timer | None = None  # until a plate that is being typed is added up
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
@@ -112,14 +116,31 @@ class LarderScreen(LarderEntry):
             self._filter = sought
             self.refill()
         if event.value.startswith(FILTER):
-            self.query_one("#meaning", Static).update(f"{len(self._shown)} with these words; Esc shows all")
+            self.query_one("#meaning", Static).update(
+                f"{len(self._shown) + len(self._asked)} with these words; Esc shows all"
+            )
             return
         logged = log_line(event.value)
+        if logged is not None and logged.word == "plate":
+            self._say_plate_soon()
+            return
         if logged is not None:
             words = meant(logged, self._kitchen).words
         else:
             reading = self._kitchen.read(event.value)
             words = meaning(reading, self._kitchen) if reading else self._kept_words
             self._kept_words = "" if reading else self._kept_words
-            words += f" ({len(self._waiting)} more to answer)" if words and self._waiting else ""
+            words += f" ({len(self._waiting)} more to write again)" if words and self._waiting else ""
         self.query_one("#meaning", Static).update(words)
+
+    def _say_plate_soon(self) -> None:
+        """A plate is added up and checked when the typing rests: it takes too long for each letter."""
+        self.query_one("#meaning", Static).update("")
+        if self._rest is not None:
+            self._rest.stop()
+        self._rest = self.set_timer(_TYPING_RESTS_S, self._say_plate)
+
+    def _say_plate(self) -> None:
+        logged = log_line(self.query_one("#line", Input).value)
+        if logged is not None and logged.word == "plate":
+            self.query_one("#meaning", Static).update(meant(logged, self._kitchen).words)

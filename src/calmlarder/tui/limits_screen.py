@@ -12,6 +12,7 @@ from textual.widget import Widget
 from textual.widgets import Header, Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
+from calmlarder.history.variety import kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.own import kept_owns, own_of
@@ -39,6 +40,7 @@ _LABELS = {
     "minutes": "Most minutes to cook; 0 is any time",
     "dislike": "Disliked: cooked only where nothing else is as good. Type a food, Enter; untick to forget it",
     "never": "Never wanted; untick to have it again",
+    "declined": "Dishes not wanted of late; each fades in a fortnight; untick to forget it now",
     "eye": "How far off may a guess be? percent (10 to 60)",
     "scale": "How far off may the scale be? g (0 to 10)",
     "rings": "Hob rings (1 to 4)",
@@ -94,6 +96,17 @@ class LimitsScreen(Screen[None]):
         elif name == "own":
             yield Input(placeholder="a name and hours, such as kit 5 fades", id="own-line")
             yield Ticks[str](*(Selection(own.words, own.line, True) for own in held.own), id=name)
+        elif name == "declined":
+            today = kitchen.today
+            yield Ticks[str](
+                *(
+                    Selection(
+                        f"{one.pattern.replace('-', ' ')}, until {one.until:%a %d %b}", kept_declined([one]), True
+                    )
+                    for one in held.declined_on(today)
+                ),
+                id=name,
+            )
         else:
             if name == "dislike":
                 yield Input(placeholder="a food, such as aubergine", id="dislike-food")
@@ -125,6 +138,8 @@ class LimitsScreen(Screen[None]):
         self.query_one("#dislike").display = bool(held.disliked)
         self.query_one("#own").display = bool(held.own)
         self.query_one("#never").display = self.query_one("#never-label").display = bool(held.never)
+        declined = bool(held.declined_on(self._kitchen.today))
+        self.query_one("#declined").display = self.query_one("#declined-label").display = declined
 
     @on(Input.Changed)
     def number_changed(self, event: Input.Changed) -> None:

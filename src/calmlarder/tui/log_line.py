@@ -1,11 +1,11 @@
-"""Lines on the larder that are for a log: `ate 200 ml orange juice`, `feel 3 a bit tight`."""
+"""Lines on the larder that are for a log: `ate 200 ml orange juice`, `plate 170 g tofu`, `feel 3 a bit tight`."""
 
 import re
 from typing import NamedTuple
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST
 
-_BEGINS = re.compile(r"(ate|feel)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
+_BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
 _SCORE = re.compile(r"(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
 
 

@@ -1,30 +1,32 @@
-"""Many lines at once: those that are clear are kept, the others wait to be answered one after the other."""
+"""Many lines at once: all are kept, some to be answered; those that cannot be read wait to be written again."""
 
 from collections.abc import Iterable
 from typing import NamedTuple
 
 from calmlarder.household.household import Household
-from calmlarder.larder.lot import Lot
+from calmlarder.household.larder import keep_lines
 from calmlarder.tui.meaning import meaning
 
 
 class Taken(NamedTuple):
-    """The lots of the clear lines, the lines that wait, and both in words."""
+    """The lines that could not be kept, and what became of all in words."""
 
-    lots: list[Lot]
     waiting: list[str]
     words: str
 
 
 def taken(lines: Iterable[str], kitchen: Household) -> Taken:
-    """What many lines say; why a line was not taken stands beside it."""
-    readings = [reading for line in lines if (reading := kitchen.read(line)) is not None]
-    lots = [lot for reading in readings for lot in reading.lots]
-    unclear = [reading for reading in readings if reading.lot is None]
-    clear = len(readings) - len(unclear)
-    words = [f"kept {clear} line{'s' * (clear != 1)}"]
-    words += [f"not taken: {reading.text} ({meaning(reading, kitchen)})" for reading in unclear]
-    if unclear:
-        words.append("It stands in the line now" if len(unclear) == 1 else "The first stands in the line now")
-        words[-1] += ": Enter answers, Esc puts it away, Up brings it back"
-    return Taken(lots, [reading.text for reading in unclear], "\n".join(words))
+    """Keep many lines as one action; why one could not be kept stands beside it."""
+    readings = [(line, reading) for line in lines if (reading := kitchen.read(line)) is not None]
+    keep_lines(kitchen, [reading for _, reading in readings])
+    unread = [(line, reading) for line, reading in readings if reading.problem is not None]
+    asked = sum(reading.to_answer is not None for _, reading in readings)
+    clear = len(readings) - len(unread) - asked
+    words = [
+        f"kept {clear} line{'s' * (clear != 1)}" + (f", and {asked} to answer: on top of the list" if asked else "")
+    ]
+    words += [f"not kept: {reading.text} ({meaning(reading, kitchen)})" for _, reading in unread]
+    if unread:
+        words.append("It stands in the line now" if len(unread) == 1 else "The first stands in the line now")
+        words[-1] += ": write it again, Esc puts it away, Up brings it back"
+    return Taken([line for line, _ in unread], "\n".join(words))

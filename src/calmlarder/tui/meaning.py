@@ -9,11 +9,9 @@ def meaning(reading: Reading, kitchen: Household) -> str:
     """What a line that was read says, or what to write instead."""
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
-    if not reading.lots:
-        if reading.question:
-            return reading.question
-        names = [candidate.name for candidate in reading.candidates[:4]]
-        return f"which one: {', '.join(names)}?" if names else "the tables know no food of that name"
+    asked = reading.to_answer
+    if asked is not None:
+        return f"{asked.question} {', '.join(asked.choices[:4])}".strip()
     assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
     return "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots) + assumed
 

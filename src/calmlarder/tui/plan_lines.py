@@ -57,7 +57,7 @@ def sitting_lines(
     if one.dinner is None:
         below = [f"nothing: {one.why_empty}" if one.why_empty else "nothing yet"]
     elif one.leftover_of is not None:
-        cold = "cold" if one.sitting == "packed" else "heated once"
+        cold = "heated once" if one.warmed else "cold"
         below = [f"leftovers of {_when(sittings[one.leftover_of])}, {cold}"]
     else:
         about.append(f"{one.dinner.minutes} min")

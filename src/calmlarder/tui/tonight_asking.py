@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.usable import why_unfit
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest, Liked
     from calmlarder.tui.swap_screen import Swapped
 
+_THIS_DISH = "this dish, for a fortnight"
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
@@ -85,14 +87,23 @@ class AsksOfDinner(TurnsWithDay[None]):
         self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
 
     def action_without(self) -> None:
-        """Choose a food of this dinner to leave out tonight."""
+        """Choose a food of this dinner to leave out tonight, or the dish, which then comes not again soon."""
 
         def picked(food: str) -> None:
             self._without = (*self._without, food)
             self._use = tuple(other for other in self._use if other != food)
             self._again()
 
-        self._ask_of_dinner("What not?", picked)
+        self._ask_of_dinner("What not?", picked, self._decline)
+
+    def _decline(self) -> None:
+        """Not this dish: kept, and faded in a fortnight; people and limits show it and forget it."""
+        if self._composed and self._composed.dinners:
+            today = self._kitchen.today
+            one = Declined(pattern=self._composed.dinners[self._place].pattern, on=today)
+            others = [other for other in self._kitchen.settled().declined_on(today) if other.pattern != one.pattern]
+            self._kitchen.set("declined", kept_declined([*others, one]))
+            self._again()
 
     def action_never(self) -> None:
         """Choose a food of this dinner to leave out from now on."""
@@ -143,13 +154,17 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
 
-    def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
+    def _ask_of_dinner(
+        self, question: str, then: Callable[[str], object], dish: Callable[[], None] | None = None
+    ) -> None:
         if not self._composed or not self._composed.dinners:
             return
         uses = self._composed.dinners[self._place].uses
 
         def picked(name: str | None) -> None:
-            if name is not None:
+            if name == _THIS_DISH and dish is not None:
+                dish()
+            elif name is not None:
                 then(next(use.food for use in uses if use.name == name))
 
-        self.app.push_screen(Choice(question, [use.name for use in uses]), picked)
+        self.app.push_screen(Choice(question, [*([_THIS_DISH] if dish else []), *(use.name for use in uses)]), picked)

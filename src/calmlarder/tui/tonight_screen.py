@@ -45,7 +45,7 @@ class TonightScreen(AsksOfDinner):
         Binding("i", "figures", "Where the figures of a food come from", show=False),
         Binding("s", "sitting", "Another kind of sitting", show=False),
         Binding("d", "diet", "Another diet", show=False),
-        Binding("p", "profile", "Another profile of caps", show=False),
+        Binding("p", "profile", "Another set of limits", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
     ]
@@ -200,12 +200,15 @@ class TonightScreen(AsksOfDinner):
 
     def action_cook(self) -> None:
         """To the stove."""
-        if self._composed and self._wanted and self._composed.dinners:
+        from calmlarder.household.cooking import cookable_dinners
+
+        dinners = cookable_dinners(self._composed) if self._composed else ()
+        if self._wanted and dinners:
             from calmlarder.tui.cook_screen import CookScreen
 
             def done(cooked: bool | None) -> None:
                 if cooked:
                     self.app.pop_screen()
 
-            dinner = self._composed.dinners[self._place]
+            dinner = dinners[self._place]
             self.app.push_screen(CookScreen(self._kitchen, dinner, self._wanted.counted), done)

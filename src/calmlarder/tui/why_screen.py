@@ -128,4 +128,4 @@ def _stage(answer: "Why", stopped: bool) -> str:
         return f"looking at figures, {answer.figures_tried} of {answer.figures_all} (. is enough)…"
     if answer.instead is None and answer.outcome in {"used", "could"}:
         return "solving again (. is enough)…"
-    return "looking at the caps (. is enough)…"
+    return "looking at the limits (. is enough)…"

@@ -4,7 +4,7 @@ import argparse
 from typing import NoReturn, TypeAlias
 
 from calmlarder.clean import clean_line
-from calmlarder.tables.vocabulary import DIETS
+from calmlarder.tables.vocabulary import DIETS, SITTINGS
 
 
 class Parser(argparse.ArgumentParser):
@@ -56,8 +56,13 @@ def larder_file(parser: Parser) -> None:
 def profile(parser: Parser) -> None:
     """Which caps hold."""
     parser.add_argument(
-        "--profile", default="elimination", metavar="P", help="profile of caps.csv (default elimination)"
+        "--profile", metavar="P", help="profile of caps.csv (default: the one settled at home, else elimination)"
     )
+
+
+def sitting(parser: Parser) -> None:
+    """Which meal it is: some limits are for some meals only."""
+    parser.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
 
 
 def tolerance_at_home(parser: Parser) -> None:
@@ -74,5 +79,5 @@ def tolerance(parser: Parser) -> None:
 
 def eaters(parser: Parser) -> None:
     """What may be eaten, whatever the amount."""
-    parser.add_argument("--diet", default="omnivore", choices=DIETS, help="default omnivore: no limit")
-    parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out, such as gluten,sesame")
+    parser.add_argument("--diet", choices=DIETS, help="default: the one settled at home, else omnivore: no limit")
+    parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out besides those settled at home")

@@ -1,7 +1,6 @@
 """Options of `limit`, `swap`, `plate` and `match`."""
 
 from calmlarder.commands.options import common
-from calmlarder.tables.vocabulary import SITTINGS
 
 
 def add(commands: common.Commands) -> None:
@@ -9,6 +8,7 @@ def add(commands: common.Commands) -> None:
     limit = common.command(commands, "limit", "limit:limit", "how much of one food fits one sitting")
     limit.add_argument("food", nargs="+", metavar="FOOD")
     common.profile(limit)
+    common.sitting(limit)
     common.tolerance_at_home(limit)
     common.home(limit)
     swap = common.command(commands, "swap", "swap:swap", "what can stand in for a food")
@@ -18,6 +18,7 @@ def add(commands: common.Commands) -> None:
     place.add_argument("--in-recipe", dest="recipe", metavar="FILE", help="a recipe it stands in; its rest counts too")
     swap.add_argument("--amount", type=float, metavar="G", help="grams for one person (default: a usual portion)")
     common.profile(swap)
+    common.sitting(swap)
     common.eaters(swap)
     common.tolerance_at_home(swap)
     swap.add_argument("--from-larder", action="store_true", help="only what the kept larder holds enough of")
@@ -26,12 +27,13 @@ def add(commands: common.Commands) -> None:
     plate = common.command(commands, "plate", "plate:plate", "what a plate brings, and whether it fits")
     plate.add_argument("text", nargs="*", metavar="TEXT", help='such as "170 g firm tofu"')
     plate.add_argument("--file", metavar="FILE", help="one line a food; - reads standard input")
-    plate.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
+    common.sitting(plate)
     plate.add_argument("--people", type=int, default=1, metavar="N", help="people who share it (default 1)")
     plate.add_argument("--profile", metavar="P", help="profile of caps.csv (default: as settled at home)")
     plate.add_argument("--who", default="me", metavar="NAME", help="whose log counts (default me)")
     plate.add_argument("--at", metavar="TIME", help="when it is eaten (default: now; with --today 18:00)")
     plate.add_argument("--weighed", action="store_true", help="the amounts were weighed, not judged by eye")
+    plate.add_argument("--log", action="store_true", help="and log it as eaten, as one entry")
     common.tolerance_at_home(plate)
     common.home(plate)
     common.today(plate)

@@ -6,6 +6,9 @@ from calmlarder.tables.vocabulary import HOWS, WHYS
 _WORDS = (
     ("list", "what is there, what goes first before what keeps"),
     ("add", "keep one line"),
+    ("answer", "answer a line that waits: the number of a choice, or a food"),
+    ("words", "what words mean in this house: answers that are remembered"),
+    ("forget", "forget what a word means here"),
     ("edit", "write a lot anew"),
     ("remove", "take lots out"),
     ("freeze", "put lots into the freezer"),
@@ -35,6 +38,11 @@ def add(commands: common.Commands) -> None:
             if name == "edit":
                 parser.add_argument("id", type=int, metavar="ID")
             parser.add_argument("text", nargs="+", metavar="TEXT")
+        elif name == "answer":
+            parser.add_argument("id", type=int, metavar="N")
+            parser.add_argument("choice", nargs="+", metavar="CHOICE", help="several are several foods")
+        elif name == "forget":
+            parser.add_argument("words", nargs="+", metavar="WORD")
         elif name in {"remove", "freeze", "thaw"}:
             parser.add_argument("ids", type=int, nargs="+", metavar="ID")
             if name == "remove":

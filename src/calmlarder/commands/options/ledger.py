@@ -5,7 +5,9 @@ from calmlarder.commands.options import common
 
 def add(commands: common.Commands) -> None:
     """All three."""
-    waste = common.command(commands, "waste", "waste:waste", "what was thrown, what was rescued, what would help most")
+    waste = common.command(
+        commands, "waste", "waste:waste", "what was thrown, what was used in time, what would help most"
+    )
     waste.add_argument("--weeks", type=int, default=8, metavar="N", help="how many weeks back (default 8)")
     feel = common.command(commands, "feel", "days:feel", "say how your gut feels, 0 calm to 10 the worst you know")
     feel.add_argument("score", type=int, metavar="0..10", help="in your own scale")

@@ -16,13 +16,14 @@ _LEAST_NAME, _MOST_NAME, _LEAST_NOTES = 12, 44, 14
 
 
 class Item(NamedTuple):
-    """One item; `days` and `notes` are words, the first note matters most."""
+    """One item; `days` and `notes` are words, the first note matters most. One that asks something has no grams."""
 
     id: str
     name: str
     grams: str
     days: str
     notes: tuple[str, ...] = ()
+    question: str = ""
 
 
 class ItemGroup(NamedTuple):
@@ -113,8 +114,12 @@ class ItemList(OptionList):
         self.add_options(options)
 
     def _line(self, item: Item, width: int) -> Text:
+        if item.question:
+            text = Text(f"  {cut(item.name, width // 2)}  ")
+            text.append(cut(item.question, width - len(text.plain)), style="italic")
+            return text
         room = width - 2 - _GRAMS - 4 - _DAYS - 2
-        longest = max(len(one.name) for one in self.items)
+        longest = max(len(one.name) for one in self.items if not one.question)
         name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
         text = Text(f"  {cut(item.name, name):<{name}}{item.grams:>{_GRAMS}} g  {item.days:<{_DAYS}}  ")
         text.append(fitting(item.notes, room - name))

@@ -1,0 +1,87 @@
+"""What would bring a dinner to the protein that is aimed at: a little more of something at home, or of the shop."""
+
+import math
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+from typing import Literal
+
+from calmlarder.compose.dinner import Dinner, MoreProtein, items_of
+from calmlarder.compose.market import Market
+from calmlarder.compose.offer import Offered
+from calmlarder.compose.solve import Plan
+from calmlarder.intake.plate import Item, rows_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.rows import Food
+
+_MOST_TOLD = 2  # things at home; ours
+_MOST_PORTIONS = 1.0  # of a thing that comes on top, a person: common practice, no source
+_MOST_MINUTES = 20  # of cooking for what comes on top: ours
+_MOST_ASKED = 12  # foods of the shop that are looked at, the commonest first: ours
+_STEP_G = 5
+
+
+def more_protein(plan: Plan, dinner: Dinner, offered: Sequence[Offered], tables: Tables) -> tuple[MoreProtein, ...]:
+    """Each alone brings what is short, with every limit kept: the fewest grams first, at home before the shop.
+
+    Nothing where nothing is short. Grams are of the whole dish.
+    """
+    short_g = plan.problem.wanted.protein_g - dinner.per_person.protein_g
+    if short_g <= 0:
+        return ()
+    here = sorted(_at_home(plan, short_g, offered, tables), key=lambda one: (one.weighed, one.grams, one.food))
+    return tuple(here[:_MOST_TOLD]) or tuple(_to_buy(plan, short_g, offered, tables))
+
+
+def _at_home(plan: Plan, short_g: float, offered: Sequence[Offered], tables: Tables) -> Iterator[MoreProtein]:
+    left: dict[str, float] = defaultdict(float)
+    for thing in offered:
+        left[thing.food.id] += thing.lot.grams
+    for use in plan.uses:
+        left[use.option.offered.food.id] -= use.grams
+    for thing in {one.food.id: one for one in offered}.values():
+        if thing.gives is None and thing.food.id not in plan.problem.wanted.disliked:
+            more = _enough(plan, short_g, thing, tables)
+            if more is not None and more.grams <= left[thing.food.id]:
+                yield more
+
+
+def _to_buy(plan: Plan, short_g: float, offered: Sequence[Offered], tables: Tables) -> Iterator[MoreProtein]:
+    """The commonest plant food of the shop that does."""
+    there = {thing.food.id for thing in offered}
+    market = Market(plan.problem.wanted, tables, len(offered))
+    wares = [ware for ware in market.wares if _is_protein(ware.food) and ware.food.id not in there]
+    for ware in sorted(wares, key=lambda ware: (-ware.names, ware.food.id))[:_MOST_ASKED]:
+        thing = market.offered(ware)
+        more = None if thing is None else _enough(plan, short_g, thing, tables)
+        if more is not None:
+            yield more
+            return
+
+
+def _is_protein(food: Food) -> bool:
+    quick = bool(food.minutes) and min(food.minutes.values()) <= _MOST_MINUTES
+    return "protein" in food.roles and food.kind != "boxed" and bool(food.protein_g) and quick
+
+
+def _enough(plan: Plan, short_g: float, thing: Offered, tables: Tables) -> MoreProtein | None:
+    """So many grams of a food as bring it; None where that is no small addition, or passes a limit."""
+    food, people, sure = thing.food, plan.problem.wanted.people, plan.problem.wanted.tolerance
+    if not _is_protein(food):
+        return None
+    step = thing.unit_grams if thing.unit_grams > 1 else _STEP_G
+    needed = Decimal(str(short_g)) * people * 100 / (food.protein_g or 1)
+    grams = step * math.ceil(needed / step)
+    if grams > _MOST_PORTIONS * float(food.portion_g) * people:
+        return None
+    limits, counted = plan.problem.wanted.limits, plan.problem.wanted.counted
+    for weighed in (False, True):
+        items = [*items_of(plan), Item(food.id, thing.brings, grams, weighed, sure)]
+        if all(row.holds(people) for row in rows_of(items, limits, counted)):
+            where: Literal["larder", "shop"] = "shop" if thing.gives == "buy" else "larder"
+            measure = None if weighed else in_household_measure(food, grams, tables, "nearest")
+            return MoreProtein(
+                food=food.id, name=food.name, grams=grams, household=measure, weighed=weighed, where=where
+            )
+    return None

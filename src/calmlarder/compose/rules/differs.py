@@ -1,0 +1,58 @@
+"""A further dinner is something else to eat, not the same foods in another form."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from calmlarder.compose.eats import Eats, base_thing, protein_thing, role_of
+from calmlarder.compose.variables import DishVariables
+
+
+class Differs:
+    """From each earlier dinner: another main protein, or another base, or half of its vegetables by weight are new.
+
+    Another means that the main one of the earlier dinner is not in this one.
+    """
+
+    def __init__(self, earlier: Sequence[Eats]) -> None:
+        self._earlier = earlier
+
+    def post(self, draft: DishVariables) -> None:
+        """One of the three for each earlier dinner."""
+        for eats in self._earlier:
+            ways = [draft.model.new_bool_var("") for _ in range(3)]
+            draft.model.add(sum(ways) >= draft.active)
+            self._without(draft, [n for n in _of(draft, "protein") if _protein(draft, n) == eats.protein],
+                          eats.protein, "protein", ways[0])  # fmt: skip
+            self._without(draft, [n for n in _of(draft, "base") if _base(draft, n) == eats.base],
+                          eats.base, "base", ways[1])  # fmt: skip
+            self._new_vegetables(draft, eats, ways[2])
+
+    def _without(self, draft: DishVariables, same: list[int], had: str | None, role: str, way: Any) -> None:
+        """None of these, or, where the earlier dinner had none of the role, at least one."""
+        if had is None:
+            draft.model.add(sum(draft.used[n] for n in _of(draft, role)) >= way)
+        for number in same:
+            draft.model.add(draft.used[number] + way <= 1)
+
+    def _new_vegetables(self, draft: DishVariables, eats: Eats, way: Any) -> None:
+        options = draft.problem.options
+        numbers = _of(draft, "vegetable")
+        old = [n for n in numbers if options[n].offered.food.id in eats.vegetables]
+        new = [n for n in numbers if n not in old]
+        grams_old = sum(options[n].unit * draft.units[n] for n in old)
+        grams_new = sum(options[n].unit * draft.units[n] for n in new)
+        most = sum(options[n].unit * options[n].most for n in old)
+        draft.model.add(grams_old <= grams_new + most * (1 - way))
+        draft.model.add(sum(draft.used[n] for n in new) >= way)
+
+
+def _of(draft: DishVariables, role: str) -> list[int]:
+    return [n for n, option in enumerate(draft.problem.options) if role_of(draft.problem, option) == role]
+
+
+def _protein(draft: DishVariables, number: int) -> str:
+    return protein_thing(draft.problem.options[number].offered.food)
+
+
+def _base(draft: DishVariables, number: int) -> str:
+    return base_thing(draft.problem.options[number].offered.food)

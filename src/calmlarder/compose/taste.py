@@ -1,0 +1,61 @@
+"""What seasons a dish, what dresses raw vegetables, and what its name says of garlic and onion.
+
+By kind of food, as cooks reckon: common practice, no source.
+"""
+
+import re
+from typing import Final
+
+from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.tables.rows import Food
+
+SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
+SOUR_KINDS: Final = frozenset({"acid", "citrus"})
+_SEASONING_KINDS = frozenset({
+    "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
+    "sea-vegetable", "boxed",
+})  # fmt: skip
+# Oils that taste of more than oil, cured meat and strong cheese season whatever they are cooked with.
+_SEASONING_FOODS = frozenset({
+    "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made", "oil-lemon",
+    "oil-sesame", "chilli-oil", "bacon", "chorizo", "salami", "prosciutto", "tofu-marinated", "parmesan", "pecorino",
+    "feta", "vegan-parmesan", "raita", "tzatziki", "curry-paste",
+})  # fmt: skip
+_TASTE_OF_LITTLE = frozenset({
+    "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
+    "pectin", "xanthan-gum", "custard-powder", "food-colouring", "yeast-fresh", "sourdough-starter",
+})  # fmt: skip
+_DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
+# What nobody eats raw with a pinch of salt alone.
+_BARE_KINDS = frozenset({"leaf", "salad-leaf", "brassica", "root", "fruit-vegetable"})
+_ALONE_RAW = frozenset({"avocado"})
+_GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
+_WITHOUT = re.compile(r"\bwithout\b.*$")
+# Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
+_NAMED_KINDS = frozenset({"oil", "herb", "allium"})
+
+
+def seasons(problem: PatternProblem, option: Option) -> bool:
+    """Whether a food gives the dish a taste: a herb, a spice, a sauce, something sour, an infused oil."""
+    food = option.offered.food
+    if food.id in _TASTE_OF_LITTLE or says_garlic(food):
+        return False
+    tomato_sauce = food.kind == "tomato" and problem.pattern.slots[option.slot].role == "sauce"
+    return food.kind in _SEASONING_KINDS or food.id in _SEASONING_FOODS or tomato_sauce
+
+
+def dresses(option: Option) -> bool:
+    """Whether a food dresses raw vegetables."""
+    return option.offered.food.kind in _DRESSING_KINDS
+
+
+def wants_dressing(problem: PatternProblem, option: Option) -> bool:
+    """Raw leaves, roots and the like on a plate."""
+    slot, food = problem.pattern.slots[option.slot], option.offered.food
+    raw = slot.role == "vegetable" and slot.method == "raw"
+    return raw and food.state == "raw" and food.kind in _BARE_KINDS and food.id not in _ALONE_RAW
+
+
+def says_garlic(food: Food) -> bool:
+    """Whether a sauce, a paste or a stock has garlic or onion in its name."""
+    return food.kind not in _NAMED_KINDS and _GARLIC.search(_WITHOUT.sub("", food.name)) is not None

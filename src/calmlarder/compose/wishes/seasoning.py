@@ -1,0 +1,70 @@
+"""Season with what the larder has; dress what is raw; garlic and onion by name only where nothing else seasons."""
+
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.taste import SEASONED_SITTINGS, dresses, says_garlic, seasons, wants_dressing
+from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, POINT, SEASONINGS_MISSING
+
+
+def _is_seasoned(problem: PatternProblem) -> bool:
+    """A dish that says what makes it taste, at a sitting that is salted; a boxed one was seasoned before."""
+    return problem.wanted.sitting in SEASONED_SITTINGS and bool(problem.pattern.flavour)
+
+
+class Seasoned:
+    """The first things that season are worth the most: a dish with none is bland."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each that is missing, dearer the fewer there are."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        there = sum(draft.used[number] for number, option in enumerate(problem.options) if seasons(problem, option))
+        missing = [draft.model.new_bool_var("") for _ in SEASONINGS_MISSING]
+        draft.model.add(there + sum(missing) >= len(SEASONINGS_MISSING) * draft.active)
+        return [(-price * POINT, one) for price, one in zip(SEASONINGS_MISSING, missing, strict=True)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """What the larder has nothing for is missing for certain."""
+        if not _is_seasoned(problem):
+            return 0
+        there = len({option.key for option in problem.options if seasons(problem, option)})
+        return -POINT * sum(sorted(SEASONINGS_MISSING)[: max(0, len(SEASONINGS_MISSING) - there)])
+
+
+class Dressed:
+    """Raw leaves and roots without anything sour or a sauce cost."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        if problem.wanted.sitting != "dinner":
+            return []
+        raw = [number for number, option in enumerate(problem.options) if wants_dressing(problem, option)]
+        if not raw:
+            return []
+        dressing = sum(draft.used[number] for number, option in enumerate(problem.options) if dresses(option))
+        bare = draft.model.new_bool_var("")
+        for number in raw:
+            draft.model.add(bare + dressing >= draft.used[number])
+        return [(-BARE * POINT, bare)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing raw costs nothing."""
+        return 0
+
+
+class LittleGarlic:
+    """Each sauce, paste or stock with garlic or onion in its name costs: its amount is anybody's guess."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost each."""
+        return [
+            (-GARLIC_BY_NAME * POINT, draft.used[number])
+            for number, option in enumerate(draft.problem.options)
+            if says_garlic(option.offered.food)
+        ]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """None used costs nothing."""
+        return 0

@@ -1,0 +1,36 @@
+"""Protein and energy of a dinner in words: at least so much where a figure is unknown, and what is short of the aim."""
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner, MoreProtein
+
+
+def protein_words(dinner: "Dinner") -> str:
+    """Protein of one person, g."""
+    least = "at least " if "protein_g" in dinner.at_least else ""
+    return f"{least}{dinner.per_person.protein_g:g} g protein"
+
+
+def energy_words(dinner: "Dinner") -> str:
+    """Energy of one person, kcal."""
+    least = "at least " if "energy_kcal" in dinner.at_least else ""
+    return f"{least}{dinner.per_person.energy_kcal:g} kcal"
+
+
+def short_of_protein(dinner: "Dinner") -> str:
+    """Where the protein that was aimed at is missed: by how much, and what more would do."""
+    if not dinner.protein_short_g:
+        return ""
+    least = "at least " if "protein_g" in dinner.at_least else ""
+    told = f"{least}{dinner.per_person.protein_g:g} of {dinner.protein_target_g:g} g protein"
+    if not dinner.more_protein:
+        return f"{told}; nothing small at home or on a short list to buy brings the rest within the limits."
+    more = " or ".join(_more_words(one) for one in dinner.more_protein)
+    bought = " from the shop" if dinner.more_protein[0].where == "shop" else ""
+    return f"{told}; {more} more{bought} would do{' for all' if dinner.people > 1 else ''}."
+
+
+def _more_words(one: "MoreProtein") -> str:
+    measure = f" ({one.household})" if one.household else ", weighed," if one.weighed else ""
+    return f"{one.grams} g {one.name}{measure}"

@@ -1,0 +1,139 @@
+"""Rules of taste: a tiny fridge in, a dinner out. What cooks said of thirty dinners; common practice, no source."""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+
+from calmlarder.compose.compose import best_dinners
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.taste import says_garlic
+from calmlarder.kitchen.filling import made_ready, short_name
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+from calmlarder.tables.household import in_household_measure
+
+Cook = Callable[..., Dinner | None]
+
+
+@pytest.fixture
+def cook(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> Cook:
+    """The best dinner of a fridge, from one pattern where it is named."""
+
+    def dinner(lines: Sequence[str], pattern: str | None = None, people: int = 2) -> Dinner | None:
+        chosen = [one for one in patterns if pattern in (None, one.id)]
+        wanted = wanting(people=people, seconds=60, protein_floor_g=8)
+        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
+        return dinners[0] if dinners else None
+
+    return dinner
+
+
+def foods(dinner: Dinner | None) -> set[str]:
+    assert dinner is not None
+    return {use.food for use in dinner.uses}
+
+
+WARM = ["potatoes 1kg", "firm tofu 400g", "carrots x4", "cucumber", "spinach 200g"]
+
+
+def test_no_tahini_dressing_without_something_sour(cook: Cook) -> None:
+    assert cook([*WARM, "tahini"], "warm-salad") is None
+    assert "tahini" in foods(cook([*WARM, "tahini", "lemon"], "warm-salad"))
+
+
+CHOWDER = ["potatoes 1kg", "firm tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]
+
+
+def test_no_chowder_of_salted_water(cook: Cook) -> None:
+    assert cook(CHOWDER, "chowder") is None
+    assert "nutritional-yeast" in foods(cook([*CHOWDER, "nutritional yeast"], "chowder"))
+
+
+def test_seasons_with_what_is_there(cook: Cook) -> None:
+    dinner = cook(["dry white rice 1kg", "firm tofu 400g", "pak choi x3", "soy sauce", "sesame oil", "fresh ginger",
+                   "sesame seeds", "lime"])  # fmt: skip
+    assert len(foods(dinner) & {"soy-sauce", "oil-sesame", "ginger", "lime"}) >= 3
+
+
+def test_garlic_in_the_name_only_where_nothing_else_seasons(cook: Cook) -> None:
+    lines = ["dry white rice 1kg", "firm tofu 400g", "pak choi x3", "sweet chilli sauce", "fresh ginger", "lime"]
+    assert "sweet-chilli-sauce" not in foods(cook([*lines, "soy sauce"]))
+
+
+def test_what_says_garlic(tables: Tables) -> None:
+    says = {"gochujang": True, "sweet-chilli-sauce": True, "pesto-no-garlic": False, "oil-garlic": False,
+            "spring-onion-green": False, "stock-plain": False, "stock-onion": True}  # fmt: skip
+    assert {food: says_garlic(tables.food_by_id[food]) for food in says} == says
+
+
+@pytest.mark.parametrize("food", ["kale", "courgette", "tomatillo", "squash-yellow", "aubergine", "chard", "broccoli"])
+def test_what_is_cooked_is_not_offered_raw(tables: Tables, food: str) -> None:
+    assert "raw" not in tables.food_by_id[food].minutes
+
+
+def test_soft_tomatoes_are_cooked(cook: Cook) -> None:
+    lines = ["potatoes 1kg", "eggs x6", "feta 200g", "lettuce", "cucumber", "olives", "lemon", "oregano"]
+    firm = cook([*lines, "tomatoes x4"], "greek-salad-plate")
+    soft = cook([*lines, "tomatoes x4, soft"], "greek-salad-plate")
+    assert "tomato" in foods(firm)
+    assert "tomato" not in foods(soft)
+
+
+def test_two_proteins_at_most(cook: Cook) -> None:
+    dinner = cook(["dry rice noodles 500g", "firm tofu 120g, use by tomorrow", "salmon fillet 120g, use by tomorrow",
+                   "eggs x4", "edamame 100g, use by tomorrow", "pak choi x3", "miso paste", "fresh ginger"],
+                  "miso-noodle-soup")  # fmt: skip
+    assert len(foods(dinner) & {"tofu-firm", "salmon", "egg", "edamame"}) <= 2
+
+
+def test_the_fish_on_its_last_day_before_eggs_that_keep(cook: Cook) -> None:
+    dinner = cook(["potatoes 1kg", "cod fillet 260g, use by today", "eggs x6", "green beans 200g", "lemon", "dill",
+                   "mayonnaise", "spinach 200g, use by tomorrow"])  # fmt: skip
+    assert "cod" in foods(dinner)
+
+
+def test_a_pinch_of_asafoetida_and_little_milk_in_mash(cook: Cook) -> None:
+    dal = cook(["basmati rice 1kg", "tinned lentils x3", "spinach 400g", "carrots x4", "asafoetida", "turmeric",
+                "fresh ginger", "lemon"], "dal", people=4)  # fmt: skip
+    assert dal is not None
+    assert all(use.grams <= 1 for use in dal.uses if use.food == "asafoetida")
+    pie = cook(["potatoes 2kg", "beef mince 500g", "carrots x4", "lactose-free milk 1 litre", "tinned tomatoes",
+                "thyme"], "topped-pie", people=4)  # fmt: skip
+    assert pie is not None
+    assert pie.title.startswith("Cottage pie with carrots")
+    assert all(use.grams <= 45 * 4 for use in pie.uses if use.food == "milk-lactose-free")
+    assert any("peeled" in step for step in pie.steps)
+
+
+def test_frozen_fish_is_thawed_and_greens_share_a_pot(cook: Cook) -> None:
+    dinner = cook(["potatoes 1kg", "salmon fillets 300g, frozen", "green beans 200g", "carrots x4", "lemon", "dill"],
+                  "fish-and-potatoes")  # fmt: skip
+    assert dinner is not None
+    text = " ".join(dinner.steps)
+    assert "salmon fillet thawed" in text
+    assert any("thaw before you start" in caution for caution in dinner.cautions)
+    assert text.count("Bring a pot of salted water to the boil") <= 2
+
+
+def test_made_ready_after_what_the_line_says() -> None:
+    assert made_ready("grated", "grated mozzarella 200g", None, False) == ""
+    assert made_ready("grated", "cheddar 200g", None, False) == "grated"
+    assert made_ready("scrubbed, cut in 4 cm pieces", "potatoes", None, True) == "peeled, cut in 4 cm pieces"
+    sprouting = made_ready("scrubbed and pricked, whole", "potatoes", "sprouting", False)
+    assert sprouting == "peeled, eyes and sprouts cut out, whole"
+    assert short_name("gochujang with garlic") == "gochujang"
+
+
+def test_measures_a_cook_has(tables: Tables) -> None:
+    def said(food: str, grams: int) -> str | None:
+        return in_household_measure(tables.food_by_id[food], grams, tables, "nearest")
+
+    assert said("paprika-smoked", 2) == "about 1 tsp"
+    assert said("tomato-canned", 400) == "about 1 tin"
