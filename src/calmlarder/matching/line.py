@@ -60,6 +60,7 @@ _ALWAYS = re.compile(
 _NOT = re.compile(r"(?:no|not|never)\b", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 20
+_PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _NOTHING_LEFT = re.compile(
     r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
     r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
@@ -121,6 +122,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if always and _NOT.match(bare):
         raise ValueError("what is no longer always there is taken out of the list, by its number or with Del")
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = _PAST_DATE.sub("past its best", rest)
     if _NOTHING_LEFT.search(rest):
         raise ValueError("it says that there is none")
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon)
