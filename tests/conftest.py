@@ -30,6 +30,12 @@ def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factor
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path_factory.getbasetemp() / "nobody"))
 
 
+@pytest.fixture(autouse=True)
+def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What is found does not hang on how busy the machine is."""
+    monkeypatch.setattr("calmlarder.compose.compose._NEAREST_SECONDS", 600.0)
+
+
 @pytest.fixture(scope="session")
 def tables() -> Tables:
     """The shipped tables, whatever the environment lays over them."""
@@ -58,6 +64,6 @@ def lots_of(reader: LarderReader) -> Callable[[Sequence[str]], list[Lot]]:
 @pytest.fixture(scope="session")
 def wanting(tables: Tables) -> Callable[..., DinnerRequest]:
     def wanted(profile: str = "elimination", **values: Any) -> DinnerRequest:
-        return DinnerRequest(today=TODAY, profile=profile_named(profile, tables), **values)
+        return DinnerRequest(today=TODAY, profile=profile_named(profile, tables), **{"seconds": 600.0, **values})
 
     return wanted

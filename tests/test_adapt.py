@@ -69,7 +69,7 @@ def test_a_curry_is_brought_under(adapted: Callable[..., Adapted]) -> None:
     changes = {change.ingredient: change for change in answer.changes}
     assert changes["300 g brown onions"].change == "swap"
     assert "160 g carrots" not in changes
-    assert "2.05 g of fructans + GOS" in changes["300 g brown onions"].why
+    assert "likely 1.58 g of fructans + GOS" in changes["300 g brown onions"].why
 
 
 def test_what_fits_is_left_alone(adapted: Callable[..., Adapted]) -> None:
@@ -119,15 +119,13 @@ def test_headings_and_water_bring_nothing(adapted: Callable[..., Adapted]) -> No
 
 
 def test_the_last_gram_under_a_cap_fits_and_the_next_does_not(tables: Tables, adapted: Callable[..., Adapted]) -> None:
-    """Mannitol of button mushrooms against the 0.20 g of Varney et al. 2017, weighed: 2 g more in the worst case."""
+    """Mannitol of button mushrooms against the 0.20 g of Varney et al. 2017 and the 0.005 g that figures carry, weighed."""
     row = tables.fermentables_of("mushroom-button")["mannitol"]
-    margin = {"analysed": 1, "published": 1, "borrowed": Decimal("1.25"), "recalled": Decimal("1.25")}[row.basis]
-    most = Decimal(20) / (row.g_per_100g * margin) - 2
-    under, over = int(most), int(most) + 1
-    assert "mannitol" not in adapted([line("mushrooms", "mushroom-button", under)], serves=1).passed
-    assert "mannitol" in adapted([line("mushrooms", "mushroom-button", over)], serves=1).passed
-    exact = adapted([line("mushrooms", "mushroom-button", over * 3)], serves=3)
-    assert "mannitol" not in exact.passed  # the two grams of the scale are shared by three
+    assert row.basis in {"analysed", "published"}  # so that at most, 1.3 times, passes 1.6 times the limit no earlier
+    most = int(Decimal("20.5") / row.g_per_100g)
+    assert "mannitol" not in adapted([line("mushrooms", "mushroom-button", most)], serves=1).passed
+    assert "mannitol" in adapted([line("mushrooms", "mushroom-button", most + 1)], serves=1).passed
+    assert "mannitol" not in adapted([line("mushrooms", "mushroom-button", most * 3)], serves=3).passed
 
 
 def test_lines_of_one_food_count_together(adapted: Callable[..., Adapted]) -> None:
@@ -196,7 +194,7 @@ def test_caps_that_nothing_keeps_under(tables: Tables) -> None:
     """A made-up profile of a thousandth of a gram: of a dinner of potatoes and carrots nothing would be left."""
     caps = profile_named("elimination", tables).sitting_caps
     tiny = Profile(name="tiny", food_caps=(), sitting_caps=tuple(
-        cap.model_copy(update={"grams": Decimal("0.001")}) for cap in caps
+        cap.model_copy(update={"typical_g": Decimal("0.001"), "at_most_g": Decimal("0.001")}) for cap in caps
     ))  # fmt: skip
     reads = [line("tomatoes", "tomato", 900), line("broccoli", "broccoli", 900), line("carrots", "carrot", 900)]
     answer = adapt(reads, 1, Eaters(profile=tiny), tables)

@@ -39,7 +39,7 @@ def read(path: Path, tables: Tables) -> tuple[list[Lot], DinnerRequest]:
         profile=profile_named("elimination", tables),
         people=int(told["people"]),
         diet=told["diet"],  # type: ignore[arg-type]
-        seconds=30,
+        seconds=600,
     )
     return [reading.lot for reading in readings if reading.lot], wanted
 
