@@ -102,7 +102,7 @@ def test_ate_is_logged_and_not_kept(play: Callable[..., None], home: Path) -> No
         await pilot.press("enter")
         await pilot.pause()
         assert lots(app) == 0
-        await type_line(pilot, "ate 100g tofu")
+        await type_line(pilot, "ate 100g noodles")
         assert isinstance(app.screen, Choice)
         await pilot.press("enter")
         await pilot.pause()

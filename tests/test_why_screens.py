@@ -103,7 +103,7 @@ def test_swaps_of_a_lot_are_told(size: tuple[int, int], play: Callable[..., None
         await pilot.press("ctrl+s")
         await pilot.pause()
         assert isinstance(app.screen, SwapScreen)
-        assert "over the cap" in shown(app, "#title")
+        assert "over the limit" in shown(app, "#title")
         names = app.screen.query_one(OptionList)
         first = shown(app, "#swap")
         assert "keeps" in first

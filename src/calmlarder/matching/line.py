@@ -55,6 +55,7 @@ _ALWAYS = re.compile(
     r"|^staples\s*[:\-]\s*",
     re.I,
 )
+_NOT = re.compile(r"(?:no|not|never)\b", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 20
 _NOTHING_LEFT = re.compile(
@@ -96,6 +97,7 @@ class LineRead(NamedTuple):
     owner_agrees: bool
     kept_for: str | None
     question: str = ""
+    always: bool = False  # said to be there at all times
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -112,7 +114,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
+    always = _ALWAYS.match(bare)
     bare = _ALWAYS.sub("", bare)
+    if always and _NOT.match(bare):
+        raise ValueError("what is no longer always there is taken out of the list, by its number or with Del")
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     if _NOTHING_LEFT.search(rest):
         raise ValueError("it says that there is none")
@@ -139,7 +144,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         bad |= worse
         told.append(part._replace(conditions=tuple(dict.fromkeys((*conditions, *found)))))
     return LineRead(
-        line, tuple(told), place, dates, bad, owned.owner, owned.agrees, owned.kept_for, question,
+        line, tuple(told), place, dates, bad, owned.owner, owned.agrees, owned.kept_for, question, bool(always),
     )  # fmt: skip
 
 
