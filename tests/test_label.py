@@ -3,11 +3,14 @@
 import io
 import json
 import sys
+from pathlib import Path
 from typing import Any
 
 import pytest
 
 from calmlarder.cli import main
+from calmlarder.labels.words import read_label_words, source_faults
+from calmlarder.tables.places import shipped
 
 
 def told(capsys: pytest.CaptureFixture[str], text: str) -> dict[str, Any]:
@@ -84,3 +87,16 @@ def test_nothing_found_is_no_verdict(capsys: pytest.CaptureFixture[str], monkeyp
     assert "2 ingredients read" in shown
     assert main(["label", " , "]) == 2
     assert main(["label", "a" * 30_000]) == 2
+
+
+def test_the_table_of_words_is_checked(tmp_path: Path) -> None:
+    (tmp_path / "label_words.csv").write_text(
+        "words,holds,sure,note,source\nzorb,gos,yes,,nobody\nzorbs,lactose,yes,,eu1333\nzab,sugar,yes,,eu1333\n",
+        encoding="utf-8",
+    )
+    shipped_words = shipped("ingredient_tables")
+    faults = [*read_label_words([shipped_words, tmp_path])[1], *source_faults([shipped_words, tmp_path])]
+    assert {str(fault).split(" ")[0].rstrip(":") for fault in faults} == {
+        "label_words.csv:2:5", "label_words.csv:3:1", "label_words.csv:4:2",
+    }  # fmt: skip
+    assert [*read_label_words([shipped_words])[1], *source_faults([shipped_words])] == []
