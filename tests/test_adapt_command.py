@@ -98,7 +98,7 @@ def test_steps_that_name_what_changed_are_told(recipe: str, capsys: pytest.Captu
 
 def test_a_food_without_figures_is_never_said_to_fit(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = tmp_path / "glaze.txt"
-    path.write_text("Glaze\n\nServes 4\n\nIngredients\n\n100 g carrots\n60 g lychees\n", encoding="utf-8")
+    path.write_text("Glaze\n\nServes 4\n\nIngredients\n\n100 g carrots\n60 g agave syrup\n", encoding="utf-8")
     assert main(["adapt", str(path)]) == 3
     shown = " ".join(capsys.readouterr().out.split())
     assert "1 of 2 lines counted: not known whether this recipe fits" in shown

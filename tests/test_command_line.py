@@ -4,6 +4,7 @@ import json
 import subprocess
 import sys
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -103,14 +104,25 @@ def test_people_share_the_dish_and_the_caps(larder: str, capsys: pytest.CaptureF
     )
 
 
-def test_count_gives_different_dinners(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
-    dinners = answer(capsys, "tonight", "--larder", larder, "--today", "2026-03-11", "--count", "3")["dinners"]
+def test_count_gives_dinners_that_differ_in_what_one_eats(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """The same foods in another form are no other dinner: the main protein, the base or half the vegetables are new."""
+    larder = tmp_path / "fridge.txt"
+    larder.write_text(LARDER + "potatoes 800g\ntempeh 200g\ncourgette 300g\ndry quinoa 300g\n", encoding="utf-8")
+    dinners = answer(capsys, "tonight", "--larder", str(larder), "--today", "2026-03-11", "--count", "3")["dinners"]
     assert len(dinners) == 3
-    main_slots = {"base", "protein", "vegetable", "salad", "side"}
-    mains = [(d["pattern"], frozenset(u["line"] for u in d["uses"] if u["slot"] in main_slots)) for d in dinners]
-    for index, (pattern, lots) in enumerate(mains):
-        for other, earlier in mains[:index]:
-            assert pattern != other or len(earlier - lots) >= 2
+
+    def grams(dinner: dict[str, Any], *slots: str) -> dict[str, int]:
+        return {use["food"]: use["grams"] for use in dinner["uses"] if use["slot"] in slots}
+
+    for index, dinner in enumerate(dinners):
+        for earlier in dinners[:index]:
+            before, now = (grams(one, "vegetable", "salad", "side") for one in (earlier, dinner))
+            new = sum(weight for food, weight in now.items() if food not in before)
+            assert (
+                grams(dinner, "protein").keys() != grams(earlier, "protein").keys()
+                or grams(dinner, "base").keys() != grams(earlier, "base").keys()
+                or 2 * new >= sum(now.values())
+            )
 
 
 def test_minutes_are_kept(larder: str, capsys: pytest.CaptureFixture[str]) -> None:

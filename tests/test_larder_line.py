@@ -47,7 +47,7 @@ def test_a_line_of_yesterday_is_not_read_as_of_today(tmp_path: Path, tables: Tab
     assert edited(home, tables, TODAY) == line
     assert edited(home, tables, TODAY + timedelta(days=1)) == f"350 g cooked white rice, made {made}, in the fridge"
     with Store.at(home) as store:
-        assert [one.content["dates"] for one in store.lots()] == [[{"kind": "made", "on": made}]]
+        assert [one.content["dates"] for one in store.lots()] == [[{"kind": "made", "on": made, "assumed": False}]]
 
 
 def test_what_was_cooked_from_does_not_grow_again(tmp_path: Path, tables: Tables) -> None:

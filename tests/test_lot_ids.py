@@ -12,7 +12,7 @@ from textual.pilot import Pilot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.documents import packed
 from calmlarder.store.home import FILE_NAME
-from calmlarder.store.larder import KeptLot, add, kept, lots_on_day
+from calmlarder.store.larder import KeptLot, kept, lots_on_day
 from calmlarder.store.schema import STEPS, statements
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -82,7 +82,7 @@ def test_what_is_open_without_a_day_runs_out(line: str, tmp_path: Path, tables: 
         reading = LarderReader(tables, TODAY).read(line, "typed")
         assert reading is not None
         assert "opened yesterday" in reading.assumed
-        add(store, reading.lots, "add")
+        store.add_lots([kept(lot) for lot in reading.lots], "add")
         left = [lots_on_day(store, TODAY + timedelta(days=after), tables)[0].lot.days_left for after in (0, 1, 9)]
     assert left[0] is not None
     assert left == [left[0], left[0] - 1, left[0] - 9]

@@ -140,25 +140,31 @@ def test_more_like_it_and_back(play: Play) -> None:
     play(act)
 
 
-def test_the_first_start_asks_five_questions_in_turn(tmp_path: Path, tables: Tables) -> None:
+def test_the_first_start_asks_six_questions_in_turn(tmp_path: Path, tables: Tables) -> None:
     async def scene() -> None:
         app = LarderApp(tmp_path / "new", tables, TODAY)
         async with app.run_test() as pilot:
             await pilot.pause()
             assert isinstance(app.screen, LimitsScreen)
             labels = [str(label.content) for label in app.screen.query("Label").results(Static)]
-            assert [label[:7] for label in labels] == [f"{number} of 5." for number in range(1, 6)]
-            assert [label[8:16].split()[0] for label in labels] == ["Diet", "Allergen", "How", "Limits:", "Protein"]
+            assert [label[:7] for label in labels] == [f"{number} of 6." for number in range(1, 7)]
+            words = ["Diet", "Allergen", "How", "Limits:", "What", "Protein"]
+            assert [label[8:16].split()[0] for label in labels] == words
             asked = []
-            for _ in range(5):
+            for _ in range(6):
                 assert app.focused is not None
                 asked.append(app.focused.id)
                 await pilot.press("tab")
-            assert asked == ["diet", "avoid", "people", "profile", "protein_g"]
+            assert asked == ["diet", "avoid", "people", "profile", "always", "protein_g"]
             app.screen.query_one("#people", Input).focus()
             await pilot.press("backspace", "3", "enter")
             assert app.focused is not None
             assert app.focused.id == "profile"
+            app.screen.query_one("#always", Input).focus()
+            app.screen.query_one("#always", Input).value = "olive oil, rice"
+            await pilot.press("enter")
+            await pilot.pause()
+            assert [one.lot.food for one in app._kitchen.lots() if one.lot.always] == ["oil-olive", "rice-white-dry"]
             app.screen.query_one("#protein_g", Input).focus()
             await pilot.press("enter")
             await pilot.pause()

@@ -12,7 +12,7 @@ from textual.widgets import TextArea
 from calmlarder import cli
 from calmlarder.cli import main
 from calmlarder.commands import waste
-from calmlarder.render import adapting
+from calmlarder.household import adapting
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
@@ -64,7 +64,7 @@ def test_an_amount_of_no_kitchen_is_no_fault(play: Callable[..., LarderApp]) -> 
 def test_a_fault_in_a_thread_of_a_screen_is_said(
     play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(adapting, "answer_for", fails)
+    monkeypatch.setattr(adapting, "adapted_recipe", fails)
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await ask_for_the_recipe_and_wait(app, pilot)

@@ -16,6 +16,7 @@ from textual.widgets import Input
 
 from calmlarder.cli import main
 from calmlarder.household.answering import answer, would_be
+from calmlarder.household.booking import used_up
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.tables.book import Tables
@@ -269,3 +270,33 @@ def test_an_answer_given_in_another_window_is_told(tmp_path: Path, tables: Table
         assert asked.id is not None
         done = answer(home, asked.id, ["dark chocolate"])
         assert (done.words, done.means, done.asked) == ("chocolate", ("chocolate-dark",), None)
+
+
+def test_tonight_says_first_which_answer_would_make_a_dinner(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Without the eggs there is no protein in the house; with them there is a dinner."""
+    at = ["--home", str(tmp_path / "home"), "--today", TODAY.isoformat()]
+    for line in ("spinach 200g", "olive oil", "rice 500g", "zeeggs 6"):
+        assert main(["larder", "add", line, *at]) == 0
+    capsys.readouterr()
+    assert main(["tonight", "--json", *at]) == 3
+    shown = json.loads(capsys.readouterr().out)
+    (helpful,) = shown["answers"]
+    assert (helpful["line"], helpful["food"]) == ("zeeggs 6", "eggs")
+    assert main([*helpful["write"].split()[1:], *at]) == 0
+    assert main(["tonight", "--json", *at]) == 0
+
+
+def test_what_is_always_there_stands_apart_and_is_never_cooked_away(run: Run, tmp_path: Path, tables: Tables) -> None:
+    lots = run("add", "always have: olive oil, rice, soy sauce, salt")["lots"]
+    assert [(lot["food"], lot["always"]) for lot in lots] == [
+        ("oil-olive", True), ("rice-white-dry", True), ("soy-sauce", True), ("salt", True),
+    ]  # fmt: skip
+    assert all(lot["days_left"] is None for lot in lots)
+    assert run("add", "always have: rice")["lots"] == []  # it is there already
+    with household(tmp_path / "home", tables) as home:
+        kept = home.lots()
+        assert used_up(kept, {one.lot.id: round(one.lot.grams) for one in kept}) == {}
+    run("add", "always have no soy sauce", status=2)
+    assert len(run("list")["lots"]) == 4

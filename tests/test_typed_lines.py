@@ -189,3 +189,24 @@ def test_nothing_typed_is_dropped(lines: list[str], reader: LarderReader) -> Non
         if reading.to_answer is not None:
             assert reading.to_answer.where == f"fridge.txt:{number}"
             assert reading.to_answer.question
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("salsa verde jar (onion in it)", ["salsa-verde"]),  # what a bracket says of a food is no second food
+        ("tofu (and kale)", ["tofu-firm", "kale"]),
+        ("congee leftover from tues", []),  # the strange word is the food: asked, never a ready meal in silence
+    ],
+)
+def test_a_bracket_and_a_strange_word_make_no_other_food(reader: LarderReader, line: str, foods: list[str]) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert [lot.food for lot in reading.lots] == foods
+
+
+def test_the_owner_behind_a_dash_keeps_the_end_of_the_name(reader: LarderReader) -> None:
+    for line, owner in (("milk - jess", "jess"), ("milk - dans", "dan"), ("milk - dan's", "dan")):
+        reading = reader.read(line, "line 1")
+        assert reading is not None
+        assert [lot.owner for lot in reading.lots] == [owner]

@@ -4,6 +4,7 @@ import argparse
 import sys
 from pathlib import Path
 
+from calmlarder.labels.words import read_label_words, source_faults
 from calmlarder.patterns.doubts import unused_foods
 from calmlarder.patterns.load import check_patterns, read_patterns
 from calmlarder.tables.check import check_tables, coverage
@@ -18,7 +19,7 @@ def check(options: argparse.Namespace) -> int:
     tables, problems = check_tables(folders)
     published, faults = read_published(folders)
     recipes = shipped("recipes")
-    problems += [*faults, *check_patterns(recipes, tables)]
+    problems += [*faults, *read_label_words(folders)[1], *source_faults(folders), *check_patterns(recipes, tables)]
     if problems:
         print("\n".join(str(problem) for problem in problems), file=sys.stderr)
         print(f"{len(problems)} problems", file=sys.stderr)

@@ -75,6 +75,7 @@ def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
         "condition": lot.condition,
         "owner": lot.owner,
         "assumed": list(lot.assumed),
+        "always": lot.always,
     }
 
 
@@ -98,7 +99,7 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
         print(_asked_line(asked))
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
-    for one in lots:
+    for one in sorted(lots, key=lambda one: one.lot.always):
         print(_line(one, tables))
     return 0
 
@@ -113,7 +114,7 @@ def _asked_line(one: "ToAnswer") -> str:
 
 def _line(one: "KeptLot", tables: Tables) -> str:
     lot = one.lot
-    left = "keeps" if lot.days_left is None else f"{lot.days_left} d"
+    left = "always" if lot.always else "keeps" if lot.days_left is None else f"{lot.days_left} d"
     notes = [note for note in (lot.condition, f"of {lot.owner}" if lot.owner else None) if note]
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
     name = tables.food_by_id[lot.food].name

@@ -1,24 +1,22 @@
 """What an ingredient line of a recipe means: which food, how much, and what it leaves open."""
 
 import re
-from typing import NamedTuple
 
 from calmlarder.clean import clean_line
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches
-from calmlarder.cookbook.quantity import Found, Quantity, added, measure_word, take_quantity
+from calmlarder.cookbook.names import IngredientNames, Part
+from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
-from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.weight import Weight, weight_of
 from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
-from calmlarder.matching.foods import UNKNOWN, FoodMatcher, Match
+from calmlarder.matching.foods import UNKNOWN, Match
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400
-_MOST_KNOWN = 5_000
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
@@ -31,18 +29,12 @@ _CLOVES = "cloves"
 _HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
 
 
-class _Part(NamedTuple):
-    match: Match
-    unit_in_name: str | None
-
-
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
 
     def __init__(self, tables: Tables) -> None:
         self._tables = tables
-        self._matcher = FoodMatcher(tables)
-        self._known: dict[tuple[str, frozenset[str]], Match] = {}
+        self._names = IngredientNames(tables)
         self._coverage = Coverage(tables)
 
     def read(self, text: str) -> IngredientRead:
@@ -98,14 +90,14 @@ class LineReader:
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
 
-    def _with_more(self, found: Found, rest: str, part: _Part) -> Found:
+    def _with_more(self, found: Found, rest: str, part: Part) -> Found:
         """The amount with what a line adds of the same food (`4 tbsp butter, plus 2 tbsp butter, chilled`)."""
         more = re.search(r"\bplus\s+(\d.*)", rest)
         extra = take_quantity(more[1]) if more else None
         if found.main is None or extra is None or extra.main is None:
             return found
         name = extra.rest.split(",")[0]
-        if without_prep(without_tail(name)) and self._match(name, frozenset()).food != part.match.food:
+        if without_prep(without_tail(name)) and self._names.match(name, frozenset()).food != part.match.food:
             return found
         total = added(found.main, extra.main)
         return found if total is None else found._replace(main=total, sizes=())
@@ -122,7 +114,7 @@ class LineReader:
         pieces = re.split(r",\s+|\band\s+", line)[1:]
         counted = [take_quantity(piece).rest for piece in pieces if re.match(r"\d|an? ", piece)]
         known = {self._tables.food_by_id[food].id for food in foods}
-        strange = [match.food.name for match in (self._match(rest, frozenset()) for rest in counted)
+        strange = [match.food.name for match in (self._names.match(rest, frozenset()) for rest in counted)
                    if match.food is not None and match.food.id not in known]  # fmt: skip
         if not besides and not strange:
             return read
@@ -132,7 +124,7 @@ class LineReader:
         )
 
     def _told(
-        self, shown: str, found: Found, part: _Part, alternatives: tuple[str, ...], optional: bool
+        self, shown: str, found: Found, part: Part, alternatives: tuple[str, ...], optional: bool
     ) -> IngredientRead:
         match = part.match
         outcome: Outcome = {"matched": "read", "ask": "ask", "unknown": "unknown"}[match.outcome]  # type: ignore[assignment]
@@ -177,16 +169,16 @@ class LineReader:
         listed = None if _OR.search(head) else self._listed(shown, found, pieces, told, optional)
         if listed is not None:
             return listed
-        if len(first) < 2 or _OR.search(head) or self._match(head, told).outcome == "matched":
+        if len(first) < 2 or _OR.search(head) or self._names.match(head, told).outcome == "matched":
             return None
-        whole = [self._part(piece, told) for piece in pieces]
+        whole = [self._names.part(piece, told) for piece in pieces]
         if any(part.match is UNKNOWN or not part.match.candidates for part in whole):
             pieces = first
-            whole = [self._part(piece, told) for piece in pieces]
+            whole = [self._names.part(piece, told) for piece in pieces]
         if not all(part.match.candidates for part in whole):
             # `chopped and seeded tomatoes` is one food; two foods of which one is not known are not read.
             named = [part for part in whole if part.match.candidates]
-            if "," in head.split(first[0])[0] + first[0] and named == [self._part(head.split(",")[0], told)]:
+            if "," in head.split(first[0])[0] + first[0] and named == [self._names.part(head.split(",")[0], told)]:
                 return None  # what stands behind the comma is what is done to it
             doing = all(not without_prep(piece) for piece, part in zip(pieces, whole, strict=True) if part not in named)
             if named and not doing:
@@ -209,7 +201,7 @@ class LineReader:
         pieces = [piece for piece in pieces if without_prep(piece) and not names_nothing(piece)]
         if len(pieces) < 2 or (found.main is not None and "each" not in told):
             return None
-        parts = [self._part(piece, told) for piece in pieces]
+        parts = [self._names.part(piece, told) for piece in pieces]
         if not all(part.match.score >= 100 for part in parts):
             return None
         foods = [part.match.food.id for part in parts if part.match.food is not None]
@@ -219,47 +211,51 @@ class LineReader:
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
 
-    def _powders(self, pieces: list[str], whole: list[_Part], found: Found, told: frozenset[str]) -> list[_Part]:
+    def _powders(self, pieces: list[str], whole: list[Part], found: Found, told: frozenset[str]) -> list[Part]:
         """`onion and garlic powder`: spoons of two powders; in any other measure nobody but the cook can tell."""
         end = without_prep(pieces[-1]).split()[-1:]
         spooned = found.main is not None and found.main.unit in {"tsp", "tbsp", "pinch"}
         parts = []
         for piece, part in zip(pieces[:-1], whole[:-1], strict=True):
-            joined = self._part(f"{without_prep(piece)} {' '.join(end)}", told)
+            joined = self._names.part(f"{without_prep(piece)} {' '.join(end)}", told)
             if part.match.food is None or part.match.food.kind != "allium" or joined.match.score < 100:
                 parts.append(part)
             elif spooned and end == ["powder"]:
                 parts.append(joined)
             else:
                 both = (*part.match.candidates, *joined.match.candidates)
-                parts.append(_Part(Match("ask", None, None, 100.0, both), None))
+                parts.append(Part(Match("ask", None, None, 100.0, both), None))
         return [*parts, whole[-1]]
 
-    def _alternatives(self, rest: str, told: frozenset[str]) -> list[_Part]:
+    def _alternatives(self, rest: str, told: frozenset[str]) -> list[Part]:
         """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
         head = without_tail(rest)
         pieces = [take_quantity(piece).rest for piece in _OR.split(head)]
         if len(pieces) > 1:
             listed = [one for piece in pieces for one in re.split(r"\s*,\s*", piece) if one]
-            if all(self._match(one, told).score >= 100 for one in listed):
+            if all(self._names.match(one, told).score >= 100 for one in listed):
                 pieces = listed  # `dried apricots, raisins, or dates`
-        whole = self._part(head, told)
+        whole = self._names.part(head, told)
         if len(pieces) < 2:
             return [whole]
         pieces = [piece for piece in pieces[:-1] if without_prep(piece)] + pieces[-1:]  # `kosher or sea salt`
         names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
         last = names[-1].split()
-        parts: list[_Part] = []
+        parts: list[Part] = []
         for piece, name in zip(pieces, names, strict=True):
-            alone = self._part(piece, told)
-            shared = [self._part(f"{name} {' '.join(last[cut:])}", told) for cut in range(1, len(last))] if name else []
+            alone = self._names.part(piece, told)
+            shared = (
+                [self._names.part(f"{name} {' '.join(last[cut:])}", told) for cut in range(1, len(last))]
+                if name
+                else []
+            )
             joined = next((one for one in shared if one.match.food is not None and one.match.score >= 100), None)
             if piece is pieces[-1] or joined is None:
                 parts.append(alone)
             elif alone.match.food is not None and alone.match.food.kind == "allium":
                 # `garlic or chilli oil`: the clove or its oil; nobody but the cook can tell.
                 both = (*alone.match.candidates, *joined.match.candidates)
-                parts.append(_Part(Match("ask", None, None, 100.0, both), None))
+                parts.append(Part(Match("ask", None, None, 100.0, both), None))
             else:
                 parts.append(joined)
         first = parts[0].match
@@ -267,75 +263,9 @@ class LineReader:
         strange = other.food is None and (first.food and first.food.id) not in {one.food for one in other.candidates}
         if first.food is not None and strange and len(last) > 1 and len(names[0].split()) == 1:
             # `cream or dry sherry` may be cream, or a kind of what the tables do not know.
-            return [_Part(Match("ask", None, None, 100.0, first.candidates), None)]
+            return [Part(Match("ask", None, None, 100.0, first.candidates), None)]
         named = [part for part in parts if part.match.outcome != "unknown"]
         return parts if named else [whole]
-
-    def _part(self, text: str, told: frozenset[str]) -> _Part:
-        """The food of a name, with the measure its last word may be (`garlic cloves`)."""
-        match = self._match(text, told)
-        words = without_prep(text.split(",")[0]).split()
-        unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
-        if match.food is None and unit is not None:
-            fewer = self._match(" ".join(word for word in words if measure_word(word) != unit), told)
-            if fewer.food is not None:
-                match = fewer
-        return _Part(match, unit)
-
-    def _match(self, text: str, told: frozenset[str]) -> Match:
-        hints = told & _HINTS
-        return self._search(text, told, hints)
-
-    def _named(self, name: str, hints: frozenset[str]) -> Match:
-        """What the matcher makes of a name, kept, for a recipe and its changes ask for the same ones again."""
-        key = (name, hints)
-        if key not in self._known:
-            if len(self._known) > _MOST_KNOWN:
-                self._known.clear()
-            self._known[key] = self._matcher.match(name, hints)
-        return self._known[key]
-
-    def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
-        """The readings of a name from the whole to its head; the first that is a name in full wins."""
-        if _CHILI_POWDER.match(text):
-            meant = (self._named(name, frozenset()) for name in ("chilli powder", "chili powder blend"))
-            both = tuple(one for match in meant if match.score >= 100 for one in match.candidates)
-            return Match("ask", None, None, 100.0, both)
-        head, comma, tail = text.partition(",")
-        # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
-        behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
-        named = comma and not names_nothing(head)
-        tries = [f"{head} {' '.join(behind)}"] if named and 0 < len(behind) <= 2 and "with" not in behind else []
-        tries.append(head)
-        tries.append(without_prep(head))
-        if comma and names_nothing(head):
-            tries.append(without_prep(next((one for one in tail.split(",") if not names_nothing(one)), "")))
-        flavoured = bool(_FLAVOURED.search(text))
-        if flavoured:
-            tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil
-        best = UNKNOWN
-        for tried in dict.fromkeys(tries):
-            match = UNKNOWN if names_nothing(tried) else toasted(self._named(tried, hints), told, self._tables)
-            if match.outcome == "matched" and match.score < 100 and tried != tries[-1]:
-                continue
-            if match.outcome == "matched" or match.score >= 100:
-                return in_recipe(match, tried, told, self._tables)
-            if match.outcome == "ask":
-                best = match
-        return best
-
-
-# Words that say which state of a food is meant; what is done to it afterwards is no such word.
-_HINTS = frozenset({
-    "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
-})  # fmt: skip
-
-# By its American spelling a mixture that may hold garlic and onion; ground chillies alone go by the same.
-_CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
-_FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
-_DONE = re.compile(
-    r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
-)
 
 
 def _parts_told(line: str) -> set[str]:

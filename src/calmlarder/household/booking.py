@@ -190,8 +190,12 @@ def move(
 
 
 def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
-    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up."""
-    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in lots if one.lot.id in uses}
+    """What is left of each lot that was cooked from, of grams by lot id; None where it is used up.
+
+    What is always there stays as it is.
+    """
+    taken = (one for one in lots if one.lot.id in uses and not one.lot.always)
+    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in taken}
 
 
 def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:

@@ -18,6 +18,9 @@ Place = Literal["freezer", "fridge"]
 def lots_to_cook(household: Household) -> list[Lot]:
     """The kept lots as they stand today. Raises CannotGoOn when there are none."""
     lots = [one.lot for one in household.lots()]
+    if not lots and household.to_answer():
+        remedy = "`calmlarder larder list` shows them on top; `calmlarder larder answer N CHOICE` answers one"
+        raise CannotGoOn([Problem(where="the larder", what="holds only lines that wait to be answered", remedy=remedy)])
     if not lots:
         remedy = '`calmlarder larder add "firm tofu 280g, use by friday"`, or give a list with --larder FILE'
         raise CannotGoOn([Problem(where="the larder", what="is empty", remedy=remedy)])
@@ -55,7 +58,13 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
 
     Lines that cannot be read at all are given back with their reason.
     """
-    contents = [content for reading in readings for content in _contents(household, reading)]
+    always = {one.lot.food for one in household.lots() if one.lot.always}
+    contents = [
+        content
+        for reading in readings
+        for content in _contents(household, reading)
+        if not (content.get("always") and content["food"] in always)
+    ]
     problems = [reading.problem for reading in readings if reading.problem is not None]
     if not contents:
         return Kept([], [], problems)

@@ -4,12 +4,14 @@ from typing import Literal, get_args
 
 from calmlarder.larder.lot import Lot
 
-Group = Literal["today", "in the next days", "keeps", "past its day", "freezer"]
+Group = Literal["today", "in the next days", "keeps", "past its day", "freezer", "always there"]
 GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 def group_of(lot: Lot) -> Group:
     """Where a lot stands in the list."""
+    if lot.always:
+        return "always there"
     if lot.place == "freezer":
         return "freezer"
     if lot.to_bin or (lot.days_left is not None and lot.days_left < 0):

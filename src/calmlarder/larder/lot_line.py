@@ -9,7 +9,7 @@ _WORDS = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use
 
 def lot_line(lot: Lot, tables: Tables) -> str:
     """Grams of the edible food, its dates, condition, place and owner."""
-    parts = [f"{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
+    parts = [f"{'always have: ' if lot.always else ''}{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
     parts += [f"{_WORDS[one.kind]} {one.on.isoformat()}" if one.on else _WORDS[one.kind] for one in lot.dates]
     parts += [lot.condition] if lot.condition else []
     owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""

@@ -203,7 +203,7 @@ class LarderReader:
         state = "cooked" if food.state in COOKED_STATES else "whole"
         row = self._tables.keeping_of(food, place, state)
         fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
-        fresh = fresh and place == "fridge" and not line.to_bin
+        fresh = fresh and place == "fridge" and not line.to_bin and not line.always
         return (Dated("noted", self._today),) if fresh else ()
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
@@ -224,6 +224,7 @@ class LarderReader:
             **urgency._asdict(),
             condition=condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
+            always=line.always,
             to_bin=line.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,

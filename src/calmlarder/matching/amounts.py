@@ -43,7 +43,7 @@ _ALIASES = {
     "jarful": "jar", "hands": "piece", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "crust": "heel", "crusts": "heel",
-    "hunk": "heel", "multipack": "packet", "4pack": "packet", "sachets": "packet",
+    "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", "sachets": "packet",
 }  # fmt: skip
 MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))

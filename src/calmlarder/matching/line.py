@@ -48,6 +48,8 @@ _SEASONINGS = frozenset({"spice", "herb"})
 _MOST_SEASONINGS = 8
 _BRACKET = re.compile(r"[(\[]([^)\]]*)[)\]]")
 _SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?& ?p\b")
+# A bracket that tells of another thing, and not of what stands before it.
+_SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = re.compile(
@@ -55,8 +57,10 @@ _ALWAYS = re.compile(
     r"|^staples\s*[:\-]\s*",
     re.I,
 )
+_NOT = re.compile(r"(?:no|not|never)\b", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _MOST_PARTS = 20
+_PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _NOTHING_LEFT = re.compile(
     r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
     r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
@@ -96,6 +100,7 @@ class LineRead(NamedTuple):
     owner_agrees: bool
     kept_for: str | None
     question: str = ""
+    always: bool = False  # said to be there at all times
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -112,8 +117,12 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if not line:
         return None
     bare = without_bullet(line)
+    always = _ALWAYS.match(bare)
     bare = _ALWAYS.sub("", bare)
+    if always and _NOT.match(bare):
+        raise ValueError("what is no longer always there is taken out of the list, by its number or with Del")
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = _PAST_DATE.sub("past its best", rest)
     if _NOTHING_LEFT.search(rest):
         raise ValueError("it says that there is none")
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon)
@@ -132,6 +141,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     if any(part.named.outcome != "matched" for part in parts):
         _, colon, behind = rest.partition(":")
         parts = _listed((*owned.brackets, *([behind] if colon else [])), hints, rest, lexicon) or parts
+    if len(owned.brackets) == 1 and len(parts) == 2 and not _SAYS_MORE.search(owned.brackets[0]):
+        parts = _without_bracket(parts, rest, hints, lexicon)
     bad = to_bin
     told: list[Part] = []
     for part in parts:
@@ -139,7 +150,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         bad |= worse
         told.append(part._replace(conditions=tuple(dict.fromkeys((*conditions, *found)))))
     return LineRead(
-        line, tuple(told), place, dates, bad, owned.owner, owned.agrees, owned.kept_for, question,
+        line, tuple(told), place, dates, bad, owned.owner, owned.agrees, owned.kept_for, question, bool(always),
     )  # fmt: skip
 
 
@@ -263,6 +274,14 @@ def _seasonings(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part
         else:
             return []
     return found if len(found) > 1 else []
+
+
+def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
+    outside = _part(text.rpartition(", ")[0], hints, lexicon)
+    if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
+        return [parts[0]]
+    return parts
 
 
 def _listed(brackets: tuple[str, ...], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:

@@ -32,6 +32,9 @@ class Named(NamedTuple):
     partly: bool = False  # a word of the name went without saying
 
 
+_SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
+
+
 NOTHING = Named("unknown", (), frozenset(), (), ())
 
 
@@ -59,6 +62,9 @@ def name(words: Words) -> Named:
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
+    if best.takes <= _SAYS_NO_FOOD and any(not token.words and not token.typed.isdigit() for token in words.tokens):
+        # `congee leftover`: the strange word is the food, and the other tells only its state.
+        return Named("ask", (), best.takes, (), candidates, left)
     if best.missing and not _distinct(best, words):
         return _nearly(words)
     if left:

@@ -131,7 +131,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return found[1], None, _cut(text, found)
     found = _DASHED.search(text)
     if found and _is_person(found[1], lexicon):
-        return re.sub(r"'?s?$", "", found[1]), None, text[: found.start()]
+        return re.sub(r"'s?$|(?<!s)s$", "", found[1]), None, text[: found.start()]
     found = _BARE.match(text)
     if found and (f"{found[1]}s" in PEOPLE or _is_name(found[1], lexicon, bare=True)):
         return found[1], None, _cut(text, found)

@@ -14,6 +14,7 @@ from textual.widgets.selection_list import Selection
 
 from calmlarder.history.variety import kept_declined
 from calmlarder.household.household import Household
+from calmlarder.household.larder import keep_lines
 from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.own import kept_owns, own_of
 from calmlarder.kitchen.equipment import THINGS
@@ -23,18 +24,19 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.ticks import Ticks
 
 _WELCOME = (
-    "Five short questions. Tab goes on and leaves each as it is, Enter opens a choice, Esc skips the rest. "
+    "Six short questions. Tab goes on and leaves each as it is, Enter opens a choice, Esc skips the rest. "
     "F2 brings you back. Nothing leaves this machine."
 )
 _HERE = "What is changed is kept at once. Tab goes on, Esc back to the larder."
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300  # what is taken for a weight, not a slip of the finger
 _WORDS = {"diet": "omnivore", "profile": "elimination", "fade": "no"}
-_ASKED_FIRST = ("diet", "avoid", "people", "profile", "protein_g")
+_ASKED_FIRST = ("diet", "avoid", "people", "profile", "always", "protein_g")
 _LABELS = {
     "diet": "Diet",
     "avoid": "Allergens to leave out (Space ticks)",
     "people": "How many eat?",
     "profile": "Limits: elimination as published, roomy for later (with your dietitian)",
+    "always": "What is always there? such as oil, rice, soy sauce, salt",
     "protein_g": "Protein per person at dinner, g: what to aim at",
     "body_kg": "Or body weight, kg: sets it to 0.3 g a kg",
     "minutes": "Most minutes to cook; 0 is any time",
@@ -52,7 +54,7 @@ _LABELS = {
 
 
 class LimitsScreen(Screen[None]):
-    """A form; what is changed is kept at once. At the first start only the five questions that matter most."""
+    """A form; what is changed is kept at once. At the first start only the six questions that matter most."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "app.pop_screen", "Done"),
@@ -93,6 +95,8 @@ class LimitsScreen(Screen[None]):
             lacking = held.equipment.missing
             yield Ticks[str](*(Selection(str(one), str(one), one in lacking) for one in THINGS), id=name)
             yield Static(_said("Not here", lacking), id="not-here", markup=False)
+        elif name == "always":
+            yield Input("", placeholder="oil, rice, soy sauce, salt; Enter keeps them", id=name)
         elif name == "own":
             yield Input(placeholder="a name and hours, such as kit 5 fades", id="own-line")
             yield Ticks[str](*(Selection(own.words, own.line, True) for own in held.own), id=name)
@@ -168,6 +172,8 @@ class LimitsScreen(Screen[None]):
         if name == "own-line":
             self._add_own(event.value)
             return
+        if name == "always" and event.value.strip():
+            self._keep_always(event.value)
         if name in NUMBERS and event.value != str(self._number(name)):
             least, _, most = NUMBERS[name]
             self.notify(f"a number from {least} to {most}, please; {self._number(name)} still holds", markup=False)
@@ -176,6 +182,16 @@ class LimitsScreen(Screen[None]):
             self.app.pop_screen()
         else:
             self.focus_next()
+
+    def _keep_always(self, text: str) -> None:
+        """Into the larder, as things that are always there; one that is not known waits there to be answered."""
+        pieces = [f"always have: {piece}" for piece in text.split(",") if piece.strip()]
+        found = keep_lines(self._kitchen, self._kitchen.read_all(pieces, "this line"))
+        problems = [str(problem) for problem in found.problems]
+        words = [f"always there: {self._kitchen.name_of(one.lot.food)}" for one in found.lots]
+        words += [f"to answer in the larder: {one.text}" for one in found.asked]
+        self.notify("\n".join([*words, *problems]) or "they are always there already", markup=False)
+        self.query_one("#always", Input).value = ""
 
     def _add_disliked(self, text: str) -> None:
         foods = self._kitchen.foods_meant(text)

@@ -1,4 +1,4 @@
-"""Options of `adapt`."""
+"""Options of `adapt` and `label`."""
 
 from calmlarder.commands.options import common
 
@@ -6,7 +6,8 @@ FORMS = ("text", "markdown", "jsonld")
 
 
 def add(commands: common.Commands) -> None:
-    """A recipe brought under the caps."""
+    """A recipe that is made to fit the limits, and a packet read."""
+    _label(commands)
     adapt = common.command(commands, "adapt", "adapt:adapt", "the smallest change that makes a recipe fit the limits")
     adapt.add_argument(
         "file", metavar="FILE", help="text, Markdown, or schema.org/Recipe JSON-LD; - reads standard input"
@@ -21,3 +22,10 @@ def add(commands: common.Commands) -> None:
     adapt.add_argument("--format", choices=FORMS, help="form of the changed recipe (default: as it came in)")
     common.tables(adapt)
     common.json(adapt)
+
+
+def _label(commands: common.Commands) -> None:
+    label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
+    label.add_argument("text", nargs="+", metavar="TEXT", help="the list as the packet has it; - reads standard input")
+    common.tables(label)
+    common.json(label)

@@ -1,0 +1,74 @@
+"""A packet read, as text and as plain JSON values."""
+
+import textwrap
+from collections.abc import Iterator
+from typing import Any
+
+from calmlarder.labels.read import Label, Told
+from calmlarder.render.caution import CAUTION
+from calmlarder.render.style import Style
+
+_HOLDS = {
+    "fructans": "fructans", "gos": "GOS", "lactose": "lactose", "fructose": "fructose", "sorbitol": "sorbitol",
+    "mannitol": "mannitol", "polyols": "polyols", "hidden": "onion or garlic unnamed",
+}  # fmt: skip
+
+
+def label_text(label: Label, style: Style) -> str:
+    """What matters, in the order of the list, allergens, and what to do."""
+    parts = [list(_matters(label, style)), list(_allergens(label, style))]
+    parts.append([line for advice in label.advice for line in textwrap.wrap(advice, style.width)])
+    parts.append(textwrap.wrap(CAUTION, style.width))
+    return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def _matters(label: Label, style: Style) -> Iterator[str]:
+    count = "1 ingredient" if label.ingredients == 1 else f"{label.ingredients} ingredients"
+    yield from style.headings(f"{count} read; what matters, in the order of the list (by weight)")
+    if not label.told:
+        yield "  nothing that is known to"
+    for one in label.told:
+        yield from style.hanging(_told(one))
+
+
+def _told(one: Told) -> str:
+    where = f"number {one.listed.place}" + (f" in {one.listed.inside}" if one.listed.inside else "")
+    amount = f"{one.listed.most_percent:.3g} %"
+    said = one.listed.said_percent is not None and not one.listed.inside
+    much = f"{amount}, as the packet says" if said else f"at most {amount}"
+    sure = "holds" if one.word.sure == "yes" else "may hold"
+    note = f" ({one.word.note})" if one.word.note else ""
+    return f"{one.listed.text}: {where}, {much}; {one.word.words} {sure} {_HOLDS[one.word.holds]}{note}"
+
+
+def _allergens(label: Label, style: Style) -> Iterator[str]:
+    yield style.strong("Allergens, of the fourteen of Regulation (EU) No 1169/2011")
+    yield from style.hanging(", ".join(label.allergens) or "none by its words; the packet itself decides")
+    if label.traces:
+        yield from style.hanging(f"traces, it says: {', '.join(label.traces)}")
+
+
+def label_object(label: Label) -> dict[str, Any]:
+    """The answer of `label --json`. Percentages are of the whole packet by weight."""
+    return {
+        "ingredients": label.ingredients,
+        "matters": [
+            {
+                "ingredient": one.listed.text,
+                "inside": one.listed.inside or None,
+                "place": one.listed.place,
+                "at_most_percent": round(one.listed.most_percent, 2),
+                "said_percent": one.listed.said_percent,
+                "words": one.word.words,
+                "holds": one.word.holds,
+                "certain": one.word.sure == "yes",
+                "note": one.word.note,
+                "source": one.word.source,
+            }
+            for one in label.told
+        ],
+        "allergens": list(label.allergens),
+        "traces": list(label.traces),
+        "verdict": "not_known",
+        "advice": list(label.advice),
+    }
