@@ -119,7 +119,7 @@ def test_headings_and_water_bring_nothing(adapted: Callable[..., Adapted]) -> No
 
 
 def test_the_last_gram_under_a_cap_fits_and_the_next_does_not(tables: Tables, adapted: Callable[..., Adapted]) -> None:
-    """Mannitol of button mushrooms against the 0.20 g of Varney et al. 2017 and the 0.005 g that figures carry, weighed."""
+    """Mannitol of button mushrooms against the 0.20 g of Varney et al. 2017; figures carry 0.005 g; weighed."""
     row = tables.fermentables_of("mushroom-button")["mannitol"]
     assert row.basis in {"analysed", "published"}  # so that at most, 1.3 times, passes 1.6 times the limit no earlier
     most = int(Decimal("20.5") / row.g_per_100g)

@@ -99,7 +99,7 @@ class Books(RuleBasedStateMachine):
 
     @rule(
         names=st.lists(st.sampled_from(NAMES), min_size=1, max_size=3),
-        grams=st.lists(st.integers(1, 2000), min_size=3, max_size=3),
+        grams=st.lists(st.integers(30, 1200), min_size=3, max_size=3),
     )
     def add(self, names: list[str], grams: list[int]) -> None:
         lines = [f"{g} g {name}, use by tomorrow" for name, g in zip(names, grams, strict=False)]

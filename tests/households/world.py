@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import DIETS, Diet
+from calmlarder.tables.vocabulary import Diet
 
 FIRST_DAY = date(2026, 3, 2)  # a Monday
 
@@ -59,7 +59,7 @@ class Household(NamedTuple):
 def household(number: int, days: int, tables: Tables) -> Household:
     """The household of that number; what happens on a day does not depend on how many days follow it."""
     rng = random.Random(1000 + number)
-    people, diet = rng.randint(1, 3), rng.choice(DIETS)
+    people, diet = rng.randint(1, 3), rng.choice(tuple(_PROTEIN))
     protein_g, out_share = float(rng.choice((18, 20, 22))), rng.uniform(0.05, 0.3)
     bought: list[Bought] = []
     out = set()
