@@ -32,7 +32,7 @@ from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.dish import OrderOfWork
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
-from programs import SIZES, TODAY, Act, run_program, type_line
+from programs import SIZES, TODAY, Act, run_program, shown, type_line
 
 
 @pytest.fixture
@@ -286,6 +286,8 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
         assert "spinach" in dinner
         await pilot.press("plus")
         assert "for 2" in await solved(app, pilot)
+        assert "tonight only" in shown(app, "#asked")
+        assert "people" not in app._store.settings()  # no letter settles anything for good
         await pilot.press("minus")
         await solved(app, pilot)
         await pilot.press("n")

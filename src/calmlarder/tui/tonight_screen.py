@@ -76,6 +76,9 @@ class TonightScreen(AsksOfDinner):
         parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
         parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
         parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
+        home = self._kitchen.settled()
+        settled = (home.people, home.minutes, home.diet, home.profile)
+        parts += ["tonight only"] if (self._people, self._minutes, self._diet, self._profile) != settled else []
         self.query_one("#asked", Static).update(" · ".join(parts))
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
@@ -156,9 +159,8 @@ class TonightScreen(AsksOfDinner):
         self.solve()
 
     def action_people(self, more: int) -> None:
-        """More or fewer eat."""
+        """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
         self._people = max(1, min(_MOST_PEOPLE, self._people + more))
-        self._kitchen.set("people", self._people)
         self._start_again()
 
     def action_minutes(self) -> None:
@@ -172,16 +174,14 @@ class TonightScreen(AsksOfDinner):
         self._start_again()
 
     def action_diet(self) -> None:
-        """The next diet, remembered."""
+        """The next diet, tonight only."""
         self._diet = DIETS[(DIETS.index(self._diet) + 1) % len(DIETS)]
-        self._kitchen.set("diet", self._diet)
         self._start_again()
 
     def action_profile(self) -> None:
-        """The next cap profile, remembered."""
+        """The next profile of limits, tonight only."""
         profiles = self._kitchen.tables.profiles
         self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
-        self._kitchen.set("profile", self._profile)
         self._start_again()
 
     def action_stop(self) -> None:
