@@ -99,7 +99,7 @@ def demo(lots_of: LotsOf) -> Callable[..., list[Lot]]:
     return lambda *more: lots_of([*lines, *more])
 
 
-@pytest.mark.parametrize("seed", [1, 3])
+@pytest.mark.parametrize("seed", [3, 8])
 def test_room_under_a_cap_is_worth_what_scipy_says(
     seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
@@ -116,11 +116,11 @@ def test_room_under_a_cap_is_worth_what_scipy_says(
             scope: tuple(
                 one.model_copy(
                     update={
-                        "typical_g": one.typical_g + Decimal("0.10"),
-                        "at_most_g": one.at_most_g and one.at_most_g + Decimal("0.10"),
+                        "typical_g": (typical := one.typical_g + Decimal("0.10")),
+                        "at_most_g": one.at_most_g and one.at_most_g * typical / one.typical_g,
                     }
                 )
-                if one.key == cap.key
+                if one.group == cap.group
                 else one
                 for one in getattr(wanted.profile, scope)
             )
