@@ -212,7 +212,7 @@ BAD = {
     "not utf-8": b"spinach 200g \xff\xfe\n",
     "five megabytes": b"spinach " * 700_000,
     "long line": b"spinach " * 100,
-    "negative": b"-50 g spinach\nfirm tofu 200g\n",
+    "negative": b"-50 g spinach\n",
     "impossible day": b"firm tofu 200g, use by 31 feb\n",
     "nothing known": b"old boots\nplutonium\n",
 }
@@ -227,6 +227,15 @@ def test_bad_larders_are_clear_errors(name: str, tmp_path: Path, capsys: pytest.
     assert error.startswith("calmlarder: ")
     assert "Traceback" not in error
     assert len(error) < 2_000
+
+
+def test_a_line_that_cannot_be_is_named_and_stops_nothing(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "larder.txt"
+    path.write_text(f"{LARDER}-50 g beetroot\nno eggs left\n", encoding="utf-8")
+    assert main(["tonight", "--larder", str(path), "--today", "2026-03-11"]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert "below nothing" in told
+    assert "there is none" in told
 
 
 @pytest.mark.parametrize(

@@ -81,9 +81,6 @@ def watched(options: argparse.Namespace) -> bool:
 
 def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
     readings = household.read_all(lines, source)
-    impossible = [reading.problem for reading in readings if reading.problem is not None]
-    if impossible:
-        raise CannotGoOn(impossible)
     lots, problems = clear(readings, source)
     if not lots:
         raise CannotGoOn(problems)
