@@ -81,14 +81,14 @@ def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], mon
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("down")
         for moment in (0.0, 0.3, 2.0):
-            await pilot.press("p")
+            await pilot.press("ctrl+n")
             await pilot.pause(moment)
             pressed = asyncio.create_task(pilot.press("escape"))
             while not isinstance(app.screen, LarderScreen):
                 await asyncio.sleep(0.01)
             await pressed  # waits for all that is drawn, too
         await settled(app, pilot)
-        await pilot.press("p")
+        await pilot.press("ctrl+n")
         await first_plan(app, pilot)
         await pilot.press("full_stop")
         await settled(app, pilot)

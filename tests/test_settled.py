@@ -113,7 +113,7 @@ def test_in_words_the_answer_says_what_came_from_home(home: Path, capsys: pytest
 def test_window_and_fade_are_those_of_the_home(ask: Ask, home: Path, capsys: pytest.CaptureFixture[str]) -> None:
     where = ("--home", str(home), "--today", DAY)
     assert main(["ate", "30 g rye bread", "--when", "15:30", *where]) == 0
-    key = "oligosaccharides:core"
+    key = "oligosaccharides"
     usual = ask("--at", "18:00")["stacked"]["held_g"][key]
     assert ask("--at", "20:00")["stacked"] is None
     longer = ask("--at", "20:00", window=5)["stacked"]["held_g"][key]

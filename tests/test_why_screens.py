@@ -218,13 +218,13 @@ def test_swaps_on_the_screen_pass_the_check_of_the_command(
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "brown onion")
-        await pilot.press("s")
+        await pilot.press("ctrl+s")
         await pilot.pause()
         assert "at fault" not in shown(app, "#title")
         right = app.screen.query_one(OptionList).option_count
         await pilot.press("escape")
         monkeypatch.setattr(swapping, "substitutes", wrong)
-        await pilot.press("s")
+        await pilot.press("ctrl+s")
         await pilot.pause()
         names = app.screen.query_one(OptionList)
         assert names.option_count == right - 1

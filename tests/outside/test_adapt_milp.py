@@ -14,7 +14,7 @@ from calmlarder.tables.book import Tables
 TOLERANCE = 100
 
 
-@pytest.mark.parametrize("seed", range(0, 100, 9))
+@pytest.mark.parametrize("seed", range(0, 100, 18))
 def test_the_same_smallest_change(seed: int, tables: Tables) -> None:
     serves = 1 + seed % 6
     profile = profile_named("wide" if seed % 5 == 4 else "elimination", tables)
@@ -34,7 +34,7 @@ def test_they_are_not_all_alike(tables: Tables) -> None:
     """The comparison above would say little if no recipe needed a change, or all the same one."""
     eaters = Eaters(profile=profile_named("elimination", tables))
     kinds = set()
-    for seed in range(0, 100, 5):
+    for seed in range(0, 100, 10):
         lines = counted(made_up_recipe(tables, 4 + seed % 9, 2, seed), eaters, tables).counted
         opened = open_lines(lines, 2, eaters, tables)
         solved = solve(opened, 2, eaters.profile)
