@@ -30,7 +30,7 @@ OFF_NEAR_MAIN = 40
 OFF_FAR_MAIN = 140
 OFF_NEAR_SMALL = 2
 OFF_FAR_SMALL = 8
-DISLIKED = 150  # for each lot of a food that is disliked: more than its last day is worth
+DISLIKED = 400  # for each lot of a food that is disliked: more than the last day of a main protein is worth
 # Short of what is aimed at, of everybody's together: for a gram of protein, ten kcal, a gram of fibre, and ten grams
 # of vegetables. Of protein other things than protein foods bring this much at most: starch does not buy it.
 PROTEIN_UNDER_TARGET = 8
