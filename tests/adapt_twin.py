@@ -81,20 +81,28 @@ def _brings(
             amount, item = one.amount, one.food.id
             grams, eye = float(amount.grams), 0.3
             eye = max(eye, np.ceil(100 * (float(amount.high) / grams - 1) - 1e-9) / 100)
-            load = error = deviation = 0.0
+            # Figures count in whole mg per 100 g, rounded up once for each food, as the agreed rule has it.
+            typical = error = deviation = 0.0
             for part in one.profile.parts:
                 if not cap.covers(part.cutoff_class) or food not in {None, part.food}:
                     continue
-                typical, wrong = (float(figure) / 100_000 for figure in part.figures.exact[cap.group])
+                exact, wrong = (float(figure) for figure in part.figures.exact[cap.group])
                 share = float(part.share)
-                load += grams * share * typical
-                error += grams * share * wrong + 2 * share * typical
-                deviation += grams * share * float(np.hypot(eye * typical, wrong))
+                typical += share * _up(exact)
+                error += share * _up(wrong)
+                deviation += share * _up(float(np.hypot(eye * exact, wrong)))
+            load = grams * _up(typical) / 100_000
+            error = (grams * _up(error) + 2 * _up(typical)) / 100_000
+            deviation = grams * _up(deviation) / 100_000
             likely[k] += load
             off.setdefault(item, np.zeros(len(flat)))[k] += error if amount.weighed else deviation
             if not amount.weighed:
                 by_eye.setdefault(item, np.zeros(len(flat)))[k] += eye * load
     return likely, off, by_eye
+
+
+def _up(figure: float) -> float:
+    return float(np.ceil(figure - 1e-9))
 
 
 def made_up_recipe(tables: Tables, size: int, serves: int, seed: int) -> list[IngredientRead]:
