@@ -348,15 +348,6 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
     assert tables.food_by_id[plan.buy[0].food].diet == "vegan"
 
 
-def test_after_one_thing_was_bought_a_later_sitting_may_buy_too(planning: Any, tables: Tables) -> None:
-    """Each is bought for another sitting, and one of them for a sitting that would stay empty."""
-    asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
-    plan, _ = planning(larder_lines(tables, 40, 3), asked, rounds=0, most_to_buy=3)
-    assert len(plan.buy) > 1
-    assert len({one.because for one in plan.buy}) == len(plan.buy)
-    assert any("would stay empty" in one.because for one in plan.buy)
-
-
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
     """Day after day leaves two tables empty here that have a dish once all are looked at together."""
     asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")

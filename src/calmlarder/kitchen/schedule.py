@@ -75,6 +75,7 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
     soon = sum((len(early) - place) * starts[name] for place, name in enumerate(early))  # the first named first
     model.minimize(end * (total * (len(early) + 1) + 1) + soon - late)
     solver = cp_model.CpSolver()
+    solver.parameters.catch_sigint_signal = False  # it would leave the process dead to Ctrl-C
     solver.parameters.num_workers = 1
     solver.parameters.catch_sigint_signal = False
     solver.parameters.random_seed = 1

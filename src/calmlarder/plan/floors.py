@@ -29,6 +29,7 @@ def floors_of(house: PlanInstance, columns: Sequence[Column], end: float, stop: 
         joint.model.add(joint.posted[0][1].active == 1)
         joint.model.minimize(sum(joint.parts[column.number]))
         solver = cp_model.CpSolver()
+        solver.parameters.catch_sigint_signal = False  # it would leave the process dead to Ctrl-C
         solver.parameters.num_workers = 1
         solver.parameters.catch_sigint_signal = False
         solver.parameters.random_seed = 1
