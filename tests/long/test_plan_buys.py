@@ -5,6 +5,7 @@ It fails since the patterns and limits of today: the larder drawn no longer want
 
 from typing import Any
 
+from calmlarder.tables.book import Tables
 from larders import larder_lines
 from test_plan import planning as planning
 from test_plan import sittings
