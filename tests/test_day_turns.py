@@ -197,6 +197,8 @@ def test_the_command_hands_a_clock_in_unless_a_day_was_given(tmp_path: Path, mon
     given: list[object] = []
 
     class Seen(LarderApp):
+        return_code = 0
+
         def __init__(self, *arguments: object) -> None:
             given.append(arguments[4])
 

@@ -138,7 +138,7 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         await pilot.pause()
         assert isinstance(app.screen, PlannedDinner)
         assert "Steps" in shown(app, "#planned")
-        assert "in the worst case" in shown(app, "#planned")
+        assert "at most" in shown(app, "#planned")
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, PlannedDinner)
