@@ -77,7 +77,7 @@ def test_what_ate_logged_already_does_not_count_twice(run: Run) -> None:
     assert told(run("larder", "remove", "1")["eaten"]) == [("me", "spinach", 130)]
     # The 70 g are paid for: the next bag is another one.
     run("larder", "add", "spinach 100g")
-    assert told(run("larder", "remove", "1")["eaten"]) == [("me", "spinach", 100)]
+    assert told(run("larder", "remove", "2")["eaten"]) == [("me", "spinach", 100)]
     assert sum(one["grams"] for one in run("eaten")["eaten"]) == 300 == run("waste")["eaten_g"]
 
 

@@ -49,5 +49,5 @@ def test_tables_from_before_the_column_are_read_and_added_to(tmp_path: Path) -> 
     fructans = again.fermentables_of("leek-egg")["fructans"]
     # Half of it is leek green, 0 to 0.1.
     assert (fructans.g_per_100g, fructans.high) == (Decimal("0.000"), Decimal("0.050"))
-    assert "up to 0.050 in the worst case" in food_text(again.food_by_id["leek-egg"], again)
+    assert "up to 0.050 at most" in food_text(again.food_by_id["leek-egg"], again)
     assert again.fermentables_of("leek-egg")["lactose"].high is None
