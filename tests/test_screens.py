@@ -339,7 +339,7 @@ def test_a_dinner_that_fails_its_check_is_not_shown_and_that_is_said(
         await pilot.press("n")
         both = await solved(app, pilot)
         assert "fructans over the cap" in both
-        assert "Steps" in both
+        assert "In this order" in both
         assert title not in both
 
     play(act)
