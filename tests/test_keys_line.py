@@ -96,7 +96,7 @@ def test_the_way_back_and_the_way_to_all_keys_never_give_way(
 def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         assert "f9" not in keys_below(app)
-        await pilot.press("escape", "ctrl+p")
+        await pilot.press("escape", "down", "down", "escape", "ctrl+p")  # below what waits to be answered
         await pilot.pause()
         assert isinstance(app.screen, CommandPalette)
         app.screen.query_one(Input).value = "where its figures"
@@ -117,7 +117,7 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
     play: Callable[..., LarderApp],
 ) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("escape", "down")
+        await pilot.press("escape", "down", "down")  # below what waits to be answered
         for where in ("beside", "key"):
             await pilot.press("f6")
             await pilot.pause()

@@ -77,8 +77,9 @@ def test_more_like_it_is_near_and_not_the_same(
         (other,) = compose(lots, wanting(like=like), patterns, tables).dinners
         again = liked(other, slots[other.pattern])
         assert (again.pattern, set(again.mains)) != (like.pattern, set(like.mains))
-        assert set(again.mains) & set(like.mains)
-        assert again.family == like.family or again.pattern == like.pattern
+        shared = set(again.mains) & set(like.mains)
+        assert shared
+        assert again.family == like.family or again.pattern == like.pattern or len(shared) > 1
 
 
 def test_the_lysine_floor_holds_by_the_tables_own_figures(
