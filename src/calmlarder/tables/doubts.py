@@ -21,6 +21,7 @@ _ANY_NAME = {("dry", "wine-white")}  # a dry wine is no dry food
 _HANDS = frozenset({"piece", "handful", "slice", "tbsp", "tsp"})
 _RANGE = re.compile(r"range [0-9.]+ to ([0-9.]*[0-9])")
 _LARGEST_SHARE, _SMALLEST_SHARE = Decimal(25), Decimal("0.02")
+_LEAST_PORTION_G = Decimal("0.5")  # below it a food is taken by the pinch: ours, no source
 
 
 def doubts(tables: Tables) -> Iterator[Problem]:
@@ -55,7 +56,8 @@ def _state(food: Food) -> Iterator[Problem]:
 def _measures(food: Food, tables: Tables) -> Iterator[Problem]:
     for row in tables.own_measures(food):
         share = row.grams / food.portion_g
-        if row.measure in _HANDS and not _SMALLEST_SHARE <= share <= _LARGEST_SHARE:
+        is_pinch = food.portion_g < _LEAST_PORTION_G  # nobody takes a spoon of what goes in by the pinch
+        if row.measure in _HANDS and not is_pinch and not _SMALLEST_SHARE <= share <= _LARGEST_SHARE:
             what = f"a {row.measure} of it is {row.grams} g beside a portion of {food.portion_g} g"
             yield Problem(where=food.id, what=what, remedy="look at measures.csv and at portion_g")
 
