@@ -1,5 +1,6 @@
 """Why: what a lot does in tonight's dinner, or why it is not in it. The answer grows while it is read."""
 
+from textwrap import wrap
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
@@ -101,7 +102,10 @@ class WhyScreen(Screen[None]):
 
         place = self.query_one("#why", Static)
         style = Style(False, True, max(_NARROWEST, place.size.width))
-        place.update(why_text(self._answer, self._evening.request, style))
+        text = why_text(self._answer, self._evening.request, style)
+        # A line that came whole is wrapped here, hanging by two.
+        lines = (wrap(line, style.width, subsequent_indent="  ") or [""] for line in text.splitlines())
+        place.update("\n".join(part for one in lines for part in one))
 
     def on_resize(self) -> None:
         """Wrap anew."""
