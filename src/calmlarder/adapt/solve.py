@@ -9,6 +9,7 @@ from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Open
 from calmlarder.adapt.limits import post_limits
 from calmlarder.intake.profile import Profile
+from calmlarder.solver import plain_solver
 
 # In the solver's own count of work, so that what is found does not depend on how busy the machine is.
 _MOST_WORK = 4.0
@@ -68,12 +69,9 @@ def solve(lines: Sequence[Open], serves: int, limits: Profile) -> Solved:
 
 def _solver(many: bool) -> cp_model.CpSolver:
     """The solver, with bounds on its work that suit a dish or `many` lines."""
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.random_seed = 1
+    solver = plain_solver(_MANY_SECONDS if many else _MOST_SECONDS)
     solver.parameters.linearization_level = 2
     solver.parameters.max_deterministic_time = _MANY_WORK if many else _MOST_WORK
-    solver.parameters.max_time_in_seconds = _MANY_SECONDS if many else _MOST_SECONDS
     if many:  # its tidying beforehand would take all the time there is
         solver.parameters.cp_model_presolve = False
         solver.parameters.relative_gap_limit = _NEAR_ENOUGH

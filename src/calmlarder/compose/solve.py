@@ -23,6 +23,7 @@ from calmlarder.compose.wishes.rescue import Rescue
 from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, Seasoned
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.variety import TwoKinds
+from calmlarder.solver import tight_solver
 from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
@@ -99,19 +100,9 @@ def solve(
 
 def solver_of(seconds: float, stop: Stop | None) -> cp_model.CpSolver:
     """A solver that gives the same answer each time, within so many seconds or until the stop is asked for."""
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.random_seed = 1
-    # The models are tight: the linear relaxation settles them, long presolving does not pay.
-    solver.parameters.linearization_level = 2
-    solver.parameters.cp_model_probing_level = 0
-    solver.parameters.symmetry_level = 0
-    solver.parameters.max_presolve_iterations = 1
-    solver.parameters.max_time_in_seconds = max(0.01, seconds)
+    solver = tight_solver(seconds)
     if stop is not None:
         stop.working(solver)
-        # Whoever can ask for a stop hears Ctrl-C too; the solver would leave the process deaf or dead to it.
-        solver.parameters.catch_sigint_signal = False
     return solver
 
 

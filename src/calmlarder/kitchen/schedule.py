@@ -9,6 +9,8 @@ from typing import NamedTuple
 
 from ortools.sat.python import cp_model
 
+from calmlarder.solver import plain_solver
+
 _ANY_ORDER_S = 30.0  # ours: a first order is a matter of milliseconds on an idle machine
 
 
@@ -74,12 +76,7 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
     late = sum(starts[task.name] for task in tasks if not task.early)
     soon = sum((len(early) - place) * starts[name] for place, name in enumerate(early))  # the first named first
     model.minimize(end * (total * (len(early) + 1) + 1) + soon - late)
-    solver = cp_model.CpSolver()
-    solver.parameters.catch_sigint_signal = False  # it would leave the process dead to Ctrl-C
-    solver.parameters.num_workers = 1
-    solver.parameters.catch_sigint_signal = False
-    solver.parameters.random_seed = 1
-    solver.parameters.max_time_in_seconds = seconds
+    solver = plain_solver(seconds)
     status = solver.solve(model)
     if status == cp_model.UNKNOWN:  # a busy machine may take all the time away: then any order at all
         solver.parameters.max_time_in_seconds = _ANY_ORDER_S

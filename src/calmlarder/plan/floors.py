@@ -13,6 +13,7 @@ from ortools.sat.python import cp_model
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint
+from calmlarder.solver import tight_solver
 
 _SECONDS = 0.5  # for one dish; what is then proven of it is its floor
 
@@ -28,16 +29,7 @@ def floors_of(house: PlanInstance, columns: Sequence[Column], end: float, stop: 
         joint = Joint(house, [column], {})
         joint.model.add(joint.posted[0][1].active == 1)
         joint.model.minimize(sum(joint.parts[column.number]))
-        solver = cp_model.CpSolver()
-        solver.parameters.catch_sigint_signal = False  # it would leave the process dead to Ctrl-C
-        solver.parameters.num_workers = 1
-        solver.parameters.catch_sigint_signal = False
-        solver.parameters.random_seed = 1
-        solver.parameters.linearization_level = 2
-        solver.parameters.symmetry_level = 0
-        solver.parameters.cp_model_probing_level = 0
-        solver.parameters.max_presolve_iterations = 1
-        solver.parameters.max_time_in_seconds = left
+        solver = tight_solver(left)
         status = solver.solve(joint.model)
         if status != cp_model.INFEASIBLE:
             known = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)

@@ -260,7 +260,6 @@ class Joint:
 
 def _solver(seconds: float, effort: float | None, stop: Stop | None) -> cp_model.CpSolver:
     solver = solver_of(seconds, stop)
-    solver.parameters.catch_sigint_signal = False  # the command asks for the stop
     if effort is not None:
         solver.parameters.max_deterministic_time = effort
     return solver

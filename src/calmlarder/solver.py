@@ -1,0 +1,24 @@
+"""The settings that every solver here shares: one worker, one seed, and Ctrl-C left to Python."""
+
+from ortools.sat.python import cp_model
+
+
+def plain_solver(seconds: float) -> cp_model.CpSolver:
+    """A solver that gives the same answer each time, within so many seconds of the clock."""
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    solver.parameters.random_seed = 1
+    solver.parameters.max_time_in_seconds = max(0.01, seconds)
+    # Its own handler stays behind when it has ended, and the next Ctrl-C would kill the process.
+    solver.parameters.catch_sigint_signal = False
+    return solver
+
+
+def tight_solver(seconds: float) -> cp_model.CpSolver:
+    """One for tight models: the linear relaxation settles them, long presolving does not pay."""
+    solver = plain_solver(seconds)
+    solver.parameters.linearization_level = 2
+    solver.parameters.cp_model_probing_level = 0
+    solver.parameters.symmetry_level = 0
+    solver.parameters.max_presolve_iterations = 1
+    return solver
