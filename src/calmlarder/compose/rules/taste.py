@@ -1,7 +1,7 @@
 """What no cook leaves out, and what no cook puts together."""
 
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_KINDS
+from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
@@ -22,6 +22,42 @@ class SourWithNuts:
             slot = slots[option.slot]
             if option.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
                 draft.model.add(draft.used[number] <= sour)
+
+
+class SweetSpiceBesideAnother:
+    """Cinnamon or nutmeg alone makes no savoury dish taste."""
+
+    def post(self, draft: DishVariables) -> None:
+        """No sweet spice without another spice."""
+        problem = draft.problem
+        if problem.wanted.sitting not in SEASONED_SITTINGS:
+            return
+        options = list(enumerate(problem.options))
+        sweet = [number for number, option in options if is_sweet_spice(option)]
+        others = sum(
+            draft.used[number]
+            for number, option in options
+            if option.offered.food.kind == "spice" and number not in sweet
+        )
+        for number in sweet:
+            draft.model.add(draft.used[number] <= others)
+
+
+class EggsByThemselves:
+    """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone."""
+
+    def post(self, draft: DishVariables) -> None:
+        """No egg beside another protein in the same slot."""
+        problem = draft.problem
+        for name, slot in problem.pattern.slots.items():
+            if slot.role != "protein" or slot.items[1] < MOST_PROTEINS or slot.method == "raw":
+                continue
+            options = list(problem.in_slot(name))
+            eggs = [number for number, option in options if option.offered.food.kind == "egg"]
+            others = [number for number, option in options if option.offered.food.kind != "egg"]
+            for egg in eggs:
+                for other in others:
+                    draft.model.add_bool_or(~draft.used[egg], ~draft.used[other])
 
 
 class FewProteins:
