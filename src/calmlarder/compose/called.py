@@ -24,7 +24,7 @@ def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
 
 
 def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
-    if food.kind not in _SORTS:
+    if food.kind not in _SORTS and not _is_group(food):
         return food
     names = {_name_in(food, line, tables) for line in lines}
     name = names.pop()
@@ -32,12 +32,22 @@ def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
 
 
 def _name_in(food: Food, line: str, tables: Tables) -> str | None:
-    """The longest other name of the food in the line; None where its own is there, or part of it, or no other."""
+    """The longest other name of the food in the line; None where its own is there or no other.
+
+    Part of its own name is no other, but for a group.
+    """
     if _says(line, food.name):
         return None
     own = _words(food.name)
-    names = [name for name in tables.names_of(food.id) if _says(line, name) and not own >= _words(name)]
+    names = [name for name in tables.names_of(food.id) if _says(line, name)]
+    if not _is_group(food):
+        names = [name for name in names if not own >= _words(name)]
     return max(names, key=lambda name: (len(name), name), default=None)
+
+
+def _is_group(food: Food) -> bool:
+    """Whether its own name is that of several sorts: `squid and octopus`."""
+    return " and " in food.name
 
 
 def _words(name: str) -> set[str]:

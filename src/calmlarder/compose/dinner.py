@@ -12,6 +12,8 @@ from calmlarder.kitchen.timeline import Timeline
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.vocabulary import Group, Sitting
 
+_WORTH_SAYING_G = 1.0  # of protein that is short: ours
+
 
 class _Told(BaseModel):
     model_config = ConfigDict(frozen=True)
@@ -132,8 +134,9 @@ class Dinner(_Told):
 
     @property
     def protein_short_g(self) -> float:
-        """Protein that each person's plate lacks of what was aimed at, as far as figures are known."""
-        return max(0.0, round(self.protein_target_g - self.per_person.protein_g, 1))
+        """Protein that each person's plate lacks of what was aimed at; little is within what the figures know."""
+        short = round(self.protein_target_g - self.per_person.protein_g, 1)
+        return short if short >= _WORTH_SAYING_G else 0.0
 
     @property
     def at_least(self) -> tuple[str, ...]:

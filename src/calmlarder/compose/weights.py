@@ -14,9 +14,9 @@ URGENT_DAYS = 7
 FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it is worth
 WEIGHING = 6
 OPENING = 4
-MINUTE = 0.4
+MINUTE = 0.5
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
-FLAVOUR_MISSING = 24
+FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
 PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste

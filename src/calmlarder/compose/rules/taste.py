@@ -1,23 +1,23 @@
 """What no cook leaves out, and what no cook puts together."""
 
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_KINDS, is_sweet_spice
+from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_ENOUGH, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 
 
 class SourWithNuts:
-    """A dressing of nut butter or tahini has something sour in it, where the dish has a place for it."""
+    """With a dressing of nut butter or tahini comes something sour, where the dish has a place for it."""
 
     def post(self, draft: DishVariables) -> None:
-        """No nut butter without an acid."""
+        """No nut butter without an acid or tomatoes."""
         problem = draft.problem
         slots = problem.pattern.slots
         if problem.wanted.sitting not in SEASONED_SITTINGS or all(slot.role != "acid" for slot in slots.values()):
             return
         options = list(enumerate(problem.options))
-        sour = sum(draft.used[number] for number, option in options if option.offered.food.kind in SOUR_KINDS)
+        sour = sum(draft.used[number] for number, option in options if option.offered.food.kind in SOUR_ENOUGH)
         for number, option in options:
             slot = slots[option.slot]
             if option.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
