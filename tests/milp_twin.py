@@ -172,11 +172,12 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             if taste.is_plain(problem, o):
                 p.at_most({**savoury, plain: -1, u: 1 + savoury.get(u, 0)}, 0)
     if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
-        sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus", "tomato"}}
+        sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
+        tomatoes = {u: -1.0 for o, u in pairs if o.offered.food.kind == "tomato"}
         for o, u in pairs:
             slot = pattern.slots[o.slot]
             if o.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
-                p.at_most({u: 1, **sour}, 0)
+                p.at_most({u: 1, **sour, **(tomatoes if o.offered.food.id == "tahini" else {})}, 0)
     if sitting in {"dinner", "packed"}:
         spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(o)}
         for o, u in pairs:

@@ -177,6 +177,14 @@ def _grams_of(read: Read, food: str, word: str) -> Decimal | None:
     return None
 
 
+def _is_poorly(read: Read, lot: Lot) -> bool:
+    """In a condition to speak of; what is called sprouting sprouts only where it is a root, a tuber or a bulb."""
+    condition = lot.get("condition") or ""
+    if "sprout" in condition and lot["food"] not in read.boxes:
+        return read.foods[lot["food"]]["kind"] in {"potato", "root", "allium"}
+    return bool(condition)
+
+
 def _cautions(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
@@ -197,7 +205,7 @@ def _cautions(read: Read) -> Iterator[str]:
         name = read.name(use["food"]).capitalize()
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
-            (bool(lot.get("condition")) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
+            (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
         for holds, start in about:

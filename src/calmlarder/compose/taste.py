@@ -10,7 +10,8 @@ from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.tables.rows import Food
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
-SOUR_ENOUGH: Final = frozenset({"acid", "citrus", "tomato"})  # for nut butter and tahini
+SOUR_KINDS: Final = frozenset({"acid", "citrus"})
+SESAME: Final = "tahini"
 _SEASONING_KINDS = frozenset({
     "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
     "sea-vegetable", "boxed", "nut-butter",

@@ -1,7 +1,7 @@
 """What no cook leaves out, and what no cook puts together."""
 
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_ENOUGH, is_sweet_spice
+from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
@@ -11,17 +11,19 @@ class SourWithNuts:
     """With a dressing of nut butter or tahini comes something sour, where the dish has a place for it."""
 
     def post(self, draft: DishVariables) -> None:
-        """No nut butter without an acid or tomatoes."""
+        """No nut butter without an acid; beside tahini tomatoes are sour enough."""
         problem = draft.problem
         slots = problem.pattern.slots
         if problem.wanted.sitting not in SEASONED_SITTINGS or all(slot.role != "acid" for slot in slots.values()):
             return
         options = list(enumerate(problem.options))
-        sour = sum(draft.used[number] for number, option in options if option.offered.food.kind in SOUR_ENOUGH)
+        sour = sum(draft.used[number] for number, option in options if option.offered.food.kind in SOUR_KINDS)
+        tomatoes = sum(draft.used[number] for number, option in options if option.offered.food.kind == "tomato")
         for number, option in options:
             slot = slots[option.slot]
             if option.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
-                draft.model.add(draft.used[number] <= sour)
+                enough = sour + tomatoes if option.offered.food.id == SESAME else sour
+                draft.model.add(draft.used[number] <= enough)
 
 
 class SweetSpiceBesideAnother:
