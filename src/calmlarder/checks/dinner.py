@@ -18,12 +18,12 @@ from calmlarder.checks.loads import (
     Part,
     apart,
     limit_faults,
-    limits_of,
     plate_of,
     protein_faults,
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.told import told_faults
@@ -54,7 +54,7 @@ def verify(
     mixed = mixtures(table_folders)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
-    limits = limits_of(table_folders, request["profile"], request["sitting"])
+    limits = limits_for(table_folders, request, request["sitting"])
     counted = apart(plate, mixed, figures)
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     day = date.fromisoformat(str(request["today"]))

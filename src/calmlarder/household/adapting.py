@@ -48,7 +48,7 @@ def adapted_recipe(
     told = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
-        "profile": eaters.profile.name,
+        **eaters.profile.plain,
         "sitting": eaters.sitting,
         "diet": eaters.diet,
         "avoid": eaters.avoid,

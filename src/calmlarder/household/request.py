@@ -7,12 +7,10 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.variety import had_of, since
 from calmlarder.household.household import Household
-from calmlarder.household.person import people_of
-from calmlarder.household.settings import Settled, settled
+from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import laid_over
-from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import offsets_at
 from calmlarder.kitchen.equipment import Equipment
@@ -86,7 +84,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     floor_g = protein_floor(choices.sitting, protein_g) if choices.protein_floor_g is None else choices.protein_floor_g
     request = DinnerRequest(
         today=household.today,
-        profile=profile_named(values["profile"], tables),
+        profile=household.profile_named(values["profile"]),
         sitting=choices.sitting,
         people=values["people"],
         protein_g=protein_g,
