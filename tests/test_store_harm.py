@@ -30,7 +30,7 @@ def home(tmp_path: Path) -> Path:
 
 def test_flipped_bits_are_found_and_the_copy_brings_all_back(home: Path, tmp_path: Path) -> None:
     stocked(home)
-    found = [damage(home, tmp_path / "hurt", seed) for seed in range(30)]
+    found = [damage(home, tmp_path / "hurt", seed) for seed in range(60)]
     assert any(found)
 
 

@@ -69,13 +69,13 @@ class Eaten(_Kept):
 
 
 class Portion(NamedTuple):
-    """One person's amount of a food, g: as it was told and the end of its range; weighed, of a dish for so many."""
+    """One person's amount of a food, g: as it was told and the end of its range; weighed, of so many such shares."""
 
     food: Food
     grams: float
     high: float
     weighed: bool
-    shared_by: int = 1
+    shared_by: int | Fraction = 1
 
 
 def loads_of(

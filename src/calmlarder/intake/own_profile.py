@@ -50,7 +50,7 @@ def _food_caps(cap: Cap, limits: _Limits) -> Iterator[Cap]:
     """A cut-off for one food, for the components of it that have no limit of their own."""
     parts = _SUM_OF.get(cap.group, ())
     if cap.group in limits and cap.group not in _SUM_OF:
-        yield from _left_to_classes(cap, limits[cap.group])  # type: ignore[index]
+        yield from _left_to_classes(cap, limits[cap.group])
     elif not any(part in limits for part in parts):
         yield cap
     elif cap.group == "polyols":

@@ -59,5 +59,5 @@ def bars(yes: Collection[str]) -> tuple[Bar, ...]:
         if whom == "dietitian" and len(several := tuple(key for key in SCOFF if key in yes)) >= SCOFF_YES:
             keys = (*keys, *several)
         if keys:
-            found.append(Bar(keys, whom))  # type: ignore[arg-type]
+            found.append(Bar(keys, whom))
     return tuple(found)
