@@ -15,6 +15,8 @@ from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.household.household import Household
 from calmlarder.render.adapt_json import adapt_object
 
+GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
+
 
 class Answer(NamedTuple):
     """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself."""
@@ -42,10 +44,11 @@ def adapted_recipe(
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = tuple(part.read for part in parts)
     adapted = adapt(reads, serves, eaters, tables)
-    adapted = adapted.model_copy(update={"warnings": named_outside(recipe, reads, tables)})
+    told = {"warnings": named_outside(recipe, reads, tables), "remarks": (GUESSED,) if recipe.guessed else ()}
+    adapted = adapted.model_copy(update=told)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
-    told = adapt_object(recipe.title, reads, adapted, changed)
+    shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
         "profile": eaters.profile.name,
@@ -54,4 +57,4 @@ def adapted_recipe(
         "avoid": eaters.avoid,
         **sure,
     }
-    return Answer(recipe, reads, adapted, changed, told, verify(told, request, household.folders))
+    return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders))
