@@ -42,7 +42,24 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
                 candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
             ]
             match = _chosen(kept, match, tables)
+        match = _alike(match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
+
+
+def _alike(match: Match, tables: Tables) -> Match:
+    """A question of which no answer matters (breast or thigh of `chicken`), answered; any other as it is."""
+    if match.food is not None or not match.candidates:
+        return match
+    foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
+    first = foods[0]
+    for food in foods:
+        if (food.kind, food.state, food.diet, food.allergens) != (first.kind, first.state, first.diet, first.allergens):
+            return match
+        if tables.unknown_of(food.id) or any(
+            row.g_per_100g or row.high for row in tables.fermentables_of(food.id).values()
+        ):
+            return match
+    return Match("matched", first, first.name, 100.0, match.candidates)
 
 
 def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:

@@ -18,6 +18,8 @@ from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.household.household import Household
 from calmlarder.render.adapt_json import adapt_object
 
+GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
+
 
 class Answer(NamedTuple):
     """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself.
@@ -49,10 +51,11 @@ def adapted_recipe(
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = tuple(part.read for part in parts)
     adapted = adapt(reads, serves, eaters, tables)
-    adapted = adapted.model_copy(update={"warnings": named_outside(recipe, reads, tables)})
+    told = {"warnings": named_outside(recipe, reads, tables), "remarks": (GUESSED,) if recipe.guessed else ()}
+    adapted = adapted.model_copy(update=told)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
-    told = adapt_object(recipe.title, reads, adapted, changed)
+    shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
         "profile": eaters.profile.name,
@@ -65,7 +68,7 @@ def adapted_recipe(
     if adapted.holds and adapted.after is not None:
         whole = changed_recipe(recipe, parts, adapted, "jsonld", tables)
         shared = _shared(recipe, adapted, json.loads(whole) if whole else {}, notes)
-    return Answer(recipe, reads, adapted, changed, told, verify(told, request, household.folders), shared)
+    return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
 
 
 def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Sequence[str]) -> dict[str, Any]:
