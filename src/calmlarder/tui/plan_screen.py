@@ -10,6 +10,7 @@ from textual.widgets import Header, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked
+from calmlarder.household.sharing import keep_plan
 from calmlarder.plan.sittings import Key
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -34,6 +35,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("plus,equals_sign", "days(1)", "Days"),
         Binding("minus", "days(-1)", "Fewer days", show=False),
         Binding("o", "forget", "Start over", show=False),
+        Binding("e", "share", "Share the plan", show=False),
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
@@ -126,6 +128,8 @@ class PlanScreen(TurnsWithDay[None]):
                 self.query_one("#measure", Static).update(f"{words} (calmlarder is at fault)")
             return
         self._board.outcome, self._finished = event.outcome, event.done
+        if event.done:
+            keep_plan(self._kitchen, event.outcome)
         self._write()
 
     @on(Bound)
@@ -199,6 +203,18 @@ class PlanScreen(TurnsWithDay[None]):
         """End the search; the best so far is kept."""
         if self._round is not None:
             self._round.stop.ask()
+
+    def action_share(self) -> None:
+        """The finished plan to pass on."""
+        from calmlarder.plan.planned import Planned
+        from calmlarder.render.sheet import plan_sheet
+        from calmlarder.tui.sharing import offer
+
+        outcome = self._board.outcome
+        if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
+            self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
+            return
+        offer(self, plan_sheet(outcome.plan, self._kitchen.tables))
 
     def action_leave(self) -> None:
         """End the search and go back."""
