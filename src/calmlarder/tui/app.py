@@ -86,7 +86,7 @@ class LarderApp(SurvivesFaults):
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
-        self._kitchen = Household(home, tables, today, table_folders() if folders is None else folders)
+        self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
 
     @property
