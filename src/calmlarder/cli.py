@@ -10,6 +10,7 @@ from importlib import import_module
 from calmlarder import __version__
 from calmlarder.commands.options import (
     backup,
+    browser,
     challenge,
     dinner,
     foods,
@@ -36,7 +37,7 @@ def _parser() -> Parser:
     parser.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
     parser.set_defaults(run="program:program")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
-    for family in (dinner, plan, larder, log, ledger, foods, recipes, share, backup, tables, challenge):
+    for family in (dinner, plan, larder, log, ledger, foods, recipes, share, backup, browser, tables, challenge):
         family.add(commands)
     return parser
 
