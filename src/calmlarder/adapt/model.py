@@ -97,7 +97,7 @@ class Adapted(_Kept):
     """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written.
 
     `status` is of the lines that were counted; where some were not, or `warnings` doubt that the list is whole,
-    nothing is known of the recipe.
+    nothing is known of the recipe. `remarks` are to be told and doubt nothing.
     """
 
     status: Status
@@ -110,6 +110,7 @@ class Adapted(_Kept):
     changes: tuple[Change, ...]
     unread: tuple[Unread, ...]
     warnings: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
 
     @property
     def known(self) -> bool:

@@ -9,11 +9,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.inputs import home_of, household_of
-from calmlarder.commands.write_out import write_out
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
 from calmlarder.household.restoring import copy_made, start_from_copy
+from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.problems import CannotGoOn, Problem
@@ -224,7 +224,7 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     """
     lots = household.lots()
     if options.ics is not None:
-        return _calendar(options.ics, lots, household.tables)
+        return _calendar(options.ics, lots, household)
     for one in lots:
         print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, household.plain_tables))
     for asked in household.to_answer():
@@ -232,16 +232,18 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     return 0
 
 
-def _calendar(file: str, lots: "Sequence[KeptLot]", tables: Tables) -> int:
+def _calendar(file: str, lots: "Sequence[KeptLot]", household: Household) -> int:
+    from calmlarder.household.sharing import meals_planned
     from calmlarder.render.ics import calendar
 
-    text = calendar(lots, tables, datetime.now(UTC))
+    text = calendar(lots, household.tables, datetime.now(UTC), meals_planned(household))
     if file == "-":
         print(text, end="")
     else:
         write_out(Path(file), text, "BEGIN:VCALENDAR", "--ics")
         count = text.count("BEGIN:VEVENT")
-        shown = f"{count} day{'' if count == 1 else 's'}" if count else "an empty calendar, as no label has a day,"
+        empty = "an empty calendar, as no label has a day and nothing is planned,"
+        shown = f"{count} event{'' if count == 1 else 's'}" if count else empty
         print(f"Wrote {shown} to {Path(file).name}.")
     return 0
 

@@ -9,7 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import PROPOSED
+from calmlarder.store.documents import COOKED_LAST, PROPOSED
 from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
@@ -35,9 +35,9 @@ def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
 
 
 def propose(household: Household, dinners: "Sequence[Dinner]") -> None:
-    """Remember what was proposed today, so that it can be cooked by its number."""
+    """Remember what was proposed today, so that it can be cooked by its number, where the home can be written."""
     note = {"day": household.today.isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
-    household.store.remember(PROPOSED, note)
+    household.note(PROPOSED, note)
 
 
 def proposed(household: Household, number: int) -> "Dinner":
@@ -46,7 +46,7 @@ def proposed(household: Household, number: int) -> "Dinner":
 
     from calmlarder.compose.dinner import Dinner
 
-    kept: Any = household.store.settings().get(PROPOSED)
+    kept: Any = household.noted(PROPOSED)
     note = kept if isinstance(kept, dict) else {}
     dinners = note.get("dinners", []) if note.get("day") == household.today.isoformat() else []
     if not 1 <= number <= len(dinners):
@@ -82,6 +82,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
             boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
         take(household, lots, Taken(dinner.title, uses, entry, Boxing(boxed, boxes / dinner.people)))
+        household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about)
 
 

@@ -16,6 +16,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.larder.to_answer import ToAnswer
+from calmlarder.problems import CannotGoOn
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
@@ -136,6 +137,18 @@ class Household:
     def setting(self, name: str, default: Any = None) -> Any:
         """What was set, as it is kept."""
         return self.store.settings().get(name, default)
+
+    def noted(self, name: str) -> Any:
+        """A note of the program to itself; None where there is none."""
+        return self.store.noted(name) if self.is_kept else None
+
+    def note(self, name: str, value: object) -> bool:
+        """Keep a note of the program to itself; whether it could be. An answer is shown all the same."""
+        try:
+            self.store.remember(name, value)
+        except CannotGoOn:
+            return False
+        return True
 
     def undo(self) -> str | None:
         """Take the last change back; its words, or None when there is none."""

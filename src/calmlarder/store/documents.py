@@ -13,9 +13,12 @@ from typing import Any, Literal
 
 Log = Literal["eaten", "ended", "felt"]
 Place = Literal["lots", "settings", "eaten", "ended", "felt"]
-# Settings that are notes of the program to itself: what `tonight` proposed, and the dinner at the stove.
+# Settings that are notes of the program to itself: what `tonight` proposed, the dinner at the stove; and what may be
+# shared: the dinner cooked last, the last plan, the last adapted recipe.
 PROPOSED, AT_STOVE = "proposed", "at the stove"
-NOTES = frozenset({PROPOSED, AT_STOVE})
+COOKED_LAST, PLANNED, ADAPTED = "cooked last", "plan", "adapted"
+OF_TONIGHT = frozenset({PROPOSED, AT_STOVE})  # they rest on the larder as it is, until it is cooked from
+NOTES = OF_TONIGHT | {COOKED_LAST, PLANNED, ADAPTED}
 PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt")
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]

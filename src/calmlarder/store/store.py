@@ -94,16 +94,24 @@ class Store:
         return found
 
     def settings(self) -> dict[str, Any]:
-        """All settings by name. Raises CannotGoOn where one cannot be read; a note of the program is then none."""
+        """All settings by name, without the program's notes. Raises CannotGoOn where one cannot be read."""
         found = {}
         for name, text in self._ask("SELECT id, content FROM settings"):
+            if name in NOTES:
+                continue
             try:
                 found[str(name)] = unpacked("settings", text)
             except Unreadable as why:
                 # A diet or an allergen may stand there: nobody is to eat without it.
-                if name not in NOTES:
-                    raise damaged(self._file, f"holds a setting, `{name}`, that {why}") from None
+                raise damaged(self._file, f"holds a setting, `{name}`, that {why}") from None
         return found
+
+    def noted(self, name: str) -> Any:
+        """A note of the program to itself; None where there is none that can be read."""
+        for (text,) in self._ask("SELECT content FROM settings WHERE id = ?", name):
+            with suppress(Unreadable):
+                return unpacked("settings", text)
+        return None
 
     def add_lots(self, contents: list[dict[str, Any]], words: str) -> list[int]:
         """New lots as one action; their ids."""

@@ -9,6 +9,7 @@ from textual.message import Message
 
 from calmlarder.household.household import Household
 from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked
+from calmlarder.household.sharing import keep_plan
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -36,6 +37,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("full_stop", "stop", "Keep this plan", show=False),
         Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
+        Binding("e", "share", "Share the plan", show=False),
         Binding("i", "figures", "How good the plan is known to be", show=False),
     ]
 
@@ -126,6 +128,8 @@ class PlanScreen(TurnsWithDay[None]):
                 self.query_one(PlanView).say(f"{words} (calmlarder is at fault)")
             return
         self._outcome, self._finished = event.outcome, event.done
+        if event.done:
+            keep_plan(self._kitchen, event.outcome)
         self._write()
 
     @on(Bound)
@@ -218,6 +222,18 @@ class PlanScreen(TurnsWithDay[None]):
         """End the search; the best so far is kept."""
         if self._round is not None:
             self._round.stop.ask()
+
+    def action_share(self) -> None:
+        """The finished plan to pass on."""
+        from calmlarder.plan.planned import Planned
+        from calmlarder.render.sheet import plan_sheet
+        from calmlarder.tui.sharing import offer
+
+        outcome = self._outcome
+        if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
+            self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
+            return
+        offer(self, plan_sheet(outcome.plan, self._kitchen.tables))
 
     def action_leave(self) -> None:
         """End the search and go back."""

@@ -47,6 +47,7 @@ class TonightScreen(AsksOfDinner):
         Binding("s", "sitting", "Another kind of sitting", show=False),
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
+        Binding("e", "share", "Share this dinner", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
     ]
@@ -198,6 +199,16 @@ class TonightScreen(AsksOfDinner):
     def _start_again(self) -> None:
         self._place = self._failed = 0
         self.solve()
+
+    def action_share(self) -> None:
+        """The dinner to pass on."""
+        if self._composed is None or not self._composed.dinners:
+            self.notify("there is no dinner to share yet")
+            return
+        from calmlarder.render.sheet import dinner_sheet
+        from calmlarder.tui.sharing import offer
+
+        offer(self, dinner_sheet(self._composed.dinners[self._place]))
 
     def action_cook(self) -> None:
         """To the stove."""
