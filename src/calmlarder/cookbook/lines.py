@@ -30,6 +30,9 @@ _STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
 # `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
 _GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
 _EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
+# `white and green parts`, `green and white parts separated`: the whole of it.
+_SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
+_BOTH_PARTS = re.compile(rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b(?: (?:only|separated))?")
 # What it is for, in front of a line: `Egg wash: 1 egg yolk`.
 _LABEL = re.compile(r"^(?:[a-z]+ ){0,2}[a-z]+: ?(?=\d|[½¼¾⅓⅔⅛])")
 _HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
@@ -75,7 +78,8 @@ class LineReader:
 
     def _read(self, shown: str, line: str) -> IngredientRead:
         optional = bool(OPTIONAL.search(line))
-        found, notes = amounts_of(no_inches(OPTIONAL.sub(" ", line)))
+        bare = OPTIONAL.sub(" ", line)
+        found, notes = amounts_of(no_inches(_BOTH_PARTS.sub(" ", bare)))
         rest = found.rest.strip(" ,.;:-*_")
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")

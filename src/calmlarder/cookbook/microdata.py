@@ -19,6 +19,7 @@ _MOST_NAMED = MOST_INGREDIENTS + 2 * MOST_STEPS  # properties that are read; a p
 _MOST_TOLD = 300_000  # signs of all properties together, those that stand in one another counted again
 _FEW_LISTS = 2  # so many elements with the whole list in them
 _LEAST_IN_A_LIST = 3
+_SOURCE_LINE = "\r"  # the end of a line in the source, which is but a space on the page
 # Names of schema.org; the second of a pair is the older one.
 _ONE = {
     "name": "name", "recipeYield": "recipeYield", "yield": "recipeYield", "totalTime": "totalTime",
@@ -125,9 +126,9 @@ class _Walk:
             return
         self.named += 1
         for name in {_ONE[name] for name in one.names if name in _ONE}:
-            one.owner.setdefault(name, clean(told).strip())
+            one.owner.setdefault(name, " ".join(told.split()))
         for name in {_MANY[name] for name in one.names if name in _MANY}:
-            one.owner.setdefault(name, []).append(clean(told).strip())
+            one.owner.setdefault(name, []).append(told.strip())
 
 
 def microdata_recipe(page: str) -> dict[str, Any] | None:
@@ -140,25 +141,30 @@ def hrecipe(page: str) -> dict[str, Any] | None:
     return _walked(page, _as_microdata) if re.search(r"\bh-?recipe\b", page) else None
 
 
-def _walked(page: str, told: Callable[[Mapping[str, str]], Mapping[str, str]]) -> dict[str, Any] | None:
+def _walked(page: str, told_of: Callable[[Mapping[str, str]], Mapping[str, str]]) -> dict[str, Any] | None:
     walk = _Walk()
     for token in tokens(page):
         if token.kind == "text":
-            walk.text(" ".join(token.name.split("\n")))
+            walk.text(clean(token.name).replace("\n", _SOURCE_LINE))
         elif token.kind == "end":
             walk.ends(token.name)
         elif token.kind == "start" and token.name not in _UNSEEN:
-            walk.starts(token, told(token.attributes))
+            walk.starts(token, told_of(token.attributes))
     walk.close()
     recipe = next((one for one in walk.recipes if one.get("recipeIngredient")), None)
     if recipe is None:
         return None
-    lines = recipe["recipeIngredient"]
-    if len(lines) <= _FEW_LISTS and any(line.count("\n") >= _LEAST_IN_A_LIST - 1 for line in lines):
-        recipe["recipeIngredient"] = [piece for line in lines for piece in line.split("\n")]
-    else:
-        recipe["recipeIngredient"] = [" ".join(line.split()) for line in lines]
-    return {"@context": "https://schema.org", **recipe}
+    steps = [line.replace(_SOURCE_LINE, " ") for line in recipe.get("recipeInstructions", ())]
+    told = {**recipe, "recipeIngredient": _apart(recipe["recipeIngredient"])}
+    return {"@context": "https://schema.org", **told, **({"recipeInstructions": steps} if steps else {})}
+
+
+def _apart(lines: list[str]) -> list[str]:
+    """Each ingredient for itself; one element may hold the whole list, in lines of the page or of its source."""
+    for end in ("\n", _SOURCE_LINE):
+        if len(lines) <= _FEW_LISTS and any(line.count(end) >= _LEAST_IN_A_LIST - 1 for line in lines):
+            return [" ".join(piece.split()) for line in lines for piece in line.split(end)]
+    return [" ".join(line.split()) for line in lines]
 
 
 def _as_microdata(attributes: Mapping[str, str]) -> Mapping[str, str]:

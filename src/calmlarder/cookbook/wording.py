@@ -32,7 +32,7 @@ _PREP = frozenset({
     "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
-    "jumbo", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek",
+    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.

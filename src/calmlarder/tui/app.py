@@ -133,9 +133,9 @@ class LarderApp(SurvivesFaults):
         share_time()
         self.push_screen(LarderScreen(self._kitchen))
         if self._kitchen.is_untouched:
-            from calmlarder.tui.limits_screen import LimitsScreen
+            from calmlarder.tui.first_start import FirstStart
 
-            self.push_screen(LimitsScreen(self._kitchen, first=True))
+            self.push_screen(FirstStart(self._kitchen))
         self._ask_of_stove()
         end_with_signals(self)
         self._has_terminal = not terminal_is_gone()
