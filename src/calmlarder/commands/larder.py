@@ -2,13 +2,13 @@
 
 import argparse
 import json
-import sys
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.inputs import home_of, household_of
+from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
@@ -34,10 +34,13 @@ def larder(options: argparse.Namespace) -> int:
         return _COMMANDS[options.larder_command](options, household)
 
 
-def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
-    if not (is_sure or _may_restore(home)):
-        print("Nothing was changed.")
-        return 0
+def _restore(home: Path | None, yes: bool, as_json: bool) -> int:
+    made = copy_made(home)
+    if made is not None:
+        words = f"The copy is of {made}. What changed since stays only in the file that is set aside."
+        if not is_sure(yes, words, "Start from the copy? y or n: "):
+            print("Nothing was changed.")
+            return 0
     done = start_from_copy(home)
     if as_json:
         print(json.dumps(done._asdict(), indent=2))
@@ -46,15 +49,6 @@ def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
     if done.aside:
         print(f"What was there is kept as {done.aside}.")
     return 0
-
-
-def _may_restore(home: Path | None) -> bool:
-    """No undo reaches behind a restore: at a terminal it is asked for."""
-    made = copy_made(home)
-    if made is None or not (sys.stdin.isatty() and sys.stdout.isatty()):
-        return True
-    print(f"The copy is of {made}. What changed since stays only in the file that is set aside.")
-    return input("Start from the copy? y or n: ").strip().lower() in {"y", "yes"}
 
 
 def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:

@@ -86,7 +86,7 @@ def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Se
         "serves": after.serves,
         "ingredients": list(lines),
         "steps": list(recipe.steps),
-        "notes": [*notes, *unread, *adapted.warnings],
+        "notes": [*notes, *unread, *adapted.warnings, *adapted.remarks],
         "levels": [
             [key, float(after.loads_g[key]), float(after.at_most_g[key]), float(typical), most and float(most)]
             for key, (typical, most) in adapted.limits_g.items()

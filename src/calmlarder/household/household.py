@@ -20,11 +20,11 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:

@@ -56,13 +56,24 @@ def unpacked(place: Place, text: str) -> Any:
     if crc != (None if "v" not in body else _checksum(body)):
         raise Unreadable("is damaged")
     body.pop("v", None)
-    if not isinstance(version, int) or version > len(_UPGRADES[place]):
-        raise Unreadable("comes from a newer calmlarder")
-    for upgrade in _UPGRADES[place][version:]:
-        body = upgrade(body)
+    body = upgraded(place, body, version)
     if place == "settings" and "value" not in body:
         raise Unreadable("is damaged")
     return body["value"] if place == "settings" else body
+
+
+def version_of(place: Place) -> int:
+    """The version of the shape in which documents of a place are written today."""
+    return len(_UPGRADES[place])
+
+
+def upgraded(place: Place, body: dict[str, Any], version: object) -> dict[str, Any]:
+    """A document of a version in today's shape. Raises Unreadable."""
+    if not isinstance(version, int) or not 0 <= version <= len(_UPGRADES[place]):
+        raise Unreadable("comes from a newer calmlarder")
+    for upgrade in _UPGRADES[place][version:]:
+        body = upgrade(body)
+    return body
 
 
 def opened_by_now(text: str, today: date) -> str:

@@ -8,7 +8,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Input, Static, TextArea
+from textual.widgets import Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
@@ -19,6 +19,7 @@ from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.told import tell
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
@@ -43,7 +44,7 @@ class AdaptScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """A file, for how many, the recipe; then the answer in its place."""
-        yield Header(icon="")
+        yield TopLine()
         with Horizontal(id="of-recipe"):
             yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")

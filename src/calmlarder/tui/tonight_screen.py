@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.widgets import Header, Static
+from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
@@ -16,6 +16,7 @@ from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
 from calmlarder.tui.widgets.dish import AlsoStrip
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -58,7 +59,7 @@ class TonightScreen(AsksOfDinner):
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
-        yield Header(icon="")
+        yield TopLine()
         yield Static("", id="asked", markup=False)
         yield DinnerView(id="dinner")
         yield AlsoStrip()
