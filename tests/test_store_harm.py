@@ -50,7 +50,7 @@ def test_a_store_that_is_gone_never_takes_its_copy_with_it(home: Path, how: str)
         assert answer.status == 2
         assert "larder restore" in answer.err
     assert (home / COPY_NAME).read_bytes() == copy
-    assert ask(home, "larder", "restore").status == 0
+    assert ask(home, "larder", "restore", "--yes").status == 0
     assert lots_of(home) == lots
 
 
@@ -123,7 +123,7 @@ def test_copies_of_several_days_are_kept(home: Path) -> None:
     assert len(copies) == 5
     (home / FILE_NAME).write_bytes(b"\x00\xff" * 3000)
     copies[0].write_bytes(b"\x00\xff" * 3000)
-    assert ask(home, "larder", "restore").status == 0  # the newest that is whole
+    assert ask(home, "larder", "restore", "--yes").status == 0  # the newest that is whole
     assert "lime" in {one["food"] for one in lots_of(home)}
 
 

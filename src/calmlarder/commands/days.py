@@ -6,12 +6,12 @@ from pathlib import Path
 
 from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.commands.write_out import write_out
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.history.together import related
 from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
+from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import felt_line, see_a_doctor

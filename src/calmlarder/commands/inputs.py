@@ -16,7 +16,7 @@ from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.places import table_folders
+from calmlarder.tables.places import own_tables, table_folders
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 
@@ -30,7 +30,7 @@ FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 def folders_of(options: argparse.Namespace) -> list[Path]:
     """Where the tables of this run are."""
-    return table_folders(Path(options.tables) if options.tables else None)
+    return table_folders(Path(options.tables) if options.tables else None, home_of(options))
 
 
 def tables_of(options: argparse.Namespace) -> Tables:
@@ -40,7 +40,12 @@ def tables_of(options: argparse.Namespace) -> Tables:
 
 def home_of(options: argparse.Namespace) -> Path | None:
     """The folder that --home names; None for the usual one."""
-    return Path(options.home) if options.home else None
+    return Path(options.home) if getattr(options, "home", None) else None
+
+
+def own_tables_of(options: argparse.Namespace) -> Path:
+    """The folder of the cook's own tables in this run; it need not exist."""
+    return own_tables(Path(options.tables) if options.tables else None, home_of(options))
 
 
 def household_of(options: argparse.Namespace) -> Household:

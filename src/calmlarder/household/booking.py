@@ -16,7 +16,7 @@ from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import NOTES
+from calmlarder.store.documents import OF_TONIGHT
 from calmlarder.store.eaten import KeptEaten, content_of, entries
 from calmlarder.store.larder import KeptLot, kept, still_as_seen
 from calmlarder.store.ledger import ended
@@ -66,7 +66,7 @@ def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
             ended=dinner_took(household, lots, left, boxing.share if boxing.lot is not None else 0.0),
             new=[] if boxing.lot is None else [kept(boxing.lot)],
         )
-        for note in NOTES:
+        for note in OF_TONIGHT:
             store.remember(note, None)
 
 

@@ -9,7 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import PROPOSED
+from calmlarder.store.documents import COOKED_LAST, PROPOSED
 from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
@@ -36,9 +36,9 @@ def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
 
 
 def propose(household: Household, dinners: "Sequence[Dinner]") -> None:
-    """Remember what was proposed today, so that it can be cooked by its number."""
+    """Remember what was proposed today, so that it can be cooked by its number, where the home can be written."""
     note = {"day": household.today.isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
-    household.store.remember(PROPOSED, note)
+    household.note(PROPOSED, note)
 
 
 def proposed(household: Household, number: int) -> "Dinner":
@@ -47,7 +47,7 @@ def proposed(household: Household, number: int) -> "Dinner":
 
     from calmlarder.compose.dinner import Dinner
 
-    kept: Any = household.store.settings().get(PROPOSED)
+    kept: Any = household.noted(PROPOSED)
     note = kept if isinstance(kept, dict) else {}
     dinners = note.get("dinners", []) if note.get("day") == household.today.isoformat() else []
     if not 1 <= number <= len(dinners):
@@ -91,6 +91,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         if dinner.portions:
             entries = shares_eaten(dinner, weighed, at, tables)
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
+        household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
 
 

@@ -21,11 +21,11 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
@@ -138,6 +138,18 @@ class Household:
     def setting(self, name: str, default: Any = None) -> Any:
         """What was set, as it is kept."""
         return self.store.settings().get(name, default)
+
+    def noted(self, name: str) -> Any:
+        """A note of the program to itself; None where there is none."""
+        return self.store.noted(name) if self.is_kept else None
+
+    def note(self, name: str, value: object) -> bool:
+        """Keep a note of the program to itself; whether it could be. An answer is shown all the same."""
+        try:
+            self.store.remember(name, value)
+        except CannotGoOn:
+            return False
+        return True
 
     def undo(self) -> str | None:
         """Take the last change back; its words, or None when there is none."""

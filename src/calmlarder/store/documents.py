@@ -13,9 +13,12 @@ from typing import Any, Literal
 
 Log = Literal["eaten", "ended", "felt", "challenges"]
 Place = Literal["lots", "settings", "eaten", "ended", "felt", "challenges"]
-# Settings that are notes of the program to itself: what `tonight` proposed, and the dinner at the stove.
+# Settings that are notes of the program to itself: what `tonight` proposed, the dinner at the stove; and what may be
+# shared: the dinner cooked last, the last plan, the last adapted recipe.
 PROPOSED, AT_STOVE = "proposed", "at the stove"
-NOTES = frozenset({PROPOSED, AT_STOVE})
+COOKED_LAST, PLANNED, ADAPTED = "cooked last", "plan", "adapted"
+OF_TONIGHT = frozenset({PROPOSED, AT_STOVE})  # they rest on the larder as it is, until it is cooked from
+NOTES = OF_TONIGHT | {COOKED_LAST, PLANNED, ADAPTED}
 PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt", "challenges")
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
@@ -69,13 +72,24 @@ def unpacked(place: Place, text: str) -> Any:
     if crc != (None if "v" not in body else _checksum(body)):
         raise Unreadable("is damaged")
     body.pop("v", None)
-    if not isinstance(version, int) or version > len(_UPGRADES[place]):
-        raise Unreadable("comes from a newer calmlarder")
-    for upgrade in _UPGRADES[place][version:]:
-        body = upgrade(body)
+    body = upgraded(place, body, version)
     if place == "settings" and "value" not in body:
         raise Unreadable("is damaged")
     return body["value"] if place == "settings" else body
+
+
+def version_of(place: Place) -> int:
+    """The version of the shape in which documents of a place are written today."""
+    return len(_UPGRADES[place])
+
+
+def upgraded(place: Place, body: dict[str, Any], version: object) -> dict[str, Any]:
+    """A document of a version in today's shape. Raises Unreadable."""
+    if not isinstance(version, int) or not 0 <= version <= len(_UPGRADES[place]):
+        raise Unreadable("comes from a newer calmlarder")
+    for upgrade in _UPGRADES[place][version:]:
+        body = upgrade(body)
+    return body
 
 
 def opened_by_now(text: str, today: date) -> str:
