@@ -102,7 +102,7 @@ def read_backup(text: str, where: str) -> Backup:
         _refuse(where, f"has version {version!r}, and this program reads {VERSION}", "install the newest calmlarder")
     rows: dict[Place, dict[str, Any]] = {}
     for place in PLACES:
-        missing = {} if place in _SINCE_VERSION_1 else None
+        missing: object = {} if place in _SINCE_VERSION_1 else None
         rows[place] = _object(document.get(place, missing), f"{where}: {place}")
     own = _object(document.get("own_tables"), f"{where}: own_tables")
     tables = {name: str(content) for name, content in own.items()}
