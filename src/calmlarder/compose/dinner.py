@@ -5,6 +5,7 @@ from typing import Any, Literal
 
 from pydantic import BaseModel, ConfigDict, model_validator
 
+from calmlarder.compose.portions import Apart, Served
 from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.request import Liked
 from calmlarder.intake.amounts import USUAL, Tolerance
@@ -131,6 +132,8 @@ class Dinner(_Told):
     protein_target_g: float = 0.0
     more_protein: tuple[MoreProtein, ...] = ()
     unknown_energy: tuple[str, ...] = ()
+    portions: tuple[Served, ...] = ()  # where those who eat are named
+    apart: tuple[Apart, ...] = ()  # what only some of them get
 
     @property
     def protein_short_g(self) -> float:

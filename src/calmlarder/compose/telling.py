@@ -14,6 +14,7 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
+from calmlarder.compose.portions import plates_of
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.taste import says_garlic
@@ -71,6 +72,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
+        portions=tuple(plate.served(share, plan.problem.wanted.sitting) for plate, share in plates_of(plan)),
     )
 
 
