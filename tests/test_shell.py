@@ -5,6 +5,7 @@ Shells themselves (`-n`: read, do not run) and groff judge what is made for them
 
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -61,7 +62,7 @@ def test_the_manual_names_every_command(capsys: pytest.CaptureFixture[str]) -> N
     if groff is not None:
         run = subprocess.run([groff, "-man", "-Tascii", "-ww"], input=page, capture_output=True, text=True, check=True)
         assert run.stderr == ""
-        assert "--protein-floor G" in run.stdout
+        assert "--protein-floor G" in re.sub(r".\x08", "", run.stdout)  # bold is struck twice
 
 
 def test_help_has_the_six_that_matter_first() -> None:

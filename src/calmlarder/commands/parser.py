@@ -10,6 +10,7 @@ from calmlarder.commands.options import (
     larder,
     ledger,
     log,
+    people,
     plan,
     recipes,
     share,
@@ -20,7 +21,7 @@ from calmlarder.commands.options.common import Parser
 
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its limit."
 _FAMILIES = (
-    dinner, plan, larder, log, ledger, foods, recipes, share, backup, browser, tables, challenge, shell,
+    dinner, plan, larder, log, ledger, foods, recipes, share, backup, browser, tables, people, challenge, shell,
 )  # fmt: skip
 
 

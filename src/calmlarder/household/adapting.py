@@ -11,10 +11,13 @@ from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.outside import named_outside
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import notes_on_steps
+from calmlarder.adapt.told import told_of
+from calmlarder.adapt.usual import with_usual_amounts
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
 from calmlarder.render.adapt_json import adapt_object
 
@@ -49,16 +52,18 @@ def adapted_recipe(
     tables = household.plain_tables
     reader = LineReader(tables)
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
-    reads = tuple(part.read for part in parts)
-    adapted = adapt(reads, serves, eaters, tables)
-    told = {"warnings": named_outside(recipe, reads, tables), "remarks": (GUESSED,) if recipe.guessed else ()}
-    adapted = adapted.model_copy(update=told)
+    reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
+    told = told_of(recipe, reads, tables)
+    adapted = adapt(reads, serves, eaters, tables, told)
+    remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
+    said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
+    adapted = adapted.model_copy(update=said)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
-        "profile": eaters.profile.name,
+        **eaters.profile.plain,
         "sitting": eaters.sitting,
         "diet": eaters.diet,
         "avoid": eaters.avoid,

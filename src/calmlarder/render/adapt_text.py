@@ -31,7 +31,7 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
 
 
 def adapt_text(
