@@ -37,7 +37,7 @@ DISLIKED = 400  # for each lot of a food that is disliked: more than the last da
 PROTEIN_UNDER_TARGET = 8
 ENERGY_UNDER_TARGET = 3
 FIBRE_UNDER_TARGET = 2
-VEGETABLES_UNDER_TARGET = 4
+VEGETABLES_UNDER_TARGET = 8
 PROTEIN_OF_THE_REST_G = 6
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
 # What was had of late, on the day itself (fading: history/variety.py): the same dish, each lot of the same protein or
