@@ -26,6 +26,10 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "lines": {"counted": counted_lines(reads, adapted), "all": lines_of(reads)},
         "warnings": list(adapted.warnings),
         "remarks": list(adapted.remarks),
+        "at_home": {
+            food: {"grams": float(held.grams), "days_left": held.days_left}
+            for food, held in sorted(adapted.at_home.items())
+        },
         "changes": [
             {
                 "line": change.place,
