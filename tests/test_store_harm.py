@@ -30,7 +30,7 @@ def home(tmp_path: Path) -> Path:
 
 def test_flipped_bits_are_found_and_the_copy_brings_all_back(home: Path, tmp_path: Path) -> None:
     stocked(home)
-    found = [damage(home, tmp_path / "hurt", seed) for seed in range(30)]
+    found = [damage(home, tmp_path / "hurt", seed) for seed in range(60)]
     assert any(found)
 
 
@@ -54,7 +54,10 @@ def test_a_store_that_is_gone_never_takes_its_copy_with_it(home: Path, how: str)
     assert lots_of(home) == lots
 
 
-def test_a_row_that_cannot_be_read_stays_is_told_and_no_copy_is_replaced(home: Path) -> None:
+def test_a_row_that_cannot_be_read_stays_is_told_and_no_copy_is_replaced(
+    home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calmlarder.store.unread._told", set())  # a run of its own: tests before told of theirs
     stocked(home)
     copy = (home / COPY_NAME).read_bytes()
     with sqlite3.connect(home / FILE_NAME) as raw:

@@ -14,7 +14,7 @@ MOST_BYTES = 5_000_000
 
 def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
-    from calmlarder.household.adapting import Eaters, adapted_recipe
+    from calmlarder.household.adapting import Eaters, adapted_recipe, with_larder
     from calmlarder.household.sharing import keep_adapted
 
     if options.kept is not None or options.forget is not None:
@@ -37,6 +37,7 @@ def adapt(options: argparse.Namespace) -> int:
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
         keep_adapted(household, answer)
+        answer = with_larder(answer, [one.lot for one in household.lots()])
         kept = ""
         if options.keep:
             from calmlarder.household.own_recipes import keep_recipe

@@ -22,8 +22,9 @@ from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import with_fields
 from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
-from calmlarder.render.adapt_json import adapt_object
+from calmlarder.render.adapt_json import adapt_object, at_home_object
 
 GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
 
@@ -61,7 +62,7 @@ def adapted_recipe(
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
     said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
-    adapted = adapted.model_copy(update={**said, "at_home": _at_home(household, reads, adapted)})
+    adapted = adapted.model_copy(update=said)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
     if changed is not None and adapted.changes and (form or recipe.form) == "jsonld":
@@ -69,7 +70,7 @@ def adapted_recipe(
     shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
-        "profile": eaters.profile.name,
+        **eaters.profile.plain,
         "sitting": eaters.sitting,
         "diet": eaters.diet,
         "avoid": eaters.avoid,
@@ -82,10 +83,10 @@ def adapted_recipe(
     return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
 
 
-def _at_home(household: Household, reads: Sequence[IngredientRead], adapted: Adapted) -> dict[str, AtHome]:
-    """What the larder holds of the recipe's foods and of the stand-ins, as it may be eaten today."""
-    foods = {read.food for read in reads} | {one.food for change in adapted.changes for one in change.to}
-    lots = [one.lot for one in household.lots()] if household.is_kept else []
+def with_larder(answer: Answer, lots: Sequence[Lot]) -> Answer:
+    """The answer with what these lots hold of the recipe's foods and of the stand-ins, as it may be eaten today."""
+    adapted = answer.adapted
+    foods = {read.food for read in answer.reads} | {one.food for change in adapted.changes for one in change.to}
     found: dict[str, AtHome] = {}
     for lot in lots:
         if lot.food in foods and why_unfit(lot) is None:
@@ -93,7 +94,8 @@ def _at_home(household: Household, reads: Sequence[IngredientRead], adapted: Ada
             days = [day for day in (before.days_left, lot.days_left) if day is not None]
             grams = before.grams + Decimal(str(lot.grams))
             found[lot.food] = AtHome(grams=grams, days_left=min(days, default=None))
-    return found
+    told = {**answer.told, "at_home": at_home_object(found)}
+    return answer._replace(adapted=adapted.model_copy(update={"at_home": found}), told=told)
 
 
 def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Sequence[str]) -> dict[str, Any]:

@@ -26,6 +26,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Urgency
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.reintroduction.events import Event
 from calmlarder.store.documents import PLACES, Place, Unreadable, upgraded, version_of
 from calmlarder.store.eaten import content_of
 from calmlarder.store.larder import kept
@@ -33,6 +34,7 @@ from calmlarder.store.whole import replace_whole, whole
 from calmlarder.tables.load import TABLE_FILES, load_tables
 from calmlarder.tables.places import shipped
 
+_SINCE_VERSION_1 = {"challenges"}  # places that a file of that version may lack
 KIND, VERSION = "calmlarder household", 1
 MOST_BYTES = 64_000_000
 _MOST_ROWS = 1_000_000  # of one place; ours
@@ -100,7 +102,8 @@ def read_backup(text: str, where: str) -> Backup:
         _refuse(where, f"has version {version!r}, and this program reads {VERSION}", "install the newest calmlarder")
     rows: dict[Place, dict[str, Any]] = {}
     for place in PLACES:
-        rows[place] = _object(document.get(place), f"{where}: {place}")
+        missing: object = {} if place in _SINCE_VERSION_1 else None
+        rows[place] = _object(document.get(place, missing), f"{where}: {place}")
     own = _object(document.get("own_tables"), f"{where}: own_tables")
     tables = {name: str(content) for name, content in own.items()}
     # Empty for somebody who mended a row by hand; never missing, so that a damaged name does not pass for that.
@@ -226,6 +229,7 @@ _CHECKS: Mapping[Place, Callable[[dict[str, Any]], dict[str, Any]]] = {
     "eaten": lambda content: content_of(Eaten.model_validate(content)),
     "ended": _as(Ended),
     "felt": _as(Felt),
+    "challenges": _as(Event),
 }
 
 

@@ -35,7 +35,7 @@ def tonight(
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
     from calmlarder.compose.compose import compose
-    from calmlarder.compose.dinner import dinner_of
+    from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
     from calmlarder.patterns.load import shipped_patterns
 
@@ -44,6 +44,8 @@ def tonight(
         if better is not None and not faults_of(dinner, (), evening):
             better(dinner)
 
+    if evening.request.table:
+        from calmlarder.compose.at_table import compose_at_table as compose
     composed = compose(
         evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
     )

@@ -11,15 +11,15 @@ from datetime import date, timedelta
 from types import MappingProxyType
 from typing import Any, Literal
 
-Log = Literal["eaten", "ended", "felt"]
-Place = Literal["lots", "settings", "eaten", "ended", "felt"]
+Log = Literal["eaten", "ended", "felt", "challenges"]
+Place = Literal["lots", "settings", "eaten", "ended", "felt", "challenges"]
 # Settings that are notes of the program to itself: what `tonight` proposed, the dinner at the stove; and what may be
 # shared: the dinner cooked last, the last plan, the last adapted recipe.
 PROPOSED, AT_STOVE = "proposed", "at the stove"
 COOKED_LAST, PLANNED, ADAPTED = "cooked last", "plan", "adapted"
 OF_TONIGHT = frozenset({PROPOSED, AT_STOVE})  # they rest on the larder as it is, until it is cooked from
 NOTES = OF_TONIGHT | {COOKED_LAST, PLANNED, ADAPTED}
-PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt")
+PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt", "challenges")
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 
@@ -28,9 +28,25 @@ def _as_it_is(body: dict[str, Any]) -> dict[str, Any]:
     return body
 
 
+def _oligosaccharides_apart(body: dict[str, Any]) -> dict[str, Any]:
+    """What was eaten before fructans and GOS were kept apart: each may have been all of their sum."""
+    loads = body.get("loads")
+    if not isinstance(loads, list) or not all(isinstance(load, dict) for load in loads):
+        return body
+    both = [
+        {**load, "group": group}
+        for load in loads
+        if load.get("group") == "oligosaccharides"
+        for group in ("fructans", "gos")
+    ]
+    return {**body, "loads": [*loads, *both]}
+
+
 # For each place, what makes the next version of a document; the number of steps is the version written today.
 # Version 0 is what was written before documents had one. A step is never changed once it has been used.
-_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(dict.fromkeys(PLACES, (_as_it_is,)))
+_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(
+    {**dict.fromkeys(PLACES, (_as_it_is,)), "eaten": (_as_it_is, _oligosaccharides_apart)}
+)
 
 
 class Unreadable(Exception):
