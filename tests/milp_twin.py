@@ -365,11 +365,11 @@ def _slots(
 
 def _limits(p: _Programme, problem: PatternProblem, z: int, amounts: tuple[list[int], list[int], list[int]]) -> None:
     """Each limit of the sitting, and each of one food for every food that is in something."""
-    for cap in problem.sitting_caps:
+    for cap in problem.limits.sitting_caps:
         for room in rooms(problem.wanted.counted, cap):
             _limit(p, problem, z, (cap, None, room), amounts)
     foods = {part.food for o in problem.options for part in o.offered.brings.parts}
-    for cap in problem.food_caps:
+    for cap in problem.limits.food_caps:
         for food in sorted(foods):
             for room in rooms(problem.wanted.counted, cap, food):
                 _limit(p, problem, z, (cap, food, room), amounts)

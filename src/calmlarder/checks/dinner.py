@@ -51,7 +51,7 @@ def verify(
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     used |= {more["food"] for more in dinner.get("more_protein", ())}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     limits = limits_of(table_folders, request["profile"], request["sitting"])

@@ -97,12 +97,12 @@ def load_under(profile: LoadProfile, cap: Cap, sure: Tolerance) -> UseLoad:
 
 def load_of_group(profile: LoadProfile, group: Group, sure: Tolerance) -> UseLoad:
     """The same of a group over all cut-off classes."""
-    likely = sum((part.share * part.figures.typical[group] for part in profile.parts), Fraction(0))
-    error = sum((part.share * part.figures.error[group] for part in profile.parts), Fraction(0))
+    likely = sum(part.share * part.figures.typical[group] for part in profile.parts)
+    error = sum(part.share * part.figures.error[group] for part in profile.parts)
     if profile.settled:
         off = sum((_settled_off(part, group) for part in profile.parts), Fraction(0))
         return UseLoad(likely, off, off, True)
-    by_eye = sum((part.share * part.figures.by_eye(group, sure.eye_percent) for part in profile.parts), Fraction(0))
+    by_eye = sum(part.share * part.figures.by_eye(group, sure.eye_percent) for part in profile.parts)
     return UseLoad(math.ceil(likely), math.ceil(by_eye), math.ceil(error), False)
 
 

@@ -114,10 +114,9 @@ def _figure(
 
 
 def _changed(problem: PatternProblem, figure: Figure) -> PatternProblem:
-    options = tuple(
+    return problem.with_options(
         option._replace(offered=option.offered._replace(brings=figure.better))
         if option.offered.food.id == figure.food
         else option
         for option in problem.options
     )
-    return problem._replace(options=options)
