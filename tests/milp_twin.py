@@ -5,6 +5,7 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import NamedTuple
 
@@ -395,7 +396,7 @@ def _limit(
     for n, o in enumerate(problem.options):
         brings = o.offered.brings
         parts = [part for part in brings.parts if cap.covers(part.cutoff_class) and food in {None, part.food}]
-        use = load_of_group(brings._replace(parts=tuple(parts)), cap.group, sure)
+        use = load_of_group(replace(brings, parts=tuple(parts)), cap.group, sure)
         mg, eye, error = (float(figure) / 100 * o.unit for figure in (use.likely, use.by_eye, use.error))
         item, mine = o.offered.food.id, off.setdefault(o.offered.food.id, {})
         likely[units[n]] = mg
