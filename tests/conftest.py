@@ -49,6 +49,13 @@ def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first)
 
 
+@pytest.fixture
+def short_why(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of each why all but what more room, or a better figure, would be worth: for what is not about that."""
+    monkeypatch.setattr("calmlarder.compose.why.why.bounds", lambda *_: iter(()))
+    monkeypatch.setattr("calmlarder.compose.why.why.MOST", 1)
+
+
 @pytest.fixture(scope="session")
 def tables() -> Tables:
     """The shipped tables, whatever the environment lays over them."""

@@ -35,7 +35,7 @@ WAY = (
 
 
 @pytest.fixture
-def play(tmp_path: Path, tables: Tables, quick_plans: None) -> Callable[..., LarderApp]:
+def play(tmp_path: Path, tables: Tables, quick_plans: None, short_why: None) -> Callable[..., LarderApp]:
     def run(act: Act, size: tuple[int, int], keys: tuple[str, ...] = ("f8",)) -> LarderApp:
         return run_program(tmp_path / "home", tables, act, size, keys)
 

@@ -88,6 +88,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
     play(act)
 
 
+@pytest.mark.usefixtures("short_why")
 def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "chicken thighs")
@@ -174,6 +175,7 @@ def test_what_is_not_at_home_is_not_taken_into_the_dinner(play: Callable[..., No
     play(act)
 
 
+@pytest.mark.usefixtures("short_why")
 def test_why_from_tonight(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f3")
