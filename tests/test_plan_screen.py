@@ -150,6 +150,7 @@ def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
     play(act)
 
 
+@pytest.mark.usefixtures("quick_plans")
 def test_arrows_and_clicks_go_from_card_to_card(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("ctrl+n")
