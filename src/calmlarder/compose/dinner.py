@@ -15,6 +15,7 @@ from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.taste import says_garlic
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.dose import Dose
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
 from calmlarder.kitchen.filling import Filling, made_ready, mashes
@@ -154,6 +155,7 @@ class Dinner(_Told):
     more_protein: tuple[MoreProtein, ...] = ()
     unknown_energy: tuple[str, ...] = ()
     portions: tuple[Served, ...] = ()  # where those who eat are named
+    doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
     apart: tuple[Apart, ...] = ()  # what only some of them get
 
     @property
@@ -199,6 +201,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
+        doses=plan.problem.wanted.doses,
         portions=tuple(plate.served(share, plan.problem.wanted.sitting) for plate, share in plates_of(plan)),
     )
 
