@@ -62,9 +62,9 @@ def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, .
     """Where there is no dinner: lines whose answer would make one."""
     if answer.composed.dinners or answer.faults:
         return ()
-    from calmlarder.household.helpful_answers import helpful_answers
+    from calmlarder.household.helpful_answers import helpful_answers, open_lines
 
-    return helpful_answers(household, answer.evening, readings)
+    return helpful_answers(open_lines(household, readings), answer.evening)
 
 
 def larder_of(options: argparse.Namespace, household: Household) -> _Larder:

@@ -10,6 +10,7 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.stacking import Room, rooms
+from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Cap
@@ -115,7 +116,7 @@ def _options(
     slot = pattern.slots[name]
     for thing in offered:
         fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        if fits and not _to_be_cooked(slot, thing):
+        if fits and not _to_be_cooked(slot, thing) and not _not_whole(slot, thing):
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
@@ -125,6 +126,11 @@ def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
     """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked."""
     raw = slot.role == "vegetable" and slot.method == "raw"
     return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
+
+
+def _not_whole(slot: Slot, thing: Offered) -> bool:
+    """New potatoes are not baked in their skins, nor those that sprout."""
+    return slot.whole and (is_small(thing.food, thing.lot.line) or sprouts(thing.food, thing.lot.condition))
 
 
 def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:

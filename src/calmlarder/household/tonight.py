@@ -36,7 +36,7 @@ def tonight(
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
     from calmlarder.compose.compose import compose
-    from calmlarder.compose.dinner import dinner_of
+    from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
     from calmlarder.patterns.load import shipped_patterns
 

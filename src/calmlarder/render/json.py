@@ -68,7 +68,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "people": True,
             "proven": True,
             "minutes": True,
-            "uses": {"__all__": {"lot", "line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "uses": {"__all__": {"lot", "line", "food", "name", "slot", "grams", "how", "days_left", "household"}},
             "per_person": True,
             "protein_target_g": True,
             "more_protein": {"__all__": {"food", "grams", "weighed", "where"}},

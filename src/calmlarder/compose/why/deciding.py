@@ -4,12 +4,12 @@ import time
 from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT, WEIGHING
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Deciding, Found
