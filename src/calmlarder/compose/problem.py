@@ -152,13 +152,18 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
+    dose = next((one.grams for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
     most = min(there, max(int(portions * portion / unit), int(unit <= _PINCH * portion)))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
-    if most < 1 or least > most or least * unit < 0.4 * share * portion:
+    if dose is not None:  # of a challenge: exactly its grams
+        unit, least, most, there = 1, dose, dose if dose <= slot.portions[2] * portion else 0, int(lot.grams)
+    elif least * unit < 0.4 * share * portion:
+        return None
+    if most < 1 or least > most:
         return None
     pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
@@ -177,7 +182,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
         points=weights.main_rescue_points(pressing, points) if slot.role == "protein" else points,
-        weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
+        weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,

@@ -72,6 +72,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
+        doses=plan.problem.wanted.doses,
         portions=tuple(plate.served(share, plan.problem.wanted.sitting) for plate, share in plates_of(plan)),
     )
 
