@@ -9,6 +9,7 @@ from calmlarder.compose.portions import Apart, Served
 from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.request import Liked
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.dose import Dose
 from calmlarder.kitchen.timeline import Timeline
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.vocabulary import Group, Sitting
@@ -133,6 +134,7 @@ class Dinner(_Told):
     more_protein: tuple[MoreProtein, ...] = ()
     unknown_energy: tuple[str, ...] = ()
     portions: tuple[Served, ...] = ()  # where those who eat are named
+    doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
     apart: tuple[Apart, ...] = ()  # what only some of them get
 
     @property

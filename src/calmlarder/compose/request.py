@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.history.variety import Declined, Had
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Stacking, still_counted
@@ -102,6 +103,7 @@ class DinnerRequest(BaseModel):
     had: tuple[Had, ...] = ()
     declined: tuple[Declined, ...] = ()
     table: tuple[Eater, ...] = ()
+    doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
 
     @property
     def limits(self) -> Profile:

@@ -11,6 +11,7 @@ from calmlarder.compose.rules.amounts import Amounts
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.differs import Differs
+from calmlarder.compose.rules.dose import DoseWeighed
 from calmlarder.compose.rules.families import OneFamily
 from calmlarder.compose.rules.limits import Limits
 from calmlarder.compose.rules.lysine import LysineFloor
@@ -25,7 +26,8 @@ from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FewProteins(), Asked(), NotAgain(),
+    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FewProteins(), Asked(),
+    DoseWeighed(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]

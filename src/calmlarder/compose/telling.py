@@ -72,6 +72,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
+        doses=plan.problem.wanted.doses,
         portions=tuple(plate.served(share, plan.problem.wanted.sitting) for plate, share in plates_of(plan)),
     )
 
@@ -192,7 +193,7 @@ def _contribution(use: Use, plan: Plan, foods: Mapping[str, Food], tables: Table
     sure = plan.problem.wanted.tolerance
     loads = {
         cap.key: in_grams(load_under(use.option.offered.brings, cap, sure).load(use.grams), people)
-        for cap in plan.problem.sitting_caps
+        for cap in plan.problem.limits.sitting_caps
     }
     rows = tables.fermentables_of(food.id)
     return Contribution(

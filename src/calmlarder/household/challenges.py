@@ -239,6 +239,11 @@ def stop(household: Household, who: str, at: datetime, why: str) -> Course:
     return courses(household, who)[-1]
 
 
+def is_challenged(household: Household, who: str) -> bool:
+    """Whether a challenge of somebody goes on."""
+    return any(one.is_open for one in courses(household, who))
+
+
 def _going(household: Household, who: str) -> Course:
     going = [one for one in courses(household, who) if one.is_open]
     if not going:
