@@ -5,6 +5,7 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import NamedTuple
 
@@ -383,11 +384,11 @@ def _slots(
 
 def _limits(p: _Programme, problem: PatternProblem, z: int, amounts: tuple[list[int], list[int], list[int]]) -> None:
     """Each limit of the sitting, and each of one food for every food that is in something."""
-    for cap in problem.sitting_caps:
+    for cap in problem.limits.sitting_caps:
         for room in rooms(problem.wanted.counted, cap):
             _limit(p, problem, z, (cap, None, room), amounts)
     foods = {part.food for o in problem.options for part in o.offered.brings.parts}
-    for cap in problem.food_caps:
+    for cap in problem.limits.food_caps:
         for food in sorted(foods):
             for room in rooms(problem.wanted.counted, cap, food):
                 _limit(p, problem, z, (cap, food, room), amounts)
@@ -413,7 +414,7 @@ def _limit(
     for n, o in enumerate(problem.options):
         brings = o.offered.brings
         parts = [part for part in brings.parts if cap.covers(part.cutoff_class) and food in {None, part.food}]
-        use = load_of_group(brings._replace(parts=tuple(parts)), cap.group, sure)
+        use = load_of_group(replace(brings, parts=tuple(parts)), cap.group, sure)
         mg, eye, error = (float(figure) / 100 * o.unit for figure in (use.likely, use.by_eye, use.error))
         item, mine = o.offered.food.id, off.setdefault(o.offered.food.id, {})
         likely[units[n]] = mg

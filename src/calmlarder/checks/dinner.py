@@ -56,7 +56,7 @@ def verify(
     used |= {part["food"] for part in dinner.get("apart", ())} | {dose["food"] for dose in request.get("doses") or ()}
     taken = {**dinner, "uses": [*dinner["uses"], *dinner.get("apart", ())]}
     used |= {more["food"] for more in dinner.get("more_protein", ())}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     limits = limits_for(table_folders, request, request["sitting"])
     whole: Figures = figures_of(table_folders, mixed, used)

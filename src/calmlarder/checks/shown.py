@@ -168,10 +168,11 @@ def _measures(read: Read) -> Iterator[str]:
 
 def _grams_of(read: Read, food: str, word: str) -> Decimal | None:
     """Grams of a kitchen measure: the food's own row, its kind's, or the general one."""
-    measures = rows(read.folders, "measures.csv", ("food", "measure"))
     kind = "boxed" if food in read.boxes else read.foods[food]["kind"]
+    whose = (food, f"kind:{kind}", "*")
+    measures = rows(read.folders, "measures.csv", ("food", "measure"), {*whose})
     for measure in (word, word.removesuffix("s")):
-        for key in (food, f"kind:{kind}", "*"):
+        for key in whose:
             if (key, measure) in measures:
                 return Decimal(measures[key, measure]["grams"])
     return None

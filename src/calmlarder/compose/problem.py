@@ -3,12 +3,15 @@
 import math
 import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
+from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Room, rooms
 from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.larder.lot import Lot
@@ -57,26 +60,36 @@ class Option(NamedTuple):
         return (self.offered.place, self.offered.rank)
 
 
-class PatternProblem(NamedTuple):
+@dataclass(frozen=True)
+class PatternProblem:
     """A pattern, its options, and the limits of one request."""
 
     pattern: Pattern
     wanted: DinnerRequest
+    limits: Profile  # those of the request's sitting
     options: tuple[Option, ...]
-    sitting_caps: tuple[Cap, ...]
-    food_caps: tuple[Cap, ...]
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
 
-    def in_slot(self, slot: str) -> Iterator[tuple[int, Option]]:
+    def with_options(self, options: Iterable[Option]) -> "PatternProblem":
+        """The same with other options."""
+        return replace(self, options=tuple(options))
+
+    @cached_property
+    def _by_slot(self) -> Mapping[str, tuple[tuple[int, Option], ...]]:
+        found: dict[str, list[tuple[int, Option]]] = {}
+        for number, option in enumerate(self.options):
+            found.setdefault(option.slot, []).append((number, option))
+        return {slot: tuple(there) for slot, there in found.items()}
+
+    def in_slot(self, slot: str) -> tuple[tuple[int, Option], ...]:
         """Options of a slot with their numbers."""
-        return ((number, option) for number, option in enumerate(self.options) if option.slot == slot)
+        return self._by_slot.get(slot, ())
 
     @property
     def fillable(self) -> bool:
         """Whether every slot that must be filled has enough lots for it."""
-        filled = {option.slot for option in self.options}
-        return all(filled.intersection(names) for names in self.pattern.one_of) and all(
+        return all(any(map(self.in_slot, names)) for names in self.pattern.one_of) and all(
             len({option.key for _, option in self.in_slot(name)}) >= slot.items[0]
             for name, slot in self.pattern.slots.items()
         )
@@ -89,9 +102,8 @@ def pattern_problem(
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
+        limits=wanted.limits,
         options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
-        sitting_caps=wanted.limits.sitting_caps,
-        food_caps=wanted.limits.food_caps,
         tie=zlib.crc32(pattern.id.encode()) % 997,
     )
 
@@ -99,7 +111,7 @@ def pattern_problem(
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
     """The same with further lots, in each slot behind those that are there."""
     pattern = problem.pattern
-    options = tuple(
+    return problem.with_options(
         option
         for name in pattern.slots
         for option in (
@@ -107,7 +119,6 @@ def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mappin
             *_options(pattern, name, offered, problem.wanted, keeps),
         )
     )
-    return problem._replace(options=options)
 
 
 def _options(
@@ -219,13 +230,13 @@ def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
         if uses:
             yield LimitRow(cap, food, dict(sorted(uses.items())), rooms(counted, cap, food))
 
-    for cap in problem.sitting_caps:
+    for cap in problem.limits.sitting_caps:
         yield from row(cap, None, list(profiles))
     holders: dict[str, list[str]] = {}
     for item, profile in profiles.items():
         for food in profile.foods:
             holders.setdefault(food, []).append(item)
-    for cap in problem.food_caps:
+    for cap in problem.limits.food_caps:
         for food, items in holders.items():
             yield from row(cap, food, items)
 

@@ -193,7 +193,7 @@ def _contribution(use: Use, plan: Plan, foods: Mapping[str, Food], tables: Table
     sure = plan.problem.wanted.tolerance
     loads = {
         cap.key: in_grams(load_under(use.option.offered.brings, cap, sure).load(use.grams), people)
-        for cap in plan.problem.sitting_caps
+        for cap in plan.problem.limits.sitting_caps
     }
     rows = tables.fermentables_of(food.id)
     return Contribution(

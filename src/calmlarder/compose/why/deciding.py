@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Literal, NamedTuple
 
 from calmlarder.compose.offer import Offered
@@ -94,7 +95,7 @@ def _of(thing: Offered, wanted: DinnerRequest, tables: Tables) -> Iterator[Figur
         part = thing.brings.parts[0]._replace(figures=food_figures(measured))
         yield _figure(thing, "measured", doubted, LoadProfile((part,)), wanted)
     if thing.brings.anything:  # as if the amount were known: settled, as that of a box
-        yield _figure(thing, "weighed", (), thing.brings._replace(settled=True), wanted)
+        yield _figure(thing, "weighed", (), replace(thing.brings, settled=True), wanted)
 
 
 def _figure(
@@ -114,10 +115,9 @@ def _figure(
 
 
 def _changed(problem: PatternProblem, figure: Figure) -> PatternProblem:
-    options = tuple(
+    return problem.with_options(
         option._replace(offered=option.offered._replace(brings=figure.better))
         if option.offered.food.id == figure.food
         else option
         for option in problem.options
     )
-    return problem._replace(options=options)
