@@ -11,7 +11,6 @@ from typing import Any
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import OptionList
 
 from calmlarder.cli import main
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
@@ -21,6 +20,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Sitting
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.day_board import DayBoard
 from programs import TODAY, run_program, settled
 
 LARDER = "\n".join(
@@ -79,6 +79,7 @@ def run(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Callable[..., dic
     return call
 
 
+@pytest.mark.usefixtures("quick_plans")
 def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is_taken_back(
     run: Callable[..., dict[str, Any]], tmp_path: Path
 ) -> None:
@@ -98,17 +99,13 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
     assert days() == ["11 dinner", "12 packed", "12 dinner"]
 
 
-def test_the_screen_opened_again_starts_with_the_next_sitting(
-    tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 2.0)
-
+@pytest.mark.usefixtures("quick_plans")
+def test_the_screen_opened_again_starts_with_the_next_sitting(tmp_path: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         async def planned() -> list[str]:
             await pilot.press("ctrl+n")
             await settled(app, pilot)
-            places = app.screen.query_one("#sittings", OptionList)
-            found = [str(places.get_option_at_index(n).prompt)[:10] for n in range(places.option_count)]
+            found = [card.day for card in app.screen.query_one(DayBoard).cards]
             await pilot.press("escape")
             await pilot.pause()
             return found

@@ -21,6 +21,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
@@ -441,7 +442,7 @@ def test_the_first_start_asks_and_may_be_skipped(tmp_path: Path, tables: Tables)
         app = LarderApp(tmp_path / "new", tables, TODAY)
         async with app.run_test() as pilot:
             await pilot.pause()
-            assert isinstance(app.screen, LimitsScreen)
+            assert isinstance(app.screen, FirstStart)
             await pilot.press("escape")
             await pilot.pause()
             assert isinstance(app.screen, LarderScreen)
@@ -492,6 +493,20 @@ def test_tonight_shows_the_nearest_dinner(play: Callable[..., LarderApp]) -> Non
         assert "Nearest: " in text
         assert "if you buy " in text
         assert "Proven the nearest" in text
+
+    play(act)
+
+
+def test_tonight_says_first_which_answer_makes_a_dinner(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("fish", "500 g potatoes", "3 carrots", "spinach 200g", "rapeseed oil", "lemon"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        text = " ".join((await solved(app, pilot)).split())
+        assert text.startswith("Answer `fish`: if it is ")
+        assert "It stands on top of the larder." in text
+        assert "calmlarder larder answer" not in text
+        assert text.index("Answer `fish`") < text.index("Nearest: ")
 
     play(act)
 

@@ -31,7 +31,7 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
 
 
 def adapt_text(
@@ -68,7 +68,7 @@ def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, styl
     serves = adapted.before.serves
     yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
     yield from textwrap.wrap(verdict(reads, adapted), style.width)
-    for warning in adapted.warnings:
+    for warning in (*adapted.remarks, *adapted.warnings):
         yield from textwrap.wrap(warning, style.width)
 
 
@@ -96,10 +96,21 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
         food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
         known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
+        known += f" ({read.assumed})" if known and read.assumed else ""
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
+        there = _there(read.food, adapted)
         yield from textwrap.wrap(
-            f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "
+            f"{read.text}{known}: {told}{there}", style.width, initial_indent="  ", subsequent_indent="      "
         )
+
+
+def _there(food: str | None, adapted: Adapted) -> str:
+    """What the larder holds of a food, and for how long."""
+    held = adapted.at_home.get(food or "")
+    if held is None:
+        return ""
+    days = "" if held.days_left is None else f", {held.days_left} d left"
+    return f" [in the larder: {told_grams(sane_grams(held.grams))}{days}]"
 
 
 def _food_cap(key: str, tables: Tables) -> float:
@@ -142,7 +153,8 @@ def _changes(adapted: Adapted, style: Style) -> Iterator[str]:
         else:
             arrow = f": {' + '.join(change.lines)}" if change.lines else ""
             head = f"{_CHANGES[change.change]}: {change.ingredient}{' -> ' + arrow[2:] if arrow else ''}"
-        yield from style.hanging(head)
+        marks = "".join(_there(one.food, adapted) for one in change.to)
+        yield from style.hanging(f"{head}{marks}")
         why = f"{change.why[:1].upper()}{change.why[1:]}."
         yield from textwrap.wrap(why, style.width, initial_indent="    ", subsequent_indent="    ")
 

@@ -8,14 +8,18 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Input, Static, TextArea
+from textual.widgets import Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
+from calmlarder.household.sharing import keep_adapted
+from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.told import tell
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
@@ -40,7 +44,7 @@ class AdaptScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """A file, for how many, the recipe; then the answer in its place."""
-        yield Header(icon="")
+        yield TopLine()
         with Horizontal(id="of-recipe"):
             yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")
@@ -80,18 +84,18 @@ class AdaptScreen(Screen[None]):
     def _look(self, text: str, serves: int | None) -> None:
         """In a thread of its own; the solver is loaded here."""
         from calmlarder.cookbook.read import read_recipe
-        from calmlarder.household.adapting import MOST_SERVES, adapted_recipe, eaters_at_home
+        from calmlarder.household.adapting import MOST_SERVES, adapted_recipe, eaters_at_home, with_larder
 
         worker: Worker[None] = get_current_worker()
         kitchen, call = self._kitchen, self.app.call_from_thread
-        eaters = call(eaters_at_home, kitchen)
+        eaters, lots = call(eaters_at_home, kitchen), [one.lot for one in call(kitchen.lots)]
         try:
             recipe = read_recipe(text)
             count = serves or recipe.serves
             if count is None or not 1 <= count <= MOST_SERVES:
                 what = "it does not say how many people it serves" if count is None else f"it cannot serve {count}"
                 raise CannotGoOn([Problem(where="the recipe", what=what, remedy="say it above, on the right")])
-            answer = adapted_recipe(kitchen, recipe, count, eaters)
+            answer = with_larder(adapted_recipe(kitchen, recipe, count, eaters), lots)
         except CannotGoOn as stop:
             call(self._say, stop)
             return
@@ -111,6 +115,7 @@ class AdaptScreen(Screen[None]):
                         severity="error", timeout=8)  # fmt: skip
             return
         self._changed = answer.changed
+        keep_adapted(self._kitchen, answer)
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
         text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
@@ -154,13 +159,8 @@ class AdaptScreen(Screen[None]):
 
     def _write(self, path: Path) -> None:
         try:
-            path.write_text(self._changed or "", encoding="utf-8")
-        except (OSError, ValueError) as error:
-            self.notify(
-                f"it cannot be written: {getattr(error, 'strerror', None) or error}",
-                severity="warning",
-                timeout=8,
-                markup=False,
-            )
+            write_out(path, self._changed or "", "", "Save")
+        except CannotGoOn as stop:
+            tell(self.app, stop)
             return
         self.notify(f"saved: {path.name}", markup=False)

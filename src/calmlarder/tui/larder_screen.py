@@ -6,7 +6,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.timer import Timer
-from textual.widgets import Header, Input, Static
+from textual.widgets import Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
@@ -17,6 +17,7 @@ from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import log_line
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.top_line import TopLine
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
@@ -47,11 +48,14 @@ class LarderScreen(LarderEntry):
         Binding("f4", "edit", "Edit"),
         Binding("f2", "app.limits", "Limits"),
         Binding("ctrl+l", "days", "Days"),
+        Binding("shift+f2", "people", "People who eat here", show=False),
+        Binding("shift+f3", "challenge", "Try a group again: challenges", show=False),
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),
         Binding("ctrl+s", "swap", "What can stand in for it", show=False),
         Binding("ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
+        Binding("shift+f9", "label", "What its packet says is in it", show=False),
         Binding("f9", "figures", "Where its figures come from", show=False),
         Binding("ctrl+t", "begin('ate ')", "Log what was eaten", show=False),
         Binding("ctrl+g", "begin('feel ')", "Log how the gut feels", show=False),
@@ -65,7 +69,7 @@ class LarderScreen(LarderEntry):
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
-        yield Header(icon="")
+        yield TopLine()
         yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
