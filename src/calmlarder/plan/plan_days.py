@@ -74,9 +74,13 @@ def plan_days(
     if rounds != 0:
         improver.feed(search_end)
     beside = improver.bound_beside(search_end, on_bound) if bound else None
-    improver.improve(search_end, seed, rounds)
-    if beside is not None:
-        improver.join(*beside, search_end)
+    try:
+        improver.improve(search_end, seed, rounds)
+        if beside is not None:
+            improver.join(*beside, search_end)
+    finally:  # Ctrl-C does not wait for the bound
+        if beside is not None:
+            beside[1].ask()
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
