@@ -21,10 +21,11 @@ def goes_first(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> fr
         return frozenset(lot.id for lot in lots)
     ranked = sorted(enumerate(lots), key=lambda pair: (*_urgent(pair[1]), pair[0]))
     kept: set[str] = set()
+    asked = {*wanted.use, *(dose.food for dose in wanted.doses)}
     of_role: dict[str, int] = {}
     of_food: dict[tuple[str, str], int] = {}
     for _, lot in ranked:
-        if lot.food in wanted.use:
+        if lot.food in asked:
             kept.add(lot.id)
         for role in tables.food_by_id[lot.food].roles:
             foods = of_food.get((role, lot.food), 0)

@@ -4,7 +4,6 @@ import time
 from collections.abc import Callable, Sequence
 
 from calmlarder.compose.compose import pattern_problems
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
@@ -12,6 +11,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -77,9 +77,13 @@ def plan_days(
     if rounds != 0:
         improver.feed(search_end)
     beside = improver.bound_beside(search_end, on_bound) if bound else None
-    improver.improve(search_end, seed, rounds)
-    if beside is not None:
-        improver.join(*beside, search_end)
+    try:
+        improver.improve(search_end, seed, rounds)
+        if beside is not None:
+            improver.join(*beside, search_end)
+    finally:  # Ctrl-C does not wait for the bound
+        if beside is not None:
+            beside[1].ask()
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
