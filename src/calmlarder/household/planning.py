@@ -9,6 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening, settled_for, stacking_for
 
 if TYPE_CHECKING:
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.compose.stop import Stop
     from calmlarder.household.choices import Choices
     from calmlarder.larder.lot import Lot
@@ -62,6 +63,8 @@ def plan_asked(
 
     asked = evening(household, choices, lots)
     sittings = sittings_ahead(household, choices, which)
+    if asked.request.table:
+        sittings = tuple(_for_the_table(one, asked.request) for one in sittings)
     if asked.request.stacking is None:
         how, _ = stacking_for(choices, settled_for(household, choices), sittings[0].at)
         asked = asked._replace(request=asked.request.model_copy(update={"stacking": how}))
@@ -79,6 +82,17 @@ def _with_protocol(household: Household, asked: Evening, sittings: "tuple[Planne
         for at, dose in doses
     ]
     return asked._replace(request=request, from_home=(*asked.from_home, *words))
+
+
+def _for_the_table(one: "PlannedSitting", request: "DinnerRequest") -> "PlannedSitting":
+    """As much protein in an equal share as the smallest eater's share needs; of a dinner as each of them wants."""
+    from calmlarder.intake.table import equal_shares_of
+
+    most = max(float(equal_shares_of(eater, request.table)) for eater in request.table)
+    protein_g, floor_g = one.protein_g * most, one.protein_floor_g * most
+    if one.sitting == "dinner":
+        protein_g, floor_g = request.protein_g, request.protein_floor_g
+    return one.model_copy(update={"protein_g": min(100.0, protein_g), "protein_floor_g": min(100.0, floor_g)})
 
 
 def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "tuple[PlannedSitting, ...]":
