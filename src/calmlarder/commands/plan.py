@@ -6,12 +6,14 @@ import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
+from textwrap import wrap
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
+from calmlarder.intake.dose import CHALLENGE
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
@@ -21,12 +23,18 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
 
 _MOST_TO_BUY = 9
+_MOST_WORK = 1000
+_USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
 def plan(options: argparse.Namespace) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
+    if options.work is not None and not 0 <= options.work <= _MOST_WORK:
+        raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
+    if options.seconds is None:
+        options.seconds = _USUAL_S if options.work is None else _WITH_WORK_S
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
@@ -36,7 +44,7 @@ def plan(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy)
+    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:
@@ -52,15 +60,20 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
 
     planned = outcome.plan
     assert isinstance(planned, Planned)  # what `plan` gives back is done
+    from_home = outcome.asked.evening.from_home
     if as_json:
         from calmlarder.render.plan_json import plan_object
 
-        print(json.dumps(plan_object(planned, outcome.asked.sittings), ensure_ascii=False, indent=2))
+        told = {**plan_object(planned, outcome.asked.sittings), "from_settings": list(from_home)}
+        print(json.dumps(told, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.plan_text import plan_text
         from calmlarder.render.style import style_of_output
 
         print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
+        for words in from_home:
+            if CHALLENGE in words:
+                print("\n".join(wrap(f"{words}.", style_of_output().width)))
     return 3 if planned.status == "none" else 0
 
 
