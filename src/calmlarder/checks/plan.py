@@ -86,7 +86,7 @@ def verify_plan(
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
         plate = apart(plate_of(dinner, boxes), mixed, figures)
-        eaten += [_log(one, plate, (foods, figures), request, who, meals) for who, meals in _who_eats(dinner, request)]
+        eaten += [_log(one, plate, (foods, figures), request, whose) for whose in _who_eats(dinner, request)]
     return tuple(faults)
 
 

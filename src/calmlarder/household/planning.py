@@ -33,7 +33,8 @@ class Which(NamedTuple):
 class PlanAsked(NamedTuple):
     """What a round of planning works on; nothing of it is read from the store any more.
 
-    `kept` are dishes that stay; `most_to_buy` is None for the usual number.
+    `kept` are dishes that stay; `most_to_buy` is None for the usual number. `work` is how many rounds of improving
+    there are: then the plan is a function of what is asked, and no clock ends it before `seconds` do.
     """
 
     evening: Evening
@@ -42,6 +43,7 @@ class PlanAsked(NamedTuple):
     kept: "tuple[Dish, ...]" = ()
     seconds: float | None = None
     most_to_buy: int | None = None
+    work: int | None = None
 
 
 class Outcome(NamedTuple):
@@ -162,5 +164,6 @@ def plan(
         SECONDS if asked.seconds is None else asked.seconds, None if better is None else so_far, asked.stop,
         asked.kept, on_bound=None if bound is None else higher,
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
+        rounds=asked.work, bound=asked.work is None,
     )  # fmt: skip
     return outcome(planned)
