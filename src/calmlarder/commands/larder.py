@@ -70,6 +70,7 @@ def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
         "owner": lot.owner,
         "assumed": list(lot.assumed),
         "always": lot.always,
+        "label": lot.label,
     }
 
 
@@ -94,8 +95,17 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in sorted(lots, key=lambda one: one.lot.always):
-        print(_line(one, tables))
+        print(_line(one, tables) + _label(one, household))
     return 0
+
+
+def _label(one: "KeptLot", household: Household) -> str:
+    """What the packet's list of ingredients says that matters, where the lot carries it."""
+    if not one.lot.label:
+        return ""
+    from calmlarder.household.labelling import in_short, label_read
+
+    return f"; its label {in_short(label_read(household, one.lot.label))}"
 
 
 def _asked_line(one: "ToAnswer") -> str:

@@ -37,8 +37,9 @@ DISLIKED = 400  # for each lot of a food that is disliked: more than the last da
 PROTEIN_UNDER_TARGET = 8
 ENERGY_UNDER_TARGET = 3
 FIBRE_UNDER_TARGET = 2
-VEGETABLES_UNDER_TARGET = 4
+VEGETABLES_UNDER_TARGET = 8
 PROTEIN_OF_THE_REST_G = 6
+TOLERATED = 15  # for a food that came back after elimination, once a dish: about a usual thing that is missing
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
 # What was had of late, on the day itself (fading: history/variety.py): the same dish, each lot of the same protein or
 # base. Below what the last day of a portion is worth, so that nothing is thrown away for a change. A declined dish

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING
 
-from calmlarder.household.challenges import Today, dose_event, today
+from calmlarder.household.challenges import Today, dose_event, protocol_ahead, today
 from calmlarder.household.household import Household
 from calmlarder.intake.dose import CHALLENGE, Dose, rest_entry
 from calmlarder.intake.eaten import ME
@@ -12,6 +12,7 @@ from calmlarder.intake.groups import food_figures
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.reintroduction.events import Event
+from calmlarder.reintroduction.foods import grams_for
 from calmlarder.reintroduction.ladders import group_of
 from calmlarder.store.challenges import keep
 from calmlarder.tables.book import Tables
@@ -19,6 +20,7 @@ from calmlarder.tables.book import Tables
 if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
 
+_DAYS_AHEAD = 14
 _IN_DISHES = frozenset({"base", "protein", "vegetable", "aromatic"})
 
 
@@ -29,7 +31,13 @@ def dose_of(household: Household, who: str) -> Dose | None:
     due = today(household, who)
     if due.course is None or due.standing is None or due.standing.what != "dose" or due.food is None or not due.grams:
         return None
-    group, grams = group_of(due.course.challenge), max(1, int(due.grams))
+    return _dose(household, who, due, due.grams)
+
+
+def _dose(household: Household, who: str, due: Today, exact_grams: float) -> Dose:
+    assert due.course is not None
+    assert due.food is not None
+    group, grams = group_of(due.course.challenge), max(1, int(exact_grams))
     figure, _ = food_figures(household.plain_tables.fermentables_of(due.food.id)).exact[group]
     return Dose(
         who=who, challenge=due.course.challenge, group=group, food=due.food.id, name=due.food.name, grams=grams,
@@ -71,6 +79,35 @@ def beside(request: "DinnerRequest", tables: Tables) -> "DinnerRequest":
         }
     )
     return laid(plain, [dose.model_copy(update={"in_dish": False}) for dose in request.doses], tables)
+
+
+def with_protocol(
+    household: Household, request: "DinnerRequest", dinners: Sequence[datetime]
+) -> "tuple[DinnerRequest, tuple[tuple[datetime, Dose], ...]]":
+    """A plan's request that leaves room at dinners of dose days for what a dose's food brings besides; the doses.
+
+    If every day is calm: the day itself says what it asks for.
+    """
+    inside = {dose.food for dose in request.doses if dose.in_dish}
+    plain = request.model_copy(
+        update={
+            "doses": (),
+            "use": tuple(food for food in request.use if food not in inside),
+            "eaten": tuple(one for one in request.eaten if one.text != CHALLENGE),
+        }
+    )
+    found: list[tuple[datetime, Dose]] = []
+    for who in [one.who for one in request.table if not one.is_guest] or [ME]:
+        due, days = today(household, who), dict(protocol_ahead(household, who, _DAYS_AHEAD))
+        for at in dinners:
+            if due.food is None or due.course is None or at.date() not in days:
+                continue
+            grams = grams_for(due.food, due.course.challenge, days[at.date()], household.plain_tables)
+            found.append((at, _dose(household, who, due, grams or 1.0)))
+    sure, tables = plain.tolerance, household.plain_tables
+    entries = (rest_entry(dose, at, tables, sure) for at, dose in found)
+    without = tuple(dict.fromkeys((*plain.without, *(dose.food for _, dose in found))))
+    return plain.model_copy(update={"eaten": (*plain.eaten, *entries), "without": without}), tuple(found)
 
 
 def _may_be_in(dose: Dose, request: "DinnerRequest", lots: Sequence[Lot], household: Household) -> bool:

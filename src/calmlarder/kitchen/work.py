@@ -39,6 +39,9 @@ _LONGEST_PREP = 8
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
+_SALTY_FOODS = frozenset(
+    {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
+)
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
     "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
@@ -276,7 +279,7 @@ class _Kitchen:
     def _taste(self) -> Iterator[Work]:
         if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
             return  # nobody salts a box at the stove, or a bowl of fruit
-        salty = _SALTY.intersection(one.food.kind for one in self.fillings)
+        salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS for one in self.fillings)
         said = "taste before you salt, and serve" if salty else "taste for salt, and serve"
         after = tuple(work.task.name for work in self.done)
         yield Work(Task("serve", _BY_HAND, {COOK: 1}, after=after), "serve", f"{sentence(said)}.", said)

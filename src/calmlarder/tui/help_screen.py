@@ -9,7 +9,7 @@ Many lines may be pasted at once. A line that begins with / filters the list: /t
 F4 edits, F5 used up (and who ate it, for the log), F6 thrown away (one key says why, g that it was given), \
 F7 frozen, and out of it again, \
 F10, or a in the list, is for a part of it: half, 100 g (used, thrown, given or frozen; the rest stays), \
-F9 where the figures of the chosen food come from, \
+F9 where the figures of the chosen food come from, Shift+F9 what its packet says is in it, \
 `adds, g` is what one portion adds to the group it comes nearest to the limit of. In the list s, or Ctrl+S anywhere, \
 tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
 Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
