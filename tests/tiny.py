@@ -103,7 +103,10 @@ def _solved(draft: DishVariables, terms: Sequence[tuple[int, Any]]) -> int | Non
 
 
 def tiny_of(
-    lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables, flavours: Sequence[Family] = ("east-asian", "mediterranean")
+    lots: Sequence[Lot],
+    wanted: DinnerRequest,
+    tables: Tables,
+    flavours: Sequence[Family] = ("east-asian", "mediterranean"),
 ) -> Tiny:
     """The pan dish over these lots."""
     pattern = PAN.model_copy(update={"flavours": tuple(flavours)})
