@@ -15,8 +15,9 @@ from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.line import LineRead, Part, Place, read_line
+from calmlarder.matching.line import LineRead, Place, read_line
 from calmlarder.matching.numbers import ONE, Span
+from calmlarder.matching.part import Part
 from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -198,18 +199,18 @@ class LarderReader:
         usual = grams_of(_NO_AMOUNT, food, self._tables)
         return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
 
-    def _noted(self, food: Food, place: Place, line: LineRead) -> tuple[Dated, ...]:
+    def _noted(self, food: Food, place: Place, line: LineRead, part: Part) -> tuple[Dated, ...]:
         """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
         state = "cooked" if food.state in COOKED_STATES else "whole"
         row = self._tables.keeping_of(food, place, state)
         fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
-        fresh = fresh and place == "fridge" and not line.to_bin and not line.always
+        fresh = fresh and place == "fridge" and not part.to_bin and not line.always
         return (Dated("noted", self._today),) if fresh else ()
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
-        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line)
+        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line, part)
         urgency = urgency_of(dates, condition, food, place, self._today, self._tables)
         return Lot(
             id=lot_id,
@@ -225,7 +226,7 @@ class LarderReader:
             condition=condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=line.to_bin,
+            to_bin=part.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,

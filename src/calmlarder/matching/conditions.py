@@ -1,6 +1,7 @@
 """Words for the state a thing is in: what has to go within a day, and what has to go in the bin."""
 
 import re
+from typing import NamedTuple
 
 # What is still good to eat, and not for long.
 USE_SOON = (
@@ -29,6 +30,9 @@ _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
 _SHAPES += [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
+# Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
+_FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
+_MARKS = re.compile("[\ue000-\ue0ff]")
 _HOW = (
     r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
     r"|going|gone|turning|looking|fairly"
@@ -55,26 +59,49 @@ def condition_words() -> frozenset[str]:
     return _SINGLE
 
 
-def take_phrases(text: str) -> tuple[tuple[str, ...], bool, str]:
-    """The phrases of several words, which belong to no name; whether they mean the bin; and the text without them."""
-    return _taken(text, _PHRASES)
+class Phrase(NamedTuple):
+    """A condition that takes several words, and whether it means the bin."""
+
+    words: str
+    to_bin: bool
+
+
+def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
+    """The phrases of several words, which belong to no name, and the text with a mark in the place of each.
+
+    The mark keeps what is said of one food from what is said of another of the line.
+    """
+    phrases: list[Phrase] = []
+    text = _NOT_MOULDY.sub(" ", text)
+    while hit := _RATHER.search(text):
+        text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    for shape, word, is_bin in _PHRASES:
+        if word.split()[-1] in text and (hit := shape.search(text)):
+            text = _marked(text, hit, Phrase(word, is_bin), phrases)
+    return tuple(phrases), " ".join(text.split())
+
+
+def _marked(text: str, hit: re.Match[str], phrase: Phrase, phrases: list[Phrase]) -> str:
+    phrases.append(phrase)
+    return f"{text[: hit.start()]} {chr(_FIRST_MARK + len(phrases) - 1)} {text[hit.end() :]}"
+
+
+def marks_in(text: str) -> tuple[int, ...]:
+    """Which of the phrases that were taken stood in this piece of the text."""
+    return tuple(ord(sign) - _FIRST_MARK for sign in text if _FIRST_MARK <= ord(sign) <= _LAST_MARK)
+
+
+def without_marks(text: str) -> str:
+    """The text without the marks of phrases."""
+    return " ".join(_MARKS.sub(" ", text).split())
 
 
 def take_words(text: str) -> tuple[tuple[str, ...], bool, str]:
     """Every condition in a text from which the food's name is gone already."""
-    return _taken(text, _SHAPES)
-
-
-def _taken(text: str, shapes: list[tuple[re.Pattern[str], str, bool]]) -> tuple[tuple[str, ...], bool, str]:
     found: list[str] = []
     to_bin = False
     text = _NOT_MOULDY.sub(" ", text)
-    if shapes is _PHRASES:
-        while hit := _RATHER.search(text):
-            found.append(hit[1])
-            to_bin |= hit[1] in BIN
-            text = f"{text[: hit.start()]} {text[hit.end() :]}"
-    for shape, word, is_bin in shapes:
+    for shape, word, is_bin in _SHAPES:
         if word.split()[-1] not in text:
             continue
         hit = shape.search(text)

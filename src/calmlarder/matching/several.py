@@ -1,0 +1,252 @@
+"""Which foods a line names: one, or several, whatever stands between them."""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from calmlarder.matching.abbreviations import ABBREVIATIONS
+from calmlarder.matching.conditions import without_marks
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import DISHES, PRODUCTS, WITH
+from calmlarder.matching.part import SOFT, WORD, Part, name_part
+from calmlarder.matching.states import FITS
+from calmlarder.matching.words import SMALL, singular
+
+ENDS = " .-+*&,;/:!?\"'~"
+_MOST_PARTS = 20
+_SPLIT = re.compile(
+    r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|(?<!\d)/(?!\d)|(?<=\w)[.!] (?=[a-z])|(?<=\w) -+ (?=[a-z0-9]))\s*"
+)
+_COLON = re.compile(r"\s*:\s*")
+# Words for a kind of a food, of which one line may name several.
+_KIND_WORDS = (
+    "red", "green", "yellow", "orange", "white", "brown", "black", "firm", "silken", "smoked", "dry", "dried", "canned",
+    "tinned", "cooked", "fresh", "frozen", "raw", "ripe", "unripe",
+)  # fmt: skip
+_KIND = re.compile(rf"\b(?:{'|'.join(_KIND_WORDS)})\b")
+_BEFORE_KIND = re.compile(rf"(?<=[a-z\d]) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{'|'.join(_KIND_WORDS)}) \d))")
+_INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
+_BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
+_FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
+_AMOUNT_LIKE = re.compile(r"x?\d+[a-z]*|\d+/\d+")
+_SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_SEASONINGS = frozenset({"spice", "herb"})
+# Kinds of food that stand side by side in a list; `lemon chicken` is a dish, `lettuce tomato` are two things.
+_SIDE_BY_SIDE = (
+    frozenset({
+        "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
+        "fruit-vegetable", "sweetcorn", "herb", "potato", "squash",
+    }),
+    frozenset({"fruit", "citrus"}),
+    _SEASONINGS,
+)  # fmt: skip
+_MOST_WORDS, _LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
+
+
+def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line: one where the whole line names one, else one for each of its pieces.
+
+    `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
+    """
+    kinds = _kinds_of_one(text, hints, lexicon)
+    if kinds:
+        return kinds
+    whole = name_part(text, hints, lexicon)
+    if whole.named.outcome == "matched":
+        return [whole]
+    several = _pieces(text, hints, lexicon)
+    if several:
+        if len(brackets) == 1 and len(several) == 2 and not _SAYS_MORE.search(brackets[0]):
+            return _without_bracket(several, text, hints, lexicon)
+        return several
+    _, colon, behind = text.partition(":")
+    listed = _listed((*brackets, *([behind] if colon else [])), hints, text, lexicon)
+    if listed:
+        return listed
+    head, comma, _ = text.partition(",")
+    if comma:
+        first = name_part(head, hints, lexicon)
+        if first.named.outcome == "matched" and not whole.named.left:
+            return [whole._replace(named=first.named, amount=whole.amount)]
+    return [_explained(text, brackets, hints, lexicon) or whole]
+
+
+def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
+
+    The first piece names the food; every other one says but another kind of it, with its amount.
+    """
+    text = _BY_INITIALS.sub(lambda found: " , ".join(_INITIALS[one] for one in found[1].split("/")), text)
+    if len(_KIND.findall(text)) < 2:
+        return []
+    for split in (_SPLIT, _BEFORE_KIND):
+        pieces = [piece for one in split.split(text) for piece in _COLON.split(one) if piece.strip(ENDS)]
+        if split is _BEFORE_KIND:
+            pieces = [piece for one in pieces for piece in _SPLIT.split(one) if piece.strip(ENDS)]
+        if not 2 <= len(pieces) <= _MOST_PARTS or not all(map(_kind_only, pieces[1:])):
+            continue
+        head = " ".join(word for word in WORD.findall(_KIND.sub(" ", pieces[0])) if not _says_amount(word))
+        if not head:
+            continue
+        first = [pieces[0]] if _KIND.search(pieces[0]) else []
+        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
+        parts = [name_part(one, hints, lexicon) for one in texts]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
+            return parts
+    return []
+
+
+def _says_amount(word: str) -> bool:
+    return bool(_AMOUNT_LIKE.fullmatch(word)) or singular(word) in SOFT
+
+
+def _kind_only(piece: str) -> bool:
+    """Whether a piece says a kind and an amount, and nothing else."""
+    words = WORD.findall(_KIND.sub(" ", piece))
+    return bool(_KIND.search(piece)) and all(_says_amount(word) or word in SMALL | _FILLING for word in words)
+
+
+def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods between the signs of a line, and those that stand side by side without one; or nothing."""
+    pieces = [piece for piece in _SPLIT.split(text) if piece.strip(ENDS)]
+    if not 1 <= len(pieces) <= _MOST_PARTS:
+        return []
+    found: list[Part] = []
+    for piece in pieces:
+        if piece.split()[0] in WITH:
+            return []
+        part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
+        if part.named.outcome == "matched":
+            found.append(part)
+            continue
+        beside = side_by_side(piece, hints, lexicon)
+        if beside:
+            found += beside
+        elif found and part.named.outcome == "unknown" and not _says_food(piece, lexicon):
+            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")  # a note on what stands before it
+        else:
+            return []
+    return found if len(found) > 1 else []
+
+
+def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Foods one behind the other without a sign between them: `1 carrot 2 onions`, `rosemary thyme`, or nothing.
+
+    Every stretch of words must be the whole name of a food; the fewest stretches win. Amounts stand all before their
+    foods, or all behind them.
+    """
+    words = text.split()
+    if not 2 <= len(words) <= _MOST_WORDS:
+        return []
+    starts, leads = _starts(words, lexicon)
+    best: list[list[Part] | None] = [[], *([None] * len(words))]
+    for end in range(1, len(words) + 1):
+        if end < len(words) and end not in starts:
+            continue
+        for start in range(end - 1, -1, -1):
+            before = best[start]
+            stretch = words[start:end]
+            if before is None or (start and start not in starts):
+                continue
+            if sum(not _says_amount(word) for word in stretch) > _LONGEST_NAME:
+                break
+            standing = best[end]
+            if standing is not None and len(standing) <= len(before) + 1:
+                continue
+            part = name_part(" ".join(stretch), hints, lexicon, whole_name=True)
+            if part.named.outcome == "matched" and not _guessed(part, stretch, lexicon):
+                best[end] = [*before, part]
+    found = best[len(words)] or []
+    return found if len(found) > 1 and _are_a_list(found, bool(leads), lexicon) else []
+
+
+def _starts(words: list[str], lexicon: Lexicon) -> tuple[set[int], int]:
+    """Where a food may begin in a run of words, and how many amounts it holds."""
+    amounts = [_says_amount(word) and not _names_food(word, lexicon) for word in words]
+    count = sum(amounts[at] and not (at and amounts[at - 1]) for at in range(len(words)))
+    if not count:
+        return set(range(1, len(words))), 0
+    if amounts[0]:  # amounts stand before their foods
+        return {at for at in range(1, len(words)) if not amounts[at - 1]}, count
+    return {at for at in range(1, len(words)) if not amounts[at]}, count
+
+
+def _names_food(word: str, lexicon: Lexicon) -> bool:
+    return singular(word) in lexicon.alone and not word[0].isdigit()
+
+
+def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
+    """Whether a stretch holds strange words, which a list without signs gives no reason to take for notes."""
+    known = (singular(word.strip(ENDS)) for word in without_marks(" ".join(stretch)).split())
+    return any(
+        not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT or word in SMALL or word in FITS)
+        and not _says_amount(word)
+        and lexicon.slip(word) is None
+        for word in known
+        if word
+    ) or not part.named.takes
+
+
+def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
+    """Whether foods side by side are a list, and no dish of them (`lemon chicken`, `apple oat biscuits`)."""
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods[:1]]
+    if len({food.id for food in foods}) < len(foods):
+        return False
+    if counted and sum(part.amount.how != "none" for part in parts) >= len(parts) - 1:
+        return True
+    if all(food.is_staple for food in foods):
+        return True
+    heads = [part.said.split()[-1] if part.said else "" for part in parts]
+    if any(head in PRODUCTS | DISHES for head in heads):
+        return False
+    return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
+
+
+def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexicon: Lexicon) -> Part | None:
+    """The food that a bracket, or one side of a stroke, tells of words that name none: `labu siam (chayote)`."""
+    sides = [side for side in re.split(r"(?<!\d)\s*/\s*(?!\d)|\bie\b|\baka\b|=", text) if side.strip(ENDS)]
+    outside = text.partition(",")[0] if brackets else ""
+    for said, other in [*((inside, outside) for inside in brackets if outside), *_pairs(sides)]:
+        if _says_food(other, lexicon):
+            continue
+        part = name_part(said, hints, lexicon)
+        if part.named.outcome == "matched" and not part.named.partly:
+            amounts = name_part(text, hints, lexicon)
+            return part._replace(words=amounts.words, amount=amounts.amount)
+    return None
+
+
+def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:
+    if len(sides) == 2:
+        yield sides[0], sides[1]
+        yield sides[1], sides[0]
+
+
+def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
+    outside = name_part(text.rpartition(", ")[0], hints, lexicon)
+    if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
+        return [parts[0]]
+    return parts
+
+
+def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
+    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
+
+    As in `leftover roast veg (carrots parsnips)`.
+    """
+    told = hints | (frozenset(singular(word) for word in WORD.findall(text)) & frozenset(FITS))
+    for inside in brackets:
+        pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(ENDS)]
+        if len(pieces) == 1:
+            pieces = inside.split()
+        if not 2 <= len(pieces) <= _MOST_PARTS or pieces[0].split()[0] in WITH:
+            continue
+        parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if all(part.named.outcome == "matched" for part in parts):
+            return parts
+    return []
+
+
+def _says_food(piece: str, lexicon: Lexicon) -> bool:
+    return any(singular(word) in lexicon.words for word in WORD.findall(piece) if singular(word) not in SOFT)
