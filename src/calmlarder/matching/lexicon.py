@@ -10,7 +10,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
-from calmlarder.matching.notes import NO_SLIPS
+from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
@@ -73,10 +73,7 @@ class Lexicon:
                 self._beside.setdefault(word, set()).update(one.words)
         # Numbers that belong to a name: `2 minute noodles`.
         self.numbered = frozenset(
-            f"{first} {second}"
-            for one in self.names
-            for first, second in zip(one.written, one.written[1:], strict=False)
-            if first.isdigit()
+            " ".join(one.written[:2]) for one in self.names if one.written[0].isdigit() and len(one.written) > 1
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
@@ -118,7 +115,7 @@ class Lexicon:
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
-        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in FITS:
+        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in NOTES or word in FITS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
         found = process.extract(
@@ -127,16 +124,28 @@ class Lexicon:
         best = [
             (int(distance), known)
             for known, distance, _ in found
-            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known) or len(word) >= 8)
+            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known))
         ]
         if not best:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
-        nearest = [known for known in nearest if _sounds(known) == _sounds(word)] or nearest
+        alike = [known for known in nearest if _sounds(known) == _sounds(word)]
+        nearest = alike or nearest
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
-        return Slip(nearest[0], len(word) >= _SURE_LENGTH or (nearest[0] in FITS and len(word) > _SHORTEST_SLIP))
+        return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
+
+    def _is_sure(self, word: str, known: str, distance: int, alike: bool) -> bool:
+        """Whether a slip is taken, and not asked about: two letters off it must sound the same as well.
+
+        Words of other tongues lie near: calamansi is no calamari, crottin no crouton.
+        """
+        if known in FITS and len(word) > _SHORTEST_SLIP:
+            return distance == 1
+        if distance == 1:
+            return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
+        return alike and len(word) > _SURE_LENGTH
 
 
 _PACKED_IN = re.compile(

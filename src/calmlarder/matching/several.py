@@ -17,13 +17,17 @@ _SPLIT = re.compile(
     r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|(?<!\d)/(?!\d)|(?<=\w)[.!] (?=[a-z])|(?<=\w) -+ (?=[a-z0-9]))\s*"
 )
 _COLON = re.compile(r"\s*:\s*")
-# Words for a kind of a food, of which one line may name several.
-_KIND_WORDS = (
-    "red", "green", "yellow", "orange", "white", "brown", "black", "firm", "silken", "smoked", "dry", "dried", "canned",
-    "tinned", "cooked", "fresh", "frozen", "raw", "ripe", "unripe",
-)  # fmt: skip
-_KIND = re.compile(rf"\b(?:{'|'.join(_KIND_WORDS)})\b")
-_BEFORE_KIND = re.compile(rf"(?<=[a-z\d]) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{'|'.join(_KIND_WORDS)}) \d))")
+# Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
+_KINDS = (
+    frozenset({"red", "green", "yellow", "orange", "white", "brown", "black", "ripe", "unripe"}),
+    frozenset({"firm", "silken", "smoked"}),
+    frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
+)
+_KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
+_KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
+_BEFORE_KIND = re.compile(
+    rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
+)
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
@@ -51,9 +55,12 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if kinds:
         return kinds
     whole = name_part(text, hints, lexicon)
-    if whole.named.outcome == "matched":
+    if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text)):
         return [whole]
     several = _pieces(text, hints, lexicon)
+    if whole.named.outcome == "matched":
+        foods = {food for part in several for food in part.named.foods}
+        return several if len(foods) > len(whole.named.foods) and len(foods) >= len(several) else [whole]
     if several:
         if len(brackets) == 1 and len(several) == 2 and not _SAYS_MORE.search(brackets[0]):
             return _without_bracket(several, text, hints, lexicon)
@@ -70,19 +77,27 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     return [_explained(text, brackets, hints, lexicon) or whole]
 
 
+def _passes_over(whole: Part, text: str) -> bool:
+    """Whether a reading of the whole line leaves a word that tells a kind (`half red onion, half white onion`)."""
+    return any(_KIND.fullmatch(word) and word not in whole.named.takes for word in WORD.findall(text))
+
+
 def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
 
     The first piece names the food; every other one says but another kind of it, with its amount.
     """
     text = _BY_INITIALS.sub(lambda found: " , ".join(_INITIALS[one] for one in found[1].split("/")), text)
-    if len(_KIND.findall(text)) < 2:
+    told = _KIND.findall(text)
+    if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
         return []
     for split in (_SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in _COLON.split(one) if piece.strip(ENDS)]
         if split is _BEFORE_KIND:
             pieces = [piece for one in pieces for piece in _SPLIT.split(one) if piece.strip(ENDS)]
         if not 2 <= len(pieces) <= _MOST_PARTS or not all(map(_kind_only, pieces[1:])):
+            continue
+        if not any(all(kinds & set(_KIND.findall(piece)) for piece in pieces[1:]) for kinds in _KINDS):
             continue
         head = " ".join(word for word in WORD.findall(_KIND.sub(" ", pieces[0])) if not _says_amount(word))
         if not head:
@@ -178,13 +193,16 @@ def _names_food(word: str, lexicon: Lexicon) -> bool:
 def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
     """Whether a stretch holds strange words, which a list without signs gives no reason to take for notes."""
     known = (singular(word.strip(ENDS)) for word in without_marks(" ".join(stretch)).split())
-    return any(
-        not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT or word in SMALL or word in FITS)
-        and not _says_amount(word)
-        and lexicon.slip(word) is None
-        for word in known
-        if word
-    ) or not part.named.takes
+    return (
+        any(
+            not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT or word in SMALL or word in FITS)
+            and not _says_amount(word)
+            and lexicon.slip(word) is None
+            for word in known
+            if word
+        )
+        or not part.named.takes
+    )
 
 
 def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
