@@ -28,7 +28,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "juice"),
     "mac": ("macaroni",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
-    "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
+    "nat": ("natural",), "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

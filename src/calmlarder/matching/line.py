@@ -13,6 +13,7 @@ from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.several import parts_of
+from calmlarder.matching.words import plain
 
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
@@ -79,7 +80,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = _PAST_DATE.sub("past its best", rest)
     if _NOTHING_LEFT.search(rest):
         raise ValueError("it says that there is none")
-    owned = take_owner(_FOR_US.sub(" ", rest), lexicon)
+    owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
     try:
@@ -93,6 +94,13 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     parts = parts_of(rest, _hints(rest, dates, place), owned.brackets, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always))
+
+
+def _capitals(line: str) -> frozenset[str]:
+    """The words that were typed with a capital letter, unless the whole line is typed so."""
+    words = re.findall(r"[^\W\d_]{2,}", line)
+    typed = [word for word in words[1:] if word[0].isupper() and not word.isupper()]
+    return frozenset(plain(word) for word in typed) if 2 * len(typed) <= len(words) else frozenset()
 
 
 def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str) -> tuple[Part, ...]:
