@@ -5,7 +5,9 @@ from typing import NamedTuple
 
 # What is still good to eat, and not for long.
 USE_SOON = (
-    "past its best", "past their best", "on its way out", "on their way out", "on its last legs", "on their last legs",
+    "seen better days", "on the turn", "on the way out", "looking sorry", "sorry looking", "a bit past it", "past it",
+    "nearly dead", "half dead", "dying", "past its best", "past their best",
+    "on its way out", "on their way out", "on its last legs", "on their last legs",
     "going off", "going soft", "going limp", "going over", "going brown", "going yellow", "going wrinkly",
     "going floppy", "going bendy", "going stale", "going mushy", "going a bit soft", "a bit soft", "bit soft",
     "getting soft", "getting old", "gone soft", "gone limp", "gone brown", "gone floppy", "gone bendy", "gone stale",
@@ -24,7 +26,10 @@ BIN = (
     "mould on it", "mould on top", "mould", "mold", "going slimy", "gone slimy", "slimy", "slime", "rotten", "rotting",
     "rotted", "gone off", "is off", "smells off", "smells bad", "smells funny", "smells weird", "smells", "smelly",
     "stinks", "stinky", "stinking", "sour smelling", "furry", "fuzzy", "fizzing", "curdled", "rancid", "gone bad",
-    "gone sour", "gone funny", "off", "weevils", "maggots", "blown", "bulging",
+    "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur", "turned to soup", "gone to soup",
+    "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
+    "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
+    "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]

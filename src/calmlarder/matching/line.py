@@ -5,6 +5,7 @@ from datetime import date
 from typing import Literal, NamedTuple
 
 from calmlarder.matching.amounts import Amount, take_amount
+from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
@@ -41,6 +42,14 @@ _NOTHING_LEFT = re.compile(
     r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
 )
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
+_SOME_BAD = re.compile(
+    r"[,;]?\s*\b(\d{1,2}|one|two|three|a couple|a few|some|a bit)(?: of (?:them|it))?"
+    r" (?:are |is |was |were |has |have"
+    r" |gone |looks? |already |a bit )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed|bad"
+    r"|used|eaten|split|squishy|broken|cracked)\b(?! (?:of|bag|pack|by))"
+    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?"
+)
+_COUNT = re.compile(r"(?<![\w./,-])(\d{1,2})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
 
 
@@ -87,13 +96,27 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(rest)
+    phrases, rest = take_phrases(_without_the_bad(rest))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
-    parts = parts_of(rest, _hints(rest, dates, place), owned.brackets, lexicon)
+    hints = _hints(rest, dates, place)
+    brackets = tuple(map(without_asides, owned.brackets))
+    parts = parts_of(without_asides(rest), hints, brackets, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always))
+
+
+def _without_the_bad(text: str) -> str:
+    """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
+    found = _SOME_BAD.search(text)
+    if not found:
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    there = _COUNT.search(rest)
+    if found[1].isdigit() and there and int(there[1]) > int(found[1]) and "ok" not in rest and "good" not in rest:
+        rest = f"{rest[: there.start()]}{int(there[1]) - int(found[1])}{rest[there.end() :]}"
+    return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
 
 
 def _capitals(line: str) -> frozenset[str]:

@@ -134,6 +134,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return found[1], None, _cut(text, found)
     for found in _POSSESSIVE.finditer(text):
         word = found[1]
+        if text[: found.start()].endswith("from "):
+            continue  # given, and not theirs any more
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
         if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
@@ -141,7 +143,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         if word not in _NO_PERSON and word not in lexicon.words:
             return word, None, _cut(text, found)
     found = _FOR.search(text)
-    if found and found[1] not in HARMLESS and (found[1] in _PETS or _is_person(found[1], lexicon)):
+    if found and (found[1] in _PETS | PEOPLE or (found[1] not in HARMLESS and _is_person(found[1], lexicon))):
         return found[1], None, _cut(text, found)
     for shape in (_DASHED, _COLON, _FIRST):
         found = shape.search(text)

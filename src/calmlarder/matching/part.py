@@ -76,7 +76,8 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
-    several = plural and (amount.how == "none" or amount.share)
+    unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
+    several = plural and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, (), said=said)
 

@@ -9,7 +9,7 @@ _CANNED = frozenset({"canned", "canned drained"})
 # A word people write, and the states of foods.csv it may mean.
 FITS: Mapping[str, frozenset[str]] = MappingProxyType({
     **dict.fromkeys(("canned", "tinned", "tin", "can"), _CANNED),
-    **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
+    **dict.fromkeys(("dry", "uncooked", "soaked", "soaking"), frozenset({"dry"})),
     **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
     "ground": frozenset({"dry"}),
     **dict.fromkeys((

@@ -21,7 +21,7 @@ def plain(text: str) -> str:
         return " ".join(text.casefold().split())
     decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
-    for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
+    for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/"), ("×", "x")):
         bare = bare.replace(fancy, simple)
     return " ".join(bare.split())
 

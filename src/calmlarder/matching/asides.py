@@ -1,0 +1,54 @@
+"""What a line says beside its food: how somebody came by it, where it stands, what it is for."""
+
+import re
+
+from calmlarder.matching.notes import DISHES, PRODUCTS
+from calmlarder.matching.words import singular
+
+_LEAD = re.compile(
+    r"^(?:(?:i|we) (?:think|guess|reckon|believe)|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
+    r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
+    r"|those|these"
+    r"|some (?:sort|kind|type)s? of|a random|random|also|and|plus|maybe|probably|possibly|looks like|apparently"
+    r"|another|the (?:nice|good|posh|old) "
+    r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
+)
+_WHEREABOUTS = re.compile(
+    r"\b(?:still )?(?:in|on|under|by|off|behind|beside|near|next to|inside|at|from|outside) (?:the|a|an|my|our"
+    r"|its|their)"
+    r" ([a-z']+(?: [a-z']+)?)(?=\s*(?:$|[,;.]))"
+)
+# What stands with an article behind such a word and belongs to the food all the same.
+_OF_THE_FOOD = frozenset({
+    "pod", "shell", "skin", "cob", "tin", "can", "jar", "packet", "bag", "box", "block", "tub", "pot", "oven", "half",
+    "freezer", "fridge", "cupboard", "pantry", "carton", "bottle", "tube", "bone", "pouch", "vine", "punnet", "bun",
+})  # fmt: skip
+_PURPOSE = re.compile(
+    r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
+    r"|our )?[a-z][^,;(&+]*"
+)
+_OPINION = re.compile(
+    r"\b(?:knocking about|hanging around|lurking|kicking about|at the back|at the bottom|in there|somewhere"
+    r"|lying around"
+    r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
+    r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
+    r"|as hard as nails"
+    r"|with sprouts?|w sprouts?|skin off|skin on|bone in|bone off|without skin|no skin|top and tailed)\b"
+)
+
+
+def without_asides(text: str) -> str:
+    """The text without what tells nothing of the food, its amount or its state; the text itself where that is all."""
+    bare = text
+    while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
+        bare = bare[found.end() :]
+    bare = _OPINION.sub(" ", bare)
+    bare = _PURPOSE.sub(" ", bare)
+    bare = _WHEREABOUTS.sub(_place, bare)
+    bare = " ".join(bare.split())
+    return bare if re.search(r"[a-z]", bare) else text
+
+
+def _place(found: re.Match[str]) -> str:
+    words = {singular(word) for word in found[1].split()}
+    return found[0] if words & (_OF_THE_FOOD | PRODUCTS | DISHES) else " "
