@@ -28,7 +28,11 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "juice"),
     "mac": ("macaroni",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
-    "nat": ("natural",), "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
+    "nat": ("natural",), "daal": ("dal",), "dhal": ("dal",), "dahl": ("dal",), "pnut": ("peanut",),
+    "coco": ("coconut",),
+    "frz": ("frozen",), "frzen": ("frozen",), "bby": ("baby",), "brwn": ("brown",), "choccie": ("chocolate",),
+    "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
+    "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

@@ -2,7 +2,8 @@
 
 import re
 
-from calmlarder.matching.notes import DISHES, PRODUCTS
+from calmlarder.matching.notes import COLOURS, DISHES, PRODUCTS, QUALITIES
+from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 
 _LEAD = re.compile(
@@ -37,16 +38,29 @@ _OPINION = re.compile(
 )
 
 
+_DESCRIBED = re.compile(
+    r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
+)
+_TEXTURES = frozenset({"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice"})
+
+
 def without_asides(text: str) -> str:
     """The text without what tells nothing of the food, its amount or its state; the text itself where that is all."""
     bare = text
     while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
         bare = bare[found.end() :]
     bare = _OPINION.sub(" ", bare)
+    bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
     bare = _WHEREABOUTS.sub(_place, bare)
     bare = " ".join(bare.split())
     return bare if re.search(r"[a-z]", bare) else text
+
+
+def _said_of_it(found: re.Match[str]) -> str:
+    """What `the … kind` says, where it tells a colour or a state; else nothing."""
+    words = {singular(word) for word in found[1].split()}
+    return f" {found[1]} " if words & (COLOURS | QUALITIES | frozenset(FITS) | _TEXTURES) else " "
 
 
 def _place(found: re.Match[str]) -> str:

@@ -190,4 +190,5 @@ def _sounds(word: str) -> str:
 
 def _one_food(words: list[str], lexicon: Lexicon) -> bool:
     foods = [{lexicon.names[index].food for index in lexicon.with_word.get(word, ())} for word in words]
-    return bool(foods) and bool(set.intersection(*foods)) and singular(words[0]) == singular(words[-1])
+    alone = all(word in lexicon.alone for word in words)
+    return bool(foods) and bool(set.intersection(*foods)) and (alone or singular(words[0]) == singular(words[-1]))

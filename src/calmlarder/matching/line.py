@@ -27,7 +27,7 @@ _IN_PLACE = re.compile(
     r"|\b(?:on) the (shelf|counter)\b"
 )
 _PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
-_SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b|\bs ?(?:&|\+|n) ?p\b")
+_SALT_AND_PEPPER = re.compile(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = re.compile(
     r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"

@@ -53,6 +53,7 @@ _BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?
 _POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
+_AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
 _ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
@@ -90,6 +91,9 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     brackets = []
     while found := _BRACKETS.search(text):
         inside = found[1].strip(" ,;")
+        if _AMOUNT_ONLY.fullmatch(inside):
+            text = f"{text[: found.start()]} {inside} {text[found.end() :]}"  # `tomatoes (4) cucumber (1)`
+            continue
         text = f"{text[: found.start()]} {text[found.end() :]}"
         yes = bool(_OK.search(inside))
         said, reason, rest = _inside(_OK.sub(" ", inside).strip(" ,;"), lexicon, capitals)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DISHES, PRODUCTS, WITH
+from calmlarder.matching.notes import DISHES, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
@@ -28,6 +28,8 @@ _KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
 _BEFORE_KIND = re.compile(
     rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
 )
+_APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
+_BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
@@ -55,6 +57,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if kinds:
         return kinds
     whole = name_part(text, hints, lexicon)
+    if brackets and whole.named.outcome == "matched":
+        whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text)):
         return [whole]
     several = _pieces(text, hints, lexicon)
@@ -88,6 +92,9 @@ def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Pa
     The first piece names the food; every other one says but another kind of it, with its amount.
     """
     text = _BY_INITIALS.sub(lambda found: " , ".join(_INITIALS[one] for one in found[1].split("/")), text)
+    apiece = _APIECE.search(text)
+    if apiece:
+        text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     told = _KIND.findall(text)
     if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
         return []
@@ -126,6 +133,9 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     pieces = [piece for piece in _SPLIT.split(text) if piece.strip(ENDS)]
     if not 1 <= len(pieces) <= _MOST_PARTS:
         return []
+    last = {singular(word) for word in pieces[-1].split()}
+    if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
+        pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
     found: list[Part] = []
     for piece in pieces:
         if piece.split()[0] in WITH:
@@ -195,7 +205,7 @@ def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
     known = (singular(word.strip(ENDS)) for word in without_marks(" ".join(stretch)).split())
     return (
         any(
-            not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT or word in SMALL or word in FITS)
+            not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT | SMALL | NOTES or word in FITS)
             and not _says_amount(word)
             and lexicon.slip(word) is None
             for word in known
@@ -210,13 +220,14 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods[:1]]
     if len({food.id for food in foods}) < len(foods):
         return False
-    if counted and sum(part.amount.how != "none" for part in parts) >= len(parts) - 1:
+    told = sum(part.amount.how != "none" for part in parts)
+    if counted and told >= max(2, len(parts) - 1):
         return True
     if all(food.is_staple for food in foods):
         return True
     heads = [part.said.split()[-1] if part.said else "" for part in parts]
     if any(head in PRODUCTS | DISHES for head in heads):
-        return False
+        return len(set(heads)) == 1
     return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
 
 
@@ -225,13 +236,32 @@ def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexi
     sides = [side for side in re.split(r"(?<!\d)\s*/\s*(?!\d)|\bie\b|\baka\b|=", text) if side.strip(ENDS)]
     outside = text.partition(",")[0] if brackets else ""
     for said, other in [*((inside, outside) for inside in brackets if outside), *_pairs(sides)]:
-        if _says_food(other, lexicon):
+        if not said.split() or said.split()[0] in WITH or _says_food(other, lexicon):
             continue
         part = name_part(said, hints, lexicon)
         if part.named.outcome == "matched" and not part.named.partly:
             amounts = name_part(text, hints, lexicon)
             return part._replace(words=amounts.words, amount=amounts.amount)
     return None
+
+
+def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
+    """The food a bracket names where strange words stand before it: `labu siam (chayote)` is no pumpkin."""
+    hints, lexicon = how
+    outside = WORD.findall(text.partition(",")[0])
+    strange = any(
+        singular(word) not in lexicon.words and not is_note(word) and not _says_amount(word) and not lexicon.slip(word)
+        for word in outside
+    )
+    if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
+        bare = name_part(text.partition(",")[0], hints, lexicon)
+        return whole if bare.named.outcome == "matched" else bare  # what is in it is not what it is
+    for inside in brackets if strange else ():
+        if inside.split() and inside.split()[0] not in WITH:
+            part = name_part(inside, hints, lexicon, whole_name=True)
+            if part.named.outcome == "matched" and part.named.foods != whole.named.foods:
+                return part._replace(words=whole.words, amount=whole.amount)
+    return whole
 
 
 def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:
