@@ -14,6 +14,9 @@ _LEAD = re.compile(
     r"|another|the (?:nice|good|posh|old) "
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )
+_GIVEN = re.compile(
+    r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
+)
 _WHEREABOUTS = re.compile(
     r"\b(?:still )?(?:in|on|under|by|off|behind|beside|near|next to|inside|at|from|outside) (?:the|a|an|my|our"
     r"|its|their)"
@@ -52,7 +55,7 @@ def without_asides(text: str) -> str:
     bare = _OPINION.sub(" ", bare)
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
-    bare = _WHEREABOUTS.sub(_place, bare)
+    bare = _GIVEN.sub(" ", _WHEREABOUTS.sub(_place, bare))
     bare = " ".join(bare.split())
     return bare if re.search(r"[a-z]", bare) else text
 

@@ -59,6 +59,7 @@ _OVER = re.compile(
 )
 # What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
 _PART_NO_DAY = re.compile(r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])")
+_SOAKING = re.compile(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
 _LAST_DAY = re.compile(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
@@ -119,6 +120,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     dates: list[Dated] = []
     while found := _HOURS.search(text):
         text = _cut(text, found)
+    text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
     while found := _WITHIN.search(text):
         dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))

@@ -74,6 +74,8 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if word in COLOURS and not together:
         return False
+    if reading.food in lexicon.called(word):
+        return False  # two names of one thing: `kale (couve)`
     return word in lexicon.alone or bool(lexicon.beside(word) & reading.takes)
 
 

@@ -101,6 +101,10 @@ class Lexicon:
         """The words that stand together with this one in some name."""
         return self._beside.get(word, set())
 
+    def called(self, word: str) -> set[str]:
+        """The foods that this word by itself names."""
+        return self._with_core.get(frozenset({word}), set())
+
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
         known = {name: float(row.g_per_100g) for name, row in self.tables.fermentables_of(food).items()}

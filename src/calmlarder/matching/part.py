@@ -76,10 +76,19 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
+    if amount.measure is None and amount.grams is None and named.foods:
+        amount = amount._replace(measure=_measure_named(takes, named.foods[0], lexicon))
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, (), said=said)
+
+
+def _measure_named(takes: frozenset[str], food: str, lexicon: Lexicon) -> str | None:
+    """The measure that the name itself tells, where the food has one of its own (`baguette`)."""
+    own = {row.measure for row in lexicon.tables.own_measures(lexicon.tables.food_by_id[food])}
+    told = sorted(MEASURE_WORDS[word] for word in takes if word in MEASURE_WORDS)
+    return next((measure for measure in told if measure in own), None)
 
 
 def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DISHES, NOTES, PRODUCTS, WITH, is_note
+from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
@@ -140,6 +140,9 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     for piece in pieces:
         if piece.split()[0] in WITH:
             return []
+        if found and _only_amounts(piece, lexicon):
+            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
+            continue
         part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
         if part.named.outcome == "matched":
             found.append(part)
@@ -152,6 +155,15 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         else:
             return []
     return found if len(found) > 1 else []
+
+
+def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
+    """Whether a piece says how much there is of what stands before it, and names nothing (`big pot half left`)."""
+    words = WORD.findall(piece)
+    return bool(words) and all(
+        (_says_amount(word) and not _names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
+        for word in words
+    )
 
 
 def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

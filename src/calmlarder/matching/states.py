@@ -9,8 +9,9 @@ _CANNED = frozenset({"canned", "canned drained"})
 # A word people write, and the states of foods.csv it may mean.
 FITS: Mapping[str, frozenset[str]] = MappingProxyType({
     **dict.fromkeys(("canned", "tinned", "tin", "can"), _CANNED),
-    **dict.fromkeys(("dry", "uncooked", "soaked", "soaking"), frozenset({"dry"})),
+    **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
     **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
+    **dict.fromkeys(("soaked", "soaking"), frozenset({"dry", "dried"})),
     "ground": frozenset({"dry"}),
     **dict.fromkeys((
         "cooked", "boiled", "steamed", "leftover", "simmered", "stewed", "braised", "poached", "grilled", "fried",
