@@ -10,6 +10,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
+from calmlarder.matching.amounts import MEASURE_WORDS
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
@@ -59,7 +60,9 @@ class Lexicon:
             raw = raw_words(as_one(name))
             words = expanded(singular(word) for word in raw)
             state = tables.food_by_id[food].state
-            core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
+            core = frozenset(word for word in words if not is_state_of(word, state))
+            if core <= MEASURE_WORDS.keys() and len(words) > 1:
+                core = frozenset(words)  # `pot roast` is not named by its pot
             order = tuple(word for word in words if word in core)
             self.names.append(
                 NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))

@@ -59,7 +59,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
-    if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text)):
+    if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
     if whole.named.outcome == "matched":
@@ -81,9 +81,16 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     return [_explained(text, brackets, hints, lexicon) or whole]
 
 
-def _passes_over(whole: Part, text: str) -> bool:
-    """Whether a reading of the whole line leaves a word that tells a kind (`half red onion, half white onion`)."""
-    return any(_KIND.fullmatch(word) and word not in whole.named.takes for word in WORD.findall(text))
+def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether a reading of the whole line leaves a kind, or a food that is a measure as well.
+
+    As in `half red onion, half white onion`; `cinnamon, cloves`.
+    """
+    takes = whole.named.takes
+    alone = (singular(piece.strip(ENDS)) for piece in _SPLIT.split(text))
+    return any(_KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
+        word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
+    )
 
 
 def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
