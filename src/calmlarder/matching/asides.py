@@ -14,6 +14,11 @@ _LEAD = re.compile(
     r"|another|the (?:nice|good|posh|old) "
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )
+_HEADING = re.compile(
+    r"^(?:the )?(?:top|bottom|middle|lower|upper|veg|vegetable|salad|fruit|cheese|meat|fridge|freezer|cupboard|door"
+    r"|back|front|pantry|larder|counter)(?: (?:of (?:the )?)?(?:shelf|drawer|door|fridge|cupboard|freezer|box|rack|bin|bowl"
+    r"|crisper))?\s*(?:-|:)\s*(?=[a-z\d])"
+)
 _GIVEN = re.compile(
     r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
 )
@@ -49,7 +54,7 @@ _TEXTURES = frozenset({"firm", "silken", "soft", "ripe", "unripe", "wholemeal", 
 
 def without_asides(text: str) -> str:
     """The text without what tells nothing of the food, its amount or its state; the text itself where that is all."""
-    bare = text
+    bare = _HEADING.sub("", text)
     while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
         bare = bare[found.end() :]
     bare = _OPINION.sub(" ", bare)

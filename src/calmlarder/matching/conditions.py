@@ -45,6 +45,10 @@ _HOW = (
 )
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
+_AT_THE_EDGE = re.compile(
+    r"\b(?:a bit |bit |slightly )?(dry|brown|crusty|hard|black|curling|limp|soft|wilted) "
+    r"(?:round|around|at|on|in)(?: the)? (?:edges?|ends?|middle|tips?|top|outside|corners?)\b"
+)
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
 _RATHER = re.compile(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
@@ -78,7 +82,7 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     """
     phrases: list[Phrase] = []
     text = _NOT_MOULDY.sub(" ", text)
-    while hit := _RATHER.search(text):
+    while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
     for shape, word, is_bin in _PHRASES:
         if word.split()[-1] in text and (hit := shape.search(text)):

@@ -76,7 +76,14 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if reading.food in lexicon.called(word):
         return False  # two names of one thing: `kale (couve)`
-    return word in lexicon.alone or bool(lexicon.beside(word) & reading.takes)
+    return word in lexicon.alone or _tells_apart(word, reading, lexicon)
+
+
+def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:
+    """Whether a word stands beside the food's words in the name of another food, and not only in names of this one."""
+    beside = (lexicon.names[index] for index in lexicon.with_word.get(word, ()))
+    foods = {one.food for one in beside if one.words & reading.takes}
+    return bool(foods - {reading.food}) and bool(foods - lexicon.kin(reading.food) - {reading.food})
 
 
 def _made(reading: Reading, words: Words) -> set[str]:

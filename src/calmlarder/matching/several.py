@@ -14,7 +14,8 @@ from calmlarder.matching.words import SMALL, singular
 ENDS = " .-+*&,;/:!?\"'~"
 _MOST_PARTS = 20
 _SPLIT = re.compile(
-    r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|(?<!\d)/(?!\d)|(?<=\w)[.!] (?=[a-z])|(?<=\w) -+ (?=[a-z0-9]))\s*"
+    r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?=[a-z])|(?<!\d)/(?!\d)"
+    r"|(?<=\w)[.!] (?=[a-z])|(?<=\w) -+ (?=[a-z0-9]))\s*"
 )
 _COLON = re.compile(r"\s*:\s*")
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
@@ -62,6 +63,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
+    if whole.named.partly and several:
+        return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
         foods = {food for part in several for food in part.named.foods}
         return several if len(foods) > len(whole.named.foods) and len(foods) >= len(several) else [whole]
@@ -88,6 +91,8 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     """
     takes = whole.named.takes
     alone = (singular(piece.strip(ENDS)) for piece in _SPLIT.split(text))
+    if whole.named.partly:
+        return True
     return any(_KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
         word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
     )
