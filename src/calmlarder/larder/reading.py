@@ -39,6 +39,7 @@ NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its part
 UNANSWERED = Answers()
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
+NO_LONGER = "no longer always there"
 _MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
@@ -63,6 +64,7 @@ class Reading(BaseModel):
     about: About = "food"  # what the question is about
     said: str = ""  # the words whose food is asked
     choices: tuple[str, ...] = ()  # what would answer, where it is no food
+    gone: tuple[str, ...] = ()  # foods that are said to be no longer always there
     how: str = "none"  # how the amount was told: weighed, counted, guessed, none
 
     @property
@@ -73,7 +75,7 @@ class Reading(BaseModel):
     @property
     def to_answer(self) -> ToAnswer | None:
         """What the cook must still say, where the line is no lot and could be one."""
-        if self.lots or self.problem is not None:
+        if self.lots or self.gone or self.problem is not None:
             return None
         names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))
         question = self.question or (NOT_KNOWN if self.match.outcome == "unknown" else "which one is it?")
@@ -146,6 +148,8 @@ class LarderReader:
     def _clear(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
         number, answers = which
+        if line.no_longer:
+            return self._no_longer(line, where)
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
         lots: list[Lot] = []
         for part, food in foods:
@@ -164,6 +168,15 @@ class LarderReader:
         return Reading(
             text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
             names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
+        )  # fmt: skip
+
+    def _no_longer(self, line: LineRead, where: str) -> Reading:
+        """A line that takes back what was said to be always there."""
+        foods = tuple(self._tables.food_by_id[food] for part in line.parts for food in part.named.foods)
+        names = tuple(food.name for food in foods)
+        return Reading(
+            text=line.text, where=where, match=_match(foods, "matched", self._tables), lots=(), problem=None,
+            assumed=(NO_LONGER,), names=names, gone=tuple(food.id for food in foods),
         )  # fmt: skip
 
     def renamed(self, text: str, name: str) -> str:

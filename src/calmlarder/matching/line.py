@@ -34,7 +34,7 @@ _ALWAYS = re.compile(
     r"|^staples\s*[:\-]\s*",
     re.I,
 )
-_NOT = re.compile(r"(?:no|not|never)\b", re.I)
+_NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _NOTHING_LEFT = re.compile(
@@ -65,6 +65,7 @@ class LineRead(NamedTuple):
     kept_for: str | None
     question: str = ""
     always: bool = False  # said to be there at all times
+    no_longer: bool = False  # said to be no longer always there
 
     @property
     def candidates(self) -> tuple[Candidate, ...]:
@@ -83,8 +84,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     always = _ALWAYS.match(bare)
     bare = _ALWAYS.sub("", bare)
-    if always and _NOT.match(bare):
-        raise ValueError("what is no longer always there is taken out of the list, by its number or with Del")
+    denied = _NOT.match(bare) if always else None
+    bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", rest)
     if _NOTHING_LEFT.search(rest):
@@ -104,7 +105,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     brackets = tuple(map(without_asides, owned.brackets))
     parts = parts_of(without_asides(rest), hints, brackets, lexicon)
     told = _conditions(parts, phrases, rest)
-    return LineRead(line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always))
+    return LineRead(
+        line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
+        bool(denied),
+    )  # fmt: skip
 
 
 def _without_the_bad(text: str) -> str:
