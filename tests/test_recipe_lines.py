@@ -45,8 +45,8 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
     ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
      "200 g cannellini beans", "1 tbsp garlic or chilli oil",
      "1 tbsp olive oil, garlic, salt",
-     "1 l vegetable stock", "200 g dried black beans", "2 tbsp wild garlic",
-     "1 tbsp chili powder", "2 ripe plantains", "2 tsp mild chili powder, or to taste",
+     "1 l vegetable stock", "200 g mixed dried beans", "2 tbsp wild garlic",
+     "1 tbsp chili powder", "2 fresh truffles", "2 tsp mild chili powder, or to taste",
      "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:

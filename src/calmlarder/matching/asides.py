@@ -10,7 +10,7 @@ _LEAD = re.compile(
     r"^(?:(?:i|we) (?:think|guess|reckon|believe)|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
     r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
     r"|those|these"
-    r"|some (?:sort|kind|type)s? of|a random|random|also|and|plus|maybe|probably|possibly|looks like|apparently"
+    r"|some (?:sort|kind|type)s? of|a random|random|also|maybe|probably|possibly|looks like|apparently"
     r"|another|the (?:nice|good|posh|old) "
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )

@@ -81,9 +81,14 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
 
 def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:
     """Whether a word stands beside the food's words in the name of another food, and not only in names of this one."""
-    beside = (lexicon.names[index] for index in lexicon.with_word.get(word, ()))
-    foods = {one.food for one in beside if one.words & reading.takes}
-    return bool(foods - {reading.food}) and bool(foods - lexicon.kin(reading.food) - {reading.food})
+    food = lexicon.tables.food_by_id
+    states = {one for one in lexicon.kin(reading.food) if food[one].state != food[reading.food].state}
+    same = states | {reading.food}
+    beside = [lexicon.names[index] for index in lexicon.with_word.get(word, ())]
+    whole = {one.food for one in beside if reading.takes <= one.words}
+    if whole and whole <= same:
+        return False
+    return any(one.food not in same and one.words & reading.takes for one in beside)
 
 
 def _made(reading: Reading, words: Words) -> set[str]:

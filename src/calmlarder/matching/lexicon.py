@@ -18,6 +18,7 @@ from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
+_LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 PERCENT = "percent"
 _VOWELS = str.maketrans("", "", "aeiouy")
@@ -152,7 +153,7 @@ class Lexicon:
             return distance == 1
         if distance == 1:
             return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
-        return alike and len(word) > _SURE_LENGTH
+        return alike and len(word) >= _LONG_SLIP
 
 
 _PACKED_IN = re.compile(

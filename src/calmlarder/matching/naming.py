@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import GENERIC, HARMLESS, MANY_KINDS, PRODUCTS, is_note
+from calmlarder.matching.notes import GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
@@ -79,8 +79,21 @@ def _is_another(best: Reading, words: Words) -> bool:
 
     `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
     """
-    strange = [not token.words and not token.typed[0].isdigit() and not is_note(token.typed) for token in words.tokens]
-    if best.takes <= _SAYS_NO_FOOD | words.soft and any(strange):
+    strange = [
+        not (token.words or token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
+        for token in words.tokens
+    ]
+    if not any(strange):
+        return False
+    if best.takes <= _SAYS_NO_FOOD | words.soft:
+        return True
+    taken = [bool(set(token.words) & best.takes) for token in words.tokens]
+    if all(token.slip for token, is_taken in zip(words.tokens, taken, strict=True) if is_taken):
+        return True  # two words of another tongue: `kasar peynir` is no kesar
+    beside = [
+        taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
+    ]
+    if words.lexicon.tables.food_by_id[best.food].kind in KINDS_OF_MANY and any(beside):
         return True
     return any(
         before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1

@@ -134,6 +134,7 @@ NO_SLIPS = frozenset({
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
 })  # fmt: skip
+KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).
 GENERIC = frozenset({
     "sauce", "oil", "bread", "cheese", "nut", "seed", "syrup", "bean", "lentil", "rice", "noodle", "olive", "mushroom",
