@@ -11,7 +11,7 @@ from textual.widgets import Input, Static
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.dinner_view import DinnerView
-from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.first_start import FirstStart
 
 TODAY = date(2026, 3, 11)
 SIZES = [(60, 20), (80, 24), (120, 40)]
@@ -36,7 +36,7 @@ def run_program(
     async def scene() -> None:
         async with app.run_test(size=size) as pilot:
             await pilot.pause()
-            if isinstance(app.screen, LimitsScreen):
+            if isinstance(app.screen, FirstStart):
                 await pilot.press("escape")
                 await pilot.pause()
             if keys:

@@ -37,8 +37,8 @@ from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 
 DAY = "2026-03-11"
 LINES = (
@@ -398,7 +398,7 @@ def test_cooked_writes_the_log_and_one_undo_takes_both_back(home: Path, tables) 
         app = LarderApp(home, tables, date.fromisoformat(DAY))
         async with app.run_test(size=(100, 40)) as pilot:
             await pilot.pause()
-            if isinstance(app.screen, LimitsScreen):
+            if isinstance(app.screen, FirstStart):
                 await pilot.press("escape")
                 await pilot.pause()
             await cook(app, pilot)

@@ -29,7 +29,7 @@ def written(home: Path, no_color: str | None) -> str:
         os.execve(sys.executable, [sys.executable, "-m", "calmlarder", "--home", str(home)], environ)
     fcntl.ioctl(terminal, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
     # Each key waits for a word of the screen before it.
-    steps = [("1 of 6", b"\x1b"), ("Nothing is kept", b"\x1b[19~"), ("carrots", b"\x1b[B"), ("carrots", b"\x1bOQ"),
+    steps = [("first start", b"\x1b"), ("Nothing is kept", b"\x1b[19~"), ("carrots", b"\x1b[B"), ("carrots", b"\x1bOQ"),
              ("What is changed", b"\x1b"), ("", b"\x11")]  # fmt: skip
     text, end, seen, ended = "", time.monotonic() + _LONGEST_S, 0, False
     try:

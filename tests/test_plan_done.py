@@ -11,7 +11,6 @@ from typing import Any
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import OptionList
 
 from calmlarder.cli import main
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
@@ -21,6 +20,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Sitting
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.day_board import DayBoard
 from programs import TODAY, run_program, settled
 
 LARDER = "\n".join(
@@ -107,8 +107,7 @@ def test_the_screen_opened_again_starts_with_the_next_sitting(
         async def planned() -> list[str]:
             await pilot.press("ctrl+n")
             await settled(app, pilot)
-            places = app.screen.query_one("#sittings", OptionList)
-            found = [str(places.get_option_at_index(n).prompt)[:10] for n in range(places.option_count)]
+            found = [card.day for card in app.screen.query_one(DayBoard).cards]
             await pilot.press("escape")
             await pilot.pause()
             return found

@@ -42,17 +42,59 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["4 spring onions", "2 green onions, white and green parts", "2 leeks", "200 g chickpeas", "250 g black beans",
+    ["200 g chickpeas", "250 g black beans",
      "200 g cannellini beans", "1 tbsp garlic or chilli oil",
      "1 tbsp olive oil, garlic, salt",
-     "1 l vegetable stock", "200 g mixed dried beans", "2 tbsp wild garlic",
-     "1 tbsp chili powder", "2 fresh truffles", "2 tsp mild chili powder, or to taste",
+     "200 g mixed dried beans", "2 tbsp wild garlic",
+     "2 fresh truffles",
      "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
     read = lines.read(line)
     assert read.outcome in {"ask", "unknown"}
     assert read.food is None
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("4 spring onions", {"spring-onion-green", "spring-onion-white"}),
+        ("2 green onions, white and green parts", {"spring-onion-green", "spring-onion-white"}),
+        ("2 leeks", {"leek-whole"}), ("1 l vegetable stock", {"stock-onion"}), ("3 bananas", {"banana-ripe"}),
+        ("1 tbsp chili powder", {"chilli-powder-mix"}), ("2 tsp mild chili powder, or to taste", {"chilli-powder-mix"}),
+        ("1 bell pepper", {"pepper-yellow"}),
+    ],
+)  # fmt: skip
+def test_what_goes_without_saying_is_the_reading_that_holds_more_and_is_said(
+    line: str, foods: set[str], lines: LineReader
+) -> None:
+    read = lines.read(line)
+    assert read.assumed
+    assert {read.food, *(one.food for one in read.also)} == foods
+
+
+def test_a_cup_of_spring_onions_is_not_counted_for_each_part(lines: LineReader) -> None:
+    read = lines.read("1 cup sliced spring onions")
+    # USDA SR28 portions 11291: a cup of chopped spring onions, tops and bulb, is 100 g.
+    assert sum(one.grams or 0 for one in (read, *read.also)) == pytest.approx(100, rel=0.2)
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("8 oval rolls", "bread-roll"), ("1 oz sliced hickory bacon", "bacon"),
+        ("1 teaspoon fresh rosemary, or ½ teaspoon dried", "rosemary"),
+        ("1 cup rice, preferably arborio", "rice-white-dry"), ("1 teaspoonbaking powder", "baking-powder"),
+        ("Egg wash: 1 egg yolk mixed with 1 tablespoon water", "egg-yolk"),
+    ],
+)  # fmt: skip
+def test_a_word_that_is_no_food_is_a_note(line: str, food: str, lines: LineReader) -> None:
+    assert (lines.read(line).outcome, lines.read(line).food) == ("read", food)
+
+
+def test_a_strange_word_before_a_general_one_is_no_note(lines: LineReader) -> None:
+    assert lines.read("50 g padana cheese").food != "cheddar"
+    assert lines.read("2 dashes Angostura bitters").food != "butter"
 
 
 @pytest.mark.parametrize(
@@ -114,7 +156,7 @@ def test_an_ordinary_name_is_read(line: str, food: str, lines: LineReader) -> No
     assert (lines.read(line).outcome, lines.read(line).food) == ("read", food)
 
 
-@pytest.mark.parametrize("line", ["6 milk or plain biscuits", "1 cup half and half"])
+@pytest.mark.parametrize("line", ["6 milk or plain biscuits", "1 cup salt and pandan"])
 def test_half_a_name_is_no_food(line: str, lines: LineReader) -> None:
     """The words behind `or` may belong to both, so what stands before it is no food of its own."""
     assert lines.read(line).food is None

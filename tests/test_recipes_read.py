@@ -3,6 +3,9 @@
 `expected.tsv` beside each gives food and grams, written by hand; spoons of spice and herb were then set
 to what the tables give for a spoon, and red cabbage, first marked as a question, to read. `?` is a question,
 `!` a food the tables do not know, `#` a heading, `~` what brings nothing, `-` an amount that is not checked.
+Several foods of a line stand with `+`, their grams together; `|` parts readings of which either is right. Sixty are
+pages of invented sites in the forms in which pages come: JSON-LD in comments, in graphs, with slips; microdata glued,
+doubled, in one element; hRecipe; a list left empty; no markup at all.
 """
 
 import csv
@@ -16,6 +19,12 @@ from calmlarder.tables.book import Tables
 
 FOLDER = Path(__file__).parent / "recipes"
 RECIPES = sorted(path for path in FOLDER.iterdir() if path.suffix != ".tsv")
+_NO_YIELD = {"gingerbread"}  # it says how many squares it is cut into, and no serving
+_GUESSED = {
+    "pasta-e-fagioli", "shakshuka", "cauliflower-cheese", "spinach-dal", "greek-salad", "hummus-bowl", "peanut-stew",
+    "rice-pudding", "minestrone", "borscht", "roast-veg-couscous", "sweetcorn-chowder", "nachos", "gingerbread",
+    "avocado-toast", "cabbage-rolls",
+}  # fmt: skip
 OUTCOMES = {"?": "ask", "!": "unknown", "#": "heading", "~": "nothing"}
 
 
@@ -24,8 +33,8 @@ def lines(tables: Tables) -> LineReader:
     return LineReader(tables)
 
 
-def test_there_are_thirty_in_four_forms() -> None:
-    assert len(RECIPES) == 30
+def test_there_are_ninety_in_four_forms() -> None:
+    assert len(RECIPES) == 90
     assert {path.suffix for path in RECIPES} == {".txt", ".md", ".json", ".html"}
 
 
@@ -34,7 +43,7 @@ def test_read_as_a_person_would(path: Path, lines: LineReader) -> None:
     recipe = read_recipe(path.read_text(encoding="utf-8"))
     with path.with_name(f"{path.stem}.expected.tsv").open(encoding="utf-8") as file:
         expected = list(csv.DictReader(file, delimiter="\t"))
-    assert recipe.serves
+    assert recipe.serves or recipe.pieces or path.stem in _NO_YIELD
     assert recipe.steps
     assert len(recipe.ingredients) == len(expected), recipe.ingredients
     for text, wanted in zip(recipe.ingredients, expected, strict=True):
@@ -42,9 +51,18 @@ def test_read_as_a_person_would(path: Path, lines: LineReader) -> None:
         assert read.outcome == OUTCOMES.get(wanted["food"], "read"), (text, read)
         if read.outcome != "read":
             continue
-        assert read.food == wanted["food"], (text, read)
+        reads = (read, *read.also)
+        either = [set(foods.split("+")) for foods in wanted["food"].split("|")]
+        assert {one.food for one in reads} in either, (text, read)
         if wanted["grams"] != "-":
-            assert read.grams == pytest.approx(float(wanted["grams"]), rel=0.15), (text, read)
-            assert read.grams_low is not None
-            assert read.grams_high is not None
-            assert read.grams_low <= read.grams <= read.grams_high
+            assert sum(one.grams or 0 for one in reads) == pytest.approx(float(wanted["grams"]), rel=0.2), (text, read)
+            for one in reads:
+                assert one.grams_low is not None
+                assert one.grams is not None
+                assert one.grams_high is not None
+                assert one.grams_low <= one.grams <= one.grams_high
+
+
+def test_what_is_guessed_says_so_and_what_is_marked_does_not() -> None:
+    told = {path.stem for path in RECIPES if read_recipe(path.read_text(encoding="utf-8")).guessed}
+    assert told == _GUESSED

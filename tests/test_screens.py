@@ -21,6 +21,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
@@ -441,7 +442,7 @@ def test_the_first_start_asks_and_may_be_skipped(tmp_path: Path, tables: Tables)
         app = LarderApp(tmp_path / "new", tables, TODAY)
         async with app.run_test() as pilot:
             await pilot.pause()
-            assert isinstance(app.screen, LimitsScreen)
+            assert isinstance(app.screen, FirstStart)
             await pilot.press("escape")
             await pilot.pause()
             assert isinstance(app.screen, LarderScreen)

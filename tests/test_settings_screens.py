@@ -1,6 +1,5 @@
 """People and limits, and the keys that came with them, driven as a cook would (Textual's pilot)."""
 
-import asyncio
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 
@@ -14,9 +13,8 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.widgets.item_list import ItemList
-from test_screens import SIZES, TODAY, foods, play, solved, type_line
+from test_screens import SIZES, foods, play, solved, type_line
 
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 Play = Callable[..., LarderApp]
@@ -138,40 +136,6 @@ def test_more_like_it_and_back(play: Play) -> None:
         assert "more like" not in str(app.screen.query_one("#asked", Static).content)
 
     play(act)
-
-
-def test_the_first_start_asks_six_questions_in_turn(tmp_path: Path, tables: Tables) -> None:
-    async def scene() -> None:
-        app = LarderApp(tmp_path / "new", tables, TODAY)
-        async with app.run_test() as pilot:
-            await pilot.pause()
-            assert isinstance(app.screen, LimitsScreen)
-            labels = [str(label.content) for label in app.screen.query("Label").results(Static)]
-            assert [label[:7] for label in labels] == [f"{number} of 6." for number in range(1, 7)]
-            words = ["Diet", "Allergen", "How", "Limits:", "What", "Protein"]
-            assert [label[8:16].split()[0] for label in labels] == words
-            asked = []
-            for _ in range(6):
-                assert app.focused is not None
-                asked.append(app.focused.id)
-                await pilot.press("tab")
-            assert asked == ["diet", "avoid", "people", "profile", "always", "protein_g"]
-            app.screen.query_one("#people", Input).focus()
-            await pilot.press("backspace", "3", "enter")
-            assert app.focused is not None
-            assert app.focused.id == "profile"
-            app.screen.query_one("#always", Input).focus()
-            app.screen.query_one("#always", Input).value = "olive oil, rice"
-            await pilot.press("enter")
-            await pilot.pause()
-            assert [one.lot.food for one in app._kitchen.lots() if one.lot.always] == ["oil-olive", "rice-white-dry"]
-            app.screen.query_one("#protein_g", Input).focus()
-            await pilot.press("enter")
-            await pilot.pause()
-            assert isinstance(app.screen, LarderScreen)
-
-    asyncio.run(scene())
-    assert kept(tmp_path / "new", tables)["people"] == 3
 
 
 def test_leaving_asks_only_where_a_line_would_be_lost(play: Play) -> None:

@@ -138,7 +138,7 @@ def test_a_damaged_file_is_left_alone_and_the_copy_serves(home: Path, capsys: py
     assert run(home, "list") == 2
     assert "restore" in capsys.readouterr().err
     assert (home / FILE_NAME).read_bytes() == broken
-    assert main(["larder", "restore", "--home", str(home)]) == 0
+    assert main(["larder", "restore", "--yes", "--home", str(home)]) == 0
     assert [lot["food"] for lot in listed(home, capsys)] == ["carrot"]
     assert (home / f"{FILE_NAME}.damaged").read_bytes() == broken
 

@@ -8,7 +8,21 @@ from contextlib import suppress
 from importlib import import_module
 
 from calmlarder import __version__
-from calmlarder.commands.options import challenge, dinner, foods, larder, ledger, log, plan, recipes, tables
+from calmlarder.commands.options import (
+    backup,
+    browser,
+    challenge,
+    dinner,
+    foods,
+    larder,
+    ledger,
+    log,
+    people,
+    plan,
+    recipes,
+    share,
+    tables,
+)
 from calmlarder.commands.options.common import Parser
 from calmlarder.problems import CannotGoOn
 
@@ -24,7 +38,21 @@ def _parser() -> Parser:
     parser.add_argument("--tables", metavar="DIR", help="a folder of your own tables")
     parser.set_defaults(run="program:program")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
-    for family in (dinner, plan, larder, log, ledger, foods, recipes, tables, challenge):
+    for family in (
+        dinner,
+        plan,
+        larder,
+        log,
+        ledger,
+        foods,
+        recipes,
+        share,
+        backup,
+        browser,
+        tables,
+        people,
+        challenge,
+    ):
         family.add(commands)
     return parser
 

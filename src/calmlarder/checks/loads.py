@@ -30,6 +30,8 @@ _PARTS = {
     "polyols": ("sorbitol", "mannitol"),
     "excess_fructose": ("excess",),
     "total": ("fructans", "gos", "sorbitol", "mannitol", "excess"),
+    "fructans": ("fructans",),
+    "gos": ("gos",),
 }
 GROUPS = tuple(_PARTS)
 Figures = Mapping[tuple[str, ...], Row]

@@ -15,6 +15,7 @@ MOST_BYTES = 5_000_000
 def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
     from calmlarder.household.adapting import Eaters, adapted_recipe
+    from calmlarder.household.sharing import keep_adapted
 
     with household_of(options) as household:
         tables = household.tables
@@ -26,10 +27,11 @@ def adapt(options: argparse.Namespace) -> int:
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
         )
-    recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
-    answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)
-    if answer.faults:
-        return at_fault("an adapted recipe", answer.faults)
+        recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
+        answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)
+        if answer.faults:
+            return at_fault("an adapted recipe", answer.faults)
+        keep_adapted(household, answer)
     if options.json:
         print(json.dumps(answer.told, ensure_ascii=False, indent=2))
     else:

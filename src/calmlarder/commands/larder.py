@@ -2,18 +2,18 @@
 
 import argparse
 import json
-import sys
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.inputs import home_of, household_of
-from calmlarder.commands.write_out import write_out
+from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
 from calmlarder.household.restoring import copy_made, start_from_copy
+from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.problems import CannotGoOn, Problem
@@ -34,10 +34,13 @@ def larder(options: argparse.Namespace) -> int:
         return _COMMANDS[options.larder_command](options, household)
 
 
-def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
-    if not (is_sure or _may_restore(home)):
-        print("Nothing was changed.")
-        return 0
+def _restore(home: Path | None, yes: bool, as_json: bool) -> int:
+    made = copy_made(home)
+    if made is not None:
+        words = f"The copy is of {made}. What changed since stays only in the file that is set aside."
+        if not is_sure(yes, words, "Start from the copy? y or n: "):
+            print("Nothing was changed.")
+            return 0
     done = start_from_copy(home)
     if as_json:
         print(json.dumps(done._asdict(), indent=2))
@@ -46,15 +49,6 @@ def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
     if done.aside:
         print(f"What was there is kept as {done.aside}.")
     return 0
-
-
-def _may_restore(home: Path | None) -> bool:
-    """No undo reaches behind a restore: at a terminal it is asked for."""
-    made = copy_made(home)
-    if made is None or not (sys.stdin.isatty() and sys.stdout.isatty()):
-        return True
-    print(f"The copy is of {made}. What changed since stays only in the file that is set aside.")
-    return input("Start from the copy? y or n: ").strip().lower() in {"y", "yes"}
 
 
 def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
@@ -224,7 +218,7 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     """
     lots = household.lots()
     if options.ics is not None:
-        return _calendar(options.ics, lots, household.tables)
+        return _calendar(options.ics, lots, household)
     for one in lots:
         print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, household.plain_tables))
     for asked in household.to_answer():
@@ -236,16 +230,18 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     return 0
 
 
-def _calendar(file: str, lots: "Sequence[KeptLot]", tables: Tables) -> int:
+def _calendar(file: str, lots: "Sequence[KeptLot]", household: Household) -> int:
+    from calmlarder.household.sharing import meals_planned
     from calmlarder.render.ics import calendar
 
-    text = calendar(lots, tables, datetime.now(UTC))
+    text = calendar(lots, household.tables, datetime.now(UTC), meals_planned(household))
     if file == "-":
         print(text, end="")
     else:
         write_out(Path(file), text, "BEGIN:VCALENDAR", "--ics")
         count = text.count("BEGIN:VEVENT")
-        shown = f"{count} day{'' if count == 1 else 's'}" if count else "an empty calendar, as no label has a day,"
+        empty = "an empty calendar, as no label has a day and nothing is planned,"
+        shown = f"{count} event{'' if count == 1 else 's'}" if count else empty
         print(f"Wrote {shown} to {Path(file).name}.")
     return 0
 

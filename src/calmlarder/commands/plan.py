@@ -30,6 +30,7 @@ def plan(options: argparse.Namespace) -> int:
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
+    from calmlarder.household.sharing import keep_plan
 
     with household_of(options) as household:
         choices = choices_of(options, household.tables)
@@ -40,6 +41,9 @@ def plan(options: argparse.Namespace) -> int:
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:
         return at_fault("the plan", outcome.faults)
+    if options.larder is None:
+        with household_of(options) as household:
+            keep_plan(household, outcome)
     return _show(outcome, options.json)
 
 

@@ -1,6 +1,7 @@
 """`calmlarder` with nothing behind it: the terminal program."""
 
 import argparse
+import os
 import sys
 from datetime import date
 
@@ -10,7 +11,9 @@ from calmlarder.problems import CannotGoOn, Problem
 
 def program(options: argparse.Namespace) -> int:
     """Open the screens, where there is a terminal for them."""
-    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+    # Behind `calmlarder browser` the terminal is a page: textual-serve says so by the driver it asks for.
+    in_browser = os.environ.get("TEXTUAL_DRIVER", "").startswith("textual.drivers.web_driver")
+    if not in_browser and not (sys.stdin.isatty() and sys.stdout.isatty()):
         remedy = "name a command: `calmlarder --help` lists them"
         raise CannotGoOn([Problem(where="the program", what="needs a terminal for its screens", remedy=remedy)])
     from calmlarder.tui.app import LarderApp

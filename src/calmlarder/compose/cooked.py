@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import date, datetime
+from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
@@ -42,6 +43,33 @@ def share_eaten(
         pattern="" if any(use.how == "box" for use in dinner.uses) else dinner.pattern,
         mains=_mains(dinner, tables),
     )
+
+
+def shares_eaten(dinner: Dinner, weighed: Mapping[str, int], at: datetime, tables: Tables) -> tuple[Eaten, ...]:
+    """What each person at the table had, by name and share, what was served apart with it; guests keep no log."""
+    alike = share_eaten(dinner, weighed, at, tables)
+    found = []
+    for one in dinner.portions:
+        if one.is_guest:
+            continue
+        own = Fraction(str(one.appetite)) / sum(Fraction(str(other.appetite)) for other in dinner.portions)
+        portions = [
+            _portion(tables, use.food, weighed.get(use.lot, use.grams), use.how == "weigh", own) for use in dinner.uses
+        ]
+        for part in dinner.apart:
+            if one.who in part.whose:
+                those = [other for other in dinner.portions if other.who in part.whose]
+                part_of = Fraction(str(one.appetite)) / sum(Fraction(str(other.appetite)) for other in those)
+                portions.append(_portion(tables, part.food, part.grams, part.how == "weigh", part_of))
+        loads, unknown = loads_of(portions, tables, dinner.tolerance)
+        grams = round(sum(portion.grams for portion in portions), 1)
+        found.append(alike.model_copy(update={"who": one.who, "loads": loads, "unknown": unknown, "grams": grams}))
+    return tuple(found)
+
+
+def _portion(tables: Tables, food: str, grams: int, is_weighed: bool, share: Fraction) -> Portion:
+    each = float(grams * share)
+    return Portion(tables.food_by_id[food], each, each, is_weighed, 1 / share)
 
 
 def _mains(dinner: Dinner, tables: Tables) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from typing import Any, Literal
 
 from pydantic import BaseModel, ConfigDict, model_validator
 
+from calmlarder.compose.portions import Apart, Served, plates_of
 from calmlarder.compose.problem import MAIN_ROLES
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.request import Liked
@@ -152,6 +153,8 @@ class Dinner(_Told):
     protein_target_g: float = 0.0
     more_protein: tuple[MoreProtein, ...] = ()
     unknown_energy: tuple[str, ...] = ()
+    portions: tuple[Served, ...] = ()  # where those who eat are named
+    apart: tuple[Apart, ...] = ()  # what only some of them get
 
     @property
     def protein_short_g(self) -> float:
@@ -196,6 +199,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
+        portions=tuple(plate.served(share, plan.problem.wanted.sitting) for plate, share in plates_of(plan)),
     )
 
 

@@ -2,7 +2,7 @@
 
 import math
 import zlib
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.compose import weights
@@ -179,8 +179,19 @@ class LimitRow(NamedTuple):
     rooms: tuple[Room, ...]
 
 
-def limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
-    """Every limit of the request under which something may count, that of one food once for each food."""
+def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
+    """Every limit of the request under which something may count, that of one food once for each food.
+
+    At a table of several, whose limits differ, those that follow from others are left out.
+    """
+    if not problem.wanted.table:
+        return _limit_rows(problem)
+    from calmlarder.compose.implied import without_implied
+
+    return without_implied(list(_limit_rows(problem)))
+
+
+def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
     counted, sure = problem.wanted.counted, problem.wanted.tolerance
     profiles: dict[str, LoadProfile] = {}
     numbers: dict[str, list[int]] = {}

@@ -13,6 +13,7 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Stacking, still_counted
+from calmlarder.intake.table import Eater
 from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
 from calmlarder.kitchen.equipment import Equipment
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
@@ -69,7 +70,8 @@ class DinnerRequest(BaseModel):
 
     `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like` asks
     for dinners near one, but not for it again. `eaten` is the log of the hours before; it counts only where
-    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late.
+    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late. `table`
+    names those who eat, where they are named: the profile then holds for all of them.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -97,6 +99,7 @@ class DinnerRequest(BaseModel):
     stacking: Stacking | None = None
     had: tuple[Had, ...] = ()
     declined: tuple[Declined, ...] = ()
+    table: tuple[Eater, ...] = ()
 
     @property
     def limits(self) -> Profile:

@@ -7,13 +7,14 @@ from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 # Examples and where it is used name foods that are not added: `such as …`, `for frying in butter` stays a question.
-_EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like)\b[^()]*")
+_EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like|preferably|ideally)\b[^()]*")
 # `salt-cured`, `garlic-free`: a word before the hyphen says how it is made or what it lacks.
 _HYPHENED = re.compile(r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b")
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
-_ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping"})
+_ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear"})
 _SCRAPS = re.compile(
-    r"\bin (?:its |their |own |spring |salted |olive |sunflower |vegetable )*(?:juice|oil|brine|water)\b"
+    r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"
+    r"(?:juice|oil|brine|water)\b"
 )
 
 
@@ -24,13 +25,23 @@ class Coverage:
         self._foods = tables.food_by_id
         self._words: dict[str, set[str]] = {food.id: set(words_of(food.id.replace("-", " "))) for food in tables.foods}
         self._alone: set[str] = set()
+        alone: dict[str, set[str]] = {}
         rows = [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]
         for name, food in rows:
             words = words_of(name)
             self._words[food].update(words)
             if len(words) == 1:
                 self._alone.add(words[0])
+                alone.setdefault(words[0], set()).add(food)
         self._alone -= _ELSE
+        self._harmless = {word: self._harmless_kinds(meant, tables) for word, meant in alone.items()}
+
+    def _harmless_kinds(self, foods: Iterable[str], tables: Tables) -> set[str]:
+        """The kind of foods that bring nothing: another cut of the same meat, another rice, makes no difference."""
+        kinds: set[str] = {self._foods[food].kind for food in foods}
+        known = all(not tables.unknown_of(food) for food in foods)
+        brings = (row for food in foods for row in tables.fermentables_of(food).values())
+        return kinds if known and len(kinds) == 1 and not any(row.g_per_100g for row in brings) else set()
 
     def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
         """The words of a line that name a food, and none of these foods, in order."""
@@ -38,4 +49,11 @@ class Coverage:
         covered: set[str] = set()
         for food in foods:
             covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))
-        return tuple(dict.fromkeys(word for word in words_of(told) if word in self._alone and word not in covered))
+        kinds = {self._foods[food].kind for food in foods}
+        return tuple(
+            dict.fromkeys(
+                word
+                for word in words_of(told)
+                if word in self._alone and word not in covered and not self._harmless[word] & kinds
+            )
+        )

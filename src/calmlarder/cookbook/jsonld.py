@@ -18,8 +18,15 @@ _DURATION = re.compile(
     r"P(?:(\d{1,3})D)?(?:T(?:(\d{1,4}(?:\.\d{1,3})?)H)?(?:(\d{1,5}(?:\.\d{1,3})?)M)?(?:\d{1,6}(?:\.\d{1,9})?S)?)?",
     re.IGNORECASE,
 )
+# A whole list in one string: commas in front of amounts.
+_COMMAS = re.compile(r"\s*[,;]\s+(?=\d|[½¼¾⅓⅔⅛])")
 _LONGEST_TIME = 60 * 24 * 30
 _MOST_NODES = 2_000_000
+_MOST_VALUES = 20
+_BETWEEN = " \t\r\n,;"
+_SLIPS = re.compile(
+    r'"(?:[^"\\]++|\\.)*+"|,(?=\s*+[\]}])|(?<![:\w])//[^\n"]*$|/\*[^*"]{0,500}\*/', re.DOTALL | re.MULTILINE
+)
 
 
 def depth_of(text: str) -> int:
@@ -35,25 +42,54 @@ def depth_of(text: str) -> int:
     return deepest
 
 
-def object_in(text: str) -> dict[str, Any] | None:
-    """The first recipe object in a JSON text, cleaned; None when it is no JSON, too deep, or holds none."""
+def objects_in(text: str) -> Iterator[dict[str, Any]]:
+    """The recipe objects in a JSON text, cleaned, outer ones first; none when it is no JSON or too deep.
+
+    One that names no ingredient is among them.
+    """
     if depth_of(text) > DEEPEST:
-        return None
-    try:
-        content = json.loads(text, strict=False)
-    except (ValueError, RecursionError):
-        return None
-    for found in _objects(content):
-        if _is_recipe(found):
-            cleaned: dict[str, Any] = _cleaned(found)
-            # An object taken out of a graph leaves its context behind.
-            return cleaned if "@context" in cleaned else {"@context": "https://schema.org", **cleaned}
-    return None
+        return
+    for content in _contents(text):
+        for found in _objects(content):
+            if _is_recipe(found):
+                cleaned: dict[str, Any] = _cleaned(found)
+                # An object taken out of a graph leaves its context behind.
+                yield cleaned if "@context" in cleaned else {"@context": "https://schema.org", **cleaned}
+
+
+def names_ingredients(found: dict[str, Any]) -> bool:
+    """Whether the object names an ingredient that is more than nothing."""
+    return any(_words(item) for item in _lines(_listed(found)))
+
+
+def _contents(text: str) -> list[Any]:
+    """What a JSON text holds: as it stands, else with the slips that pages make mended; several values one by one."""
+    for tried in (text, _mended(text), html.unescape(text)):
+        try:
+            return [json.loads(tried, strict=False)]
+        except (ValueError, RecursionError):
+            continue
+    found: list[Any] = []
+    rest = _mended(text).lstrip(_BETWEEN)
+    reader = json.JSONDecoder(strict=False)
+    while rest and len(found) < _MOST_VALUES:
+        try:
+            one, end = reader.raw_decode(rest)
+        except (ValueError, RecursionError):
+            break
+        found.append(one)
+        rest = rest[end:].lstrip(_BETWEEN)
+    return found
+
+
+def _mended(text: str) -> str:
+    """A JSON text without commas before a closing bracket and without the escape of a quote that needs none."""
+    return _SLIPS.sub(lambda found: found[0].replace("\\'", "'") if found[0][0] == '"' else "", text)
 
 
 def recipe_of(found: dict[str, Any]) -> Recipe:
     """The recipe an object describes. Raises CannotGoOn when it names no ingredient, or too many."""
-    lines = tuple(line for line in (_words(item) for item in _lines(_listed(found))) if line)
+    lines = _once(tuple(line for line in (_words(item) for item in _lines(_listed(found))) if line))
     if not lines:
         fail("names no ingredient", "give the recipe's text instead")
     check_count(len(lines))
@@ -69,6 +105,11 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
         minutes=_minutes(found),
         pieces=pieces_in(_words(found.get("recipeYield", found.get("yield"))), alone=True),
     )
+
+
+def with_address(found: dict[str, Any], address: str) -> dict[str, Any]:
+    """The object with the address of its page, where it gives none itself."""
+    return {**found, "url": address} if address and not found.get("url") else found
 
 
 def ingredients_key(found: dict[str, Any]) -> str:
@@ -98,7 +139,7 @@ def _is_recipe(found: dict[str, Any]) -> bool:
     kinds = found.get("@type", found.get("type"))
     names = kinds if isinstance(kinds, list) else [kinds]
     named = any(isinstance(name, str) and re.split(r"[/#:]", name)[-1] == "Recipe" for name in names)
-    return bool(_listed(found)) and (named or (kinds is None and "recipeIngredient" in found))
+    return named or (kinds is None and bool(found.get("recipeIngredient")))
 
 
 def _cleaned(value: Any) -> Any:
@@ -112,12 +153,19 @@ def _cleaned(value: Any) -> Any:
     return value
 
 
+def _once(lines: tuple[str, ...]) -> tuple[str, ...]:
+    """A list that stands twice on the page, for the screen and for print, once."""
+    half, odd = divmod(len(lines), 2)
+    return lines[:half] if not odd and half > 1 and lines[:half] == lines[half:] else lines
+
+
 def _lines(listed: Any) -> Iterator[Any]:
     if isinstance(listed, str):
-        yield from re.split(r"\n|<br\s{0,3}/?>|</li>", listed)
+        whole = [line for line in re.split(r"\n|<br\s{0,3}/?>|</li>|</p>", listed) if line.strip()]
+        yield from whole if len(whole) > 1 else _COMMAS.split(listed) if len(_COMMAS.findall(listed)) > 1 else whole
     elif isinstance(listed, list):
         for one in listed:
-            yield from _lines(one) if isinstance(one, list) else [one]
+            yield from _lines(one) if isinstance(one, list) or (len(listed) == 1 and isinstance(one, str)) else [one]
     elif isinstance(listed, dict):
         yield from _lines(listed.get("itemListElement", [listed]))
 

@@ -26,6 +26,15 @@ _JUICE = re.compile(
 # Juice of one fruit, squeezed, in grams: usda_sr28_portions 09152 (lemon), 09160 (lime), 09206 (orange).
 _JUICE_GRAMS = {"lemon": ("lemon-juice", 48.0), "lime": ("lime-juice", 44.0), "orange": ("orange-juice", 86.0)}
 _CLOVES = "cloves"
+_STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
+# `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
+_GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
+_EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
+# `white and green parts`, `green and white parts separated`: the whole of it.
+_SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
+_BOTH_PARTS = re.compile(rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b(?: (?:only|separated))?")
+# What it is for, in front of a line: `Egg wash: 1 egg yolk`.
+_LABEL = re.compile(r"^(?:[a-z]+ ){0,2}[a-z]+: ?(?=\d|[½¼¾⅓⅔⅛])")
 _HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
 
 
@@ -49,7 +58,7 @@ class LineReader:
         if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.search(r"\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            line = without_verbs(line)
+            line = _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", without_verbs(line))))
             read = self._dry(shown, line) or self._read(shown, line)
             return self._if_whole(read, line)
         except ValueError:
@@ -69,7 +78,8 @@ class LineReader:
 
     def _read(self, shown: str, line: str) -> IngredientRead:
         optional = bool(OPTIONAL.search(line))
-        found, notes = amounts_of(no_inches(OPTIONAL.sub(" ", line)))
+        bare = OPTIONAL.sub(" ", line)
+        found, notes = amounts_of(no_inches(_BOTH_PARTS.sub(" ", bare)))
         rest = found.rest.strip(" ,.;:-*_")
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
@@ -133,17 +143,24 @@ class LineReader:
             return IngredientRead(
                 text=shown, outcome=outcome, optional=optional, choices=choices, alternatives=alternatives
             )
-        weight = weight_of(found, part.unit_in_name, match.food, self._tables)
-        return _with_weight(
-            IngredientRead(
-                text=shown,
-                outcome=outcome,
-                food=match.food.id,
-                optional=optional,
-                alternatives=tuple(other for other in alternatives if other != match.food.id),
-            ),
-            weight,
-        )
+        others = tuple(other for other in alternatives if other != match.food.id)
+        reads = [
+            _with_weight(
+                IngredientRead(
+                    text=shown,
+                    outcome=outcome,
+                    food=food.id,
+                    optional=optional,
+                    assumed="; ".join(part.assumed[:1]),
+                    alternatives=others,
+                ),
+                weight_of(found, part.unit_in_name, food, self._tables),
+            )
+            for food in (match.food, *part.also)
+        ]
+        if len(reads) > 1 and any(read.weighed for read in reads):
+            reads = [_shared(read, len(reads)) for read in reads]
+        return reads[0].model_copy(update={"also": tuple(reads[1:])}) if len(reads) > 1 else reads[0]
 
     def _juice(self, shown: str, fruit: str, optional: bool) -> IngredientRead:
         found = take_quantity(fruit)
@@ -189,7 +206,7 @@ class LineReader:
         if "each" not in told and found.main is not None:
             reads = [_shared(read, len(reads)) for read in reads]
         worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
+        return worst or _together(reads)
 
     def _listed(
         self, shown: str, found: Found, pieces: list[str], told: frozenset[str], optional: bool
@@ -209,7 +226,7 @@ class LineReader:
             return None
         reads = [self._told(shown, found, part, (), optional) for part in parts]
         worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or reads[0].model_copy(update={"also": tuple(reads[1:])})
+        return worst or _together(reads)
 
     def _powders(self, pieces: list[str], whole: list[Part], found: Found, told: frozenset[str]) -> list[Part]:
         """`onion and garlic powder`: spoons of two powders; in any other measure nobody but the cook can tell."""
@@ -238,6 +255,8 @@ class LineReader:
         whole = self._names.part(head, told)
         if len(pieces) < 2:
             return [whole]
+        if len(pieces) == 2 and without_prep(pieces[-1]) in _STATES_ALONE:
+            return [self._names.part(pieces[0], told - _STATES_ALONE)]  # `fresh thyme, or 1 teaspoon dried`
         pieces = [piece for piece in pieces[:-1] if without_prep(piece)] + pieces[-1:]  # `kosher or sea salt`
         names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
         last = names[-1].split()
@@ -266,6 +285,12 @@ class LineReader:
             return [Part(Match("ask", None, None, 100.0, first.candidates), None)]
         named = [part for part in parts if part.match.outcome != "unknown"]
         return parts if named else [whole]
+
+
+def _together(reads: list[IngredientRead]) -> IngredientRead:
+    """The foods of a line as one reading; each may itself stand for parts of a whole."""
+    flat = [one for read in reads for one in (read.model_copy(update={"also": ()}), *read.also)]
+    return flat[0].model_copy(update={"also": tuple(flat[1:])})
 
 
 def _parts_told(line: str) -> set[str]:

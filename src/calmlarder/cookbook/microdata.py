@@ -1,48 +1,41 @@
-"""schema.org/Recipe as microdata (`itemprop`) in a page: what it says, put as a JSON-LD object.
+"""schema.org/Recipe as microdata (`itemprop`), or hRecipe by its classes, in a page: put as a JSON-LD object.
 
-The page is walked tag by tag without recursing; only tags that say something of an item go through the parser, so that
-malformed or endless markup costs no more than its length.
+The page is walked tag by tag without recursing, so that malformed or endless markup costs no more than its length.
 """
 
 import re
 from collections import Counter
-from html.parser import HTMLParser
-from itertools import islice
+from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
 from calmlarder.clean import clean
 from calmlarder.cookbook.bounds import MOST_INGREDIENTS, MOST_STEPS
+from calmlarder.cookbook.markup import Token, tokens
 
-_UNSEEN = re.compile(
-    r"<!--.*?(?:-->|\Z)|<(script|style|template|textarea)\b.*?(?:</\1\b[^>]{0,99}>|\Z)", re.DOTALL | re.IGNORECASE
-)
-_TAG = re.compile(r"<(/?)([a-zA-Z][\w:-]{0,40})((?:[^<>\"']|\"[^\"<]{0,5000}\"|'[^'<]{0,5000}')*+)>")
-_VOID = frozenset({"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "wbr"})
+_UNSEEN = frozenset({"script", "style", "template", "textarea"})
 _BREAKS = frozenset({"br", "div", "dd", "dt", "h1", "h2", "h3", "h4", "li", "ol", "p", "section", "td", "tr", "ul"})
+_PARTS = frozenset({"span", "b", "strong"})
 _MOST_NAMED = MOST_INGREDIENTS + 2 * MOST_STEPS  # properties that are read; a page for readers has a few dozen
-_MOST_PARSED = 20_000
-_MOST_TAGS = 200_000
 _MOST_TOLD = 300_000  # signs of all properties together, those that stand in one another counted again
+_FEW_LISTS = 2  # so many elements with the whole list in them
+_LEAST_IN_A_LIST = 3
+_SOURCE_LINE = "\r"  # the end of a line in the source, which is but a space on the page
 # Names of schema.org; the second of a pair is the older one.
 _ONE = {
     "name": "name", "recipeYield": "recipeYield", "yield": "recipeYield", "totalTime": "totalTime",
     "prepTime": "prepTime", "cookTime": "cookTime",
 }  # fmt: skip
 _MANY = {
-    "recipeIngredient": "recipeIngredient", "ingredients": "recipeIngredient",
+    "recipeIngredient": "recipeIngredient", "ingredients": "recipeIngredient", "ingredient": "recipeIngredient",
     "recipeInstructions": "recipeInstructions", "instructions": "recipeInstructions",
 }  # fmt: skip
-
-
-class _Attributes(HTMLParser):
-    """Reads one opening tag."""
-
-    def __init__(self) -> None:
-        super().__init__(convert_charrefs=True)
-        self.found: dict[str, str] = {}
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        self.found = {name: value or "" for name, value in attrs}
+# Classes of hRecipe 0.22 and of h-recipe (microformats2), from memory, by the property of schema.org.
+_CLASSES = {
+    "fn": "name", "p-name": "name", "ingredient": "recipeIngredient", "p-ingredient": "recipeIngredient",
+    "instructions": "recipeInstructions", "instruction": "recipeInstructions", "e-instructions": "recipeInstructions",
+    "yield": "recipeYield", "p-yield": "recipeYield", "duration": "totalTime", "dt-duration": "totalTime",
+}  # fmt: skip
+_OTHER_ITEMS = frozenset({"vcard", "h-card", "hreview", "h-review", "hreview-aggregate", "h-review-aggregate"})
 
 
 class _Open(NamedTuple):
@@ -66,14 +59,19 @@ class _Walk:
         self._open: list[_Open] = []
         self._count: Counter[str] = Counter()
         self._text: list[str] = []
+        self._part_ended = False
 
     def text(self, text: str) -> None:
         """What stands between two tags; kept only while somebody listens."""
         if text and self.recipes:
-            self._text.append(text)
+            # `<span>1</span><span>teaspoon</span><b>1</b>cup`: parts of a line, set apart by their look alone.
+            apart = self._part_ended and text[0].isalnum()
+            self._text.append(f" {text}" if apart else text)
+            self._part_ended = False
 
-    def starts(self, tag: str, attributes: dict[str, str], empty: bool) -> None:
-        """An opening tag."""
+    def starts(self, token: Token, attributes: Mapping[str, str]) -> None:
+        """An opening tag, with its attributes as those of microdata."""
+        tag = token.name
         if tag in _BREAKS:
             self.text("\n")
         if self._open and tag == self._open[-1].tag and tag in {"li", "p"}:
@@ -89,7 +87,7 @@ class _Walk:
         owner = inside if names and inside and self.named < _MOST_NAMED else None
         told = attributes.get("content") or attributes.get("datetime", "")
         one = _Open(tag, item, owner, names, len(self._text), told)
-        if empty or tag in _VOID:
+        if token.empty:
             self._tell(one, told)
         else:
             self._open.append(one)
@@ -105,6 +103,7 @@ class _Walk:
                 self._tell(one, told if told.strip() else one.content)
             if one.tag == tag:
                 break
+        self._part_ended = self._part_ended or tag in _PARTS
         if tag in _BREAKS:
             self.text("\n")
 
@@ -127,35 +126,52 @@ class _Walk:
             return
         self.named += 1
         for name in {_ONE[name] for name in one.names if name in _ONE}:
-            one.owner.setdefault(name, clean(told).strip())
+            one.owner.setdefault(name, " ".join(told.split()))
         for name in {_MANY[name] for name in one.names if name in _MANY}:
-            one.owner.setdefault(name, []).append(clean(told).strip())
+            one.owner.setdefault(name, []).append(told.strip())
 
 
 def microdata_recipe(page: str) -> dict[str, Any] | None:
-    """The first recipe of a page that names ingredients, as a JSON-LD object; None where there is none."""
-    if "itemprop" not in page:
-        return None
-    page = _UNSEEN.sub(" ", page)
+    """The first recipe of a page that names ingredients by `itemprop`, as a JSON-LD object; None if there is none."""
+    return _walked(page, lambda told: told) if "itemprop" in page else None
+
+
+def hrecipe(page: str) -> dict[str, Any] | None:
+    """The same of a page that names them by the classes of hRecipe."""
+    return _walked(page, _as_microdata) if re.search(r"\bh-?recipe\b", page) else None
+
+
+def _walked(page: str, told_of: Callable[[Mapping[str, str]], Mapping[str, str]]) -> dict[str, Any] | None:
     walk = _Walk()
-    place = parsed = 0
-    for found in islice(_TAG.finditer(page), _MOST_TAGS):
-        walk.text(page[place : found.start()])
-        place = found.end()
-        tag = found[2].lower()
-        if found[1]:
-            walk.ends(tag)
-            continue
-        telling = parsed < _MOST_PARSED and "item" in found[3].lower()
-        parsed += telling
-        walk.starts(tag, _attributes(found[0]) if telling else {}, found[3].rstrip().endswith("/"))
-    walk.text(page[place:])
+    for token in tokens(page):
+        if token.kind == "text":
+            walk.text(clean(token.name).replace("\n", _SOURCE_LINE))
+        elif token.kind == "end":
+            walk.ends(token.name)
+        elif token.kind == "start" and token.name not in _UNSEEN:
+            walk.starts(token, told_of(token.attributes))
     walk.close()
     recipe = next((one for one in walk.recipes if one.get("recipeIngredient")), None)
-    return None if recipe is None else {"@context": "https://schema.org", **recipe}
+    if recipe is None:
+        return None
+    steps = [line.replace(_SOURCE_LINE, " ") for line in recipe.get("recipeInstructions", ())]
+    told = {**recipe, "recipeIngredient": _apart(recipe["recipeIngredient"])}
+    return {"@context": "https://schema.org", **told, **({"recipeInstructions": steps} if steps else {})}
 
 
-def _attributes(tag: str) -> dict[str, str]:
-    parser = _Attributes()
-    parser.feed(tag)
-    return parser.found
+def _apart(lines: list[str]) -> list[str]:
+    """Each ingredient for itself; one element may hold the whole list, in lines of the page or of its source."""
+    for end in ("\n", _SOURCE_LINE):
+        if len(lines) <= _FEW_LISTS and any(line.count(end) >= _LEAST_IN_A_LIST - 1 for line in lines):
+            return [" ".join(piece.split()) for line in lines for piece in line.split(end)]
+    return [" ".join(line.split()) for line in lines]
+
+
+def _as_microdata(attributes: Mapping[str, str]) -> Mapping[str, str]:
+    """The attributes of a tag of hRecipe as those of microdata."""
+    classes = attributes.get("class", "").lower().split()
+    names = " ".join(dict.fromkeys(_CLASSES[one] for one in classes if one in _CLASSES))
+    if {"hrecipe", "h-recipe"} & set(classes):
+        return {"itemscope": "", "itemtype": "Recipe"}
+    told = {"itemprop": names, "content": attributes.get("title") or attributes.get("datetime", "")} if names else {}
+    return {**told, "itemscope": ""} if _OTHER_ITEMS & set(classes) else told

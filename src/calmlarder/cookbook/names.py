@@ -6,16 +6,25 @@ from typing import NamedTuple
 from calmlarder.cookbook.quantity import measure_word
 from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.wording import names_nothing, without_prep
-from calmlarder.matching.foods import UNKNOWN, FoodMatcher, Match
+from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.line import SOFT
+from calmlarder.matching.naming import Named, name
+from calmlarder.matching.notes import GENERIC, PRODUCTS
+from calmlarder.matching.tokens import tokens_of, words_of_food
+from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _MOST_KNOWN = 5_000
+_LONGEST_NAME = 120
+_WHOLE = 100.0  # the score of a name in full
 # Words that say which state of a food is meant; what is done to it afterwards is no such word.
 _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
 
-# By its American spelling a mixture that may hold garlic and onion; ground chillies alone go by the same.
+# Ground chillies alone go by the same name.
 _CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
@@ -24,10 +33,15 @@ _DONE = re.compile(
 
 
 class Part(NamedTuple):
-    """What a name means, and the measure that its last word may be."""
+    """What a name means, and the measure that its last word may be.
+
+    `also` are further parts of a whole (spring onions: whites and greens), `assumed` says what was taken for granted.
+    """
 
     match: Match
     unit_in_name: str | None
+    also: tuple[Food, ...] = ()
+    assumed: tuple[str, ...] = ()
 
 
 class IngredientNames:
@@ -36,10 +50,13 @@ class IngredientNames:
     def __init__(self, tables: Tables) -> None:
         self._tables = tables
         self._matcher = FoodMatcher(tables)
+        self._lexicon = Lexicon(tables)
         self._known: dict[tuple[str, frozenset[str]], Match] = {}
 
     def part(self, text: str, told: frozenset[str]) -> Part:
         """The food of a name, with the measure its last word may be (`garlic cloves`)."""
+        if _CHILI_POWDER.match(text):
+            return self._chili_powder()
         match = self.match(text, told)
         words = without_prep(text.split(",")[0]).split()
         unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
@@ -47,12 +64,73 @@ class IngredientNames:
             fewer = self.match(" ".join(word for word in words if measure_word(word) != unit), told)
             if fewer.food is not None:
                 match = fewer
+        if match.outcome == "ask" and match.score >= _WHOLE:
+            foods, assumed = self._by_default(text, told, match)
+            if foods:
+                first = Match("matched", foods[0], foods[0].name, match.score, match.candidates)
+                return Part(first, unit, foods[1:], assumed)
         return Part(match, unit)
+
+    def _chili_powder(self) -> Part:
+        """By its American spelling a mixture, and garlic in most: the reading that holds more, which is said."""
+        return Part(self._named("chili powder blend", frozenset()), None, (), ("a mix, with garlic",))
 
     def match(self, text: str, told: frozenset[str]) -> Match:
         """The food of a name; `told` are words of its whole line."""
         hints = told & _HINTS
-        return self._search(text, told, hints)
+        match = self._search(text, told, hints)
+        if match.food is not None or match.score >= _WHOLE:
+            return match
+        return self._as_in_a_larder(text, told, hints, match) or match
+
+    def _as_in_a_larder(self, text: str, told: frozenset[str], hints: frozenset[str], asked: Match) -> Match | None:
+        """What the reader of larders makes of a name that no reading covers: it knows which words are but notes.
+
+        Only where it is sure, takes nothing for granted, and means one of the foods that would be asked about.
+        """
+        head = text.partition(",")[0]
+        named = self._larder_name(head, hints)
+        if named is None or len(named.foods) != 1 or named.assumed or named.partly:
+            return None
+        food = self._tables.food_by_id[named.foods[0]]
+        if asked.outcome == "ask":
+            if food.id not in {one.food for one in asked.candidates}:
+                return None
+        elif not set(words_of(head)[-1:]) & named.takes:
+            return None  # what a thing is stands last
+        candidate = Candidate(food.id, food.name, 100.0)
+        return in_recipe(Match("matched", food, food.name, 100.0, (candidate,)), head, told, self._tables)
+
+    def _by_default(self, text: str, told: frozenset[str], asked: Match) -> tuple[tuple[Food, ...], tuple[str, ...]]:
+        """What names.csv takes a name for that stands for several foods, and in which words; else nothing.
+
+        Of pulses the cook is asked: dry and tinned ones differ too much.
+        """
+        foods = [self._tables.food_by_id[one.food] for one in asked.candidates]
+        if any(food.kind == "pulse" for food in foods):
+            return (), ()
+        named = self._larder_name(text.partition(",")[0], told & _HINTS)
+        if named is None or not named.assumed or not set(named.foods) <= {food.id for food in foods}:
+            return (), ()
+        if {"white part", "green part"} & told and len({"white part", "green part"} & told) == 1:
+            return (), ()  # the line says which part
+        return tuple(self._tables.food_by_id[one] for one in named.foods), named.assumed
+
+    def _larder_name(self, head: str, hints: frozenset[str]) -> Named | None:
+        """A name as the reader of larders takes it, where it takes it for something; it mends no spelling here."""
+        if names_nothing(head) or _FLAVOURED.search(head) or len(head) > _LONGEST_NAME:
+            return None
+        typed = [word for word in raw_words(plain(without_prep(head))) if not word[0].isdigit()]
+        tokens = [
+            token._replace(raw=word, words=() if token.slip else token.words, slip=False)
+            for token, word in zip(tokens_of(map(singular, typed), self._lexicon, SOFT), typed, strict=True)
+        ]
+        named = name(words_of_food(tokens, hints, SOFT, self._lexicon)) if tokens else None
+        if named is None or named.outcome != "matched":
+            return None
+        strange = any(not token.words and token.typed not in SOFT for token in tokens)
+        # `padana cheese`: a strange word before a general one names a kind that the tables do not know.
+        return None if strange and named.takes <= GENERIC | PRODUCTS else named
 
     def _named(self, name: str, hints: frozenset[str]) -> Match:
         """What the matcher makes of a name, kept, for a recipe and its changes ask for the same ones again."""
@@ -65,10 +143,6 @@ class IngredientNames:
 
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
         """The readings of a name from the whole to its head; the first that is a name in full wins."""
-        if _CHILI_POWDER.match(text):
-            meant = (self._named(name, frozenset()) for name in ("chilli powder", "chili powder blend"))
-            both = tuple(one for match in meant if match.score >= 100 for one in match.candidates)
-            return Match("ask", None, None, 100.0, both)
         head, comma, tail = text.partition(",")
         # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
         behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]
@@ -83,7 +157,8 @@ class IngredientNames:
             tries = [text.replace(",", " ")]  # oil with the taste of garlic is no plain oil
         best = UNKNOWN
         for tried in dict.fromkeys(tries):
-            match = UNKNOWN if names_nothing(tried) else toasted(self._named(tried, hints), told, self._tables)
+            nothing = names_nothing(tried) and tried not in self._matcher.plain_names  # `half and half` is a name
+            match = UNKNOWN if nothing else toasted(self._named(tried, hints), told, self._tables)
             if match.outcome == "matched" and match.score < 100 and tried != tries[-1]:
                 continue
             if match.outcome == "matched" or match.score >= 100:

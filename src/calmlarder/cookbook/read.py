@@ -1,16 +1,23 @@
 """Read a recipe that somebody else wrote, whatever form it came in."""
 
+from collections.abc import Sequence
+from typing import NoReturn
+
 from calmlarder.clean import clean
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
-from calmlarder.cookbook.jsonld import depth_of, object_in, recipe_of
-from calmlarder.cookbook.microdata import microdata_recipe
-from calmlarder.cookbook.page import ld_blocks, looks_like_html
+from calmlarder.cookbook.guessed import guessed_object
+from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
+from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
+from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.words import recipe_in_words
 
 
 def read_recipe(text: str) -> Recipe:
-    """A recipe from plain text, Markdown, schema.org/Recipe JSON-LD, or a page of HTML with JSON-LD or microdata.
+    """A recipe from plain text, Markdown, schema.org/Recipe JSON-LD, or a page of HTML.
+
+    Of a page its JSON-LD is read, else its microdata, its hRecipe classes, and last its headings and lists, which
+    the recipe then says (`guessed`).
 
     Nothing in it is run; all text that comes out is cleaned. Raises CannotGoOn, in words for a cook, when no
     recipe is found or the text is beyond any recipe.
@@ -19,20 +26,34 @@ def read_recipe(text: str) -> Recipe:
         fail("is larger than 5 MB", "give the recipe alone")
     text = text.removeprefix("\ufeff")
     if looks_like_html(text):
-        return _from_json(ld_blocks(text), "the page holds no recipe that it marks as one", text)
+        return _of_page(text)
     if text.lstrip()[:1] in ("{", "["):
-        return _from_json([text], "the file holds no recipe of schema.org's kind")
+        found = next(filter(names_ingredients, objects_in(text)), None)
+        if found is None:
+            _refuse([text], "the file holds no recipe of schema.org's kind")
+        return recipe_of(found)
     return recipe_in_words(clean(text))
 
 
-def _from_json(blocks: list[str], nothing: str, page: str = "") -> Recipe:
-    for block in blocks:
-        found = object_in(block)
-        if found is not None:
-            return recipe_of(found)
-    marked = microdata_recipe(page)
-    if marked is not None:
-        return recipe_of(marked)
+def _of_page(page: str) -> Recipe:
+    """What the page marks as a recipe; where it marks none with ingredients, what its headings and lists say."""
+    blocks = ld_blocks(page)
+    objects = [found for block in blocks for found in objects_in(block)]
+    found = next(filter(names_ingredients, objects), None) or microdata_recipe(page) or hrecipe(page)
+    if found is not None:
+        return recipe_of(with_address(found, address_of(page)))
+    told = guessed_object(page)
+    if told is None:
+        _refuse(blocks, "the page holds no recipe that it marks as one, and no list that reads like ingredients")
+    # Of a recipe that is marked and names no ingredient the rest still counts.
+    marked = {key: value for key, value in (objects[0] if objects else {}).items() if value}
+    for key in ("recipeIngredient", "ingredients"):
+        marked.pop(key, None)
+    whole = {**told, **marked, "recipeIngredient": told["recipeIngredient"]}
+    return recipe_of(with_address(whole, address_of(page))).model_copy(update={"guessed": True})
+
+
+def _refuse(blocks: Sequence[str], nothing: str) -> NoReturn:
     if any(depth_of(block) > DEEPEST for block in blocks):
         fail("is nested deeper than any recipe", "give the recipe's text instead")
     fail(nothing, "copy the recipe's text into a file and give that")

@@ -14,7 +14,8 @@ class Recipe(BaseModel):
 
     All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs: the text itself,
     or the JSON-LD object. `minutes` is the whole time it says it takes,
-    `pieces` its yield where that counts pieces, jars or cups and no people.
+    `pieces` its yield where that counts pieces, jars or cups and no people; `guessed` says that the page marks no
+    recipe, and its headings and lists were read.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -27,12 +28,14 @@ class Recipe(BaseModel):
     source: str
     minutes: int | None = None
     pieces: str = ""
+    guessed: bool = False
 
 
 class IngredientRead(BaseModel):
     """What one line means. Grams are of the edible food for the whole recipe, None where the line does not tell.
 
-    `weighed` says the line gives a weight or volume; `choices` names what it may mean where it must be asked;
+    `weighed` says the line gives a weight or volume, `assumed` what was taken for granted (`ripe`).
+    `choices` names what it may mean where it must be asked;
     `alternatives` are foods the line itself allows in its place ("butter or oil"). `also` are the further foods of
     a line that names several ("salt and pepper"), each read; a line of which one part is not read is not `read`.
     """
@@ -47,6 +50,7 @@ class IngredientRead(BaseModel):
     grams_high: float | None = None
     weighed: bool = False
     optional: bool = False
+    assumed: str = ""
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
     also: tuple["IngredientRead", ...] = ()

@@ -3,6 +3,8 @@
 import re
 from typing import NamedTuple
 
+from calmlarder.cookbook.states import FROM_THE_PACKET
+
 # `can` before or behind these is a verb, not a tin.
 _VERB = re.compile(
     r"\b(?:you|we|i|they|it|that|which|one)(?:'ll)? can\b"
@@ -15,8 +17,6 @@ _COOKED_LATER = re.compile(
     r"\b(?:pack(?:et|age|aging)?|box|bag|label|instructions?|directions?)\b[^,()]*|al dente)(?:\s*\))?"
     r"|(?:\s*,\s*|\s*\(\s*)cooked(?: and drained)?(?:\s*\)|\s*$|(?=\s*,))"
 )
-# What takes up water in the pot: its weight in a recipe is of the packet unless `cooked` stands before its name.
-_FROM_THE_PACKET = frozenset({"pasta", "rice", "noodle", "grain"})
 _CRUSHED_CLOVES = re.compile(
     r"(?!.*\bgarlic\b).*\bcloves?\b[^a-z]*(?:finely |roughly |thinly )?"
     r"(?:crushed|minced|chopped|peeled|sliced|smashed|pressed|grated|diced|bruised)\b"
@@ -46,7 +46,7 @@ def cooked_later(line: str) -> Dry | None:
 
 def taken_dry(kind: str, state: str, sure: bool) -> bool:
     """Whether a food that is cooked later is meant as it comes from the packet."""
-    return state in {"dry", "raw"} and (sure or kind in _FROM_THE_PACKET)
+    return state in {"dry", "raw"} and (sure or kind in FROM_THE_PACKET)
 
 
 def crushed_cloves(line: str) -> bool:

@@ -3,12 +3,14 @@
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.tables.book import Tables
 
+# What takes up water in the pot: its weight in a recipe is of the packet unless `cooked` stands before its name.
+FROM_THE_PACKET = frozenset({"pasta", "rice", "noodle", "grain"})
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
 _TINNED = frozenset({"canned", "tinned", "tin", "can", "jar", "carton"})
 _DRY = frozenset({"dry", "dried", "soaked", "uncooked"})
 _TOLD_COOKED = frozenset({"cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked"})
 # Pulses that recipes take dry from the packet, without a word: common practice, no source.
-_FROM_THE_PACKET = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
+_DRY_PULSES = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
 _COB = "sweetcorn-cob"
 _UNRIPE = frozenset({"plantain-green"})  # sold ripe as well, when its starch has turned to sugar
 _FLOUR = "flour-wheat-white"  # what `flour` means in a recipe: common practice, no source
@@ -25,6 +27,8 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
     if not foods or match.score < 100:
         return _asked(match.candidates) if _other_state(match, told) else match
     words = set(name.split()) | told
+    if len(foods) == 1:
+        match = _from_the_packet(match, told, tables)
     if any(food.kind == "allium" for food in foods) and len(foods) > 1:
         return _part_told(match, told, tables)
     if all(food.kind == "pulse" for food in foods):
@@ -42,7 +46,37 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
                 candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
             ]
             match = _chosen(kept, match, tables)
+        match = _alike(match, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
+
+
+def _from_the_packet(match: Match, told: frozenset[str], tables: Tables) -> Match:
+    """What takes up water in the pot is weighed dry, unless the line says that it is cooked (`200 g egg noodles`)."""
+    food = match.food
+    if food is None or food.state not in _COOKED or food.kind not in FROM_THE_PACKET or told & _TOLD_COOKED:
+        return match
+    dry = tables.food_by_id.get(food.id.removesuffix("-cooked") + "-dry")
+    return (
+        match
+        if dry is None
+        else Match("matched", dry, dry.name, match.score, (Candidate(dry.id, dry.name, match.score),))
+    )
+
+
+def _alike(match: Match, tables: Tables) -> Match:
+    """A question of which no answer matters (breast or thigh of `chicken`), answered; any other as it is."""
+    if match.food is not None or not match.candidates:
+        return match
+    foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
+    first = foods[0]
+    for food in foods:
+        if (food.kind, food.state, food.diet, food.allergens) != (first.kind, first.state, first.diet, first.allergens):
+            return match
+        if tables.unknown_of(food.id) or any(
+            row.g_per_100g or row.high for row in tables.fermentables_of(food.id).values()
+        ):
+            return match
+    return Match("matched", first, first.name, 100.0, match.candidates)
 
 
 def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:
@@ -75,7 +109,7 @@ def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) 
         states = {"dry"}
     elif cooked:
         states = {"boiled", "cooked"}
-    elif any(word.rstrip("s") in _FROM_THE_PACKET for word in words) and "drained" not in told:
+    elif any(word.rstrip("s") in _DRY_PULSES for word in words) and "drained" not in told:
         states = {"dry"}
     elif drained:
         states = {"canned drained", "canned"}

@@ -32,7 +32,7 @@ _PREP = frozenset({
     "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
-    "jumbo", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek",
+    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
@@ -43,6 +43,8 @@ _TAIL = re.compile(
     r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
     r"|or (?:more|so|as|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room"
     r"|from (?:a|the|about|\d)|in (?:spring |salted )?water|in brine|like|without"
+    r"|(?:and )?(?:covered|packed|preserved|stored) in\b"
+    r"|(?:mixed|beaten|whisked|dissolved|stirred|combined|blended) (?:with|in|into|together)\b"
     r"|see (?:note|recipe)|note|in total|per person|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
     r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid)\b|on the side|left|reserved|removed)).*"
 )

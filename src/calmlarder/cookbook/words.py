@@ -80,8 +80,8 @@ def layout(text: str) -> Layout:
     if not filled:
         return Layout("", (), (), "", "")
     first = lines[filled[0]].text
-    titled = _section(first) is None and not _like_ingredient(first)
-    chosen, rest = _told(lines) if any(_section(line.text) == "in" for line in lines) else _guessed(lines, filled[0])
+    titled = section_of(first) is None and not like_ingredient(first)
+    chosen, rest = _told(lines) if any(section_of(line.text) == "in" for line in lines) else _guessed(lines, filled[0])
     start = filled[0] + 1 if titled else filled[0]
     items = tuple(item for index in chosen for item in _items(lines[index]))
     kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
@@ -110,7 +110,7 @@ def _bare(line: str) -> str:
     return " ".join(_MARKS.sub("", bare).split())
 
 
-def _section(line: str) -> str | None:
+def section_of(line: str) -> str | None:
     """`in` for the heading of ingredients, `on` for that of the method, `off` for notes and the like."""
     if len(line) > 2 * _LONGEST_HEADING and ":" not in line[:_LONGEST_HEADING]:
         return None
@@ -122,7 +122,7 @@ def _section(line: str) -> str | None:
     return None
 
 
-def _like_ingredient(line: str) -> bool:
+def like_ingredient(line: str) -> bool:
     bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
     if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
@@ -136,7 +136,7 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
     rest: list[int] = []
     where = "before"
     for index, line in enumerate(lines):
-        section = _section(line.text)
+        section = section_of(line.text)
         if section is not None:
             where = section
             if section == "in" and _inline(line.text):
@@ -168,9 +168,9 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
         if index < len(lines) and lines[index].text.strip():
             block.append(index)
             continue
-        while block and block[0] == first and not _like_ingredient(lines[first].text):
+        while block and block[0] == first and not like_ingredient(lines[first].text):
             block.pop(0)  # the title
-        like = [one for one in block if _like_ingredient(lines[one].text)]
+        like = [one for one in block if like_ingredient(lines[one].text)]
         if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
             chosen += [one for one in block if not _ABOUT.match(plain(_bare(lines[one].text)))]
         else:
@@ -187,7 +187,7 @@ def _inline(line: str) -> str:
 
 
 def _items(line: _Line) -> list[Item]:
-    if _section(line.text) == "in":
+    if section_of(line.text) == "in":
         start = line.start + line.text.index(":") + 1
         parts = re.finditer(r"[^,;](?:[^,;]|,(?!\s))*", line.text[line.text.index(":") + 1 :])
         return [_item(part[0], start + part.start()) for part in parts if part[0].strip()]

@@ -1,5 +1,7 @@
 """A recipe read, brought under the caps, written anew, checked, and only then handed on."""
 
+import json
+from collections.abc import Sequence
 from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
@@ -9,15 +11,24 @@ from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.outside import named_outside
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import notes_on_steps
+from calmlarder.adapt.told import told_of
+from calmlarder.adapt.usual import with_usual_amounts
 from calmlarder.checks.adapted import verify
+from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
 from calmlarder.render.adapt_json import adapt_object
 
+GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
+
 
 class Answer(NamedTuple):
-    """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself."""
+    """What was read, a food each, what has to change, the changed recipe if any; `faults` are of the program itself.
+
+    `shared` is the recipe that fits, as it may be shared; None where it does not.
+    """
 
     recipe: Recipe
     reads: tuple[IngredientRead, ...]
@@ -25,6 +36,7 @@ class Answer(NamedTuple):
     changed: str | None
     told: dict[str, Any]
     faults: tuple[str, ...]
+    shared: dict[str, Any] | None = None
 
 
 def eaters_at_home(household: Household) -> Eaters:
@@ -40,18 +52,43 @@ def adapted_recipe(
     tables = household.plain_tables
     reader = LineReader(tables)
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
-    reads = tuple(part.read for part in parts)
-    adapted = adapt(reads, serves, eaters, tables)
-    adapted = adapted.model_copy(update={"warnings": named_outside(recipe, reads, tables)})
+    reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
+    told = told_of(recipe, reads, tables)
+    adapted = adapt(reads, serves, eaters, tables, told)
+    remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
+    said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
+    adapted = adapted.model_copy(update=said)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
-    told = adapt_object(recipe.title, reads, adapted, changed)
+    shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
-        "profile": eaters.profile.name,
+        **eaters.profile.plain,
         "sitting": eaters.sitting,
         "diet": eaters.diet,
         "avoid": eaters.avoid,
         **sure,
     }
-    return Answer(recipe, reads, adapted, changed, told, verify(told, request, household.folders))
+    shared = None
+    if adapted.holds and adapted.after is not None:
+        whole = changed_recipe(recipe, parts, adapted, "jsonld", tables)
+        shared = _shared(recipe, adapted, json.loads(whole) if whole else {}, notes)
+    return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
+
+
+def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Sequence[str]) -> dict[str, Any]:
+    """The recipe that fits in plain values, with what was not counted named behind it."""
+    after = adapted.after or adapted.before
+    unread = [f"Not counted: {one.text} ({one.why})" for one in adapted.unread]
+    lines = changed[ingredients_key(changed)] if changed else recipe.ingredients
+    return {
+        "title": recipe.title,
+        "serves": after.serves,
+        "ingredients": list(lines),
+        "steps": list(recipe.steps),
+        "notes": [*notes, *unread, *adapted.warnings, *adapted.remarks],
+        "levels": [
+            [key, float(after.loads_g[key]), float(after.at_most_g[key]), float(typical), most and float(most)]
+            for key, (typical, most) in adapted.limits_g.items()
+        ],
+    }

@@ -9,7 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import PROPOSED
+from calmlarder.store.documents import COOKED_LAST, PROPOSED
 from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ class Cooked(NamedTuple):
     eaten: Eaten | None
     boxed: Lot | None
     about_boxes: str
+    by_person: tuple[Eaten, ...] = ()  # where those who ate are named
 
 
 def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
@@ -35,9 +36,9 @@ def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
 
 
 def propose(household: Household, dinners: "Sequence[Dinner]") -> None:
-    """Remember what was proposed today, so that it can be cooked by its number."""
+    """Remember what was proposed today, so that it can be cooked by its number, where the home can be written."""
     note = {"day": household.today.isoformat(), "dinners": [dinner.model_dump(mode="json") for dinner in dinners]}
-    household.store.remember(PROPOSED, note)
+    household.note(PROPOSED, note)
 
 
 def proposed(household: Household, number: int) -> "Dinner":
@@ -46,7 +47,7 @@ def proposed(household: Household, number: int) -> "Dinner":
 
     from calmlarder.compose.dinner import Dinner
 
-    kept: Any = household.store.settings().get(PROPOSED)
+    kept: Any = household.noted(PROPOSED)
     note = kept if isinstance(kept, dict) else {}
     dinners = note.get("dinners", []) if note.get("day") == household.today.isoformat() else []
     if not 1 <= number <= len(dinners):
@@ -65,9 +66,12 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.cooked import box_up, share_eaten
+    from calmlarder.compose.cooked import box_up, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
+    if boxes and dinner.portions:
+        remedy = "give no --boxes, and cook for one more guest instead"
+        raise CannotGoOn([Problem(where="--boxes", what="every portion is somebody's by name", remedy=remedy)])
     if not 0 <= boxes <= dinner.people:
         remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
         raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} cannot be", remedy=remedy)])
@@ -81,14 +85,22 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
-        take(household, lots, Taken(dinner.title, uses, entry, Boxing(boxed, boxes / dinner.people)))
-    return Cooked(dinner, entry, boxed, about)
+        for part in dinner.apart:
+            uses[part.lot] = uses.get(part.lot, 0) + part.grams
+        entries: tuple[Eaten, ...] = () if entry is None else (entry,)
+        if dinner.portions:
+            entries = shares_eaten(dinner, weighed, at, tables)
+        take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
+        household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
+    return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
 
 
 def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:
     """Nothing is taken out that is no longer there."""
     there = {(one.lot.id, one.lot.food) for one in lots}
-    gone = [use.line for use in dinner.uses if (use.lot, use.food) not in there]
+    taken = [(one.lot, one.food, one.line) for one in dinner.uses]
+    taken += [(one.lot, one.food, one.line) for one in dinner.apart]
+    gone = [line for lot, food, line in taken if (lot, food) not in there]
     if gone:
         remedy = "ask `calmlarder tonight` again"
         raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -41,7 +41,7 @@ def forget(household: Household) -> None:
 
 def found(household: Household) -> dict[str, Any] | None:
     """What was left at the stove a short while ago, as it was kept."""
-    note: Any = household.store.settings().get(AT_STOVE)
+    note: Any = household.noted(AT_STOVE)
     try:
         is_fresh = abs(date.fromisoformat(note["day"]) - household.today) <= _LONGEST and bool(note["dinner"]["title"])
     except (KeyError, TypeError, ValueError):

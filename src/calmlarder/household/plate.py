@@ -15,7 +15,6 @@ from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.plate import Item
-from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
@@ -62,7 +61,7 @@ class _Read(NamedTuple):
 def plate(household: Household, asked: PlateAsked) -> Plate:
     """What it brings. Raises CannotGoOn for a profile that is none."""
     read = _read(household, asked)
-    profile = profile_named(asked.profile or household.settled().profile, household.tables)
+    profile = household.profile_named(asked.profile or household.settled().profile)
     how = asked.before
     eaten = () if how is None else household.eaten(how.at, how.longest_hours)
     table = Table(profile.at(asked.sitting), asked.people, () if how is None else still_counted(eaten, how))
@@ -76,7 +75,7 @@ def plate(household: Household, asked: PlateAsked) -> Plate:
     names = {food: household.name_of(food) for food in parts}
     answer = PlateAnswer(read.foods, found, table, read.unread, names)
     request = {
-        "profile": profile.name,
+        **profile.plain,
         "sitting": asked.sitting,
         "people": asked.people,
         "tolerance": asked.sure.model_dump(),

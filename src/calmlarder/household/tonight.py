@@ -44,6 +44,8 @@ def tonight(
         if better is not None and not faults_of(dinner, (), evening):
             better(dinner)
 
+    if evening.request.table:
+        from calmlarder.compose.at_table import compose_at_table as compose
     composed = compose(
         evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
     )

@@ -7,7 +7,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from calmlarder.tables.rows import Fermentable
-from calmlarder.tables.vocabulary import GROUPS, Component, Group
+from calmlarder.tables.vocabulary import ALL_GROUPS, Component, Group
 
 GroupFigures = Mapping[Group, int]
 
@@ -21,6 +21,8 @@ _MEASURED_APART: Mapping[Group, tuple[Component, ...]] = MappingProxyType(
         "sorbitol": ("sorbitol",),
         "mannitol": ("mannitol",),
         "polyols": ("sorbitol", "mannitol"),
+        "fructans": ("fructans",),
+        "gos": ("gos",),
         "total": ("fructans", "gos", "sorbitol", "mannitol"),
     }
 )
@@ -58,7 +60,7 @@ def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
     fructose, glucose = components["fructose"], components["glucose"]
     excess, excess_error = _excess(fructose, glucose)
     exact: dict[Group, tuple[Decimal, Decimal]] = {}
-    for group in GROUPS:
+    for group in ALL_GROUPS:
         if group == "excess_fructose":
             exact[group] = (excess * _MG_PER_G, excess_error * _MG_PER_G)
             continue

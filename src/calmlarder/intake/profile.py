@@ -2,10 +2,12 @@
 
 from collections.abc import Iterable
 from decimal import Decimal
+from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
@@ -13,6 +15,7 @@ from calmlarder.tables.vocabulary import Sitting
 
 # Limits hold to so many grams, since figures carry no more; so much may still come where one is used up. Ours.
 TO_GRAMS = Decimal("0.005")
+OWN = "own"  # the profile of limits of one's own
 USUAL_SITTING: Sitting = "dinner"
 _OLD_NAMES = {"wide": "roomy"}  # as the settings of a home kept them before
 
@@ -26,6 +29,14 @@ class Profile(BaseModel):
     food_caps: tuple[Cap, ...]
     sitting_caps: tuple[Cap, ...]
     day_caps: tuple[Cap, ...] = ()
+    own_limits: tuple[OwnLimit, ...] = ()  # that they were made from, and whether those add up
+    own_add: bool = False
+
+    @property
+    def plain(self) -> dict[str, Any]:
+        """What the checks need to make the limits again."""
+        owns = [{"component": own.component, "grams": own.grams, "classes": own.classes} for own in self.own_limits]
+        return {"profile": self.name, "own_limits": owns, "own_add": self.own_add}
 
     def at(self, *sittings: Sitting) -> "Profile":
         """The limits that hold at every one of these kinds of sitting (default: dinner), the strictest by each key."""

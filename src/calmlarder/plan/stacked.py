@@ -10,7 +10,8 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import UseLoad, load_under
-from calmlarder.intake.stacking import Counted, Room, room_after, still_counted
+from calmlarder.intake.stacking import Counted, Room, still_counted
+from calmlarder.intake.stacking import room_of as person_room
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.tables.rows import Cap
 
@@ -45,7 +46,7 @@ def room_of(counted: Sequence[Counted], who: str, cap: Cap, food: str | None) ->
     """What the log leaves one person."""
     mine = [one for one in counted if who in one.whose]
     off = [ug for one in mine for ug in one.off_ug(cap, food)]
-    room = room_after(cap, sum(one.likely_ug(cap, food) for one in mine), off)
+    room = person_room(cap, who, sum(one.likely_ug(cap, food) for one in mine), off)
     most = None if room.at_most is None else max(0, room.at_most - _ROUNDING)
     return room if room.used_up else room._replace(likely=max(0, room.likely - _ROUNDING), at_most=most)
 

@@ -25,6 +25,7 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "for_what_was_read": None if adapted.known else adapted.status,
         "lines": {"counted": counted_lines(reads, adapted), "all": lines_of(reads)},
         "warnings": list(adapted.warnings),
+        "remarks": list(adapted.remarks),
         "changes": [
             {
                 "line": change.place,

@@ -31,7 +31,7 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
 
 
 def adapt_text(
@@ -68,7 +68,7 @@ def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, styl
     serves = adapted.before.serves
     yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
     yield from textwrap.wrap(verdict(reads, adapted), style.width)
-    for warning in adapted.warnings:
+    for warning in (*adapted.remarks, *adapted.warnings):
         yield from textwrap.wrap(warning, style.width)
 
 
@@ -96,6 +96,7 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
         food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
         known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
+        known += f" ({read.assumed})" if known and read.assumed else ""
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
         yield from textwrap.wrap(
             f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "

@@ -1,19 +1,26 @@
-"""Use-by and best-before days as iCalendar (RFC 5545), for the calendar somebody already has."""
+"""Use-by and best-before days, and the meals of a plan, as iCalendar (RFC 5545), for the calendar one has."""
 
 from collections.abc import Iterable, Iterator
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
+from typing import TYPE_CHECKING
 from uuid import NAMESPACE_URL, uuid5
 
 from calmlarder import __version__
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
 
+if TYPE_CHECKING:
+    from calmlarder.plan.planned import SittingPlanned
+
 _FOLD_OCTETS = 75  # RFC 5545, 3.1: without the line break
+_AT_TABLE = timedelta(hours=1)  # how long a meal fills a calendar: common practice, no source
 _WORDS = {"use-by": "use by", "best-before": "best before"}
 
 
-def calendar(lots: Iterable[tuple[int, Lot]], tables: Tables, stamp: datetime) -> str:
-    """One all-day event for each day on a label; `stamp` is the UTC moment of writing.
+def calendar(
+    lots: Iterable[tuple[int, Lot]], tables: Tables, stamp: datetime, planned: "Iterable[SittingPlanned]" = ()
+) -> str:
+    """One all-day event for each day on a label, an hour for each meal planned; `stamp` is the UTC moment of writing.
 
     A lot in the freezer has none: its label no longer says when to eat it.
     """
@@ -22,6 +29,8 @@ def calendar(lots: Iterable[tuple[int, Lot]], tables: Tables, stamp: datetime) -
         for dated in lot.dates:
             if dated.kind in _WORDS and dated.on is not None and lot.place != "freezer":
                 lines += _event(lot_id, lot, dated.kind, dated.on, tables, stamp)
+    for sitting in planned:
+        lines += _meal(sitting, stamp)
     lines.append("END:VCALENDAR")
     return "".join(f"{part}\r\n" for line in lines for part in _folded(line))
 
@@ -36,6 +45,24 @@ def _event(lot_id: int, lot: Lot, kind: str, on: date, tables: Tables, stamp: da
     yield f"DTSTART;VALUE=DATE:{on:%Y%m%d}"
     yield f"SUMMARY:{_text(f'{_WORDS[kind]}: {name}, {lot.grams:g} g')}"
     yield f"DESCRIPTION:{_text(f'{lot.line} ({lot.place})')}"
+    yield "TRANSP:TRANSPARENT"
+    yield "END:VEVENT"
+
+
+def _meal(one: "SittingPlanned", stamp: datetime) -> Iterator[str]:
+    """A meal at local time, whatever zone the calendar shows (RFC 5545, 3.3.5, form 1)."""
+    if one.dinner is None:
+        return
+    box = "leftovers: " if one.leftover_of is not None else ""
+    amounts = ", ".join(f"{use.grams} g {use.name}" for use in one.dinner.uses)
+    yield "BEGIN:VEVENT"
+    # The same meal of the same day keeps its UID when it is planned again, so a calendar changes the event.
+    yield f"UID:{uuid5(NAMESPACE_URL, f'calmlarder:{one.day.isoformat()}:{one.sitting}')}"
+    yield f"DTSTAMP:{stamp:%Y%m%dT%H%M%SZ}"
+    yield f"DTSTART:{one.at:%Y%m%dT%H%M%S}"
+    yield f"DTEND:{one.at + _AT_TABLE:%Y%m%dT%H%M%S}"
+    yield f"SUMMARY:{_text(f'{one.sitting}: {box}{one.dinner.title}')}"
+    yield f"DESCRIPTION:{_text('from its box' if box else f'{one.dinner.minutes} minutes: {amounts}')}"
     yield "TRANSP:TRANSPARENT"
     yield "END:VEVENT"
 

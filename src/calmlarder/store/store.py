@@ -10,7 +10,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
-from calmlarder.store.home import ready_home
+from calmlarder.store.home import ready_home, unusable
 from calmlarder.store.opening import cannot_go_on, opened
 
 _MOST_ACTIONS = 500
@@ -94,16 +94,24 @@ class Store:
         return found
 
     def settings(self) -> dict[str, Any]:
-        """All settings by name. Raises CannotGoOn where one cannot be read; a note of the program is then none."""
+        """All settings by name, without the program's notes. Raises CannotGoOn where one cannot be read."""
         found = {}
         for name, text in self._ask("SELECT id, content FROM settings"):
+            if name in NOTES:
+                continue
             try:
                 found[str(name)] = unpacked("settings", text)
             except Unreadable as why:
                 # A diet or an allergen may stand there: nobody is to eat without it.
-                if name not in NOTES:
-                    raise damaged(self._file, f"holds a setting, `{name}`, that {why}") from None
+                raise damaged(self._file, f"holds a setting, `{name}`, that {why}") from None
         return found
+
+    def noted(self, name: str) -> Any:
+        """A note of the program to itself; None where there is none that can be read."""
+        for (text,) in self._ask("SELECT content FROM settings WHERE id = ?", name):
+            with suppress(Unreadable):
+                return unpacked("settings", text)
+        return None
 
     def add_lots(self, contents: list[dict[str, Any]], words: str) -> list[int]:
         """New lots as one action; their ids."""
@@ -151,10 +159,40 @@ class Store:
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
+        self.put("settings", values, words)
+
+    def put(self, place: Place, contents: Mapping[str, Any], words: str) -> None:
+        """Rows of a place by their ids as one action, None to take one out."""
         with self._action(words) as action:
-            for name, value in values.items():
-                text = None if value is None else packed("settings", value)
-                self._put("settings", name, self._text_of("settings", name), text, action)
+            for row_id, content in contents.items():
+                before = self._text_of(place, row_id)
+                after = None if content is None else packed(place, content)
+                if before != after:
+                    self._put(place, row_id, before, after, action)
+
+    def number_from(self, most: int) -> None:
+        """No lot to come has a number up to `most`: some lot had it before."""
+        with self.transaction():
+            self._connection.execute("UPDATE sqlite_sequence SET seq = max(seq, ?) WHERE name = 'lots'", (most,))
+
+    @contextmanager
+    def snapshot(self) -> Iterator[None]:
+        """What is read in it stood so at one moment, whatever other programs write; nothing is written in it."""
+        if self._connection.in_transaction:
+            yield
+            return
+        self._ask("BEGIN")
+        try:
+            yield
+        finally:
+            self._roll_back()
+
+    def copy_now(self) -> None:
+        """A copy of what is there, beside those of the same day, before all of it changes. Raises CannotGoOn."""
+        try:
+            keep_copy(self._connection, self._file, as_new=True)
+        except (OSError, sqlite3.Error) as error:
+            raise unusable(self._file, f"cannot be copied ({error}), and nothing was changed") from None
 
     def remember(self, name: str, value: object) -> None:
         """A note of the program to itself: no action, and nothing to undo. None forgets it."""

@@ -8,14 +8,18 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Input, Static, TextArea
+from textual.widgets import Input, Static, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
+from calmlarder.household.sharing import keep_adapted
+from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.told import tell
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
@@ -40,7 +44,7 @@ class AdaptScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """A file, for how many, the recipe; then the answer in its place."""
-        yield Header(icon="")
+        yield TopLine()
         with Horizontal(id="of-recipe"):
             yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")
@@ -111,6 +115,7 @@ class AdaptScreen(Screen[None]):
                         severity="error", timeout=8)  # fmt: skip
             return
         self._changed = answer.changed
+        keep_adapted(self._kitchen, answer)
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
         text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
@@ -154,13 +159,8 @@ class AdaptScreen(Screen[None]):
 
     def _write(self, path: Path) -> None:
         try:
-            path.write_text(self._changed or "", encoding="utf-8")
-        except (OSError, ValueError) as error:
-            self.notify(
-                f"it cannot be written: {getattr(error, 'strerror', None) or error}",
-                severity="warning",
-                timeout=8,
-                markup=False,
-            )
+            write_out(path, self._changed or "", "", "Save")
+        except CannotGoOn as stop:
+            tell(self.app, stop)
             return
         self.notify(f"saved: {path.name}", markup=False)

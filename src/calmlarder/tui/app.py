@@ -86,7 +86,7 @@ class LarderApp(SurvivesFaults):
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
-        self._kitchen = Household(home, tables, today, table_folders() if folders is None else folders)
+        self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
 
     @property
@@ -133,9 +133,9 @@ class LarderApp(SurvivesFaults):
         share_time()
         self.push_screen(LarderScreen(self._kitchen))
         if self._kitchen.is_untouched:
-            from calmlarder.tui.limits_screen import LimitsScreen
+            from calmlarder.tui.first_start import FirstStart
 
-            self.push_screen(LimitsScreen(self._kitchen, first=True))
+            self.push_screen(FirstStart(self._kitchen))
         self._ask_of_stove()
         end_with_signals(self)
         self._has_terminal = not terminal_is_gone()

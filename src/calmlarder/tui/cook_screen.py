@@ -8,7 +8,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Static
+from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
@@ -17,6 +17,7 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -59,7 +60,7 @@ class CookScreen(Screen[bool]):
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
-        yield Header(icon="")
+        yield TopLine()
         yield Static(self._dinner.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
         yield Static("", id="next", markup=False)

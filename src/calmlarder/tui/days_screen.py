@@ -6,7 +6,7 @@ from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.widgets import Header, Static
+from textual.widgets import Static
 
 from calmlarder.history.advice import advise
 from calmlarder.history.together import related
@@ -19,6 +19,7 @@ from calmlarder.render.style import Style
 from calmlarder.render.waste_text import waste_text
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.top_line import TopLine
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _ROOM = 6  # columns of padding and scroll bar
@@ -41,7 +42,7 @@ class DaysScreen(TurnsWithDay[None]):
 
     def compose(self) -> ComposeResult:
         """The page."""
-        yield Header(icon="")
+        yield TopLine()
         with VerticalScroll(id="days-scroll"):
             yield Static("", id="days", markup=False)
         yield KeysLine()

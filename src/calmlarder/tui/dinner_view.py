@@ -55,7 +55,7 @@ class DinnerView(VerticalScroll):
         self.query_one(DishCard).show(dinner.title, _facts(dinner), note)
         self.query_one("#weigh", Static).update(_weigh(dinner))
         self.query_one(NearLimits).show(_near(dinner))
-        self.query_one(AmountList).show("On the plates", [_amount(use) for use in dinner.uses])
+        self.query_one(AmountList).show("On the plates", [amount_of(use) for use in dinner.uses])
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in dinner.timeline.moments])
         self.query_one("#notes", Static).update(words)
 
@@ -91,7 +91,8 @@ def _near(dinner: "Dinner") -> list[Nearness]:
     ]
 
 
-def _amount(use: "PlateUse") -> Amount:
+def amount_of(use: "PlateUse") -> Amount:
+    """A food of a dish, as a list of amounts shows it."""
     notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [use.household] if use.household else [])
     left = days_in_words(use.days_left)
     return Amount(use.grams, use.name, use.how == "weigh", tuple([*notes, left] if left else notes))

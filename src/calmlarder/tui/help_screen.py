@@ -27,12 +27,13 @@ TONIGHT (F3). n another dinner, u something that must be in it, x something that
 m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \
 p set of limits, v a food you never want (F2 lists them), c swaps a food of it for what is at home, \
 w why a food is in it or not, i where the figures of a food come from, \
-. takes the best so far, Enter to cook it.
+e shares it (text, a page, a file), . takes the best so far, Enter to cook it.
 
 PLAN (Ctrl+N, or p in the list). A dinner each day and packed lunches between, least wasted first; it gets better \
 while you look. p pins the chosen dish for the next round, x bars it from its sitting, r redoes this sitting alone, \
-n plans again, + and - more and fewer days, o start over, . keeps the best so far, Enter the dinner whole and from \
-there to the stove if it is the first, Tab to the notes: what is wasted, to freeze, to buy. Esc leaves at any moment.
+n plans again, + and - more and fewer days, o start over, e shares the plan, . keeps the best so far, \
+Enter the dinner whole and from there to the stove if it is the first, \
+Tab to the notes: what is wasted, to freeze, to buy. Esc leaves at any moment.
 
 WHY. The answer grows while you read; . ends the search, Esc goes back at any moment. \
 SWAP. The arrows move, Enter takes what is at home into the dinner.
@@ -44,7 +45,7 @@ Esc goes back; where timers run or weights are typed it asks first. \
 A dinner whose terminal was closed in the middle is asked for at the next start.
 
 RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 makes it fit the limits by the smallest change, \
-F7 saves the changed recipe, Esc goes back to the recipe.
+F7 saves the changed recipe (`calmlarder share recipe` makes a page of it), Esc goes back to the recipe.
 
 EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves, Ctrl+P lists all keys of a screen to search in. \
 A key below the screen may be clicked; a click beside what opened over a screen puts it away. \

@@ -6,7 +6,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.timer import Timer
-from textual.widgets import Header, Input, Static
+from textual.widgets import Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
@@ -17,6 +17,7 @@ from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import log_line
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.top_line import TopLine
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
@@ -65,7 +66,7 @@ class LarderScreen(LarderEntry):
 
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
-        yield Header(icon="")
+        yield TopLine()
         yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)

@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widget import Widget
-from textual.widgets import Header, Input, Label, Select, SelectionList, Static
+from textual.widgets import Input, Label, Select, SelectionList, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.history.variety import kept_declined
@@ -22,6 +22,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.ticks import Ticks
+from calmlarder.tui.widgets.top_line import TopLine
 
 _WELCOME = (
     "Six short questions. Tab goes on and leaves each as it is, Enter opens a choice, Esc skips the rest. "
@@ -68,7 +69,7 @@ class LimitsScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """A label over each thing that can be set."""
-        yield Header(icon="")
+        yield TopLine()
         with VerticalScroll(id="limits") as form:
             form.can_focus = False  # Tab begins at the first question
             yield Static(_WELCOME if self._first else _HERE, markup=False)

@@ -6,15 +6,17 @@ from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.message import Message
-from textual.widgets import Header, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked
-from calmlarder.plan.sittings import Key
+from calmlarder.household.sharing import keep_plan
+from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.plan_board import PlanBoard
-from calmlarder.tui.plan_lines import asked_line, measure_line, sitting_lines
+from calmlarder.tui.page import Page
+from calmlarder.tui.plan_view import PlanView, asked_line, details, how_good, kind_of
+from calmlarder.tui.widgets.day_board import DayBoard
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
@@ -22,22 +24,24 @@ if TYPE_CHECKING:
 
 
 class PlanScreen(TurnsWithDay[None]):
-    """Plans in a thread; a pinned dish stays in the next round, a barred one does not come again at its sitting."""
+    """Plans in a thread; a pinned dish stays in the next round, an excluded one does not come again at its meal."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "details", "Dinner", show=False),
+        Binding("enter", "details", "Open"),
         Binding("p", "pin", "Pin"),
-        Binding("x", "bar", "Not this"),
+        Binding("x", "exclude", "Not this"),
+        Binding("r", "replace", "Another"),
+        Binding("plus,equals_sign", "days(1)", "A day more"),
+        Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
-        Binding("n", "again", "Again"),
-        Binding("r", "redo", "Redo"),
-        Binding("plus,equals_sign", "days(1)", "Days"),
-        Binding("minus", "days(-1)", "Fewer days", show=False),
+        Binding("full_stop", "stop", "Keep this plan", show=False),
+        Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
-        Binding("full_stop", "stop", "Enough", show=False),
+        Binding("e", "share", "Share the plan", show=False),
+        Binding("i", "figures", "How good the plan is known to be", show=False),
     ]
 
-    class Told(Message):
+    class Found(Message):
         """A plan, so far or at the end."""
 
         def __init__(self, outcome: Outcome, done: bool) -> None:
@@ -56,24 +60,22 @@ class PlanScreen(TurnsWithDay[None]):
         self._kitchen = kitchen
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
-        self._barred: frozenset[tuple[Key, str]] = frozenset()
+        self._excluded: frozenset[tuple[Key, str]] = frozenset()
         self._round: PlanAsked | None = None
-        self._board = PlanBoard()
+        self._outcome: Outcome | None = None
         self._finished = False
         self._bound: float | None = None
 
     def compose(self) -> ComposeResult:
-        """What is asked, how good it is, the sittings, and what holds for all of them."""
-        yield Header(icon="")
-        yield Static("", id="asked", markup=False)
-        yield Static("", id="measure", markup=False)
-        yield self._board
+        """What is asked and how good it is, the meals, and what holds for all of them."""
+        yield TopLine()
+        yield PlanView(id="plan")
         yield KeysLine()
 
     def on_mount(self) -> None:
         """Plan at once."""
         self.sub_title = "plan"
-        self.query_one(OptionList).focus()
+        self.query_one(DayBoard).focus()
         self.call_after_refresh(self._go)  # the screen is drawn before the solver wants the time
 
     def on_unmount(self) -> None:
@@ -84,22 +86,21 @@ class PlanScreen(TurnsWithDay[None]):
         """Wrap anew."""
         self.call_after_refresh(self._write)
 
-    def _go(self, kept: "tuple[Dish, ...] | None" = None, barred: frozenset[tuple[Key, str]] = frozenset()) -> None:
-        """A new round with what is pinned, or with `kept`; `barred` holds for this round only."""
+    def _go(self, kept: "tuple[Dish, ...] | None" = None, excluded: frozenset[tuple[Key, str]] = frozenset()) -> None:
+        """A new round with what is pinned, or with `kept`; `excluded` holds for this round only."""
         from calmlarder.household.choices import Choices
 
         self.action_stop()
         before = self._round
-        asked = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._barred | barred))
-        kept = self._board.pinned(self._pins) if kept is None else kept
+        asked = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._excluded | excluded))
+        kept = self._pinned_dishes() if kept is None else kept
         if before is not None and kept and before.evening.lots != asked.evening.lots:
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
         self._round = asked._replace(kept=kept)
         self._bound, self._finished = None, False
-        request = asked.evening.request
-        self.query_one("#asked", Static).update(asked_line(asked.sittings, request.diet, request.profile.name))
-        self.query_one("#measure", Static).update("planning…")
+        self.sub_title = f"plan, {asked_line(asked.sittings)}"
+        self.query_one(TopLine).say("planning…")
         self._look(self._round)
 
     # With words of its own: without them every lot and table that is handed over would be written out for a log.
@@ -108,13 +109,13 @@ class PlanScreen(TurnsWithDay[None]):
         """In a thread of its own; messages, as they never wait for the screen."""
         outcome = plan(
             asked,
-            lambda better: self.post_message(self.Told(better, done=False)),
+            lambda better: self.post_message(self.Found(better, done=False)),
             lambda points: self.post_message(self.Bound(asked, points)),
         )
-        self.post_message(self.Told(outcome, done=True))
+        self.post_message(self.Found(outcome, done=True))
 
-    @on(Told)
-    def told(self, event: Told) -> None:
+    @on(Found)
+    def found(self, event: Found) -> None:
         """Show a plan of this round; one that the check is against is not shown, and that is said."""
         if event.outcome.asked is not self._round:
             return
@@ -123,9 +124,12 @@ class PlanScreen(TurnsWithDay[None]):
             words = "a plan did not pass its own check and is not shown"
             self.notify(f"{words}: {event.outcome.faults[0]}", severity="error", timeout=20, markup=False)
             if event.done:
-                self.query_one("#measure", Static).update(f"{words} (calmlarder is at fault)")
+                self.query_one(TopLine).say("")
+                self.query_one(PlanView).say(f"{words} (calmlarder is at fault)")
             return
-        self._board.outcome, self._finished = event.outcome, event.done
+        self._outcome, self._finished = event.outcome, event.done
+        if event.done:
+            keep_plan(self._kitchen, event.outcome)
         self._write()
 
     @on(Bound)
@@ -133,48 +137,67 @@ class PlanScreen(TurnsWithDay[None]):
         """The bound is a better one."""
         if event.asked is self._round and not self._finished:
             self._bound = event.points
-            self._write_measure()
 
     def _write(self) -> None:
-        if self.is_mounted:
-            self._board.write(self._pins)
-            self._write_measure()
+        if not self.is_mounted or self._outcome is None:
+            return
+        from calmlarder.plan.planned import Planned
 
-    def _write_measure(self) -> None:
-        outcome = self._board.outcome
-        if outcome is not None and outcome.asked is self._round:
-            self.query_one("#measure", Static).update(measure_line(outcome, self._finished, self._bound))
+        keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
+        pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
+        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of)
+        if self._outcome.asked is self._round:
+            plan = self._outcome.plan
+            good = how_good(plan) if isinstance(plan, Planned) else "planning…"
+            self.query_one(TopLine).say(good)
+
+    @property
+    def _chosen(self) -> "tuple[int, SittingPlanned] | None":
+        """The marked meal with its index."""
+        marked = self.query_one(DayBoard).marked
+        return (marked, self._outcome.plan.sittings[marked]) if self._outcome and marked is not None else None
+
+    def _eaters(self, number: int) -> frozenset[Key]:
+        """The meals that share the dish of one."""
+        assert self._outcome is not None
+        dishes, sittings = self._outcome.dishes, self._outcome.plan.sittings
+        covers = next((dish.column.covers for dish in dishes if number in dish.column.covers), (number,))
+        return frozenset(key_of(sittings[one].at, sittings[one].sitting) for one in covers)
+
+    def _pinned_dishes(self) -> "tuple[Dish, ...]":
+        dishes = self._outcome.dishes if self._outcome else ()
+        return tuple(dish for dish in dishes if not self._eaters(dish.column.covers[0]).isdisjoint(self._pins))
 
     def action_pin(self) -> None:
         """Keep the chosen dish in the next round, or no longer."""
-        chosen = self._board.chosen
+        chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None:
-            self._pins ^= self._board.eaters(chosen[0])
-            self._board.write_sittings(self._pins)
+            self._pins ^= self._eaters(chosen[0])
+            self._write()
 
     def _put_aside(self, number: int, one: "SittingPlanned") -> frozenset[tuple[Key, str]]:
-        """Unpin a dish; what bars it from all sittings that would eat of it."""
-        eaters = self._board.eaters(number)
+        """Unpin a dish; what excludes it from all meals that would eat of it."""
+        eaters = self._eaters(number)
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
-    def action_bar(self) -> None:
-        """Not this dish at this sitting; the others may change with it."""
-        chosen = self._board.chosen
+    def action_exclude(self) -> None:
+        """Not this dish at this meal; the others may change with it."""
+        chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None:
-            self._barred |= self._put_aside(*chosen)
+            self._excluded |= self._put_aside(*chosen)
             self._go()
 
-    def action_redo(self) -> None:
-        """Another dish for this sitting, this once; all others stay."""
-        chosen = self._board.chosen
-        if chosen is not None:
+    def action_replace(self) -> None:
+        """Another dish for this meal, this once; all others stay."""
+        chosen = self._chosen
+        if chosen is not None and self._outcome is not None:
             aside = self._put_aside(*chosen)
-            others = tuple(dish for dish in self._board.dishes if chosen[0] not in dish.column.covers)
+            others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
             self._go(others, aside)
 
     def draw_new_day(self) -> None:
-        """Plan from today; what was pinned or barred belongs to sittings of other places."""
+        """Plan from today; what was pinned or excluded belongs to meals of other days."""
         self.action_forget()
 
     def action_days(self, by: int) -> None:
@@ -191,8 +214,8 @@ class PlanScreen(TurnsWithDay[None]):
         self._go()
 
     def action_forget(self) -> None:
-        """Nothing is pinned and nothing barred."""
-        self._pins, self._barred = frozenset(), frozenset()
+        """Nothing is pinned and nothing excluded."""
+        self._pins, self._excluded = frozenset(), frozenset()
         self._go()
 
     def action_stop(self) -> None:
@@ -200,29 +223,46 @@ class PlanScreen(TurnsWithDay[None]):
         if self._round is not None:
             self._round.stop.ask()
 
+    def action_share(self) -> None:
+        """The finished plan to pass on."""
+        from calmlarder.plan.planned import Planned
+        from calmlarder.render.sheet import plan_sheet
+        from calmlarder.tui.sharing import offer
+
+        outcome = self._outcome
+        if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
+            self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
+            return
+        offer(self, plan_sheet(outcome.plan, self._kitchen.tables))
+
     def action_leave(self) -> None:
         """End the search and go back."""
         self.action_stop()
         self.app.pop_screen()
 
-    @on(OptionList.OptionSelected)
+    def action_figures(self) -> None:
+        """What the search says of itself."""
+        if self._outcome is not None:
+            self.app.push_screen(Page(details(self._outcome, None if self._finished else self._bound)))
+
+    @on(DayBoard.Opened)
     def action_details(self) -> None:
-        """The chosen sitting whole."""
-        chosen = self._board.chosen
-        if chosen is None or chosen[1].dinner is None or self._board.outcome is None:
+        """The chosen meal whole."""
+        chosen = self._chosen
+        if chosen is None or chosen[1].dinner is None or self._outcome is None:
             self.notify("no dish is planned there yet")
             return
         from calmlarder.plan.columns import wanted_at
         from calmlarder.tui.planned_dinner import PlannedDinner
 
         number, one = chosen
-        shown = self._board.outcome.asked
+        shown = self._outcome.asked
         shared = shown.evening.request
         assert one.dinner is not None
         assert shared.stacking is not None
         request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
         first = number == 0 and one.day == self._kitchen.today
-        heading = sitting_lines(one, self._board.sittings, self.size.width - 4, titled=False)
+        heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:
             if cooked:

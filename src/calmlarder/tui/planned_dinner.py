@@ -1,15 +1,16 @@
-"""One sitting of a plan whole; the first is cooked from here."""
+"""One meal of a plan whole; the first is cooked from here."""
 
+from textwrap import fill
 from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Static
 
 from calmlarder.household.household import Household
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -38,16 +39,14 @@ class PlannedDinner(Screen[bool]):
 
     def compose(self) -> ComposeResult:
         """When, and the dinner."""
-        yield Header(icon="")
-        yield Static(self._heading, id="title", markup=False)
-        with VerticalScroll(id="dinner-scroll"):
-            yield Static("", id="planned", markup=False)
+        yield TopLine()
+        yield DinnerView(id="dinner")
         yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready to read."""
-        self.sub_title = "plan"
-        self.query_one(VerticalScroll).focus()
+        self.sub_title = self._heading
+        self.query_one(DinnerView).focus()
 
     def on_resize(self) -> None:
         """Wrap anew."""
@@ -57,12 +56,12 @@ class PlannedDinner(Screen[bool]):
         if not self.is_mounted:
             return
         from calmlarder.render.style import Style
-        from calmlarder.render.text import CAUTION, dinner_text, figures_text
+        from calmlarder.render.text import CAUTION, figures_text
 
-        place = self.query_one("#planned", Static)
-        style = Style(False, True, max(_NARROWEST, place.size.width))
-        parts = [dinner_text(self._dinner, style), figures_text(self._dinner, self._wanted, style), CAUTION]
-        place.update("\n\n".join(parts))
+        view = self.query_one(DinnerView)
+        style = Style(False, True, max(_NARROWEST, view.size.width - 4))
+        words = "\n\n".join([figures_text(self._dinner, self._wanted, style), fill(CAUTION, style.width)])
+        view.show(self._dinner, "", words)
 
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""

@@ -9,12 +9,13 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, OptionList, Static
+from textual.widgets import OptionList, Static
 
 from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROWEST = 40
 
@@ -41,7 +42,7 @@ class SwapScreen(Screen[Swapped | None]):
 
     def compose(self) -> ComposeResult:
         """Why, the list, and what is marked."""
-        yield Header(icon="")
+        yield TopLine()
         yield Static("", id="title", markup=False)
         yield OptionList(*map(Text, self._names()), id="swaps")
         with VerticalScroll(id="swap-scroll"):

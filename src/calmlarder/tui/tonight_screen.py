@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.widgets import Header, Static
+from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
@@ -16,6 +16,7 @@ from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
 from calmlarder.tui.widgets.dish import AlsoStrip
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -46,6 +47,7 @@ class TonightScreen(AsksOfDinner):
         Binding("s", "sitting", "Another kind of sitting", show=False),
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
+        Binding("e", "share", "Share this dinner", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
     ]
@@ -57,7 +59,7 @@ class TonightScreen(AsksOfDinner):
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
-        yield Header(icon="")
+        yield TopLine()
         yield Static("", id="asked", markup=False)
         yield DinnerView(id="dinner")
         yield AlsoStrip()
@@ -197,6 +199,16 @@ class TonightScreen(AsksOfDinner):
     def _start_again(self) -> None:
         self._place = self._failed = 0
         self.solve()
+
+    def action_share(self) -> None:
+        """The dinner to pass on."""
+        if self._composed is None or not self._composed.dinners:
+            self.notify("there is no dinner to share yet")
+            return
+        from calmlarder.render.sheet import dinner_sheet
+        from calmlarder.tui.sharing import offer
+
+        offer(self, dinner_sheet(self._composed.dinners[self._place]))
 
     def action_cook(self) -> None:
         """To the stove."""

@@ -8,11 +8,12 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Header, Static
+from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
@@ -38,7 +39,7 @@ class WhyScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """How far it is, and the answer."""
-        yield Header(icon="")
+        yield TopLine()
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
             yield Static("", id="why", markup=False)

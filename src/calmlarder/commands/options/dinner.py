@@ -43,6 +43,8 @@ def log_that_counts(parser: common.Parser) -> None:
     option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
     option("--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)")
     option("--own", action="append", default=[], metavar="WHO", help='one person\'s own hours, such as "kit 5 fades"')
+    words = "who eats, such as me,kit+1: people of the home, and one guest in elimination"
+    option("--for", dest="eaters", metavar="NAMES", help=words)
     option("--fade", action=BooleanOptionalAction, default=False, help="what was eaten fades over the window")
 
 

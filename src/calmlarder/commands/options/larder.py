@@ -49,7 +49,11 @@ def add(commands: common.Commands) -> None:
                 _ending(parser)
         elif name == "export":
             parser.add_argument(
-                "--ics", nargs="?", const="-", metavar="FILE", help="use-by and best-before days as iCalendar instead"
+                "--ics",
+                nargs="?",
+                const="-",
+                metavar="FILE",
+                help="use-by and best-before days and the last plan's meals as iCalendar",
             )
         elif name == "restore":
             parser.add_argument("--yes", action="store_true", help="do not ask")

@@ -13,6 +13,7 @@ from calmlarder.compose.why.differences import WORTH_TELLING, differences, point
 from calmlarder.compose.why.model import Bound, Found
 from calmlarder.intake.plate import in_grams
 from calmlarder.intake.profile import TO_GRAMS
+from calmlarder.intake.shared_cap import with_more
 from calmlarder.intake.stacking import rooms
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
@@ -72,15 +73,8 @@ def _roomier(wanted: DinnerRequest, cap: Cap) -> DinnerRequest:
     """The same request with a little more room under one limit, and under the same of one food."""
 
     def more(caps: tuple[Cap, ...]) -> tuple[Cap, ...]:
-        return tuple(_wider(one) if one.group == cap.group else one for one in caps)
+        return tuple(with_more(one, MORE_G) if one.group == cap.group else one for one in caps)
 
     limits = wanted.limits
     roomy = {"food_caps": more(limits.food_caps), "sitting_caps": more(limits.sitting_caps)}
     return wanted.model_copy(update={"profile": limits.model_copy(update=roomy)})
-
-
-def _wider(cap: Cap) -> Cap:
-    """With the same factor between what is likely and what may come at most."""
-    typical = cap.typical_g + MORE_G
-    most = None if cap.at_most_g is None else cap.at_most_g * typical / cap.typical_g
-    return cap.model_copy(update={"typical_g": typical, "at_most_g": most})

@@ -1,0 +1,98 @@
+"""A page of HTML as lines of text, with what is a heading and what stands in which list."""
+
+import html
+from typing import NamedTuple
+
+from calmlarder.clean import clean_line
+from calmlarder.cookbook.markup import Token, tokens
+
+_MOST_BLOCKS = 20_000
+_LONGEST = 5_000
+_UNSEEN = frozenset({"nav", "footer", "aside", "form", "select", "button", "svg", "head", "iframe", "figure"})
+_LINES = frozenset({
+    "address", "article", "blockquote", "br", "dd", "div", "dl", "dt", "fieldset", "header", "hr", "label", "li",
+    "main", "ol", "p", "pre", "section", "table", "tbody", "thead", "tr", "ul",
+})  # fmt: skip
+_HEADINGS = {f"h{level}": level for level in range(1, 7)}
+_LISTS = frozenset({"ul", "ol", "table", "dl"})
+_PARTS = frozenset({"span", "b", "strong", "td", "th"})
+
+
+class Block(NamedTuple):
+    """A line of a page: `level` 1 to 6 of a heading, else 0; `listed` is the number of its list, else 0."""
+
+    level: int
+    listed: int
+    text: str
+
+
+class _Page:
+    """The lines so far."""
+
+    def __init__(self) -> None:
+        self.blocks: list[Block] = []
+        self._text: list[str] = []
+        self._level = 0
+        self._lists: list[int] = []
+        self._count = 0
+        self._hidden: list[str] = []
+
+    def takes(self, token: Token) -> None:
+        """The next tag or text."""
+        if self._hidden:
+            if token.kind == "start" and token.name == self._hidden[0] and not token.empty:
+                self._hidden.append(token.name)
+            elif token.kind == "end" and token.name == self._hidden[0]:
+                self._hidden.pop()
+        elif token.kind == "text":
+            self._text.append(token.name)
+        elif token.kind == "start":
+            self._starts(token)
+        elif token.kind == "end":
+            self._ends(token.name)
+
+    def _starts(self, token: Token) -> None:
+        tag = token.name
+        if tag in _UNSEEN and not token.empty:
+            self._hidden.append(tag)
+        elif tag in _HEADINGS:
+            self.breaks()
+            self._level = _HEADINGS[tag]
+        elif tag in _LINES:
+            self.breaks()
+            if tag in _LISTS:
+                self._count += 1
+                self._lists.append(self._count)
+
+    def _ends(self, tag: str) -> None:
+        if tag in _HEADINGS:
+            self.breaks()
+            self._level = 0
+        elif tag in _LINES:
+            self.breaks()
+            if tag in _LISTS and self._lists:
+                self._lists.pop()
+        elif tag in _PARTS:
+            self._text.append("\x00")
+
+    def breaks(self) -> None:
+        """The end of a line. Parts set apart by their look alone are set apart by a space."""
+        told = "".join(self._text)
+        self._text.clear()
+        if not told.strip("\x00 \n\t\r") or len(self.blocks) >= _MOST_BLOCKS:
+            return
+        apart = "".join(
+            (" " if index and piece[:1].isalnum() else "") + piece for index, piece in enumerate(told.split("\x00"))
+        )
+        text = clean_line(html.unescape(apart[:_LONGEST]))
+        if text:
+            self.blocks.append(Block(self._level, self._lists[-1] if self._lists else 0, text))
+
+
+def blocks_of(page: str) -> list[Block]:
+    """The lines of a page that its reader sees, in order."""
+    whole = _Page()
+    for token in tokens(page):
+        whole.takes(token)
+    whole.breaks()
+    return whole.blocks

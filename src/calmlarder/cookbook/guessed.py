@@ -1,0 +1,124 @@
+"""A recipe on a page that marks none: told by its headings and lists, as a reader tells it. It is a guess."""
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+from calmlarder.cookbook.blocks import Block, blocks_of
+from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
+from calmlarder.cookbook.serves import serves_above, serves_in
+from calmlarder.cookbook.words import like_ingredient, section_of
+
+_LONGEST_LINE = 300
+_LONGEST_HEADING = 70
+_LEAST_LISTED = 3
+_END = re.compile(
+    r"(?:.{0,30}\b(?:comments?|repl(?:y|ies)|related|you (?:may|might)(?: also)? like|more (?:recipes|from)|share|"
+    r"nutrition|notes?|tips?|reviews?|subscribe|newsletter|tags?|categor(?:y|ies)|video|equipment|storage|faqs?|"
+    r"filed under|did you make)\b.{0,40})",
+    re.IGNORECASE,
+)
+
+_BEHIND = re.compile(
+    r"(?:related (?:posts?|recipes)|you (?:may|might) also like|comments?|share this|\d+ comments?):?", re.I
+)
+
+
+def guessed_object(page: str) -> dict[str, Any] | None:
+    """A recipe object from the page's words; None where no list reads like ingredients."""
+    blocks = blocks_of(page)
+    found = _under_a_heading(blocks) or _by_its_look(blocks)
+    if found is None:
+        return None
+    chosen, behind = found
+    first = blocks.index(chosen[0])
+    above = [one.text for one in blocks[max(0, first - 12) : first]]
+    head = next((one.text for one in blocks[:first] if one.level == 1), "")
+    title = head or next((one.text for one in blocks[:first] if one.level == 2 and not section_of(one.text)), "")
+    told: dict[str, Any] = {
+        "@context": "https://schema.org",
+        "@type": "Recipe",
+        "name": title[:LONGEST_TITLE],
+        "recipeIngredient": [_line(one) for one in chosen[:MOST_INGREDIENTS]],
+        "recipeInstructions": [one.text for one in behind[:MOST_STEPS]],
+    }
+    serves = _serves([*above, *(one.text for one in blocks)])
+    return {**told, "recipeYield": str(serves)} if serves else told
+
+
+def _serves(texts: Sequence[str]) -> int | None:
+    short = [text for text in texts if len(text) <= _LONGEST_HEADING]
+    return next(
+        (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
+    ) or (next((count for text in short[:40] if (count := serves_above(text))), None))
+
+
+def _line(block: Block) -> str:
+    """A heading inside a list keeps looking like one."""
+    return block.text if not block.level or block.text.endswith(":") else f"{block.text}:"
+
+
+def _kind(block: Block) -> str | None:
+    return section_of(block.text) if len(block.text) <= _LONGEST_HEADING else None
+
+
+def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | None:
+    """What stands between the heading of the ingredients and that of the method, and what stands behind it."""
+    best: tuple[list[Block], list[Block]] | None = None
+    for place, block in enumerate(blocks):
+        if _kind(block) != "in":
+            continue
+        listed, end = _until(blocks, place + 1, block.level)
+        in_lists = {one.listed for one in listed if one.listed}
+        if in_lists:
+            listed = [one for one in listed if one.listed or one.level or one.text.endswith(":")]
+        listed = [one for one in listed if len(one.text) <= _LONGEST_LINE]
+        while listed and listed[-1].level:
+            listed.pop()
+        if sum(like_ingredient(one.text) for one in listed) < _LEAST_LISTED - 1:
+            continue
+        if best is None or len(listed) > len(best[0]):
+            best = listed, _method(blocks, end)
+    return best
+
+
+def _until(blocks: Sequence[Block], start: int, level: int) -> tuple[list[Block], int]:
+    """The lines up to the method, to what comes after a recipe, or to a heading no deeper than this one."""
+    found: list[Block] = []
+    for place in range(start, len(blocks)):
+        block = blocks[place]
+        ends = block.level and (_END.fullmatch(block.text) or 0 < block.level <= level)
+        if _kind(block) in {"on", "off"} or ends or _BEHIND.fullmatch(block.text):
+            return found, place
+        found.append(block)
+    return found, len(blocks)
+
+
+def _method(blocks: Sequence[Block], start: int) -> list[Block]:
+    """The steps under the next heading of a method."""
+    for place in range(start, len(blocks)):
+        if _kind(blocks[place]) == "on":
+            steps, _ = _until(blocks, place + 1, blocks[place].level)
+            numbered = [one for one in steps if one.listed]
+            return numbered or [one for one in steps if not one.level]
+    return []
+
+
+def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | None:
+    """The list of which most lines start with an amount, and the list or the paragraphs behind it."""
+    lists: dict[int, list[Block]] = {}
+    for block in blocks:
+        if block.listed:
+            lists.setdefault(block.listed, []).append(block)
+    like = [
+        group
+        for group in lists.values()
+        if len(group) >= _LEAST_LISTED and 2 * sum(like_ingredient(one.text) for one in group) >= len(group)
+    ]
+    if not like:
+        return None
+    chosen = [one for group in like for one in group]
+    rest = blocks[blocks.index(like[-1][-1]) + 1 :]
+    behind = next((one.listed for one in rest if one.listed and not like_ingredient(one.text)), 0)
+    steps = lists[behind] if behind else [one for one in rest if not one.level and len(one.text) > _LONGEST_HEADING]
+    return chosen, steps

@@ -1,0 +1,123 @@
+"""What can be shared: the dinner proposed or cooked last, the last plan, the last adapted recipe, lists.
+
+Each was checked before it was shown, and is kept with a checksum as it was then.
+"""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any, Literal, TypeVar
+
+from calmlarder.household.household import Household
+from calmlarder.larder.freezing import freeze_today
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.store.documents import ADAPTED, COOKED_LAST, PLANNED, PROPOSED
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.adapting import Answer
+    from calmlarder.household.planning import Outcome
+    from calmlarder.plan.planned import Planned, SittingPlanned
+    from calmlarder.render.sheet import Sheet
+
+What = Literal["dinner", "plan", "recipe", "shopping", "freezer"]
+WHATS: tuple[What, ...] = ("dinner", "plan", "recipe", "shopping", "freezer")
+Format = Literal["text", "markdown", "jsonld", "html"]
+FORMATS: tuple[Format, ...] = ("text", "markdown", "jsonld", "html")
+ENDINGS: dict[Format, str] = {"text": ".txt", "markdown": ".md", "jsonld": ".json", "html": ".html"}
+
+_Read = TypeVar("_Read")
+
+
+def sheet_of(household: Household, what: What, number: int = 1) -> "Sheet":
+    """The sheet of what was proposed, planned or adapted last, or of a list. Raises CannotGoOn where there is none."""
+    from calmlarder.render import sheet
+
+    if what == "dinner":
+        return sheet.dinner_sheet(_last_dinner(household, number))
+    if what == "plan":
+        return sheet.plan_sheet(last_plan(household), household.tables)
+    if what == "shopping":
+        return sheet.shopping_sheet(last_plan(household))
+    if what == "recipe":
+        return _noted(household, ADAPTED, "adapt FILE", sheet.recipe_sheet)
+    lots = [one.lot for one in household.lots()]
+    frozen = [lot for lot in lots if lot.place == "freezer"]
+    return sheet.freezer_sheet(frozen, freeze_today(lots, household.tables), household.tables)
+
+
+def written(sheet: "Sheet", form: Format) -> str:
+    """A sheet in one of the four forms."""
+    from calmlarder.render.sheet_html import as_html
+    from calmlarder.render.sheet_jsonld import as_jsonld
+    from calmlarder.render.sheet_words import as_markdown, as_text
+
+    ways: dict[Format, Callable[[Sheet], str]] = {
+        "text": as_text,
+        "markdown": as_markdown,
+        "jsonld": as_jsonld,
+        "html": as_html,
+    }
+    return ways[form](sheet)
+
+
+def keep_plan(household: Household, outcome: "Outcome") -> None:
+    """Remember a plan that holds and is at its end, where the home can be written."""
+    from calmlarder.plan.planned import Planned
+
+    planned = outcome.plan
+    if isinstance(planned, Planned) and not outcome.faults and planned.status != "none":
+        household.note(PLANNED, planned.model_dump(mode="json"))
+
+
+def keep_adapted(household: Household, answer: "Answer") -> None:
+    """Remember a recipe that fits, as it is or changed, where the home can be written."""
+    if answer.shared is not None and not answer.faults:
+        household.note(ADAPTED, answer.shared)
+
+
+def last_plan(household: Household) -> "Planned":
+    """The plan that was shown last. Raises CannotGoOn where there is none."""
+    from calmlarder.plan.planned import Planned
+
+    return _noted(household, PLANNED, "plan", Planned.model_validate)
+
+
+def meals_planned(household: Household) -> "tuple[SittingPlanned, ...]":
+    """The meals of the last plan from today on; none where there is no plan that can be read."""
+    try:
+        return tuple(one for one in last_plan(household).sittings if one.day >= household.today)
+    except CannotGoOn:
+        return ()
+
+
+def _last_dinner(household: Household, number: int) -> "Dinner":
+    from calmlarder.compose.dinner import Dinner
+
+    note = household.noted(PROPOSED) or household.noted(COOKED_LAST)
+    dinners = note.get("dinners", []) if isinstance(note, dict) else []
+    if not dinners:
+        raise _nothing("dinner", "tonight")
+    if not 1 <= number <= len(dinners):
+        remedy = f"give a number from 1 to {len(dinners)}"
+        raise CannotGoOn([Problem(where="--number", what=f"`{number}` cannot be", remedy=remedy)])
+    return _read("dinner", "tonight", lambda: Dinner.model_validate(dinners[number - 1]))
+
+
+def _noted(household: Household, name: str, command: str, read: Callable[[Any], _Read]) -> _Read:
+    note = household.noted(name)
+    what = "recipe" if name == ADAPTED else name
+    if note is None:
+        raise _nothing(what, command)
+    return _read(what, command, lambda: read(note))
+
+
+def _read(what: str, command: str, read: Callable[[], _Read]) -> _Read:
+    try:
+        return read()
+    except (KeyError, TypeError, ValueError):
+        told = f"an earlier calmlarder kept the {what}, in another form"
+        raise CannotGoOn([Problem(where="share", what=told, remedy=f"ask `calmlarder {command}` again")]) from None
+
+
+def _nothing(what: str, command: str) -> CannotGoOn:
+    told = f"there is no {what} to share yet"
+    return CannotGoOn([Problem(where="share", what=told, remedy=f"ask `calmlarder {command}` first")])

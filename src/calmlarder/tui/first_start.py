@@ -1,0 +1,150 @@
+"""The first start: who eats, on one page, with Done at its end. What is answered is kept at once."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import ClassVar
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Button, Input, Static
+
+from calmlarder.household.household import Household
+from calmlarder.household.larder import keep_lines
+from calmlarder.household.settings import NUMBERS
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.told import told
+from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.pick import Pick
+from calmlarder.tui.widgets.top_line import TopLine
+
+_NARROW = 76  # columns below which each answer stands under its label
+_TALL = 32  # rows from which a blank one stands between two questions
+_WELCOME = "Welcome. Every answer may stay as it is. Esc or Done begins; F2 changes all of it later."
+_CAUTION = (
+    "Nothing leaves this machine. Not medical advice: elimination is short and done with a dietitian or doctor. "
+    "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."
+)
+# What each shipped set of limits is, as ingredient_tables/caps.csv gives them; a set of the cook's own has its name.
+_SETS: Mapping[str, str] = MappingProxyType(
+    {
+        "elimination": "elimination: the published cut-offs",
+        "careful": "careful: less of everything together at each meal",
+        "very-careful": "very-careful: less of each group at each meal, too",
+        "roomy": "roomy: for later, when elimination is over",
+    }
+)
+_LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
+_TAKES = {
+    "diet": "arrows or a click choose; Tab goes on",
+    "avoid": "arrows move, Space or a click ticks; Tab goes on",
+    "people": "1 to 12",
+    "protein_g": "0 to 100; 20 is usual, or 0.3 a kg of your weight",
+    "always": "such as oil, rice, soy sauce, salt; or nothing",
+}
+
+
+class FirstStart(Screen[None]):
+    """Six questions in sight of each other."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "done", "Done")]
+
+    def __init__(self, kitchen: Household) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+
+    def compose(self) -> ComposeResult:
+        """A line a question."""
+        kitchen, held = self._kitchen, self._kitchen.settled()
+        yield TopLine()
+        with VerticalScroll(id="form") as form:
+            form.can_focus = False  # Tab begins at the first question
+            yield Static(_WELCOME, id="welcome", markup=False)
+            yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), _TAKES["diet"], quiet=True)
+            yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"], quiet=True)
+            yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
+            profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
+            yield Field("Limits", profile, _SETS.get(held.profile, held.profile))
+            yield Field(_LABELS["protein_g"], number_input(held.protein_g, "protein_g"), _TAKES["protein_g"])
+            yield Field("Always in the house", Input(compact=True, id="always"), _TAKES["always"])
+            yield Button("Done", compact=True, id="done")
+            yield Static(_CAUTION, id="caution", markup=False)
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """The first question."""
+        self.sub_title = "calmlarder, first start"
+        self.query_one("#diet").focus()
+
+    def on_resize(self) -> None:
+        """Answers beside their labels, or under them."""
+        for field in self.query(Field):
+            field.set_class(self.size.width < _NARROW, "-narrow")
+        self.set_class(self.size.height >= _TALL, "-tall")
+
+    def _field(self, name: str) -> Field:
+        return next(one for one in self.query_one(f"#{name}").ancestors if isinstance(one, Field))
+
+    @on(Pick.Changed)
+    def picked(self, event: Pick.Changed) -> None:
+        """Keep the choice."""
+        name = str(event.pick.id)
+        self._kitchen.set(name, ",".join(event.chosen))
+        if name == "profile":
+            self._field(name).explain(_SETS.get(event.chosen[0], event.chosen[0]))
+
+    @on(Input.Changed)
+    def typed(self, event: Input.Changed) -> None:
+        """Keep a number that can be; say at once what is wrong with another."""
+        name = str(event.input.id)
+        if name in _LABELS:
+            least, usual, most = NUMBERS[name]
+            held = self._kitchen.number(name, usual)
+            problem = number_problem(event.value, least, most, held)
+            self._field(name).wrong(problem)
+            if not problem and int(event.value) != held:
+                self._kitchen.set(name, int(event.value))
+
+    @on(Input.Submitted)
+    def on_with_it(self, event: Input.Submitted) -> None:
+        """To the next question; a number that cannot be stays."""
+        if not self._problem_of(str(event.input.id)):
+            self.focus_next()
+
+    def _problem_of(self, name: str) -> str:
+        if name not in _LABELS:
+            return ""
+        least, usual, most = NUMBERS[name]
+        return number_problem(self.query_one(f"#{name}", Input).value, least, most, self._kitchen.number(name, usual))
+
+    @on(Button.Pressed, "#done")
+    @told
+    def pressed_done(self) -> None:
+        """Leave where all is right; else to what is not."""
+        wrong = next((name for name in _LABELS if self._problem_of(name)), None)
+        if wrong is not None:
+            self.query_one(f"#{wrong}").focus()
+            return
+        self.action_done()
+
+    def action_done(self) -> None:
+        """Begin: what was typed of things that are always there is kept, too."""
+        words = [f"{_LABELS[name]} {problem}" for name in _LABELS if (problem := self._problem_of(name))]
+        words += self._keep_always(self.query_one("#always", Input).value)
+        self.app.pop_screen()
+        if words:
+            self.app.notify("\n".join(words), timeout=10, markup=False)
+
+    def _keep_always(self, text: str) -> list[str]:
+        """Into the larder, as things that are always there; one that is not known waits there to be answered."""
+        pieces = [f"always have: {piece}" for piece in text.split(",") if piece.strip()]
+        if not pieces:
+            return []
+        found = keep_lines(self._kitchen, self._kitchen.read_all(pieces, "this line"))
+        names = ", ".join(self._kitchen.name_of(one.lot.food) for one in found.lots)
+        words = [f"always there: {names}"] if names else []
+        words += [f"to answer in the larder: {one.text}" for one in found.asked]
+        return words + [str(problem) for problem in found.problems]

@@ -1,0 +1,171 @@
+"""A plan on the screen: its meals as cards, what is left over all the same, what to freeze, what to buy."""
+
+from collections.abc import Callable, Mapping, Sequence
+from textwrap import wrap
+from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Container, Vertical, VerticalScroll
+from textual.widgets import Static
+
+from calmlarder.household.planning import Outcome
+from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.tui.dinner_view import amount_of
+from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.day_board import Card, DayBoard
+from calmlarder.tui.widgets.facts import Fact, Facts
+
+if TYPE_CHECKING:
+    from calmlarder.plan.planned import Planned, SittingPlanned
+
+_SIDE_BY_SIDE = 108  # columns from which the notes stand beside each other
+_BETTER = "looking for a better one; . keeps this"
+_NAMES: Mapping[str, str] = MappingProxyType({"packed": "packed lunch"})
+
+
+def asked_line(asked: Sequence[PlannedSitting]) -> str:
+    """What is planned, in a line."""
+    days, meals = len({one.day for one in asked}), len(asked)
+    words = [f"{days} day{'s' * (days != 1)}", f"{meals} meal{'s' * (meals != 1)} for {asked[0].people}"]
+    return " · ".join([*words, *([f"{asked[0].minutes} min"] if asked[0].minutes else [])])
+
+
+def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned: bool) -> Card:
+    """When, what, and which meal's leftovers they are or which they leave."""
+    notes = ["pinned"] if pinned else []
+    title = one.dinner.title if one.dinner is not None else "nothing yet" if not one.why_empty else "nothing"
+    figure = ""
+    if one.dinner is None:
+        notes += [one.why_empty] if one.why_empty else []
+    elif one.leftover_of is not None:
+        notes.append(f"from the box of {_when(sittings[one.leftover_of])}, {'heated once' if one.warmed else 'cold'}")
+    else:
+        figure = f"{one.dinner.minutes} min"
+        if one.boxed_for is not None:
+            notes.append(f"cook for {one.dinner.people}, box the rest for {_when(sittings[one.boxed_for])}")
+    return Card(f"{one.at:%a %d %b}", kind_of(one), figure, title, tuple(notes))
+
+
+def _when(one: "SittingPlanned") -> str:
+    return f"{one.at:%A}'s {kind_of(one)}"
+
+
+def kind_of(one: "SittingPlanned") -> str:
+    """The kind of meal in words."""
+    return _NAMES.get(one.sitting, one.sitting)
+
+
+def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
+    """What the plan does not reach, in a line."""
+    if not plan.wasted:
+        return "nothing is left over on its last day"
+    named = ", ".join(f"{one.grams:g} g {name_of(one.food)}" for one in plan.wasted[:3])
+    more = len(plan.wasted) - 3
+    freeze = {one.lot for one in plan.freeze_today}
+    saved = " · the freezer saves it" if all(one.lot in freeze for one in plan.wasted) else ""
+    return f"left over on its last day: {named}{f' and {more} more' if more > 0 else ''}{saved}"
+
+
+def how_good(plan: "Planned") -> str:
+    """How good a plan is known to be, in food."""
+    if plan.status == "proven":
+        return "best possible"
+    if plan.gap_grams is None:
+        return "the best found"
+    return f"the best found: no plan can save more than {plan.gap_grams:g} g more"
+
+
+def details(outcome: Outcome, heard: float | None) -> str:
+    """The search in its own words: cost, bound, gap, time; `heard` is a bound that came after the plan, in points."""
+    from calmlarder.plan.planned import Planned, gap_percent
+    from calmlarder.render.plan_text import closing
+
+    plan = outcome.plan
+    cost, bound, gap = plan.cost_points, plan.bound_points, plan.gap_percent
+    if heard is not None and (bound is None or heard > bound):
+        bound, gap = heard, gap_percent(round(cost), round(heard))
+    lines = [
+        "What the search says of itself",
+        "",
+        f"cost of this plan   {cost:.0f} points: waste first, then variety, then work",
+        f"no plan costs less  {'not known yet' if bound is None else f'{bound:.0f} points'}",
+        f"between the two     {'not known yet' if gap is None else f'{gap:g} %'}",
+    ]
+    return "\n".join([*lines, *(["", closing(plan)] if isinstance(plan, Planned) else [])])
+
+
+class PlanView(VerticalScroll):
+    """Shows one outcome."""
+
+    def compose(self) -> ComposeResult:
+        """A line for all of it, the meals, and what to do about the rest."""
+        yield Static("", id="left-over", markup=False)
+        yield DayBoard(id="meals")
+        with Container(id="plan-notes"):
+            yield AmountList()
+            with Vertical(classes="column"):
+                yield Facts(id="unreached")
+                yield Facts(id="to-buy")
+            with Vertical(classes="column"):
+                yield Facts(id="to-freeze")
+        yield Static("", id="plan-caution", markup=False)
+
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id)
+        self._sittings: tuple[SittingPlanned, ...] = ()
+
+    def on_mount(self) -> None:
+        """The board has the focus, and not what scrolls it."""
+        self.can_focus = False
+        for name in ("unreached", "to-freeze", "to-buy"):
+            self.query_one(f"#{name}", Facts).show("", ())
+
+    def on_resize(self) -> None:
+        """Notes beside each other, or below."""
+        self.set_class(self.size.width >= _SIDE_BY_SIDE, "wide")
+
+    def show(self, outcome: Outcome, pinned: frozenset[int], name_of: Callable[[str], str]) -> None:
+        """`pinned` are the indexes of meals that stay."""
+        from calmlarder.plan.planned import Planned
+        from calmlarder.render.text import CAUTION
+
+        plan = outcome.plan
+        sittings = self._sittings = plan.sittings
+        self.query_one(DayBoard).show([card_of(one, sittings, n in pinned) for n, one in enumerate(sittings)])
+        self.show_marked()
+        done = plan if isinstance(plan, Planned) else None
+        self.query_one("#left-over", Static).update(left_over_line(done, name_of) if done else _BETTER)
+        caution = "\n".join(wrap(CAUTION, max(40, min(100, self.size.width - 4))))
+        self.query_one("#plan-caution", Static).update(caution if done else "")
+        wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
+        self.query_one("#unreached", Facts).show("Left over on its last day", wasted)
+        frozen = [Fact(one.grams, name_of(one.food), f"{one.how}; good for {one.weeks} weeks")
+                  for one in done.freeze_today] if done else []  # fmt: skip
+        self.query_one("#to-freeze", Facts).show("Freeze today", frozen)
+        bought = [Fact(one.grams, one.name, one.because) for one in done.buy] if done else []
+        self.query_one("#to-buy", Facts).show("Worth buying", bought)
+
+    @on(DayBoard.Marked)
+    def show_marked(self) -> None:
+        """What is in the marked meal."""
+        marked = self.query_one(DayBoard).marked
+        dinner = self._sittings[marked].dinner if marked is not None and marked < len(self._sittings) else None
+        amounts = self.query_one(AmountList)
+        amounts.display = dinner is not None
+        if dinner is not None:
+            heading = f"In it{f', for {dinner.people}' if dinner.people > 1 else ''}"
+            amounts.show(heading, [amount_of(use) for use in dinner.uses])
+
+    def say(self, words: str) -> None:
+        """Words in place of a plan."""
+        self.query_one("#left-over", Static).update(words)
+
+    @property
+    def content(self) -> str:
+        """Everything that can be read in it."""
+        parts = [
+            part.draw(max(20, part.content_size.width)).plain for part in (self.query_one(DayBoard), *self.query(Facts))
+        ]
+        return "\n".join([*(str(part.content) for part in self.query(Static)), *parts])

@@ -1,0 +1,71 @@
+"""A question of a form on one line: what is asked, where it is answered, and what it takes."""
+
+from textual.app import ComposeResult
+from textual.containers import Horizontal, Vertical
+from textual.widget import Widget
+from textual.widgets import Input, Static
+
+
+class Field(Horizontal):
+    """`takes` says what may be answered; `wrong` says what is wrong in its place, in strong text, until it is right."""
+
+    DEFAULT_CSS = """
+    Field { height: auto; }
+    Field > .label { width: 20; height: auto; text-style: bold; }
+    Field > .answer { width: 1fr; height: auto; }
+    Field > .answer > .takes { height: auto; padding: 0 1; color: $faint; }
+    Field > .answer > .takes.-wrong { color: $foreground; text-style: bold; }
+    Field > .answer.-beside { layout: horizontal; }
+    Field > .answer.-beside > .takes { width: 1fr; }
+    Field > .answer.-quiet > .takes { display: none; }
+    Field Input { width: 1fr; }
+    Field Input.-number { width: 8; }
+    Field.-narrow { layout: vertical; }
+    Field.-narrow > .label, Field.-narrow > .answer { width: 100%; }
+    """
+
+    def __init__(self, label: str, answer: Widget, takes: str, *, quiet: bool = False) -> None:
+        """`quiet` says what it takes only while it has the focus: for answers that are all in sight."""
+        super().__init__()
+        self._label, self._answer, self._takes, self._quiet = label, answer, takes, quiet
+
+    def compose(self) -> ComposeResult:
+        """Label, answer and what it takes."""
+        yield Static(self._label, classes="label", markup=False)
+        beside = " -beside" if self._answer.has_class("-number") else ""
+        with Vertical(classes=f"answer{beside}{' -quiet' if self._quiet else ''}"):
+            yield self._answer
+            yield Static(self._takes, classes="takes", markup=False)
+
+    def on_descendant_focus(self) -> None:
+        """What it takes is said now, if not before."""
+        if self._quiet:
+            self.query_one(".answer").remove_class("-quiet")
+
+    def on_descendant_blur(self) -> None:
+        """Quiet again."""
+        if self._quiet:
+            self.query_one(".answer").add_class("-quiet")
+
+    def explain(self, takes: str) -> None:
+        """Other words for what it takes."""
+        self._takes = takes
+        self.wrong("")
+
+    def wrong(self, words: str) -> None:
+        """What is wrong; nothing where it is right."""
+        takes = self.query_one(".takes", Static)
+        takes.update(words or self._takes)
+        takes.set_class(bool(words), "-wrong")
+
+
+def number_input(value: int, id: str) -> Input:
+    """A short line for a number. Letters can be typed: what they are not is said, instead of swallowing them."""
+    return Input(str(value), compact=True, classes="-number", id=id)
+
+
+def number_problem(text: str, least: int, most: int, held: int) -> str:
+    """What is wrong with a number that was typed; empty where it is one from `least` to `most`."""
+    if text.strip().isdecimal() and least <= int(text) <= most:
+        return ""
+    return f"must be {least} to {most}; {held} still holds"

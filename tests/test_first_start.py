@@ -1,0 +1,108 @@
+"""The first start: one page, by keys and by mouse, with nothing swallowed (Textual's pilot)."""
+
+import asyncio
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Button, Input, Static
+
+from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import ALLERGENS
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.field import Field
+from calmlarder.tui.widgets.pick import Pick
+from programs import SIZES, TODAY
+
+
+def begin(
+    home: Path, tables: Tables, act: Callable[[LarderApp, Pilot[None]], Awaitable[None]], size: tuple[int, int]
+) -> None:
+    async def scene() -> None:
+        app = LarderApp(home, tables, TODAY)
+        async with app.run_test(size=size) as pilot:
+            await pilot.pause()
+            assert isinstance(app.screen, FirstStart)
+            await act(app, pilot)
+        assert not app.faults
+
+    asyncio.run(scene())
+
+
+def takes(app: LarderApp, name: str) -> str:
+    field = next(one for one in app.screen.query_one(f"#{name}").ancestors if isinstance(one, Field))
+    return str(field.query_one(".takes", Static).content)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens
+        await pilot.press("space", "right", "right", "right", "right", "right", "space", "tab")
+        await pilot.press("backspace", "3", "tab", "right", "tab", "tab", *"olive oil, rice", "tab", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        held = app._kitchen.settled()
+        assert (held.diet, held.people, held.profile) == ("vegan", 3, "careful")
+        assert held.avoid == (ALLERGENS[0], ALLERGENS[5])
+        assert [one.lot.food for one in app._kitchen.lots() if one.lot.always] == ["oil-olive", "rice-white-dry"]
+
+    begin(tmp_path, tables, act, size)
+
+
+@pytest.mark.parametrize("typed", ["0", "two", "13", ""])
+def test_a_number_that_cannot_be_is_said_at_once_and_done_waits_for_it(
+    tmp_path: Path, tables: Tables, typed: str
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        assert takes(app, "people") == "1 to 12"
+        app.screen.query_one("#people", Input).focus()
+        await pilot.press("backspace", *typed)
+        await pilot.pause()
+        assert app.screen.query_one("#people", Input).value == typed
+        assert takes(app, "people") == "must be 1 to 12; 1 still holds"
+        app.screen.query_one("#done", Button).press()
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, FirstStart)
+        assert app.focused is app.screen.query_one("#people")
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert any("How many eat must be 1 to 12" in note.message for note in app._notifications)
+        assert app._kitchen.settled().people == 1
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_all_of_it_with_the_mouse_and_escape_loses_nothing(tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.click("#diet", offset=(3, 0))  # the first word, behind the padding
+        await pilot.click("#avoid", offset=(3, 1))
+        await pilot.pause()
+        assert app.screen.query_one("#diet", Pick).chosen == ("vegan",)
+        app.screen.query_one("#always", Input).value = "salt"
+        await pilot.press("escape")
+        await pilot.pause()
+        held = app._kitchen.settled()
+        assert held.diet == "vegan"
+        assert len(held.avoid) == 1
+        assert [one.lot.food for one in app._kitchen.lots() if one.lot.always] == ["salt"]
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_what_is_chosen_is_told_without_colour(tmp_path: Path, tables: Tables) -> None:
+    """In brackets, and ticked by a sign (WCAG 2.2, success criterion 1.4.1)."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("tab", "space")
+        await pilot.pause()
+        assert "[omnivore]" in app.screen.query_one("#diet", Pick).draw(60).plain
+        assert "[x] gluten" in app.screen.query_one("#avoid", Pick).draw(60).plain
+        assert "[ ] eggs" in app.screen.query_one("#avoid", Pick).draw(60).plain
+
+    begin(tmp_path, tables, act, (80, 24))
