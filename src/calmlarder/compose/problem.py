@@ -12,7 +12,7 @@ from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.stacking import Room, rooms
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})

@@ -8,10 +8,11 @@ from typing import Any, NamedTuple
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.allergens import with_what_is_in_them
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.rows import (
-    Cap,
     Caution,
     Conversion,
     Fermentable,
@@ -22,7 +23,6 @@ from calmlarder.tables.rows import (
     MixtureRow,
     Name,
     Renamed,
-    Row,
     Source,
     Swap,
 )
