@@ -173,6 +173,8 @@ def take_amount(text: str) -> tuple[Amount, str]:
         count = int(found[1] or found[2])
         times, text = Span(count, count, count), _cut(text, found)
     grams, text = _take_metric(text)
+    if grams is not None and shared:
+        fraction, shared = ONE, False  # `lump 150g`: the grams say it all
     sized = _SIZED.search(text)
     if sized:
         text = _cut(text, sized)

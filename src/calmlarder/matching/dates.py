@@ -33,7 +33,10 @@ _KINDS: dict[str, DateKind] = {
     "from": "made", "since": "made", "steamed": "made",
     "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
     "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
-    "noted": "noted", "frozen": "frozen", "froze": "frozen", "into the freezer": "frozen",
+    "noted": "noted", "frozen": "frozen",
+    "in freezer since": "frozen", "in the freezer since": "frozen",
+    "freezer since": "frozen", "frozen since": "frozen", "in freezer from": "frozen",
+    "froze": "frozen", "into the freezer": "frozen",
 }  # fmt: skip
 # What needs a day behind it and cannot be anything else: a word that is none is asked about.
 _SURE = frozenset({

@@ -5,36 +5,14 @@ from collections.abc import Iterable, Iterator
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
+from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
+from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
+from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
 
-ENDS = " .-+*&,;/:!?\"'~"
-_MOST_PARTS = 20
-_SPLIT = re.compile(
-    r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?=[a-z])|(?<!\d)/(?!\d)"
-    r"|(?<=\w)[.!] (?=[a-z])|(?<=\w) -+ (?=[a-z0-9]))\s*"
-)
-_COLON = re.compile(r"\s*:\s*")
-# Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
-_KINDS = (
-    frozenset({"red", "green", "yellow", "orange", "white", "brown", "black", "ripe", "unripe"}),
-    frozenset({"firm", "silken", "smoked"}),
-    frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
-)
-_KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
-_KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
-_BEFORE_KIND = re.compile(
-    rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
-)
-_APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
-_BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
-_INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
-_BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
-_FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
-_AMOUNT_LIKE = re.compile(r"x?\d+[a-z]*|\d+/\d+")
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _SEASONINGS = frozenset({"spice", "herb"})
 # Kinds of food that stand side by side in a list; `lemon chicken` is a dish, `lettuce tomato` are two things.
@@ -54,13 +32,13 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
 
     `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
     """
-    kinds = _kinds_of_one(text, hints, lexicon)
+    kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
     whole = name_part(text, hints, lexicon)
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
-    if whole.named.outcome == "matched" and not (_SPLIT.search(text) and _passes_over(whole, text, lexicon)):
+    if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
     if whole.named.partly and several:
@@ -72,8 +50,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         if len(brackets) == 1 and len(several) == 2 and not _SAYS_MORE.search(brackets[0]):
             return _without_bracket(several, text, hints, lexicon)
         return several
-    _, colon, behind = text.partition(":")
-    listed = _listed((*brackets, *([behind] if colon else [])), hints, text, lexicon)
+    heading, *behind = COLON.split(text, maxsplit=1)
+    listed = _of_one_heading(heading, behind, hints, lexicon) or _listed((*brackets, *behind), hints, text, lexicon)
     if listed:
         return listed
     head, comma, _ = text.partition(",")
@@ -90,60 +68,18 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     As in `half red onion, half white onion`; `cinnamon, cloves`.
     """
     takes = whole.named.takes
-    alone = (singular(piece.strip(ENDS)) for piece in _SPLIT.split(text))
+    alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
     if whole.named.partly:
         return True
-    return any(_KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
+    return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
         word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
     )
 
 
-def _kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
-    """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
-
-    The first piece names the food; every other one says but another kind of it, with its amount.
-    """
-    text = _BY_INITIALS.sub(lambda found: " , ".join(_INITIALS[one] for one in found[1].split("/")), text)
-    apiece = _APIECE.search(text)
-    if apiece:
-        text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
-    told = _KIND.findall(text)
-    if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
-        return []
-    for split in (_SPLIT, _BEFORE_KIND):
-        pieces = [piece for one in split.split(text) for piece in _COLON.split(one) if piece.strip(ENDS)]
-        if split is _BEFORE_KIND:
-            pieces = [piece for one in pieces for piece in _SPLIT.split(one) if piece.strip(ENDS)]
-        if not 2 <= len(pieces) <= _MOST_PARTS or not all(map(_kind_only, pieces[1:])):
-            continue
-        if not any(all(kinds & set(_KIND.findall(piece)) for piece in pieces[1:]) for kinds in _KINDS):
-            continue
-        head = " ".join(word for word in WORD.findall(_KIND.sub(" ", pieces[0])) if not _says_amount(word))
-        if not head:
-            continue
-        first = [pieces[0]] if _KIND.search(pieces[0]) else []
-        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
-        parts = [name_part(one, hints, lexicon) for one in texts]
-        foods = {part.named.foods for part in parts}
-        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
-            return parts
-    return []
-
-
-def _says_amount(word: str) -> bool:
-    return bool(_AMOUNT_LIKE.fullmatch(word)) or singular(word) in SOFT
-
-
-def _kind_only(piece: str) -> bool:
-    """Whether a piece says a kind and an amount, and nothing else."""
-    words = WORD.findall(_KIND.sub(" ", piece))
-    return bool(_KIND.search(piece)) and all(_says_amount(word) or word in SMALL | _FILLING for word in words)
-
-
 def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The foods between the signs of a line, and those that stand side by side without one; or nothing."""
-    pieces = [piece for piece in _SPLIT.split(text) if piece.strip(ENDS)]
-    if not 1 <= len(pieces) <= _MOST_PARTS:
+    pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
+    if not 1 <= len(pieces) <= MOST_PARTS:
         return []
     last = {singular(word) for word in pieces[-1].split()}
     if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
@@ -173,7 +109,7 @@ def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
     """Whether a piece says how much there is of what stands before it, and names nothing (`big pot half left`)."""
     words = WORD.findall(piece)
     return bool(words) and all(
-        (_says_amount(word) and not _names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
+        (says_amount(word) and not _names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
         for word in words
     )
 
@@ -197,7 +133,7 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
             stretch = words[start:end]
             if before is None or (start and start not in starts):
                 continue
-            if sum(not _says_amount(word) for word in stretch) > _LONGEST_NAME:
+            if sum(not says_amount(word) for word in stretch) > _LONGEST_NAME:
                 break
             standing = best[end]
             if standing is not None and len(standing) <= len(before) + 1:
@@ -211,7 +147,7 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 
 def _starts(words: list[str], lexicon: Lexicon) -> tuple[set[int], int]:
     """Where a food may begin in a run of words, and how many amounts it holds."""
-    amounts = [_says_amount(word) and not _names_food(word, lexicon) for word in words]
+    amounts = [says_amount(word) and not _names_food(word, lexicon) for word in words]
     count = sum(amounts[at] and not (at and amounts[at - 1]) for at in range(len(words)))
     if not count:
         return set(range(1, len(words))), 0
@@ -230,7 +166,7 @@ def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
     return (
         any(
             not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT | SMALL | NOTES or word in FITS)
-            and not _says_amount(word)
+            and not says_amount(word)
             and lexicon.slip(word) is None
             for word in known
             if word
@@ -274,7 +210,7 @@ def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tu
     hints, lexicon = how
     outside = WORD.findall(text.partition(",")[0])
     strange = any(
-        singular(word) not in lexicon.words and not is_note(word) and not _says_amount(word) and not lexicon.slip(word)
+        singular(word) not in lexicon.words and not is_note(word) and not says_amount(word) and not lexicon.slip(word)
         for word in outside
     )
     if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
@@ -302,6 +238,19 @@ def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexico
     return parts
 
 
+def _of_one_heading(heading: str, behind: list[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Kinds of what a heading names: `seeds - pumpkin, sunflower`, `cheese: feta, halloumi`."""
+    pieces = [piece for text in behind for piece in SPLIT.split(text) if piece.strip(ENDS)]
+    if not 2 <= len(pieces) <= MOST_PARTS or singular(heading.strip(ENDS)) not in GENERIC | PRODUCTS:
+        return []
+    parts = []
+    for piece in pieces:
+        both = name_part(f"{piece} {heading}", hints, lexicon, whole_name=True)
+        alone = name_part(piece, hints, lexicon, whole_name=True)
+        parts.append(both if both.named.outcome == "matched" else alone)
+    return parts if all(part.named.outcome == "matched" for part in parts) else []
+
+
 def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
     """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
 
@@ -309,10 +258,10 @@ def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: 
     """
     told = hints | (frozenset(singular(word) for word in WORD.findall(text)) & frozenset(FITS))
     for inside in brackets:
-        pieces = [piece for piece in _SPLIT.split(inside) if piece.strip(ENDS)]
+        pieces = [piece for piece in SPLIT.split(inside) if piece.strip(ENDS)]
         if len(pieces) == 1:
             pieces = inside.split()
-        if not 2 <= len(pieces) <= _MOST_PARTS or pieces[0].split()[0] in WITH:
+        if not 2 <= len(pieces) <= MOST_PARTS or pieces[0].split()[0] in WITH:
             continue
         parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
         if all(part.named.outcome == "matched" for part in parts):
