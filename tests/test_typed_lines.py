@@ -183,7 +183,9 @@ def test_nothing_typed_is_dropped(lines: list[str], reader: LarderReader) -> Non
         if reading is None:
             assert not line.split("#")[0].strip() or line.strip().startswith("#")
             continue
-        became = [bool(reading.lots), reading.to_answer is not None, reading.problem is not None]
+        became = [
+            bool(reading.lots), bool(reading.gone), reading.to_answer is not None, reading.problem is not None,
+        ]  # fmt: skip
         assert became.count(True) == 1
         assert all(0 < one.grams_low <= one.grams <= one.grams_high for one in reading.lots)
         if reading.to_answer is not None:

@@ -66,7 +66,7 @@ _SOAKING = re.compile(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WO
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
 _LAST_DAY = re.compile(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
-    r"| them)? (?:asap )?(?:today|tonight|now)\b"
+    r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
