@@ -62,7 +62,7 @@ class Lexicon:
             words = expanded(singular(word) for word in raw)
             state = tables.food_by_id[food].state
             core = frozenset(word for word in words if not is_state_of(word, state))
-            if core <= MEASURE_WORDS.keys() and len(words) > 1:
+            if not core or (core <= MEASURE_WORDS.keys() and len(words) > 1):
                 core = frozenset(words)  # `pot roast` is not named by its pot
             order = tuple(word for word in words if word in core)
             self.names.append(
@@ -92,6 +92,8 @@ class Lexicon:
             if len(word) >= _SHORTEST_SLIP:
                 self._by_first.setdefault(word[0], []).append(word)
         self.spelt = {" ".join(one.written): one.food for one in self.names}
+        # Names that say what the food is for.
+        self.for_something = tuple(name for name in self.spelt if " for " in name)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":

@@ -14,7 +14,7 @@ from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.several import parts_of
-from calmlarder.matching.words import plain
+from calmlarder.matching.words import plain, words_of
 
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
@@ -103,7 +103,9 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         place = "freezer"
     hints = _hints(rest, dates, place)
     brackets = tuple(map(without_asides, owned.brackets))
-    parts = parts_of(without_asides(rest), hints, brackets, lexicon)
+    written = " ".join(words_of(rest))
+    is_name = any(name in written for name in lexicon.for_something)  # `cheese sauce for nachos`
+    parts = parts_of(rest if is_name else without_asides(rest), hints, brackets, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,

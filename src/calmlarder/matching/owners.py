@@ -157,7 +157,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and (f"{found[1]}s" in PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
-    if found and _is_given(_bare_name(found[1]), lexicon):
+    if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
@@ -172,7 +172,7 @@ def _bare_name(word: str) -> str:
 def _is_given(word: str, lexicon: Lexicon) -> bool:
     """Whether a word by itself is a given name and no food's word."""
     forms = {word, f"{word}s"}
-    return word in GIVEN_NAMES - _VARIETIES and not forms & lexicon.words and forms.isdisjoint(ABBREVIATIONS)
+    return word in GIVEN_NAMES - _VARIETIES and not forms & lexicon.alone and forms.isdisjoint(ABBREVIATIONS)
 
 
 def _is_person(word: str, lexicon: Lexicon) -> bool:
