@@ -34,7 +34,7 @@ def test_add_edit_remove_and_back(home: Path, capsys: pytest.CaptureFixture[str]
     assert [lot["food"] for lot in lots] == ["tofu-firm", "carrot"]
     assert set(lots[0]) == {
         "id", "text", "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind", "days_left",
-        "condition", "owner", "assumed", "always",
+        "condition", "owner", "assumed", "always", "label",
     }  # fmt: skip
     assert run(home, "edit", str(lots[1]["id"]), "3 carrots, bendy") == 0
     assert listed(home, capsys)[0]["condition"] == "bendy"

@@ -94,11 +94,19 @@ class Brought(_Kept):
     grams: Decimal
 
 
+class AtHome(_Kept):
+    """Grams of a food in the larder that may be eaten, and days left of what goes first; None where nothing presses."""
+
+    grams: Decimal
+    days_left: int | None
+
+
 class Adapted(_Kept):
     """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written.
 
     `status` is of the lines that were counted; where some were not, or `warnings` doubt that the list is whole,
-    nothing is known of the recipe. `remarks` are to be told and doubt nothing.
+    nothing is known of the recipe. `remarks` are to be told and doubt nothing;
+    `at_home` is what the larder holds of its foods and of those that take their place.
     """
 
     status: Status
@@ -112,6 +120,7 @@ class Adapted(_Kept):
     unread: tuple[Unread, ...]
     warnings: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
+    at_home: Mapping[str, "AtHome"] = {}
 
     @property
     def known(self) -> bool:

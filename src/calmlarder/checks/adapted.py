@@ -31,7 +31,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     tolerance = {"eye_percent": USUAL_EYE, "scale_grams": USUAL_SCALE, **request}
     after = _after(answer)
     used = {one["food"] for one in (*answer["ingredients"], *after) if one["food"]}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     known = {food for food in used if sum(key[0] == food for key in figures) == _COMPONENTS}

@@ -57,7 +57,8 @@ def table_faults(dinner: Mapping[str, Any], request: Mapping[str, Any], read: Re
     table = request.get("table") or ()
     if not table:
         return []
-    faults = [] if len(table) == dinner["people"] else [f"{len(table)} are at the table, it serves {dinner['people']}"]
+    meals = Fraction(dinner["people"], len(table))  # a dish may be for several sittings of theirs
+    faults = [] if meals.denominator == 1 else [f"{len(table)} are at the table, it serves {dinner['people']}"]
     everything = [*dinner["uses"], *dinner.get("apart", ())]
     avoid = {allergen for eater in table for allergen in eater["avoid"]} | set(request["avoid"])
     for use in everything:  # one kitchen: an allergen of one is in nobody's part
@@ -73,7 +74,8 @@ def table_faults(dinner: Mapping[str, Any], request: Mapping[str, Any], read: Re
 def _plate(
     dinner: Mapping[str, Any], eater: Mapping[str, Any], table: Sequence[Mapping[str, Any]], read: Read
 ) -> Plate:
-    dishes = [(plate_of(dinner, read.boxes), _shares(eater, table))]
+    meals = Fraction(dinner["people"], len(table))
+    dishes = [(plate_of(dinner, read.boxes), meals * _shares(eater, table))]
     for part in dinner.get("apart", ()):
         if eater["who"] in part["for"]:
             those = [one for one in table if one["who"] in part["for"]]

@@ -14,6 +14,7 @@ from typing import Any
 
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
+from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.loads import (
     Figures,
     Limit,
@@ -52,13 +53,14 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
-    used |= {part["food"] for part in dinner.get("apart", ())}
+    used |= {part["food"] for part in dinner.get("apart", ())} | {dose["food"] for dose in request.get("doses") or ()}
     taken = {**dinner, "uses": [*dinner["uses"], *dinner.get("apart", ())]}
     used |= {more["food"] for more in dinner.get("more_protein", ())}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
-    figures = figures_of(table_folders, mixed, used)
     limits = limits_for(table_folders, request, request["sitting"])
+    whole: Figures = figures_of(table_folders, mixed, used)
+    figures = exempted(whole, request)
     counted = apart(plate, mixed, figures)
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     day = date.fromisoformat(str(request["today"]))
@@ -71,6 +73,7 @@ def verify(
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),
+        *dose_faults(dinner, request, foods, whole),
         *told_faults(dinner, foods),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),

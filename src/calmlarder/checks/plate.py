@@ -22,7 +22,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     boxes = request.get("boxes") or {}
     used = {one["food"] for one in answer["foods"]} - {*boxes}
     used |= {part["food"] for box in boxes.values() for part in box["mixture"]["parts"]}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
     figures, people = figures_of(table_folders, mixed, used), request["people"]
     limits = limits_for(table_folders, request, request["sitting"])

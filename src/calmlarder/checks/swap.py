@@ -35,7 +35,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     """
     beside = list(request.get("beside", ()))
     used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     limits = limits_for(table_folders, request, request.get("sitting", "dinner"))

@@ -5,6 +5,7 @@ import json
 import re
 import sys
 from datetime import datetime
+from pathlib import Path
 from typing import get_args
 
 from calmlarder.commands.days import felt_of
@@ -136,6 +137,22 @@ def history(options: argparse.Namespace) -> int:
         by_day = challenges.scores(household, who)
         found = [(one, standing(one, by_day, household.today)) for one in challenges.courses(household, who)]
     _show(options, {"challenges": course_text.history_object(found)}, course_text.history_text(found))
+    return 0
+
+
+def page(options: argparse.Namespace) -> int:
+    """The page for the dietitian. Raises CannotGoOn where the file cannot be written."""
+    from calmlarder.household.dietitian import page_of, write_page
+    from calmlarder.render.dietitian_page import markdown
+
+    with household_of(options) as household:
+        who = person(options.who, "--who")
+        if options.out is None:
+            plain = markdown(page_of(household, who))
+        else:
+            write_page(household, who, Path(options.out))
+            plain = f"Written to {options.out}. Nothing is sent anywhere."
+    print(json.dumps({"page": plain} if options.out is None else {"out": options.out}) if options.json else plain)
     return 0
 
 

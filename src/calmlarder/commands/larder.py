@@ -70,6 +70,7 @@ def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
         "owner": lot.owner,
         "assumed": list(lot.assumed),
         "always": lot.always,
+        "label": lot.label,
     }
 
 
@@ -94,8 +95,17 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in sorted(lots, key=lambda one: one.lot.always):
-        print(_line(one, tables))
+        print(_line(one, tables) + _label(one, household))
     return 0
+
+
+def _label(one: "KeptLot", household: Household) -> str:
+    """What the packet's list of ingredients says that matters, where the lot carries it."""
+    if not one.lot.label:
+        return ""
+    from calmlarder.household.labelling import in_short, label_read
+
+    return f"; its label {in_short(label_read(household, one.lot.label))}"
 
 
 def _asked_line(one: "ToAnswer") -> str:
@@ -120,16 +130,27 @@ def _add(options: argparse.Namespace, household: Household) -> int:
 
 
 def _import(options: argparse.Namespace, household: Household) -> int:
-    return _keep(household, read_lines(options.file), options.file, options.json)
+    return _keep(household, read_lines(options.file), options.file, options.json, counted=True)
 
 
-def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool) -> int:
+def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool, counted: bool = False) -> int:
     """Keep every line: as its lots, or to be answered. Raises CannotGoOn with those that cannot be read at all."""
     found = keep_lines(household, household.read_all(lines, source))
     _show_kept(found, household, as_json)
+    if counted and not as_json:
+        print(_counts(found))
     if found.problems:
         raise CannotGoOn(found.problems)
     return 0
+
+
+def _counts(found: Kept) -> str:
+    """How many lots were kept, and how many lines wait for an answer or could not be read."""
+    lots, asked, wrong = len(found.lots), len(found.asked), len(found.problems)
+    told = [f"{lots} lot{'s' * (lots != 1)} kept"]
+    told += [f"{asked} line{'s' * (asked != 1)} to answer, on top"] if asked else ["nothing to answer"]
+    told += [f"{wrong} line{'s' * (wrong != 1)} not read, below"] if wrong else []
+    return f"{'; '.join(told)}."
 
 
 def _show_kept(found: Kept, household: Household, as_json: bool) -> None:

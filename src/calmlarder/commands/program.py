@@ -16,6 +16,9 @@ def program(options: argparse.Namespace) -> int:
     if not in_browser and not (sys.stdin.isatty() and sys.stdout.isatty()):
         remedy = "name a command: `calmlarder --help` lists them"
         raise CannotGoOn([Problem(where="the program", what="needs a terminal for its screens", remedy=remedy)])
+    if os.environ.get("TERM") == "dumb" and not in_browser:
+        remedy = "name a command (`calmlarder --help` lists them), or set TERM to what the terminal is"
+        raise CannotGoOn([Problem(where="the program", what="cannot draw on a dumb terminal", remedy=remedy)])
     from calmlarder.tui.app import LarderApp
 
     home = home_of(options)

@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of
 from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
@@ -65,6 +66,16 @@ def shares_eaten(dinner: Dinner, weighed: Mapping[str, int], at: datetime, table
         grams = round(sum(portion.grams for portion in portions), 1)
         found.append(alike.model_copy(update={"who": one.who, "loads": loads, "unknown": unknown, "grams": grams}))
     return tuple(found)
+
+
+def dose_eaten(dose: Dose, at: datetime, tables: Tables) -> Eaten:
+    """The dose of a challenge that was eaten beside a dish, with all that it brings."""
+    food, grams = tables.food_by_id[dose.food], float(dose.grams)
+    loads, unknown = loads_of([Portion(food, grams, grams, True)], tables)
+    title = f"{dose.grams} g {dose.name}, the challenge"
+    return Eaten(
+        at=at, who=dose.who, text=title, food=dose.food, title=title, grams=grams, loads=loads, unknown=unknown
+    )
 
 
 def _portion(tables: Tables, food: str, grams: int, is_weighed: bool, share: Fraction) -> Portion:

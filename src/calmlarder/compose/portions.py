@@ -142,7 +142,7 @@ def plates_of(plan: Plan) -> list[tuple[OnPlate, Fraction]]:
     whole = sum((Fraction(str(one.appetite)) for one in wanted.table), Fraction(0))
     found = []
     for eater in wanted.table:
-        share = Fraction(str(eater.appetite)) / whole
+        share = Fraction(str(eater.appetite)) / whole * len(wanted.table) / wanted.people
         plate = OnPlate(eater, wanted.counted)
         for use in plan.uses:
             thing = use.option.offered

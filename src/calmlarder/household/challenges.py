@@ -12,7 +12,7 @@ from calmlarder.household.person import Person
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Clock, clock
-from calmlarder.reintroduction.course import Standing, counted, standing
+from calmlarder.reintroduction.course import Standing, counted, days_ahead, standing
 from calmlarder.reintroduction.entry import Bar, bars
 from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
@@ -237,6 +237,18 @@ def stop(household: Household, who: str, at: datetime, why: str) -> Course:
     event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=why)
     keep(household.store, [event], f"stop the challenge of {course.challenge}")
     return courses(household, who)[-1]
+
+
+def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[date, float], ...]:
+    """Days to come with a dose, and its g of the group, if all goes calmly; none without a challenge."""
+    going = [one for one in courses(household, who) if one.is_open]
+    days = days_ahead(going[-1], scores(household, who), household.today, count) if going else ()
+    return tuple((one.on, one.dose_g) for one in days if one.dose_g)
+
+
+def is_challenged(household: Household, who: str) -> bool:
+    """Whether a challenge of somebody goes on."""
+    return any(one.is_open for one in courses(household, who))
 
 
 def _going(household: Household, who: str) -> Course:

@@ -5,9 +5,11 @@ from datetime import datetime
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.household.booking import Boxing, Taken, take
+from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
 from calmlarder.store.larder import KeptLot
@@ -66,7 +68,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.cooked import box_up, share_eaten, shares_eaten
+    from calmlarder.compose.cooked import box_up, dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
     if boxes and dinner.portions:
@@ -90,9 +92,19 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         entries: tuple[Eaten, ...] = () if entry is None else (entry,)
         if dinner.portions:
             entries = shares_eaten(dinner, weighed, at, tables)
+        for dose in dinner.doses:
+            if not dose.in_dish:
+                entries = (*entries, dose_eaten(dose, at, tables))
+                there = [one.lot for one in lots if one.lot.food == dose.food and _holds(one.lot, dose.grams)]
+                uses |= {lot.id: uses.get(lot.id, 0) + dose.grams for lot in there[:1]}
+        keep_doses(household, dinner.doses, at)
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def _holds(lot: Lot, grams: int) -> bool:
+    return lot.grams >= grams and why_unfit(lot) is None
 
 
 def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:

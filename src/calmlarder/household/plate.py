@@ -60,7 +60,22 @@ class _Read(NamedTuple):
 
 def plate(household: Household, asked: PlateAsked) -> Plate:
     """What it brings. Raises CannotGoOn for a profile that is none."""
-    read = _read(household, asked)
+    return _judged(household, asked, _read(household, asked))
+
+
+def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion]) -> Plate:
+    """The same of amounts that are known: grams of what all who eat share, each weighed or not."""
+    foods = []
+    for one in portions:
+        grams = Fraction(str(round(one.grams, 1)))
+        own = asked.sure.for_range(Decimal(str(round(one.grams, 1))), Decimal(str(one.high)))
+        profile = load_profile_of(one.food, household.plain_tables)
+        item = Item(one.food.id, profile, grams, one.weighed, own)
+        foods.append(OnPlate(one.food.name, one.food.name, item))
+    return _judged(household, asked, _Read(tuple(foods), tuple(portions), ()))
+
+
+def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
     profile = household.profile_named(asked.profile or household.settled().profile)
     how = asked.before
     eaten = () if how is None else household.eaten(how.at, how.longest_hours)

@@ -6,11 +6,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.variety import had_of, since
+from calmlarder.household.challenge_dose import with_doses
+from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import laid_over
+from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import offsets_at
 from calmlarder.kitchen.equipment import Equipment
@@ -111,6 +114,10 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     )
     if choices.eaters or choices.guests:
         return _at_table(household, choices, Evening(request, lots, tables, household.folders, tuple(words_of_hours)))
+    if choices.use_settings and choices.use_log and household.is_kept and is_challenged(household, ME):
+        words += [f"a challenge goes on: the limits of {BASE}"] if choices.profile is None else []
+        profile = request.profile if choices.profile else household.profile_named(BASE)
+        request = with_doses(household, request.model_copy(update={"profile": profile}), lots)
     words += [*words_of_hours, *words_of_protein]
     words += [f"no {', '.join(me.avoid)}"] if me.avoid else []
     words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
@@ -138,6 +145,7 @@ def _at_table(household: Household, choices: "Choices", before: Evening) -> Even
         longest = max(plain.stacking.hours_of(one.who) for one in eaters)
         request = request.model_copy(update={"eaten": household.eaten(plain.stacking.at, longest)})
     words = [f"for {', '.join(f'{one.who} (limits: {one.profile.name})' for one in eaters)}"]
+    request = with_doses(household, request, before.lots) if household.is_kept else request
     return before._replace(request=request, from_home=(*words, *before.from_home))
 
 

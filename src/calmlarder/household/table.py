@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import TYPE_CHECKING, NamedTuple
 
-from calmlarder.household.challenges import courses
+from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import person_of
 from calmlarder.household.person import GUEST, Person
@@ -46,7 +46,7 @@ def _eater(household: Household, one: Person, sitting: Sitting, is_guest: bool) 
         target *= min(1.0, one.appetite)
     if sitting != "dinner":
         target = PROTEIN_TARGET_G[sitting] * min(1.0, one.appetite)
-    going = not is_guest and any(course.is_open for course in courses(household, one.name))
+    going = not is_guest and is_challenged(household, one.name)
     return Eater(
         who=one.name, profile=one.limits(household.tables, during_challenge=going), diet=one.diet, avoid=one.avoid,
         never=one.never, disliked=one.disliked, protein_g=target,

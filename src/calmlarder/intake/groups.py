@@ -3,6 +3,7 @@
 import math
 from collections.abc import Mapping
 from decimal import Decimal
+from functools import lru_cache
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -43,13 +44,17 @@ class FoodFigures(NamedTuple):
 
         Amount and composition go wrong apart from each other: the root of the sum of their squares counts.
         """
-        typical, error = self.exact[group]
-        off = typical * percent / 100
-        return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
+        return _by_eye(*self.exact[group], percent)
 
     def at_most(self, group: Group) -> int:
         """Mg per 100 g at the upper end of composition."""
         return self.typical[group] + self.error[group]
+
+
+@lru_cache(maxsize=100_000)
+def _by_eye(typical: Decimal, error: Decimal, percent: int) -> int:
+    off = typical * percent / 100
+    return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
 
 
 def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:

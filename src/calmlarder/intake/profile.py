@@ -1,6 +1,6 @@
 """A profile of limits: which groups are limited, for one food, for a sitting and for a day of one person."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from typing import Any
 
@@ -49,13 +49,20 @@ class Profile(BaseModel):
 
 
 def _strictest(caps: Iterable[Cap]) -> tuple[Cap, ...]:
-    found: dict[str, Cap] = {}
+    found: dict[str, list[Cap]] = {}
     for cap in caps:
-        other = found.get(cap.key, cap)
-        bounds = [one.at_most_g for one in (cap, other) if one.at_most_g is not None]
-        least = {"typical_g": min(cap.typical_g, other.typical_g), "at_most_g": min(bounds, default=None)}
-        found[cap.key] = other.model_copy(update={"sittings": (), **least})
-    return tuple(found.values())
+        found.setdefault(cap.key, []).append(cap)
+    return tuple(_least(same) for same in found.values())
+
+
+def _least(same: Sequence[Cap]) -> Cap:
+    """The strictest of limits with one key, for all sittings."""
+    first = same[0]
+    if len(same) == 1 and not first.sittings:
+        return first
+    most = min((cap.at_most_g for cap in same if cap.at_most_g is not None), default=None)
+    least = {"typical_g": min(cap.typical_g for cap in same), "at_most_g": most}
+    return first.model_copy(update={"sittings": (), **least})
 
 
 def name_of_today(name: str) -> str:

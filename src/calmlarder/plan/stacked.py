@@ -5,9 +5,9 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from calmlarder.compose.budget import largest_two, most_of
+from calmlarder.compose.budget import LoadTerm, largest_two, most_of
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import UseLoad, load_under
 from calmlarder.intake.stacking import Counted, Room, still_counted
@@ -99,12 +99,12 @@ class _Stacked:
                 for misjudged, _ in self._items(part, part.draft.misjudged_terms):
                     self._model.add(100 * load + misjudged <= 100 * room.likely * self._scale)
 
-    def _total(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> Any:
+    def _total(self, part: _Part, terms_of: Callable[[int, UseLoad], list[LoadTerm]]) -> Any:
         scaled = int(part.share * self._scale)
         terms = [term for number, use in part.uses.items() for term in terms_of(number, use)]
-        return sum(scaled * factor * variable for factor, variable in terms)
+        return sum(scaled * term.factor * term.variable for term in terms)
 
-    def _items(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> list[tuple[Any, int]]:
+    def _items(self, part: _Part, terms_of: Callable[[int, UseLoad], list[LoadTerm]]) -> list[tuple[Any, int]]:
         """The sum of each food, and the most that it can be."""
         foods: dict[str, dict[int, UseLoad]] = {}
         for number, use in part.uses.items():

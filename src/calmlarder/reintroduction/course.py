@@ -90,6 +90,27 @@ def standing(course: Course, scores: Mapping[date, int], today: date) -> Standin
     return here("dose")
 
 
+class Ahead(NamedTuple):
+    """What a day to come asks for if every day until then is calm; g of the group on a day with a dose."""
+
+    on: date
+    what: What
+    dose_g: float | None
+
+
+def days_ahead(course: Course, scores: Mapping[date, int], today: date, count: int) -> tuple[Ahead, ...]:
+    """The days of the protocol from today on, if they are as calm as the days of before."""
+    found, known = list[Ahead](), dict(scores)
+    for number in range(count):
+        day = today + timedelta(days=number)
+        stands = standing(course, known, day)
+        found.append(Ahead(day, stands.what, stands.dose_g if stands.what == "dose" else None))
+        if stands.what in {"dose", "control"}:
+            course = course._replace(eaten=(*course.eaten, Eaten(day, stands.dose_g or 0.0)))
+        known.setdefault(day, int(stands.baseline or 0))
+    return tuple(found)
+
+
 def counted(tried: Sequence[Tried]) -> tuple[ChallengeDay, ...]:
     """The days that say something of the group."""
     return tuple(ChallengeDay(one.eaten.dose_g, one.result) for one in tried if one.result and one.eaten.dose_g > 0)

@@ -68,7 +68,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "people": True,
             "proven": True,
             "minutes": True,
-            "uses": {"__all__": {"lot", "line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "uses": {"__all__": {"lot", "line", "food", "name", "slot", "grams", "how", "days_left", "household"}},
             "per_person": True,
             "protein_target_g": True,
             "more_protein": {"__all__": {"food", "grams", "weighed", "where"}},
@@ -83,6 +83,8 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
     told["at_least"] = list(dinner.at_least)
     told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
+    if dinner.doses:
+        told["doses"] = [one.model_dump(mode="json") for one in dinner.doses]
     if dinner.portions:
         told["apart"] = [apart_object(one) for one in dinner.apart]
         told["portions"] = [one.model_dump(mode="json") for one in dinner.portions]

@@ -5,6 +5,8 @@ from collections.abc import Iterator
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.portions import Served
 from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.intake.dose import Dose
+from calmlarder.intake.eaten import ME
 from calmlarder.render.style import Style
 
 
@@ -49,4 +51,15 @@ def _fullest(one: Served) -> str:
     return (
         f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {one.limits_g[key][0]:.2f} g, "
         f"at most {one.at_most_g[key]:.2f} g"
+    )
+
+
+def dose_words(dose: Dose) -> str:
+    """The dose of a challenge, and what the figures say of it."""
+    where = "in the dish" if dose.in_dish else "beside the dish, on this plate only"
+    whose = "Today's challenge" if dose.who == ME else f"Today's challenge of {dose.who}"
+    group = CAP_WORDS.get(dose.group, dose.group)
+    return (
+        f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. The limits leave "
+        "this dose out; everything else is in elimination."
     )

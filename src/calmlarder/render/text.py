@@ -11,7 +11,7 @@ from calmlarder.larder.reading import Reading
 from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
-from calmlarder.render.portions_text import portion_lines
+from calmlarder.render.portions_text import dose_words, portion_lines
 from calmlarder.render.stacked import day_lines, held_g, stacked_lines
 from calmlarder.render.style import Style, bar
 
@@ -85,6 +85,8 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    for dose in dinner.doses:
+        yield from _wrapped(dose_words(dose), style)
     yield from _wrapped(short_of_protein(dinner), style)
     yield from _wrapped(glance(dinner), style)
     yield ""

@@ -38,7 +38,9 @@ def add(commands: common.Commands) -> None:
     stop = common.command(parts, "stop", "challenge:stop", "end it; nothing is concluded from it")
     stop.add_argument("--why", default="", metavar="TEXT", help="a few words to it")
     history = common.command(parts, "history", "challenge:history", "every challenge, day by day")
-    for parser in (start, today, score, skip, status, stop, history):
+    page = common.command(parts, "page", "challenge:page", "a page for your dietitian: eaten, scored, concluded")
+    page.add_argument("--out", metavar="FILE", help="a file to write, .html or .md (default: Markdown is shown)")
+    for parser in (start, today, score, skip, status, stop, history, page):
         parser.add_argument("--who", default="me", metavar="NAME", help="whose (default me)")
         for more in (common.home, common.today, common.tables, common.json):
             more(parser)

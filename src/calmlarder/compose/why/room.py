@@ -4,11 +4,11 @@ import time
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.problem import PatternProblem, limit_rows
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Bound, Found
 from calmlarder.intake.plate import in_grams
