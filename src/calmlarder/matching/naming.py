@@ -80,7 +80,8 @@ def _is_another(best: Reading, words: Words) -> bool:
     `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
     """
     strange = [
-        not (token.words or token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
+        not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
+        and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
         for token in words.tokens
     ]
     if not any(strange):

@@ -89,7 +89,8 @@ WITHOUT = frozenset({"no", "without", "minus", "free"})
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
 # Words that say how a thing is, where it stands or what somebody thinks of it, and name none.
 NOTES = frozenset({
-    "abt", "morning", "evening", "etc", "style", "oval", "round", "square", "oblong", "bits", "bobs", "night", "nite", "noon", "weekend",
+    "abt", "morning", "evening", "etc", "style",
+    "oval", "round", "square", "oblong", "bits", "bobs", "night", "nite", "noon", "weekend",
     "actually", "again", "almost", "alrdy", "already", "am", "any", "anyway", "apparently", "are", "around",
     "at", "away", "back", "barely", "be", "been", "before", "behind", "being", "but", "by", "came", "can", "cheap",
     "check", "clean", "close", "did", "do", "does", "done", "dodgy", "down", "else", "enough", "even", "ever",
