@@ -40,8 +40,13 @@ class EntryForm(Over[tuple[str, ...]]):
         with Vertical(id="page"):
             yield Static(_QUESTIONS, markup=False)
             yield Ticks[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
+            yield Static("", id="whole-question", markup=False)
             yield Button("Go on", compact=True, id="go-on")
         yield KeysLine()
+
+    def on_selection_list_selection_highlighted(self, event: Ticks.SelectionHighlighted[str]) -> None:
+        """The question one is at, whole: a narrow list cuts it."""
+        self.query_one("#whole-question", Static).update(QUESTIONS[event.selection_index].words)
 
     def on_button_pressed(self) -> None:
         """Give the answers."""
