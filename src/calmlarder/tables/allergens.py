@@ -9,9 +9,10 @@ from typing import Annotated, Literal, NamedTuple
 from pydantic import Field
 
 from calmlarder.problems import Problem
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, header_of, read_csv
 from calmlarder.tables.mixture import depths, parts_by_food
-from calmlarder.tables.rows import Food, MixtureRow, Row
+from calmlarder.tables.rows import Food, MixtureRow
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
 Held = Literal[Allergen, "meat", "onion", "garlic"]

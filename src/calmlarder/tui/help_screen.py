@@ -21,6 +21,10 @@ WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and count
 `ate boxed rice bowl` eats one box of the larder. \
 `plate 170 g tofu, 75 g broccoli` says what a plate brings and whether it fits; Enter logs it. \
 HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
+`feel 1 0 2 0` says pain, bloating, wind and urgency apart. \
+PEOPLE (Shift+F2): who eats here, each with a diet, allergens, limits and an appetite of their own. \
+CHALLENGE (Shift+F3): one group tried again, day by day, to a limit of your own: s scores today, n starts one, \
+k not today, x stops it. Go through it with a dietitian. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
@@ -61,7 +65,8 @@ each group against its limit for one person.
 # The word that each screen's own paragraph begins with; the larder's stands first anyway.
 _OWN = {
     "TonightScreen": "TONIGHT", "PlanScreen": "PLAN", "WhyScreen": "WHY", "SwapScreen": "WHY", "CookScreen": "COOK",
-    "AdaptScreen": "RECIPE", "DaysScreen": "WHAT YOU EAT",
+    "AdaptScreen": "RECIPE", "DaysScreen": "WHAT YOU EAT", "PeopleScreen": "WHAT YOU EAT",
+    "ChallengeScreen": "WHAT YOU EAT",
 }  # fmt: skip
 
 
