@@ -208,7 +208,8 @@ def said(name: str, misleading: Mapping[str, set[Held]]) -> set[str]:
         for at in range(len(words) - length + 1):
             for held in misleading.get(" ".join(words[at : at + length]), ()):
                 excepted |= {(place, held) for place in range(at, at + length)}
-    return {*_tells(words, excepted)} - denied
+    found: set[str] = {*_tells(words, excepted)}
+    return found - denied
 
 
 # What each word, or two in a row, tell of.
