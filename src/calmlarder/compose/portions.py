@@ -12,7 +12,8 @@ from calmlarder.intake.plate import Item, load_of_item
 from calmlarder.intake.stacking import Counted, room_of
 from calmlarder.intake.table import Eater
 from calmlarder.kitchen.timeline import Moment
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Sitting
 
 if TYPE_CHECKING:
