@@ -272,13 +272,14 @@ class Store:
 
     @contextmanager
     def as_one(self, words: str) -> Iterator[None]:
-        """Every change made in it is part of one action of these words: undone together."""
+        """Every change made in it is part of one action of these words, or of the one it is within: undone together."""
+        before = self._joined
         with self._action(words) as action:
             self._joined = action
             try:
                 yield
             finally:
-                self._joined = None
+                self._joined = before
 
     @contextmanager
     def _action(self, words: str) -> Iterator[int]:
