@@ -16,7 +16,7 @@ from calmlarder.adapt.choices import Choice, Open
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 
 def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float | None:

@@ -1,6 +1,7 @@
 """People and challenges on the screens, driven by keys (Textual's pilot)."""
 
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -12,9 +13,11 @@ from calmlarder.household.challenges import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.intake.eaten import ME
+from calmlarder.render.portions_text import steps_of
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.log_line import four_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
@@ -149,6 +152,33 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         assert not courses(kitchen, ME)[0].is_open  # a red flag in the line stops it, too
 
 
+def test_a_day_is_put_off_and_a_page_written(
+    play: Callable[..., None], home: Path, tables: Tables, tmp_path: Path
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f3", "n")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, EntryForm)
+        app.screen.on_button_pressed()
+        await pilot.pause()
+        await pilot.press("k")
+        await pilot.pause()
+        await pilot.press(*"ill", "enter")
+        await pilot.pause()
+        await pilot.press("w")
+        await pilot.pause()
+        app.screen.query_one(Input).value = str(tmp_path / "page.html")
+        await pilot.press("enter")
+        await pilot.pause()
+
+    play(act)
+    assert (tmp_path / "page.html").read_text(encoding="utf-8").endswith("</html>\n")
+    with Household(home, tables, TODAY) as kitchen:
+        assert courses(kitchen, ME)[0].skipped == {TODAY: "ill"}
+
+
 def test_own_limits_can_be_chosen_where_there_are_any(play: Callable[..., None], home: Path, tables: Tables) -> None:
     with Household(home, tables, TODAY) as kitchen:
         assert "own" not in kitchen.profiles
@@ -167,3 +197,33 @@ def test_own_limits_can_be_chosen_where_there_are_any(play: Callable[..., None],
         await pilot.pause()
 
     play(act)
+
+
+def test_a_dose_beside_the_dish_is_shown_before_it_is_cooked(
+    play: Callable[..., None], home: Path, tables: Tables
+) -> None:
+    """What counts as eaten once the dinner is cooked stands on the card and among the steps."""
+    from calmlarder.history.felt import Felt
+    from calmlarder.household.challenges import Start, begin, score
+
+    calm = Scores(pain=1, bloating=0, wind=1, urgency=0)
+    for number in range(3, 0, -1):
+        day = TODAY - timedelta(days=number)
+        with Household(home, tables, day) as kitchen:
+            if number == 3:
+                begin(kitchen, ME, "lactose", (), Start(kitchen.now()))
+            score(kitchen, Felt(at=kitchen.now(), who=ME, score=1, scores=calm))
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("rice 500g", "4 carrots", "firm tofu 400g", "soy sauce", "olive oil", "1 lime", "spinach 200g"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        view = app.screen.query_one(DinnerView).content.replace("\n", " ")
+        assert "Today's challenge: 59 g cow milk, weighed, beside the dish" in view
+        await pilot.press("enter")
+        await pilot.pause()
+        assert any("Weigh 59 g cow milk" in step for step in steps_of(app.screen._dinner))  # type: ignore[attr-defined]
+
+    play(act, (120, 40))

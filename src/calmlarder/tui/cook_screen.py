@@ -12,6 +12,7 @@ from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
+from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.timers import Timers
@@ -82,7 +83,7 @@ class CookScreen(Screen[bool]):
         self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
-        steps = self._dinner.steps
+        steps = steps_of(self._dinner)
         self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
@@ -108,7 +109,7 @@ class CookScreen(Screen[bool]):
 
     def action_step(self, by: int) -> None:
         """On or back."""
-        self._step = max(0, min(len(self._dinner.steps) - 1, self._step + by))
+        self._step = max(0, min(len(steps_of(self._dinner)) - 1, self._step + by))
         self._show()
 
     def action_timer(self) -> None:
@@ -152,13 +153,16 @@ class CookScreen(Screen[bool]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
+        from calmlarder.household.table import limits_of_dinner
         from calmlarder.render.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
-        passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
+        passed = passed_caps(
+            self._dinner, self._weighed, limits_of_dinner(kitchen, self._dinner), kitchen.tables, self._counted
+        )
         lines = [
-            f"{CAP_WORDS[one.cap.key]}: {_over(one.grams_over)} too much for each; leave out {one.leave_out_grams} g "
-            f"{self._kitchen.name_of(one.leave_out_food)}"
+            f"{CAP_WORDS.get(one.cap.key, one.cap.key)}: {_over(one.grams_over)} too much for each; "
+            f"leave out {one.leave_out_grams} g {self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
         scale = self.query_one("#scale", Static)
