@@ -121,7 +121,7 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     foods, or all behind them.
     """
     words = text.split()
-    if not 2 <= len(words) <= _MOST_WORDS:
+    if not 2 <= len(words) <= _MOST_WORDS or re.search(r"[a-z] or [a-z]", text):
         return []
     starts, leads = _starts(words, lexicon)
     best: list[list[Part] | None] = [[], *([None] * len(words))]
