@@ -24,7 +24,7 @@ HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst yo
 `feel 1 0 2 0` says pain, bloating, wind and urgency apart. \
 PEOPLE (Shift+F2): who eats here, each with a diet, allergens, limits and an appetite of their own. \
 CHALLENGE (Shift+F3): one group tried again, day by day, to a limit of your own: s scores today, n starts one, \
-k not today, x stops it. Go through it with a dietitian. \
+k not today, x stops it, w writes a page for your dietitian. Go through it with a dietitian. \
 DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
 
 TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
