@@ -116,6 +116,7 @@ def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> N
         ("soy milk 1L exp besok (tmrw)", 1),
         ("pak choi eat in the next 2 days", 2),
         ("tofu smoked val. 18/03", 7),
+        ("crème fraîche, DLC 12 mars", 1),
         ("use it up tonight: spinach", 0),
     ],
 )
