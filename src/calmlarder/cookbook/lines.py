@@ -277,8 +277,9 @@ class LineReader:
                 else []
             )
             joined = next((one for one in shared if one.match.food is not None and one.match.score >= 100), None)
-            if piece is pieces[-1] or joined is None:
-                parts.append(alone)
+            full = alone.match.food is not None and alone.match.score >= 100 and len(name.split()) > 1
+            if piece is pieces[-1] or joined is None or full:
+                parts.append(alone)  # `vegetable oil or grill spray`: the first is a whole name
             elif alone.match.food is not None and alone.match.food.kind == "allium":
                 # `garlic or chilli oil`: the clove or its oil; nobody but the cook can tell.
                 both = (*alone.match.candidates, *joined.match.candidates)
