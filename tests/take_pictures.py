@@ -12,6 +12,7 @@ from textual.widgets import Input, TextArea
 from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
 from calmlarder.intake.eaten import Eaten, Load
+from calmlarder.intake.nourished import Nourished
 from calmlarder.store.eaten import log
 from calmlarder.store.ledger import feel
 from calmlarder.tables.load import load_tables
@@ -24,23 +25,35 @@ SIZES = [(60, 20), (80, 24), (120, 40)]
 TODAY = date(2026, 3, 11)
 
 
+DISHES = ("fried rice with tofu", "potato salad", "rice noodle soup", "polenta with greens", "tempeh stir-fry")
+
+
 def past_weeks(app: LarderApp) -> None:
     """An invented diary and ledger."""
     store, rng = app._store, random.Random(4)
-    for back in range(40, -1, -1):
+    for back in range(60, -1, -1):
         on = TODAY - timedelta(days=back)
-        at = datetime.combine(on, time(18))
-        sizes = {group: rng.randrange(300_000) for group in ("oligosaccharides", "lactose", "mannitol")}
-        sizes |= {"polyols": sizes["mannitol"], "total": sizes["oligosaccharides"] + sizes["mannitol"]}
-        loads = tuple(Load(cutoff_class="other", group=g, likely_ug=x, off_ug=0) for g, x in sizes.items())
-        if back % 9:
-            log(store, Eaten(at=at, who="me", text="d", food="", title="d", grams=300, loads=loads))
-        feel(store, Felt(at=at, who="me", score=rng.randrange(7), note="tight after lunch" if back == 3 else ""))
+        for hour, share in ((8, 0.5), (13, 0.8), (18, 1.0)):
+            if back % 9 == 0 or (hour == 8 and back % 3 == 0):
+                continue
+            sizes = {g: round(share * rng.randrange(60_000, 420_000)) for g in ("oligosaccharides", "excess_fructose")}
+            sizes |= {"lactose": rng.randrange(300_000), "mannitol": rng.randrange(90_000)}
+            sizes |= {"polyols": sizes["mannitol"], "total": sum(sizes.values()) - sizes["lactose"]}
+            loads = tuple(Load(cutoff_class="other", group=g, likely_ug=x, off_ug=0) for g, x in sizes.items())
+            title = DISHES[rng.randrange(len(DISHES))] if hour != 8 else "porridge"
+            had = Nourished(protein_g=24 * share, fibre_g=9 * share, calcium_mg=310 * share, iron_mg=4.4 * share)
+            at = datetime.combine(on, time(hour))
+            log(store, Eaten(at=at, who="me", text=title, food="", title=title, grams=round(420 * share), loads=loads,
+                             nourished=had))  # fmt: skip
+        note = "tight after lunch" if back in {3, 17} else ""
+        feel(store, Felt(at=datetime.combine(on, time(21)), who="me", score=min(9, rng.choice((0, 1, 1, 2, 2, 3, 5))),
+                         note=note))  # fmt: skip
         food = ("spinach", "carrot", "bread-rye")[back % 3]
+        name = ("spinach", "carrots", "rye bread")[back % 3]
         how = "thrown" if back % 3 == 0 and back % 4 else "eaten"
         entry = Ended(
-            on=on, lot=back, food=food, title=food, portion_g=80, line=food, of_grams=200, grams=200, how=how,
-            why="past its day" if how == "thrown" else None, rescued=how == "eaten" and back % 2 == 0,
+            on=on, lot=back, food=food, title=name, portion_g=80, line=name, of_grams=200, grams=rng.randrange(40, 200),
+            how=how, why="past its day" if how == "thrown" else None, rescued=how == "eaten" and back % 2 == 0,
         )  # fmt: skip
         store.add_logged("ended", entry.model_dump(mode="json"), "past")
 

@@ -8,7 +8,6 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Static
 
 from calmlarder.store.eaten import eaten_before
 from calmlarder.store.store import Store
@@ -19,7 +18,7 @@ from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.page import Page
+from calmlarder.tui.page import Hanging, Page
 from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.plan_view import PlanView
 from calmlarder.tui.planned_dinner import PlannedDinner
@@ -79,7 +78,7 @@ def test_three_days_are_planned_and_told(size: tuple[int, int], play: Callable[.
         await pilot.press("i")
         await pilot.pause()
         assert isinstance(app.screen, Page)
-        assert "no plan costs less" in str(app.screen.query_one("#page Static", Static).content)
+        assert "no plan costs less" in app.screen.query_one(Hanging).content
         await pilot.press("escape")
         await pilot.pause()
         await pilot.press("f1")

@@ -11,15 +11,16 @@ from calmlarder.tui.over import Over
 class Ask(Over[str]):
     """Gives what was typed, or None."""
 
-    def __init__(self, question: str) -> None:
+    def __init__(self, question: str, answer: str = "") -> None:
+        """`answer` stands in the line already."""
         super().__init__()
-        self._question = question
+        self._question, self._held = question, answer
 
     def compose(self) -> ComposeResult:
         """The question over a line."""
         with Vertical(id="choice"):
             yield Label(self._question, markup=False)
-            yield Input(id="answer")
+            yield Input(self._held, id="answer")
         yield KeysLine()
 
     def on_input_submitted(self, event: Input.Submitted) -> None:

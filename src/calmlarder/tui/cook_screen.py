@@ -14,6 +14,7 @@ from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
@@ -100,6 +101,10 @@ class CookScreen(Screen[bool]):
         gone = None if self._began is None else (monotonic() - self._began) / 60
         self.query_one(Lanes).show_now(gone)
         self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
+
+    def action_figures(self) -> None:
+        """Where the figures of a food of this dinner come from, or those of the limits."""
+        ask_sources(self, self._kitchen, {use.name: use.food for use in self._dinner.uses})
 
     def action_begin(self) -> None:
         """Start the clock of the timeline, or start it anew."""

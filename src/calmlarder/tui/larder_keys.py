@@ -13,6 +13,8 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.larder_groups import groups_of
+from calmlarder.tui.page import Page
+from calmlarder.tui.sources import show_limit_sources
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
@@ -208,11 +210,11 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(DaysScreen(self._kitchen))
 
     def action_figures(self) -> None:
-        """Where the figures of the chosen food come from."""
+        """Where the figures of the chosen food come from, or those of the limits."""
         one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.page import Page
-
+        if one is None:
+            show_limit_sources(self, self._kitchen)
+        else:
             self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
 
     def action_swap(self) -> None:

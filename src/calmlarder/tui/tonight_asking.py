@@ -10,7 +10,7 @@ from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.page import Page
+from calmlarder.tui.sources import ask_sources
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -116,8 +116,9 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._ask_of_dinner("What never again?", picked)
 
     def action_figures(self) -> None:
-        """Where the figures of a food of this dinner come from."""
-        self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
+        """Where the figures of a food of this dinner come from, or those of the limits."""
+        uses = self._composed.dinners[self._place].uses if self._composed and self._composed.dinners else ()
+        ask_sources(self, self._kitchen, {use.name: use.food for use in uses})
 
     def action_change(self) -> None:
         """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
