@@ -76,11 +76,11 @@ class DayChart(Drawn):
         wide = max(1, min(_MOST_WIDE, room // len(columns)))
         rows = _TALL if self.screen.size.height >= _TALL_SCREEN else _SHORT
         self._gut(text, columns, wide, rows)
-        self._grams(text, columns, wide, rows)
+        self._grams(text, columns, wide, (rows, width))
         self._dates(text, columns, wide)
         if each > 1:
-            words = f"a column is {each} days: their mean, and their worst feeling"
-            text.append(f"\n{'':{_AXIS}}{words}", self.tone("faint"))
+            words = f"a column is {each} days: their mean, the worst feeling"
+            text.append(f"\n{cut(words, width)}", self.tone("faint"))
         return text
 
     def _gut(self, text: Text, columns: Sequence[Day], wide: int, rows: int) -> None:
@@ -102,11 +102,13 @@ class DayChart(Drawn):
         halves = round(felt / self._worst * 2 * rows)
         return (_UPPER if halves % 2 else _LOWER) if halves // 2 == row else " "
 
-    def _grams(self, text: Text, columns: Sequence[Day], wide: int, rows: int) -> None:
+    def _grams(self, text: Text, columns: Sequence[Day], wide: int, size: tuple[int, int]) -> None:
+        rows, width = size
         top = _top(max([*(day.grams or 0.0 for day in columns), self._limit_g or 0.0]))
         limit = f", the limit of a day at {self._limit_g:g} g" if self._limit_g else ""
-        text.append(f"\n{self._group}, g a day, likely{limit}", style="bold")
-        text.append(_OTHERS, style=self.tone("faint"))
+        heading = f"{self._group}, g a day, likely{limit}"
+        text.append(f"\n{cut(heading, width)}", style="bold")
+        text.append(_OTHERS if len(heading) + len(_OTHERS) <= width else "", style=self.tone("faint"))
         bar = max(1, wide - 1)
         for row in range(rows, 0, -1):
             at_limit = self._limit_g is not None and ceil(self._limit_g / top * rows) == row
