@@ -18,6 +18,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.told import tell
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -32,7 +33,7 @@ class AdaptScreen(Screen[None]):
     """The recipe, or what has to change in it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f5", "adapt", "Bring it under", priority=True),
+        Binding("f5", "adapt", "Make it fit", priority=True),
         Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
     ]
@@ -46,7 +47,7 @@ class AdaptScreen(Screen[None]):
         """A file, for how many, the recipe; then the answer in its place."""
         yield TopLine()
         with Horizontal(id="of-recipe"):
-            yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
+            yield LineInput(placeholder="paste a recipe here, or name its file", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")
         yield TextArea(id="recipe")
         with VerticalScroll(id="adapted-scroll"):
@@ -57,17 +58,26 @@ class AdaptScreen(Screen[None]):
         """Ready for a paste."""
         self.sub_title = "recipe"
         self.query_one("#adapted-scroll").display = False
-        self.query_one(TextArea).focus()
+        self.query_one("#file").focus()
 
     @on(Input.Submitted, "#file")
     def read_file(self, event: Input.Submitted) -> None:
         """Put the file's text into the place for it."""
+        self._read_file(event.value)
+
+    @on(LineInput.Pasted)
+    def read_paste(self, event: LineInput.Pasted) -> None:
+        """A recipe pasted into the line for a file is a recipe all the same."""
+        self.query_one(TextArea).text = "\n".join(event.lines)
+        self.action_adapt()
+
+    def _read_file(self, name: str) -> None:
         from calmlarder.clean import clean
         from calmlarder.cookbook.bounds import MOST_SIGNS
         from calmlarder.larder.files import read_text
 
         try:
-            text = read_text(str(Path(event.value).expanduser()), MOST_SIGNS, "give the recipe alone")
+            text = read_text(str(Path(name).expanduser()), MOST_SIGNS, "give the recipe alone")
         except CannotGoOn as stop:
             self._say(stop)
             return
@@ -76,7 +86,14 @@ class AdaptScreen(Screen[None]):
 
     @on(Input.Submitted, "#serves")
     def action_adapt(self) -> None:
-        """Look for the smallest change."""
+        """Look for the smallest change; a file's name alone is no recipe, and is read."""
+        text = self.query_one(TextArea).text.strip()
+        if not text:
+            self.notify("paste a recipe, or name its file", timeout=8)
+            return
+        if "\n" not in text and Path(text).expanduser().is_file():
+            self._read_file(text)
+            return
         typed = self.query_one("#serves", Input).value
         self._look(self.query_one(TextArea).text, int(typed) if typed.isdigit() else None)
 

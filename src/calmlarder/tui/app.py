@@ -34,7 +34,7 @@ from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
-_GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
+_GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
 _AFTER_FIRST_PAINT_S = 1.0
 _LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
 _STAYS_S = 86_400  # a day: what must not be overlooked

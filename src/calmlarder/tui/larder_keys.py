@@ -97,7 +97,7 @@ class LarderKeys(TurnsWithDay[None]):
         done = answer(self._kitchen, number, [name])
         if done.asked is None:
             lots = "; ".join(f"{self._kitchen.name_of(one.lot.food)}, {one.lot.grams:g} g" for one in done.lots)
-            self.notify(f"kept: {lots} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"kept: {lots} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def _choose(self, lot_id: int) -> None:
@@ -133,6 +133,9 @@ class LarderKeys(TurnsWithDay[None]):
             if words is not None:
                 self._eat_up(one, next(answer.eaters for answer in found if answer.words == words), grams)
 
+        if len(found) == 1:
+            said(found[0].words)
+            return
         self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
@@ -140,7 +143,7 @@ class LarderKeys(TurnsWithDay[None]):
         logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
-        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_freeze(self) -> None:
@@ -154,7 +157,7 @@ class LarderKeys(TurnsWithDay[None]):
         done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
         try:
             move_to(self._kitchen, cast(Place, place), [one], grams)
-            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         except CannotGoOn as stop:
             self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
@@ -200,7 +203,7 @@ class LarderKeys(TurnsWithDay[None]):
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
         end(self._kitchen, [one], Ending(how, why, grams))
-        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_days(self) -> None:
@@ -239,13 +242,13 @@ class LarderKeys(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.undo()
-        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
+        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
         self.refill()
 
     def action_redo(self) -> None:
         """Do it again."""
         words = self._kitchen.redo()
-        self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
+        self.notify(f"redone: {words}" if words else "nothing to redo", markup=False)
         self.refill()
 
 
