@@ -39,6 +39,13 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
     row([0.0] * len(flat) + [1.0] * len(counts), 1, 1)
     weight = sum(line.weight for line in lines)
     row([c.lost / weight for _, c in flat] + [0.0] * len(counts), -np.inf, prices.MOST_LOST)
+    place = np.array([n for n, _ in flat])
+
+    def limit(brings: np.ndarray, most: float) -> None:
+        """No row where not even what brings most in each line, for the fewest, could pass it."""
+        if sum(brings[place == n].max() for n in range(len(lines))) > most * serves:
+            row([*brings, *(-most * count for count in counts)], -np.inf, 0)
+
     foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
     limits = profile.at()
     for cap, food in [(cap, None) for cap in limits.sitting_caps] + [
@@ -46,16 +53,16 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
     ]:
         likely, off, by_eye = _brings(flat, cap, food)
         typical = float(cap.typical_g) + 0.005
-        row(list(likely) + [-typical * count for count in counts], -np.inf, 0)
-        for wrong in by_eye.values():
-            row(list(likely + wrong) + [-typical * count for count in counts], -np.inf, 0)
+        limit(likely, typical)
+        for wrong in (one for one in by_eye.values() if one.any()):
+            limit(likely + wrong, typical)
         if cap.at_most_g is not None:
             most = float(cap.at_most_g) + 0.005
-            items = list(off.values())
+            items = [one for one in off.values() if one.any()]
             pairs = [(one, two) for k, one in enumerate(items) for two in items[:k]]
-            pairs = pairs or [(one, 0 * one) for one in items]
+            pairs = pairs or [(one, 0 * one) for one in items or [0 * likely]]
             for one, two in pairs:
-                row(list(likely + one + two) + [-most * count for count in counts], -np.inf, 0)
+                limit(likely + one + two, most)
     result = milp(
         np.array(price) / 1000,
         integrality=np.ones(columns),

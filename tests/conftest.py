@@ -14,6 +14,8 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.planned import Planned
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
@@ -28,12 +30,30 @@ settings.load_profile("calm")
 def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFactory) -> None:
     monkeypatch.delenv("CALMLARDER_TABLES", raising=False)
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path_factory.getbasetemp() / "nobody"))
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path_factory.getbasetemp() / "derived"))
 
 
 @pytest.fixture(autouse=True)
 def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
     """What is found does not hang on how busy the machine is."""
     monkeypatch.setattr("calmlarder.compose.compose._NEAREST_SECONDS", 600.0)
+
+
+@pytest.fixture
+def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""
+
+    def first(*asked: Any, **how: Any) -> Planned:
+        return plan_days(*asked[:5], 600.0, *asked[6:], **{**how, "rounds": 0, "bound": False, "most_to_buy": 0})
+
+    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first)
+
+
+@pytest.fixture
+def short_why(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of each why all but what more room, or a better figure, would be worth: for what is not about that."""
+    monkeypatch.setattr("calmlarder.compose.why.why.bounds", lambda *_: iter(()))
+    monkeypatch.setattr("calmlarder.compose.why.why.MOST", 1)
 
 
 @pytest.fixture(scope="session")

@@ -5,6 +5,7 @@ and a choice among the blocks. It reads the same whole numbers (options, slots, 
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import NamedTuple
 
@@ -156,7 +157,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
 
 
 def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
-    """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed."""
+    """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed,
+    plain things have something savoury, a sweet spice another spice, and eggs a place of their own."""
     pattern, sitting = problem.pattern, problem.wanted.sitting
     pairs = list(zip(problem.options, used, strict=True))
     for o, u in pairs:
@@ -165,12 +167,29 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
     if sitting in {"dinner", "packed"} and pattern.flavour:
         missing = {p.variable(1, -price * _POINT): -1.0 for price in weights.SEASONINGS_MISSING}
         p.at_most({z: 3, **missing, **{u: -1.0 for o, u in pairs if taste.seasons(problem, o)}}, 0)
+        plain = p.variable(1, -weights.PLAIN * _POINT)
+        savoury = {u: -1.0 for o, u in pairs if taste.is_savoury(problem, o)}
+        for o, u in pairs:
+            if taste.is_plain(problem, o):
+                p.at_most({**savoury, plain: -1, u: 1 + savoury.get(u, 0)}, 0)
     if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
         sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
+        tomatoes = {u: -1.0 for o, u in pairs if o.offered.food.kind == "tomato"}
         for o, u in pairs:
             slot = pattern.slots[o.slot]
             if o.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
-                p.at_most({u: 1, **sour}, 0)
+                p.at_most({u: 1, **sour, **(tomatoes if o.offered.food.id == "tahini" else {})}, 0)
+    if sitting in {"dinner", "packed"}:
+        spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(o)}
+        for o, u in pairs:
+            if taste.is_sweet_spice(o):
+                p.at_most({u: 1, **spices}, 0)
+    for one, u in pairs:
+        slot = pattern.slots[one.slot]
+        if one.offered.food.kind == "egg" and slot.role == "protein" and slot.items[1] > 1 and slot.method != "raw":
+            for other, v in pairs:
+                if other.slot == one.slot and other.offered.food.kind != "egg":
+                    p.at_most({u: 1, v: 1}, 1)
     if sitting != "dinner":
         return
     dressing = {u: -1.0 for o, u in pairs if taste.dresses(o)}
@@ -365,11 +384,11 @@ def _slots(
 
 def _limits(p: _Programme, problem: PatternProblem, z: int, amounts: tuple[list[int], list[int], list[int]]) -> None:
     """Each limit of the sitting, and each of one food for every food that is in something."""
-    for cap in problem.sitting_caps:
+    for cap in problem.limits.sitting_caps:
         for room in rooms(problem.wanted.counted, cap):
             _limit(p, problem, z, (cap, None, room), amounts)
     foods = {part.food for o in problem.options for part in o.offered.brings.parts}
-    for cap in problem.food_caps:
+    for cap in problem.limits.food_caps:
         for food in sorted(foods):
             for room in rooms(problem.wanted.counted, cap, food):
                 _limit(p, problem, z, (cap, food, room), amounts)
@@ -395,7 +414,7 @@ def _limit(
     for n, o in enumerate(problem.options):
         brings = o.offered.brings
         parts = [part for part in brings.parts if cap.covers(part.cutoff_class) and food in {None, part.food}]
-        use = load_of_group(brings._replace(parts=tuple(parts)), cap.group, sure)
+        use = load_of_group(replace(brings, parts=tuple(parts)), cap.group, sure)
         mg, eye, error = (float(figure) / 100 * o.unit for figure in (use.likely, use.by_eye, use.error))
         item, mine = o.offered.food.id, off.setdefault(o.offered.food.id, {})
         likely[units[n]] = mg
@@ -443,9 +462,14 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
     p.at_most({counted: 1, **{n: -each for n, each in others.items()}}, 0)
     dinner = wanted.sitting == "dinner"
     main = wanted.sitting in {"dinner", "packed"}
+    kcal = {"dinner": 450, "packed": 350, "breakfast": 300, "shake": 250}.get(wanted.sitting, 0)
     for target, brings, price in (
         (wanted.protein_g * 1000, {**protein, counted: 1.0}, weights.PROTEIN_UNDER_TARGET * _POINT // 1000),
-        ((450 if dinner else 350) * 100 if main else 0, energy, weights.ENERGY_UNDER_TARGET * _POINT // 1000),
+        (
+            kcal * 100,
+            energy,
+            weights.ENERGY_UNDER_TARGET * _POINT // 1000,
+        ),
         (8000 if main else 0, fibre, weights.FIBRE_UNDER_TARGET * _POINT // 1000),
         (120 if dinner and vegetables else 0, vegetables, weights.VEGETABLES_UNDER_TARGET * _POINT // 10),
     ):

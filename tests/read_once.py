@@ -4,17 +4,23 @@ Imported by conftest.py before anything else of calmlarder. No test writes into 
 over them, and every copy, is read each time.
 """
 
+import os
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
+from typing import Any
 
 from calmlarder.larder import reading
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
 from calmlarder.tables.book import Tables
+from calmlarder.tables.csvfile import Line
 from calmlarder.tables.places import shipped
+from calmlarder.tables.rows import Row
 
+_MOST_BYTES = 2_000_000
 SHIPPED = shipped("ingredient_tables")
 _read_any_folder, _load_any_tables = load.read_folder, load.load_tables
 
@@ -22,6 +28,25 @@ _read_any_folder, _load_any_tables = load.read_folder, load.load_tables
 @cache
 def _folder() -> tuple[load.Lines, list[Problem]]:
     return _read_any_folder(SHIPPED)
+
+
+_read_any_csv = load.read_csv
+
+
+@cache
+def _rows(name: str, content: bytes, model: type[Row]) -> tuple[list[Line[Any]], list[Problem]]:
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / name
+        path.write_bytes(content)
+        return _read_any_csv(path, model)
+
+
+def read_csv(path: Path, model: type[Row]) -> tuple[list[Line[Any]], list[Problem]]:
+    """Of a copy of the tables most files are the same: each content is validated once."""
+    if not path.is_file() or path.stat().st_size > _MOST_BYTES or not os.access(path, os.R_OK):
+        return _read_any_csv(path, model)
+    lines, problems = _rows(path.name, path.read_bytes(), model)
+    return [*lines], [*problems]
 
 
 @cache
@@ -50,5 +75,5 @@ def lexicon(tables: Tables) -> Lexicon:
     return _lexicon() if tables is _tables() else Lexicon(tables)
 
 
-load.read_folder, load.load_tables = read_folder, load_tables  # type: ignore[assignment]
+load.read_folder, load.load_tables, load.read_csv = read_folder, load_tables, read_csv  # type: ignore[assignment]
 reading.Lexicon = lexicon  # type: ignore[assignment, misc]

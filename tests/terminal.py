@@ -20,13 +20,13 @@ _CODES = re.compile(rb"\x1b(\[[0-9;?<>=]*[ -/]*[@-~]|\][^\x07\x1b]*(\x07|\x1b\\)
 class Terminal:
     """`calmlarder` with these words, behind a terminal of so many columns and rows."""
 
-    def __init__(self, words: Sequence[str], size: tuple[int, int] = (80, 24)) -> None:
+    def __init__(self, words: Sequence[str], size: tuple[int, int] = (80, 24), term: str = "xterm-256color") -> None:
         self.main, self.side = pty.openpty()
         columns, rows = size
         fcntl.ioctl(self.side, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
         self.before = termios.tcgetattr(self.side)
         self._seen = bytearray()
-        environment = {**os.environ, "TERM": "xterm-256color"}
+        environment = {**os.environ, "TERM": term}
         for name in ("COLUMNS", "LINES", "CALMLARDER_HOME"):
             environment.pop(name, None)
         self.process = subprocess.Popen(

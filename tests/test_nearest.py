@@ -103,6 +103,9 @@ def test_the_short_list_to_buy_is_that_of_looking_at_every_food(
     things = [thing for ware in market.wares if (thing := market.offered(ware)) is not None]
     names = Counter(row.food for row in tables.names)
     slots = [(pattern, slot) for pattern in patterns for slot in pattern.slots.values() if slot.role == "protein"]
+    alone_of = {
+        thing.food.id: limit_of(thing.food, wanted.limits, tables, wanted.tolerance).grams_eye for thing in things
+    }
     for pattern, slot in slots:
         ranked = []
         for thing in things:
@@ -110,7 +113,7 @@ def test_the_short_list_to_buy_is_that_of_looking_at_every_food(
             if not slot.takes(food) or not any(food.fit(family) for family in pattern.flavours):
                 continue
             portions = slot.portions[1]
-            alone = limit_of(food, wanted.limits, tables, wanted.tolerance).grams_eye
+            alone = alone_of[food.id]
             portions = portions if alone is None else min(portions, alone / portion)
             if portions >= 0.4 * min(1, slot.portions[1]):
                 protein = min(float(food.protein_g or 0) * portion / 100 * portions, 0.75 * wanted.protein_g)

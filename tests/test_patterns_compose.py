@@ -85,7 +85,7 @@ def test_what_is_raw_is_cooked_to_a_sign(name: str, asked, tables: Tables) -> No
 
 def test_every_pattern_has_its_fridge(patterns: tuple[Pattern, ...]) -> None:
     """But for boxes, which no line of a larder is, and gram flour, of which the least that holds fits no limit."""
-    without = {"cold-from-its-box", "warmed-again", "gram-flour-omelette"}
+    without = {"cold-from-its-box", "warmed-again"}
     assert set(FRIDGES) == {pattern.id for pattern in patterns} - without
 
 

@@ -61,7 +61,7 @@ def planning(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[..
         values = {"stacking": Stacking(at=asked[0].at, who=()), **(values or {})}
         wanted = wanting(**values)
         lots = lots_of(lines)
-        how = {"seconds": 60.0, "rounds": 3, "bound": False, "most_to_buy": 0, **how}
+        how = {"seconds": 60.0, "rounds": 1, "bound": False, "most_to_buy": 0, **how}
         plan = plan_days(lots, asked, wanted, patterns, tables, **how)
         told = json.loads(json.dumps(plan_object(plan, tuple(asked))))
         return plan, (told, request_of(wanted), [lot.model_dump(mode="json") for lot in lots])
@@ -73,10 +73,11 @@ def faults(case: Case) -> tuple[str, ...]:
     return verify_plan(*case, [shipped("ingredient_tables")], shipped("recipes"))
 
 
-@pytest.mark.parametrize("seed", [0, 1, 3, 4])
-def test_every_plan_passes_the_replay(seed: int, planning: Any, tables: Tables) -> None:
+@pytest.mark.parametrize(("seed", "rounds"), [(0, 1), (1, 1), (3, 1), (4, 1)])
+def test_every_plan_passes_the_replay(seed: int, rounds: int, planning: Any, tables: Tables) -> None:
+    """After three rounds of making it better in tests/long."""
     asked = sittings("tonight; tonight snack 20:30; tomorrow packed; tomorrow; fri", people=1 + seed % 3)
-    plan, case = planning(larder_lines(tables, 30, seed), asked)
+    plan, case = planning(larder_lines(tables, 30, seed), asked, rounds=rounds)
     assert faults(case) == ()
     assert any(one.dinner for one in plan.sittings)
     assert all(one.dinner or one.why_empty for one in plan.sittings)

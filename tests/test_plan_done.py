@@ -79,6 +79,7 @@ def run(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Callable[..., dic
     return call
 
 
+@pytest.mark.usefixtures("quick_plans")
 def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is_taken_back(
     run: Callable[..., dict[str, Any]], tmp_path: Path
 ) -> None:
@@ -98,11 +99,8 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
     assert days() == ["11 dinner", "12 packed", "12 dinner"]
 
 
-def test_the_screen_opened_again_starts_with_the_next_sitting(
-    tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 2.0)
-
+@pytest.mark.usefixtures("quick_plans")
+def test_the_screen_opened_again_starts_with_the_next_sitting(tmp_path: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         async def planned() -> list[str]:
             await pilot.press("ctrl+n")

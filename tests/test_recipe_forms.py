@@ -122,13 +122,23 @@ def test_a_recipe_inside_a_recipe_keeps_its_own_ingredients() -> None:
     assert read_recipe(page).ingredients == read_recipe(MARKED).ingredients
 
 
-def test_json_ld_keeps_its_other_fields_and_their_order() -> None:
-    recipe = read_recipe(in_page(PAGE))
+def test_json_ld_keeps_what_is_of_the_dish_still_and_names_the_original() -> None:
+    of_the_page = {
+        "nutrition": {"calories": "1 kcal"},
+        "aggregateRating": {"ratingValue": "5"},
+        "url": "https://x.test/",
+    }
+    page = {**PAGE, "@graph": [{**PAGE["@graph"][1], **of_the_page}]}  # type: ignore[dict-item]
+    recipe = read_recipe(in_page(page))
     found = json.loads(rewritten(recipe, {0: ("1 carrot", "1 leek")}, 2, "jsonld"))
     assert found["recipeIngredient"] == ["1 carrot", "1 leek", "2 tbsp oil"]
     assert found["recipeYield"] == "2"
-    assert [*found] == ["@context", *PAGE["@graph"][1]]  # type: ignore[list-item]
-    assert found["author"] == "nobody"
+    # schema.org: isBasedOn is "a resource from which this work is derived"; its figures and ratings are its own.
+    assert found["isBasedOn"] == {
+        "@type": "Recipe", "name": "Bread & butter red", "url": "https://x.test/", "author": "nobody",
+    }  # fmt: skip
+    kept = [key for key in ["@context", *PAGE["@graph"][1]] if key != "author"]  # type: ignore[list-item]
+    assert [*found] == [*kept, "isBasedOn"]
 
 
 def test_text_keeps_everything_else() -> None:

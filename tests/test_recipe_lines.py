@@ -46,7 +46,7 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
      "200 g cannellini beans", "1 tbsp garlic or chilli oil",
      "1 tbsp olive oil, garlic, salt",
      "200 g dried black beans", "2 tbsp wild garlic",
-     "1 tbsp chili powder", "2 ripe plantains", "2 tsp mild chili powder, or to taste",
+     "2 ripe plantains",
      "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
@@ -61,6 +61,7 @@ def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
         ("4 spring onions", {"spring-onion-green", "spring-onion-white"}),
         ("2 green onions, white and green parts", {"spring-onion-green", "spring-onion-white"}),
         ("2 leeks", {"leek-whole"}), ("1 l vegetable stock", {"stock-onion"}), ("3 bananas", {"banana-ripe"}),
+        ("1 tbsp chili powder", {"chilli-powder-mix"}), ("2 tsp mild chili powder, or to taste", {"chilli-powder-mix"}),
         ("1 bell pepper", {"pepper-yellow"}),
     ],
 )  # fmt: skip

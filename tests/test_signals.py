@@ -69,5 +69,5 @@ def test_a_store_deleted_under_the_program_is_told_and_nothing_is_lost(tmp_path:
     run = command(home, "larder", "list")
     assert run.returncode == 2
     assert "restore" in run.stderr
-    assert command(home, "larder", "restore").returncode == 0
+    assert command(home, "larder", "restore", "--yes").returncode == 0
     assert foods_kept(home) == ["carrot"]

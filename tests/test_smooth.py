@@ -43,9 +43,8 @@ def test_the_patterns_are_read_once_and_are_those_of_the_files() -> None:
 
 
 def test_no_table_is_written_out_for_a_log_when_a_plan_begins(
-    tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch
+    tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch, quick_plans: None
 ) -> None:
-    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 1.0)
     written: list[str] = []
 
     def write(_: Tables) -> str:

@@ -34,7 +34,7 @@ def test_add_edit_remove_and_back(home: Path, capsys: pytest.CaptureFixture[str]
     assert [lot["food"] for lot in lots] == ["tofu-firm", "carrot"]
     assert set(lots[0]) == {
         "id", "text", "food", "name", "grams_low", "grams", "grams_high", "place", "date", "date_kind", "days_left",
-        "condition", "owner", "assumed", "always",
+        "condition", "owner", "assumed", "always", "label",
     }  # fmt: skip
     assert run(home, "edit", str(lots[1]["id"]), "3 carrots, bendy") == 0
     assert listed(home, capsys)[0]["condition"] == "bendy"
@@ -138,7 +138,7 @@ def test_a_damaged_file_is_left_alone_and_the_copy_serves(home: Path, capsys: py
     assert run(home, "list") == 2
     assert "restore" in capsys.readouterr().err
     assert (home / FILE_NAME).read_bytes() == broken
-    assert main(["larder", "restore", "--home", str(home)]) == 0
+    assert main(["larder", "restore", "--yes", "--home", str(home)]) == 0
     assert [lot["food"] for lot in listed(home, capsys)] == ["carrot"]
     assert (home / f"{FILE_NAME}.damaged").read_bytes() == broken
 

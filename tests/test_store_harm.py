@@ -30,7 +30,7 @@ def home(tmp_path: Path) -> Path:
 
 def test_flipped_bits_are_found_and_the_copy_brings_all_back(home: Path, tmp_path: Path) -> None:
     stocked(home)
-    found = [damage(home, tmp_path / "hurt", seed) for seed in range(30)]
+    found = [damage(home, tmp_path / "hurt", seed) for seed in range(60)]
     assert any(found)
 
 
@@ -50,11 +50,14 @@ def test_a_store_that_is_gone_never_takes_its_copy_with_it(home: Path, how: str)
         assert answer.status == 2
         assert "larder restore" in answer.err
     assert (home / COPY_NAME).read_bytes() == copy
-    assert ask(home, "larder", "restore").status == 0
+    assert ask(home, "larder", "restore", "--yes").status == 0
     assert lots_of(home) == lots
 
 
-def test_a_row_that_cannot_be_read_stays_is_told_and_no_copy_is_replaced(home: Path) -> None:
+def test_a_row_that_cannot_be_read_stays_is_told_and_no_copy_is_replaced(
+    home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calmlarder.store.unread._told", set())  # a run of its own: tests before told of theirs
     stocked(home)
     copy = (home / COPY_NAME).read_bytes()
     with sqlite3.connect(home / FILE_NAME) as raw:
@@ -123,7 +126,7 @@ def test_copies_of_several_days_are_kept(home: Path) -> None:
     assert len(copies) == 5
     (home / FILE_NAME).write_bytes(b"\x00\xff" * 3000)
     copies[0].write_bytes(b"\x00\xff" * 3000)
-    assert ask(home, "larder", "restore").status == 0  # the newest that is whole
+    assert ask(home, "larder", "restore", "--yes").status == 0  # the newest that is whole
     assert "lime" in {one["food"] for one in lots_of(home)}
 
 

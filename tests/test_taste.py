@@ -8,7 +8,7 @@ from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.taste import says_garlic
-from calmlarder.kitchen.filling import made_ready, short_name
+from calmlarder.kitchen.filling import Told, made_ready, short_name
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -48,7 +48,7 @@ def test_no_tahini_dressing_without_something_sour(cook: Cook) -> None:
     assert "tahini" in foods(cook([*WARM, "tahini", "lemon"], "warm-salad"))
 
 
-CHOWDER = ["potatoes 1kg", "firm tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]
+CHOWDER = ["potatoes 1kg", "smoked tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]
 
 
 def test_no_chowder_of_salted_water(cook: Cook) -> None:
@@ -122,12 +122,16 @@ def test_frozen_fish_is_thawed_and_greens_share_a_pot(cook: Cook) -> None:
     assert text.count("Bring a pot of salted water to the boil") <= 2
 
 
-def test_made_ready_after_what_the_line_says() -> None:
-    assert made_ready("grated", "grated mozzarella 200g", None, False) == ""
-    assert made_ready("grated", "cheddar 200g", None, False) == "grated"
-    assert made_ready("scrubbed, cut in 4 cm pieces", "potatoes", None, True) == "peeled, cut in 4 cm pieces"
-    sprouting = made_ready("scrubbed and pricked, whole", "potatoes", "sprouting", False)
-    assert sprouting == "peeled, eyes and sprouts cut out, whole"
+def test_made_ready_after_what_the_line_says(tables: Tables) -> None:
+    cheddar, potato, broccoli = (tables.food_by_id[food] for food in ("cheddar", "potato", "broccoli"))
+    assert made_ready("grated", cheddar, Told("grated mozzarella 200g"), False) == ""
+    assert made_ready("grated", cheddar, Told("cheddar 200g"), False) == "grated"
+    cut = "scrubbed, cut in 4 cm pieces"
+    assert made_ready(cut, potato, Told("potatoes"), True) == "peeled, cut in 4 cm pieces"
+    assert made_ready(cut, potato, Told("baby potatoes 750g"), True) == "scrubbed, large ones halved"
+    sprouting = made_ready(cut, potato, Told("potatoes", "sprouting"), False)
+    assert sprouting == "peeled, eyes and sprouts cut out, cut in 4 cm pieces"
+    assert made_ready("in florets", broccoli, Told("purple sprouting broccoli", "sprouting"), False) == "in florets"
     assert short_name("gochujang with garlic") == "gochujang"
 
 
@@ -137,3 +141,36 @@ def test_measures_a_cook_has(tables: Tables) -> None:
 
     assert said("paprika-smoked", 2) == "about 1 tsp"
     assert said("tomato-canned", 400) == "about 1 tin"
+
+
+def test_plain_tofu_is_not_left_plain(cook: Cook) -> None:
+    """With soy sauce in the larder tofu is never dinner with a squeeze of lemon alone."""
+    larder = ["potatoes 1kg", "dry white rice 1kg", "firm tofu 400g", "spinach 200g, use by tomorrow", "lemon",
+              "soya drink (from soya protein) 1 litre", "parsley", "soy sauce"]  # fmt: skip
+    assert foods(cook(larder)) & {"soy-sauce"}
+
+
+def test_cinnamon_alone_spices_no_dinner(cook: Cook) -> None:
+    larder = ["potatoes 1kg", "firm tofu 400g", "aubergine", "chard 300g", "lemon", "tahini"]
+    assert "cinnamon" not in foods(cook([*larder, "ground cinnamon"]))
+
+
+def test_hake_is_called_hake(cook: Cook) -> None:
+    larder = ["potatoes 1kg", "hake fillets 300g, use by tomorrow", "green beans 200g", "lemon", "parsley", "olive oil"]
+    dinner = cook(larder)
+    assert dinner is not None
+    assert "hake" in dinner.title.lower()
+    assert "haddock" not in " ".join([dinner.title, *dinner.steps]).lower()
+
+
+@pytest.mark.parametrize("line", ["new potatoes 750g", "potatoes 2kg, sprouting"])
+def test_small_or_sprouting_potatoes_are_no_jackets(cook: Cook, line: str) -> None:
+    rest = ["cheddar 200g", "tomatoes x4", "lettuce", "butter", "mustard"]
+    assert cook([line, *rest], "microwave-potato") is None
+    assert cook(["potatoes 2kg", *rest], "microwave-potato") is not None
+
+
+def test_eggs_are_not_cooked_among_mince(cook: Cook) -> None:
+    larder = ["corn tortillas 12", "turkey mince 150g, use by today", "eggs x6", "lettuce", "tomatoes x3",
+              "green pepper", "cumin", "limes 2", "mayonnaise"]  # fmt: skip
+    assert not {"turkey-mince", "egg"} <= foods(cook(larder, "wraps"))

@@ -299,6 +299,7 @@ def asked(capsys: pytest.CaptureFixture[str], *words: str) -> tuple[int, str, st
     return status, printed.out, printed.err
 
 
+@pytest.mark.usefixtures("short_why")
 def test_on_the_command_line(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
     larder = ["--larder", str(DEMO), "--today", "2026-03-11"]
     status, out, _ = asked(capsys, "red pepper", *larder, "--json")

@@ -41,8 +41,7 @@ async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:
     await pilot.pause()
 
 
-@pytest.mark.parametrize("size", SIZES)
-def test_why_from_the_larder(size: tuple[int, int], play: Callable[..., None]) -> None:
+def test_why_from_the_larder_at_each_size(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "spinach")
         await pilot.press("ctrl+o")
@@ -52,7 +51,10 @@ def test_why_from_the_larder(size: tuple[int, int], play: Callable[..., None]) -
         assert "as its vegetable" in " ".join(text.split())
         assert "next best without it" in text
         assert "all that was asked" in shown(app, "#title")
-        assert max(map(len, text.splitlines())) <= size[0]
+        for size in SIZES:
+            await pilot.resize_terminal(*size)
+            await pilot.pause()
+            assert max(map(len, shown(app, "#why").splitlines())) <= size[0]
         await pilot.press("f1")
         await pilot.pause()
         assert isinstance(app.screen, HelpScreen)
@@ -60,7 +62,7 @@ def test_why_from_the_larder(size: tuple[int, int], play: Callable[..., None]) -
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
 
-    play(act, size)
+    play(act, SIZES[-1])
 
 
 def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) -> None:
@@ -86,6 +88,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
     play(act)
 
 
+@pytest.mark.usefixtures("short_why")
 def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "chicken thighs")
@@ -96,8 +99,7 @@ def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     play(act)
 
 
-@pytest.mark.parametrize("size", SIZES)
-def test_swaps_of_a_lot_are_told(size: tuple[int, int], play: Callable[..., None]) -> None:
+def test_swaps_of_a_lot_are_told(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "brown onion")
         await pilot.press("ctrl+s")
@@ -118,7 +120,7 @@ def test_swaps_of_a_lot_are_told(size: tuple[int, int], play: Callable[..., None
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
 
-    play(act, size)
+    play(act)
 
 
 def test_a_swap_in_the_dinner_is_solved_again(play: Callable[..., None]) -> None:
@@ -173,6 +175,7 @@ def test_what_is_not_at_home_is_not_taken_into_the_dinner(play: Callable[..., No
     play(act)
 
 
+@pytest.mark.usefixtures("short_why")
 def test_why_from_tonight(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f3")

@@ -18,7 +18,7 @@ def foods_kept(home: Path) -> list[str]:
 def opened_program(home: Path) -> Terminal:
     """The screens on a fresh home, past the first questions."""
     terminal = Terminal(["--home", str(home)])
-    terminal.wait_for("1 of 6")
+    terminal.wait_for("Welcome")
     terminal.send(KEY_ESC)
     terminal.wait_for("Nothing is kept yet")
     return terminal

@@ -1,5 +1,5 @@
-"""What the tests by default ask of a few random larders and recipes, asked of many: optima against SciPy's HiGHS,
-adapted recipes that pass the check and stay as they are, the nearest dinner.
+"""What the tests by default ask of a few random larders, recipes, foods and dishes, asked of many: optima against
+SciPy's HiGHS, adapted recipes that pass the check and stay as they are, the nearest dinner, plans, swaps, schedules.
 """
 
 import sys
@@ -13,9 +13,15 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from outside.test_adapt_milp import test_the_same_smallest_change as the_same_smallest_change
 from outside.test_milp import test_same_best_score as same_best_score
 from test_adapt import adapted as adapted
+from test_adapt import test_hundreds_of_ingredients_are_answered as hundreds_are_answered
 from test_adapt import test_random_recipes_pass_the_check_and_stay_when_adapted_again as pass_and_stay
 from test_likes import test_same_best_score_with_likes_and_lysine as same_with_likes
 from test_nearest import test_the_best_of_what_gives_is_that_of_scipy as same_nearest
+from test_plan import planning as planning
+from test_plan import test_every_plan_passes_the_replay as passes_the_replay
+from test_swaps import answer_for as answer_for
+from test_swaps import test_whatever_is_asked_only_sound_things_are_offered as only_sound_things
+from test_two_lots import test_a_dish_with_each_food_twice_has_an_order as has_an_order
 
 
 @pytest.mark.parametrize("seed", range(150))
@@ -41,3 +47,20 @@ def test_smallest_changes(seed: int, tables: Any) -> None:
 @pytest.mark.parametrize("seed", range(25))
 def test_adapted_recipes(seed: int, tables: Any, adapted: Any) -> None:
     pass_and_stay(seed, tables, adapted)
+
+
+def test_a_recipe_of_five_hundred(tables: Any, adapted: Any) -> None:
+    hundreds_are_answered(500, tables, adapted)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_plans_made_better_three_times(seed: int, planning: Any, tables: Any) -> None:
+    passes_the_replay(seed, 3, planning, tables)
+
+
+def test_swaps_of_every_food(answer_for: Any) -> None:
+    only_sound_things(1, answer_for)
+
+
+def test_every_dish_with_each_food_twice(patterns: Any, tables: Any) -> None:
+    has_an_order(1, patterns, tables)

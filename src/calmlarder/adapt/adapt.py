@@ -9,14 +9,20 @@ from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
 from calmlarder.adapt.reasons import share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
+from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.tables.book import Tables
 
 MOST_SERVES = 500  # beyond it is a slip of the pen
 
 
-def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: Tables) -> Adapted:
-    """Bring a recipe for `serves` under the limits of one sitting, by the smallest change found."""
+def adapt(
+    reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: Tables, told: Told = NOTHING_TOLD
+) -> Adapted:
+    """Bring a recipe for `serves` under the limits of one sitting, by the smallest change found.
+
+    `told` is what its title and steps say of its lines.
+    """
     limits = eaters.limits
     lines = counted(reads, eaters, tables)
     own = [LineLoad(line.food, line.amount, line.profile) for line in lines.counted if line.amount and line.profile]
@@ -30,7 +36,7 @@ def adapt(reads: Sequence[IngredientRead], serves: int, eaters: Eaters, tables: 
     elif not over and not breaks:
         status = "fits"
     else:
-        opened = open_lines(lines.counted, serves, eaters, tables)
+        opened = open_lines(lines.counted, serves, eaters, tables, told)
         solved = solve(opened, serves, limits)
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",

@@ -3,23 +3,42 @@
 import zlib
 from collections.abc import Iterator, Sequence
 from decimal import ROUND_DOWN, Decimal
+from itertools import combinations
 from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Eaters, Kind
+from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import written
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Serving
+from calmlarder.swaps.computed import same_thing
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
 _MOST_STEPS = 10  # ways to take less of one thing
 _LEAST_GRAMS = Decimal("0.1")
+_TITLED = prices.POINT * prices.TITLED
+# What may be kept in part, with a stand-in for the rest, or have two stand-ins: nobody boils two pastas in one pot,
+# but mixes pulses, vegetables and fruit. Ours, from common practice.
+_MIXED = frozenset({
+    "pulse", "tofu", "mushroom", "pepper", "root", "squash", "potato", "brassica", "fruit-vegetable", "pod", "leaf",
+    "sweetcorn", "fruit", "stem", "nut", "sweetener",
+})  # fmt: skip
+_CALLED_ALIKE = frozenset(
+    {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
+)
+_FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
+_KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3", "0.2"))
+_MOST_MIXED = 3
+_PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would cook it: ours
+_WEIGHED = Decimal("0.9")
 
 
 class Choice(NamedTuple):
@@ -41,10 +60,28 @@ class Open(NamedTuple):
     choices: tuple[Choice, ...]
 
 
-def open_lines(lines: Sequence[Counted], serves: int, eaters: Eaters, tables: Tables) -> tuple[Open, ...]:
+class Dish(NamedTuple):
+    """The dish whose lines are opened: for how many, who eats, and what title and steps tell of it."""
+
+    serves: int
+    eaters: Eaters
+    tables: Tables
+    told: Told
+    known: dict[str, LoadProfile]
+
+    def profile_of(self, food: Food) -> LoadProfile:
+        """What a food brings, worked out once."""
+        if food.id not in self.known:
+            self.known[food.id] = load_profile_of(food, self.tables)
+        return self.known[food.id]
+
+
+def open_lines(
+    lines: Sequence[Counted], serves: int, eaters: Eaters, tables: Tables, told: Told = NOTHING_TOLD
+) -> tuple[Open, ...]:
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
-    known: dict[str, LoadProfile] = {}
-    return tuple(_open(line, serves, eaters, tables, known) for line in lines)
+    dish = Dish(serves, eaters, tables, told, {})
+    return tuple(_open(line, dish) for line in lines)
 
 
 def weight_of(line: Counted, serves: int) -> int:
@@ -54,61 +91,129 @@ def weight_of(line: Counted, serves: int) -> int:
     return round(prices.POINT * prices.WEIGHT[line.food.roles[0]] * share)
 
 
-def _open(line: Counted, serves: int, eaters: Eaters, tables: Tables, known: dict[str, LoadProfile]) -> Open:
-    weight = weight_of(line, serves)
+def _open(line: Counted, dish: Dish) -> Open:
+    weight = weight_of(line, dish.serves)
     choices: list[Choice] = []
     if not line.breaks:
         own = (LineLoad(line.food, line.amount, line.profile),) if line.amount and line.profile else ()
         choices.append(Choice(None, own, (line.read.text,), 0, 0))
     if line.brings or line.breaks:
-        choices += _swaps(line, weight, serves, eaters, tables, known)
-        if not line.breaks:
-            choices += _less(line, weight, tables)
-        choices.append(_out(line, weight))
+        titled = dish.told.is_titled(line.food.id)
+        for choice in _swaps(line, weight, dish):
+            named_so = not titled or _still_named(choice, line, dish)
+            choices.append(choice if named_so else choice._replace(price=choice.price + _TITLED))
+        if not line.breaks and not _swapped_allium(line, dish.tables):
+            floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
+            choices += _less(line, weight, floor, dish.tables)
+        if not titled or line.read.optional or line.breaks:
+            choices.append(_out(line, weight))
     return Open(line, weight, tuple(choices))
 
 
-def _swaps(
-    line: Counted, weight: int, serves: int, eaters: Eaters, tables: Tables, known: dict[str, LoadProfile]
-) -> Iterator[Choice]:
+def _still_named(choice: Choice, line: Counted, dish: Dish) -> bool:
+    """Whether what takes the place of a food that the title names can be called so too (green peppers for red)."""
+    return any(
+        one.food.id == line.food.id
+        or dish.told.is_titled(one.food.id)
+        or (one.food.kind == line.food.kind and line.food.kind in _CALLED_ALIKE)
+        for one in choice.brings
+    )
+
+
+def _swapped_allium(line: Counted, tables: Tables) -> bool:
+    """Onion and garlic are swapped and never halved: their taste comes from oil, greens or chives as well."""
+    return line.food.kind == "allium" and bool(tables.swaps_of(line.food.id))
+
+
+def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     if line.amount is None:
-        yield from _unmeasured(line, weight, eaters, tables)
+        yield from _unmeasured(line, weight, dish)
         return
-    for candidate in (
-        *_alternatives(line, line.amount.grams, eaters, tables),
-        *_stand_ins(line, serves, eaters, tables),
-    ):
-        lines = [written(part.food, part.grams, tables, sure=eaters.sure) for part in candidate.parts]
-        for part in candidate.parts:
-            if part.food.id not in known:
-                known[part.food.id] = load_profile_of(part.food, tables)
-        brings = tuple(
-            LineLoad(part.food, one.amount, known[part.food.id])
-            for part, one in zip(candidate.parts, lines, strict=True)
+    found = [*_alternatives(line, line.amount.grams, dish.eaters, dish.tables), *_stand_ins(line, dish)]
+    use = dish.told.use_of(line.read)
+    fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
+    for candidate in fit:
+        yield _swap(line, weight, candidate, dish)
+    whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
+    if line.food.kind in _MIXED and line.profile is not None:
+        others = [one for one in whole if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
+        for candidate in others if not line.breaks else ():
+            yield from _mixed(line, weight, candidate, dish)
+        for first, second in combinations(whole[:_MOST_MIXED], 2):
+            yield from _pairs(line, weight, (first, second), dish)
+
+
+def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
+    lines = [written(part.food, part.grams, dish.tables, sure=dish.eaters.sure) for part in candidate.parts]
+    brings = tuple(
+        LineLoad(part.food, one.amount, dish.profile_of(part.food))
+        for part, one in zip(candidate.parts, lines, strict=True)
+    )
+    lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
+    parts = prices.ANOTHER_PART * (len(lines) - 1)
+    texts = tuple(one.line for one in lines)
+    price = lost + round(prices.POINT * (prices.TOUCHED + parts)) + _tie(line, *texts)
+    return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
+    """Some of a main thing kept, and the rest of its place taken by a stand-in: it stays the dish that it was."""
+    assert line.amount is not None
+    assert line.profile is not None
+    stand_in = candidate.parts[0]
+    for share in _KEPT:
+        own = written(line.food, line.amount.grams * share, dish.tables, _tail(line.read.text), line.amount.sure)
+        other = written(stand_in.food, stand_in.grams * (1 - share), dish.tables, sure=dish.eaters.sure)
+        if own.amount.grams >= line.amount.grams:
+            continue
+        lost = round(weight * float(1 - share) * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
+        texts = (own.line, other.line)
+        price = lost + round(prices.POINT * (prices.TOUCHED + prices.ANOTHER_PART)) + _tie(line, *texts)
+        brings = (
+            LineLoad(line.food, own.amount, line.profile),
+            LineLoad(stand_in.food, other.amount, dish.profile_of(stand_in.food)),
         )
-        lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
-        parts = prices.ANOTHER_PART * (len(lines) - 1)
-        price = lost + round(prices.POINT * (prices.TOUCHED + parts))
-        texts = tuple(one.line for one in lines)
-        yield Choice("swap", brings, texts, price + _tie(line, *texts), lost, candidate)
+        yield Choice("swap", brings, texts, price, lost, candidate)
 
 
-def _stand_ins(line: Counted, serves: int, eaters: Eaters, tables: Tables) -> list[Candidate]:
+def _pairs(line: Counted, weight: int, both: tuple[Candidate, Candidate], dish: Dish) -> Iterator[Choice]:
+    """Two stand-ins together, the first the larger part: tinned lentils and quinoa for a dry pulse."""
+    for share in _FIRST_OF_TWO:
+        parts = tuple(
+            part._replace(grams=part.grams * of)
+            for part, of in ((both[0].parts[0], share), (both[1].parts[0], 1 - share))
+        )
+        mixed = both[0].model_copy(
+            update={
+                "parts": parts,
+                "points": float(share) * both[0].points + float(1 - share) * both[1].points,
+                "keeps": f"{both[0].keeps}; {both[1].keeps}",
+                "caution": "; ".join(dict.fromkeys(one.caution for one in both if one.caution)),
+            }
+        )
+        yield _swap(line, weight, mixed, dish)
+
+
+def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     assert line.amount is not None
     if line.profile is None:
         return []  # whether a stand-in brings the same trouble cannot be told
-    each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / serves))
+    eaters = dish.eaters
+    each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
-    return fitting(asked, line.amount.grams, tables)
+    found = fitting(asked, line.amount.grams, dish.tables)
+    return [
+        one for one in found if all(part.grams <= _PORTIONS * part.food.portion_g * dish.serves for part in one.parts)
+    ]
 
 
-def _unmeasured(line: Counted, weight: int, eaters: Eaters, tables: Tables) -> Iterator[Choice]:
+def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     """The line's own "or", where it says no amount: only what brings nothing, however much of it is taken."""
-    for candidate in _alternatives(line, _LEAST_GRAMS, eaters, tables):
+    for candidate in _alternatives(line, _LEAST_GRAMS, dish.eaters, dish.tables):
         food = candidate.parts[0].food
-        if not load_profile_of(food, tables).anything:
+        if not dish.profile_of(food).anything:
             lost = round(weight * (1 - prices.ALTERNATIVE_POINTS / prices.SWAP_LIKENESS))
             text = f"{food.name}{_tail(line.read.text)}"
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, text)
@@ -128,12 +233,12 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
             )  # fmt: skip
 
 
-def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
+def _less(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[Choice]:
     """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much weighed."""
     assert line.amount is not None
     assert line.profile is not None
     whole = line.amount.grams
-    floor = whole * Decimal(str(prices.FLOOR[line.food.roles[0]]))
+    floor = whole * Decimal(str(least))
     step = next((one for one in _STEPS if (whole - floor) / one <= _MOST_STEPS), _STEPS[-1])
     told = set()
     grams = (whole / step).to_integral_value(ROUND_DOWN) * step
@@ -146,7 +251,8 @@ def _less(line: Counted, weight: int, tables: Tables) -> Iterator[Choice]:
             lost = round(weight * float(1 - amount.grams / whole))
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, line_written.line)
             brings = (LineLoad(line.food, amount, line.profile),)
-            yield Choice("less", brings, (line_written.line,), price, lost)
+            kind: Kind = "weigh" if amount.grams >= whole * _WEIGHED else "less"
+            yield Choice(kind, brings, (line_written.line,), price, lost)
         grams -= step
 
 

@@ -10,7 +10,8 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
-Kind = Literal["swap", "less", "out", "serving"]
+# `weigh`: less by a tenth at most, so that the amount is the same and the scale is what changes.
+Kind = Literal["swap", "less", "weigh", "out", "serving"]
 # `fits`: nothing has to change. `adapted`: no smaller change exists; `adapted_best_found`: perhaps one does.
 # `cannot`: proven that nothing within what the dish bears brings it under; `open`: none was found in time.
 # `nothing_read`: no line could be counted, so nothing is said.
@@ -93,11 +94,19 @@ class Brought(_Kept):
     grams: Decimal
 
 
+class AtHome(_Kept):
+    """Grams of a food in the larder that may be eaten, and days left of what goes first; None where nothing presses."""
+
+    grams: Decimal
+    days_left: int | None
+
+
 class Adapted(_Kept):
     """The answer. `after` and `changes` are of the smallest change; `passed` names the limits passed as written.
 
     `status` is of the lines that were counted; where some were not, or `warnings` doubt that the list is whole,
-    nothing is known of the recipe. `remarks` are to be told and doubt nothing.
+    nothing is known of the recipe. `remarks` are to be told and doubt nothing;
+    `at_home` is what the larder holds of its foods and of those that take their place.
     """
 
     status: Status
@@ -111,6 +120,7 @@ class Adapted(_Kept):
     unread: tuple[Unread, ...]
     warnings: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
+    at_home: Mapping[str, "AtHome"] = {}
 
     @property
     def known(self) -> bool:

@@ -2,10 +2,12 @@
 
 from collections.abc import Iterable, Sequence
 
-from calmlarder.adapt.steps import MOST_SIGNS, foods_in, names_of
+from calmlarder.adapt.names import foods_in, names_of
+from calmlarder.adapt.steps import MOST_SIGNS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of
 from calmlarder.matching.words import words_of
+from calmlarder.swaps.computed import same_thing
 from calmlarder.tables.book import Tables
 
 _MOST_NAMED = 12
@@ -15,7 +17,7 @@ _ELSE = frozenset(
         "butter cream flour oil salt pepper season water ice stock broth sauce dressing batter dough cake paste soup "
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
-        "grill steam braise"
+        "grill steam braise mash"
     )
 )
 
@@ -26,15 +28,30 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     names = names_of({food.id for food in tables.foods}, tables)
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
+    made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
         for words, meant in foods_in(step, names):
-            if covered.isdisjoint(words) and not set(words) <= _ELSE and any(_matters(one, tables) for one in meant):
+            strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
+            if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
         return ()
     named = ", ".join(list(found)[:_MOST_NAMED])
     return (f"The steps name what is not in the list of ingredients, so the list may not be whole: {named}.",)
+
+
+def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
+    """Mixtures that the recipe makes itself: the title names them, or some of their parts are in the list.
+
+    `the hummus`, `the meatballs` of a step are what was made in the steps before.
+    """
+    titled = {food for _, foods in foods_in(title, names_of({f.id for f in tables.foods}, tables)) for food in foods}
+    made = {food.id: tables.composite_of(food.id) for food in tables.foods}
+    dishes = {dish for dish, mixture in made.items() if mixture and tables.food_by_id[dish].kind == "boxed"}
+    mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}
+    wholes = [dish for dish, mixture in made.items() if mixture]
+    return mixed | {dish for dish in titled if any(same_thing(dish, one) for one in wholes)}
 
 
 def _within(steps: Sequence[str]) -> Iterable[str]:

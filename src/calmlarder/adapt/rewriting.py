@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.model import NOT_COUNTED, Adapted
+from calmlarder.adapt.model import NOT_COUNTED, Adapted, Change
 from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
@@ -41,7 +41,7 @@ def changed_recipe(
     """
     if adapted.after is None:
         return None
-    changed = {change.place: change.lines for change in adapted.changes if change.place is not None}
+    changed = [change.place for change in adapted.changes if change.place is not None]
     unread = {one.place for one in adapted.unread}
     lines: dict[int, tuple[str, ...]] = {}
     for line in sorted(parts[place].line for place in unread):
@@ -51,9 +51,30 @@ def changed_recipe(
             text
             for place, part in enumerate(parts)
             if part.line == line
-            for text in (changed[place] if place in changed else _kept(part, recipe, adapted, place, tables))
+            for text in _texts(place, part, recipe, parts, adapted, tables)
         )
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
+
+
+def _texts(
+    place: int, part: Part, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables
+) -> tuple[str, ...]:
+    """What a food of a changed line becomes; what turns into another food of the line is added to that one."""
+    changes = {change.place: change for change in adapted.changes if change.place is not None}
+    beside = {n: one for n, one in enumerate(parts) if one.line == part.line and n != place}
+    if place in changes:
+        change = changes[place]
+        joins = any(_becomes(change, one) and n not in changes and n in adapted.amounts for n, one in beside.items())
+        return () if joins else change.lines
+    more = [changes[n].to[0].grams for n in beside if n in changes and _becomes(changes[n], part)]
+    if not more or place not in adapted.amounts:
+        return _kept(part, recipe, adapted, place, tables)
+    food = tables.food_by_id[part.read.food or ""]
+    return (written(food, adapted.amounts[place].grams + sum(more), tables).line,)
+
+
+def _becomes(change: Change, part: Part) -> bool:
+    return len(change.to) == 1 and change.to[0].food == part.read.food
 
 
 def _marked(text: str) -> str:

@@ -4,15 +4,13 @@ Steps are not rewritten: their words may mean another thing (`onion`, where a sp
 a note beside them is not misled.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Sequence
 
 from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.names import foods_in, names_of
 from calmlarder.adapt.rewriting import Part
-from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
-Names = Mapping[tuple[str, ...], frozenset[str]]
-_LONGEST_NAME = 5  # words
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 
 
@@ -37,27 +35,6 @@ def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted
             named.setdefault(food, []).append(number)
     notes = [_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named]
     return (*notes, f"Steps from {number} on were not looked at.") if left < 0 else tuple(notes)
-
-
-def names_of(foods: set[str], tables: Tables) -> Names:
-    """The names of these foods in words, and which of them each may mean."""
-    found: dict[tuple[str, ...], set[str]] = {}
-    for name, food in [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]:
-        if food in foods:
-            found.setdefault(words_of(name), set()).add(food)
-    return {words: frozenset(meant) for words, meant in found.items() if words}
-
-
-def foods_in(step: str, names: Names) -> Iterator[tuple[tuple[str, ...], frozenset[str]]]:
-    """Each name in a step, the longest that stands at each word, and the foods that it may mean."""
-    words = words_of(step)
-    place = 0
-    while place < len(words):
-        ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
-        end = next((end for end in ends if words[place:end] in names), None)
-        if end is not None:
-            yield words[place:end], names[words[place:end]]
-        place = end or place + 1
 
 
 def _note(name: str, steps: Sequence[int], change: Change) -> str:

@@ -13,10 +13,10 @@ from calmlarder.checks.loads import (
     apart,
     error_of,
     limit_faults,
-    limits_of,
     shown_faults,
     typical_of,
 )
+from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 _COMPONENTS = 7
@@ -31,11 +31,11 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     tolerance = {"eye_percent": USUAL_EYE, "scale_grams": USUAL_SCALE, **request}
     after = _after(answer)
     used = {one["food"] for one in (*answer["ingredients"], *after) if one["food"]}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
     known = {food for food in used if sum(key[0] == food for key in figures) == _COMPONENTS}
-    limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))
+    limits = limits_for(table_folders, request, request.get("sitting", "dinner"))
 
     def wrong(lines: Sequence[Mapping[str, Any]], shown: Mapping[str, Any], when: str, fits: bool) -> list[str]:
         plate = [part for line in _counted(lines, known) for part in apart([_part(line)], mixed, figures)]

@@ -12,18 +12,21 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.at_table import Read as Table
+from calmlarder.checks.at_table import table_faults
+from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.loads import (
     Figures,
     Limit,
     Part,
     apart,
     limit_faults,
-    limits_of,
     plate_of,
     protein_faults,
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.told import told_faults
@@ -50,11 +53,14 @@ def verify(
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
+    used |= {part["food"] for part in dinner.get("apart", ())} | {dose["food"] for dose in request.get("doses") or ()}
+    taken = {**dinner, "uses": [*dinner["uses"], *dinner.get("apart", ())]}
     used |= {more["food"] for more in dinner.get("more_protein", ())}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
-    figures = figures_of(table_folders, mixed, used)
-    limits = limits_of(table_folders, request["profile"], request["sitting"])
+    limits = limits_for(table_folders, request, request["sitting"])
+    whole: Figures = figures_of(table_folders, mixed, used)
+    figures = exempted(whole, request)
     counted = apart(plate, mixed, figures)
     pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
     day = date.fromisoformat(str(request["today"]))
@@ -62,15 +68,17 @@ def verify(
     return (
         *wrong,
         *_people(dinner, request),
-        *amount_faults(dinner, lots),
-        *lot_faults(dinner, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
+        *amount_faults(taken, lots),
+        *lot_faults(taken, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),
+        *dose_faults(dinner, request, foods, whole),
         *told_faults(dinner, foods),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
-        *protein_faults(dinner, plate, request, foods),
+        *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),
+        *table_faults(dinner, request, Table(foods, figures, mixed, boxes, table_folders)),
         *_more_protein(dinner, plate, request, limits, (foods, figures, mixed)),
         *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
@@ -181,7 +189,7 @@ def _slots(
 def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str]:
     """One cook does one thing at a time on the rings there are, in one oven at most; the length is the end."""
     faults = []
-    moments, there = dinner["timeline"], request["equipment"]
+    moments, there = [*dinner["timeline"], *(part["moment"] for part in dinner.get("apart", ()))], request["equipment"]
     room = {place: int(place not in there["missing"]) for place in ("oven", "microwave")} | {"ring": there["rings"]}
     ends = [moment["start_min"] + moment["minutes"] for moment in moments]
     if max(ends) != dinner["minutes"]:

@@ -4,15 +4,15 @@ All in fractions, so that a share by seven people that is just at its limit is n
 down. Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
-import csv
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
 from fractions import Fraction
+from itertools import zip_longest
 from math import ceil, isqrt
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.tables import Row, error, taken_apart
+from calmlarder.checks.tables import Row, cells_of, error, taken_apart
 
 _ZERO = Fraction(0)
 TO_GRAMS = Fraction("0.005")  # limits hold to so much, and so much may come where one is used up
@@ -30,6 +30,8 @@ _PARTS = {
     "polyols": ("sorbitol", "mannitol"),
     "excess_fructose": ("excess",),
     "total": ("fructans", "gos", "sorbitol", "mannitol", "excess"),
+    "fructans": ("fructans",),
+    "gos": ("gos",),
 }
 GROUPS = tuple(_PARTS)
 Figures = Mapping[tuple[str, ...], Row]
@@ -53,10 +55,11 @@ def limits_of(folders: Sequence[Path], profile: str, sitting: str) -> list[Limit
     """What holds of a profile at a kind of sitting; later folders go before earlier ones."""
     found: dict[tuple[str, ...], Row] = {}
     for folder in folders:
-        if not (folder / "caps.csv").exists():
+        path = folder / "caps.csv"
+        if not path.exists():
             continue
-        with (folder / "caps.csv").open(encoding="utf-8-sig", newline="") as file:
-            here = [{name: (cell or "").strip() for name, cell in row.items()} for row in csv.DictReader(file)]
+        header, lines = cells_of(path.read_bytes())
+        here = [dict(zip_longest(header, cells, fillvalue="")) for cells in lines]
         keyed = {tuple(row.get(name, "") for name in _LIMIT_KEY): row for row in here}
         for_all = {key[:4] for key in keyed if not key[4]}
         found = {key: row for key, row in found.items() if key[:4] not in for_all} | keyed

@@ -8,7 +8,8 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.loads import Part, apart, limit_faults, limits_of, plate_of, shown_faults
+from calmlarder.checks.loads import Part, apart, limit_faults, plate_of, shown_faults
+from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import figures_of, mixtures, rows, within
 
 
@@ -21,10 +22,10 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     boxes = request.get("boxes") or {}
     used = {one["food"] for one in answer["foods"]} - {*boxes}
     used |= {part["food"] for box in boxes.values() for part in box["mixture"]["parts"]}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",), within(used, mixed)).values()}
     figures, people = figures_of(table_folders, mixed, used), request["people"]
-    limits = limits_of(table_folders, request["profile"], request["sitting"])
+    limits = limits_for(table_folders, request, request["sitting"])
 
     most = request.get("most_g") or [one["grams"] for one in answer["foods"]]
     found: list[Part] = []

@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -37,11 +38,11 @@ class Read(NamedTuple):
     today: date
 
     def name(self, food: str) -> str:
-        """What a food is called on the screen; a boxed dish by its title."""
+        """What a food is called on the screen; a boxed dish by its title. `_called` judges that name."""
         if food in self.boxes:
             title = self.boxes[food]["title"]
             return f"{title[:1].lower()}{title[1:]} (boxed)"
-        return self.foods[food]["name"]
+        return next((use["name"] for use in self.dinner["uses"] if use["food"] == food), self.foods[food]["name"])
 
 
 def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]:
@@ -49,6 +50,7 @@ def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]
     if any(read.lots.get(use["lot"], {}).get("food") != use["food"] for use in read.dinner["uses"]):
         return []  # another lot than it says: said already
     return [
+        *_called(read),
         *_nutrients(read, plate),
         *_days(read),
         *_scale(read),
@@ -81,6 +83,22 @@ def _days(read: Read) -> Iterator[str]:
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
+
+
+def _called(read: Read) -> Iterator[str]:
+    """A food goes by its name in the tables, or by another of its names that stands in the cook's own line."""
+    for use in read.dinner["uses"]:
+        food, name = use["food"], use["name"]
+        if food in read.boxes or name == read.foods[food]["name"]:
+            continue
+        known = any(name == row["name"] and food == row["food"] for row in _names(tuple(read.folders)))
+        if not known or name.lower() not in use["line"].lower():
+            yield f"`{use['line']}` is called {name}, which is no name of {food} in that line"
+
+
+@cache
+def _names(folders: tuple[Path, ...]) -> tuple[Row, ...]:
+    return tuple(rows(folders, "names.csv", ("name", "food")).values())
 
 
 def _scale(read: Read) -> Iterator[str]:
@@ -150,13 +168,22 @@ def _measures(read: Read) -> Iterator[str]:
 
 def _grams_of(read: Read, food: str, word: str) -> Decimal | None:
     """Grams of a kitchen measure: the food's own row, its kind's, or the general one."""
-    measures = rows(read.folders, "measures.csv", ("food", "measure"))
     kind = "boxed" if food in read.boxes else read.foods[food]["kind"]
+    whose = (food, f"kind:{kind}", "*")
+    measures = rows(read.folders, "measures.csv", ("food", "measure"), {*whose})
     for measure in (word, word.removesuffix("s")):
-        for key in (food, f"kind:{kind}", "*"):
+        for key in whose:
             if (key, measure) in measures:
                 return Decimal(measures[key, measure]["grams"])
     return None
+
+
+def _is_poorly(read: Read, lot: Lot) -> bool:
+    """In a condition to speak of; what is called sprouting sprouts only where it is a root, a tuber or a bulb."""
+    condition = lot.get("condition") or ""
+    if "sprout" in condition and lot["food"] not in read.boxes:
+        return read.foods[lot["food"]]["kind"] in {"potato", "root", "allium"}
+    return bool(condition)
 
 
 def _cautions(read: Read) -> Iterator[str]:
@@ -179,7 +206,7 @@ def _cautions(read: Read) -> Iterator[str]:
         name = read.name(use["food"]).capitalize()
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
-            (bool(lot.get("condition")) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
+            (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
         for holds, start in about:

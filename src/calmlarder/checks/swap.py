@@ -15,12 +15,12 @@ from calmlarder.checks.loads import (
     Past,
     Sure,
     apart,
-    limits_of,
     passes,
     sum_of,
     sure_of,
     typical_of,
 )
+from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 
 # Figures are rounded up to a milligram in 100 g, likely and off; shown loads up and shown room down to a milligram.
@@ -35,10 +35,10 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     """
     beside = list(request.get("beside", ()))
     used = {part["food"] for one in answer["substitutes"] for part in (*one["parts"], *beside)}
-    mixed = mixtures(table_folders)
+    mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     figures = figures_of(table_folders, mixed, used)
-    limits = limits_of(table_folders, request["profile"], request.get("sitting", "dinner"))
+    limits = limits_for(table_folders, request, request.get("sitting", "dinner"))
     sure = sure_of({"eye_percent": request.get("eye_percent", USUAL_EYE), "scale_grams": USUAL_SCALE})
     faults: list[str] = []
     for one in answer["substitutes"]:

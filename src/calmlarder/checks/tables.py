@@ -4,13 +4,15 @@ Nothing of calmlarder is imported here on purpose: what the checks find must not
 """
 
 import csv
+import io
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil
 from pathlib import Path
 
-Row = dict[str, str]
+Row = Mapping[str, str]
 
 _SHARE = {
     "analysed": "0.3",
@@ -33,27 +35,39 @@ def rows(
     """Rows of a table by key, of later folders over earlier ones; `only` of these first key cells."""
     found: dict[tuple[str, ...], Row] = {}
     for folder in folders:
-        if not (folder / name).is_file():
+        path = folder / name
+        if not path.is_file():
             continue
-        with (folder / name).open(encoding="utf-8-sig", newline="") as file:
-            lines = csv.reader(file)
-            header = next(lines)
-            first = header.index(key[0])
-            for cells in lines:
-                if cells and (only is None or cells[first].strip() in only):
-                    row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
-                    found[tuple(row[column] for column in key)] = row
+        header, lines = cells_of(path.read_bytes())
+        first = header.index(key[0]) if lines else 0
+        for cells in lines:
+            if only is None or cells[first] in only:
+                row = dict(zip(header, cells, strict=True))
+                found[tuple(row[column] for column in key)] = row
     return found
 
 
-def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Fraction]]:
-    """Grams of each part in a gram of every mixture; the last folder that tells of one tells it whole."""
-    found: dict[str, dict[str, Fraction]] = {}
+@lru_cache(maxsize=64)
+def cells_of(content: bytes) -> tuple[list[str], list[list[str]]]:
+    """The header of a table and its cells, line by line; the same bytes are taken apart once."""
+    lines = csv.reader(io.StringIO(content.decode("utf-8-sig"), newline=""))
+    header = next(lines, [])
+    return header, [[cell.strip() for cell in cells] for cells in lines if cells]
+
+
+def mixtures(folders: Sequence[Path], only: Iterable[str] | None = None) -> dict[str, dict[str, Fraction]]:
+    """Grams of each part in a gram of every mixture; the last folder that tells of one tells it whole.
+
+    `only` are foods that mixtures are wanted of; those in them come along.
+    """
+    told: dict[str, dict[str, str]] = {}
     for folder in folders:
-        here: dict[str, dict[str, Fraction]] = {}
+        here: dict[str, dict[str, str]] = {}
         for (food, part), row in rows([folder], "mixtures.csv", ("food", "part")).items():
-            here.setdefault(food, {})[part] = Fraction(row["grams"])
-        found.update(here)
+            here.setdefault(food, {})[part] = row["grams"]
+        told.update(here)
+    wanted = told if only is None else within(only, told)
+    found = {food: {part: Fraction(grams) for part, grams in told[food].items()} for food in wanted if food in told}
     weighed = {food: sum(parts.values()) for food, parts in found.items()}
     return {
         food: {part: grams / weighed[food] for part, grams in parts.items()}
@@ -62,7 +76,7 @@ def mixtures(folders: Sequence[Path]) -> dict[str, dict[str, Fraction]]:
     }
 
 
-def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Fraction]]) -> set[str]:
+def within(foods: Iterable[str], mixed: Mapping[str, Iterable[str]]) -> set[str]:
     """These foods and all that is in them."""
     found: set[str] = set()
     ahead = list(foods)
@@ -70,7 +84,7 @@ def within(foods: Iterable[str], mixed: Mapping[str, Mapping[str, Fraction]]) ->
         food = ahead.pop()
         if food not in found:
             found.add(food)
-            ahead += mixed.get(food, {})
+            ahead += mixed.get(food, ())
     return found
 
 
@@ -83,7 +97,7 @@ def foods_of(
     """
     wanted = None if only is None else within(only, mixed)
     plain = {row["id"]: row for row in rows(folders, "foods.csv", ("id",), wanted).values()}
-    whole = {}
+    whole: dict[str, Row] = {}
     for food, row in plain.items():
         inside = [plain[part] for part in within([food], mixed) if part in plain]
         held = {word.strip() for each in inside for word in each["allergens"].split(";") if word.strip()}

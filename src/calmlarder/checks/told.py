@@ -21,8 +21,9 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
     for use in dinner["uses"]:
         grams[use["food"]] += use["grams"]
     places: dict[str, tuple[int, int]] = {}
+    names = {use["food"]: use["name"] for use in dinner["uses"]}
     for food in (food for food, times in used.items() if times == 1 and food in foods):
-        words = f"{grams[food]} g {foods[food]['name']}"
+        words = f"{grams[food]} g {names[food]}"
         said = [(number, step.find(words)) for number, step in enumerate(dinner["steps"]) if words in step]
         if len(said) != 1:
             faults.append(f"the steps say `{words}` {len(said)} times")

@@ -14,9 +14,14 @@ MOST_BYTES = 5_000_000
 
 def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
-    from calmlarder.household.adapting import Eaters, adapted_recipe
+    from calmlarder.household.adapting import Eaters, adapted_recipe, with_larder
     from calmlarder.household.sharing import keep_adapted
 
+    if options.kept is not None or options.forget is not None:
+        return _of_kept(options)
+    if options.file is None:
+        what, remedy = "no recipe is given", "name its file, or - for standard input"
+        raise CannotGoOn([Problem(where="FILE", what=what, remedy=remedy)])
     with household_of(options) as household:
         tables = household.tables
         eating = household.eating(options.profile, options.diet, allergens_of(options))
@@ -32,6 +37,12 @@ def adapt(options: argparse.Namespace) -> int:
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
         keep_adapted(household, answer)
+        answer = with_larder(answer, [one.lot for one in household.lots()])
+        kept = ""
+        if options.keep:
+            from calmlarder.household.own_recipes import keep_recipe
+
+            kept = f"Kept: {keep_recipe(household, answer).title}. `tonight` proposes it when its foods are there."
     if options.json:
         print(json.dumps(answer.told, ensure_ascii=False, indent=2))
     else:
@@ -39,7 +50,30 @@ def adapt(options: argparse.Namespace) -> int:
         from calmlarder.render.style import style_of_output
 
         print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output()), end="")
+        print(f"\n{kept}" if kept else "", end="\n" if kept else "")
     return 0 if answer.adapted.holds and answer.adapted.known else 3
+
+
+def _of_kept(options: argparse.Namespace) -> int:
+    """The kept recipes, one of them, or one less."""
+    from calmlarder.household.own_recipes import forget_recipe, own_recipes, recipe_numbered
+
+    with household_of(options) as household:
+        if options.forget is not None:
+            print(
+                f"Forgotten: {forget_recipe(household, options.forget).title}. `calmlarder larder undo` brings it back."
+            )
+            return 0
+        if options.kept:
+            print(recipe_numbered(household, options.kept).text, end="")
+            return 0
+        recipes = own_recipes(household)
+    if options.json:
+        print(json.dumps([one.model_dump(mode="json") for one in recipes], ensure_ascii=False, indent=2))
+    else:
+        rows = [f"{number:>3}  {one.title}, for {one.serves}" for number, one in enumerate(recipes, start=1)]
+        print("\n".join(rows) or "No recipe is kept: `calmlarder adapt FILE --keep` keeps one.")
+    return 0
 
 
 def _serves(options: argparse.Namespace, recipe: Recipe) -> int:

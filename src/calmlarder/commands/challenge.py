@@ -1,17 +1,29 @@
-"""`calmlarder challenge reckon`: what challenge days would say of one group."""
+"""`calmlarder challenge`: one group tried again, a day at a time; `reckon` is the arithmetic of any days."""
 
 import argparse
 import json
 import re
+import sys
+from datetime import datetime
+from pathlib import Path
 from typing import get_args
 
+from calmlarder.commands.days import felt_of
+from calmlarder.commands.inputs import food_named, household_of, person
+from calmlarder.commands.moment import past_moment_of
+from calmlarder.household import challenges
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.reintroduction.ladders import GROUPS, ChallengeGroup
+from calmlarder.reintroduction.course import standing
+from calmlarder.reintroduction.entry import KEYS, QUESTIONS
+from calmlarder.reintroduction.events import LeftOut
+from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
-from calmlarder.render.challenge_text import reckoning_object, reckoning_text
+from calmlarder.render import course_text
+from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
 _MOST_DAYS = 200
+_LONGEST_WHY = 200
 _RESULTS = get_args(DayResult)
 
 
@@ -51,3 +63,153 @@ def days_of(given: str) -> tuple[ChallengeDay, ...]:
     if problems:
         raise CannotGoOn(problems)
     return tuple(found)
+
+
+def start(options: argparse.Namespace) -> int:
+    """Begin a challenge; status 3 where an answer to the questions bars it. Raises CannotGoOn."""
+    challenge, who = _challenge(options.group), person(options.who, "--who")
+    yes = _answers(options.yes)
+    with household_of(options) as household:
+        food = food_named(options.food, "--food", household.tables) if options.food else None
+        how = challenges.Start(_now(options), food, options.control)
+        today, bars = challenges.begin(household, who, challenge, yes, how)
+    if options.json:
+        shown = {"started": not bars, "bars": course_text.bars_object(bars), "today": course_text.today_object(today)}
+        print(json.dumps(shown, ensure_ascii=False, indent=2))
+    else:
+        print(course_text.bars_text(bars) if bars else course_text.today_text(today))
+    return 3 if bars else 0
+
+
+def today(options: argparse.Namespace) -> int:
+    """What to eat today, and why."""
+    with household_of(options) as household:
+        found = challenges.today(household, person(options.who, "--who"))
+    _show(options, course_text.today_object(found), course_text.today_text(found))
+    return 0
+
+
+def score(options: argparse.Namespace) -> int:
+    """Keep the day's score. Raises CannotGoOn for what is off the scale, and for an --also that is none."""
+    felt, known = felt_of(options), get_args(LeftOut)
+    also = [next((one for one in known if one == word.strip().lower()), None) for word in options.also]
+    left_out: list[LeftOut] = [one for one in also if one is not None]
+    if len(left_out) < len(also):
+        raise CannotGoOn([Problem(where="--also", what="is not known", remedy=f"choose of {', '.join(known)}")])
+    with household_of(options) as household:
+        scored = challenges.score(household, felt, left_out, not options.not_eaten)
+    words = [felt_line(scored.felt)]
+    words += [see_a_doctor(scored.flags)] if scored.flags else []
+    words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
+    _show(options, course_text.scored_object(scored), "\n".join([*words, course_text.today_text(scored.today)]))
+    return 0
+
+
+def skip(options: argparse.Namespace) -> int:
+    """Not today."""
+    with household_of(options) as household:
+        found = challenges.skip(household, person(options.who, "--who"), _now(options), _words(options.why))
+    _show(options, course_text.today_object(found), course_text.today_text(found))
+    return 0
+
+
+def stop(options: argparse.Namespace) -> int:
+    """End it before its end."""
+    with household_of(options) as household:
+        course = challenges.stop(household, person(options.who, "--who"), _now(options), _words(options.why))
+    words = f"The challenge of {course_text.name_of(course.challenge)} is stopped. Nothing is concluded from it."
+    _show(options, {"stopped": course.challenge, "why": course.why_stopped}, f"{words}\n{course_text.CARE}")
+    return 0
+
+
+def status(options: argparse.Namespace) -> int:
+    """Where one is, what was found, what comes next."""
+    with household_of(options) as household:
+        found = challenges.status(household, person(options.who, "--who"))
+    _show(options, course_text.status_object(found), course_text.status_text(found))
+    return 0
+
+
+def history(options: argparse.Namespace) -> int:
+    """Every challenge, day by day."""
+    with household_of(options) as household:
+        who = person(options.who, "--who")
+        by_day = challenges.scores(household, who)
+        found = [(one, standing(one, by_day, household.today)) for one in challenges.courses(household, who)]
+    _show(options, {"challenges": course_text.history_object(found)}, course_text.history_text(found))
+    return 0
+
+
+def page(options: argparse.Namespace) -> int:
+    """The page for the dietitian. Raises CannotGoOn where the file cannot be written."""
+    from calmlarder.household.dietitian import page_of, write_page
+    from calmlarder.render.dietitian_page import markdown
+
+    with household_of(options) as household:
+        who = person(options.who, "--who")
+        if options.out is None:
+            plain = markdown(page_of(household, who))
+        else:
+            write_page(household, who, Path(options.out))
+            plain = f"Written to {options.out}. Nothing is sent anywhere."
+    print(json.dumps({"page": plain} if options.out is None else {"out": options.out}) if options.json else plain)
+    return 0
+
+
+def _show(options: argparse.Namespace, plain: object, words: str) -> None:
+    if options.json:
+        print(json.dumps(plain, ensure_ascii=False, indent=2))
+        return
+    from textwrap import wrap
+
+    from calmlarder.render.style import style_of_output
+
+    width = style_of_output().width
+    for line in words.splitlines():
+        indent = " " * (len(line) - len(line.lstrip()))
+        print("\n".join(wrap(line, width, subsequent_indent=indent)) or line)
+
+
+def _now(options: argparse.Namespace) -> datetime:
+    options.when = None
+    return past_moment_of(options)
+
+
+def _words(given: str) -> str:
+    """A few words. Raises CannotGoOn for what cannot be kept."""
+    words = " ".join(given.split())
+    if not words.isprintable() or len(words) > _LONGEST_WHY:
+        remedy = f"write at most {_LONGEST_WHY} signs of text"
+        raise CannotGoOn([Problem(where="--why", what="cannot be kept", remedy=remedy)])
+    return words
+
+
+def _challenge(given: str) -> Challenge:
+    name = given.strip().lower().replace(" ", "_").replace("-", "_")
+    name = "wheat" if name == "fructans" else name
+    for challenge in CHALLENGES:
+        if challenge == name:
+            return challenge
+    remedy = f"choose of {', '.join(CHALLENGES)}"
+    raise CannotGoOn([Problem(where="GROUP", what=f"`{given}` is no group that is challenged", remedy=remedy)])
+
+
+def _answers(given: str | None) -> tuple[str, ...]:
+    """What is answered with yes; asked at a terminal. Raises CannotGoOn where nobody can be asked, or for no key."""
+    if given is None:
+        return _asked()
+    words = [word.strip().lower() for word in given.split(",") if word.strip()]
+    words = [] if words == ["none"] else words
+    unknown = [word for word in words if word not in KEYS]
+    if unknown:
+        remedy = f"choose of {', '.join(KEYS)}, or none"
+        raise CannotGoOn([Problem(where="--yes", what=f"`{unknown[0]}` is no question", remedy=remedy)])
+    return tuple(words)
+
+
+def _asked() -> tuple[str, ...]:
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        remedy = f"give --yes none, or those of {', '.join(KEYS)} that you answer yes to"
+        raise CannotGoOn([Problem(where="--yes", what="questions come before a challenge", remedy=remedy)])
+    print("A few questions first. They stay on this machine; answer y for yes, Enter for no.")
+    return tuple(one.key for one in QUESTIONS if input(f"{one.words} ").strip().lower() in {"y", "yes"})

@@ -2,20 +2,20 @@
 
 import argparse
 import sys
-from pathlib import Path
 
+from calmlarder.commands.inputs import folders_of
 from calmlarder.labels.words import read_label_words, source_faults
 from calmlarder.patterns.doubts import unused_foods
 from calmlarder.patterns.load import check_patterns, read_patterns
 from calmlarder.tables.check import check_tables, coverage
 from calmlarder.tables.doubts import doubts
-from calmlarder.tables.places import shipped, table_folders
+from calmlarder.tables.places import shipped
 from calmlarder.tables.published import protein_doubts, read_published
 
 
 def check(options: argparse.Namespace) -> int:
     """Say every problem with its place; without any, the doubts, and how much the tables hold and rest on."""
-    folders = table_folders(Path(options.tables) if options.tables else None)
+    folders = folders_of(options)
     tables, problems = check_tables(folders)
     published, faults = read_published(folders)
     recipes = shipped("recipes")

@@ -47,7 +47,7 @@ def cooked(options: argparse.Namespace) -> int:
 def _object(done: "Cooked", boxes: int) -> dict[str, Any]:
     lot = done.boxed
     return {
-        "eaten": [] if done.eaten is None else [eaten_object(None, done.eaten)],
+        "eaten": [eaten_object(None, one) for one in done.by_person or ((done.eaten,) if done.eaten else ())],
         "boxed": None if lot is None else {"line": lot.line, "grams": lot.grams, "days_left": lot.days_left},
         "not_boxed": done.about_boxes if boxes and lot is None else None,
     }

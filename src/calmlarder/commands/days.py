@@ -6,42 +6,60 @@ from pathlib import Path
 
 from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt
+from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.history.together import related
+from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.render.challenge_text import felt_line, see_a_doctor
 from calmlarder.render.days_text import days_object, days_text
 from calmlarder.render.style import style_of_output
 
 _MOST_DAYS = 3660
+_SYMPTOMS = 4
 _CLOCKS_MIN = 5  # how far two clocks of one home may be apart: ours, no source
 
 
 def feel(options: argparse.Namespace) -> int:
     """Keep one feeling. Raises CannotGoOn for what is no number of the scale, or no note."""
-    note = " ".join(options.note.split())
-    if not CALM <= options.score <= WORST:
-        remedy = f"give a whole number from {CALM}, calm, to {WORST}, the worst you know"
-        raise CannotGoOn([Problem(where="feel", what=f"{options.score} is not on the scale", remedy=remedy)])
-    if not note.isprintable() or len(note) > LONGEST_NOTE:
-        remedy = f"write at most {LONGEST_NOTE} signs of text"
-        raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
-    at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
-    with household_of(options) as household:
-        kept = keep(household, Felt(at=at, who=who, score=options.score, note=note))
-    flags = red_flags(note)
+    felt = felt_of(options)
+    flags = red_flags(felt.note)
+    with household_of(options) as household, household.store.as_one(f"gut {felt.score}"):
+        kept = keep(household, felt)
+        stopped = felt_red_flag(household, felt, flags)
     if options.json:
         entry = {"id": kept.id, **kept.felt.model_dump(mode="json")}
-        print(json.dumps({"felt": [entry], "red_flags": [flag.flag for flag in flags]}, ensure_ascii=False))
+        shown = {"felt": [entry], "red_flags": [flag.flag for flag in flags], "challenge_stopped": stopped}
+        print(json.dumps(shown, ensure_ascii=False))
     else:
-        print(f"{kept.id:>4}  {at:%Y-%m-%d %H:%M}  {who}  gut {options.score}{f': {note}' if note else ''}")
+        print(f"{kept.id:>4}  {felt_line(felt)}")
         if flags:
             print(see_a_doctor(flags))
     return 0
+
+
+def felt_of(options: argparse.Namespace) -> Felt:
+    """What one or four numbers and a note say. Raises CannotGoOn for what is off the scale, or no note."""
+    note = " ".join(options.note.split())
+    wrong = [number for number in options.score if not CALM <= number <= WORST]
+    if wrong:
+        remedy = f"give a whole number from {CALM}, calm, to {WORST}, the worst you know"
+        raise CannotGoOn([Problem(where="feel", what=f"{wrong[0]} is not on the scale", remedy=remedy)])
+    if len(options.score) not in {1, _SYMPTOMS}:
+        remedy = "give one number, or four: pain, bloating, wind, urgency"
+        raise CannotGoOn([Problem(where="feel", what=f"{len(options.score)} numbers cannot be", remedy=remedy)])
+    if not note.isprintable() or len(note) > LONGEST_NOTE:
+        remedy = f"write at most {LONGEST_NOTE} signs of text"
+        raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
+    scores = None
+    if len(options.score) == _SYMPTOMS:
+        pain, bloating, wind, urgency = options.score
+        scores = Scores(pain=pain, bloating=bloating, wind=wind, urgency=urgency)
+    at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
+    return Felt(at=at, who=who, score=max(options.score), note=note, scores=scores)
 
 
 def days(options: argparse.Namespace) -> int:

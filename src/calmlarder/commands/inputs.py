@@ -16,7 +16,7 @@ from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.places import table_folders
+from calmlarder.tables.places import own_tables, table_folders
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 
@@ -24,12 +24,13 @@ if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
 
 _OPTIONS = {"protein_floor_g": "--protein-floor"}
+_MOST_AT_TABLE = 12
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
 def folders_of(options: argparse.Namespace) -> list[Path]:
     """Where the tables of this run are."""
-    return table_folders(Path(options.tables) if options.tables else None)
+    return table_folders(Path(options.tables) if options.tables else None, home_of(options))
 
 
 def tables_of(options: argparse.Namespace) -> Tables:
@@ -39,7 +40,12 @@ def tables_of(options: argparse.Namespace) -> Tables:
 
 def home_of(options: argparse.Namespace) -> Path | None:
     """The folder that --home names; None for the usual one."""
-    return Path(options.home) if options.home else None
+    return Path(options.home) if getattr(options, "home", None) else None
+
+
+def own_tables_of(options: argparse.Namespace) -> Path:
+    """The folder of the cook's own tables in this run; it need not exist."""
+    return own_tables(Path(options.tables) if options.tables else None, home_of(options))
 
 
 def household_of(options: argparse.Namespace) -> Household:
@@ -218,9 +224,25 @@ def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
         "window_hours": options.window,
         "fade": options.fade,
         "own": _owns(options),
+        **_seats(options),
         "use_settings": options.larder is None and not options.no_settings,
         "use_log": options.larder is None or options.home is not None,
     }
+
+
+def _seats(options: argparse.Namespace) -> dict[str, Any]:
+    """Who eats, as `--for me,kit+1` names them. Raises CannotGoOn for what names nobody, or anybody twice."""
+    given = getattr(options, "eaters", None)
+    if given is None:
+        return {}
+    names, _, guests = given.partition("+")
+    found = tuple(person(name, "--for") for name in names.split(",") if name.strip())
+    is_number = not guests or (guests.strip().isdecimal() and len(guests.strip()) <= 2)
+    many = int(guests) if guests and is_number else 0
+    if not is_number or len(set(found)) < len(found) or not 1 <= len(found) + many <= _MOST_AT_TABLE:
+        remedy = f"name up to {_MOST_AT_TABLE} people once each, and guests as a number, such as me,kit+1"
+        raise CannotGoOn([Problem(where="--for", what=f"`{given[:60]}` cannot be", remedy=remedy)])
+    return {"eaters": found, "guests": many}
 
 
 def _option_of(field: str) -> str:

@@ -3,24 +3,28 @@
 import argparse
 import json
 
-from calmlarder.commands.inputs import folders_of
-from calmlarder.labels.packet import LONGEST, packet_of
-from calmlarder.labels.read import label_of
-from calmlarder.labels.words import read_label_words
+from calmlarder.commands.inputs import household_of
+from calmlarder.household.labelling import keep_label, label_read, lot_labelled
+from calmlarder.labels.packet import LONGEST
 from calmlarder.larder.files import read_text
-from calmlarder.problems import CannotGoOn
-from calmlarder.tables.allergens import read_misleading
+from calmlarder.problems import CannotGoOn, Problem
 
 
 def label(options: argparse.Namespace) -> int:
-    """Read the list and say what matters; never a verdict, so the status is 0 for every list that was read."""
+    """Read the list and say what matters; never a verdict, so the status is 0 for every list that was read.
+
+    With the number of a lot the list is kept with it, or the one that it has is read again.
+    """
     text = read_text("-", LONGEST, "give the list alone") if options.text == ["-"] else " ".join(options.text)
-    folders = folders_of(options)
-    words, problems = read_label_words(folders)
-    misleading, faults = read_misleading(folders)
-    if problems or faults:
-        raise CannotGoOn([*problems, *faults])
-    found = label_of(packet_of(text), words, misleading)
+    with household_of(options) as household:
+        if options.lot is None:
+            found = label_read(household, _given(text, "TEXT"))
+        else:
+            one = lot_labelled(household, options.lot)
+            given = text.strip()
+            found = (
+                keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--lot"))
+            )
     if options.json:
         from calmlarder.render.label_text import label_object
 
@@ -31,3 +35,10 @@ def label(options: argparse.Namespace) -> int:
 
         print(label_text(found, style_of_output()), end="")
     return 0
+
+
+def _given(text: str, where: str) -> str:
+    if not text.strip():
+        remedy = "type what the packet has behind `Ingredients:`"
+        raise CannotGoOn([Problem(where=where, what="no list of ingredients is given", remedy=remedy)])
+    return text

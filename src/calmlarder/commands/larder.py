@@ -2,13 +2,13 @@
 
 import argparse
 import json
-import sys
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands.inputs import home_of, household_of
+from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
@@ -34,10 +34,13 @@ def larder(options: argparse.Namespace) -> int:
         return _COMMANDS[options.larder_command](options, household)
 
 
-def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
-    if not (is_sure or _may_restore(home)):
-        print("Nothing was changed.")
-        return 0
+def _restore(home: Path | None, yes: bool, as_json: bool) -> int:
+    made = copy_made(home)
+    if made is not None:
+        words = f"The copy is of {made}. What changed since stays only in the file that is set aside."
+        if not is_sure(yes, words, "Start from the copy? y or n: "):
+            print("Nothing was changed.")
+            return 0
     done = start_from_copy(home)
     if as_json:
         print(json.dumps(done._asdict(), indent=2))
@@ -46,15 +49,6 @@ def _restore(home: Path | None, is_sure: bool, as_json: bool) -> int:
     if done.aside:
         print(f"What was there is kept as {done.aside}.")
     return 0
-
-
-def _may_restore(home: Path | None) -> bool:
-    """No undo reaches behind a restore: at a terminal it is asked for."""
-    made = copy_made(home)
-    if made is None or not (sys.stdin.isatty() and sys.stdout.isatty()):
-        return True
-    print(f"The copy is of {made}. What changed since stays only in the file that is set aside.")
-    return input("Start from the copy? y or n: ").strip().lower() in {"y", "yes"}
 
 
 def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
@@ -76,6 +70,7 @@ def lot_object(one: "KeptLot", tables: Tables) -> dict[str, Any]:
         "owner": lot.owner,
         "assumed": list(lot.assumed),
         "always": lot.always,
+        "label": lot.label,
     }
 
 
@@ -100,8 +95,17 @@ def _list(options: argparse.Namespace, household: Household, logged: "Sequence[K
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in sorted(lots, key=lambda one: one.lot.always):
-        print(_line(one, tables))
+        print(_line(one, tables) + _label(one, household))
     return 0
+
+
+def _label(one: "KeptLot", household: Household) -> str:
+    """What the packet's list of ingredients says that matters, where the lot carries it."""
+    if not one.lot.label:
+        return ""
+    from calmlarder.household.labelling import in_short, label_read
+
+    return f"; its label {in_short(label_read(household, one.lot.label))}"
 
 
 def _asked_line(one: "ToAnswer") -> str:
@@ -126,16 +130,27 @@ def _add(options: argparse.Namespace, household: Household) -> int:
 
 
 def _import(options: argparse.Namespace, household: Household) -> int:
-    return _keep(household, read_lines(options.file), options.file, options.json)
+    return _keep(household, read_lines(options.file), options.file, options.json, counted=True)
 
 
-def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool) -> int:
+def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool, counted: bool = False) -> int:
     """Keep every line: as its lots, or to be answered. Raises CannotGoOn with those that cannot be read at all."""
     found = keep_lines(household, household.read_all(lines, source))
     _show_kept(found, household, as_json)
+    if counted and not as_json:
+        print(_counts(found))
     if found.problems:
         raise CannotGoOn(found.problems)
     return 0
+
+
+def _counts(found: Kept) -> str:
+    """How many lots were kept, and how many lines wait for an answer or could not be read."""
+    lots, asked, wrong = len(found.lots), len(found.asked), len(found.problems)
+    told = [f"{lots} lot{'s' * (lots != 1)} kept"]
+    told += [f"{asked} line{'s' * (asked != 1)} to answer, on top"] if asked else ["nothing to answer"]
+    told += [f"{wrong} line{'s' * (wrong != 1)} not read, below"] if wrong else []
+    return f"{'; '.join(told)}."
 
 
 def _show_kept(found: Kept, household: Household, as_json: bool) -> None:

@@ -3,15 +3,12 @@
 import argparse
 from datetime import date
 from decimal import Decimal
-from pathlib import Path
 
-from calmlarder.commands.inputs import tables_of
+from calmlarder.commands.inputs import own_tables_of, tables_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.food_text import food_text
-from calmlarder.tables.load import load_tables
 from calmlarder.tables.mine import Part, made_food, write_made
-from calmlarder.tables.places import own_tables, table_folders
 
 
 def add(options: argparse.Namespace) -> int:
@@ -39,9 +36,9 @@ def add(options: argparse.Namespace) -> int:
     if problems:
         raise CannotGoOn(problems)
     weighs = Decimal(str(options.weighs)) if options.weighs else None
-    folder = own_tables(Path(options.tables) if options.tables else None)
+    folder = own_tables_of(options)
     write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder)
     print(f"Added to {folder}:")
-    again = load_tables(table_folders(Path(options.tables) if options.tables else None))
+    again = tables_of(options)
     print(food_text(next(food for food in again.foods if food.name == options.name), again), end="")
     return 0

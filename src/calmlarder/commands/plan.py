@@ -6,12 +6,14 @@ import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
+from textwrap import wrap
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
+from calmlarder.intake.dose import CHALLENGE
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
@@ -52,15 +54,20 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
 
     planned = outcome.plan
     assert isinstance(planned, Planned)  # what `plan` gives back is done
+    from_home = outcome.asked.evening.from_home
     if as_json:
         from calmlarder.render.plan_json import plan_object
 
-        print(json.dumps(plan_object(planned, outcome.asked.sittings), ensure_ascii=False, indent=2))
+        told = {**plan_object(planned, outcome.asked.sittings), "from_settings": list(from_home)}
+        print(json.dumps(told, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.plan_text import plan_text
         from calmlarder.render.style import style_of_output
 
         print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
+        for words in from_home:
+            if CHALLENGE in words:
+                print("\n".join(wrap(f"{words}.", style_of_output().width)))
     return 3 if planned.status == "none" else 0
 
 

@@ -1,6 +1,7 @@
 """`calmlarder` with nothing behind it: the terminal program."""
 
 import argparse
+import os
 import sys
 from datetime import date
 
@@ -10,9 +11,14 @@ from calmlarder.problems import CannotGoOn, Problem
 
 def program(options: argparse.Namespace) -> int:
     """Open the screens, where there is a terminal for them."""
-    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+    # Behind `calmlarder browser` the terminal is a page: textual-serve says so by the driver it asks for.
+    in_browser = os.environ.get("TEXTUAL_DRIVER", "").startswith("textual.drivers.web_driver")
+    if not in_browser and not (sys.stdin.isatty() and sys.stdout.isatty()):
         remedy = "name a command: `calmlarder --help` lists them"
         raise CannotGoOn([Problem(where="the program", what="needs a terminal for its screens", remedy=remedy)])
+    if os.environ.get("TERM") == "dumb" and not in_browser:
+        remedy = "name a command (`calmlarder --help` lists them), or set TERM to what the terminal is"
+        raise CannotGoOn([Problem(where="the program", what="cannot draw on a dumb terminal", remedy=remedy)])
     from calmlarder.tui.app import LarderApp
 
     home = home_of(options)

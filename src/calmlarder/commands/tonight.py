@@ -19,6 +19,7 @@ from calmlarder.problems import CannotGoOn
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.household.helpful_answers import Answer
+    from calmlarder.household.own_recipes import Ready
     from calmlarder.household.tonight import Tonight
 
 _Larder = tuple[list[Lot], tuple[Reading, ...]]
@@ -31,6 +32,7 @@ def tonight(options: argparse.Namespace) -> int:
         lots, readings = larder_of(options, household)
 
         from calmlarder.household.cooking import cookable_dinners, propose
+        from calmlarder.household.own_recipes import ready_recipes
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
@@ -38,7 +40,8 @@ def tonight(options: argparse.Namespace) -> int:
         if options.larder is None and not answer.faults:
             propose(household, cookable_dinners(answer.composed))
         answers = _answers(household, answer, readings)
-    return _show(answer, readings, options.json, answers)
+        ready = ready_recipes(household, answer.evening)
+    return _show(answer, readings, options.json, answers, ready)
 
 
 def demo(options: argparse.Namespace) -> int:
@@ -62,9 +65,9 @@ def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, .
     """Where there is no dinner: lines whose answer would make one."""
     if answer.composed.dinners or answer.faults:
         return ()
-    from calmlarder.household.helpful_answers import helpful_answers
+    from calmlarder.household.helpful_answers import helpful_answers, open_lines
 
-    return helpful_answers(household, answer.evening, readings)
+    return helpful_answers(open_lines(household, readings), answer.evening)
 
 
 def larder_of(options: argparse.Namespace, household: Household) -> _Larder:
@@ -87,7 +90,13 @@ def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
     return lots, readings
 
 
-def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, answers: "tuple[Answer, ...]" = ()) -> int:
+def _show(
+    answer: "Tonight",
+    readings: tuple[Reading, ...],
+    as_json: bool,
+    answers: "tuple[Answer, ...]" = (),
+    ready: "tuple[Ready, ...]" = (),
+) -> int:
     if answer.faults:
         return at_fault("a dinner", answer.faults)
     composed, request, from_home = answer.composed, answer.evening.request, answer.evening.from_home
@@ -97,6 +106,10 @@ def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, answe
 
         shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
         shown |= {"answers": answer_objects(answers)} if answers else {}
+        if ready:
+            from calmlarder.render.own_text import own_objects
+
+            shown |= {"own_recipes": own_objects(ready)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
         from calmlarder.render.style import style_of_output
@@ -109,6 +122,10 @@ def _show(answer: "Tonight", readings: tuple[Reading, ...], as_json: bool, answe
             from calmlarder.render.answer_text import answer_text
 
             print(answer_text(answers, style_of_output()) + "\n")
+        if ready:
+            from calmlarder.render.own_text import own_text
+
+            print(own_text(ready, style_of_output()))
         print(tonight_text(composed, request, readings, style_of_output()), end="")
     return 0 if composed.dinners else 3
 

@@ -1,7 +1,15 @@
 """The two largest of several amounts as an expression of a model, and how large terms can be."""
 
 from collections.abc import Iterable, Sequence
-from typing import Any
+from typing import Any, NamedTuple
+
+
+class LoadTerm(NamedTuple):
+    """A whole factor, a variable, and the most that the variable can be."""
+
+    factor: int
+    variable: Any
+    most: int
 
 
 def largest_two(model: Any, items: Sequence[tuple[Any, int]]) -> Any:
@@ -20,6 +28,11 @@ def largest_two(model: Any, items: Sequence[tuple[Any, int]]) -> Any:
     return 2 * threshold + sum(above)
 
 
-def most_of(terms: Iterable[tuple[int, Any]]) -> int:
+def most_of(terms: Iterable[LoadTerm]) -> int:
     """The most that terms come to, those with a negative factor left out."""
-    return sum(factor * [*variable.proto.domain][-1] for factor, variable in terms if factor > 0)
+    return sum(term.factor * term.most for term in terms if term.factor > 0)
+
+
+def total(terms: Iterable[LoadTerm]) -> Any:
+    """Terms as one expression."""
+    return sum(term.factor * term.variable for term in terms)

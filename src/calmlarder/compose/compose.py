@@ -7,7 +7,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.dishes import cookable, not_cookable
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
@@ -18,6 +18,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Found, Progress, search
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern

@@ -19,6 +19,7 @@ from calmlarder.tables.vocabulary import Kind, Role
 
 _KINDS_A_SLOT = 3  # one food of each kind; ours, to keep the model small
 _MAIN_SHARE = 0.75  # of the floor a main protein brings, the rest of the plate the rest: common practice, no source
+_ABOUT_AS_MUCH_G = 4  # protein foods that bring the same within so many g are told apart by how common they are: ours
 _LEAST_PORTIONS = 0.4  # a food whose caps allow less of a portion fills no slot: common practice, no source
 
 _Rank = tuple[float, int, str]
@@ -133,7 +134,7 @@ class Market:
         worth, food = portions, ware.food
         if slot.role == "protein":
             protein = float((food.protein_g or Decimal(0)) * food.portion_g) / 100 * portions
-            worth = min(protein, _MAIN_SHARE * self._wanted.protein_g)
+            worth = min(protein, _MAIN_SHARE * self._wanted.protein_g) // _ABOUT_AS_MUCH_G
         return -round(worth, 1), -ware.names, food.id
 
     def _fits_grams(self, ware: Ware, thing: Offered) -> float:

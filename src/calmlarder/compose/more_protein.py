@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from typing import Literal
 
-from calmlarder.compose.dinner import Dinner, MoreProtein, items_of
+from calmlarder.compose.dinner import Dinner, MoreProtein
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
+from calmlarder.compose.telling import items_of
 from calmlarder.intake.plate import Item, rows_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure

@@ -6,6 +6,7 @@ forbid; what still leads is solved, above what was found before.
 
 import time
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from heapq import heapify, heappop, heappush
 from typing import NamedTuple
 
@@ -103,4 +104,4 @@ class NearSearch:
         made = pattern_problem(pattern, self._own, request, self._keeps)
         if missing(made) <= 1:
             made = with_more(made, self._market.shortlist(made), self._keeps)
-        return made._replace(given=PERSON_FEWER * POINT * (self._wanted.people - people))
+        return replace(made, given=PERSON_FEWER * POINT * (self._wanted.people - people))

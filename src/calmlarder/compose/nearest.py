@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.dinner import Dinner, dinner_of
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, offer
@@ -25,6 +25,7 @@ from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.search import RULES
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

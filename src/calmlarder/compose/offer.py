@@ -51,6 +51,11 @@ def offer(
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
         offered.append(Offered(index, rank, lot, food, load_profile_of(food, tables), unit_grams(food, tables)))
+    if wanted.doses:
+        from calmlarder.compose.dosed import dosed
+
+        found, left_out = dosed(offered, wanted, tables)
+        return found, (*excluded, *left_out)
     return tuple(offered), tuple(excluded)
 
 

@@ -2,14 +2,18 @@
 
 import math
 import zlib
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
+from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Room, rooms
+from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Cap
@@ -56,26 +60,36 @@ class Option(NamedTuple):
         return (self.offered.place, self.offered.rank)
 
 
-class PatternProblem(NamedTuple):
+@dataclass(frozen=True)
+class PatternProblem:
     """A pattern, its options, and the limits of one request."""
 
     pattern: Pattern
     wanted: DinnerRequest
+    limits: Profile  # those of the request's sitting
     options: tuple[Option, ...]
-    sitting_caps: tuple[Cap, ...]
-    food_caps: tuple[Cap, ...]
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
 
-    def in_slot(self, slot: str) -> Iterator[tuple[int, Option]]:
+    def with_options(self, options: Iterable[Option]) -> "PatternProblem":
+        """The same with other options."""
+        return replace(self, options=tuple(options))
+
+    @cached_property
+    def _by_slot(self) -> Mapping[str, tuple[tuple[int, Option], ...]]:
+        found: dict[str, list[tuple[int, Option]]] = {}
+        for number, option in enumerate(self.options):
+            found.setdefault(option.slot, []).append((number, option))
+        return {slot: tuple(there) for slot, there in found.items()}
+
+    def in_slot(self, slot: str) -> tuple[tuple[int, Option], ...]:
         """Options of a slot with their numbers."""
-        return ((number, option) for number, option in enumerate(self.options) if option.slot == slot)
+        return self._by_slot.get(slot, ())
 
     @property
     def fillable(self) -> bool:
         """Whether every slot that must be filled has enough lots for it."""
-        filled = {option.slot for option in self.options}
-        return all(filled.intersection(names) for names in self.pattern.one_of) and all(
+        return all(any(map(self.in_slot, names)) for names in self.pattern.one_of) and all(
             len({option.key for _, option in self.in_slot(name)}) >= slot.items[0]
             for name, slot in self.pattern.slots.items()
         )
@@ -88,9 +102,8 @@ def pattern_problem(
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
+        limits=wanted.limits,
         options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
-        sitting_caps=wanted.limits.sitting_caps,
-        food_caps=wanted.limits.food_caps,
         tie=zlib.crc32(pattern.id.encode()) % 997,
     )
 
@@ -98,7 +111,7 @@ def pattern_problem(
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
     """The same with further lots, in each slot behind those that are there."""
     pattern = problem.pattern
-    options = tuple(
+    return problem.with_options(
         option
         for name in pattern.slots
         for option in (
@@ -106,7 +119,6 @@ def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mappin
             *_options(pattern, name, offered, problem.wanted, keeps),
         )
     )
-    return problem._replace(options=options)
 
 
 def _options(
@@ -115,7 +127,7 @@ def _options(
     slot = pattern.slots[name]
     for thing in offered:
         fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        if fits and not _to_be_cooked(slot, thing):
+        if fits and not _to_be_cooked(slot, thing) and not _not_whole(slot, thing):
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
@@ -127,6 +139,11 @@ def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
     return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
 
 
+def _not_whole(slot: Slot, thing: Offered) -> bool:
+    """New potatoes are not baked in their skins, nor those that sprout."""
+    return slot.whole and (is_small(thing.food, thing.lot.line) or sprouts(thing.food, thing.lot.condition))
+
+
 def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
 
@@ -135,13 +152,18 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
+    dose = next((one.grams for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
     most = min(there, max(int(portions * portion / unit), int(unit <= _PINCH * portion)))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
-    if most < 1 or least > most or least * unit < 0.4 * share * portion:
+    if dose is not None:  # of a challenge: exactly its grams
+        unit, least, most, there = 1, dose, dose if dose <= slot.portions[2] * portion else 0, int(lot.grams)
+    elif least * unit < 0.4 * share * portion:
+        return None
+    if most < 1 or least > most:
         return None
     pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
@@ -160,7 +182,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=slot.minutes_for(food),
         points=weights.main_rescue_points(pressing, points) if slot.role == "protein" else points,
-        weighable=not food.is_staple and food.kind != "boxed" and thing.brings.anything,
+        weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
@@ -179,8 +201,19 @@ class LimitRow(NamedTuple):
     rooms: tuple[Room, ...]
 
 
-def limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
-    """Every limit of the request under which something may count, that of one food once for each food."""
+def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
+    """Every limit of the request under which something may count, that of one food once for each food.
+
+    At a table of several, whose limits differ, those that follow from others are left out.
+    """
+    if not problem.wanted.table:
+        return _limit_rows(problem)
+    from calmlarder.compose.implied import without_implied
+
+    return without_implied(list(_limit_rows(problem)))
+
+
+def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
     counted, sure = problem.wanted.counted, problem.wanted.tolerance
     profiles: dict[str, LoadProfile] = {}
     numbers: dict[str, list[int]] = {}
@@ -197,13 +230,13 @@ def limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
         if uses:
             yield LimitRow(cap, food, dict(sorted(uses.items())), rooms(counted, cap, food))
 
-    for cap in problem.sitting_caps:
+    for cap in problem.limits.sitting_caps:
         yield from row(cap, None, list(profiles))
     holders: dict[str, list[str]] = {}
     for item, profile in profiles.items():
         for food in profile.foods:
             holders.setdefault(food, []).append(item)
-    for cap in problem.food_caps:
+    for cap in problem.limits.food_caps:
         for food, items in holders.items():
             yield from row(cap, food, items)
 

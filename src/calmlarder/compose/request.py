@@ -10,9 +10,11 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.history.variety import Declined, Had
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Stacking, still_counted
+from calmlarder.intake.table import Eater
 from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
 from calmlarder.kitchen.equipment import Equipment
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
@@ -25,8 +27,10 @@ PROTEIN_TARGET_G: Mapping[Sitting, float] = MappingProxyType(
 PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
     {"dinner": 12.0, "packed": 12.0, "breakfast": 8.0, "shake": 8.0, "snack": 0.0}
 )
-# Energy and fibre of one person that are aimed at, where anything is: ours; about a quarter of a day's need.
-ENERGY_TARGET_KCAL: Mapping[Sitting, int] = MappingProxyType({"dinner": 450, "packed": 350})
+# Energy and fibre of one person that are aimed at, where anything is: ours; a dinner's is about a quarter of a day's.
+ENERGY_TARGET_KCAL: Mapping[Sitting, int] = MappingProxyType(
+    {"dinner": 450, "packed": 350, "breakfast": 300, "shake": 250}
+)
 FIBRE_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 8, "packed": 8})
 VEGETABLES_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 120})  # a plate's: common practice
 
@@ -69,7 +73,8 @@ class DinnerRequest(BaseModel):
 
     `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like` asks
     for dinners near one, but not for it again. `eaten` is the log of the hours before; it counts only where
-    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late.
+    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late. `table`
+    names those who eat, where they are named: the profile then holds for all of them.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -97,6 +102,8 @@ class DinnerRequest(BaseModel):
     stacking: Stacking | None = None
     had: tuple[Had, ...] = ()
     declined: tuple[Declined, ...] = ()
+    table: tuple[Eater, ...] = ()
+    doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
 
     @property
     def limits(self) -> Profile:

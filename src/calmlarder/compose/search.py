@@ -11,6 +11,7 @@ from calmlarder.compose.rules.amounts import Amounts
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.differs import Differs
+from calmlarder.compose.rules.dose import DoseWeighed
 from calmlarder.compose.rules.families import OneFamily
 from calmlarder.compose.rules.limits import Limits
 from calmlarder.compose.rules.lysine import LysineFloor
@@ -19,13 +20,14 @@ from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
-from calmlarder.compose.rules.taste import FewProteins, SourWithNuts
+from calmlarder.compose.rules.taste import EggsByThemselves, FewProteins, SourWithNuts, SweetSpiceBesideAnother
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), FewProteins(), Asked(), NotAgain(),
+    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FewProteins(), Asked(),
+    DoseWeighed(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]

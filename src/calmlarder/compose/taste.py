@@ -11,9 +11,10 @@ from calmlarder.tables.rows import Food
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
 SOUR_KINDS: Final = frozenset({"acid", "citrus"})
+SESAME: Final = "tahini"
 _SEASONING_KINDS = frozenset({
     "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
-    "sea-vegetable", "boxed",
+    "sea-vegetable", "boxed", "nut-butter",
 })  # fmt: skip
 # Oils that taste of more than oil, cured meat and strong cheese season whatever they are cooked with.
 _SEASONING_FOODS = frozenset({
@@ -24,6 +25,20 @@ _SEASONING_FOODS = frozenset({
 _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
     "pectin", "xanthan-gum", "custard-powder", "food-colouring", "yeast-fresh", "sourdough-starter",
+})  # fmt: skip
+# Spices of sweet dishes: with another spice they round a dish, alone they rule it.
+_SWEET_SPICES = frozenset(
+    {"cinnamon", "allspice", "nutmeg", "mace", "cardamom", "mixed-spice", "pumpkin-spice", "cloves"}
+)
+# What tastes of little by itself, and what gives it a taste all through: herbs and lemon on top do not.
+_PLAIN_KINDS = frozenset({"tofu", "tempeh", "seitan", "soya", "pulse", "poultry"})
+_TASTES_BY_ITSELF = frozenset({"tofu-marinated", "tofu-smoked"})
+_SAVOURY_KINDS = frozenset({
+    "spice", "soy-sauce", "paste", "sauce", "stock", "condiment", "pickle", "olive", "boxed", "nut-butter",
+})  # fmt: skip
+_SAVOURY_FOODS = frozenset({
+    "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "chilli-oil", "bacon", "chorizo", "salami",
+    "parmesan", "pecorino", "feta", "vegan-parmesan", "tofu-marinated", "tofu-smoked", "ginger",
 })  # fmt: skip
 _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
 # What nobody eats raw with a pinch of salt alone.
@@ -38,10 +53,30 @@ _NAMED_KINDS = frozenset({"oil", "herb", "allium"})
 def seasons(problem: PatternProblem, option: Option) -> bool:
     """Whether a food gives the dish a taste: a herb, a spice, a sauce, something sour, an infused oil."""
     food = option.offered.food
-    if food.id in _TASTE_OF_LITTLE or says_garlic(food):
+    if food.id in _TASTE_OF_LITTLE or food.id in _SWEET_SPICES or says_garlic(food):
         return False
     tomato_sauce = food.kind == "tomato" and problem.pattern.slots[option.slot].role == "sauce"
     return food.kind in _SEASONING_KINDS or food.id in _SEASONING_FOODS or tomato_sauce
+
+
+def is_sweet_spice(option: Option) -> bool:
+    """Whether a spice goes into a savoury dish only beside another."""
+    return option.offered.food.id in _SWEET_SPICES
+
+
+def is_plain(problem: PatternProblem, option: Option) -> bool:
+    """A main protein that tastes of little by itself."""
+    food = option.offered.food
+    plain = food.kind in _PLAIN_KINDS and food.id not in _TASTES_BY_ITSELF
+    return plain and problem.pattern.slots[option.slot].role == "protein"
+
+
+def is_savoury(problem: PatternProblem, option: Option) -> bool:
+    """Whether a food gives plain things a taste: spice, soy sauce, a paste, tomato sauce, cured or ripe things."""
+    food = option.offered.food
+    return seasons(problem, option) and (
+        food.kind in _SAVOURY_KINDS or food.kind == "tomato" or food.id in _SAVOURY_FOODS
+    )
 
 
 def dresses(option: Option) -> bool:

@@ -28,7 +28,7 @@ def tightened(problem: PatternProblem) -> PatternProblem:
         elif option.slot not in filled and not problem.pattern.slots[option.slot].items[0]:
             kept.append(option)
             filled.add(option.slot)
-    return problem._replace(options=tuple(kept))
+    return problem.with_options(kept)
 
 
 def _fits(problem: PatternProblem, option: Option, use: UseLoad, room: Room) -> int:

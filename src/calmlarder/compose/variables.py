@@ -5,6 +5,7 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
+from calmlarder.compose.budget import LoadTerm
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.intake.load import UseLoad
 from calmlarder.tables.vocabulary import Family
@@ -36,25 +37,26 @@ class DishVariables:
         self.time = new.new_int_var(0, 600, "")
         self.given: list[Term] = []  # what rules that may give ask for it, as terms of the objective
 
-    def load_terms(self, number: int, use: UseLoad) -> list[Term]:
+    def load_terms(self, number: int, use: UseLoad) -> list[LoadTerm]:
         """The likely load of an option, in hundredths of a mg."""
-        return [(math.ceil(use.likely * self.problem.options[number].unit), self.units[number])]
+        option = self.problem.options[number]
+        return [LoadTerm(math.ceil(use.likely * option.unit), self.units[number], option.most)]
 
-    def off_terms(self, number: int, use: UseLoad) -> list[Term]:
+    def off_terms(self, number: int, use: UseLoad) -> list[LoadTerm]:
         """How far the load of an option may be off, weighed or by eye, in hundredths of a mg."""
         option = self.problem.options[number]
-        by_eye = (math.ceil(use.by_eye * option.unit), self.units[number])
+        by_eye = LoadTerm(math.ceil(use.by_eye * option.unit), self.units[number], option.most)
         weighed, weighed_units = self.weighed[number], self.weighed_units[number]
         if use.settled or weighed is None or weighed_units is None:
             return [by_eye]
-        surer = (math.ceil((use.error - use.by_eye) * option.unit), weighed_units)
-        return [by_eye, surer, (math.ceil(use.on_scale(self.problem.wanted.tolerance)), weighed)]
+        surer = LoadTerm(math.ceil((use.error - use.by_eye) * option.unit), weighed_units, option.most)
+        return [by_eye, surer, LoadTerm(math.ceil(use.on_scale(self.problem.wanted.tolerance)), weighed, 1)]
 
-    def misjudged_terms(self, number: int, use: UseLoad) -> list[Term]:
+    def misjudged_terms(self, number: int, use: UseLoad) -> list[LoadTerm]:
         """Hundredths of the load by which an amount judged by eye may be wrong, its composition left out."""
         if use.settled or not use.likely:
             return []
-        per_unit = self.problem.wanted.tolerance.eye_percent * math.ceil(use.likely * self.problem.options[number].unit)
-        weighed_units = self.weighed_units[number]
-        by_eye = [(per_unit, self.units[number])]
-        return by_eye if weighed_units is None else [*by_eye, (-per_unit, weighed_units)]
+        option, weighed_units = self.problem.options[number], self.weighed_units[number]
+        per_unit = self.problem.wanted.tolerance.eye_percent * math.ceil(use.likely * option.unit)
+        by_eye = [LoadTerm(per_unit, self.units[number], option.most)]
+        return by_eye if weighed_units is None else [*by_eye, LoadTerm(-per_unit, weighed_units, option.most)]

@@ -14,11 +14,12 @@ URGENT_DAYS = 7
 FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it is worth
 WEIGHING = 6
 OPENING = 4
-MINUTE = 0.4
+MINUTE = 0.5
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
-FLAVOUR_MISSING = 24
+FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
+PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 ITEM_MISSING = 14
@@ -34,10 +35,11 @@ DISLIKED = 400  # for each lot of a food that is disliked: more than the last da
 # Short of what is aimed at, of everybody's together: for a gram of protein, ten kcal, a gram of fibre, and ten grams
 # of vegetables. Of protein other things than protein foods bring this much at most: starch does not buy it.
 PROTEIN_UNDER_TARGET = 8
-ENERGY_UNDER_TARGET = 1
+ENERGY_UNDER_TARGET = 3
 FIBRE_UNDER_TARGET = 2
-VEGETABLES_UNDER_TARGET = 4
+VEGETABLES_UNDER_TARGET = 8
 PROTEIN_OF_THE_REST_G = 6
+TOLERATED = 15  # for a food that came back after elimination, once a dish: about a usual thing that is missing
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged
 # What was had of late, on the day itself (fading: history/variety.py): the same dish, each lot of the same protein or
 # base. Below what the last day of a portion is worth, so that nothing is thrown away for a change. A declined dish

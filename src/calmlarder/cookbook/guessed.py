@@ -19,6 +19,10 @@ _END = re.compile(
     re.IGNORECASE,
 )
 
+_BEHIND = re.compile(
+    r"(?:related (?:posts?|recipes)|you (?:may|might) also like|comments?|share this|\d+ comments?):?", re.I
+)
+
 
 def guessed_object(page: str) -> dict[str, Any] | None:
     """A recipe object from the page's words; None where no list reads like ingredients."""
@@ -83,7 +87,8 @@ def _until(blocks: Sequence[Block], start: int, level: int) -> tuple[list[Block]
     found: list[Block] = []
     for place in range(start, len(blocks)):
         block = blocks[place]
-        if _kind(block) in {"on", "off"} or (block.level and (_END.fullmatch(block.text) or 0 < block.level <= level)):
+        ends = block.level and (_END.fullmatch(block.text) or 0 < block.level <= level)
+        if _kind(block) in {"on", "off"} or ends or _BEHIND.fullmatch(block.text):
             return found, place
         found.append(block)
     return found, len(blocks)

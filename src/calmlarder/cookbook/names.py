@@ -24,7 +24,7 @@ _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
 
-# By its American spelling a mixture that may hold garlic and onion; ground chillies alone go by the same.
+# Ground chillies alone go by the same name.
 _CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
@@ -55,6 +55,8 @@ class IngredientNames:
 
     def part(self, text: str, told: frozenset[str]) -> Part:
         """The food of a name, with the measure its last word may be (`garlic cloves`)."""
+        if _CHILI_POWDER.match(text):
+            return self._chili_powder()
         match = self.match(text, told)
         words = without_prep(text.split(",")[0]).split()
         unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
@@ -68,6 +70,10 @@ class IngredientNames:
                 first = Match("matched", foods[0], foods[0].name, match.score, match.candidates)
                 return Part(first, unit, foods[1:], assumed)
         return Part(match, unit)
+
+    def _chili_powder(self) -> Part:
+        """By its American spelling a mixture, and garlic in most: the reading that holds more, which is said."""
+        return Part(self._named("chili powder blend", frozenset()), None, (), ("a mix, with garlic",))
 
     def match(self, text: str, told: frozenset[str]) -> Match:
         """The food of a name; `told` are words of its whole line."""
@@ -137,10 +143,6 @@ class IngredientNames:
 
     def _search(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match:
         """The readings of a name from the whole to its head; the first that is a name in full wins."""
-        if _CHILI_POWDER.match(text):
-            meant = (self._named(name, frozenset()) for name in ("chilli powder", "chili powder blend"))
-            both = tuple(one for match in meant if match.score >= 100 for one in match.candidates)
-            return Match("ask", None, None, 100.0, both)
         head, comma, tail = text.partition(",")
         # `tofu, firm` is one name; what was done to it behind a comma makes no other food of it (`tomato, chopped`).
         behind = [word for word in without_prep(tail).split() if not _DONE.fullmatch(word)]

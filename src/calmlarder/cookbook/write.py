@@ -1,6 +1,7 @@
 """Write a recipe again with other ingredients."""
 
 import json
+import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -23,10 +24,16 @@ def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, 
     lines = [line for index, old in enumerate(recipe.ingredients) for line in changes.get(index, (old,))]
     count = serves if serves is not None else recipe.serves
     if form == "jsonld":
-        return _object(recipe, lines, serves, notes)
+        return _object(recipe, lines, serves, notes, changed=bool(changes))
     if recipe.form == form:
         return _noted(_with_serves(_in_place(recipe.source, changes), serves), notes, form)
     return _noted(_anew(recipe, lines, count, form), notes, form)
+
+
+def with_fields(text: str, fields: Mapping[str, Any]) -> str:
+    """A JSON-LD object with further fields; those that are None stay out."""
+    found = json.loads(text) | {name: value for name, value in fields.items() if value is not None}
+    return json.dumps(found, ensure_ascii=False, indent=2) + "\n"
 
 
 def _noted(text: str, notes: Sequence[str], form: Form) -> str:
@@ -48,7 +55,35 @@ def _step(text: str) -> dict[str, str]:
     return {"@type": "HowToStep", "text": text}
 
 
-def _object(recipe: Recipe, lines: list[str], serves: int | None, notes: Sequence[str]) -> str:
+# What was said of the dish as it was, and is not of what came of it: its figures, what others thought of it, its page.
+_OF_THE_DISH = (
+    "nutrition", "aggregateRating", "review", "reviews", "interactionStatistic", "comment", "commentCount", "video",
+    "suitableForDiet", "@id", "url", "mainEntityOfPage", "identifier", "author", "publisher", "datePublished",
+    "dateModified", "image", "thumbnailUrl",
+)  # fmt: skip
+_ADDRESS = re.compile(r"https?://\S{1,2000}")
+
+
+def _of_the_original(found: dict[str, Any], title: str) -> dict[str, Any]:
+    """A changed recipe as one of its own: the original with its page and its author under `isBasedOn`."""
+    based: dict[str, Any] = {"@type": "Recipe", "name": title}
+    address = _address_of(found)
+    if address:
+        based["url"] = address
+    if found.get("author"):
+        based["author"] = found["author"]
+    kept = {key: value for key, value in found.items() if key not in _OF_THE_DISH}
+    return {**kept, "isBasedOn": based} if len(based) > 2 else kept
+
+
+def _address_of(found: dict[str, Any]) -> str:
+    """The page of a recipe, as its object says."""
+    page = found.get("mainEntityOfPage")
+    told = (found.get("url"), page.get("@id") if isinstance(page, dict) else page, found.get("@id"))
+    return next((one for one in told if isinstance(one, str) and _ADDRESS.fullmatch(one)), "")
+
+
+def _object(recipe: Recipe, lines: list[str], serves: int | None, notes: Sequence[str], changed: bool) -> str:
     if recipe.form == "jsonld":
         found: dict[str, Any] = json.loads(recipe.source)
         found[ingredients_key(found)] = lines
@@ -63,6 +98,8 @@ def _object(recipe: Recipe, lines: list[str], serves: int | None, notes: Sequenc
         }
         if not recipe.serves:
             del found["recipeYield"]
+    if changed:
+        found = _of_the_original(found, recipe.title)
     if notes:
         found["recipeInstructions"] = _with_notes(found.get("recipeInstructions"), notes)
     if serves is not None:

@@ -57,7 +57,8 @@ def _day(on: date, meals: Sequence[Eaten], felt: Sequence[Felt]) -> Day:
     sums = dict.fromkeys(GROUPS, 0)
     for entry in meals:
         for load in entry.loads:
-            sums[load.group] += load.likely_ug
+            if load.group in sums:
+                sums[load.group] += load.likely_ug
     unknown = dict.fromkeys(name for entry in meals for name in entry.unknown)
     loads = {group: sums[group] / 1_000_000 for group in GROUPS} if meals else None
     return Day(on=on, sittings=len(meals), loads_g=loads, unknown=tuple(unknown), felt=tuple(felt))

@@ -2,21 +2,29 @@
 
 import json
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
-from calmlarder.adapt.model import Adapted
+from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
+from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import notes_on_steps
+from calmlarder.adapt.told import told_of
+from calmlarder.adapt.usual import with_usual_amounts
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.cookbook.write import with_fields
+from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
-from calmlarder.render.adapt_json import adapt_object
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.usable import why_unfit
+from calmlarder.render.adapt_json import adapt_object, at_home_object
 
 GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
 
@@ -49,16 +57,20 @@ def adapted_recipe(
     tables = household.plain_tables
     reader = LineReader(tables)
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
-    reads = tuple(part.read for part in parts)
-    adapted = adapt(reads, serves, eaters, tables)
-    told = {"warnings": named_outside(recipe, reads, tables), "remarks": (GUESSED,) if recipe.guessed else ()}
-    adapted = adapted.model_copy(update=told)
+    reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
+    told = told_of(recipe, reads, tables)
+    adapted = adapt(reads, serves, eaters, tables, told)
+    remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
+    said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
+    adapted = adapted.model_copy(update=said)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)
     changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
+    if changed is not None and adapted.changes and (form or recipe.form) == "jsonld":
+        changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})
     shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
     request = {
-        "profile": eaters.profile.name,
+        **eaters.profile.plain,
         "sitting": eaters.sitting,
         "diet": eaters.diet,
         "avoid": eaters.avoid,
@@ -71,6 +83,21 @@ def adapted_recipe(
     return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
 
 
+def with_larder(answer: Answer, lots: Sequence[Lot]) -> Answer:
+    """The answer with what these lots hold of the recipe's foods and of the stand-ins, as it may be eaten today."""
+    adapted = answer.adapted
+    foods = {read.food for read in answer.reads} | {one.food for change in adapted.changes for one in change.to}
+    found: dict[str, AtHome] = {}
+    for lot in lots:
+        if lot.food in foods and why_unfit(lot) is None:
+            before = found.get(lot.food, AtHome(grams=Decimal(0), days_left=None))
+            days = [day for day in (before.days_left, lot.days_left) if day is not None]
+            grams = before.grams + Decimal(str(lot.grams))
+            found[lot.food] = AtHome(grams=grams, days_left=min(days, default=None))
+    told = {**answer.told, "at_home": at_home_object(found)}
+    return answer._replace(adapted=adapted.model_copy(update={"at_home": found}), told=told)
+
+
 def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Sequence[str]) -> dict[str, Any]:
     """The recipe that fits in plain values, with what was not counted named behind it."""
     after = adapted.after or adapted.before
@@ -81,7 +108,7 @@ def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Se
         "serves": after.serves,
         "ingredients": list(lines),
         "steps": list(recipe.steps),
-        "notes": [*notes, *unread, *adapted.warnings],
+        "notes": [*notes, *unread, *adapted.warnings, *adapted.remarks],
         "levels": [
             [key, float(after.loads_g[key]), float(after.at_most_g[key]), float(typical), most and float(most)]
             for key, (typical, most) in adapted.limits_g.items()

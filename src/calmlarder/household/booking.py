@@ -32,11 +32,11 @@ class Boxing(NamedTuple):
 
 
 class Taken(NamedTuple):
-    """What a dinner takes: grams by lot id, the share somebody ate, and what goes into boxes."""
+    """What a dinner takes: grams by lot id, the shares that were eaten, and what goes into boxes."""
 
     title: str
     uses: Mapping[str, int]
-    entry: Eaten | None
+    entries: tuple[Eaten, ...]
     boxing: Boxing
 
 
@@ -50,19 +50,19 @@ class Ending(NamedTuple):
 
 
 def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
-    """Take the grams out of the lots, log one share where somebody ate, and keep the boxes, as one action.
+    """Take the grams out of the lots, log the shares that were eaten, and keep the boxes, as one action.
 
     What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten in the same
     transaction. Raises CannotGoOn where a lot changed since it was read.
     """
-    store, entry, boxing = household.store, taken.entry, taken.boxing
+    store, boxing = household.store, taken.boxing
     left = used_up(lots, taken.uses)
     with store.transaction():
         still_as_seen(store, [one for one in lots if one.id in left])
         store.change_lots(
             left,
             f"cook {taken.title}",
-            eaten=[] if entry is None else [content_of(entry)],
+            eaten=[content_of(entry) for entry in taken.entries],
             ended=dinner_took(household, lots, left, boxing.share if boxing.lot is not None else 0.0),
             new=[] if boxing.lot is None else [kept(boxing.lot)],
         )

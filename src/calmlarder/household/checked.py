@@ -39,5 +39,6 @@ def plan_faults(
 
 
 def _plain(evening: Evening) -> tuple[dict[str, Any], list[dict[str, Any]]]:
-    request = {**evening.request.model_dump(mode="json"), "profile": evening.request.profile.name}
+    request = {**evening.request.model_dump(mode="json"), **evening.request.profile.plain}
+    request["table"] = [one.plain for one in evening.request.table]
     return request, [lot.model_dump(mode="json") for lot in evening.lots]

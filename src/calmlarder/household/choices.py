@@ -1,8 +1,9 @@
 """What a cook asks of one evening."""
 
 from datetime import datetime
+from typing import Annotated
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.compose.request import (
     Count,
@@ -24,6 +25,7 @@ class Choices(BaseModel):
     What protects the cook adds to what is settled: `avoid`, `without`, `disliked` (food ids) and `missing`.
     `any_time` takes the place of the minutes that are settled. Protein (aimed at, and the least) is g
     and lysine mg for one person.
+    `eaters` names those who eat, with so many `guests`; nobody named is a dish for so many people by the home's rules.
     Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
     """
 
@@ -53,6 +55,8 @@ class Choices(BaseModel):
     window_hours: float | None = None
     fade: bool | None = None
     own: tuple[Own, ...] = ()
+    eaters: tuple[str, ...] = ()
+    guests: Annotated[int, Field(ge=0, le=11)] = 0
     count: Count = 1
     seconds: Seconds = 10.0
     use_settings: bool = True

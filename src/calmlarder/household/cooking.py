@@ -5,9 +5,11 @@ from datetime import datetime
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.household.booking import Boxing, Taken, take
+from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
 from calmlarder.store.larder import KeptLot
@@ -24,6 +26,7 @@ class Cooked(NamedTuple):
     eaten: Eaten | None
     boxed: Lot | None
     about_boxes: str
+    by_person: tuple[Eaten, ...] = ()  # where those who ate are named
 
 
 def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
@@ -65,9 +68,12 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.cooked import box_up, share_eaten
+    from calmlarder.compose.cooked import box_up, dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
+    if boxes and dinner.portions:
+        remedy = "give no --boxes, and cook for one more guest instead"
+        raise CannotGoOn([Problem(where="--boxes", what="every portion is somebody's by name", remedy=remedy)])
     if not 0 <= boxes <= dinner.people:
         remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
         raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} cannot be", remedy=remedy)])
@@ -81,15 +87,32 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
-        take(household, lots, Taken(dinner.title, uses, entry, Boxing(boxed, boxes / dinner.people)))
+        for part in dinner.apart:
+            uses[part.lot] = uses.get(part.lot, 0) + part.grams
+        entries: tuple[Eaten, ...] = () if entry is None else (entry,)
+        if dinner.portions:
+            entries = shares_eaten(dinner, weighed, at, tables)
+        for dose in dinner.doses:
+            if not dose.in_dish:
+                entries = (*entries, dose_eaten(dose, at, tables))
+                there = [one.lot for one in lots if one.lot.food == dose.food and _holds(one.lot, dose.grams)]
+                uses |= {lot.id: uses.get(lot.id, 0) + dose.grams for lot in there[:1]}
+        keep_doses(household, dinner.doses, at)
+        take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
-    return Cooked(dinner, entry, boxed, about)
+    return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def _holds(lot: Lot, grams: int) -> bool:
+    return lot.grams >= grams and why_unfit(lot) is None
 
 
 def _all_there(dinner: "Dinner", lots: Sequence[KeptLot]) -> None:
     """Nothing is taken out that is no longer there."""
     there = {(one.lot.id, one.lot.food) for one in lots}
-    gone = [use.line for use in dinner.uses if (use.lot, use.food) not in there]
+    taken = [(one.lot, one.food, one.line) for one in dinner.uses]
+    taken += [(one.lot, one.food, one.line) for one in dinner.apart]
+    gone = [line for lot, food, line in taken if (lot, food) not in there]
     if gone:
         remedy = "ask `calmlarder tonight` again"
         raise CannotGoOn(Problem(where="the larder", what=f"`{line}` is gone", remedy=remedy) for line in gone)

@@ -58,10 +58,10 @@ def _written(household: Household, line: Reading) -> list[Try]:
     return found
 
 
-def helpful_answers(household: Household, evening: Evening, readings: Sequence[Reading]) -> tuple[Answer, ...]:
-    """For each line the first of its choices, likeliest first, with which there is a dinner that holds."""
+def helpful_answers(lines: Sequence[Sequence[Try]], evening: Evening) -> tuple[Answer, ...]:
+    """For each of the open lines the first of its choices, likeliest first, with which there is a dinner that holds."""
     found: list[Answer] = []
-    for tries in open_lines(household, readings):
+    for tries in lines:
         if len(found) == _MOST_ANSWERS:
             break
         tried = (_tried(evening, one) for one in tries[:_MOST_CHOICES])

@@ -6,9 +6,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
-from calmlarder.household.settings import Settled, settled
+from calmlarder.household.person import NO_LIMITS
+from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.eaten import Eaten
-from calmlarder.intake.profile import Profile, profile_named
+from calmlarder.intake.profile import OWN, Profile, profile_named
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezing import freeze_today
@@ -16,15 +17,15 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.lot_line import lot_line
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.larder.to_answer import ToAnswer
-from calmlarder.problems import CannotGoOn
+from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.home import home_folder
 from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
@@ -182,14 +183,24 @@ class Household:
         """What holds for who eats: as asked, else as settled here; allergens join those that are settled."""
         home = self.settled()
         return Eating(
-            profile_named(profile or home.profile, self.tables),
+            self.profile_named(profile or home.profile),
             diet or home.diet,
             tuple(dict.fromkeys((*home.avoid, *avoid))),
         )
 
     def profile(self) -> Profile:
         """The caps that hold."""
-        return profile_named(self.settled().profile, self.tables)
+        return self.profile_named(self.settled().profile)
+
+    def profile_named(self, name: str) -> Profile:
+        """The profile of that name, limits of my own among them. Raises CannotGoOn where there is none."""
+        me = people_of(self.settled())[0]
+        if name not in {OWN, NO_LIMITS}:
+            return profile_named(name, self.tables)
+        if name == OWN and not me.own_limits:
+            remedy = "`calmlarder challenge` finds them, `calmlarder people set me --limit` takes them from a dietitian"
+            raise CannotGoOn([Problem(where="--profile", what="no limits of your own are known", remedy=remedy)])
+        return me.model_copy(update={"profile": name}).limits(self.tables)
 
     def to_freeze(self, lot: Lot) -> bool:
         """Whether it should go into the freezer today if it is not eaten."""

@@ -4,6 +4,7 @@ from collections.abc import Callable, Collection, Sequence
 from time import monotonic
 from typing import TYPE_CHECKING, NamedTuple
 
+from calmlarder.household.challenge_dose import with_protocol
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening, settled_for, stacking_for
 
@@ -62,7 +63,20 @@ def plan_asked(
     if asked.request.stacking is None:
         how, _ = stacking_for(choices, settled_for(household, choices), sittings[0].at)
         asked = asked._replace(request=asked.request.model_copy(update={"stacking": how}))
+    if household.is_kept and choices.use_log and choices.use_settings:
+        asked = _with_protocol(household, asked, sittings)
     return PlanAsked(asked, sittings, Stop())
+
+
+def _with_protocol(household: Household, asked: Evening, sittings: "tuple[PlannedSitting, ...]") -> Evening:
+    """The plan keeps the days of a challenge: its doses beside dinners, in words, and their room left free."""
+    dinners = [one.at for one in sittings if one.sitting == "dinner"]
+    request, doses = with_protocol(household, asked.request, dinners)
+    words = [
+        f"{at:%a %d %b} with {dose.grams} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
+        for at, dose in doses
+    ]
+    return asked._replace(request=request, from_home=(*asked.from_home, *words))
 
 
 def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "tuple[PlannedSitting, ...]":
@@ -77,6 +91,7 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
 
     home = settled_for(household, choices)
     people = home.people if choices.people is None else choices.people
+    people = len(choices.eaters) + choices.guests or people
     minutes = None if choices.any_time else home.minutes if choices.minutes is None else choices.minutes
     if which.listed is not None:
         found = read_sittings(which.listed, household.today, people, minutes, choices.protein_g)

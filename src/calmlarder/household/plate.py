@@ -16,7 +16,6 @@ from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.intake.plate import Item
-from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
@@ -62,8 +61,23 @@ class _Read(NamedTuple):
 
 def plate(household: Household, asked: PlateAsked) -> Plate:
     """What it brings. Raises CannotGoOn for a profile that is none."""
-    read = _read(household, asked)
-    profile = profile_named(asked.profile or household.settled().profile, household.tables)
+    return _judged(household, asked, _read(household, asked))
+
+
+def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion]) -> Plate:
+    """The same of amounts that are known: grams of what all who eat share, each weighed or not."""
+    foods = []
+    for one in portions:
+        grams = Fraction(str(round(one.grams, 1)))
+        own = asked.sure.for_range(Decimal(str(round(one.grams, 1))), Decimal(str(one.high)))
+        profile = load_profile_of(one.food, household.plain_tables)
+        item = Item(one.food.id, profile, grams, one.weighed, own)
+        foods.append(OnPlate(one.food.name, one.food.name, item))
+    return _judged(household, asked, _Read(tuple(foods), tuple(portions), ()))
+
+
+def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
+    profile = household.profile_named(asked.profile or household.settled().profile)
     how = asked.before
     eaten = () if how is None else household.eaten(how.at, how.longest_hours)
     table = Table(profile.at(asked.sitting), asked.people, () if how is None else still_counted(eaten, how))
@@ -77,7 +91,7 @@ def plate(household: Household, asked: PlateAsked) -> Plate:
     names = {food: household.name_of(food) for food in parts}
     answer = PlateAnswer(read.foods, found, table, read.unread, names)
     request = {
-        "profile": profile.name,
+        **profile.plain,
         "sitting": asked.sitting,
         "people": asked.people,
         "tolerance": asked.sure.model_dump(),

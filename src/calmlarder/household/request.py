@@ -6,13 +6,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.variety import had_of, since
+from calmlarder.household.challenge_dose import with_doses
+from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
-from calmlarder.household.person import people_of
-from calmlarder.household.settings import Settled, settled
+from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import laid_over
-from calmlarder.intake.profile import profile_named
+from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.stacking import Stacking
 from calmlarder.intake.zone import offsets_at
 from calmlarder.kitchen.equipment import Equipment
@@ -86,7 +87,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     floor_g = protein_floor(choices.sitting, protein_g) if choices.protein_floor_g is None else choices.protein_floor_g
     request = DinnerRequest(
         today=household.today,
-        profile=profile_named(values["profile"], tables),
+        profile=household.profile_named(values["profile"]),
         sitting=choices.sitting,
         people=values["people"],
         protein_g=protein_g,
@@ -111,6 +112,12 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         had=had_of(household.eaten_since(since(household.today)), household.today) if choices.use_log else (),
         declined=home.declined_on(household.today),
     )
+    if choices.eaters or choices.guests:
+        return _at_table(household, choices, Evening(request, lots, tables, household.folders, tuple(words_of_hours)))
+    if choices.use_settings and choices.use_log and household.is_kept and is_challenged(household, ME):
+        words += [f"a challenge goes on: the limits of {BASE}"] if choices.profile is None else []
+        profile = request.profile if choices.profile else household.profile_named(BASE)
+        request = with_doses(household, request.model_copy(update={"profile": profile}), lots)
     words += [*words_of_hours, *words_of_protein]
     words += [f"no {', '.join(me.avoid)}"] if me.avoid else []
     words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
@@ -118,6 +125,28 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         words += [f"{said} {', '.join(tables.food_by_id[food].name for food in foods)}"] if foods else []
     words += [f"not soon {one.pattern.replace('-', ' ')}" for one in request.declined]
     return Evening(request, lots, tables, household.folders, tuple(words))
+
+
+def _at_table(household: Household, choices: "Choices", before: Evening) -> Evening:
+    """The same for people who are named: their needs take the place of the home's, minutes and kitchen stay."""
+    from calmlarder.household.table import Seats, at_table, eaters_at
+
+    plain = before.request.model_copy(
+        update={
+            "diet": choices.diet or "omnivore",
+            "avoid": choices.avoid,
+            "without": choices.without,
+            "disliked": choices.disliked,
+        }
+    )
+    eaters = eaters_at(household, Seats(choices.eaters, choices.guests), choices.sitting)
+    request = at_table(plain, eaters)
+    if plain.stacking is not None:
+        longest = max(plain.stacking.hours_of(one.who) for one in eaters)
+        request = request.model_copy(update={"eaten": household.eaten(plain.stacking.at, longest)})
+    words = [f"for {', '.join(f'{one.who} (limits: {one.profile.name})' for one in eaters)}"]
+    request = with_doses(household, request, before.lots) if household.is_kept else request
+    return before._replace(request=request, from_home=(*words, *before.from_home))
 
 
 def settled_for(household: Household, choices: "Choices") -> Settled:

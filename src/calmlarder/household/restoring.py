@@ -4,8 +4,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 from calmlarder.store.copies import when_of
-from calmlarder.store.home import home_folder
 from calmlarder.store.restore import best_copy, restore
+from calmlarder.tables.places import home_folder
 
 
 class Restored(NamedTuple):

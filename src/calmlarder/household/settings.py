@@ -4,14 +4,17 @@ from collections.abc import Iterable, Mapping
 from datetime import date
 from typing import Annotated, Any, TypeVar
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from calmlarder.history.variety import Declined, declined_of
+from calmlarder.household.person import NO_LIMITS, Person
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, USUAL_EYE, USUAL_SCALE, Tolerance
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import MOST_HOURS, Own, owns_of
-from calmlarder.intake.profile import name_of_today
+from calmlarder.intake.profile import OWN, name_of_today
 from calmlarder.intake.stacking import WINDOW_HOURS
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
+from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
@@ -25,6 +28,7 @@ NUMBERS: Mapping[str, tuple[int, int, int]] = {
     "rings": (RINGS[0], 2, RINGS[1]),
     "window": (0, round(WINDOW_HOURS), MOST_HOURS),
 }
+PERSONS = "persons"
 _SHORTEST_COOKING = 5  # minutes; less is no time that was meant
 
 One = TypeVar("One", bound=str)
@@ -49,6 +53,7 @@ class Settled(BaseModel):
     fade: bool
     own: tuple[Own, ...]
     declined: str
+    persons: tuple[Person, ...]  # all who were told of; of me what is no setting of the home
     given: frozenset[str]
 
     def declined_on(self, today: date) -> tuple[Declined, ...]:
@@ -59,7 +64,10 @@ class Settled(BaseModel):
 def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
     """The settings of a home. What a later table no longer knows, or was never possible, counts as not set."""
     given: set[str] = set()
-    if settings.get("profile") not in tables.profiles and "profile" in settings:
+    persons = _persons(settings.get(PERSONS))
+    mine = next((one for one in persons if one.name == ME), Person())
+    profiles = (*tables.profiles, *((OWN,) if mine.own_limits else ()), NO_LIMITS)
+    if settings.get("profile") not in profiles and "profile" in settings:
         settings = {**settings, "profile": name_of_today(str(settings["profile"]))}
 
     def number(name: str) -> int:
@@ -86,7 +94,7 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         protein_g=number("protein_g"),
         minutes=minutes if minutes >= _SHORTEST_COOKING else None,
         diet=word("diet", DIETS, "omnivore"),
-        profile=word("profile", tables.profiles, "elimination"),
+        profile=word("profile", profiles, "elimination"),
         avoid=words("avoid", ALLERGENS),
         never=words("never", tables.food_by_id),
         disliked=words("dislike", tables.food_by_id),
@@ -96,5 +104,33 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         fade=word("fade", ("yes", "no"), "no") == "yes",
         own=owns_of(str(settings.get("own", ""))),
         declined=str(settings.get("declined", "")),
+        persons=persons,
         given=frozenset(given),
     )
+
+
+def _persons(kept: Any) -> tuple[Person, ...]:
+    """Those who were told of. Raises CannotGoOn where one cannot be read: nobody is to eat unprotected."""
+    try:
+        return tuple(Person.model_validate(one) for one in kept or ())
+    except (ValidationError, TypeError):
+        remedy = "`calmlarder undo` takes the last change back; else say it again with `calmlarder people set`"
+        what = "somebody of the home was kept in a way that this program cannot read"
+        raise CannotGoOn([Problem(where=PERSONS, what=what, remedy=remedy)]) from None
+
+
+def people_of(home: Settled) -> tuple[Person, ...]:
+    """Everybody of a home, me first: what the settings say of me holds for all who share a dish unnamed."""
+    mine = next((one for one in home.persons if one.name == ME), Person())
+    me = mine.model_copy(
+        update={
+            "diet": home.diet,
+            "avoid": home.avoid,
+            "never": home.never,
+            "disliked": home.disliked,
+            "protein_g": float(home.protein_g),
+            "phase": mine.phase or ("elimination" if home.profile == "elimination" else None),
+            "profile": home.profile,
+        }
+    )
+    return (me, *(one for one in home.persons if one.name != ME))

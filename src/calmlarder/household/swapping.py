@@ -37,7 +37,7 @@ def swaps(household: Household, asked: Asked, dish: Dish | None = None, beside: 
 
     def faults_of(some: Answer) -> tuple[str, ...]:
         request = {
-            "profile": asked.profile.name,
+            **asked.profile.plain,
             "sitting": asked.sitting,
             "diet": asked.diet,
             "avoid": asked.avoid,

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
+from calmlarder.household.challenge_dose import beside
 from calmlarder.household.request import Evening
 from calmlarder.tables.rows import Food
 
@@ -35,7 +36,7 @@ def tonight(
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
     from calmlarder.compose.compose import compose
-    from calmlarder.compose.dinner import dinner_of
+    from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
     from calmlarder.patterns.load import shipped_patterns
 
@@ -44,10 +45,23 @@ def tonight(
         if better is not None and not faults_of(dinner, (), evening):
             better(dinner)
 
+    if evening.request.table:
+        from calmlarder.compose.at_table import compose_at_table as compose
+    if any(dose.in_dish for dose in evening.request.doses):
+        evening = _with_room_for_doses(evening, stop)
     composed = compose(
         evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
     )
     return _checked(composed, evening)
+
+
+def _with_room_for_doses(evening: Evening, stop: "Stop | None") -> Evening:
+    """The evening with its doses in the dish, or beside it where no dish takes them."""
+    from calmlarder.compose.compose import best_dinners
+    from calmlarder.patterns.load import shipped_patterns
+
+    _, found = best_dinners(evening.lots, evening.request, shipped_patterns(), evening.tables, None, stop)
+    return evening if found else evening._replace(request=beside(evening.request, evening.tables))
 
 
 def _checked(composed: "Composed", evening: Evening) -> Tonight:

@@ -12,4 +12,10 @@ CAP_WORDS = {
     "mannitol": "mannitol",
     "polyols": "sorbitol + mannitol",
     "total": "total without lactose",
+    "fructans": "fructans",
+    "fructans:core": "fructans, grains, pulses",
+    "fructans:fresh;other": "fructans, other foods",
+    "gos": "GOS",
+    "gos:core": "GOS, grains, pulses",
+    "gos:fresh;other": "GOS, other foods",
 }

@@ -13,7 +13,7 @@ from calmlarder.intake.load import LoadProfile, load_of_group, load_profile_of
 from calmlarder.intake.nourished import Nourished
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import GROUPS, CutoffClass, Group, Sitting
+from calmlarder.tables.vocabulary import ALL_GROUPS, CutoffClass, Group, Sitting
 
 ME = "me"
 EVERYONE = "everyone"  # of a dish that was shared: counts for whoever asks
@@ -71,13 +71,13 @@ class Eaten(_Kept):
 
 
 class Portion(NamedTuple):
-    """One person's amount of a food, g: as it was told and the end of its range; weighed, of a dish for so many."""
+    """One person's amount of a food, g: as it was told and the end of its range; weighed, of so many such shares."""
 
     food: Food
     grams: float
     high: float
     weighed: bool
-    shared_by: int = 1
+    shared_by: int | Fraction = 1
 
 
 def loads_of(
@@ -97,7 +97,7 @@ def loads_of(
         profile, grams = load_profile_of(portion.food, tables), Fraction(str(portion.grams))
         for part in profile.parts:
             alone = LoadProfile((part,), profile.settled)
-            for group in GROUPS:
+            for group in ALL_GROUPS:
                 use = load_of_group(alone, group, own)
                 off = use.deviation(grams * portion.shared_by, portion.weighed, own) / Fraction(portion.shared_by)
                 key = (portion.food.id, part.food, part.cutoff_class, group)

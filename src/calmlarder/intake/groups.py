@@ -3,11 +3,12 @@
 import math
 from collections.abc import Mapping
 from decimal import Decimal
+from functools import lru_cache
 from types import MappingProxyType
 from typing import NamedTuple
 
 from calmlarder.tables.rows import Fermentable
-from calmlarder.tables.vocabulary import GROUPS, Component, Group
+from calmlarder.tables.vocabulary import ALL_GROUPS, Component, Group
 
 GroupFigures = Mapping[Group, int]
 
@@ -21,6 +22,8 @@ _MEASURED_APART: Mapping[Group, tuple[Component, ...]] = MappingProxyType(
         "sorbitol": ("sorbitol",),
         "mannitol": ("mannitol",),
         "polyols": ("sorbitol", "mannitol"),
+        "fructans": ("fructans",),
+        "gos": ("gos",),
         "total": ("fructans", "gos", "sorbitol", "mannitol"),
     }
 )
@@ -41,13 +44,17 @@ class FoodFigures(NamedTuple):
 
         Amount and composition go wrong apart from each other: the root of the sum of their squares counts.
         """
-        typical, error = self.exact[group]
-        off = typical * percent / 100
-        return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
+        return _by_eye(*self.exact[group], percent)
 
     def at_most(self, group: Group) -> int:
         """Mg per 100 g at the upper end of composition."""
         return self.typical[group] + self.error[group]
+
+
+@lru_cache(maxsize=100_000)
+def _by_eye(typical: Decimal, error: Decimal, percent: int) -> int:
+    off = typical * percent / 100
+    return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
 
 
 def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
@@ -58,7 +65,7 @@ def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
     fructose, glucose = components["fructose"], components["glucose"]
     excess, excess_error = _excess(fructose, glucose)
     exact: dict[Group, tuple[Decimal, Decimal]] = {}
-    for group in GROUPS:
+    for group in ALL_GROUPS:
         if group == "excess_fructose":
             exact[group] = (excess * _MG_PER_G, excess_error * _MG_PER_G)
             continue

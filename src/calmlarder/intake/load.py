@@ -7,6 +7,7 @@ are whole mg per 100 g, rounded up once for each food; loads are hundredths of a
 
 import math
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from fractions import Fraction
 from heapq import nlargest
@@ -69,11 +70,17 @@ class UseLoad(NamedTuple):
         return self.likely * sure.scale_grams
 
 
-class LoadProfile(NamedTuple):
+@dataclass(frozen=True)
+class LoadProfile:
     """What a food brings, each part of a mixture or a boxed dish under its own class and cut-offs."""
 
     parts: tuple[PartLoad, ...]
     settled: bool = False
+    # What was worked out before: every pattern asks the same of the foods of a larder.
+    _under: dict[tuple[Group, tuple[CutoffClass, ...], Tolerance], UseLoad] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
+    _only: "dict[str, LoadProfile]" = field(default_factory=dict, init=False, repr=False, compare=False)
 
     @property
     def anything(self) -> bool:
@@ -87,27 +94,33 @@ class LoadProfile(NamedTuple):
 
     def only(self, food: str) -> "LoadProfile":
         """What a part of it brings."""
-        return self._replace(parts=tuple(part for part in self.parts if part.food == food))
+        if food not in self._only:
+            self._only[food] = replace(self, parts=tuple(part for part in self.parts if part.food == food))
+        return self._only[food]
+
+    def under(self, cap: Cap, sure: Tolerance) -> UseLoad:
+        """Its load under a limit, for each gram."""
+        asked = (cap.group, cap.applies_to, sure)
+        if asked not in self._under:
+            counting = tuple(part for part in self.parts if cap.covers(part.cutoff_class))
+            self._under[asked] = load_of_group(replace(self, parts=counting), cap.group, sure)
+        return self._under[asked]
 
 
 def load_under(profile: LoadProfile, cap: Cap, sure: Tolerance) -> UseLoad:
     """The load of a use under a limit, for each gram. For a limit of one food give the profile of that part only."""
-    return load_of_group(LoadProfile(tuple(_covered(profile, cap)), profile.settled), cap.group, sure)
+    return profile.under(cap, sure)
 
 
 def load_of_group(profile: LoadProfile, group: Group, sure: Tolerance) -> UseLoad:
     """The same of a group over all cut-off classes."""
-    likely = sum((part.share * part.figures.typical[group] for part in profile.parts), Fraction(0))
-    error = sum((part.share * part.figures.error[group] for part in profile.parts), Fraction(0))
+    likely = sum(part.share * part.figures.typical[group] for part in profile.parts)
+    error = sum(part.share * part.figures.error[group] for part in profile.parts)
     if profile.settled:
         off = sum((_settled_off(part, group) for part in profile.parts), Fraction(0))
         return UseLoad(likely, off, off, True)
-    by_eye = sum((part.share * part.figures.by_eye(group, sure.eye_percent) for part in profile.parts), Fraction(0))
+    by_eye = sum(part.share * part.figures.by_eye(group, sure.eye_percent) for part in profile.parts)
     return UseLoad(math.ceil(likely), math.ceil(by_eye), math.ceil(error), False)
-
-
-def _covered(profile: LoadProfile, cap: Cap) -> Iterator[PartLoad]:
-    return (part for part in profile.parts if cap.covers(part.cutoff_class))
 
 
 def _settled_off(part: PartLoad, group: Group) -> Fraction:

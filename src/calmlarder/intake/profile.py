@@ -1,11 +1,13 @@
 """A profile of limits: which groups are limited, for one food, for a sitting and for a day of one person."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
+from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
@@ -13,6 +15,7 @@ from calmlarder.tables.vocabulary import Sitting
 
 # Limits hold to so many grams, since figures carry no more; so much may still come where one is used up. Ours.
 TO_GRAMS = Decimal("0.005")
+OWN = "own"  # the profile of limits of one's own
 USUAL_SITTING: Sitting = "dinner"
 _OLD_NAMES = {"wide": "roomy"}  # as the settings of a home kept them before
 
@@ -26,6 +29,14 @@ class Profile(BaseModel):
     food_caps: tuple[Cap, ...]
     sitting_caps: tuple[Cap, ...]
     day_caps: tuple[Cap, ...] = ()
+    own_limits: tuple[OwnLimit, ...] = ()  # that they were made from, and whether those add up
+    own_add: bool = False
+
+    @property
+    def plain(self) -> dict[str, Any]:
+        """What the checks need to make the limits again."""
+        owns = [{"component": own.component, "grams": own.grams, "classes": own.classes} for own in self.own_limits]
+        return {"profile": self.name, "own_limits": owns, "own_add": self.own_add}
 
     def at(self, *sittings: Sitting) -> "Profile":
         """The limits that hold at every one of these kinds of sitting (default: dinner), the strictest by each key."""
@@ -38,13 +49,20 @@ class Profile(BaseModel):
 
 
 def _strictest(caps: Iterable[Cap]) -> tuple[Cap, ...]:
-    found: dict[str, Cap] = {}
+    found: dict[str, list[Cap]] = {}
     for cap in caps:
-        other = found.get(cap.key, cap)
-        bounds = [one.at_most_g for one in (cap, other) if one.at_most_g is not None]
-        least = {"typical_g": min(cap.typical_g, other.typical_g), "at_most_g": min(bounds, default=None)}
-        found[cap.key] = other.model_copy(update={"sittings": (), **least})
-    return tuple(found.values())
+        found.setdefault(cap.key, []).append(cap)
+    return tuple(_least(same) for same in found.values())
+
+
+def _least(same: Sequence[Cap]) -> Cap:
+    """The strictest of limits with one key, for all sittings."""
+    first = same[0]
+    if len(same) == 1 and not first.sittings:
+        return first
+    most = min((cap.at_most_g for cap in same if cap.at_most_g is not None), default=None)
+    least = {"typical_g": min(cap.typical_g for cap in same), "at_most_g": most}
+    return first.model_copy(update={"sittings": (), **least})
 
 
 def name_of_today(name: str) -> str:

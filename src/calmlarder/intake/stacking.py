@@ -16,6 +16,7 @@ from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Load
 from calmlarder.intake.load import BUDGET
 from calmlarder.intake.own import MOST_HOURS, Own
 from calmlarder.intake.profile import USED_UP_ROOM, at_most_room, typical_room
+from calmlarder.intake.shared_cap import TableCap
 from calmlarder.tables.rows import Cap
 
 WINDOW_HOURS = 3.0  # common practice, no source
@@ -183,6 +184,7 @@ class Room(NamedTuple):
     used_up: bool
 
 
+NO_LIMIT_ROOM = 100_000 * PER_MG  # 100 g of a group: more than any sitting brings
 _UG = 1000 // PER_MG  # micrograms in a hundredth of a mg
 
 
@@ -197,8 +199,25 @@ def rooms(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> tupl
         for who in one.whose:
             before = pasts.get(who, (0, []))
             pasts[who] = (before[0] + likely, [*before[1], *off])
-    found = {room_after(cap, *past) for past in pasts.values()} or {room_after(cap, 0, ())}
-    return tuple(sorted(one for one in found if not any(_within(other, one) for other in found if other != one)))
+    if isinstance(cap, TableCap):
+        found = {room_of(cap, person.who, *pasts.get(person.who, (0, []))) for person in cap.persons}
+    else:
+        found = {room_after(cap, *past) for past in pasts.values()} or {room_after(cap, 0, ())}
+    return tuple(sorted(one for one in found if not any(fits_within(other, one) for other in found if other != one)))
+
+
+def room_of(cap: Cap, who: str, likely_ug: int, off_ug: Sequence[int]) -> Room:
+    """The room that is left for one person; at a table of several by their own limit, told for an equal share."""
+    if not isinstance(cap, TableCap):
+        return room_after(cap, likely_ug, off_ug)
+    person = next((one for one in cap.persons if one.who == who), None)
+    if person is None:  # no limit of theirs, whatever they had before
+        return Room(NO_LIMIT_ROOM, None, (), False)
+    past = (likely_ug, off_ug) if person.counts_past else (0, ())
+    room = room_after(cap.alone(person), *past)
+    most = None if room.at_most is None else math.floor(room.at_most * person.shares)
+    before = tuple(math.ceil(off * person.shares) for off in room.before)
+    return Room(math.floor(room.likely * person.shares), most, before, room.used_up)
 
 
 def room_after(cap: Cap, likely_ug: int, off_ug: Sequence[int]) -> Room:
@@ -211,7 +230,7 @@ def room_after(cap: Cap, likely_ug: int, off_ug: Sequence[int]) -> Room:
     return Room(typical - before, None if most is None else most - before, off, False)
 
 
-def _within(one: Room, other: Room) -> bool:
+def fits_within(one: Room, other: Room) -> bool:
     """Whether whatever fits into the one fits into the other."""
     if one.used_up != other.used_up or len(one.before) < len(other.before):
         return False

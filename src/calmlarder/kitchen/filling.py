@@ -11,11 +11,22 @@ _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced)\b"}
+_SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
+_CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
+_CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 
 
 # What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
 _SOLD_WITH = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$")
+
+
+class Told(NamedTuple):
+    """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first."""
+
+    line: str
+    condition: str | None = None
+    frozen: bool = False
 
 
 class Filling(NamedTuple):
@@ -51,16 +62,28 @@ class Filling(NamedTuple):
         return self.how == "weigh" and not self.whole
 
 
-def made_ready(prep: str, line: str, condition: str | None, mashed: bool, frozen: bool = False) -> str:
+def is_small(food: Food, line: str) -> bool:
+    """Small potatoes and carrots, by their line: never baked whole, peeled or counted by the usual piece."""
+    return food.kind in {"potato", "root"} and _SMALL.search(line) is not None
+
+
+def sprouts(food: Food, condition: str | None) -> bool:
+    """Whether its sprouts must be cut out; broccoli that is called sprouting is nothing of the kind."""
+    return food.kind in _CAN_SPROUT and condition is not None and "sprout" in condition
+
+
+def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
-    if prep in _SOLD_AS and re.search(_SOLD_AS[prep], line, re.IGNORECASE):
+    if prep in _SOLD_AS and re.search(_SOLD_AS[prep], told.line, re.IGNORECASE):
         return ""
-    if mashed:
+    if is_small(food, told.line):
+        prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")
+    elif mashed:
         prep = prep.replace("scrubbed", "peeled")
-    if condition and "sprout" in condition:
+    if sprouts(food, told.condition):
         rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
         return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
-    if frozen:
+    if told.frozen:
         return ", ".join(part for part in ("thawed", prep) if part)
     return prep
 

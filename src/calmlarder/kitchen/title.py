@@ -14,7 +14,8 @@ _QUALIFIERS = re.compile(
     r"| in tomato sauce$| in juice$| in syrup$| flour$"
 )
 _FIRST_WORDS = re.compile(
-    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|hot(?= smoked)) "
+    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled"
+    r"|hot(?= smoked)) "
 )
 
 

@@ -92,6 +92,21 @@ def egg_words(place: str, thing: str) -> str:
     return f"crack in {thing}, and stir until white and yolk are set"
 
 
+def fried_eggs(said: str) -> str:
+    """A sentence for tofu, fish or meat that is laid on top, where eggs stand in: they are fried whole."""
+    said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
+    said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
+    said = re.sub(r"(?:,? and fry)? until (?:golden|browned|done)\b", "", said)
+    return sentence(re.sub(r" and (?=lift out)", " fry until white and yolk are set, and ", said))
+
+
+def warmed_pulses(said: str) -> str:
+    """A sentence for tofu, fish or meat, where cooked pulses stand in: they are warmed, not browned."""
+    said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
+    said = re.sub(r"\b(?:brown|fry)(?= (?:\d+ g|all|the) )", "warm", said)
+    return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
+
+
 def egg_instead(said: str) -> str:
     """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
     said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)

@@ -5,7 +5,8 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 """
 
 import math
-from collections.abc import Iterator, Sequence
+import re
+from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each
@@ -16,11 +17,13 @@ from calmlarder.kitchen.wording import (
     egg_instead,
     egg_words,
     filled,
+    fried_eggs,
     granted_fats,
     own_words,
     says_done,
     sentence,
     wants_water,
+    warmed_pulses,
 )
 from calmlarder.patterns.pattern import HEATED, JOINED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.vocabulary import Method
@@ -36,6 +39,9 @@ _LONGEST_PREP = 8
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
+_SALTY_FOODS = frozenset(
+    {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
+)
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
     "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
@@ -173,8 +179,9 @@ class _Kitchen:
             return
         if step.place in {"pan", "pot"} and any(one in cooked for one in groups[0]):
             main = [one for one in groups[0] if one in cooked and self.pattern.slots[one.slot].role == "protein"]
-            if main and all(self._loose_egg(one) for one in main):
-                said, line = egg_instead(said), egg_instead(line)
+            instead = self._instead(main)
+            if instead is not None:
+                said, line = instead(said), instead(line)
         if cooked and minutes > 1 and "minute" not in said:
             said = f"{said} About {minutes} minute{'s' * (minutes != 1)}."
         for one in cooked:
@@ -218,6 +225,20 @@ class _Kitchen:
         """An egg where the pattern's words are for tofu, fish or meat."""
         return one.food.id == "egg" and set(self.pattern.slots[one.slot].kinds) != {"egg"}
 
+    def _instead(self, main: Sequence[Filling]) -> Callable[[str], str] | None:
+        """How a sentence for tofu, fish or meat is put, where all that it is said of is eggs, or cooked pulses."""
+        if main and all(self._loose_egg(one) for one in main):
+            return fried_eggs if self._laid_on_top(main[0].slot) else egg_instead
+        if main and all(one.food.kind == "pulse" for one in main):
+            return warmed_pulses
+        return None
+
+    def _laid_on_top(self, slot: str) -> bool:
+        """Whether it is lifted out of the pan whole and laid on the dish at the end."""
+        steps = [step for step in self.pattern.steps if slot in step.slots]
+        lifted = any("lift out" in step.words for step in steps)
+        return lifted and any(step.place == "plate" and re.search(r"\b[Ll]ay\b", step.words) for step in steps)
+
     def _later(self, step: Step, stage: str, groups: Sequence[Sequence[Filling]]) -> Iterator[Work]:
         for group in groups:
             names = [self._mention(group)(one) for one in group]
@@ -258,7 +279,7 @@ class _Kitchen:
     def _taste(self) -> Iterator[Work]:
         if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
             return  # nobody salts a box at the stove, or a bowl of fruit
-        salty = _SALTY.intersection(one.food.kind for one in self.fillings)
+        salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS for one in self.fillings)
         said = "taste before you salt, and serve" if salty else "taste for salt, and serve"
         after = tuple(work.task.name for work in self.done)
         yield Work(Task("serve", _BY_HAND, {COOK: 1}, after=after), "serve", f"{sentence(said)}.", said)

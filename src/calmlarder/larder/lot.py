@@ -54,6 +54,7 @@ class Lot(BaseModel):
     box: Box | None = None
     always: bool = False  # said to be there at all times: of usual pack size, and never cooked away
     assumed: tuple[str, ...] = ()  # what its line leaves unsaid and was taken for granted, in words (`dry`)
+    label: str = ""  # the list of ingredients on its packet, as it was typed
     kept_for: str | None = None  # what the cook keeps it for (`tomorrow's lunch`): theirs, but not for tonight
 
     @property

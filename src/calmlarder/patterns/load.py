@@ -1,24 +1,31 @@
 """Read the dish patterns from their TOML files."""
 
 import tomllib
+from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 from pydantic import ValidationError
 
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables import derived
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+
+_KEPT = "patterns.json"
 
 
 def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
     """All patterns of a folder in order of file name, and what is wrong with the others."""
     patterns: list[Pattern] = []
     problems: list[Problem] = []
-    for path in sorted(folder.glob("*.toml")):
+    paths = sorted(folder.glob("*.toml"))
+    known = _known(folder, paths)
+    for path in paths:
         try:
-            content = tomllib.loads(path.read_text(encoding="utf-8"))
+            content = known[path.name] if known else _content(path)
             patterns.append(Pattern.model_validate({"id": path.stem, **content}))
         except UnicodeDecodeError:
             problems.append(Problem(where=path.name, what="is not UTF-8 text", remedy="save it as UTF-8"))
@@ -29,6 +36,26 @@ def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
             text = path.read_text(encoding="utf-8")
             problems += [_fault(path, text, dict(fault)) for fault in error.errors(include_url=False)]
     return patterns, problems
+
+
+def _content(path: Path) -> dict[str, Any]:
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
+def _known(folder: Path, paths: Sequence[Path]) -> dict[str, Any]:
+    """What the shipped files say, by name, without parsing them anew; empty where one of them cannot be read."""
+    if folder != shipped("recipes"):
+        return {}
+    try:
+        made_from = derived.digest_of(paths)
+        known = derived.kept(_KEPT, made_from)
+        if known is None:
+            known = {path.name: _content(path) for path in paths}
+            if made_from == derived.digest_of(paths):
+                derived.keep(_KEPT, made_from, known)
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
+        return {}
+    return dict(known)
 
 
 def load_patterns(folder: Path) -> tuple[Pattern, ...]:

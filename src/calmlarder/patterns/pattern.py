@@ -26,7 +26,8 @@ class Slot(BaseModel):
 
     `items` is how many lots may fill it, `portions` its whole amount for one person (low, usual, high),
     counted in each food's own `portion_g`, so that dry rice and boiled potatoes fit one slot. `minutes` is how long
-    the dish cooks it, where that is not what the food takes by itself (a porridge); `prep` how it is cut here.
+    the dish cooks it, where that is not what the food takes by itself (a porridge); `prep` how it is cut here. What is
+    `whole` is cooked in its skin: nothing small, nothing whose sprouts must be cut out.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -39,6 +40,7 @@ class Slot(BaseModel):
     method: Method
     minutes: Annotated[int | None, Field(ge=0, le=240)] = None
     prep: str | None = None
+    whole: bool = False
     items: tuple[Annotated[int, Field(ge=0)], Annotated[int, Field(ge=1, le=6)]]
     usual_items: Annotated[int, Field(ge=0)]
     portions: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]]

@@ -4,10 +4,10 @@ import time
 from collections.abc import Sequence
 
 from calmlarder.compose.compose import keeping_days
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.market import Market
 from calmlarder.compose.problem import pattern_problem, with_more
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.plan.columns import Column, Dish, PlanInstance, plain, suits, wanted_at
 from calmlarder.plan.improve import minutes_of
 from calmlarder.plan.joint import Joint

@@ -192,4 +192,4 @@ def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
 
 def plain(problem: PatternProblem) -> PatternProblem:
     """Without points of urgency."""
-    return problem._replace(options=tuple(option._replace(points=0) for option in problem.options))
+    return problem.with_options(option._replace(points=0) for option in problem.options)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
@@ -67,10 +67,10 @@ def _apart(house: PlanInstance, column: Column, dishes: Sequence[Dish]) -> bool:
 def _reduced(column: Column, left: Mapping[int, int], shut: set[int]) -> PatternProblem:
     """The problem with what is left of each lot."""
 
-    def options() -> Iterator[object]:
+    def options() -> Iterator[Option]:
         for option in column.pointed.options:
             there = left[option.offered.place]
             if option.least <= there and option.offered.place not in shut:
                 yield option._replace(most=min(option.most, there), whole=option.most >= there)
 
-    return column.pointed._replace(options=tuple(options()))  # type: ignore[arg-type]
+    return column.pointed.with_options(options())

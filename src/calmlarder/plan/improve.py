@@ -9,8 +9,8 @@ import threading
 import time
 from collections.abc import Callable, Iterator, Sequence
 
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Dish, PlanInstance
 from calmlarder.plan.floors import floors_of

@@ -4,13 +4,13 @@ import time
 from collections.abc import Callable, Sequence
 
 from calmlarder.compose.compose import pattern_problems
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern

@@ -50,4 +50,4 @@ def _priced(column: Column, house: PlanInstance, left: dict[int, int]) -> Patter
                     most=min(option.most, there), whole=False, points=max(0, percent) * WASTED_PORTION // 100
                 )
             )
-    return column.problem._replace(options=tuple(options))
+    return column.problem.with_options(options)

@@ -5,12 +5,13 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from calmlarder.compose.budget import largest_two, most_of
+from calmlarder.compose.budget import LoadTerm, largest_two, most_of
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import UseLoad, load_under
-from calmlarder.intake.stacking import Counted, Room, room_after, still_counted
+from calmlarder.intake.stacking import Counted, Room, still_counted
+from calmlarder.intake.stacking import room_of as person_room
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.tables.rows import Cap
 
@@ -45,7 +46,7 @@ def room_of(counted: Sequence[Counted], who: str, cap: Cap, food: str | None) ->
     """What the log leaves one person."""
     mine = [one for one in counted if who in one.whose]
     off = [ug for one in mine for ug in one.off_ug(cap, food)]
-    room = room_after(cap, sum(one.likely_ug(cap, food) for one in mine), off)
+    room = person_room(cap, who, sum(one.likely_ug(cap, food) for one in mine), off)
     most = None if room.at_most is None else max(0, room.at_most - _ROUNDING)
     return room if room.used_up else room._replace(likely=max(0, room.likely - _ROUNDING), at_most=most)
 
@@ -98,12 +99,12 @@ class _Stacked:
                 for misjudged, _ in self._items(part, part.draft.misjudged_terms):
                     self._model.add(100 * load + misjudged <= 100 * room.likely * self._scale)
 
-    def _total(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> Any:
+    def _total(self, part: _Part, terms_of: Callable[[int, UseLoad], list[LoadTerm]]) -> Any:
         scaled = int(part.share * self._scale)
         terms = [term for number, use in part.uses.items() for term in terms_of(number, use)]
-        return sum(scaled * factor * variable for factor, variable in terms)
+        return sum(scaled * term.factor * term.variable for term in terms)
 
-    def _items(self, part: _Part, terms_of: Callable[[int, UseLoad], list[Term]]) -> list[tuple[Any, int]]:
+    def _items(self, part: _Part, terms_of: Callable[[int, UseLoad], list[LoadTerm]]) -> list[tuple[Any, int]]:
         """The sum of each food, and the most that it can be."""
         foods: dict[str, dict[int, UseLoad]] = {}
         for number, use in part.uses.items():

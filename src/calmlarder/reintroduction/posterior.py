@@ -39,9 +39,9 @@ class Reckoning(NamedTuple):
     ambiguous: bool
 
 
-def reckon(group: ChallengeGroup, days: Sequence[ChallengeDay]) -> Reckoning:
-    """What such days would say together, whatever their order."""
-    ladder = LADDERS[group]
+def reckon(group: ChallengeGroup, days: Sequence[ChallengeDay], ladder: Ladder | None = None) -> Reckoning:
+    """What such days would say together, whatever their order; the group's own ladder where none is given."""
+    ladder = LADDERS[group] if ladder is None else ladder
     belief = posterior(ladder, days)
     risks = tuple(sum(share * response(dose, t) for t, share in belief.items()) for dose in ladder.doses_g)
     calm = max((day.dose_g for day in days if day.result == "calm"), default=0.0)

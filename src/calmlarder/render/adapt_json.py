@@ -1,9 +1,9 @@
 """An adapted recipe as plain JSON values; the keys are a promise to other programs."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
-from calmlarder.adapt.model import Adapted, Amount, Loads
+from calmlarder.adapt.model import Adapted, Amount, AtHome, Loads
 from calmlarder.cookbook.recipe import IngredientRead
 
 
@@ -26,6 +26,7 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "lines": {"counted": counted_lines(reads, adapted), "all": lines_of(reads)},
         "warnings": list(adapted.warnings),
         "remarks": list(adapted.remarks),
+        "at_home": at_home_object(adapted.at_home),
         "changes": [
             {
                 "line": change.place,
@@ -40,6 +41,11 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
         "unread": [{"text": one.text, "why": one.why} for one in adapted.unread],
         "recipe": recipe,
     }
+
+
+def at_home_object(held: Mapping[str, AtHome]) -> dict[str, Any]:
+    """What the larder holds, by food: grams, and days left of what goes first."""
+    return {food: {"grams": float(one.grams), "days_left": one.days_left} for food, one in sorted(held.items())}
 
 
 def lines_of(reads: Sequence[IngredientRead]) -> int:

@@ -31,7 +31,7 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that brings it under was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
 
 
 def adapt_text(
@@ -98,9 +98,19 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
         known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
         known += f" ({read.assumed})" if known and read.assumed else ""
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
+        there = _there(read.food, adapted)
         yield from textwrap.wrap(
-            f"{read.text}{known}: {told}", style.width, initial_indent="  ", subsequent_indent="      "
+            f"{read.text}{known}: {told}{there}", style.width, initial_indent="  ", subsequent_indent="      "
         )
+
+
+def _there(food: str | None, adapted: Adapted) -> str:
+    """What the larder holds of a food, and for how long."""
+    held = adapted.at_home.get(food or "")
+    if held is None:
+        return ""
+    days = "" if held.days_left is None else f", {held.days_left} d left"
+    return f" [in the larder: {told_grams(sane_grams(held.grams))}{days}]"
 
 
 def _food_cap(key: str, tables: Tables) -> float:
@@ -143,7 +153,8 @@ def _changes(adapted: Adapted, style: Style) -> Iterator[str]:
         else:
             arrow = f": {' + '.join(change.lines)}" if change.lines else ""
             head = f"{_CHANGES[change.change]}: {change.ingredient}{' -> ' + arrow[2:] if arrow else ''}"
-        yield from style.hanging(head)
+        marks = "".join(_there(one.food, adapted) for one in change.to)
+        yield from style.hanging(f"{head}{marks}")
         why = f"{change.why[:1].upper()}{change.why[1:]}."
         yield from textwrap.wrap(why, style.width, initial_indent="    ", subsequent_indent="    ")
 

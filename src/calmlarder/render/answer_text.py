@@ -10,13 +10,15 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
 
 
-def answer_text(answers: "Sequence[tuple[str, str, str, Dinner]]", style: Style) -> str:
-    """For each a line as it stands, as it would be written, the food, and the dinner there is then."""
+def answer_text(answers: "Sequence[tuple[str, str, str, Dinner]]", style: Style, on_screen: bool = False) -> str:
+    """For each a line as it stands, as it would be written, the food, and the dinner there is then.
+
+    On the screen nothing is written: the line stands on top of the larder.
+    """
     lines: list[str] = []
     for line, written, name, dinner in answers:
-        said = (
-            f"Answer `{line}`: if it is {name}, there is {_within(dinner.title)} ({dinner.minutes} minutes). "
-            f"Write `{written}`."
+        said = f"Answer `{line}`: if it is {name}, there is {_within(dinner.title)} ({dinner.minutes} minutes). " + (
+            "It stands on top of the larder." if on_screen else f"Write `{written}`."
         )
         lines += wrap(said, style.width)
     return "\n".join(lines)

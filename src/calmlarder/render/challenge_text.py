@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Any
 
+from calmlarder.history.felt import Felt
 from calmlarder.reintroduction.posterior import Reckoning
 from calmlarder.reintroduction.red_flags import RedFlag
 
@@ -44,3 +45,11 @@ def see_a_doctor(flags: Sequence[RedFlag]) -> str:
         f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat: "
         "most often it is nothing grave, and it should be looked at. Pause challenges until then."
     )
+
+
+def felt_line(felt: Felt) -> str:
+    """A feeling in a line; of four scores each."""
+    four = ""
+    if felt.scores is not None:
+        four = " (" + ", ".join(f"{name} {number}" for name, number in felt.scores.model_dump().items()) + ")"
+    return f"{felt.at:%Y-%m-%d %H:%M}  {felt.who}  gut {felt.score}{four}{f': {felt.note}' if felt.note else ''}"

@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
+from calmlarder.compose.portions import Apart
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.reading import Reading
 from calmlarder.render.stacked import day_object, stacked_object
@@ -52,6 +53,12 @@ def nearest_object(nearest: Nearest) -> dict[str, Any]:
     }
 
 
+def apart_object(part: Apart) -> dict[str, Any]:
+    """A part for some of those at the table."""
+    told = part.model_dump(mode="json", exclude={"name", "whose"})
+    return {**told, "slot": "apart", "for": list(part.whose)}
+
+
 def dinner_object(dinner: Dinner) -> dict[str, Any]:
     """One dinner; `grams` is of the whole dish, everything under `per_person` of one."""
     told = dinner.model_dump(
@@ -61,7 +68,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
             "people": True,
             "proven": True,
             "minutes": True,
-            "uses": {"__all__": {"lot", "line", "food", "slot", "grams", "how", "days_left", "household"}},
+            "uses": {"__all__": {"lot", "line", "food", "name", "slot", "grams", "how", "days_left", "household"}},
             "per_person": True,
             "protein_target_g": True,
             "more_protein": {"__all__": {"food", "grams", "weighed", "where"}},
@@ -76,4 +83,9 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
     told["at_least"] = list(dinner.at_least)
     told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
+    if dinner.doses:
+        told["doses"] = [one.model_dump(mode="json") for one in dinner.doses]
+    if dinner.portions:
+        told["apart"] = [apart_object(one) for one in dinner.apart]
+        told["portions"] = [one.model_dump(mode="json") for one in dinner.portions]
     return told

@@ -6,6 +6,8 @@ import sys
 import textwrap
 from typing import NamedTuple
 
+from calmlarder.render.plain_signs import is_unicode
+
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
 
 
@@ -32,9 +34,8 @@ class Style(NamedTuple):
 def style_of_output() -> Style:
     """The style standard output can show."""
     terminal = sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
-    encoding = (sys.stdout.encoding or "ascii").lower().replace("-", "")
     width = min(100, shutil.get_terminal_size((80, 24)).columns) if sys.stdout.isatty() else 80
-    return Style(bold=terminal, blocks=encoding.startswith("utf"), width=max(40, width))
+    return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width))
 
 
 def bar(share: float, width: int, style: Style) -> str:

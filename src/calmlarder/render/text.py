@@ -11,6 +11,7 @@ from calmlarder.larder.reading import Reading
 from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
+from calmlarder.render.portions_text import dose_words, portion_lines
 from calmlarder.render.stacked import day_lines, held_g, stacked_lines
 from calmlarder.render.style import Style, bar
 
@@ -84,6 +85,8 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
+    for dose in dinner.doses:
+        yield from _wrapped(dose_words(dose), style)
     yield from _wrapped(short_of_protein(dinner), style)
     yield from _wrapped(glance(dinner), style)
     yield ""
@@ -97,6 +100,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
     yield ""
     yield from _timeline(dinner, style)
+    yield from portion_lines(dinner, style)
     for caution in dinner.cautions:
         yield from _wrapped(caution, style, "  ")
 
@@ -104,6 +108,8 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
 def glance(dinner: Dinner) -> str:
     """How full the fullest limit is, and what rests on memory: what a cook reads in passing."""
     each = dinner.per_person
+    if not each.limits_g:
+        return ""
 
     def full(key: str) -> float:
         typical, most = each.limits_g[key]

@@ -48,7 +48,7 @@ def nothing_kept(home: Path) -> bool:
 
 def is_blank(connection: sqlite3.Connection) -> bool:
     """Whether nothing was ever done in a store: there is no action and no entry."""
-    places = {"lots", "eaten", "ended", "felt", "actions"} & tables_of(connection)
+    places = {"lots", "eaten", "ended", "felt", "challenges", "actions"} & tables_of(connection)
     return not any(connection.execute(f"SELECT 1 FROM {place} LIMIT 1").fetchone() for place in places)
 
 

@@ -11,15 +11,15 @@ from datetime import date, timedelta
 from types import MappingProxyType
 from typing import Any, Literal
 
-Log = Literal["eaten", "ended", "felt"]
-Place = Literal["lots", "settings", "eaten", "ended", "felt"]
+Log = Literal["eaten", "ended", "felt", "challenges"]
+Place = Literal["lots", "settings", "eaten", "ended", "felt", "challenges"]
 # Settings that are notes of the program to itself: what `tonight` proposed, the dinner at the stove; and what may be
 # shared: the dinner cooked last, the last plan, the last adapted recipe.
 PROPOSED, AT_STOVE = "proposed", "at the stove"
 COOKED_LAST, PLANNED, ADAPTED = "cooked last", "plan", "adapted"
 OF_TONIGHT = frozenset({PROPOSED, AT_STOVE})  # they rest on the larder as it is, until it is cooked from
 NOTES = OF_TONIGHT | {COOKED_LAST, PLANNED, ADAPTED}
-PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt")
+PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt", "challenges")
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 
@@ -28,9 +28,25 @@ def _as_it_is(body: dict[str, Any]) -> dict[str, Any]:
     return body
 
 
+def _oligosaccharides_apart(body: dict[str, Any]) -> dict[str, Any]:
+    """What was eaten before fructans and GOS were kept apart: each may have been all of their sum."""
+    loads = body.get("loads")
+    if not isinstance(loads, list) or not all(isinstance(load, dict) for load in loads):
+        return body
+    both = [
+        {**load, "group": group}
+        for load in loads
+        if load.get("group") == "oligosaccharides"
+        for group in ("fructans", "gos")
+    ]
+    return {**body, "loads": [*loads, *both]}
+
+
 # For each place, what makes the next version of a document; the number of steps is the version written today.
 # Version 0 is what was written before documents had one. A step is never changed once it has been used.
-_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(dict.fromkeys(PLACES, (_as_it_is,)))
+_UPGRADES: Mapping[Place, tuple[_Upgrade, ...]] = MappingProxyType(
+    {**dict.fromkeys(PLACES, (_as_it_is,)), "eaten": (_as_it_is, _oligosaccharides_apart)}
+)
 
 
 class Unreadable(Exception):
@@ -56,13 +72,24 @@ def unpacked(place: Place, text: str) -> Any:
     if crc != (None if "v" not in body else _checksum(body)):
         raise Unreadable("is damaged")
     body.pop("v", None)
-    if not isinstance(version, int) or version > len(_UPGRADES[place]):
-        raise Unreadable("comes from a newer calmlarder")
-    for upgrade in _UPGRADES[place][version:]:
-        body = upgrade(body)
+    body = upgraded(place, body, version)
     if place == "settings" and "value" not in body:
         raise Unreadable("is damaged")
     return body["value"] if place == "settings" else body
+
+
+def version_of(place: Place) -> int:
+    """The version of the shape in which documents of a place are written today."""
+    return len(_UPGRADES[place])
+
+
+def upgraded(place: Place, body: dict[str, Any], version: object) -> dict[str, Any]:
+    """A document of a version in today's shape. Raises Unreadable."""
+    if not isinstance(version, int) or not 0 <= version <= len(_UPGRADES[place]):
+        raise Unreadable("comes from a newer calmlarder")
+    for upgrade in _UPGRADES[place][version:]:
+        body = upgrade(body)
+    return body
 
 
 def opened_by_now(text: str, today: date) -> str:

@@ -13,15 +13,6 @@ COPY_NAME = "larder.copy.sqlite3"  # the newest; copies.py names the others
 _PRIVATE_FOLDER, _PRIVATE_FILE = 0o700, 0o600
 
 
-def home_folder(named: Path | None = None) -> Path:
-    """`--home`, else CALMLARDER_HOME, else the user's data directory."""
-    if named is not None:
-        return named
-    if os.environ.get("CALMLARDER_HOME"):
-        return Path(os.environ["CALMLARDER_HOME"])
-    return user_folder()
-
-
 def ready_home(home: Path) -> Path:
     """The store's file in a folder that exists, for its owner alone. Raises CannotGoOn when it cannot be made.
 

@@ -104,6 +104,28 @@ STEPS: tuple[str, ...] = (
     UPDATE changes SET before = opened_by_now(before) WHERE place = 'lots' AND before IS NOT NULL;
     UPDATE changes SET after = opened_by_now(after) WHERE place = 'lots' AND after IS NOT NULL;
     """,
+    # What became of challenges, event by event.
+    """
+    CREATE TABLE challenges (
+        id INTEGER PRIMARY KEY,
+        content TEXT NOT NULL CHECK (json_valid(content)),
+        at TEXT GENERATED ALWAYS AS (json_extract(content, '$.at')) VIRTUAL NOT NULL,
+        who TEXT GENERATED ALWAYS AS (json_extract(content, '$.who')) VIRTUAL NOT NULL,
+        kind TEXT GENERATED ALWAYS AS (json_extract(content, '$.kind')) VIRTUAL NOT NULL
+    ) STRICT;
+    CREATE INDEX challenges_at ON challenges (at);
+    CREATE TABLE changes_wider (
+        id INTEGER PRIMARY KEY,
+        action INTEGER NOT NULL REFERENCES actions (id) ON DELETE CASCADE,
+        place TEXT NOT NULL CHECK (place IN ('lots', 'settings', 'eaten', 'ended', 'felt', 'challenges')),
+        row_id TEXT NOT NULL,
+        before TEXT,
+        after TEXT
+    ) STRICT;
+    INSERT INTO changes_wider SELECT id, action, place, row_id, before, after FROM changes;
+    DROP TABLE changes;
+    ALTER TABLE changes_wider RENAME TO changes;
+    """,
 )
 DOCUMENTS_SINCE = 4  # the step from which on documents carry a version (documents.py)
 

@@ -10,7 +10,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
-from calmlarder.store.home import ready_home
+from calmlarder.store.home import ready_home, unusable
 from calmlarder.store.opening import cannot_go_on, opened
 
 _MOST_ACTIONS = 500
@@ -171,10 +171,40 @@ class Store:
 
     def set(self, values: Mapping[str, Any], words: str) -> None:
         """Settings as one action."""
+        self.put("settings", values, words)
+
+    def put(self, place: Place, contents: Mapping[str, Any], words: str) -> None:
+        """Rows of a place by their ids as one action, None to take one out."""
         with self._action(words) as action:
-            for name, value in values.items():
-                text = None if value is None else packed("settings", value)
-                self._put("settings", name, self._text_of("settings", name), text, action)
+            for row_id, content in contents.items():
+                before = self._text_of(place, row_id)
+                after = None if content is None else packed(place, content)
+                if before != after:
+                    self._put(place, row_id, before, after, action)
+
+    def number_from(self, most: int) -> None:
+        """No lot to come has a number up to `most`: some lot had it before."""
+        with self.transaction():
+            self._connection.execute("UPDATE sqlite_sequence SET seq = max(seq, ?) WHERE name = 'lots'", (most,))
+
+    @contextmanager
+    def snapshot(self) -> Iterator[None]:
+        """What is read in it stood so at one moment, whatever other programs write; nothing is written in it."""
+        if self._connection.in_transaction:
+            yield
+            return
+        self._ask("BEGIN")
+        try:
+            yield
+        finally:
+            self._roll_back()
+
+    def copy_now(self) -> None:
+        """A copy of what is there, beside those of the same day, before all of it changes. Raises CannotGoOn."""
+        try:
+            keep_copy(self._connection, self._file, as_new=True)
+        except (OSError, sqlite3.Error) as error:
+            raise unusable(self._file, f"cannot be copied ({error}), and nothing was changed") from None
 
     def remember(self, name: str, value: object) -> None:
         """A note of the program to itself: no action, and nothing to undo. None forgets it."""

@@ -7,6 +7,7 @@ _WORDS: dict[str, str] = {
     "eaten": "entry {} of what was eaten (it does not count now, so there may be less room than is shown)",
     "ended": "entry {} of what became of lots",
     "felt": "entry {} of how a gut felt",
+    "challenges": "entry {} of the challenges (it does not count now: look before you go on with one)",
 }
 _noted: dict[tuple[Place, str], str] = {}
 _told: set[tuple[Place, str]] = set()

@@ -13,6 +13,15 @@ from calmlarder.tables.rows import Food
 
 MOST = 30  # candidates looked at; the rest is too far away to be of use
 _LEAST_LIKENESS = 0.45
+# Kinds of which one does for another in a dish. Cheeses, sauces, spices, fruits and cabbages differ too much in taste
+# and bite: of those only what swaps.csv lists stands in. Common practice, no source.
+_INTERCHANGE = frozenset({
+    "pasta", "rice", "noodle", "grain", "bread", "wrap", "leaf", "salad-leaf", "root", "squash", "pepper", "pod",
+    "nut", "seed", "milk", "plant-drink", "oil", "fish", "shellfish", "poultry", "meat", "egg", "tofu", "shoot",
+    "fruit-vegetable",
+})  # fmt: skip
+_LOG_ALONE = "for the log"
+_LEAST_PORTION = 0.5  # of the other's portion
 _KIND = 0.4  # of the likeness, the rest is the work it does: ours, no source
 _POINTS = 60  # of the likest: below the first that a cook listed
 _STATE_WORDS = frozenset({
@@ -42,12 +51,14 @@ def _like(food: Food, other: Food, does: float) -> float:
 
 
 def _could(food: Food, other: Food) -> bool:
-    """A dish in a box stands in for no ingredient."""
-    fits = food.roles[0] in other.roles and other.kind != "boxed"
-    return fits and not _same_thing(food.id, other.id) and bool(other.minutes)
+    """Only the same kind, of one in which things interchange, in much the same portion; nothing kept for the log."""
+    if food.kind != other.kind or food.kind not in _INTERCHANGE or other.note.startswith(_LOG_ALONE):
+        return False
+    near = _LEAST_PORTION <= float(other.portion_g / food.portion_g) <= 1 / _LEAST_PORTION
+    return near and food.roles[0] in other.roles and not same_thing(food.id, other.id) and bool(other.minutes)
 
 
-def _same_thing(one: str, other: str) -> bool:
+def same_thing(one: str, other: str) -> bool:
     """`carrot`, `carrots-canned` and `carrot-red` are one thing; `rice-brown` and `rice-white` are two."""
     return all(first == second for first, second in zip(_bare(one), _bare(other), strict=False))
 

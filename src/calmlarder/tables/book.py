@@ -70,6 +70,19 @@ class Tables(BaseModel):
             found.setdefault(row.food, {})[row.component] = row
         return found
 
+    @cached_property
+    def _names_by_food(self) -> dict[str, tuple[str, ...]]:
+        foods: dict[str, set[str]] = {}
+        names: dict[str, list[str]] = {}
+        for row in self.names:
+            foods.setdefault(row.name, set()).add(row.food)
+            names.setdefault(row.food, []).append(row.name)
+        return {food: tuple(name for name in all_of if len(foods[name]) == 1) for food, all_of in names.items()}
+
+    def names_of(self, food_id: str) -> tuple[str, ...]:
+        """Other names that stand for this food alone, in file order."""
+        return self._names_by_food.get(food_id, ())
+
     def fermentables_of(self, food_id: str) -> Mapping[Component, Fermentable]:
         """The known components of a food; a component that is missing is unknown, not zero.
 

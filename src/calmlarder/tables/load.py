@@ -6,10 +6,13 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.tables import derived
 from calmlarder.tables.allergens import with_what_is_in_them
 from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.mixture import mixture_faults
+from calmlarder.tables.places import shipped
+from calmlarder.tables.plain import lines_of, plain_of
 from calmlarder.tables.rows import (
     Cap,
     Caution,
@@ -54,10 +57,32 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
 )
 
 Lines = dict[str, list[Line[Any]]]
+SHIPPED = "ingredient_tables"
+_KEPT = "tables.json"
 
 
 def read_folder(folder: Path) -> tuple[Lines, list[Problem]]:
-    """The rows of one folder; a table that is not there is empty."""
+    """The rows of one folder; a table that is not there is empty.
+
+    The shipped ones are validated once and found again as long as neither they nor this room have changed.
+    """
+    if folder != shipped(SHIPPED):
+        return _read_anew(folder)
+    made_from = _digest(folder)
+    known = derived.kept(_KEPT, made_from)
+    if known is not None:
+        return {name: lines_of(TABLE_FILES[name].model, rows) for name, rows in known.items()}, []
+    lines, problems = _read_anew(folder)
+    if not problems and made_from == _digest(folder):
+        derived.keep(_KEPT, made_from, {name: plain_of(TABLE_FILES[name].model, rows) for name, rows in lines.items()})
+    return lines, problems
+
+
+def _digest(folder: Path) -> str:
+    return derived.digest_of([*sorted(folder.glob("*.csv")), *sorted(Path(__file__).parent.glob("*.py"))])
+
+
+def _read_anew(folder: Path) -> tuple[Lines, list[Problem]]:
     lines: Lines = {}
     problems: list[Problem] = []
     for name, table in TABLE_FILES.items():

@@ -24,9 +24,22 @@ def shipped(folder: str) -> Path:
     )
 
 
-def own_tables(named: Path | None = None) -> Path:
-    """The folder that the cook's own rows are written to; it need not exist yet."""
-    return named or _from_environment() or _users_own()
+def own_tables(named: Path | None = None, home: Path | None = None) -> Path:
+    """The folder that the cook's own rows are written to; it need not exist yet.
+
+    `named` comes from `--tables`, else CALMLARDER_TABLES, else it is `tables` in the home, which is `home` where it
+    was named, else CALMLARDER_HOME, else the user's own.
+    """
+    return named or _from_environment() or home_folder(home) / "tables"
+
+
+def home_folder(named: Path | None = None) -> Path:
+    """`--home`, else CALMLARDER_HOME, else the user's data directory."""
+    if named is not None:
+        return named
+    if os.environ.get("CALMLARDER_HOME"):
+        return Path(os.environ["CALMLARDER_HOME"])
+    return user_folder()
 
 
 def _from_environment() -> Path | None:
@@ -43,20 +56,16 @@ def user_folder() -> Path:
     return before if sys.platform != "linux" and before.is_dir() and not usual.is_dir() else usual
 
 
-def _users_own() -> Path:
-    return user_folder() / "tables"
-
-
-def table_folders(own: Path | None = None) -> list[Path]:
+def table_folders(own: Path | None = None, home: Path | None = None) -> list[Path]:
     """Folders of tables in reading order; a later folder replaces or adds rows.
 
-    `own` comes from `--tables`; without it the environment's CALMLARDER_TABLES is used, where set, else the
-    user's own folder, where there is one. Raises CannotGoOn when a folder that was named does not exist.
+    `own` comes from `--tables`, `home` from `--home`; without them it is as `own_tables` has it. Raises CannotGoOn
+    when a folder that was named does not exist; the home need not have one.
     """
     named = own or _from_environment()
     folders = [shipped("ingredient_tables")]
     if named is None:
-        folders += [folder for folder in (_users_own(),) if folder.is_dir()]
+        folders += [folder for folder in (own_tables(None, home),) if folder.is_dir()]
     else:
         if not named.is_dir():
             raise CannotGoOn([Problem(where=str(named), what="is not a folder", remedy="name a folder of CSV tables")])

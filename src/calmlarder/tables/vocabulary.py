@@ -4,7 +4,9 @@ from typing import Literal, get_args
 
 Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol"]
 Basis = Literal["analysed", "published", "summed", "borrowed", "recalled", "assumed"]
-Group = Literal["oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total"]
+Group = Literal[
+    "oligosaccharides", "lactose", "excess_fructose", "sorbitol", "mannitol", "polyols", "total", "fructans", "gos",
+]  # fmt: skip
 CutoffClass = Literal["core", "fresh", "other"]
 Diet = Literal["vegan", "vegetarian", "pescatarian", "omnivore"]
 Role = Literal[
@@ -45,7 +47,9 @@ How = Literal["eaten", "given", "thrown"]
 Why = Literal["past its day", "mouldy", "bought too much", "did not like", "other"]
 
 COMPONENTS: tuple[Component, ...] = get_args(Component)
-GROUPS: tuple[Group, ...] = get_args(Group)
+ALL_GROUPS: tuple[Group, ...] = get_args(Group)
+# Those that everybody's limits and days are about; the two parts of the first are limited by limits of one's own.
+GROUPS: tuple[Group, ...] = ALL_GROUPS[:7]
 ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
 DIETS: tuple[Diet, ...] = get_args(Diet)
 FAMILIES: tuple[Family, ...] = get_args(Family)

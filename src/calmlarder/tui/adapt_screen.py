@@ -101,18 +101,18 @@ class AdaptScreen(Screen[None]):
     def _look(self, text: str, serves: int | None) -> None:
         """In a thread of its own; the solver is loaded here."""
         from calmlarder.cookbook.read import read_recipe
-        from calmlarder.household.adapting import MOST_SERVES, adapted_recipe, eaters_at_home
+        from calmlarder.household.adapting import MOST_SERVES, adapted_recipe, eaters_at_home, with_larder
 
         worker: Worker[None] = get_current_worker()
         kitchen, call = self._kitchen, self.app.call_from_thread
-        eaters = call(eaters_at_home, kitchen)
+        eaters, lots = call(eaters_at_home, kitchen), [one.lot for one in call(kitchen.lots)]
         try:
             recipe = read_recipe(text)
             count = serves or recipe.serves
             if count is None or not 1 <= count <= MOST_SERVES:
                 what = "it does not say how many people it serves" if count is None else f"it cannot serve {count}"
                 raise CannotGoOn([Problem(where="the recipe", what=what, remedy="say it above, on the right")])
-            answer = adapted_recipe(kitchen, recipe, count, eaters)
+            answer = with_larder(adapted_recipe(kitchen, recipe, count, eaters), lots)
         except CannotGoOn as stop:
             call(self._say, stop)
             return

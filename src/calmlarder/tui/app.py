@@ -1,6 +1,7 @@
 """The terminal program."""
 
 import os
+import sys
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
@@ -20,9 +21,11 @@ from calmlarder.clean import clean
 from calmlarder.household import cooking_session
 from calmlarder.household.household import Household
 from calmlarder.problems import CannotGoOn
+from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
 from calmlarder.tui.all_keys import commands_of
+from calmlarder.tui.ascii_signs import AsciiSigns
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
@@ -80,14 +83,16 @@ class LarderApp(SurvivesFaults):
         clock: Clock | None = None,
     ) -> None:
         """`clock` tells the day as long as the program runs; without one it stays `today`."""
-        self._no_colour = [NoColour()] if os.environ.get("NO_COLOR") else []
+        self._filters: list[LineFilter] = [NoColour()] if os.environ.get("NO_COLOR") else []
+        if not is_unicode(getattr(sys.__stdout__, "encoding", None)):
+            self._filters.append(AsciiSigns())
         super().__init__()
         self._clock = clock
         self._has_terminal = self._store_is_missed = False
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
-        self._kitchen = Household(home, tables, today, table_folders() if folders is None else folders)
+        self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
 
     @property
@@ -102,8 +107,8 @@ class LarderApp(SurvivesFaults):
         await super().on_event(event)
 
     def get_line_filters(self) -> Sequence[LineFilter]:
-        """Last of all, under NO_COLOR, no colour."""
-        return [*super().get_line_filters(), *self._no_colour]
+        """Last of all, under NO_COLOR, no colour; in a terminal without Unicode nothing but ASCII."""
+        return [*super().get_line_filters(), *self._filters]
 
     async def run_action(
         self,

@@ -17,7 +17,7 @@ from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
 
-_WIDE, _MIDDLE = 108, 74  # columns of the view from which three or two of its parts stand side by side
+_HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
 _MOST_NAMED = 3
 _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
 
@@ -38,7 +38,8 @@ class DinnerView(VerticalScroll):
 
     def on_resize(self) -> None:
         """Side by side, or below each other."""
-        self.set_class(self.size.width >= _WIDE, "wide")
+        self.set_class(self.size.width >= _HUGE, "huge")
+        self.set_class(_WIDE <= self.size.width < _HUGE, "wide")
         self.set_class(_MIDDLE <= self.size.width < _WIDE, "middle")
 
     def say(self, words: str) -> None:

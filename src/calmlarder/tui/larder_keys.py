@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from calmlarder.tui.why_thrown import End
 
 # What these keys do is done with a lot: while there is none they are not offered.
-_OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part"})
+_OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part", "label"})
 _OF_A_LINE = frozenset({"edit", "mistake"})  # what can be done with a line that waits to be answered as well
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
@@ -219,6 +219,29 @@ class LarderKeys(TurnsWithDay[None]):
             show_limit_sources(self, self._kitchen)
         else:
             self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
+
+    def action_label(self) -> None:
+        """Keep what the chosen lot's packet says is in it, and say what of it matters."""
+        one = self._chosen()
+        if one is None:
+            return
+        from calmlarder.tui.ask import Ask
+
+        question = f"Ingredients on the packet of {self._kitchen.name_of(one.lot.food)} (empty: those it has)"
+        self.app.push_screen(Ask(question), lambda text: self._label(one, text))
+
+    @told
+    def _label(self, one: "KeptLot", text: str | None) -> None:
+        from calmlarder.household.labelling import keep_label, label_read
+        from calmlarder.render.label_text import label_text
+        from calmlarder.render.style import Style
+        from calmlarder.tui.page import Page
+
+        if not text and not one.lot.label:
+            return
+        label = keep_label(self._kitchen, one, text) if text else label_read(self._kitchen, one.lot.label)
+        self.refill()
+        self.app.push_screen(Page(label_text(label, Style(bold=False, blocks=True, width=72))))
 
     def action_swap(self) -> None:
         """What can stand in for the chosen food."""

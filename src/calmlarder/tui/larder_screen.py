@@ -53,6 +53,7 @@ class LarderScreen(LarderEntry):
         Binding("escape", "to_line", "To the line", show=False),
         Binding("ctrl+s", "swap", "What can stand in for it", show=False),
         Binding("ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
+        Binding("shift+f9", "label", "What its packet says is in it", show=False),
         Binding("f9", "figures", "Where its figures come from", show=False),
         Binding("ctrl+t", "begin('ate ')", "Log what was eaten", show=False),
         Binding("ctrl+g", "begin('feel ')", "Log how the gut feels", show=False),

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.stop import Stop
+    from calmlarder.household.helpful_answers import Answer
 
 _NARROWEST = 40
 _MOST_PEOPLE = 12
@@ -58,6 +59,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
         """What is asked, and the dinner."""
@@ -116,13 +118,20 @@ class TonightScreen(AsksOfDinner):
             answer = tonight(more, None, stop)
             if answer.composed.dinners and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer)
+        if not answer.composed.dinners and not answer.faults and not worker.is_cancelled:
+            from calmlarder.household.helpful_answers import helpful_answers, open_lines
+
+            lines = self.app.call_from_thread(open_lines, self._kitchen, ())
+            answers = helpful_answers(lines, evening)
+            if answers and not worker.is_cancelled:
+                self.app.call_from_thread(self._show, answer, answers)
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(TopLine).say("looking for a better one")
         self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
 
-    def _show(self, answer: Tonight) -> None:
-        self._failed, self._faults = answer.failed, answer.faults
+    def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
+        self._failed, self._faults, self._answers = answer.failed, answer.faults, answers
         self._composed, self._wanted = answer.composed, answer.evening.request
         self._place = min(self._place, max(0, len(answer.composed.dinners) - 1))
         self._write()
@@ -136,6 +145,7 @@ class TonightScreen(AsksOfDinner):
         if self._composed is None or self._wanted is None:
             return
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
+        from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
@@ -149,7 +159,9 @@ class TonightScreen(AsksOfDinner):
             dinner = composed.dinners[self._place]
             view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
         else:
-            view.say(fault or tonight_text(composed, self._wanted, (), style))
+            told = tonight_text(composed, self._wanted, (), style)
+            first = answer_text(self._answers, style, on_screen=True)
+            view.say(fault or "\n\n".join(part for part in (first, told) if part))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""

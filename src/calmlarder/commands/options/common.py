@@ -14,6 +14,7 @@ class Parser(argparse.ArgumentParser):
         self.exit(2, f"{self.prog}: {clean_line(message)}. Try `{self.prog} --help`.\n")
 
 
+Options: TypeAlias = "argparse._ActionsContainer"  # a parser, or a group of its options
 Commands: TypeAlias = "argparse._SubParsersAction[Parser]"
 
 
@@ -24,43 +25,43 @@ def command(commands: Commands, name: str, run: str, help_text: str) -> Parser:
     return parser
 
 
-def home(parser: Parser) -> None:
+def home(parser: Options) -> None:
     """Where the kept larder lives; stands before or behind the command."""
     parser.add_argument("--home", default=argparse.SUPPRESS, metavar="DIR", help="where the kept larder lives")
 
 
-def today(parser: Parser) -> None:
+def today(parser: Options) -> None:
     """The day; stands before or behind the command."""
     parser.add_argument("--today", default=argparse.SUPPRESS, metavar="DATE", help="the day to count from")
 
 
-def tables(parser: Parser) -> None:
+def tables(parser: Options) -> None:
     """The cook's own tables; stands before or behind the command."""
     parser.add_argument(
         "--tables", default=argparse.SUPPRESS, metavar="DIR", help="a folder of your own tables, laid over ours"
     )
 
 
-def json(parser: Parser) -> None:
+def json(parser: Options) -> None:
     """Plain values in place of words."""
     parser.add_argument("--json", action="store_true", help="plain values in place of words")
 
 
-def larder_file(parser: Parser) -> None:
+def larder_file(parser: Options) -> None:
     """A larder that is no kept one."""
     parser.add_argument(
         "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
     )
 
 
-def profile(parser: Parser) -> None:
+def profile(parser: Options) -> None:
     """Which caps hold."""
     parser.add_argument(
         "--profile", metavar="P", help="profile of caps.csv (default: the one settled at home, else elimination)"
     )
 
 
-def sitting(parser: Parser) -> None:
+def sitting(parser: Options) -> None:
     """Which meal it is: some limits are for some meals only."""
     parser.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
 
@@ -71,13 +72,13 @@ def tolerance_at_home(parser: Parser) -> None:
     parser.set_defaults(eye=None, scale=None)
 
 
-def tolerance(parser: Parser) -> None:
+def tolerance(parser: Options) -> None:
     """How far amounts may come out above the plan."""
     parser.add_argument("--eye", type=int, default=30, metavar="PERCENT", help="how much more by eye (default 30)")
     parser.add_argument("--scale", type=int, default=2, metavar="GRAMS", help="how much more on a scale (default 2)")
 
 
-def eaters(parser: Parser) -> None:
+def eaters(parser: Options) -> None:
     """What may be eaten, whatever the amount."""
     parser.add_argument("--diet", choices=DIETS, help="default: the one settled at home, else omnivore: no limit")
     parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out besides those settled at home")

@@ -10,8 +10,15 @@ def add(commands: common.Commands) -> None:
     _label(commands)
     adapt = common.command(commands, "adapt", "adapt:adapt", "the smallest change that makes a recipe fit the limits")
     adapt.add_argument(
-        "file", metavar="FILE", help="text, Markdown, or schema.org/Recipe JSON-LD; - reads standard input"
+        "file",
+        nargs="?",
+        metavar="FILE",
+        help="text, Markdown, schema.org/Recipe JSON-LD or a page of HTML; - reads standard input",
     )
+    kept = adapt.add_mutually_exclusive_group()
+    kept.add_argument("--keep", action="store_true", help="keep the recipe that fits; tonight proposes it")
+    kept.add_argument("--kept", nargs="?", type=int, const=0, metavar="N", help="the kept recipes, or one of them")
+    kept.add_argument("--forget", type=int, metavar="N", help="take a kept recipe out")
     adapt.add_argument("--serves", type=int, metavar="N", help="how many it serves (default: what the recipe says)")
     adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one sitting")
     common.profile(adapt)
@@ -26,6 +33,8 @@ def add(commands: common.Commands) -> None:
 
 def _label(commands: common.Commands) -> None:
     label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
-    label.add_argument("text", nargs="+", metavar="TEXT", help="the list as the packet has it; - reads standard input")
+    label.add_argument("text", nargs="*", metavar="TEXT", help="the list as the packet has it; - reads standard input")
+    label.add_argument("--lot", type=int, metavar="N", help="keep it with this lot of the larder, or read what it has")
+    common.home(label)
     common.tables(label)
     common.json(label)

@@ -2,11 +2,12 @@
 
 import math
 from collections.abc import Callable, Mapping
+from functools import cached_property
 from typing import Any
 
-from calmlarder.compose.budget import largest_two, most_of
+from calmlarder.compose.budget import LoadTerm, largest_two, most_of, total
 from calmlarder.compose.problem import LimitRow, PatternProblem, limit_rows
-from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.load import UseLoad, at_most_of
 from calmlarder.intake.stacking import Room
 
@@ -32,12 +33,15 @@ class _Posted:
 
     def __init__(self, draft: DishVariables, row: LimitRow) -> None:
         self._draft, self._people = draft, draft.problem.wanted.people
-        self._loads = [term for number, use in row.uses.items() for term in draft.load_terms(number, use)]
-        self._load = total(self._loads)
+        self._uses = row.uses
         self._off = by_item(draft, row.uses, draft.off_terms)
         self._by_eye = by_item(draft, row.uses, draft.misjudged_terms)
         self._reach = reach(draft.problem, row.uses)
         self._off_reach = {item: most_of(terms) for item, terms in self._off.items()}
+
+    @cached_property
+    def _load(self) -> Any:
+        return total(term for number, use in self._uses.items() for term in self._draft.load_terms(number, use))
 
     def likely(self, room: Room) -> None:
         """All that is likely, together."""
@@ -73,16 +77,11 @@ class _Posted:
         model.add(100 * self._load + worst <= allowed * self._draft.active)
 
 
-def total(terms: list[Term]) -> Any:
-    """Terms as one expression."""
-    return sum(factor * variable for factor, variable in terms)
-
-
 def by_item(
-    draft: DishVariables, uses: Mapping[int, UseLoad], terms_of: Callable[[int, UseLoad], list[Term]]
-) -> dict[str, list[Term]]:
+    draft: DishVariables, uses: Mapping[int, UseLoad], terms_of: Callable[[int, UseLoad], list[LoadTerm]]
+) -> dict[str, list[LoadTerm]]:
     """Terms of all lots of each food together."""
-    items: dict[str, list[Term]] = {}
+    items: dict[str, list[LoadTerm]] = {}
     for number, use in uses.items():
         terms = terms_of(number, use)
         if terms:

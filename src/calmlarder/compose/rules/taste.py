@@ -1,27 +1,65 @@
 """What no cook leaves out, and what no cook puts together."""
 
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.taste import SEASONED_SITTINGS, SOUR_KINDS
+from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 
 
 class SourWithNuts:
-    """A dressing of nut butter or tahini has something sour in it, where the dish has a place for it."""
+    """With a dressing of nut butter or tahini comes something sour, where the dish has a place for it."""
 
     def post(self, draft: DishVariables) -> None:
-        """No nut butter without an acid."""
+        """No nut butter without an acid; beside tahini tomatoes are sour enough."""
         problem = draft.problem
         slots = problem.pattern.slots
         if problem.wanted.sitting not in SEASONED_SITTINGS or all(slot.role != "acid" for slot in slots.values()):
             return
         options = list(enumerate(problem.options))
         sour = sum(draft.used[number] for number, option in options if option.offered.food.kind in SOUR_KINDS)
+        tomatoes = sum(draft.used[number] for number, option in options if option.offered.food.kind == "tomato")
         for number, option in options:
             slot = slots[option.slot]
             if option.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
-                draft.model.add(draft.used[number] <= sour)
+                enough = sour + tomatoes if option.offered.food.id == SESAME else sour
+                draft.model.add(draft.used[number] <= enough)
+
+
+class SweetSpiceBesideAnother:
+    """Cinnamon or nutmeg alone makes no savoury dish taste."""
+
+    def post(self, draft: DishVariables) -> None:
+        """No sweet spice without another spice."""
+        problem = draft.problem
+        if problem.wanted.sitting not in SEASONED_SITTINGS:
+            return
+        options = list(enumerate(problem.options))
+        sweet = [number for number, option in options if is_sweet_spice(option)]
+        others = sum(
+            draft.used[number]
+            for number, option in options
+            if option.offered.food.kind == "spice" and number not in sweet
+        )
+        for number in sweet:
+            draft.model.add(draft.used[number] <= others)
+
+
+class EggsByThemselves:
+    """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone."""
+
+    def post(self, draft: DishVariables) -> None:
+        """No egg beside another protein in the same slot."""
+        problem = draft.problem
+        for name, slot in problem.pattern.slots.items():
+            if slot.role != "protein" or slot.items[1] < MOST_PROTEINS or slot.method == "raw":
+                continue
+            options = list(problem.in_slot(name))
+            eggs = [number for number, option in options if option.offered.food.kind == "egg"]
+            others = [number for number, option in options if option.offered.food.kind != "egg"]
+            for egg in eggs:
+                for other in others:
+                    draft.model.add_bool_or(~draft.used[egg], ~draft.used[other])
 
 
 class FewProteins:

@@ -2,14 +2,15 @@
 
 import time
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT, WEIGHING
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Deciding, Found
@@ -94,7 +95,7 @@ def _of(thing: Offered, wanted: DinnerRequest, tables: Tables) -> Iterator[Figur
         part = thing.brings.parts[0]._replace(figures=food_figures(measured))
         yield _figure(thing, "measured", doubted, LoadProfile((part,)), wanted)
     if thing.brings.anything:  # as if the amount were known: settled, as that of a box
-        yield _figure(thing, "weighed", (), thing.brings._replace(settled=True), wanted)
+        yield _figure(thing, "weighed", (), replace(thing.brings, settled=True), wanted)
 
 
 def _figure(
@@ -114,10 +115,9 @@ def _figure(
 
 
 def _changed(problem: PatternProblem, figure: Figure) -> PatternProblem:
-    options = tuple(
+    return problem.with_options(
         option._replace(offered=option.offered._replace(brings=figure.better))
         if option.offered.food.id == figure.food
         else option
         for option in problem.options
     )
-    return problem._replace(options=options)

@@ -4,15 +4,16 @@ import time
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from calmlarder.compose.dinner import dinner_of
 from calmlarder.compose.problem import PatternProblem, limit_rows
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
 from calmlarder.compose.why.model import Bound, Found
 from calmlarder.intake.plate import in_grams
 from calmlarder.intake.profile import TO_GRAMS
+from calmlarder.intake.shared_cap import with_more
 from calmlarder.intake.stacking import rooms
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Cap
@@ -72,15 +73,8 @@ def _roomier(wanted: DinnerRequest, cap: Cap) -> DinnerRequest:
     """The same request with a little more room under one limit, and under the same of one food."""
 
     def more(caps: tuple[Cap, ...]) -> tuple[Cap, ...]:
-        return tuple(_wider(one) if one.group == cap.group else one for one in caps)
+        return tuple(with_more(one, MORE_G) if one.group == cap.group else one for one in caps)
 
     limits = wanted.limits
     roomy = {"food_caps": more(limits.food_caps), "sitting_caps": more(limits.sitting_caps)}
     return wanted.model_copy(update={"profile": limits.model_copy(update=roomy)})
-
-
-def _wider(cap: Cap) -> Cap:
-    """With the same factor between what is likely and what may come at most."""
-    typical = cap.typical_g + MORE_G
-    most = None if cap.at_most_g is None else cap.at_most_g * typical / cap.typical_g
-    return cap.model_copy(update={"typical_g": typical, "at_most_g": most})

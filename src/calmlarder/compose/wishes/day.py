@@ -18,7 +18,7 @@ class WithinDay:
     def terms(self, draft: DishVariables) -> list[Term]:
         """One excess for each limit of the day, for whoever has had the most."""
         wanted, terms = draft.problem.wanted, list[Term]()
-        for cap in wanted.limits.day_caps:
+        for cap in draft.problem.limits.day_caps:
             before = -(-day_so_far_ug(wanted.eaten, wanted.stacking, cap) // _UG) if wanted.stacking else 0
             room = max(0, int(cap.typical_g * 1000 * PER_MG) - before) * wanted.people
             loads = [

@@ -1,9 +1,17 @@
 """Season with what the larder has; dress what is raw; garlic and onion by name only where nothing else seasons."""
 
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.taste import SEASONED_SITTINGS, dresses, says_garlic, seasons, wants_dressing
+from calmlarder.compose.taste import (
+    SEASONED_SITTINGS,
+    dresses,
+    is_plain,
+    is_savoury,
+    says_garlic,
+    seasons,
+    wants_dressing,
+)
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, POINT, SEASONINGS_MISSING
+from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, PLAIN, POINT, SEASONINGS_MISSING
 
 
 def _is_seasoned(problem: PatternProblem) -> bool:
@@ -51,6 +59,29 @@ class Dressed:
 
     def bound(self, problem: PatternProblem) -> int:
         """Nothing raw costs nothing."""
+        return 0
+
+
+class NotPlain:
+    """Tofu, tempeh, pulses and poultry without anything savoury cost."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        options = list(enumerate(problem.options))
+        plain = [number for number, option in options if is_plain(problem, option)]
+        if not plain:
+            return []
+        savoury = sum(draft.used[number] for number, option in options if is_savoury(problem, option))
+        bland = draft.model.new_bool_var("")
+        for number in plain:
+            draft.model.add(bland + savoury >= draft.used[number])
+        return [(-PLAIN * POINT, bland)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing plain costs nothing."""
         return 0
 
 

@@ -1,0 +1,92 @@
+"""What a recipe's title and steps tell of its lines: which food it is named for, and what goes in raw or is cooked."""
+
+import re
+from collections.abc import Mapping, Sequence
+from typing import Literal, NamedTuple
+
+from calmlarder.adapt.names import foods_in, names_of
+from calmlarder.cookbook.recipe import IngredientRead, Recipe
+from calmlarder.matching.words import plain, words_of
+from calmlarder.swaps.computed import same_thing
+from calmlarder.tables.book import Tables
+
+Use = Literal["raw", "cooked"]
+# Last words of names that title a dish for something else: an oil, a sauce.
+_EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
+_MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
+_CLAUSES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
+_HEAT = re.compile(
+    r"\b(?:fry|fried|frying|saute\w*|brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*|grill\w*|soften|sweat|cook\w*|heat"
+    r"|warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble"
+    r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
+)
+_JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
+_ON_TOP = re.compile(
+    r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat)\w*\b"
+)
+_TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
+
+
+class Told(NamedTuple):
+    """The foods that the title names, and how each food is used; what is not told of is taken as `otherwise`."""
+
+    titled: frozenset[str]
+    uses: Mapping[str, Use]
+    otherwise: Use
+    to_serve: frozenset[str]
+
+    def use_of(self, read: IngredientRead) -> Use:
+        """How the food of a line is used."""
+        if read.text in self.to_serve:
+            return "raw"
+        return self.uses.get(read.food or "", self.otherwise)
+
+    def is_titled(self, food: str) -> bool:
+        """Whether the dish is named for a food."""
+        return food in self.titled
+
+
+NOTHING_TOLD = Told(frozenset(), {}, "cooked", frozenset())
+
+
+def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> Told:
+    """What title and steps tell. A dish in which nothing is heated is raw; what is stirred into one that is, cooked."""
+    own = {read.food for read in reads if read.food}
+    names = names_of(own, tables)
+    clauses = [clause for clause in _CLAUSES.split(plain(" . ".join(recipe.steps)[:_MOST_SIGNS])) if clause.strip()]
+    heated = any(_HEAT.search(clause) for clause in clauses)
+    uses: dict[str, Use] = {}
+    for clause in clauses:
+        use = _use_in(clause, heated)
+        for food in {food for _, foods in foods_in(clause, names) for food in foods}:
+            if uses.get(food) != "cooked":
+                uses[food] = use
+    return Told(
+        titled=_titled(recipe.title, own, tables),
+        uses=uses,
+        otherwise="cooked" if heated or not clauses else "raw",
+        to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
+    )
+
+
+def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:
+    """The foods that a title names; of the recipe's own by a last word (`dal`), or as the most of a dish too."""
+    named = {food for _, foods in foods_in(title, names_of({one.id for one in tables.foods}, tables)) for food in foods}
+    words = set(words_of(title)) - _EVERYWHERE
+    rows = [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]
+    heads = {food for name, food in rows if food in own and set(words_of(name)[-1:]) & words}
+    mains = set()
+    for dish in named:
+        mixture = tables.composite_of(dish)
+        if mixture is not None:
+            main = max(mixture.parts, key=lambda part: part.grams).food
+            mains |= {food for food in own if same_thing(main, food)}
+    return frozenset(named | heads | mains)
+
+
+def _use_in(clause: str, heated: bool) -> Use:
+    if _HEAT.search(clause):
+        return "cooked"
+    if _ON_TOP.search(clause) and not _JOINS.search(clause):
+        return "raw"
+    return "cooked" if heated else "raw"

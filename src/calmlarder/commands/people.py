@@ -1,0 +1,116 @@
+"""`calmlarder people`: who eats here."""
+
+import argparse
+import json
+import re
+from datetime import date
+from typing import Any
+
+from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
+from calmlarder.household import people
+from calmlarder.household.household import Household
+from calmlarder.household.person import Person
+from calmlarder.intake.own_limit import MOST_OWN_G, OWN_COMPONENTS, OwnComponent, OwnLimit
+from calmlarder.matching.dates import parse_day
+from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.people_text import people_text, person_object
+
+_NONE = ["none"]
+_LIMIT = re.compile(r"(?P<name>[a-z_ -]+?)[\s:=]+(?P<grams>\d{1,3}(?:\.\d{1,3})?)\s*g?", re.IGNORECASE)
+
+
+def listed(options: argparse.Namespace) -> int:
+    """Everybody."""
+    with household_of(options) as household:
+        _show(options, people.people(household))
+    return 0
+
+
+def added(options: argparse.Namespace) -> int:
+    """Somebody new. Raises CannotGoOn for what cannot be."""
+    with household_of(options) as household:
+        name = person(options.name, "NAME")
+        _show(options, [people.add(household, name, _values(options, household, Person(name=name)))])
+    return 0
+
+
+def changed(options: argparse.Namespace) -> int:
+    """What holds for somebody. Raises CannotGoOn for what cannot be."""
+    with household_of(options) as household:
+        one = people.person_of(household, person(options.name, "NAME"))
+        _show(options, [people.change(household, one.name, _values(options, household, one))])
+    return 0
+
+
+def removed(options: argparse.Namespace) -> int:
+    """Somebody leaves."""
+    with household_of(options) as household:
+        people.remove(household, person(options.name, "NAME"))
+        _show(options, people.people(household))
+    return 0
+
+
+def _show(options: argparse.Namespace, found: "list[Person] | tuple[Person, ...]") -> None:
+    if options.json:
+        print(json.dumps({"people": [person_object(one) for one in found]}, ensure_ascii=False, indent=2))
+    else:
+        print(people_text(found))
+
+
+def _values(options: argparse.Namespace, household: Household, one: Person) -> dict[str, Any]:
+    """What the options say of a person, by field."""
+    given = {
+        "diet": options.diet, "protein_g": options.protein, "weight_kg": options.weight, "age": options.age,
+        "appetite": options.appetite, "profile": options.profile, "phase": options.phase,
+    }  # fmt: skip
+    values: dict[str, Any] = {name: value for name, value in given.items() if value is not None}
+    if options.avoid is not None:
+        is_none = options.avoid.strip().lower() == "none"
+        values["avoid"] = () if is_none else allergens_of(options)
+    for field, words, option in (("never", options.never, "--never"), ("disliked", options.dislike, "--dislike")):
+        if words is not None:
+            foods = [] if words == _NONE else [food_named(word, option, household.tables).id for word in words]
+            values[field] = tuple(foods)
+    if options.since is not None or (options.phase is not None and options.phase != one.phase):
+        values["since"] = _day(options.since, household.today)
+    if options.limits_add is not None:
+        values["own_add"] = options.limits_add == "yes"
+    if options.limit or options.forget_limit:
+        values["own_limits"] = [own.model_dump() for own in _limits(options, one, day_of(options))]
+    return values
+
+
+def _limits(options: argparse.Namespace, one: Person, today: date) -> tuple[OwnLimit, ...]:
+    gone = {_component(name, "--forget-limit") for name in options.forget_limit or ()}
+    one = one.model_copy(update={"own_limits": tuple(own for own in one.own_limits if own.component not in gone)})
+    if options.limit and not (options.said_by or "").strip():
+        remedy = 'give --said-by, such as --said-by "my dietitian"'
+        raise CannotGoOn([Problem(where="--limit", what="needs to say who set it", remedy=remedy)])
+    for text in options.limit or ():
+        found = _LIMIT.fullmatch(text.strip())
+        grams = float(found["grams"]) if found else 0.0
+        if found is None or not 0 < grams <= MOST_OWN_G:
+            remedy = 'write a component and grams at one sitting, such as "gos 1.0"'
+            raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
+        said_by = " ".join(options.said_by.split())[:60]
+        own = OwnLimit(component=_component(found["name"], "--limit"), grams=grams, on=today, said_by=said_by)
+        one = one.model_copy(update={"own_limits": people.with_limit(one, own)})
+    return one.own_limits
+
+
+def _component(given: str, option: str) -> OwnComponent:
+    name = given.strip().lower().replace(" ", "_").replace("-", "_")
+    for component in OWN_COMPONENTS:
+        if component == name:
+            return component
+    remedy = f"choose of {', '.join(OWN_COMPONENTS)}"
+    raise CannotGoOn([Problem(where=option, what=f"`{given.strip()}` is no component", remedy=remedy)])
+
+
+def _day(given: str | None, today: date) -> date:
+    if given is None:
+        return today
+    try:
+        return parse_day(given, today)
+    except ValueError as error:
+        raise CannotGoOn([Problem(where="--since", what=str(error), remedy="write it like 2026-03-12")]) from None

@@ -1,0 +1,58 @@
+"""What a food is called in a dinner: where one row stands for many sorts, the cook's own word for it."""
+
+import re
+from collections.abc import Iterable, Mapping
+
+from calmlarder.compose.solve import Use
+from calmlarder.matching.words import singular
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+# Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
+_SORTS = frozenset({"fish", "oil", "leaf"})
+
+
+def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
+    """The foods of a dinner by id, under the name that their lines give them, where all lots of one have the same."""
+    lines: dict[str, list[str]] = {}
+    foods: dict[str, Food] = {}
+    for use in uses:
+        food = use.option.offered.food
+        foods[food.id] = food
+        lines.setdefault(food.id, []).append(use.option.offered.lot.line.lower())
+    return {key: _called(food, lines[key], tables) for key, food in foods.items()}
+
+
+def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
+    if food.kind not in _SORTS and not _is_group(food):
+        return food
+    names = {_name_in(food, line, tables) for line in lines}
+    name = names.pop()
+    return food if names or name is None else food.model_copy(update={"name": name})
+
+
+def _name_in(food: Food, line: str, tables: Tables) -> str | None:
+    """The longest other name of the food in the line; None where its own is there or no other.
+
+    Part of its own name is no other, but for a group.
+    """
+    if _says(line, food.name):
+        return None
+    own = _words(food.name)
+    names = [name for name in tables.names_of(food.id) if _says(line, name)]
+    if not _is_group(food):
+        names = [name for name in names if not own >= _words(name)]
+    return max(names, key=lambda name: (len(name), name), default=None)
+
+
+def _is_group(food: Food) -> bool:
+    """Whether its own name is that of several sorts: `squid and octopus`."""
+    return " and " in food.name
+
+
+def _words(name: str) -> set[str]:
+    return {singular(word) for word in name.lower().split()}
+
+
+def _says(line: str, name: str) -> bool:
+    return re.search(rf"(?<!\w){re.escape(name.lower())}(?!\w)", line) is not None

@@ -1,0 +1,107 @@
+"""The people of a home: who they are, added, changed and taken out, each as one action."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from pydantic import ValidationError
+
+from calmlarder.household.household import Household
+from calmlarder.household.person import NO_LIMITS, Person
+from calmlarder.household.settings import NUMBERS, PERSONS, people_of
+from calmlarder.intake.eaten import EVERYONE, ME
+from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.profile import OWN
+from calmlarder.problems import CannotGoOn, Problem
+
+MOST_PEOPLE = 12
+# What of me is a setting of the home, which holds for all who share a dish where nobody is named.
+_AT_HOME = {"diet": "diet", "avoid": "avoid", "never": "never", "disliked": "dislike", "profile": "profile"}
+_NO_NAMES = {EVERYONE, "guest", "guests", "nobody"}
+
+
+def people(household: Household) -> tuple[Person, ...]:
+    """Everybody, me first."""
+    return people_of(household.settled())
+
+
+def person_of(household: Household, name: str) -> Person:
+    """One of them. Raises CannotGoOn for somebody who is not here."""
+    everybody = people(household)
+    found = next((one for one in everybody if one.name == name), None)
+    if found is None:
+        known = ", ".join(one.name for one in everybody)
+        remedy = f"here are {known}; `calmlarder people add {name}` adds somebody"
+        raise CannotGoOn([Problem(where=name, what="is nobody of this home", remedy=remedy)])
+    return found
+
+
+def add(household: Household, name: str, values: Mapping[str, Any]) -> Person:
+    """Somebody new. Raises CannotGoOn for a name that is taken or none, and for what cannot be."""
+    everybody = people(household)
+    if name in _NO_NAMES or any(one.name == name for one in everybody):
+        remedy = "give another name" if name in _NO_NAMES else f"`calmlarder people set {name}` changes them"
+        raise CannotGoOn([Problem(where=name, what="cannot be added", remedy=remedy)])
+    if len(everybody) >= MOST_PEOPLE:
+        raise CannotGoOn([Problem(where=name, what=f"would be more than {MOST_PEOPLE}", remedy="remove somebody")])
+    new = changed(household, Person(name=name, profile=NO_LIMITS), values)
+    _keep(household, [*everybody, new], f"add {name}")
+    return new
+
+
+def change(household: Household, name: str, values: Mapping[str, Any]) -> Person:
+    """Somebody as they are now. Raises CannotGoOn for what cannot be."""
+    new = changed(household, person_of(household, name), values)
+    _keep(household, [new if one.name == name else one for one in people(household)], f"set {name}")
+    return new
+
+
+def remove(household: Household, name: str) -> None:
+    """Somebody leaves; what they logged stays. Raises CannotGoOn for me, and for somebody who is not here."""
+    if name == ME:
+        remedy = "`calmlarder people set me` changes what holds for you"
+        raise CannotGoOn([Problem(where=ME, what="cannot be removed", remedy=remedy)])
+    person_of(household, name)
+    _keep(household, [one for one in people(household) if one.name != name], f"remove {name}")
+
+
+def changed(household: Household, person: Person, values: Mapping[str, Any]) -> Person:
+    """The person with other values. Raises CannotGoOn for a profile that is none, and for what cannot be."""
+    try:
+        new = Person.model_validate({**person.model_dump(), **values})
+    except ValidationError as error:
+        faults = [
+            Problem(where=str(fault["loc"][0]), what=f"`{fault['input']}` cannot be", remedy=str(fault["msg"]))
+            for fault in error.errors(include_url=False)
+        ]
+        raise CannotGoOn(faults) from None
+    if new.profile == OWN and not new.own_limits:
+        remedy = f'finish a challenge, or `calmlarder people set {new.name} --limit "gos 1" --said-by "my dietitian"`'
+        raise CannotGoOn([Problem(where="profile", what="no limits of their own are known", remedy=remedy)])
+    new.limits(household.tables)  # raises where there is no such profile
+    return new
+
+
+def with_limit(person: Person, limit: OwnLimit) -> tuple[OwnLimit, ...]:
+    """Their own limits with one more; it takes the place of what was said of the same component and foods."""
+    kept = [
+        one
+        for one in person.own_limits
+        if one.component != limit.component
+        or (limit.classes and (one.source, one.classes) != (limit.source, limit.classes))
+    ]
+    return (*kept, limit)
+
+
+def _keep(household: Household, everybody: Sequence[Person], words: str) -> None:
+    """All of them; of me the part that is a setting of the home is kept as one."""
+    me = next(one for one in everybody if one.name == ME)
+    before = people_of(household.settled())[0]
+    settings: dict[str, Any] = {PERSONS: [one.model_dump(mode="json") for one in everybody]}
+    for field, name in _AT_HOME.items():
+        value = getattr(me, field)
+        if value != getattr(before, field):
+            settings[name] = ",".join(value) if isinstance(value, tuple) else value
+    if me.protein_g != before.protein_g:
+        least, _, most = NUMBERS["protein_g"]
+        settings["protein_g"] = min(most, max(least, round(me.protein_g)))
+    household.store.set(settings, words)

@@ -1,0 +1,30 @@
+"""What somebody tolerates of one component at one sitting."""
+
+from datetime import date
+from typing import Annotated, Literal, get_args
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from calmlarder.tables.vocabulary import CutoffClass
+
+OwnComponent = Literal["fructans", "gos", "lactose", "excess_fructose", "sorbitol", "mannitol"]
+OWN_COMPONENTS: tuple[OwnComponent, ...] = get_args(OwnComponent)
+MOST_OWN_G = 50.0  # beyond it is a slip of the pen: ours
+
+
+class OwnLimit(BaseModel):
+    """G of a component at one sitting that one person tolerates, since when, and who says so.
+
+    `classes` are the cut-off classes of the foods it was found with, empty for all. `calm_days` of `days` at the dose
+    say how sure it is, where challenges say it; `risk` is the share of days, 0 to 1, with a reaction to it.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    component: OwnComponent
+    grams: Annotated[float, Field(gt=0, le=MOST_OWN_G)]
+    on: date
+    said_by: Annotated[str, Field(min_length=1, max_length=60)]
+    source: str = ""  # the challenge it comes from: `wheat`, `gos`
+    classes: tuple[CutoffClass, ...] = ()
+    risk: float | None = None

@@ -1,0 +1,108 @@
+"""Foods to challenge with: how many grams hold a dose, and whether they are pure, computed from the tables.
+
+A food is pure where its other groups stay under the cut-offs of elimination for one food at the top dose. Which pure
+foods are named first is common practice, no source.
+"""
+
+from collections.abc import Iterable
+from decimal import ROUND_HALF_UP, Decimal
+from typing import NamedTuple
+
+from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.groups import food_figures
+from calmlarder.intake.profile import profile_named, typical_room
+from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Allergen, Diet, Group
+
+MOST_GRAMS = 400  # of a food at the top dose, that a person can eat with a dinner: ours
+# Groups of the limits that a group is a part of.
+SUMS: dict[Group, tuple[Group, ...]] = {
+    "fructans": ("oligosaccharides", "total"),
+    "gos": ("oligosaccharides", "total"),
+    "sorbitol": ("polyols", "total"),
+    "mannitol": ("polyols", "total"),
+    "excess_fructose": ("total",),
+    "lactose": (),
+}
+_FIRST: dict[Challenge, tuple[str, ...]] = {
+    "sorbitol": ("blackberry", "apricot-dried", "plum"),
+    "excess_fructose": ("mango",),
+    "lactose": ("milk", "yoghurt-plain", "quark"),
+    "gos": ("chickpeas-boiled", "chickpeas-canned", "kidney-beans-boiled"),
+    "mannitol": ("cauliflower", "mushroom-button", "celery"),
+    "wheat": ("pasta-dry", "pasta-cooked", "noodles-wheat-dry"),
+    "onion": ("onion-brown", "onion-yellow", "onion-red"),
+    "garlic": ("garlic",),
+}
+
+
+class ChallengeFood(NamedTuple):
+    """A food and the grams of it that hold each dose of the ladder."""
+
+    food: Food
+    grams: tuple[float, float, float]
+
+
+def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -> float | None:
+    """Grams of a food that hold a dose (g of the group), to 0.1 g; None where it holds none or nobody knows."""
+    if tables.unknown_of(food.id):
+        return None
+    figure, _ = food_figures(tables.fermentables_of(food.id)).exact[group_of(challenge)]
+    if figure <= 0:
+        return None
+    exact = Decimal(str(dose_g)) * 1000 / figure * 100
+    return float(exact.quantize(Decimal("0.1"), ROUND_HALF_UP))
+
+
+def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> ChallengeFood | None:
+    """The food with its amounts; None where it is not pure, holds too little, or a figure is unknown."""
+    ladder = ladder_of(challenge)
+    grams = [grams_for(food, challenge, dose, tables) for dose in ladder.doses_g]
+    low, middle, top = grams
+    if low is None or middle is None or top is None or top > MOST_GRAMS or not _is_source(food, challenge):
+        return None
+    figures = food_figures(tables.fermentables_of(food.id))
+    own: Group = group_of(challenge)
+    for cap in profile_named("elimination", tables).food_caps:
+        if not cap.covers(food.cutoff_class) or cap.group == own:
+            continue
+        typical = figures.exact[cap.group][0] - (figures.exact[own][0] if cap.group in SUMS[own] else 0)
+        if typical * Decimal(str(top)) > typical_room(cap):
+            return None
+    return ChallengeFood(food, (low, middle, top))
+
+
+def foods_for(
+    challenge: Challenge, tables: Tables, diet: Diet = "omnivore", avoid: tuple[Allergen, ...] = ()
+) -> tuple[ChallengeFood, ...]:
+    """Pure foods that may be eaten, those named first in front, the others by grams."""
+    first = _FIRST[challenge]
+    fit = (food for food in tables.foods if suits_diet(food, diet) and not allergens_met(food, avoid))
+    found = [one for food in fit if (one := challenge_food(food, challenge, tables)) is not None]
+    return tuple(sorted(found, key=lambda one: _rank(one, first)))
+
+
+def _rank(one: ChallengeFood, first: Iterable[str]) -> tuple[int, float, str]:
+    named = list(first)
+    place = named.index(one.food.id) if one.food.id in named else len(named)
+    return place, one.grams[-1], one.food.id
+
+
+def _is_source(food: Food, challenge: Challenge) -> bool:
+    """Whether fructans of a food are those that are challenged: of wheat, of onion, of garlic."""
+    if challenge in {"onion", "garlic"}:
+        return challenge in food.id.split("-")
+    if challenge == "wheat":
+        grain = {"pasta", "noodle", "bread", "wrap", "flour", "grain"}
+        return (
+            food.kind in grain
+            and food.gluten != "no"
+            and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
+        )
+    return True
+
+
+__all__ = ["PER_MG", "ChallengeFood", "challenge_food", "foods_for", "grams_for"]

@@ -1,0 +1,29 @@
+"""People of a home, in words and as plain values."""
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from calmlarder.render.course_text import limit_line
+
+if TYPE_CHECKING:
+    from calmlarder.household.person import Person
+
+
+def person_object(one: "Person") -> dict[str, Any]:
+    """Plain values."""
+    return one.model_dump(mode="json")
+
+
+def people_text(people: "Sequence[Person]") -> str:
+    """Everybody, a paragraph each."""
+    return "\n".join(line for one in people for line in _lines(one))
+
+
+def _lines(one: "Person") -> list[str]:
+    said = [one.diet, f"limits: {one.profile}", f"protein {one.protein_g:g} g"]
+    said += [f"no {', '.join(one.avoid)}"] if one.avoid else []
+    said += [f"appetite {one.appetite:g}"] if one.appetite != 1 else []
+    said += [f"{one.phase}{f' since {one.since}' if one.since else ''}"] if one.phase else []
+    said += [f"{one.weight_kg:g} kg"] if one.weight_kg is not None else []
+    said += [f"{one.age} years"] if one.age is not None else []
+    return [f"{one.name}: {'; '.join(said)}", *(f"  {limit_line(own)}" for own in one.own_limits)]

@@ -1,0 +1,65 @@
+"""Who gets what at a table of several, in words."""
+
+from collections.abc import Iterator
+
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.portions import Served
+from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.intake.dose import Dose
+from calmlarder.intake.eaten import ME
+from calmlarder.render.style import Style
+
+
+def portion_lines(dinner: Dinner, style: Style) -> Iterator[str]:
+    """Everybody's share, protein and fullest limit; nothing where nobody is named."""
+    if not dinner.portions:
+        return
+    if dinner.apart:
+        yield ""
+        yield style.strong("Served apart")
+        for part in dinner.apart:
+            at = f"{part.moment.start_min // 60}:{part.moment.start_min % 60:02d}"
+            how = "weigh" if part.how == "weigh" else part.household or "by eye"
+            yield from style.hanging(f"{at}  {part.said} ({how})")
+    yield ""
+    yield style.strong("Whose plate")
+    for one in dinner.portions:
+        yield from style.hanging(
+            f"{one.who}: {_share(one, dinner)}, {one.protein_g:.0f} g protein{_with(one)}{_fullest(one)}"
+        )
+
+
+def _share(one: Served, dinner: Dinner) -> str:
+    if len({other.appetite for other in dinner.portions}) == 1:
+        return "an equal share"
+    return f"{round(100 * one.share)} % of the dish"
+
+
+def _with(one: Served) -> str:
+    return f", with {' and '.join(one.apart)} apart" if one.apart else ""
+
+
+def _fullest(one: Served) -> str:
+    if not one.limits_g:
+        return ", no limits"
+
+    def full(key: str) -> float:
+        typical, most = one.limits_g[key]
+        return max(one.loads_g[key] / typical, 0.0 if most is None else one.at_most_g[key] / most)
+
+    key = max(one.limits_g, key=full)
+    return (
+        f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {one.limits_g[key][0]:.2f} g, "
+        f"at most {one.at_most_g[key]:.2f} g"
+    )
+
+
+def dose_words(dose: Dose) -> str:
+    """The dose of a challenge, and what the figures say of it."""
+    where = "in the dish" if dose.in_dish else "beside the dish, on this plate only"
+    whose = "Today's challenge" if dose.who == ME else f"Today's challenge of {dose.who}"
+    group = CAP_WORDS.get(dose.group, dose.group)
+    return (
+        f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. The limits leave "
+        "this dose out; everything else is in elimination."
+    )

@@ -1,0 +1,74 @@
+"""A packet's list kept with its lot: told in the list from then on, from the command and from the larder's screen."""
+
+import asyncio
+import json
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+from textual.widgets import Input
+
+from calmlarder.cli import main
+from calmlarder.tables.load import load_tables
+from calmlarder.tables.places import shipped
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.page import Page
+
+LIST = "Ingredients: tofu (soya beans, water), onion powder, spices, salt"
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> list[str]:
+    where = ["--home", str(tmp_path), "--today", "2026-03-11"]
+    assert main([*where, "larder", "add", "firm tofu 280g"]) == 0
+    return where
+
+
+def test_a_lot_carries_its_label(home: list[str], capsys: Any) -> None:
+    assert main([*home, "label", "--lot", "1", LIST]) == 0
+    capsys.readouterr()
+    assert main([*home, "larder", "list"]) == 0
+    listed = capsys.readouterr().out
+    assert "its label holds" in listed
+    assert "onion powder" in listed
+    assert "may hide in spice" in listed
+    assert main([*home, "label", "--lot", "1"]) == 0  # read again
+    assert "onion powder" in capsys.readouterr().out
+    assert main([*home, "larder", "freeze", "1"]) == 0
+    assert main([*home, "larder", "list", "--json"]) == 0
+    out = capsys.readouterr().out
+    lots = json.loads(out[out.index("{") :])["lots"]
+    assert [one["label"] for one in lots] == [LIST]  # it stays with it into the freezer
+    assert main([*home, "larder", "undo"]) == 0
+    assert main([*home, "larder", "undo"]) == 0
+    capsys.readouterr()
+    assert main([*home, "larder", "list"]) == 0
+    assert "label" not in capsys.readouterr().out
+
+
+def test_what_cannot_be_is_said(home: list[str], capsys: Any) -> None:
+    assert main([*home, "label", "--lot", "9", LIST]) != 0
+    assert "lot 9" in capsys.readouterr().err
+    assert main([*home, "label", "--lot", "1"]) != 0
+    assert main([*home, "label"]) != 0
+
+
+def test_from_the_larders_screen(home: list[str], tmp_path: Path) -> None:
+    folders = [shipped("ingredient_tables")]
+
+    async def typed() -> None:
+        app = LarderApp(tmp_path, load_tables(folders), date(2026, 3, 11), folders)
+        async with app.run_test(size=(100, 30)) as pilot:
+            await pilot.pause()
+            await pilot.press("shift+f9")
+            app.screen.query_one(Input).value = LIST
+            await pilot.press("enter")
+            await pilot.pause()
+            assert isinstance(app.screen, Page)
+
+    asyncio.run(typed())
+    from calmlarder.household.household import Household
+
+    with Household(tmp_path, load_tables(folders), date(2026, 3, 11), folders) as household:
+        assert [one.lot.label for one in household.lots()] == [LIST]
