@@ -18,11 +18,12 @@ from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.page import Hanging, Page
+from calmlarder.tui.page import Page
 from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.plan_view import PlanView
 from calmlarder.tui.planned_dinner import PlannedDinner
 from calmlarder.tui.widgets.day_board import Card, DayBoard
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import SIZES, Act, run_program, settled
 

@@ -14,6 +14,7 @@ from calmlarder.tui.ask import Ask
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import Act, run_program, settled, shown, type_line
@@ -132,7 +133,7 @@ def test_a_recipe_begins_at_its_line_a_name_is_a_file_and_save_wants_a_name(
         app.screen.query_one(TextArea).text = str(file)
         await pilot.press("f5")
         await settled(app, pilot)
-        assert "Swap: " in str(app.screen.query_one("#adapted", Static).content)
+        assert "Swap: " in app.screen.query_one("#adapted", Hanging).content
         await pilot.press("f7")
         await pilot.pause()
         await pilot.press("enter")

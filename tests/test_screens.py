@@ -26,11 +26,12 @@ from calmlarder.tui.help_screen import HelpScreen, Parts
 from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
-from calmlarder.tui.page import Hanging, Page
+from calmlarder.tui.page import Page
 from calmlarder.tui.timers import Timers, left_words
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.dish import OrderOfWork
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
 from programs import SIZES, TODAY, Act, run_program, shown, type_line

@@ -8,7 +8,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Input, Static, TextArea
+from textual.widgets import Input, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
@@ -20,12 +20,13 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.told import tell
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
 
-_MARGIN = 4  # columns for padding and the scroll bar
+_MARGIN = 6  # columns for padding and the scroll bar
 _OVER = "write over it"
 
 
@@ -49,9 +50,9 @@ class AdaptScreen(Screen[None]):
         with Horizontal(id="of-recipe"):
             yield LineInput(placeholder="paste a recipe here, or name its file", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")
-        yield TextArea(id="recipe")
+        yield TextArea(id="recipe", placeholder="or here, as it stands on its page; F5 makes it fit")
         with VerticalScroll(id="adapted-scroll"):
-            yield Static("", id="adapted", markup=False)
+            yield Hanging(id="adapted")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -136,7 +137,7 @@ class AdaptScreen(Screen[None]):
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
         text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
-        self.query_one("#adapted", Static).update(text)
+        self.query_one("#adapted", Hanging).update(text)
         self._turn(to_answer=True)
 
     def _turn(self, to_answer: bool) -> None:

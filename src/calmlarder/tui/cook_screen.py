@@ -17,6 +17,7 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -69,7 +70,7 @@ class CookScreen(Screen[bool]):
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
-            yield Static("", id="timeline", markup=False)
+            yield Hanging(id="timeline")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -100,7 +101,7 @@ class CookScreen(Screen[bool]):
     def _show_timeline(self) -> None:
         gone = None if self._began is None else (monotonic() - self._began) / 60
         self.query_one(Lanes).show_now(gone)
-        self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
+        self.query_one("#timeline", Hanging).update(timeline_text(self._dinner.timeline, gone))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""

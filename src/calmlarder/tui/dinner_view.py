@@ -29,10 +29,11 @@ class DinnerView(VerticalScroll):
         """The card over the columns, the notes below."""
         yield DishCard()
         with Container(id="columns"):
-            yield AmountList()
-            with Vertical(id="weigh-column"):
-                yield Static("", id="weigh", markup=False)
-                yield NearLimits()
+            with Container(id="plates"):
+                yield AmountList()
+                with Vertical(id="weigh-column"):
+                    yield Static("", id="weigh", markup=False)
+                    yield NearLimits()
             yield OrderOfWork()
         yield Static("", id="notes", markup=False)
 

@@ -1,6 +1,5 @@
 """Why: what a lot does in tonight's dinner, or why it is not in it. The answer grows while it is read."""
 
-from textwrap import wrap
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
@@ -13,6 +12,7 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ class WhyScreen(Screen[None]):
         yield TopLine()
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
-            yield Static("", id="why", markup=False)
+            yield Hanging(id="why")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -86,7 +86,7 @@ class WhyScreen(Screen[None]):
 
             self._answer = None
             self.query_one("#title", Static).update(f"{self._food.name}: {at_fault('a dinner')}")
-            self.query_one("#why", Static).update("\n".join(faults))
+            self.query_one("#why", Hanging).update("\n".join(faults))
 
     def _show(self, answer: "Why", stopped: bool) -> None:
         if not self.is_mounted:
@@ -101,12 +101,10 @@ class WhyScreen(Screen[None]):
         from calmlarder.render.style import Style
         from calmlarder.render.why_text import why_text
 
-        place = self.query_one("#why", Static)
+        place = self.query_one("#why", Hanging)
         style = Style(False, True, max(_NARROWEST, place.size.width))
         text = why_text(self._answer, self._evening.request, style)
-        # A line that came whole is wrapped here, hanging by two.
-        lines = (wrap(line, style.width, subsequent_indent="  ") or [""] for line in text.splitlines())
-        place.update("\n".join(part for one in lines for part in one))
+        place.update(text)
 
     def on_resize(self) -> None:
         """Wrap anew."""
