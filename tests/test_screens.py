@@ -14,8 +14,6 @@ from textual.widgets import Input, SelectionList, Static
 from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
-from calmlarder.tables.load import load_tables
-from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.clock import timeline_text
@@ -483,7 +481,7 @@ KEYS = (
     "f1", "f2", "f3", "f4", "f5", "f6", "f7", "f8", "escape", "enter", "down", "up", "left", "right", "space", "tab",
     "ctrl+t", "ctrl+g", "ctrl+l", "ctrl+n", "o",
     "n", "m", "x", "u", "t", "s", "d", "p", "r", "c", "w", "plus", "minus", "full_stop", "ctrl+z", "ctrl+y", "k", "a",
-    "2", "backspace", "pagedown",
+    "2", "backspace", "pagedown", "e", "i", "delete", "f9", "f10", "home", "end", "ctrl+r",
 )  # fmt: skip
 
 
@@ -501,6 +499,7 @@ def storm(home: Path, tables: Tables, events: int, seed: int) -> int:
                 else:
                     await pilot.press(rng.choice(KEYS))
             await app.workers.wait_for_complete()
+        assert not app.faults
 
     asyncio.run(scene())
     with Store.at(home) as store:
@@ -508,7 +507,7 @@ def storm(home: Path, tables: Tables, events: int, seed: int) -> int:
 
 
 def test_random_keys_and_clicks_break_nothing(tmp_path: Path, tables: Tables) -> None:
-    """Two hundred here; ten thousand by `python tests/test_screens.py`."""
+    """Two hundred here; ten thousand in tests/long/test_random_keys.py."""
     assert storm(tmp_path / "home", tables, 200, seed=1) >= 0
 
 
@@ -538,12 +537,3 @@ def test_tonight_says_first_which_answer_makes_a_dinner(play: Callable[..., Lard
         assert text.index("Answer `fish`") < text.index("Nearest: ")
 
     play(act)
-
-
-if __name__ == "__main__":
-    import tempfile
-
-    book = load_tables([shipped("ingredient_tables")])
-    with tempfile.TemporaryDirectory() as folder:
-        for round_ in range(20):
-            print(round_, storm(Path(folder), book, 500, round_), "lots", flush=True)

@@ -27,6 +27,7 @@ class WhyScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
+        Binding("d", "details", "In the search's points"),
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
@@ -36,6 +37,7 @@ class WhyScreen(Screen[None]):
         self._food = evening.tables.food_by_id[food]
         self._answer: Why | None = None
         self._stop: Stop | None = None
+        self._in_points = False
 
     def compose(self) -> ComposeResult:
         """How far it is, and the answer."""
@@ -103,12 +105,17 @@ class WhyScreen(Screen[None]):
 
         place = self.query_one("#why", Hanging)
         style = Style(False, True, max(_NARROWEST, place.size.width))
-        text = why_text(self._answer, self._evening.request, style)
+        text = why_text(self._answer, self._evening.request, style, self._in_points)
         place.update(text)
 
     def on_resize(self) -> None:
         """Wrap anew."""
         self.call_after_refresh(self._write)
+
+    def action_details(self) -> None:
+        """The search's own measure, or without it."""
+        self._in_points = not self._in_points
+        self._write()
 
     def action_stop(self) -> None:
         """End the search; what is known stays."""
