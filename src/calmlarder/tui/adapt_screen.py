@@ -92,7 +92,7 @@ class AdaptScreen(Screen[None]):
         if not text:
             self.notify("paste a recipe, or name its file", timeout=8)
             return
-        if "\n" not in text and Path(text).expanduser().is_file():
+        if _is_file(text):
             self._read_file(text)
             return
         typed = self.query_one("#serves", Input).value
@@ -182,3 +182,11 @@ class AdaptScreen(Screen[None]):
             tell(self.app, stop)
             return
         self.notify(f"saved: {path.name}", markup=False)
+
+
+def _is_file(text: str) -> bool:
+    """Whether it is the name of a file, and not a recipe; what can be no name is none."""
+    try:
+        return "\n" not in text and Path(text).expanduser().is_file()
+    except (OSError, ValueError, RuntimeError):
+        return False

@@ -70,7 +70,7 @@ class CookScreen(Screen[bool]):
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
-            yield Hanging(id="timeline")
+            yield Hanging(id="timeline", headings=False)
         yield KeysLine()
 
     def on_mount(self) -> None:

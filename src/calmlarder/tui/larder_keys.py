@@ -17,6 +17,7 @@ from calmlarder.tui.page import Page
 from calmlarder.tui.sources import show_limit_sources
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
@@ -61,6 +62,8 @@ class LarderKeys(TurnsWithDay[None]):
         words = self._filter.casefold().split()
         self._asked = [one for one in asked if all(word in one.text.casefold() for word in words)]
         items.fill(groups_of(self._shown, self._asked, self._kitchen))
+        asks = f" · {len(asked)} to answer" if asked else ""
+        self.query_one(TopLine).say(f"{len(kept)} item{'s' * (len(kept) != 1)}{asks}" if self._is_kept else "")
         self.query_one("#empty").display = not self._is_kept
         items.display = self._is_kept
         self.refresh_bindings()

@@ -15,8 +15,9 @@ _PALE = re.compile(r"[▒░]+")
 class Hanging(Drawn):
     """What stands without an indent in front of lines with one is a heading."""
 
-    def __init__(self, text: str = "", id: str | None = None) -> None:
+    def __init__(self, text: str = "", id: str | None = None, *, headings: bool = True) -> None:
         super().__init__(id=id)
+        self._headings = headings
         self._lines: tuple[str, ...] = tuple(text.splitlines())
 
     def update(self, text: str) -> None:
@@ -34,7 +35,7 @@ class Hanging(Drawn):
         text = Text(no_wrap=True)
         for number, line in enumerate(self._lines):
             below = self._lines[number + 1] if number + 1 < len(self._lines) else ""
-            heading = bool(line) and not line.startswith(" ") and below.startswith(" ")
+            heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
             indent = " " * (len(line) - len(line.lstrip()) + 2)
             lines = wrap(line, min(width, _READABLE), subsequent_indent=indent) or [""]
             text.append("\n" if number else "")
