@@ -15,10 +15,10 @@ from calmlarder.adapt.choices import Choice, Open
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 
-def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float | None:
+def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float | None:
     """The price of the smallest change in thousandths of a point; None where there is none."""
     flat = [(n, choice) for n, line in enumerate(lines) for choice in line.choices]
     counts = list(range(serves, serves * prices.MOST_SERVINGS + 1))
@@ -47,7 +47,6 @@ def lowest_price(lines: Sequence[Open], serves: int, profile: Profile) -> float 
             row([*brings, *(-most * count for count in counts)], -np.inf, 0)
 
     foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
-    limits = profile.at()
     for cap, food in [(cap, None) for cap in limits.sitting_caps] + [
         (cap, food) for cap in limits.food_caps for food in sorted(foods)
     ]:

@@ -18,7 +18,8 @@ from calmlarder.compose.problem import PORTION, PatternProblem
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.load import load_of_group
 from calmlarder.intake.stacking import Room, day_so_far_ug, rooms
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
 
 _MAIN = {"base", "protein", "vegetable"}
 _POINT = weights.POINT

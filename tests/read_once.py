@@ -16,9 +16,9 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.places import shipped
-from calmlarder.tables.rows import Row
 
 _MOST_BYTES = 2_000_000
 SHIPPED = shipped("ingredient_tables")

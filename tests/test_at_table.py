@@ -144,3 +144,20 @@ def test_a_dinner_for_named_people_is_logged_for_each(tmp_path: Path, capsys: py
     assert kept[1]["grams"] == pytest.approx(1.3 * kept[0]["grams"], rel=0.02)
     assert main(["--home", str(tmp_path), "tonight", "--for", "me,me"]) == 2
     assert main(["--home", str(tmp_path), "tonight", "--for", "nobody-here"]) == 2
+
+
+def test_a_plan_for_named_people_holds_for_each(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Its replay counts each plate, and what each ate at noon against their evening."""
+
+    def run(*words: str) -> str:
+        assert main(["--home", str(tmp_path), "--today", TODAY.isoformat(), *words]) == 0
+        return capsys.readouterr().out
+
+    for line in ("rice 2kg", "9 carrots", "firm tofu 1200g", "soy sauce", "olive oil", "3 limes", "spinach 400g"):
+        run("larder", "add", line)
+    run("people", "add", "kit", "--appetite", "0.6", "--profile", "elimination")
+    told = json.loads(run("plan", "--for", "me,kit", "--days", "2", "--seconds", "2", "--buy", "0", "--json"))
+    dinners = [one["dinner"] for one in told["sittings"] if one["dinner"]]
+    assert dinners
+    for dinner in dinners:
+        assert {one["who"]: one["share"] for one in dinner["portions"]}["kit"] == pytest.approx(0.375, abs=0.001)

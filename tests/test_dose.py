@@ -153,3 +153,20 @@ def test_what_is_tolerated_comes_back_into_dinners(home: Home) -> None:
     home.run(DAY, "people", "set", "me", "--limit", "gos 2", "--said-by", "my dietitian", "--profile", "own")
     own = home.run(DAY, "tonight")["dinners"][0]
     assert any(use["food"] == "chickpeas-boiled" for use in own["uses"])
+
+
+def test_each_step_of_a_challenge_is_one_action_to_undo(home: Home, capsys: pytest.CaptureFixture[str]) -> None:
+    day = home.until_the_dose("onion")
+    home.run(day, "tonight")
+    grams = {one["food"]: one["grams"] for one in home.run(day, "larder", "list")["lots"]}
+    home.run(day, "cooked")
+    assert home.run(day, "challenge", "history")["challenges"][0]["days"]
+    assert main(["--home", str(home._folder), "larder", "undo"]) == 0
+    capsys.readouterr()
+    assert not home.run(day, "challenge", "history")["challenges"][0]["days"]
+    assert {one["food"]: one["grams"] for one in home.run(day, "larder", "list")["lots"]} == grams
+    home.run(day, "challenge", "stop")
+    home.run(day, "challenge", "start", "sorbitol", "--yes", "none")
+    assert main(["--home", str(home._folder), "larder", "undo"]) == 0
+    capsys.readouterr()
+    assert home.run(day, "challenge", "today")["challenge"] is None

@@ -90,8 +90,19 @@ def test_asked(line: str, among: set[str], reader: LarderReader) -> None:
 
 
 @pytest.mark.parametrize(
-    ("line", "meant"), [("oinon x2", "brown onion"), ("soy souce", "soy sauce"), ("appel", "apple")]
+    ("line", "meant"),
+    [("oinon x2", "brown onion"), ("soy souce", "soy sauce"), ("appel", "apple"), ("carots", "carrots")],
 )
+def test_a_short_word_that_is_one_slip_off_and_sounds_the_same_is_read(
+    line: str, meant: str, reader: LarderReader
+) -> None:
+    """Two neighbours that changed places, or one sign that is another: the commonest slips (Damerau 1964)."""
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert reading.names == (meant,)
+
+
+@pytest.mark.parametrize(("line", "meant"), [("leak", "whole leek"), ("bred", "wholemeal bread")])
 def test_a_short_word_misspelt_is_asked_and_never_guessed(line: str, meant: str, reader: LarderReader) -> None:
     """Two neighbours that changed places, or one sign that is another: the commonest slips (Damerau 1964)."""
     reading = reader.read(line, "line")

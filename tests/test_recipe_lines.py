@@ -45,8 +45,8 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
     ["200 g chickpeas", "250 g black beans",
      "200 g cannellini beans", "1 tbsp garlic or chilli oil",
      "1 tbsp olive oil, garlic, salt",
-     "200 g dried black beans", "2 tbsp wild garlic",
-     "2 ripe plantains",
+     "200 g mixed dried beans", "2 tbsp wild garlic",
+     "2 fresh truffles",
      "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:

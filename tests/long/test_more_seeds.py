@@ -15,6 +15,7 @@ from outside.test_milp import test_same_best_score as same_best_score
 from test_adapt import adapted as adapted
 from test_adapt import test_hundreds_of_ingredients_are_answered as hundreds_are_answered
 from test_adapt import test_random_recipes_pass_the_check_and_stay_when_adapted_again as pass_and_stay
+from test_households import test_two_households_over_four_days as four_days
 from test_likes import test_same_best_score_with_likes_and_lysine as same_with_likes
 from test_nearest import test_the_best_of_what_gives_is_that_of_scipy as same_nearest
 from test_plan import planning as planning
@@ -64,3 +65,7 @@ def test_swaps_of_every_food(answer_for: Any) -> None:
 
 def test_every_dish_with_each_food_twice(patterns: Any, tables: Any) -> None:
     has_an_order(1, patterns, tables)
+
+
+def test_two_households_that_live_by_a_plan(tables: Any, patterns: Any) -> None:
+    four_days("plan", tables, patterns)

@@ -6,8 +6,8 @@ import pytest
 
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
-from calmlarder.plan.floors import floors_of
 from calmlarder.plan.joint import Joint
+from calmlarder.plan.lot_prices import PriceSearch
 from plan_twin import least_cost
 from test_plan import tiny
 
@@ -23,13 +23,18 @@ def test_the_joint_model_costs_what_a_linear_programme_of_its_own_costs(
     solved = Joint(house, house.columns, {}).solve(60)
     assert solved.proven
     assert solved.cost / POINT == pytest.approx(least, abs=_NEAR)
-    # With the floors, as it works for a bound, the optimum is the same and no bound is ever above it.
-    floors = floors_of(house, house.columns, 1e18, Stop())
+    # With floors at prices of the lots, and without what no cheaper plan holds, the optimum is the same and no bound
+    # is ever above it.
     bounds: list[int] = []
-    cookable = [column for column in house.columns if column.number in floors]
-    again = Joint(house, cookable, {}, floors).solve(60, on_bound=bounds.append, for_bound=True)
+    search = PriceSearch(house, house.columns, (), None, lambda: solved.cost + 1)
+    assert search.start(1e18, Stop())
+    zero = search.best
+    search.improve(1e18, Stop(), bounds.append)
+    search.sharpen(1e18, Stop())
+    worth = [column for column in house.columns if column.number in search.worth]
+    again = Joint(house, worth, {}, (zero, search.best)).solve(60, on_bound=bounds.append, for_bound=True)
     assert again.cost == solved.cost
-    assert max([*bounds, again.bound]) / POINT <= least + _NEAR
+    assert max([*bounds, search.bound, again.bound]) / POINT <= least + _NEAR
 
 
 def test_as_many_are_fed_as_the_programme_feeds(patterns: Any, tables: Any, lots_of: Any, wanting: Any) -> None:

@@ -28,7 +28,7 @@ _TITLED = prices.POINT * prices.TITLED
 # What may be kept in part, with a stand-in for the rest, or have two stand-ins: nobody boils two pastas in one pot,
 # but mixes pulses, vegetables and fruit. Ours, from common practice.
 _MIXED = frozenset({
-    "pulse", "tofu", "mushroom", "pepper", "root", "squash", "potato", "brassica", "fruit-vegetable", "pod", "leaf",
+    "pulse", "mushroom", "pepper", "root", "squash", "potato", "brassica", "fruit-vegetable", "pod", "leaf",
     "sweetcorn", "fruit", "stem", "nut", "sweetener",
 })  # fmt: skip
 _CALLED_ALIKE = frozenset(
@@ -37,6 +37,7 @@ _CALLED_ALIKE = frozenset(
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3", "0.2"))
 _MOST_MIXED = 3
+_PORTIONS_OF_OIL = 2
 _PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would cook it: ours
 _WEIGHED = Decimal("0.9")
 
@@ -121,8 +122,10 @@ def _still_named(choice: Choice, line: Counted, dish: Dish) -> bool:
 
 
 def _swapped_allium(line: Counted, tables: Tables) -> bool:
-    """Onion and garlic are swapped and never halved: their taste comes from oil, greens or chives as well."""
-    return line.food.kind == "allium" and bool(tables.swaps_of(line.food.id))
+    """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
+    mixture = tables.composite_of(line.food.id)
+    parts = {tables.food_by_id[part.food].kind for part in mixture.parts} if mixture is not None else set()
+    return (line.food.kind == "allium" or "allium" in parts) and bool(tables.swaps_of(line.food.id))
 
 
 def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
@@ -130,7 +133,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         yield from _unmeasured(line, weight, dish)
         return
     found = [*_alternatives(line, line.amount.grams, dish.eaters, dish.tables), *_stand_ins(line, dish)]
-    use = dish.told.use_of(line.read)
+    never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes  # couscous, chicken
+    use = "cooked" if never_raw else dish.told.use_of(line.read)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     for candidate in fit:
         yield _swap(line, weight, candidate, dish)
@@ -204,9 +208,13 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
     found = fitting(asked, line.amount.grams, dish.tables)
-    return [
-        one for one in found if all(part.grams <= _PORTIONS * part.food.portion_g * dish.serves for part in one.parts)
-    ]
+    return [one for one in found if all(_is_sane(part, dish.serves) for part in one.parts)]
+
+
+def _is_sane(part: Serving, serves: int) -> bool:
+    """Whether anybody would take so much of a stand-in."""
+    most = _PORTIONS_OF_OIL if part.food.kind == "oil" else _PORTIONS
+    return part.grams <= most * part.food.portion_g * serves
 
 
 def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:

@@ -10,7 +10,7 @@ from calmlarder.adapt.loads import RowKey, Under, under_each
 from calmlarder.compose.budget import largest_two
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.profile import Profile, at_most_room, typical_room
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 Taken = Sequence[Sequence[tuple[cp_model.IntVar, Choice]]]  # the choices of each line
 

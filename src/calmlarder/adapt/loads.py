@@ -9,7 +9,8 @@ from calmlarder.adapt.model import Amount, Loads
 from calmlarder.intake.load import LoadProfile
 from calmlarder.intake.plate import Item, exact_grams, load_of_item, rows_of
 from calmlarder.intake.profile import Profile
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
 
 RowKey = tuple[str, str | None]  # the key of a limit, and the food it is for; None for the sitting
 

@@ -9,7 +9,7 @@ from calmlarder.adapt.loads import LineLoad, under_each
 from calmlarder.intake.plate import exact_grams
 from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 
 class Share(NamedTuple):

@@ -14,7 +14,7 @@ Use = Literal["raw", "cooked"]
 # Last words of names that title a dish for something else: an oil, a sauce.
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
 _MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
-_CLAUSES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
+_SENTENCES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
 _HEAT = re.compile(
     r"\b(?:fry|fried|frying|saute\w*|brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*|grill\w*|soften|sweat|cook\w*|heat"
     r"|warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble"
@@ -22,7 +22,7 @@ _HEAT = re.compile(
 )
 _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
 _ON_TOP = re.compile(
-    r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat)\w*\b"
+    r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
@@ -53,18 +53,19 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     """What title and steps tell. A dish in which nothing is heated is raw; what is stirred into one that is, cooked."""
     own = {read.food for read in reads if read.food}
     names = names_of(own, tables)
-    clauses = [clause for clause in _CLAUSES.split(plain(" . ".join(recipe.steps)[:_MOST_SIGNS])) if clause.strip()]
-    heated = any(_HEAT.search(clause) for clause in clauses)
-    uses: dict[str, Use] = {}
-    for clause in clauses:
-        use = _use_in(clause, heated)
-        for food in {food for _, foods in foods_in(clause, names) for food in foods}:
-            if uses.get(food) != "cooked":
-                uses[food] = use
+    whole = plain(" . ".join(recipe.steps)[:_MOST_SIGNS])
+    heated, uses = bool(_HEAT.search(whole)), dict[str, Use]()
+    for sentence in _SENTENCES.split(whole):
+        use: Use = "cooked" if heated else "raw"
+        for clause in sentence.split(","):
+            use = _use_in(clause, heated) or use  # without a verb of its own it shares the one before
+            for food in {food for _, foods in foods_in(clause, names) for food in foods}:
+                if uses.get(food) != "cooked":
+                    uses[food] = use
     return Told(
         titled=_titled(recipe.title, own, tables),
         uses=uses,
-        otherwise="cooked" if heated or not clauses else "raw",
+        otherwise="cooked" if heated or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
     )
 
@@ -84,9 +85,10 @@ def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:
     return frozenset(named | heads | mains)
 
 
-def _use_in(clause: str, heated: bool) -> Use:
+def _use_in(clause: str, heated: bool) -> Use | None:
+    """How a clause uses what it names; None where it has no verb that tells."""
     if _HEAT.search(clause):
         return "cooked"
-    if _ON_TOP.search(clause) and not _JOINS.search(clause):
-        return "raw"
-    return "cooked" if heated else "raw"
+    if _JOINS.search(clause):
+        return "cooked" if heated else "raw"
+    return "raw" if _ON_TOP.search(clause) else None

@@ -66,7 +66,8 @@ def table_faults(dinner: Mapping[str, Any], request: Mapping[str, Any], read: Re
     for eater in table:
         plate = _plate(dinner, eater, table, read)
         found = [*_limits(plate, eater, request, read), *_eatable(plate, eater, read)]
-        found += [*_protein(plate, eater, read), *_shown(plate, eater, dinner, request, read)]
+        least = Fraction(str(request["protein_floor_g"])) * len(table) / _shares(eater, table)
+        found += [*_protein(plate, eater, least, read), *_shown(plate, eater, dinner, request, read)]
         faults += [f"{eater['who']}: {fault}" for fault in found]
     return faults
 
@@ -120,10 +121,11 @@ def _allergens(food: str, read: Read) -> set[str]:
     return held | ({"gluten"} if any(read.foods[each]["gluten"] != "no" for each in ids) else set())
 
 
-def _protein(plate: Plate, eater: Mapping[str, Any], read: Read) -> Iterator[str]:
-    each = _protein_of(plate, read)
-    if each < Fraction(str(eater["protein_floor_g"])) - Fraction("0.0001"):
-        yield f"{float(each):.2f} g of protein, the least is {eater['protein_floor_g']:g}"
+def _protein(plate: Plate, eater: Mapping[str, Any], most: Fraction, read: Read) -> Iterator[str]:
+    """Their own least, or what the sitting asks of their share where that is less (a breakfast)."""
+    each, least = _protein_of(plate, read), min(most, Fraction(str(eater["protein_floor_g"])))
+    if each < least - Fraction("0.0001"):
+        yield f"{float(each):.2f} g of protein, the least is {float(least):.2f}"
 
 
 def _protein_of(plate: Plate, read: Read) -> Fraction:

@@ -85,7 +85,8 @@ def verify_plan(
         if not _is_dish_for(one, cook, recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
-        eaten.append(_log(one, apart(plate_of(dinner, boxes), mixed, figures), (foods, figures), request))
+        plate = apart(plate_of(dinner, boxes), mixed, figures)
+        eaten += [_log(one, plate, (foods, figures), request, whose) for whose in _who_eats(dinner, request)]
     return tuple(faults)
 
 
@@ -205,15 +206,26 @@ def _is_dish_for(one: Mapping[str, Any], cook: Mapping[str, Any], recipes: Path)
     return pattern["keeps_days"] >= max(1, days) and (lunch or one["sitting"] in pattern["sittings"])
 
 
+def _who_eats(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[tuple[str, Fraction]]:
+    """Whose share is logged, and how many such shares the dish has: everybody's equal one where nobody is named."""
+    table = request.get("table") or ()
+    if not table:
+        return [("everyone", Fraction(dinner["people"]))]
+    meals = Fraction(dinner["people"], len(table))
+    whole = sum((Fraction(eater["appetite"]) for eater in table), Fraction(0))
+    return [(eater["who"], meals * whole / Fraction(eater["appetite"])) for eater in table]
+
+
 def _log(
     one: Mapping[str, Any],
     plate: Sequence[Part],
     read: tuple[Mapping[str, Row], Mapping[tuple[str, ...], Row]],
     request: Mapping[str, Any],
+    whose: tuple[str, Fraction],
 ) -> dict[str, Any]:
     """One person's share as an entry of the log, by item, food and group, in exact micrograms."""
     foods, figures = read
-    sure, share = sure_of(request["tolerance"]), Fraction(1_000_000, one["dinner"]["people"])
+    sure, share = sure_of(request["tolerance"]), 1_000_000 / whose[1]
     loads = [
         {
             "item": part.item,
@@ -226,4 +238,4 @@ def _log(
         for part in plate
         for group in GROUPS
     ]
-    return {"at": one["at"], "who": "everyone", "loads": loads}
+    return {"at": one["at"], "who": whose[0], "text": "", "loads": loads}

@@ -92,7 +92,7 @@ def _called(read: Read) -> Iterator[str]:
         if food in read.boxes or name == read.foods[food]["name"]:
             continue
         known = any(name == row["name"] and food == row["food"] for row in _names(tuple(read.folders)))
-        if not known or name.lower() not in use["line"].lower():
+        if not known or any(word not in use["line"].lower() for word in name.lower().split()):
             yield f"`{use['line']}` is called {name}, which is no name of {food} in that line"
 
 

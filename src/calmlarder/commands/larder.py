@@ -232,9 +232,9 @@ def _move(options: argparse.Namespace, household: Household, place: Place) -> in
 
 
 def _export(options: argparse.Namespace, household: Household) -> int:
-    """Lines that `import` reads: relative days are written as dates. Boxed dishes and what is to be answered are
-    comments.
+    """Lines that `import` reads: relative days are written as dates. Boxed dishes are comments.
 
+    What is to be answered is written as it was typed, its question behind it as a comment: imported, it waits again.
     With --ics the labels' days for a calendar.
     """
     lots = household.lots()
@@ -243,7 +243,11 @@ def _export(options: argparse.Namespace, household: Household) -> int:
     for one in lots:
         print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, household.plain_tables))
     for asked in household.to_answer():
-        print(f"# {asked.text or f'lot {asked.id}'} ({asked.question})")
+        about = f"to answer: {asked.question}"
+        if asked.text and asked.about != "kept":
+            print(f"{asked.text}  # {about}")
+        else:
+            print(f"# {asked.text or f'lot {asked.id}'} ({about})")
     return 0
 
 

@@ -1,5 +1,7 @@
 """The whole parser: every command with its options."""
 
+from functools import cache
+
 from calmlarder import __version__
 from calmlarder.commands.options import (
     backup,
@@ -25,8 +27,9 @@ _FAMILIES = (
 )  # fmt: skip
 
 
+@cache
 def parser() -> Parser:
-    """A new one."""
+    """Made once a process; reading options leaves it as it is."""
     made = Parser(prog="calmlarder", description=_DESCRIPTION, allow_abbrev=False)
     made.add_argument("--version", action="version", version=f"calmlarder {__version__}")
     made.add_argument("--home", metavar="DIR", help="where the kept larder lives")

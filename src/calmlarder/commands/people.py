@@ -2,7 +2,6 @@
 
 import argparse
 import json
-import re
 from datetime import date
 from typing import Any
 
@@ -10,13 +9,12 @@ from calmlarder.commands.inputs import allergens_of, day_of, food_named, househo
 from calmlarder.household import people
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
-from calmlarder.intake.own_limit import MOST_OWN_G, OWN_COMPONENTS, OwnComponent, OwnLimit
+from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, own_limit_of
 from calmlarder.matching.dates import parse_day
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.people_text import people_text, person_object
 
 _NONE = ["none"]
-_LIMIT = re.compile(r"(?P<name>[a-z_ -]+?)[\s:=]+(?P<grams>\d{1,3}(?:\.\d{1,3})?)\s*g?", re.IGNORECASE)
 
 
 def listed(options: argparse.Namespace) -> int:
@@ -87,24 +85,20 @@ def _limits(options: argparse.Namespace, one: Person, today: date) -> tuple[OwnL
         remedy = 'give --said-by, such as --said-by "my dietitian"'
         raise CannotGoOn([Problem(where="--limit", what="needs to say who set it", remedy=remedy)])
     for text in options.limit or ():
-        found = _LIMIT.fullmatch(text.strip())
-        grams = float(found["grams"]) if found else 0.0
-        if found is None or not 0 < grams <= MOST_OWN_G:
-            remedy = 'write a component and grams at one sitting, such as "gos 1.0"'
+        own = own_limit_of(text, options.said_by, today)
+        if own is None:
+            remedy = f'write a component and grams at one sitting, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
-        said_by = " ".join(options.said_by.split())[:60]
-        own = OwnLimit(component=_component(found["name"], "--limit"), grams=grams, on=today, said_by=said_by)
         one = one.model_copy(update={"own_limits": people.with_limit(one, own)})
     return one.own_limits
 
 
 def _component(given: str, option: str) -> OwnComponent:
-    name = given.strip().lower().replace(" ", "_").replace("-", "_")
-    for component in OWN_COMPONENTS:
-        if component == name:
-            return component
-    remedy = f"choose of {', '.join(OWN_COMPONENTS)}"
-    raise CannotGoOn([Problem(where=option, what=f"`{given.strip()}` is no component", remedy=remedy)])
+    component = component_named(given)
+    if component is None:
+        remedy = f"choose of {', '.join(OWN_COMPONENTS)}"
+        raise CannotGoOn([Problem(where=option, what=f"`{given.strip()}` is no component", remedy=remedy)])
+    return component
 
 
 def _day(given: str | None, today: date) -> date:

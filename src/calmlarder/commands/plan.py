@@ -23,12 +23,18 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
 
 _MOST_TO_BUY = 9
+_MOST_WORK = 1000
+_USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
 def plan(options: argparse.Namespace) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
+    if options.work is not None and not 0 <= options.work <= _MOST_WORK:
+        raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
+    if options.seconds is None:
+        options.seconds = _USUAL_S if options.work is None else _WITH_WORK_S
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
@@ -38,7 +44,7 @@ def plan(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy)
+    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:

@@ -42,7 +42,11 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     names = [name for name in tables.names_of(food.id) if _says(line, name)]
     if not _is_group(food):
         names = [name for name in names if not own >= _words(name)]
-    return max(names, key=lambda name: (len(name), name), default=None)
+    longest = max(names, key=lambda name: (len(name), name), default=None)
+    if longest is None:
+        return None
+    # `sardines fresh` is said as the tables say it first: fresh sardines.
+    return next(name for name in tables.names_of(food.id) if _words(name) == _words(longest))
 
 
 def _is_group(food: Food) -> bool:

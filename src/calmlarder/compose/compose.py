@@ -12,7 +12,7 @@ from calmlarder.compose.dishes import cookable, not_cookable
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
-from calmlarder.compose.offer import Excluded, Offered, offer
+from calmlarder.compose.offer import BEYOND, Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Found, Progress, search
@@ -64,6 +64,9 @@ def compose(
         return _problems(offered, request, patterns, tables)
 
     found, dinners = _in_time(problems, wanted, tables, progress, stop)
+    if any(one.lot == BEYOND for one in excluded) and found.status == "proven":
+        found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
+        dinners = tuple(dinner.model_copy(update={"proven": False}) for dinner in dinners)
     dinners = tuple(
         dinner.model_copy(update={"more_protein": more_protein(plan, dinner, offered, tables)})
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long

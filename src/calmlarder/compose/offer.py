@@ -4,12 +4,15 @@ from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+
+BEYOND = ""  # in place of a lot's id: many of them
 
 
 class Offered(NamedTuple):
@@ -38,8 +41,8 @@ class Excluded(NamedTuple):
 def offer(
     lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables
 ) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
-    """Lots that may be cooked, in larder order, and the rest with the reason."""
-    offered: list[Offered] = []
+    """Lots that may be cooked, in larder order, and the rest with the reason; of far too many what goes first."""
+    fit: list[tuple[int, int, Lot, Food]] = []
     excluded: list[Excluded] = []
     seen: dict[str, int] = {}
     for index, lot in enumerate(lots):
@@ -50,13 +53,23 @@ def offer(
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
-        offered.append(Offered(index, rank, lot, food, load_profile_of(food, tables), unit_grams(food, tables)))
+        fit.append((index, rank, lot, food))
+    first = goes_first([lot for _, _, lot, _ in fit], wanted, tables)
+    offered = tuple(
+        Offered(index, rank, lot, food, load_profile_of(food, tables), unit_grams(food, tables))
+        for index, rank, lot, food in fit
+        if lot.id in first
+    )
+    beyond = len(fit) - len(offered)
+    if beyond:
+        why = f"only the {len(offered)} that go first were looked at"
+        excluded.append(Excluded(BEYOND, f"{beyond} more things", why))
     if wanted.doses:
         from calmlarder.compose.dosed import dosed
 
         found, left_out = dosed(offered, wanted, tables)
         return found, (*excluded, *left_out)
-    return tuple(offered), tuple(excluded)
+    return offered, tuple(excluded)
 
 
 def unit_grams(food: Food, tables: Tables) -> int:

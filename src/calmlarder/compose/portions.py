@@ -2,19 +2,22 @@
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import TYPE_CHECKING, Literal, NamedTuple
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.solve import Plan
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import Number, at_most_of
 from calmlarder.intake.plate import Item, load_of_item
 from calmlarder.intake.stacking import Counted, room_of
 from calmlarder.intake.table import Eater
 from calmlarder.kitchen.timeline import Moment
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Sitting
+
+if TYPE_CHECKING:
+    from calmlarder.compose.solve import Plan
 
 
 class Apart(BaseModel):
@@ -135,7 +138,7 @@ class OnPlate:
         )
 
 
-def plates_of(plan: Plan) -> list[tuple[OnPlate, Fraction]]:
+def plates_of(plan: "Plan") -> list[tuple[OnPlate, Fraction]]:
     """Everybody's share of a dish, and how much of it that is, 0 to 1; nobody where nobody is named."""
     wanted = plan.problem.wanted
     whole = sum((Fraction(str(one.appetite)) for one in wanted.table), Fraction(0))

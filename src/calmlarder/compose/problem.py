@@ -16,7 +16,7 @@ from calmlarder.intake.stacking import Room, rooms
 from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})

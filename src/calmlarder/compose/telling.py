@@ -28,8 +28,9 @@ from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import in_household_measure
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.rows import Food
 
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 

@@ -9,7 +9,7 @@ from calmlarder.intake.plate import Item, Row, in_grams, load_of_item, rows_of, 
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Room
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 
 class Passed(NamedTuple):

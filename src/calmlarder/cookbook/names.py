@@ -8,9 +8,9 @@ from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.wording import names_nothing, without_prep
 from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.line import SOFT
 from calmlarder.matching.naming import Named, name
 from calmlarder.matching.notes import GENERIC, PRODUCTS
+from calmlarder.matching.part import SOFT
 from calmlarder.matching.tokens import tokens_of, words_of_food
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables

@@ -77,7 +77,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     if not 0 <= boxes <= dinner.people:
         remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
         raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} cannot be", remedy=remedy)])
-    with household.store.transaction():
+    with household.store.as_one(f"cook {dinner.title}"):
         lots = household.lots()
         tables, eaters = household.tables, dinner.people - boxes
         _all_there(dinner, lots)

@@ -192,6 +192,12 @@ class Household:
         """The caps that hold."""
         return self.profile_named(self.settled().profile)
 
+    @property
+    def profiles(self) -> tuple[str, ...]:
+        """Names of the sets of limits that I may choose: of the tables, my own where any are known, and none."""
+        me = people_of(self.settled())[0]
+        return (*self.tables.profiles, *((OWN,) if me.own_limits else ()), NO_LIMITS)
+
     def profile_named(self, name: str) -> Profile:
         """The profile of that name, limits of my own among them. Raises CannotGoOn where there is none."""
         me = people_of(self.settled())[0]

@@ -32,6 +32,8 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
     lots: list[Lot] = []
     problems: list[Problem] = []
     for reading in readings:
+        if reading.gone:
+            continue
         if reading.lots:
             lots += reading.lots
         elif reading.problem is not None:
@@ -66,6 +68,7 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
         if not (content.get("always") and content["food"] in always)
     ]
     problems = [reading.problem for reading in readings if reading.problem is not None]
+    problems += _taken_back(household, readings)
     if not contents:
         return Kept([], [], problems)
     words = f"add {contents[0]['line']}" if len(contents) == 1 else f"add {_many(contents)}"
@@ -73,9 +76,25 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
     return _standing(household, ids, problems)
 
 
+def _taken_back(household: Household, readings: Sequence[Reading]) -> list[Problem]:
+    """What is no longer always there goes out of the list; a problem for what was not said to be there."""
+    problems: list[Problem] = []
+    for reading in readings:
+        lots = [one for one in household.lots() if one.lot.always and one.lot.food in reading.gone]
+        if lots:
+            names = " and ".join(household.name_of(one.lot.food) for one in lots)
+            household.store.change_lots(dict.fromkeys(one.id for one in lots), f"{names}, no longer always there")
+        elif reading.gone:
+            what = f"{' and '.join(reading.names)}: not among what is always there"
+            problems.append(Problem(where=reading.where, what=what, remedy="`calmlarder larder list` shows the list"))
+    return problems
+
+
 def _contents(household: Household, reading: Reading, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
     """What the store keeps of a line."""
     asked = reading.to_answer
+    if reading.gone:
+        return []
     return [kept(lot) for lot in reading.lots] if asked is None else [parked(asked, household.today, answers)]
 
 
@@ -92,6 +111,8 @@ def write_anew(household: Household, lot_id: int, reading: Reading) -> Kept:
     """
     if reading.problem is not None:
         raise CannotGoOn([reading.problem])
+    if reading.gone:
+        raise CannotGoOn([Problem(where=reading.where, what="names nothing to keep", remedy="write the line again")])
     first, *others = _contents(household, reading)
     household.store.change_lots({lot_id: first}, f"edit {first['line']}", new=others)
     return _standing(household, [lot_id])

@@ -9,13 +9,16 @@ from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
 from calmlarder.history.told import portion_of
+from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
+from calmlarder.household.people import people
 from calmlarder.intake.amounts import Tolerance
-from calmlarder.intake.eaten import Eaten, Portion, loads_of
+from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.intake.plate import Item
+from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
@@ -77,7 +80,7 @@ def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion
 
 
 def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
-    profile = household.profile_named(asked.profile or household.settled().profile)
+    profile = _limits(household, asked)
     how = asked.before
     eaten = () if how is None else household.eaten(how.at, how.longest_hours)
     table = Table(profile.at(asked.sitting), asked.people, () if how is None else still_counted(eaten, how))
@@ -101,6 +104,15 @@ def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
         "boxes": _boxes(household, items),
     }
     return Plate(answer, verify(plate_object(answer), request, household.folders), read.portions)
+
+
+def _limits(household: Household, asked: PlateAsked) -> Profile:
+    """As asked, else those of the one person whose log counts, else the home's."""
+    names = () if asked.before is None else asked.before.who
+    one = next((person for person in people(household) if (person.name,) == names and person.name != ME), None)
+    if asked.profile or one is None:
+        return household.profile_named(asked.profile or household.settled().profile)
+    return one.limits(household.tables, during_challenge=is_challenged(household, one.name))
 
 
 def counts_before(household: Household, at: datetime, who: str) -> Stacking | None:

@@ -16,8 +16,9 @@ from typing import NamedTuple
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.groups import FoodFigures, food_figures
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.mixture import Mixture
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass, Group
 
 Number = int | Fraction

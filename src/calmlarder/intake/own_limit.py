@@ -1,5 +1,6 @@
 """What somebody tolerates of one component at one sitting."""
 
+import re
 from datetime import date
 from typing import Annotated, Literal, get_args
 
@@ -28,3 +29,22 @@ class OwnLimit(BaseModel):
     source: str = ""  # the challenge it comes from: `wheat`, `gos`
     classes: tuple[CutoffClass, ...] = ()
     risk: float | None = None
+
+
+_LINE = re.compile(r"(?P<name>[a-z_ -]+?)[\s:=]+(?P<grams>\d{1,3}(?:[.,]\d{1,3})?)\s*g?", re.IGNORECASE)
+
+
+def component_named(text: str) -> OwnComponent | None:
+    """The component of that name: `excess fructose`, `GOS`."""
+    name = text.strip().lower().replace(" ", "_").replace("-", "_")
+    return next((component for component in OWN_COMPONENTS if component == name), None)
+
+
+def own_limit_of(text: str, said_by: str, on: date) -> OwnLimit | None:
+    """What a line such as `gos 1.0` says, by whom, since a day; None where it says no limit that can be."""
+    found, who = _LINE.fullmatch(text.strip()), " ".join(said_by.split())[:60]
+    component = component_named(found["name"]) if found else None
+    grams = float(found["grams"].replace(",", ".")) if found else 0.0
+    if component is None or not who or not 0 < grams <= MOST_OWN_G:
+        return None
+    return OwnLimit(component=component, grams=grams, on=on, said_by=who)

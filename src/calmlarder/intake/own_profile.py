@@ -12,7 +12,7 @@ from typing import Literal, get_args
 
 from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit
 from calmlarder.intake.profile import OWN, Profile
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import CutoffClass, Group
 
 BASE = "elimination"

@@ -12,7 +12,8 @@ from calmlarder.intake.amounts import PER_MG, USUAL, Tolerance
 from calmlarder.intake.load import LoadProfile, Number, UseLoad, at_most_of, load_under
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Room, rooms
-from calmlarder.tables.rows import Cap, Food
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
 
 
 class Item(NamedTuple):

@@ -10,7 +10,7 @@ from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import Sitting
 
 # Limits hold to so many grams, since figures carry no more; so much may still come where one is used up. Ours.

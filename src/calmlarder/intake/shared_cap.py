@@ -4,7 +4,7 @@ from decimal import ROUND_DOWN, Decimal
 from fractions import Fraction
 from typing import NamedTuple
 
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 _PLACES = Decimal("0.0001")
 

@@ -17,7 +17,7 @@ from calmlarder.intake.load import BUDGET
 from calmlarder.intake.own import MOST_HOURS, Own
 from calmlarder.intake.profile import USED_UP_ROOM, at_most_room, typical_room
 from calmlarder.intake.shared_cap import TableCap
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 WINDOW_HOURS = 3.0  # common practice, no source
 

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict, PrivateAttr
 
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.shared_cap import PersonCap, table_cap
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 

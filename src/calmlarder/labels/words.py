@@ -8,8 +8,9 @@ from pydantic import Field
 
 from calmlarder.matching.words import words_of
 from calmlarder.problems import Problem
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import read_csv
-from calmlarder.tables.rows import Row, Source
+from calmlarder.tables.rows import Source
 
 FILE = "label_words.csv"
 # `hidden` may hold onion or garlic without naming them; `nothing` is a name that sounds like one that matters.

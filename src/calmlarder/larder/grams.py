@@ -60,6 +60,8 @@ _SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
 _EGGS = 6  # a box: common practice, no source
 _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})
 _SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
+_SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a piece; common practice, no source
+_END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
@@ -88,6 +90,12 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
+    if amount.measure in _SMALLER and row.measure == "piece":
+        one = one.times(_SMALLER[amount.measure])
+    if amount.measure == "heel" and row.measure != "heel" and food.kind != "bread":
+        amount = amount._replace(measure=None, share=True, number=amount.number.times(_END))
+        row = _measure_for(amount, food, tables) or row
+        one = Span(float(row.low), float(row.grams), float(row.high))
     if row.food == "*" and row.measure == "portion":
         # Nothing is known of its packs: some portions of it, no more than the general one.
         most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)

@@ -15,8 +15,9 @@ from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.line import LineRead, Part, Place, read_line
+from calmlarder.matching.line import LineRead, Place, read_line
 from calmlarder.matching.numbers import ONE, Span
+from calmlarder.matching.part import Part
 from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -38,6 +39,7 @@ NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its part
 UNANSWERED = Answers()
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
+NO_LONGER = "no longer always there"
 _MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
@@ -62,6 +64,7 @@ class Reading(BaseModel):
     about: About = "food"  # what the question is about
     said: str = ""  # the words whose food is asked
     choices: tuple[str, ...] = ()  # what would answer, where it is no food
+    gone: tuple[str, ...] = ()  # foods that are said to be no longer always there
     how: str = "none"  # how the amount was told: weighed, counted, guessed, none
 
     @property
@@ -72,7 +75,7 @@ class Reading(BaseModel):
     @property
     def to_answer(self) -> ToAnswer | None:
         """What the cook must still say, where the line is no lot and could be one."""
-        if self.lots or self.problem is not None:
+        if self.lots or self.gone or self.problem is not None:
             return None
         names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))
         question = self.question or (NOT_KNOWN if self.match.outcome == "unknown" else "which one is it?")
@@ -145,6 +148,8 @@ class LarderReader:
     def _clear(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""
         number, answers = which
+        if line.no_longer:
+            return self._no_longer(line, where)
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
         lots: list[Lot] = []
         for part, food in foods:
@@ -163,6 +168,15 @@ class LarderReader:
         return Reading(
             text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
             names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
+        )  # fmt: skip
+
+    def _no_longer(self, line: LineRead, where: str) -> Reading:
+        """A line that takes back what was said to be always there."""
+        foods = tuple(self._tables.food_by_id[food] for part in line.parts for food in part.named.foods)
+        names = tuple(food.name for food in foods)
+        return Reading(
+            text=line.text, where=where, match=_match(foods, "matched", self._tables), lots=(), problem=None,
+            assumed=(NO_LONGER,), names=names, gone=tuple(food.id for food in foods),
         )  # fmt: skip
 
     def renamed(self, text: str, name: str) -> str:
@@ -198,18 +212,18 @@ class LarderReader:
         usual = grams_of(_NO_AMOUNT, food, self._tables)
         return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
 
-    def _noted(self, food: Food, place: Place, line: LineRead) -> tuple[Dated, ...]:
+    def _noted(self, food: Food, place: Place, line: LineRead, part: Part) -> tuple[Dated, ...]:
         """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
         state = "cooked" if food.state in COOKED_STATES else "whole"
         row = self._tables.keeping_of(food, place, state)
         fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
-        fresh = fresh and place == "fridge" and not line.to_bin and not line.always
+        fresh = fresh and place == "fridge" and not part.to_bin and not line.always
         return (Dated("noted", self._today),) if fresh else ()
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
-        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line)
+        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line, part)
         urgency = urgency_of(dates, condition, food, place, self._today, self._tables)
         return Lot(
             id=lot_id,
@@ -225,7 +239,7 @@ class LarderReader:
             condition=condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=line.to_bin,
+            to_bin=part.to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,

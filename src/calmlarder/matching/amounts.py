@@ -25,6 +25,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
+    "hand", "baguette",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -32,20 +33,30 @@ _ALIASES = {
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "square": "piece", "squares": "piece",
-    "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "whole": "piece", "tray": "punnet",
+    "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "tray": "punnet",
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch",
     "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
-    "brick": "block", "slab": "block", "bundle": "bunch", "crate": "sack", "baguette": "loaf",
+    "brick": "block", "slab": "block", "bundle": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
-    "jarful": "jar", "hands": "piece", "ear": "cob", "ears": "cob",
+    "jarful": "jar", "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "crust": "heel", "crusts": "heel",
     "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", "sachets": "packet",
 }  # fmt: skip
-MEASURE_WORDS = {**{name: name for name in MEASURES}, **{f"{name}s": name for name in MEASURES}, **_ALIASES}
+# What packs, bunches and bowls are called in other kitchens.
+_ELSEWHERE = {
+    "bori": "sack", "ikat": "bunch", "tali": "bunch", "judi": "bunch", "maco": "bunch", "manojo": "bunch",
+    "mazzo": "bunch", "bund": "bunch", "btl": "bottle", "bnch": "bunch", "bch": "bunch", "papan": "block",
+    "katori": "bowl", "lata": "tin", "bote": "jar", "frasco": "jar", "flasche": "bottle", "paquet": "packet",
+    "paquete": "packet", "boite": "tin", "paczka": "packet", "sloik": "jar", "puszka": "tin", "dabba": "box",
+    "pkg": "packet", "lg": "large", "lge": "large", "lrg": "large", "med": "medium", "sm": "small", "sml": "small",
+     "bx": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
+}  # fmt: skip
+_NAMED = {**{name: name for name in MEASURES}, **_ALIASES, **_ELSEWHERE}
+MEASURE_WORDS = {**{f"{word}s": name for word, name in _NAMED.items() if len(word) > 2}, **_NAMED}
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _MEASURE = "|".join(sorted(MEASURE_WORDS, key=len, reverse=True))
 # Words for a part of what there usually is, and how much of it: common practice, no source.
@@ -64,6 +75,8 @@ _SHARES = (
     (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+"
         r"|of)\b)?"), Span(1.5, 2.5, 4)),
     (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
+    (re.compile(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
+    (re.compile(r"\b(?:(?:about |an |one )?inch left|inch in the bottom)\b"), Span(0.05, 0.12, 0.2)),
 )  # fmt: skip
 _LEFT = re.compile(
     rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d"
@@ -80,6 +93,15 @@ _PLAINLY = (
     (re.compile(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
     (re.compile(r"(?<=\d) and (?=half\b)"), " and a "),
     (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
+    (re.compile(r"\b(?<!half )(?:1|one|an?) doz(?:en)?\b\.?(?: or so)?"), "12"),
+    (re.compile(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
+    (re.compile(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
+    (re.compile(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
+    (re.compile(r"\bportions (\d+|one|two|three|four)\b(?: (?:people|person|of us|portions?|meals?))?"),
+        r"\1 portions"),
+    (re.compile(r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
+        r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|pound|lb)\b)"), "1 "),
+    (re.compile(rf"(?<!\d )\b({_MEASURE}) and a half\b"), r"1.5 \1"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
@@ -112,6 +134,8 @@ _SIZED = re.compile(
 )
 _SERVED = frozenset({"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch"})
 _ONE = re.compile(r"^an?(?= [a-z]|$)")
+_MINIATURE = re.compile(r"\b(?:baby|mini|tiny|little|wee)\b")
+_COUNT_OF = re.compile(rf"(?<![\w/.,-])(?:{NUMBER}) ?(?:{_MEASURE})\b(?! (?:{_MEASURE})\b)")
 _NEGATIVE = re.compile(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.
 _GUESS = Span(0.8, 1, 1.2)
@@ -149,6 +173,8 @@ def take_amount(text: str) -> tuple[Amount, str]:
         count = int(found[1] or found[2])
         times, text = Span(count, count, count), _cut(text, found)
     grams, text = _take_metric(text)
+    if grams is not None and shared:
+        fraction, shared = ONE, False  # `lump 150g`: the grams say it all
     sized = _SIZED.search(text)
     if sized:
         text = _cut(text, sized)
@@ -156,6 +182,10 @@ def take_amount(text: str) -> tuple[Amount, str]:
         sizes = _SIZES if sized[2] in _SERVED else _PACK_SIZES
         fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
     measure, several = None, False
+    together = _COUNT_OF.search(text)
+    if together and len(_KITCHEN.findall(text)) > 1:
+        # `bunch of asparagus, maybe 8 spears`: the number belongs to the measure behind it.
+        text = f"{together[0]} {NUMBER_ALONE.sub(' ', _KITCHEN.sub(' ', _cut(text, together)))}"
     counted, text, number_given = _take_number(text)
     found_measure = _measure_in(text)
     if found_measure:
@@ -170,6 +200,8 @@ def take_amount(text: str) -> tuple[Amount, str]:
         text = _cut(text, found_measure)
     elif not number_given and _ONE.match(text):
         number_given, text = True, _ONE.sub("", text)
+    if measure is None and number_given and _MINIATURE.search(text):
+        measure = "small"
     if grams is not None and measure not in CONTAINERS:
         counted = ONE  # `2 cups / 280 g`: the grams say it all
     count_span = fraction.times(times).times(counted)

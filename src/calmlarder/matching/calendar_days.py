@@ -29,6 +29,7 @@ _SMALL_NUMBERS = {
     "ten": 10, "couple of": 2, "a couple of": 2, "a few": 3, "few": 3, "another": 1,
 }  # fmt: skip
 _NEAR_DAYS = 3  # `next friday` is the one after the coming one when that is no further off: common practice
+_JUST_GONE = 3  # a label of a day of the month that far behind is past, and not nearly a month ahead: ours
 _AMERICAN_DAYS = 31  # 3/12 is the twelfth of March where the third of December is further off than this: ours
 
 DAYS_IN_WORDS = "|".join(sorted(_SMALL_NUMBERS, key=len, reverse=True))
@@ -162,6 +163,8 @@ def _slashed(first: int, second: int, year: str | None, today: date, ahead: bool
 def _day_of_month(day: int, today: date, ahead: bool) -> date:
     """The next (or last) day of that number."""
     month, year = today.month, today.year
+    if ahead and 0 < today.day - day <= _JUST_GONE:
+        return today.replace(day=day)  # `dated 10th` on the eleventh is yesterday, and not in four weeks
     for _ in range(12):
         if 1 <= day <= monthrange(year, month)[1]:
             on = date(year, month, day)

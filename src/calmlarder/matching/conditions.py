@@ -1,10 +1,13 @@
 """Words for the state a thing is in: what has to go within a day, and what has to go in the bin."""
 
 import re
+from typing import NamedTuple
 
 # What is still good to eat, and not for long.
 USE_SOON = (
-    "past its best", "past their best", "on its way out", "on their way out", "on its last legs", "on their last legs",
+    "seen better days", "on the turn", "on the way out", "looking sorry", "sorry looking", "a bit past it", "past it",
+    "nearly dead", "half dead", "dying", "past its best", "past their best",
+    "on its way out", "on their way out", "on its last legs", "on their last legs",
     "going off", "going soft", "going limp", "going over", "going brown", "going yellow", "going wrinkly",
     "going floppy", "going bendy", "going stale", "going mushy", "going a bit soft", "a bit soft", "bit soft",
     "getting soft", "getting old", "gone soft", "gone limp", "gone brown", "gone floppy", "gone bendy", "gone stale",
@@ -23,12 +26,18 @@ BIN = (
     "mould on it", "mould on top", "mould", "mold", "going slimy", "gone slimy", "slimy", "slime", "rotten", "rotting",
     "rotted", "gone off", "is off", "smells off", "smells bad", "smells funny", "smells weird", "smells", "smelly",
     "stinks", "stinky", "stinking", "sour smelling", "furry", "fuzzy", "fizzing", "curdled", "rancid", "gone bad",
-    "gone sour", "gone funny", "off", "weevils", "maggots", "blown", "bulging",
+    "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur", "turned to soup", "gone to soup",
+    "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
+    "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
+    "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
 _SHAPES += [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
+# Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
+_FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
+_MARKS = re.compile("[\ue000-\ue0ff]")
 _HOW = (
     r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
     r"|going|gone|turning|looking|fairly"
@@ -36,6 +45,10 @@ _HOW = (
 )
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
+_AT_THE_EDGE = re.compile(
+    r"\b(?:a bit |bit |slightly )?(dry|brown|crusty|hard|black|curling|limp|soft|wilted) "
+    r"(?:round|around|at|on|in)(?: the)? (?:edges?|ends?|middle|tips?|top|outside|corners?)\b"
+)
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
 _RATHER = re.compile(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
@@ -55,26 +68,49 @@ def condition_words() -> frozenset[str]:
     return _SINGLE
 
 
-def take_phrases(text: str) -> tuple[tuple[str, ...], bool, str]:
-    """The phrases of several words, which belong to no name; whether they mean the bin; and the text without them."""
-    return _taken(text, _PHRASES)
+class Phrase(NamedTuple):
+    """A condition that takes several words, and whether it means the bin."""
+
+    words: str
+    to_bin: bool
+
+
+def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
+    """The phrases of several words, which belong to no name, and the text with a mark in the place of each.
+
+    The mark keeps what is said of one food from what is said of another of the line.
+    """
+    phrases: list[Phrase] = []
+    text = _NOT_MOULDY.sub(" ", text)
+    while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
+        text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    for shape, word, is_bin in _PHRASES:
+        if word.split()[-1] in text and (hit := shape.search(text)):
+            text = _marked(text, hit, Phrase(word, is_bin), phrases)
+    return tuple(phrases), " ".join(text.split())
+
+
+def _marked(text: str, hit: re.Match[str], phrase: Phrase, phrases: list[Phrase]) -> str:
+    phrases.append(phrase)
+    return f"{text[: hit.start()]} {chr(_FIRST_MARK + len(phrases) - 1)} {text[hit.end() :]}"
+
+
+def marks_in(text: str) -> tuple[int, ...]:
+    """Which of the phrases that were taken stood in this piece of the text."""
+    return tuple(ord(sign) - _FIRST_MARK for sign in text if _FIRST_MARK <= ord(sign) <= _LAST_MARK)
+
+
+def without_marks(text: str) -> str:
+    """The text without the marks of phrases."""
+    return " ".join(_MARKS.sub(" ", text).split())
 
 
 def take_words(text: str) -> tuple[tuple[str, ...], bool, str]:
     """Every condition in a text from which the food's name is gone already."""
-    return _taken(text, _SHAPES)
-
-
-def _taken(text: str, shapes: list[tuple[re.Pattern[str], str, bool]]) -> tuple[tuple[str, ...], bool, str]:
     found: list[str] = []
     to_bin = False
     text = _NOT_MOULDY.sub(" ", text)
-    if shapes is _PHRASES:
-        while hit := _RATHER.search(text):
-            found.append(hit[1])
-            to_bin |= hit[1] in BIN
-            text = f"{text[: hit.start()]} {text[hit.end() :]}"
-    for shape, word, is_bin in shapes:
+    for shape, word, is_bin in _SHAPES:
         if word.split()[-1] not in text:
             continue
         hit = shape.search(text)

@@ -17,6 +17,8 @@ _KINDS: dict[str, DateKind] = {
     "use up": "use-by", "needs using up": "use-by", "need using up": "use-by", "must use": "use-by",
     "expires": "use-by", "expiring": "use-by", "expiry": "use-by", "expire": "use-by", "exp": "use-by",
     "sell by": "use-by", "sell-by": "use-by", "display until": "use-by", "goes off": "use-by", "off on": "use-by",
+    "val": "use-by", "dlc": "use-by", "scad": "use-by", "scade": "use-by", "cad": "use-by", "mhd": "best-before",
+    "good thru": "use-by", "best used by": "use-by", "eat within": "use-by", "consume by": "use-by", "thru": "use-by",
     "good until": "use-by", "good till": "use-by", "good til": "use-by", "until": "use-by", "till": "use-by",
     "ok until": "use-by", "ok till": "use-by", "out of date": "use-by", "date": "use-by", "dated": "use-by",
     "best before": "best-before", "best-before": "best-before", "best by": "best-before", "best b4": "best-before",
@@ -31,7 +33,10 @@ _KINDS: dict[str, DateKind] = {
     "from": "made", "since": "made", "steamed": "made",
     "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
     "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
-    "noted": "noted", "frozen": "frozen", "froze": "frozen", "into the freezer": "frozen",
+    "noted": "noted", "frozen": "frozen",
+    "in freezer since": "frozen", "in the freezer since": "frozen",
+    "freezer since": "frozen", "frozen since": "frozen", "in freezer from": "frozen",
+    "froze": "frozen", "into the freezer": "frozen",
 }  # fmt: skip
 # What needs a day behind it and cannot be anything else: a word that is none is asked about.
 _SURE = frozenset({
@@ -50,10 +55,18 @@ _LEFT = re.compile(
     r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more"
     r"|shelf life)\b(?: on (?:it|them))?"
 )
+_WITHIN = re.compile(rf"\b(?:with)?in (?:the )?next (\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s?\b")
+_OVER = re.compile(
+    rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? (?:over(?:due)?|past|out of date|gone over|after)"
+    r"(?: (?:its |the |their )?(?:sell by |use by |best before )?(?:date|it))?\b"
+)
+# What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
+_PART_NO_DAY = re.compile(r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])")
+_SOAKING = re.compile(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
 _LAST_DAY = re.compile(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
-    r"| them)? (?:asap )?(?:today|tonight|now)\b"
+    r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
@@ -80,6 +93,7 @@ _KIND_ALONE = re.compile(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
+_PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.
 YEARS = range(1900, 2200)
@@ -108,6 +122,14 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     """
     dates: list[Dated] = []
     while found := _HOURS.search(text):
+        text = _cut(text, found)
+    text = _SOAKING.sub("soaking", text)
+    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
+    while found := _WITHIN.search(text):
+        dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))
+        text = _cut(text, found)
+    while found := _OVER.search(text):
+        dates.append(Dated("use-by", parse_day_of(f"{found[1]} {found[2]} ago", today, False)))
         text = _cut(text, found)
     while found := _LEFT.search(text):
         dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))
@@ -163,9 +185,13 @@ def _slips(text: str, today: date, dates: list[Dated]) -> str:
     if not found:
         return text
     day = weekday_slip(found[2])
+    kind = _KINDS[found[1]]
+    other = _BARE.search(text)
+    if day is None and other:  # `exp besok (tmrw)`
+        dates.append(Dated(kind, parse_day_of(other[1].removeprefix("for "), today, kind in _FUTURE)))
+        return _cut(_cut(text, other), found) if other.start() > found.end() else _cut(_cut(text, found), other)
     if day is None:
         raise UnreadDay(f"`{found[2]}` is no day that can be read")
-    kind = _KINDS[found[1]]
     dates.append(Dated(kind, parse_day_of(day, today, kind in _FUTURE)))
     return _cut(text, found)
 

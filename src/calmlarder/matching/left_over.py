@@ -74,7 +74,21 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if word in COLOURS and not together:
         return False
-    return word in lexicon.alone or bool(lexicon.beside(word) & reading.takes)
+    if reading.food in lexicon.called(word):
+        return False  # two names of one thing: `kale (couve)`
+    return word in lexicon.alone or _tells_apart(word, reading, lexicon)
+
+
+def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:
+    """Whether a word stands beside the food's words in the name of another food, and not only in names of this one."""
+    food = lexicon.tables.food_by_id
+    states = {one for one in lexicon.kin(reading.food) if food[one].state != food[reading.food].state}
+    same = states | {reading.food}
+    beside = [lexicon.names[index] for index in lexicon.with_word.get(word, ())]
+    whole = {one.food for one in beside if reading.takes <= one.words}
+    if whole and whole <= same:
+        return False
+    return any(one.food not in same and one.words & reading.takes for one in beside)
 
 
 def _made(reading: Reading, words: Words) -> set[str]:

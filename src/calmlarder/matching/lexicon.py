@@ -10,13 +10,15 @@ from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
-from calmlarder.matching.notes import NO_SLIPS
+from calmlarder.matching.amounts import MEASURE_WORDS
+from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
+_LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 PERCENT = "percent"
 _VOWELS = str.maketrans("", "", "aeiouy")
@@ -59,7 +61,9 @@ class Lexicon:
             raw = raw_words(as_one(name))
             words = expanded(singular(word) for word in raw)
             state = tables.food_by_id[food].state
-            core = frozenset(word for word in words if not is_state_of(word, state)) or frozenset(words)
+            core = frozenset(word for word in words if not is_state_of(word, state))
+            if not core or (core <= MEASURE_WORDS.keys() and len(words) > 1):
+                core = frozenset(words)  # `pot roast` is not named by its pot
             order = tuple(word for word in words if word in core)
             self.names.append(
                 NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))
@@ -73,10 +77,7 @@ class Lexicon:
                 self._beside.setdefault(word, set()).update(one.words)
         # Numbers that belong to a name: `2 minute noodles`.
         self.numbered = frozenset(
-            f"{first} {second}"
-            for one in self.names
-            for first, second in zip(one.written, one.written[1:], strict=False)
-            if first.isdigit()
+            " ".join(one.written[:2]) for one in self.names if one.written[0].isdigit() and len(one.written) > 1
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
@@ -91,6 +92,8 @@ class Lexicon:
             if len(word) >= _SHORTEST_SLIP:
                 self._by_first.setdefault(word[0], []).append(word)
         self.spelt = {" ".join(one.written): one.food for one in self.names}
+        # Names that say what the food is for.
+        self.for_something = tuple(name for name in self.spelt if " for " in name)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
@@ -103,6 +106,10 @@ class Lexicon:
     def beside(self, word: str) -> set[str]:
         """The words that stand together with this one in some name."""
         return self._beside.get(word, set())
+
+    def called(self, word: str) -> set[str]:
+        """The foods that this word by itself names."""
+        return self._with_core.get(frozenset({word}), set())
 
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
@@ -118,7 +125,7 @@ class Lexicon:
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
-        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in FITS:
+        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in NOTES or word in FITS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
         found = process.extract(
@@ -127,16 +134,28 @@ class Lexicon:
         best = [
             (int(distance), known)
             for known, distance, _ in found
-            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known) or len(word) >= 8)
+            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known))
         ]
         if not best:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
-        nearest = [known for known in nearest if _sounds(known) == _sounds(word)] or nearest
+        alike = [known for known in nearest if _sounds(known) == _sounds(word)]
+        nearest = alike or nearest
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
-        return Slip(nearest[0], len(word) >= _SURE_LENGTH or (nearest[0] in FITS and len(word) > _SHORTEST_SLIP))
+        return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
+
+    def _is_sure(self, word: str, known: str, distance: int, alike: bool) -> bool:
+        """Whether a slip is taken, and not asked about: two letters off it must sound the same as well.
+
+        Words of other tongues lie near: calamansi is no calamari, crottin no crouton.
+        """
+        if known in FITS and len(word) > _SHORTEST_SLIP:
+            return distance == 1
+        if distance == 1:
+            return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
+        return alike and len(word) >= _LONG_SLIP
 
 
 _PACKED_IN = re.compile(
@@ -181,4 +200,5 @@ def _sounds(word: str) -> str:
 
 def _one_food(words: list[str], lexicon: Lexicon) -> bool:
     foods = [{lexicon.names[index].food for index in lexicon.with_word.get(word, ())} for word in words]
-    return bool(foods) and bool(set.intersection(*foods)) and singular(words[0]) == singular(words[-1])
+    alone = all(word in lexicon.alone for word in words)
+    return bool(foods) and bool(set.intersection(*foods)) and (alone or singular(words[0]) == singular(words[-1]))

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import GENERIC, HARMLESS, PRODUCTS
+from calmlarder.matching.notes import GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
@@ -62,8 +62,7 @@ def name(words: Words) -> Named:
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
-    if best.takes <= _SAYS_NO_FOOD and any(not token.words and not token.typed.isdigit() for token in words.tokens):
-        # `congee leftover`: the strange word is the food, and the other tells only its state.
+    if _is_another(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     if best.missing and not _distinct(best, words):
         return _nearly(words)
@@ -73,6 +72,34 @@ def name(words: Words) -> Named:
     if unsure:
         return Named("ask", (), best.takes, (), candidates, left)
     return _decided(best, close, candidates, words)
+
+
+def _is_another(best: Reading, words: Words) -> bool:
+    """Whether a strange word may be the food, or say which food it is.
+
+    `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
+    """
+    strange = [
+        not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
+        and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
+        for token in words.tokens
+    ]
+    if not any(strange):
+        return False
+    if best.takes <= _SAYS_NO_FOOD | words.soft:
+        return True
+    taken = [bool(set(token.words) & best.takes) for token in words.tokens]
+    if all(token.slip for token, is_taken in zip(words.tokens, taken, strict=True) if is_taken):
+        return True  # two words of another tongue: `kasar peynir` is no kesar
+    beside = [
+        taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
+    ]
+    if words.lexicon.tables.food_by_id[best.food].kind in KINDS_OF_MANY and any(beside):
+        return True
+    return any(
+        before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
+        for before, token in zip(strange, words.tokens[1:], strict=False)
+    )
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:

@@ -1,5 +1,7 @@
 """Words beside the food: those that never matter, and those that make another food of it."""
 
+import re
+
 # Said of many foods, and in the name of some: left over, they change nothing.
 HARMLESS = frozenset({
     "organic", "chopped", "sliced", "diced", "grated", "shredded", "loose", "washed", "ripe", "raw", "fresh", "spare",
@@ -85,7 +87,33 @@ DISH_WHEN_MADE = frozenset({
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
-# Real words that lie near a food's: no slips of spelling.
+# Words that say how a thing is, where it stands or what somebody thinks of it, and name none.
+NOTES = frozenset({
+    "abt", "morning", "evening", "etc", "style",
+    "oval", "round", "square", "oblong", "bits", "bobs", "night", "nite", "noon", "weekend",
+    "actually", "again", "almost", "alrdy", "already", "am", "any", "anyway", "apparently", "are", "around",
+    "at", "away", "back", "barely", "be", "been", "before", "behind", "being", "but", "by", "came", "can", "cheap",
+    "check", "clean", "close", "did", "do", "does", "done", "dodgy", "down", "else", "enough", "even", "ever",
+    "everything", "fairly", "find", "first", "forgot", "found", "from", "front", "gave", "get", "got", "had", "has",
+    "have", "he", "her", "here", "hers", "his", "huge", "i", "if", "inside", "intact", "it", "its", "ive", "keep",
+    "kept", "kind", "know", "later", "like", "lil", "lol", "long", "look", "lot", "luckily", "main", "maybe", "me",
+    "meant", "might", "most", "much", "must", "my", "near", "never", "new", "next", "normal", "now", "odd", "of", "oh",
+    "only", "other", "our", "out", "over", "perfect", "plenty", "pls", "please", "possibly", "posh", "prob", "quite",
+    "random", "regular", "sad", "same", "says", "she", "shop", "should", "side", "since", "solid", "sort", "spare",
+    "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
+    "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
+    "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
+    "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
+    "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
+})  # fmt: skip
+_NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
+
+
+def is_note(word: str) -> bool:
+    """Whether a word that stands in no food's name is plainly a note, and names no food that the tables lack."""
+    return len(word) < 3 or word in HARMLESS or word in NOTES or bool(_NOTE_ENDING.match(word))
+
+
 NO_SLIPS = frozenset({
     "bitter", "batter", "better", "butler", "litter", "letter", "chilled", "chiller", "chunky", "creamy", "spread",
     "breaded", "sliced", "slices", "chopped", "shredded", "please", "leaves", "leaved", "marinated", "market",
@@ -103,6 +131,11 @@ NO_SLIPS = frozenset({
     "lighter", "longer", "melted", "mildly", "mostly", "nearly", "slimmer", "slightly", "smaller", "softer",
     "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted",
 })  # fmt: skip
+# Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
+MANY_KINDS = frozenset({
+    "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
+})  # fmt: skip
+KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).
 GENERIC = frozenset({
     "sauce", "oil", "bread", "cheese", "nut", "seed", "syrup", "bean", "lentil", "rice", "noodle", "olive", "mushroom",

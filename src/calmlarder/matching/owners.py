@@ -4,7 +4,9 @@ import re
 from typing import NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
+from calmlarder.matching.calendar_days import DAY_WORD
 from calmlarder.matching.conditions import is_condition
+from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
 from calmlarder.matching.words import singular
@@ -15,7 +17,7 @@ PEOPLE = frozenset({
     "mums", "mom", "dad", "dads", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
-    "brother", "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you",
+    "brother", "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip
 _PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 _NOBODY = frozenset({
@@ -51,18 +53,22 @@ _BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?
 _POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
+_AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
 _ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
-_Y_NAMES = frozenset({
-    "amy", "lucy", "harry", "emily", "molly", "polly", "sally", "holly", "henry", "tony", "andy", "billy", "bobby",
-    "jimmy", "johnny", "kelly", "katy", "kitty", "larry", "lily", "mandy", "mary", "nancy", "penny", "percy", "poppy",
-    "rory", "sandy", "shelly", "stacey", "toby", "tommy", "tracy", "wendy", "zoey", "abby", "ally", "becky", "betty",
-    "danny", "freddy", "gary", "jerry", "jenny", "judy", "kathy", "terry", "vicky", "libby", "maddy", "ricky",
-    "timothy", "gregory", "anthony", "barry", "bryony", "cathy", "cindy", "daisy", "dolly", "dorothy", "ellie",
-    "fay", "guy", "ivy", "jay", "joy", "kay", "kerry", "lindsay", "may", "ray", "roy", "troy", "audrey", "hayley",
-    "ashley", "stanley", "jeremy", "geoffrey", "hilary", "rosemary", "ruby", "sky", "aly", "natty", "pammy", "lizzy",
+# Kinds of a food that bear a person's name: `potatoes, charlotte`.
+_VARIETIES = frozenset({
+    "charlotte", "victoria", "edward", "bob", "jack", "graham", "florence", "wellington", "stanley", "jasmine", "hope",
+    "april", "may", "june", "faith", "grace", "joy", "dawn", "ray", "jin", "mei", "nana", "baba", "papa", "dale",
+    "summer", "bill", "mark", "will", "frank", "flora", "gala", "alba", "stella", "rosa", "viola", "pat", "rod", "rob",
 })  # fmt: skip
+_HIS = re.compile(r"\b(?:is|are) (?:his|hers|theirs)\b")
+_SAYS = re.compile(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
+_MY_PERSON = re.compile(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
+_FIRST = re.compile(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
+_LAST = re.compile(r"(?<=[a-z\d]) ([a-z]{2,})$")
+_COLON = re.compile(r":\s*([a-z]{2,})$")
 
 
 class Owned(NamedTuple):
@@ -75,26 +81,32 @@ class Owned(NamedTuple):
     brackets: tuple[str, ...] = ()
 
 
-def take_owner(text: str, lexicon: Lexicon) -> Owned:
-    """The owner that a plain text names, and the text without it; brackets that say something else are opened."""
+def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset()) -> Owned:
+    """The owner that a plain text names, and the text without it; brackets that say something else are opened.
+
+    `capitals` are the words that were typed with a capital letter: in a bracket such a word is a name.
+    """
     agrees = False
     owner = kept_for = None
     brackets = []
     while found := _BRACKETS.search(text):
         inside = found[1].strip(" ,;")
+        if _AMOUNT_ONLY.fullmatch(inside):
+            text = f"{text[: found.start()]} {inside} {text[found.end() :]}"  # `tomatoes (4) cucumber (1)`
+            continue
         text = f"{text[: found.start()]} {text[found.end() :]}"
         yes = bool(_OK.search(inside))
-        said, reason, rest = _inside(_OK.sub(" ", inside).strip(" ,;"), lexicon)
+        said, reason, rest = _inside(_OK.sub(" ", inside).strip(" ,;"), lexicon, capitals)
         agrees |= yes and said is not None
         owner, kept_for = owner or said, kept_for or reason
         brackets.append(inside if said is None and reason is None and rest == inside else rest)
-    said, reason, text = _open(text, lexicon)
+    said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
     return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
 
 
-def _inside(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
+def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str | None, str | None, str]:
     """The owner or the purpose in a bracket, and what else it says."""
     if text in _NOBODY:
         return None, None, ""
@@ -102,8 +114,8 @@ def _inside(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if owner or kept:
         return owner, kept, rest
     words = text.split()
-    if len(words) == 1 and _is_person(words[0], lexicon):
-        return re.sub(r"'s?$", "", words[0]), None, ""
+    if len(words) == 1 and (_is_person(words[0], lexicon) or (words[0] in capitals and _is_name(words[0], lexicon))):
+        return _bare_name(words[0]), None, ""
     return None, None, text
 
 
@@ -112,62 +124,72 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _NOT_MINE.search(text)
     if found:
         return "somebody else", None, _cut(text, found)
+    found = _HIS.search(text)
+    if found:
+        return "somebody else", None, _SAYS.sub("", _cut(text, found).strip())
     found = _BELONGS.search(text)
     if found:
         return found[1], None, _cut(text, found)
     found = _KEPT_FOR.search(text)
     if found:
         return None, found[1], _cut(text, found)
+    found = _MY_PERSON.match(text)
+    if found and found[1] in PEOPLE:
+        return found[1], None, _cut(text, found)
     for found in _POSSESSIVE.finditer(text):
         word = found[1]
+        if text[: found.start()].endswith("from "):
+            continue  # given, and not theirs any more
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
+        if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
+            return word, None, _cut(text, found)
         if word not in _NO_PERSON and word not in lexicon.words:
             return word, None, _cut(text, found)
-        if word in _Y_NAMES:
-            return word, None, _cut(text, found)
     found = _FOR.search(text)
-    if found and found[1] not in HARMLESS and (found[1] in PEOPLE or found[1] in _PETS or _is_name(found[1], lexicon)):
+    if found and (found[1] in _PETS | PEOPLE or (found[1] not in HARMLESS and _is_person(found[1], lexicon))):
         return found[1], None, _cut(text, found)
-    found = _DASHED.search(text)
-    if found and _is_person(found[1], lexicon):
-        return re.sub(r"'s?$|(?<!s)s$", "", found[1]), None, text[: found.start()]
+    for shape in (_DASHED, _COLON, _FIRST):
+        found = shape.search(text)
+        if found and _is_person(found[1], lexicon):
+            return _bare_name(found[1]), None, _cut(text, found)
     found = _BARE.match(text)
-    if found and (f"{found[1]}s" in PEOPLE or _is_name(found[1], lexicon, bare=True)):
+    if found and (f"{found[1]}s" in PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
+    found = _LAST.search(text)
+    if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
+        return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
+
+
+def _bare_name(word: str) -> str:
+    """A name without what makes it a possessive: dan's, dans."""
+    bare = re.sub(r"'s?$", "", word)
+    return bare[:-1] if bare not in GIVEN_NAMES and bare.endswith("s") and bare[:-1] in GIVEN_NAMES else bare
+
+
+def _is_given(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word by itself is a given name and no food's word."""
+    forms = {word, f"{word}s"}
+    return word in GIVEN_NAMES - _VARIETIES and not forms & lexicon.alone and forms.isdisjoint(ABBREVIATIONS)
 
 
 def _is_person(word: str, lexicon: Lexicon) -> bool:
     if word in _NOBODY:
         return False
-    bare = re.sub(r"'s?$", "", word)
-    return word in PEOPLE or bare in PEOPLE or _is_name(bare, lexicon)
+    bare = _bare_name(word)
+    return word in PEOPLE or bare in PEOPLE or _is_given(bare, lexicon) or (word != bare and _is_name(bare, lexicon))
 
 
-def _is_name(word: str, lexicon: Lexicon, bare: bool = False) -> bool:
-    """Whether a word that stands alone may be a person's: in no food's name, no state, no note."""
-    if word in _Y_NAMES:
-        return True
+def _is_name(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word that stands alone, typed like a name, may be a person's: in no food's name, no state, no note."""
     forms = {word, singular(word), f"{word}s"}
     if len(word) < 2 or not word.isalpha() or forms & (HARMLESS | DECIDING | DISHES | _NOTES | _NO_PERSON):
         return False
-    if forms & lexicon.words or is_condition(word) or _ADJECTIVE.match(word) or word.endswith("y"):
+    if forms & lexicon.words or is_condition(word) or _ADJECTIVE.match(word) or re.fullmatch(DAY_WORD, word):
         return False
-    if word in ABBREVIATIONS or f"{word}s" in ABBREVIATIONS:
-        return False
-    return not (
-        bare
-        and (
-            len(word) < 3 or word.endswith(("s", "o", "e")) or _is_slip(word, lexicon) or _is_slip(word + "s", lexicon)
-        )
-    )
-
-
-def _is_slip(word: str, lexicon: Lexicon) -> bool:
-    slip = lexicon.slip(word)
-    return slip is not None and slip.sure
+    return word not in ABBREVIATIONS and f"{word}s" not in ABBREVIATIONS
 
 
 def _cut(text: str, found: re.Match[str]) -> str:

@@ -4,8 +4,11 @@ import re
 from datetime import date
 
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.line import line_of, read_line
-from calmlarder.matching.words import plain
+from calmlarder.matching.line import read_line
+from calmlarder.matching.line_text import line_of
+from calmlarder.matching.part import SOFT
+from calmlarder.matching.tokens import tokens_of
+from calmlarder.matching.words import plain, singular
 
 
 def with_name(text: str, name: str, today: date, lexicon: Lexicon) -> str:
@@ -27,9 +30,5 @@ def with_name(text: str, name: str, today: date, lexicon: Lexicon) -> str:
 
 
 def _is_name_word(word: str, lexicon: Lexicon) -> bool:
-    from calmlarder.matching.line import SOFT
-    from calmlarder.matching.tokens import tokens_of
-    from calmlarder.matching.words import singular
-
     bare = singular(word)
     return bare not in SOFT and any(token.words for token in tokens_of([bare], lexicon))

@@ -11,6 +11,7 @@ FITS: Mapping[str, frozenset[str]] = MappingProxyType({
     **dict.fromkeys(("canned", "tinned", "tin", "can"), _CANNED),
     **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
     **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
+    **dict.fromkeys(("soaked", "soaking"), frozenset({"dry", "dried"})),
     "ground": frozenset({"dry"}),
     **dict.fromkeys((
         "cooked", "boiled", "steamed", "leftover", "simmered", "stewed", "braised", "poached", "grilled", "fried",
@@ -37,6 +38,7 @@ NEAREST = MappingProxyType(
 _FREEZABLE = frozenset({"raw", "as sold", "cooked", "boiled", "roasted", "fermented", "frozen", "dry"})
 _READY = frozenset({"as sold", "fermented", "canned", "canned drained"})
 _ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
+_KEPT_IN_TINS = frozenset({"spice", "oil", "sweetener", "starch"})  # a tin of paprika is a box
 _DRY_SPICE = frozenset({"powder", "ground", "seed", "whole", "dried", "powdered"})
 
 
@@ -56,7 +58,7 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
         return True
     if word in {"canned", "tin", "can"}:
-        return state in _READY
+        return state in _READY or kind in _KEPT_IN_TINS
     if word == "frozen":
         return state in _FREEZABLE
     if word in {"fresh", "raw"}:

@@ -11,17 +11,40 @@ _IRREGULAR = {
 _NO_PLURALS = frozenset({"maris", "this", "tennis", "cassis", "pastis", "basis"})
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
+# Letters that no accent makes: NFKD leaves them as they are.
+_LETTERS = str.maketrans({"ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "ð": "d", "ı": "i", "þ": "th"})
 _WORD = re.compile(r"[^\W_]+")
-SMALL = frozenset({"of", "the", "a", "an", "and", "in", "from", "with", "some", "my", "our"})
+SMALL = frozenset(
+    {
+        "of",
+        "the",
+        "a",
+        "an",
+        "and",
+        "in",
+        "from",
+        "with",
+        "some",
+        "my",
+        "our",
+        "de",
+        "di",
+        "del",
+        "della",
+        "du",
+        "des",
+        "da",
+    }
+)
 
 
 def plain(text: str) -> str:
     """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
     if text.isascii():
         return " ".join(text.casefold().split())
-    decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()))
+    decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()).translate(_LETTERS))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
-    for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/")):
+    for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/"), ("×", "x")):
         bare = bare.replace(fancy, simple)
     return " ".join(bare.split())
 

@@ -6,7 +6,8 @@ from typing import Annotated, Any, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from calmlarder.tables.rows import Food, FoodId
+from calmlarder.tables.cells import FoodId
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
 REFERENCE = re.compile(r"\{(in:|if:)?([a-z_, ]+)(?:\|([^}]*))?\}")

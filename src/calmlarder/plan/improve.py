@@ -1,6 +1,6 @@
 """A plan made better: a few sittings are planned anew together while the others stay, again and again.
 
-Beside it one model of all sittings works for a bound, on a second core.
+Beside it, on a second core, prices of lots and then one model of all sittings work for a bound.
 """
 
 import itertools
@@ -13,16 +13,17 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Dish, PlanInstance
-from calmlarder.plan.floors import floors_of
-from calmlarder.plan.joint import NEVER, Joint, Solved
+from calmlarder.plan.joint import NEVER, Joint, Priced, Solved
+from calmlarder.plan.lot_prices import PriceSearch
 from calmlarder.plan.promising import promising
 from calmlarder.tables.book import Tables
 
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
-_EFFORT_FEED, _EFFORT_POLISH = 4.0, 2.0  # to feed as many as can be; to find the best amounts of chosen dishes
+_EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
+_PRICES_SHARE = 0.5  # of the time for the bound, for prices of lots: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
@@ -60,7 +61,10 @@ class Improver:
         self._whole: Solved | None = None
         self._say = say
         self._most_fed: int | None = None  # proven: no plan feeds more sittings
-        self._floors: dict[int, int] | None = None
+        self._worth: set[int] | None = None  # columns that a better plan may still hold
+        self._priced: tuple[Priced, ...] = ()
+        self._prices: PriceSearch | None = None
+        self._tried: set[frozenset[int]] = set()
         self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
@@ -132,9 +136,25 @@ class Improver:
         for free, effort, few in self._turns(rng, everything):
             if time.monotonic() >= end or self._stop.asked or next(left, None) is None:
                 return
+            self._try_idea(end)
+            if self.bound >= self.cost:
+                return
             proven = self._replan(free, effort, end, few)
             if proven and free == everything and not few and not self._avoid:
                 return
+
+    def _try_idea(self, end: float) -> None:
+        """Dishes that go well together by the prices of the lots, with the amounts that are best for them."""
+        idea = frozenset(self._prices.idea) if self._prices is not None else frozenset()
+        if not idea or idea in self._tried:
+            return
+        self._tried.add(idea)
+        kept = {dish.column.number for dish in self._kept}
+        columns = [column for column in self._columns if column.number in idea | kept]
+        joint = Joint(self.house, columns, self._avoid)
+        for dish in self._kept:
+            joint.fix(dish)
+        self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL
@@ -161,14 +181,14 @@ class Improver:
         taken = {number for dish in stay for number in dish.column.covers}
         numbers = {dish.column.number for dish in stay}
         columns = [c for c in self._columns if c.number not in numbers and taken.isdisjoint(c.covers)]
-        floors = self._floors
-        if floors is not None:
-            columns = [column for column in columns if column.number in floors]
+        worth, cost = self._worth, self.cost
+        if worth is not None:
+            columns = [column for column in columns if column.number in worth]
         if few:
             mine = {dish.column.number for dish in self.dishes}
             best = {column.number for column in promising(self.house, columns, stay)} | mine
             columns = [column for column in columns if column.number in best]
-        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, floors)
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, self._priced)
         for dish in stay:
             joint.fix(dish)
         for dish in self.dishes:
@@ -176,6 +196,9 @@ class Improver:
                 joint.hint(dish)
         solved = joint.solve(max(0.05, end - time.monotonic()), effort, self._stop)
         self._take(solved)
+        if not stay and not few and not self._avoid:
+            # What was left out of the model is in no plan that is better than the one at hand.
+            self.bound = max(self.bound, cost if solved.cost == NEVER and solved.proven else min(cost, solved.bound))
         return solved.proven
 
     def _take(self, solved: Solved) -> bool:
@@ -209,23 +232,39 @@ class Improver:
                 heard(self.bound / POINT)
 
         def work() -> None:
-            floors = floors_of(self.house, self._columns, end, inner)
-            # A pinned dish may lack a floor where it is no longer one that can be cooked; it stays all the same.
-            floors.update({dish.column.number: -NEVER // 1000 for dish in self._kept})
-            self._floors = floors
-            joint = Joint(self.house, [c for c in self._columns if c.number in floors], {}, floors)
-            for dish in started:
-                joint.fix(dish) if dish in self._kept else joint.hint(dish)
-            if self._most_fed is not None:
-                joint.model.add(joint.fed <= self._most_fed)
+            began = time.monotonic()
+            kept = [dish.column.number for dish in self._kept]
+            search = PriceSearch(self.house, self._columns, kept, self._most_fed, lambda: self.cost)
+            self._prices = search
+            if search.start(end, inner):
+                zero = search.best
+                higher(search.bound)
+                search.improve(began + _PRICES_SHARE * (end - began), inner, higher)
+                search.sharpen(end, inner)
+                higher(search.bound)
+                self._worth, self._priced = search.worth, (zero, search.best)
             left = end - time.monotonic()
             if left > 0 and not inner.asked:
-                self._whole = joint.solve(left, None, inner, higher, for_bound=True)
-                self.bound = max(self.bound, self._whole.bound)
+                self._prove(search.cost, started, left, inner, higher)
 
-        thread = threading.Thread(target=work, daemon=True)
+        thread = threading.Thread(target=work)
         thread.start()
         return thread, inner
+
+    def _prove(
+        self, cost: int, started: Sequence[Dish], seconds: float, inner: Stop, higher: Callable[[int], None]
+    ) -> None:
+        """One model of all sittings; what was left out of it is in no plan that costs less than `cost`."""
+        worth = self._worth
+        columns = [c for c in self._columns if worth is None or c.number in worth]
+        joint = Joint(self.house, columns, {}, self._priced)
+        for dish in started:
+            joint.fix(dish) if dish in self._kept else joint.hint(dish)
+        if self._most_fed is not None:
+            joint.model.add(joint.fed <= self._most_fed)
+        whole = joint.solve(seconds, None, inner, lambda bound: higher(min(bound, cost)), for_bound=True)
+        higher(cost if whole.proven and whole.cost == NEVER else min(whole.bound, cost))
+        self._whole = whole
 
     def join(self, thread: threading.Thread, inner: Stop, end: float) -> None:
         """Wait for the bound while there is time, then end it; its plan is taken if it is better.

@@ -1,7 +1,7 @@
 """One model for several sittings: each chooses a dish or stays empty, and all draw on the same lots."""
 
 import math
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import Any, NamedTuple
 
@@ -26,7 +26,18 @@ from calmlarder.plan.weights import (
 )
 
 NEVER = 10**15  # costs more than any plan
+Prices = Mapping[int, int]  # for one unit of a lot, by its place; ten-thousandths of a point
 Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
+
+
+class Priced(NamedTuple):
+    """What each dish costs at least when it pays these prices for what it takes, by its column's number.
+
+    A column without a floor cannot be cooked.
+    """
+
+    prices: Prices
+    floors: Mapping[int, int]
 
 
 class Solved(NamedTuple):
@@ -38,11 +49,27 @@ class Solved(NamedTuple):
     proven: bool
 
 
+def empty_cost(house: PlanInstance, number: int) -> int:
+    """What it costs that a sitting has no dish, in ten-thousandths of a point."""
+    return (EMPTY_SITTING + EMPTY_SOONER * (len(house.sittings) - 1 - number)) * POINT
+
+
+def patterns_apart(house: PlanInstance, columns: Sequence[Column]) -> Iterator[list[Column]]:
+    """Columns of which one at most may be chosen: those of one pattern within three days."""
+    for start in sorted({one.day for one in house.sittings}):
+        near = {n for n, one in enumerate(house.sittings) if 0 <= (one.day - start).days < APART_DAYS}
+        patterns: dict[str, list[Column]] = {}
+        for column in columns:
+            if near.intersection(column.covers):
+                patterns.setdefault(column.problem.pattern.id, []).append(column)
+        yield from (group for group in patterns.values() if len(group) > 1)
+
+
 class Joint:
     """The model under construction. `posted` are drafts with the literal of their column."""
 
     def __init__(
-        self, house: PlanInstance, columns: Sequence[Column], avoid: Avoid, floors: Mapping[int, int] | None = None
+        self, house: PlanInstance, columns: Sequence[Column], avoid: Avoid, priced: Sequence[Priced] = ()
     ) -> None:
         self.house = house
         self.model = cp_model.CpModel()
@@ -50,14 +77,15 @@ class Joint:
         self.cost: list[Any] = []
         self.scores: list[Any] = []
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
+        self.taken: dict[int, dict[int, list[Any]]] = {}  # units that a column takes of each lot
         for column in columns:
             self._post(column, avoid)
         self._choose()
         self._apart()
         self._stock()
         self._variety()
-        for column, draft in self.posted if floors else ():
-            self.model.add(sum(self.parts[column.number]) >= (floors or {})[column.number] * draft.active)
+        for one in priced:
+            self._floors(one)
         post_stacking(self.model, house, self.posted)
 
     def _post(self, column: Column, avoid: Avoid) -> None:
@@ -78,26 +106,30 @@ class Joint:
         self.scores.append(score)
         self.posted.append((column, draft))
 
+    def _floors(self, priced: Priced) -> None:
+        """Cuts that lift the bound: no dish costs less than was proven of it alone."""
+        for column, draft in self.posted:
+            if column.number in priced.floors:
+                paid = [
+                    priced.prices.get(place, 0) * units
+                    for place, taken in self.taken[column.number].items()
+                    for units in taken
+                ]
+                cost = sum(self.parts[column.number]) + sum(paid)
+                self.model.add(cost >= priced.floors[column.number] * draft.active)
+
     def _choose(self) -> None:
         """Each sitting has one dish, or none at a price."""
         for number in range(len(self.house.sittings)):
             empty = self.model.new_bool_var("")
             self.model.add_exactly_one([empty, *(d.active for c, d in self.posted if number in c.covers)])
-            later = len(self.house.sittings) - 1 - number
-            self.cost.append((EMPTY_SITTING + EMPTY_SOONER * later) * POINT * empty)
+            self.cost.append(empty_cost(self.house, number) * empty)
 
     def _apart(self) -> None:
         """No dish twice within three days: of each pattern one at most in any such span."""
-        sittings = self.house.sittings
-        for start in sorted({one.day for one in sittings}):
-            near = {n for n, one in enumerate(sittings) if 0 <= (one.day - start).days < APART_DAYS}
-            patterns: dict[str, list[Any]] = {}
-            for column, draft in self.posted:
-                if near.intersection(column.covers):
-                    patterns.setdefault(column.problem.pattern.id, []).append(draft.active)
-            for actives in patterns.values():
-                if len(actives) > 1:
-                    self.model.add_at_most_one(actives)
+        active = {column.number: draft.active for column, draft in self.posted}
+        for group in patterns_apart(self.house, [column for column, _ in self.posted]):
+            self.model.add_at_most_one([active[column.number] for column in group])
 
     def _stock(self) -> None:
         """What is used of a lot is there; what is left counts as waste by its last day, or its last once opened."""
@@ -106,6 +138,8 @@ class Joint:
         for column, draft in self.posted:
             for number, option in enumerate(column.problem.options):
                 uses.setdefault(option.offered.place, []).append((column, draft, number))
+                taken = self.taken.setdefault(column.number, {})
+                taken.setdefault(option.offered.place, []).append(draft.units[number])
         offered = {o.offered.place for column in house.columns for o in column.problem.options}
         for place in sorted(offered | uses.keys()):
             shelf, used = house.shelves[place], uses.get(place, [])

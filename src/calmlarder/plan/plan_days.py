@@ -9,6 +9,7 @@ from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
+from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
@@ -27,7 +28,7 @@ from calmlarder.tables.book import Tables
 
 _FIRST_SECONDS = 0.5  # for each dish of the first plan
 _BUY_SHARE = 0.15  # of the time, for what to buy
-_WHY_SECONDS = 0.5  # to find out what stands in the way of an empty sitting
+_WHY_SHARE = 0.25  # of the time that is left for it: to find out what stands in the way of an empty sitting
 _WHY_SECONDS_ALL = 2.0  # of all empty sittings
 
 Progress = Callable[[PlanSoFar], None]
@@ -60,7 +61,9 @@ def plan_days(
     start = time.monotonic()
     end = start + seconds
     stop = stop or Stop()
-    house = house_of(lots, sittings, wanted, patterns, tables)
+    looked_at = _few_enough(lots, wanted, tables)
+    bound = bound and len(looked_at) == len(lots)  # of the best plan of some of the lots there is nothing to say
+    house = house_of(looked_at, sittings, wanted, patterns, tables)
     kept = _own(house, pinned)
 
     def say(improver: Improver) -> None:
@@ -74,20 +77,23 @@ def plan_days(
     if rounds != 0:
         improver.feed(search_end)
     beside = improver.bound_beside(search_end, on_bound) if bound else None
-    improver.improve(search_end, seed, rounds)
-    if beside is not None:
-        improver.join(*beside, search_end)
+    try:
+        improver.improve(search_end, seed, rounds)
+        if beside is not None:
+            improver.join(*beside, search_end)
+    finally:  # Ctrl-C does not wait for the bound
+        if beside is not None:
+            beside[1].ask()
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    why_end = time.monotonic() + _WHY_SECONDS_ALL
+    why_end = time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)
 
     def why(number: int) -> str:
         return _why_empty(house, number, patterns, tables, why_end, stop)
 
     told = _told(house, dishes, tables, why)
-    buy_end = max(end, time.monotonic() + _BUY_SHARE * seconds)
-    buy = worth_buying(house, dishes, tables, buy_end, stop, most_to_buy) if most_to_buy else ()
+    buy = worth_buying(house, dishes, tables, end, stop, most_to_buy) if most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
@@ -101,7 +107,16 @@ def plan_days(
         wasted=unreached(house, dishes, left, freezing, tables),
         freeze_today=freezing,
         buy=buy,
+        looked_at=len(looked_at) if len(looked_at) < len(lots) else None,
     )
+
+
+def _few_enough(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Sequence[Lot]:
+    """All lots, or of far too many those that a dinner of today is looked for in."""
+    if len(lots) <= MOST_LOTS:
+        return lots
+    offered = {thing.lot.id for thing in offer(lots, wanted, tables)[0]}
+    return [lot for lot in lots if lot.id in offered]
 
 
 def _own(house: PlanInstance, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
@@ -165,7 +180,7 @@ def _why_empty(
     def problems(changed: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(lots, changed, patterns, tables)
 
-    left = min(_WHY_SECONDS, end - time.monotonic())
+    left = _WHY_SHARE * (end - time.monotonic())
     if stop.asked:
         return "stopped before anything was found for it"
     if left <= 0:

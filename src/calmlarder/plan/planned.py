@@ -74,6 +74,7 @@ class Planned(_Told):
     wasted: tuple[Wasted, ...]
     freeze_today: tuple[ToFreeze, ...]
     buy: tuple[ToBuy, ...] = ()
+    looked_at: int | None = None  # of a larder beyond any household's: so many lots, which go first
 
 
 class PlanSoFar(_Told):

@@ -11,7 +11,7 @@ from calmlarder.render.style import Style, bar
 from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it

@@ -247,10 +247,11 @@ def history_text(courses: Sequence[tuple[Course, Standing]]) -> str:
     """Every challenge, day by day."""
     if not courses:
         return "No challenge yet. `calmlarder challenge start GROUP` begins one."
-    return "\n".join([*(line for course, stands in courses for line in _course_lines(course, stands)), CARE])
+    return "\n".join([*(line for course, stands in courses for line in course_lines(course, stands)), CARE])
 
 
-def _course_lines(course: Course, stands: Standing) -> Iterator[str]:
+def course_lines(course: Course, stands: Standing) -> Iterator[str]:
+    """One challenge, day by day."""
     end = f", stopped {course.stopped} ({course.why_stopped or 'no reason said'})" if course.stopped else ""
     end = f", concluded {course.concluded}: {course.limit_g:g} g" if course.concluded and course.limit_g else end
     yield f"{name_of(course.challenge)}, from {course.started}{end}"

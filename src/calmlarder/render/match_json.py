@@ -8,7 +8,7 @@ from calmlarder.larder.reading import Reading
 
 def match_object(reading: Reading) -> dict[str, Any]:
     """The answer of `match --json` for one line: the first food at its top level, all of them in `lots`."""
-    lots = [_lot_object(lot, name) for lot, name in zip(reading.lots, reading.names, strict=True)]
+    lots = [_lot_object(lot, name) for lot, name in zip(reading.lots, reading.names, strict=not reading.gone)]
     first = lots[0] if lots else dict.fromkeys(_LOT_KEYS)
     return {
         "text": reading.text,

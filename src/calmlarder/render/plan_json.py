@@ -15,6 +15,7 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
         "gap_percent": planned.gap_percent,
         "gap_grams": planned.gap_grams,
         "seconds": planned.seconds,
+        "looked_at": planned.looked_at,
         "sittings": sittings_objects(planned.sittings, asked),
         "wasted": [one.model_dump(include={"lot", "line", "grams", "why"}) for one in planned.wasted],
         "freeze_today": [

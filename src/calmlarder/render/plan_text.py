@@ -25,6 +25,9 @@ def notes_text(planned: Planned, tables: Tables, style: Style) -> str:
         parts.append("\n".join(_freeze(planned, tables, style)))
     if planned.buy:
         parts.append("\n".join(_buy(planned, style)))
+    if planned.looked_at is not None:
+        words = f"Only the {planned.looked_at} things that go first were planned with."
+        parts.append("\n".join(textwrap.wrap(words, style.width)))
     parts.append("\n".join(textwrap.wrap(CAUTION, style.width)))
     parts.append("\n".join(textwrap.wrap(closing(planned), style.width)))
     return "\n\n".join(parts) + "\n"

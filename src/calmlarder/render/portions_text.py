@@ -1,16 +1,19 @@
 """Who gets what at a table of several, in words."""
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.portions import Served
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import ME
 from calmlarder.render.style import Style
 
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.portions import Served
 
-def portion_lines(dinner: Dinner, style: Style) -> Iterator[str]:
+
+def portion_lines(dinner: "Dinner", style: Style) -> Iterator[str]:
     """Everybody's share, protein and fullest limit; nothing where nobody is named."""
     if not dinner.portions:
         return
@@ -29,17 +32,17 @@ def portion_lines(dinner: Dinner, style: Style) -> Iterator[str]:
         )
 
 
-def _share(one: Served, dinner: Dinner) -> str:
+def _share(one: "Served", dinner: "Dinner") -> str:
     if len({other.appetite for other in dinner.portions}) == 1:
         return "an equal share"
     return f"{round(100 * one.share)} % of the dish"
 
 
-def _with(one: Served) -> str:
+def _with(one: "Served") -> str:
     return f", with {' and '.join(one.apart)} apart" if one.apart else ""
 
 
-def _fullest(one: Served) -> str:
+def _fullest(one: "Served") -> str:
     if not one.limits_g:
         return ", no limits"
 
@@ -63,3 +66,10 @@ def dose_words(dose: Dose) -> str:
         f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. The limits leave "
         "this dose out; everything else is in elimination."
     )
+
+
+def steps_of(dinner: "Dinner") -> tuple[str, ...]:
+    """The steps with what is served apart, and with doses beside the dish, before the last of them."""
+    apart = [part.said for part in dinner.apart]
+    apart += [f"Weigh {dose.grams} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
+    return (*dinner.steps[:-1], *apart, *dinner.steps[-1:])

@@ -9,7 +9,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.stacking import Counted, day_so_far_ug, held_by, held_ug, of_the_day, still_counted
 from calmlarder.render.cap_words import CAP_WORDS, component_words
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed

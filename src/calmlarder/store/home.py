@@ -25,7 +25,8 @@ def ready_home(home: Path) -> Path:
         if not home.is_dir():
             cannot_use(home, "is a file and no folder")
         if home == user_folder():
-            home.chmod(_PRIVATE_FOLDER)
+            with suppress(OSError):  # on a disk that is read alone
+                home.chmod(_PRIVATE_FOLDER)
     except OSError as error:
         cannot_use(home, f"cannot be made ({error.strerror or error})")
     return home / FILE_NAME

@@ -7,9 +7,11 @@ from datetime import date
 from pathlib import Path
 
 from calmlarder.problems import CannotGoOn
+from calmlarder.store import unread
 from calmlarder.store.copies import copies_of, damaged, gone, is_blank, keep_copy, tables_of
 from calmlarder.store.documents import opened_by_now
 from calmlarder.store.home import cannot_use, make_private, new_private_file, unusable
+from calmlarder.store.read_only import WORDS, ReadOnly, opened_to_read
 from calmlarder.store.schema import STEPS, statements
 
 BUSY_S = 10
@@ -21,21 +23,34 @@ _PLACE_FAULTS = {
 _found_sound: dict[Path, tuple[int, int]] = {}  # the file that was checked, and when it had last been written, ns
 
 
-def opened(file: Path) -> sqlite3.Connection:
-    """A connection to the store. Raises CannotGoOn where the place cannot be used, or the store is damaged or gone."""
+def opened(file: Path) -> ReadOnly:
+    """A connection to the store; to read alone where the place cannot be written, which is noted, to be told.
+
+    Raises CannotGoOn where the place cannot be used, or the store is damaged or gone.
+    """
     until = time.monotonic() + BUSY_S
     while True:
         try:
-            return _opened_once(file)
+            return ReadOnly(_opened_once(file), None)
         except sqlite3.Error as error:
             # SQLite does not wait by itself where two programs turn the log on at once.
             if not is_busy(error) or time.monotonic() > until:
-                raise cannot_go_on(file, error) from None
+                return _to_read(file, cannot_go_on(file, error), str(error), _code(error) in _PLACE_FAULTS)
             time.sleep(_LOOK_AGAIN_S)
         except UnicodeDecodeError:
             raise damaged(file) from None  # SQLite's own message quotes a name that is no text any more
         except OSError as error:
-            cannot_use(file, f"cannot be opened ({error.strerror or error})")
+            why = error.strerror or str(error)
+            return _to_read(file, unusable(file, f"cannot be opened ({why})"), why, True)
+
+
+def _to_read(file: Path, trouble: CannotGoOn, why: str, of_the_place: bool) -> ReadOnly:
+    """The store to read alone, where the trouble is of its place. Raises it where it cannot be read either."""
+    found = opened_to_read(file) if of_the_place else None
+    if found is None:
+        raise trouble
+    unread.say(WORDS.format(file.parent, why))
+    return found
 
 
 def is_busy(error: sqlite3.Error) -> bool:

@@ -12,6 +12,7 @@ from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
 from calmlarder.store.home import ready_home, unusable
 from calmlarder.store.opening import cannot_go_on, opened
+from calmlarder.store.read_only import give_back
 
 _MOST_ACTIONS = 500
 
@@ -38,7 +39,9 @@ class Store:
         self._file = file
         self._place = _place_of(file)
         self._is_gone = False
+        self._lent: Path | None = None  # a folder for what is read where nothing can be written
         self._joined: int | None = None  # the action that changes join just now
+        self._read: dict[tuple[Place, int], tuple[str, Any]] = {}  # texts that were read before, and what they say
 
     @classmethod
     def at(cls, home: Path) -> "Store":
@@ -47,7 +50,10 @@ class Store:
         Raises CannotGoOn when the place cannot be used, or the file is damaged or gone: it is never overwritten then.
         """
         file = ready_home(home)
-        return cls(opened(file), file)
+        connection, lent = opened(file)
+        store = cls(connection, file)
+        store._lent = lent
+        return store
 
     def __enter__(self) -> "Store":
         return self
@@ -63,6 +69,7 @@ class Store:
             self._connection.execute("PRAGMA wal_checkpoint(PASSIVE)")
             keep_copy(self._connection, self._file)
         self._connection.close()
+        give_back(self._lent)
 
     def look_at_place(self) -> None:
         """Raises CannotGoOn where the file was deleted or replaced under the open store.
@@ -88,7 +95,7 @@ class Store:
         found = []
         for row_id, text in self._ask("SELECT id, content FROM lots ORDER BY id"):
             try:
-                unpacked("lots", text)
+                self._unpacked("lots", row_id, text)
             except Unreadable as why:
                 found.append(Broken(int(row_id), str(why)))
         return found
@@ -277,13 +284,14 @@ class Store:
 
     @contextmanager
     def as_one(self, words: str) -> Iterator[None]:
-        """Every change made in it is part of one action of these words: undone together."""
+        """Every change made in it is part of one action of these words, or of the one it is within: undone together."""
+        before = self._joined
         with self._action(words) as action:
             self._joined = action
             try:
                 yield
             finally:
-                self._joined = None
+                self._joined = before
 
     @contextmanager
     def _action(self, words: str) -> Iterator[int]:
@@ -316,10 +324,19 @@ class Store:
         found = []
         for row_id, text in self._ask(query, *values):
             try:
-                found.append(Stored(row_id, unpacked(place, text)))
+                found.append(Stored(row_id, self._unpacked(place, row_id, text)))
             except Unreadable as why:
                 unread.note(place, row_id, str(why))
         return found
+
+    def _unpacked(self, place: Place, row_id: int, text: str) -> Any:
+        """What a row says, read once for each text of it: nobody changes what they are given. Raises Unreadable."""
+        before = self._read.get((place, row_id))
+        if before is not None and before[0] == text:
+            return before[1]
+        content = unpacked(place, text)
+        self._read[(place, row_id)] = (text, content)
+        return content
 
     def _text_of(self, place: Place, row_id: object) -> str | None:
         # (as text: a number past 64 bits is then no lot, like any other that is not there)

@@ -11,11 +11,18 @@ _WORDS: dict[str, str] = {
 }
 _noted: dict[tuple[Place, str], str] = {}
 _told: set[tuple[Place, str]] = set()
+_said_of_store: dict[str, bool] = {}  # and whether it was told
 
 
 def note(place: Place, row_id: object, why: str) -> None:
     """Remember that a row cannot be read, and why in words."""
     _noted[(place, str(row_id))] = why
+
+
+def say(words: str) -> None:
+    """Something about the store itself, to be told once."""
+    if words not in _said_of_store:
+        _said_of_store[words] = False
 
 
 def told_here(place: Place, row_id: object) -> None:
@@ -29,4 +36,6 @@ def take() -> list[str]:
     _told.update(new)
     words = [f"{_WORDS[place].format(row_id)}: {_noted[(place, row_id)]}; it is kept as it is" for place, row_id in new]
     _noted.clear()
-    return words
+    of_store = [one for one, is_told in _said_of_store.items() if not is_told]
+    _said_of_store.update(dict.fromkeys(of_store, True))
+    return [*of_store, *words]

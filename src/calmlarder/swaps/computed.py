@@ -18,7 +18,6 @@ _LEAST_LIKENESS = 0.45
 _INTERCHANGE = frozenset({
     "pasta", "rice", "noodle", "grain", "bread", "wrap", "leaf", "salad-leaf", "root", "squash", "pepper", "pod",
     "nut", "seed", "milk", "plant-drink", "oil", "fish", "shellfish", "poultry", "meat", "egg", "tofu", "shoot",
-    "fruit-vegetable",
 })  # fmt: skip
 _LOG_ALONE = "for the log"
 _LEAST_PORTION = 0.5  # of the other's portion

@@ -1,7 +1,7 @@
 """What a food holds of the fourteen allergens, of meat, onion and garlic: from its parts, and from its name."""
 
 import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 from types import MappingProxyType
 from typing import Annotated, Literal, NamedTuple
@@ -9,9 +9,10 @@ from typing import Annotated, Literal, NamedTuple
 from pydantic import Field
 
 from calmlarder.problems import Problem
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, header_of, read_csv
 from calmlarder.tables.mixture import depths, parts_by_food
-from calmlarder.tables.rows import Food, MixtureRow, Row
+from calmlarder.tables.rows import Food, MixtureRow
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
 Held = Literal[Allergen, "meat", "onion", "garlic"]
@@ -207,21 +208,26 @@ def said(name: str, misleading: Mapping[str, set[Held]]) -> set[str]:
         for at in range(len(words) - length + 1):
             for held in misleading.get(" ".join(words[at : at + length]), ()):
                 excepted |= {(place, held) for place in range(at, at + length)}
-    return {held for held in WORDS if held not in denied and _tells_at(words, held, excepted)}
+    found: set[str] = {*_tells(words, excepted)}
+    return found - denied
 
 
-def _tells(words: Sequence[str]) -> set[Held]:
-    return {held for held in WORDS if _tells_at(words, held, set())}
+# What each word, or two in a row, tell of.
+_TOLD_BY: dict[str, set[Held]] = {}
+for _held_by_it, _phrases in WORDS.items():
+    for _phrase in _phrases:
+        _TOLD_BY.setdefault(_phrase, set()).add(_held_by_it)
 
 
-def _tells_at(words: Sequence[str], held: Held, excepted: set[tuple[int, Held]]) -> bool:
-    """Whether one word, or two in a row, tell of it, not all of them misleading."""
-    return any(
-        " ".join(words[at : at + length]) in WORDS[held]
-        and any((place, held) not in excepted for place in range(at, at + length))
+def _tells(words: Sequence[str], excepted: Collection[tuple[int, Held]] = ()) -> set[Held]:
+    """What one word, or two in a row, tell of, not all of them misleading."""
+    return {
+        held
         for length in (1, 2)
         for at in range(len(words) - length + 1)
-    )
+        for held in _TOLD_BY.get(" ".join(words[at : at + length]), ())
+        if any((place, held) not in excepted for place in range(at, at + length))
+    }
 
 
 def _words(text: str) -> list[str]:

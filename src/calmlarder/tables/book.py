@@ -7,9 +7,9 @@ from typing import TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
-    Cap,
     Caution,
     Conversion,
     Fermentable,

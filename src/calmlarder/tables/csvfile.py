@@ -10,7 +10,7 @@ from typing import Generic, NamedTuple, TypeVar
 from pydantic import ValidationError
 
 from calmlarder.problems import Problem
-from calmlarder.tables.rows import Row
+from calmlarder.tables.cells import Row
 
 _MOST_BYTES = 20_000_000  # of one table; ours: the largest shipped one has under half a million
 _MOST_SHOWN = 60  # signs of a cell that are shown where it does not fit

@@ -9,12 +9,13 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables import derived
 from calmlarder.tables.allergens import with_what_is_in_them
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.places import shipped
 from calmlarder.tables.plain import lines_of, plain_of
 from calmlarder.tables.rows import (
-    Cap,
     Caution,
     Conversion,
     Fermentable,
@@ -25,7 +26,6 @@ from calmlarder.tables.rows import (
     MixtureRow,
     Name,
     Renamed,
-    Row,
     Source,
     Swap,
 )

@@ -9,8 +9,9 @@ from typing import NamedTuple
 
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cells import MOST_GRAMS, Row
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import MOST_GRAMS, WATER, Fermentable, Food, MixtureRow, Row
+from calmlarder.tables.rows import WATER, Fermentable, Food, MixtureRow
 from calmlarder.tables.sums import summed
 from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role
 

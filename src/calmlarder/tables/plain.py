@@ -5,8 +5,8 @@ from decimal import Decimal
 from functools import lru_cache
 from typing import Any, TypeVar
 
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line
-from calmlarder.tables.rows import Row
 
 R = TypeVar("R", bound=Row)
 _number = lru_cache(maxsize=100_000)(Decimal)

@@ -8,8 +8,9 @@ from typing import Annotated
 from pydantic import Field
 
 from calmlarder.problems import Problem
+from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, header_of, read_csv
-from calmlarder.tables.rows import Food, Row
+from calmlarder.tables.rows import Food
 
 FILE = "published_protein.csv"
 _MOST_OFF = Decimal("0.2")

@@ -1,22 +1,25 @@
 """One frozen model for a row of each table. Figures are per 100 g of the food as in its state."""
 
-import contextlib
-from collections.abc import Mapping, Sequence
-from decimal import Decimal, InvalidOperation
+from collections.abc import Mapping
+from decimal import Decimal
 from functools import cached_property
 from types import MappingProxyType
-from typing import Annotated, Any, Literal
+from typing import Annotated, Literal
 
-from pydantic import (
-    BaseModel,
-    BeforeValidator,
-    ConfigDict,
-    Field,
-    ValidationInfo,
-    field_validator,
-    model_validator,
+from pydantic import BeforeValidator, ConfigDict, Field, ValidationInfo, field_validator, model_validator
+
+from calmlarder.tables.cells import (
+    MOST_GRAMS,
+    Figure,
+    FoodId,
+    Grams,
+    PerHundred,
+    Places,
+    Row,
+    cell_list,
+    cell_or_none,
+    cell_weights,
 )
-
 from calmlarder.tables.vocabulary import (
     FAMILIES,
     Allergen,
@@ -25,66 +28,11 @@ from calmlarder.tables.vocabulary import (
     CutoffClass,
     Diet,
     Family,
-    Group,
     Kind,
     Method,
     Role,
-    Sitting,
     State,
 )
-
-
-def _cell_list(cell: Any) -> Any:
-    """Split a `;` list in a cell."""
-    return tuple(part.strip() for part in cell.split(";") if part.strip()) if isinstance(cell, str) else cell
-
-
-def _cell_weights(cell: Any) -> Any:
-    """Read `word:number;word:number`."""
-    if not isinstance(cell, str):
-        return cell
-    pairs: dict[str, str] = {}
-    for part in _cell_list(cell):
-        word, colon, number = part.partition(":")
-        if not colon:
-            raise ValueError(f"`{part}` has no `:number` behind it")
-        pairs[word.strip()] = number.strip()
-    return pairs
-
-
-def _cell_or_none(cell: Any) -> Any:
-    return None if cell == "" else cell
-
-
-# Bounds are ours: wide enough for any kitchen, and so narrow that no sum or product of them overflows.
-_MOST_SIGNS = 2_000
-MOST_GRAMS = 1_000_000
-_Places = Field(decimal_places=12)
-Figure = Annotated[Annotated[Decimal, Field(ge=0, le=1_000_000), _Places] | None, BeforeValidator(_cell_or_none)]
-Grams = Annotated[Decimal, Field(gt=0, le=MOST_GRAMS), _Places]
-PerHundred = Annotated[Decimal, Field(ge=0, le=100), _Places]
-FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
-
-
-class Row(BaseModel):
-    """Any row: frozen, and strict about columns it does not know."""
-
-    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
-
-    @classmethod
-    def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:
-        """The columns the table had before, where the header is of then; its rows are read as of today."""
-        return None
-
-    @field_validator("*", mode="before")
-    @classmethod
-    def _can_be_shown(cls, cell: Any) -> Any:
-        """Any cell may be shown as it stands, so none may hold what steers a terminal."""
-        if isinstance(cell, str) and not cell.isprintable():
-            raise ValueError("take out the control signs")
-        if isinstance(cell, str) and len(cell) > _MOST_SIGNS:
-            raise ValueError(f"write {_MOST_SIGNS} signs at most")
-        return cell
 
 
 class Food(Row):
@@ -93,9 +41,9 @@ class Food(Row):
     id: FoodId
     name: Annotated[str, Field(min_length=2)]
     state: State
-    roles: Annotated[tuple[Role, ...], BeforeValidator(_cell_list), Field(min_length=1)]
+    roles: Annotated[tuple[Role, ...], BeforeValidator(cell_list), Field(min_length=1)]
     diet: Diet
-    allergens: Annotated[tuple[Allergen, ...], BeforeValidator(_cell_list)]
+    allergens: Annotated[tuple[Allergen, ...], BeforeValidator(cell_list)]
     energy_kcal: Figure
     protein_g: Figure
     lysine_mg: Figure
@@ -110,9 +58,9 @@ class Food(Row):
     gluten: Literal["yes", "no", "may"]
     staple: Literal["yes", "no"]
     flavours: Annotated[
-        dict[Family, Annotated[int, Field(ge=1, le=3)]], BeforeValidator(_cell_weights), Field(min_length=1)
+        dict[Family, Annotated[int, Field(ge=1, le=3)]], BeforeValidator(cell_weights), Field(min_length=1)
     ]
-    minutes: Annotated[dict[Method, Annotated[int, Field(ge=0, le=1_440)]], BeforeValidator(_cell_weights)]
+    minutes: Annotated[dict[Method, Annotated[int, Field(ge=0, le=1_440)]], BeforeValidator(cell_weights)]
     prep: str
     note: str
 
@@ -169,7 +117,7 @@ class Fermentable(Row):
     food: FoodId
     component: Component
     g_per_100g: PerHundred
-    high: Annotated[PerHundred | None, BeforeValidator(_cell_or_none)] = None
+    high: Annotated[PerHundred | None, BeforeValidator(cell_or_none)] = None
     basis: Basis
     source: Annotated[str, Field(min_length=1)]
     code: str
@@ -206,7 +154,7 @@ class MixtureRow(Row):
 
     food: FoodId
     part: FoodId
-    grams: Annotated[Decimal, Field(ge=-MOST_GRAMS, le=MOST_GRAMS), _Places]
+    grams: Annotated[Decimal, Field(ge=-MOST_GRAMS, le=MOST_GRAMS), Places]
     source: Annotated[str, Field(min_length=1)]
     note: str
 
@@ -274,7 +222,7 @@ class Conversion(Row):
 
     from_food: Annotated[FoodId, Field(alias="from")]
     to: FoodId
-    factor: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
+    factor: Annotated[Decimal, Field(gt=0, le=1_000), Places]
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
@@ -292,7 +240,7 @@ class MadeFrom(Row):
     food: FoodId
     from_food: Annotated[FoodId, Field(alias="from")]
     how: Literal["boiled", "canned", "cooked", "dried", "pearled"]
-    weight: Annotated[Annotated[Decimal, Field(gt=0)] | None, BeforeValidator(_cell_or_none)]
+    weight: Annotated[Annotated[Decimal, Field(gt=0)] | None, BeforeValidator(cell_or_none)]
     source: Annotated[str, Field(min_length=1)]
     code: str
     note: str
@@ -315,7 +263,7 @@ class Swap(Row):
     from_food: Annotated[FoodId, Field(alias="from")]
     to: FoodId
     part_of: Annotated[str, Field(max_length=40)]
-    ratio: Annotated[Decimal, Field(gt=0, le=50), _Places]
+    ratio: Annotated[Decimal, Field(gt=0, le=50), Places]
     when: Annotated[str, Field(pattern=r"^(any|cooked|raw)(: \S.*)?$")]
     keeps: str
     loses: str
@@ -329,66 +277,6 @@ class Swap(Row):
         return self
 
 
-FACTOR_OF_OLD_CAPS = Decimal("1.6")  # what may come at most, where a row of before says only what was planned
-
-
-class Cap(Row):
-    """A limit: grams of a fermentable group for one person, from one food, at a sitting, or in a day.
-
-    `typical_g` holds for what is likely, `at_most_g` (empty: nothing) for what may come at most. `sittings` holds
-    kinds of sitting and `applies_to` cut-off classes, each empty for all.
-    """
-
-    profile: Annotated[str, Field(min_length=1)]
-    scope: Literal["food", "sitting", "day"]
-    group: Group
-    sittings: Annotated[tuple[Sitting, ...], BeforeValidator(_cell_list)] = ()
-    applies_to: Annotated[tuple[CutoffClass, ...], BeforeValidator(_cell_list)]
-    typical_g: Annotated[Decimal, Field(gt=0, le=1_000), _Places]
-    at_most_g: Annotated[Annotated[Decimal, Field(gt=0, le=1_000)] | None, BeforeValidator(_cell_or_none)] = None
-    source: Annotated[str, Field(min_length=1)]
-
-    @classmethod
-    def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:
-        """With `grams` and `holds`, for all sittings."""
-        before = ["profile", "scope", "group", "grams", "applies_to", "holds", "source"]
-        return before if "grams" in header or "holds" in header else None
-
-    @model_validator(mode="before")
-    @classmethod
-    def _of_before(cls, cells: Any) -> Any:
-        """A row with the columns of before: `grams`, held in the worst case or as planned."""
-        if not isinstance(cells, dict) or "grams" not in cells:
-            return cells
-        new = {name: cell for name, cell in cells.items() if name not in {"grams", "holds"}}
-        new["typical_g"] = new["at_most_g"] = cells["grams"]
-        if cells.get("holds") == "plan":
-            with contextlib.suppress(InvalidOperation):  # which is said of typical_g
-                new["at_most_g"] = Decimal(str(cells["grams"]).strip()) * FACTOR_OF_OLD_CAPS
-        elif cells.get("holds") != "worst":
-            raise ValueError("holds is worst or plan")
-        return new
-
-    @model_validator(mode="after")
-    def _in_order(self) -> "Cap":
-        if self.at_most_g is not None and self.at_most_g < self.typical_g:
-            raise ValueError("at_most_g must not be below typical_g")
-        return self
-
-    @property
-    def key(self) -> str:
-        """`group`, or `group:classes` where the limit is for some classes only."""
-        return f"{self.group}:{';'.join(self.applies_to)}" if self.applies_to else self.group
-
-    def covers(self, cutoff_class: CutoffClass) -> bool:
-        """Whether foods of this class count under this limit."""
-        return not self.applies_to or cutoff_class in self.applies_to
-
-    def holds_at(self, sitting: Sitting) -> bool:
-        """Whether it is a limit of such a sitting."""
-        return not self.sittings or sitting in self.sittings
-
-
 class Caution(Row):
     """What to mind with a food: the sign by which it is cooked through, and a note that is shown with the dish.
 
@@ -396,7 +284,7 @@ class Caution(Row):
     """
 
     applies_to: Annotated[str, Field(min_length=3)]
-    states: Annotated[tuple[State, ...], BeforeValidator(_cell_list)]
+    states: Annotated[tuple[State, ...], BeforeValidator(cell_list)]
     until: str
     caution: str
     source: Annotated[str, Field(min_length=1)]

@@ -12,6 +12,7 @@ from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
+from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.sources import ask_sources
@@ -84,7 +85,7 @@ class CookScreen(Screen[bool]):
         self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
-        steps = self._dinner.steps
+        steps = steps_of(self._dinner)
         self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
@@ -114,7 +115,7 @@ class CookScreen(Screen[bool]):
 
     def action_step(self, by: int) -> None:
         """On or back."""
-        self._step = max(0, min(len(self._dinner.steps) - 1, self._step + by))
+        self._step = max(0, min(len(steps_of(self._dinner)) - 1, self._step + by))
         self._show()
 
     def action_timer(self) -> None:

@@ -9,6 +9,7 @@ from textual.widgets import Static
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.groups import days_in_words
 from calmlarder.render.nourishment import energy_words, protein_words
+from calmlarder.render.portions_text import dose_words
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
 from calmlarder.tui.widgets.drawn import Drawn
@@ -16,6 +17,7 @@ from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
+    from calmlarder.kitchen.timeline import Moment
 
 _HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
 _MOST_NAMED = 3
@@ -54,11 +56,12 @@ class DinnerView(VerticalScroll):
 
     def show(self, dinner: "Dinner", note: str, words: str) -> None:
         """A dinner; `note` stands below its title, `words` below everything."""
-        self.query_one(DishCard).show(dinner.title, _facts(dinner), note)
+        doses = [dose_words(dose) for dose in dinner.doses]
+        self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
         self.query_one(NearLimits).show(_near(dinner))
         self.query_one(AmountList).show("On the plates", [amount_of(use) for use in dinner.uses])
-        self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in dinner.timeline.moments])
+        self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
         self.query_one("#notes", Static).update(words)
 
     @property
@@ -66,6 +69,12 @@ class DinnerView(VerticalScroll):
         """Everything that can be read in it."""
         parts = [part.draw(max(40, part.content_size.width)).plain for part in self.query(Drawn)]
         return "\n".join([*parts, *(str(part.content) for part in self.query(Static))])
+
+
+def _moments(dinner: "Dinner") -> list["Moment"]:
+    """The order of work, what is served apart in its place."""
+    apart = [part.moment for part in dinner.apart]
+    return sorted([*dinner.timeline.moments, *apart], key=lambda one: one.start_min)
 
 
 def _facts(dinner: "Dinner") -> list[str]:

@@ -40,11 +40,14 @@ _TOUR = Part(
         ("Enter", "At the stove: one step at a time, timers, the time line. c when it is cooked: larder, log and "
                   "boxes follow."),
         ("log", "`ate 200 ml orange juice` counts for three hours. `plate 170 g tofu, 75 g broccoli` says whether "
-                "a plate fits. `feel 3 a bit tight`, from 0 calm to 10 the worst you know."),
+                "a plate fits. `feel 3 a bit tight`, from 0 calm to 10 the worst you know, or "
+                "`feel 1 0 2 0` for pain, bloating, wind and urgency apart."),
         ("Ctrl+N", "The next days together, so that least is left over; what to freeze and to buy."),
         ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change."),
         ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
         ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
+        ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own."),
+        ("Shift+F3", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
         ("Ctrl+Z", "Undoes the last thing done to larder or log, and the one before. What cannot be undone asks."),
     ),
 )  # fmt: skip

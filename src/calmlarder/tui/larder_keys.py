@@ -215,6 +215,18 @@ class LarderKeys(TurnsWithDay[None]):
 
         self.app.push_screen(DaysScreen(self._kitchen))
 
+    def action_people(self) -> None:
+        """Who eats here."""
+        from calmlarder.tui.people_screen import PeopleScreen
+
+        self.app.push_screen(PeopleScreen(self._kitchen))
+
+    def action_challenge(self) -> None:
+        """What a challenge asks of today."""
+        from calmlarder.tui.challenge_screen import ChallengeScreen
+
+        self.app.push_screen(ChallengeScreen(self._kitchen))
+
     def action_figures(self) -> None:
         """Where the figures of the chosen food come from, or those of the limits."""
         one = self._chosen()

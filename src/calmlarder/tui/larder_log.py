@@ -4,12 +4,14 @@ from collections.abc import Callable
 from functools import partial
 from typing import NamedTuple
 
-from calmlarder.history.felt import Felt
+from calmlarder.history.felt import Felt, Scores
+from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
-from calmlarder.tui.log_line import LogLine, gut_meaning, gut_of
+from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.tui.log_line import LogLine, four_of, gut_meaning, gut_of
 from calmlarder.tui.meaning import meaning
 from calmlarder.tui.plate_line import plate_of, plate_words
 
@@ -30,7 +32,9 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     if line.word == "plate":
         return Meant(plate_words(plate_of(line.rest, kitchen)), None)
     if line.word == "feel":
-        felt = gut_of(line.rest)
+        four, felt = four_of(line.rest), gut_of(line.rest)
+        if four is not None:
+            return Meant(gut_meaning(line.rest), partial(_feel, kitchen, four[0].worst, four[1], four[0]))
         return Meant(gut_meaning(line.rest), partial(_feel, kitchen, *felt) if felt else None)
     box = box_entry(kitchen, line.rest, kitchen.now(), ME)
     if box is not None:
@@ -44,8 +48,12 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries))
 
 
-def _feel(kitchen: Household, score: int, note: str) -> None:
-    feel(kitchen, Felt(at=kitchen.now(), who=ME, score=score, note=note))
+def _feel(kitchen: Household, score: int, note: str, scores: Scores | None = None) -> None:
+    """Keep it; a red flag in the note stops a challenge in the same action."""
+    felt = Felt(at=kitchen.now(), who=ME, score=score, note=note, scores=scores)
+    with kitchen.store.as_one(f"gut {score}"):
+        feel(kitchen, felt)
+        felt_red_flag(kitchen, felt, red_flags(note))
 
 
 def eaten_words(entry: Eaten) -> str:

@@ -123,7 +123,7 @@ class LimitsScreen(Screen[None]):
 
     def _choices(self, name: str) -> list[str]:
         if name == "profile":
-            return list(self._kitchen.tables.profiles)
+            return list(self._kitchen.profiles)
         return list(DIETS) if name == "diet" else ["no", "yes"]
 
     def _word(self, name: str) -> str:

@@ -3,9 +3,10 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST
+from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Scores
 
 _BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
+_FOUR = re.compile(r"(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
 _SCORE = re.compile(r"(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
 
 
@@ -31,8 +32,22 @@ def gut_of(rest: str) -> tuple[int, str] | None:
     return int(found[1]), note
 
 
+def four_of(rest: str) -> tuple[Scores, str] | None:
+    """Pain, bloating, wind and urgency with the note behind them; None where there are not four numbers."""
+    found = _FOUR.fullmatch(rest)
+    alone = gut_of(f"{found[1]} {found[5] or ''}") if found else None
+    if found is None or alone is None or any(int(found[n]) > WORST for n in range(1, 5)):
+        return None
+    pain, bloating, wind, urgency = (int(found[n]) for n in range(1, 5))
+    return Scores(pain=pain, bloating=bloating, wind=wind, urgency=urgency), alone[1]
+
+
 def gut_meaning(rest: str) -> str:
     """What the line says, or what to write."""
+    four = four_of(rest)
+    if four is not None:
+        told = ", ".join(f"{name} {number}" for name, number in four[0].model_dump().items())
+        return f"gut {four[0].worst} of {WORST} ({told}){f', {four[1]}' if four[1] else ''}"
     felt = gut_of(rest)
     if felt is None:
         return f"how does the gut feel? a number from {CALM} calm to {WORST} the worst you know, and a note if you like"

@@ -201,7 +201,7 @@ class TonightScreen(AsksOfDinner):
 
     def action_profile(self) -> None:
         """The next profile of limits, tonight only."""
-        profiles = self._kitchen.tables.profiles
+        profiles = self._kitchen.profiles
         self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
         self._start_again()
 

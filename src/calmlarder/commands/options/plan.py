@@ -16,8 +16,9 @@ def add(commands: common.Commands) -> None:
     groups.meal.add_argument(
         "--buy", type=int, default=3, metavar="K", help="most things to suggest buying (default 3)"
     )
+    groups.run.add_argument("--seconds", type=float, metavar="S", help="longest time to think (default 20)")
     groups.run.add_argument(
-        "--seconds", type=float, default=20.0, metavar="S", help="longest time to think (default 20)"
+        "--work", type=int, metavar="N", help="think for N rounds, not by the clock: the same plan each time (try 20)"
     )
     plan.set_defaults(sitting="dinner", count=1)
     log_that_counts(groups)

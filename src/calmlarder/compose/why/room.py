@@ -16,7 +16,7 @@ from calmlarder.intake.profile import TO_GRAMS
 from calmlarder.intake.shared_cap import with_more
 from calmlarder.intake.stacking import rooms
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Cap
+from calmlarder.tables.cap_rows import Cap
 
 NEAR = 0.8  # of the room taken: from there on a limit is told of; ours, no source
 MORE_G = Decimal("0.10")  # the little more; a whole gram is several times most limits

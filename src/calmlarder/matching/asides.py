@@ -1,0 +1,78 @@
+"""What a line says beside its food: how somebody came by it, where it stands, what it is for."""
+
+import re
+
+from calmlarder.matching.notes import COLOURS, DISHES, PRODUCTS, QUALITIES
+from calmlarder.matching.states import FITS
+from calmlarder.matching.words import singular
+
+_LEAD = re.compile(
+    r"^(?:(?:i|we) (?:think|guess|reckon|believe)|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
+    r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
+    r"|those|these"
+    r"|some (?:sort|kind|type)s? of|a random|random|also|maybe|probably|possibly|looks like|apparently"
+    r"|another|the (?:nice|good|posh|old) "
+    r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
+)
+_HEADING = re.compile(
+    r"^(?:the )?(?:top|bottom|middle|lower|upper|veg|vegetable|salad|fruit|cheese|meat|fridge|freezer|cupboard|door"
+    r"|back|front|pantry|larder|counter)"
+    r"(?: (?:of (?:the )?)?(?:shelf|drawer|door|fridge|cupboard|freezer|box|rack|bin|bowl|crisper))?"
+    r"\s*(?:-|:)\s*(?=[a-z\d])"
+)
+_GIVEN = re.compile(
+    r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
+)
+_WHEREABOUTS = re.compile(
+    r"\b(?:still )?(?:in|on|under|by|off|behind|beside|near|next to|inside|at|from|outside) (?:the|a|an|my|our"
+    r"|its|their)"
+    r" ([a-z']+(?: [a-z']+)?)(?=\s*(?:$|[,;.]))"
+)
+# What stands with an article behind such a word and belongs to the food all the same.
+_OF_THE_FOOD = frozenset({
+    "pod", "shell", "skin", "cob", "tin", "can", "jar", "packet", "bag", "box", "block", "tub", "pot", "oven", "half",
+    "freezer", "fridge", "cupboard", "pantry", "carton", "bottle", "tube", "bone", "pouch", "vine", "punnet", "bun",
+})  # fmt: skip
+_PURPOSE = re.compile(
+    r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
+    r"|our )?[a-z][^,;(&+]*"
+)
+_OPINION = re.compile(
+    r"\b(?:knocking about|hanging around|lurking|kicking about|at the back|at the bottom|in there|somewhere"
+    r"|lying around"
+    r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
+    r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
+    r"|as hard as nails"
+    r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
+    r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
+)
+
+
+_DESCRIBED = re.compile(
+    r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
+)
+_TEXTURES = frozenset({"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice"})
+
+
+def without_asides(text: str) -> str:
+    """The text without what tells nothing of the food, its amount or its state; the text itself where that is all."""
+    bare = _HEADING.sub("", text)
+    while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
+        bare = bare[found.end() :]
+    bare = _OPINION.sub(" ", bare)
+    bare = _DESCRIBED.sub(_said_of_it, bare)
+    bare = _PURPOSE.sub(" ", bare)
+    bare = _GIVEN.sub(" ", _WHEREABOUTS.sub(_place, bare))
+    bare = " ".join(bare.split())
+    return bare if re.search(r"[a-z]", bare) else text
+
+
+def _said_of_it(found: re.Match[str]) -> str:
+    """What `the … kind` says, where it tells a colour or a state; else nothing."""
+    words = {singular(word) for word in found[1].split()}
+    return f" {found[1]} " if words & (COLOURS | QUALITIES | frozenset(FITS) | _TEXTURES) else " "
+
+
+def _place(found: re.Match[str]) -> str:
+    words = {singular(word) for word in found[1].split()}
+    return found[0] if words & (_OF_THE_FOOD | PRODUCTS | DISHES) else " "

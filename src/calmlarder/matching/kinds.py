@@ -1,0 +1,68 @@
+"""Several kinds of one food on a line."""
+
+import re
+
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.part import WORD, Part, name_part
+from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
+from calmlarder.matching.words import SMALL
+
+# Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
+_KINDS = (
+    frozenset({"red", "green", "yellow", "orange", "white", "brown", "black", "ripe", "unripe"}),
+    frozenset({"firm", "silken", "smoked"}),
+    frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
+)
+_KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
+KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
+_BEFORE_KIND = re.compile(
+    rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
+)
+_APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
+_BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
+_INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
+_BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
+_FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
+
+
+def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
+
+    The first piece names the food; every other one says but another kind of it, with its amount.
+    """
+    text = _BY_INITIALS.sub(lambda found: " , ".join(_INITIALS[one] for one in found[1].split("/")), text)
+    apiece = _APIECE.search(text)
+    if apiece:
+        text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
+    told = KIND.findall(text)
+    if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
+        return []
+    for split in (SPLIT, _BEFORE_KIND):
+        pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
+        if split is _BEFORE_KIND:
+            pieces = [piece for one in pieces for piece in SPLIT.split(one) if piece.strip(ENDS)]
+        if not 2 <= len(pieces) <= MOST_PARTS:
+            continue
+        if all(map(_kind_only, pieces[:-1])):  # `2 red 1 yellow pepper`
+            head = " ".join(word for word in WORD.findall(KIND.sub(" ", pieces[-1])) if not says_amount(word))
+            pieces = [head, *pieces[:-1], pieces[-1].replace(head, " ")] if head else pieces
+        if not all(map(_kind_only, pieces[1:])):
+            continue
+        if not any(all(kinds & set(KIND.findall(piece)) for piece in pieces[1:]) for kinds in _KINDS):
+            continue
+        head = " ".join(word for word in WORD.findall(KIND.sub(" ", pieces[0])) if not says_amount(word))
+        if not head:
+            continue
+        first = [pieces[0]] if KIND.search(pieces[0]) else []
+        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
+        parts = [name_part(one, hints, lexicon) for one in texts]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
+            return parts
+    return []
+
+
+def _kind_only(piece: str) -> bool:
+    """Whether a piece says a kind and an amount, and nothing else."""
+    words = WORD.findall(KIND.sub(" ", piece))
+    return bool(KIND.search(piece)) and all(says_amount(word) or word in SMALL | _FILLING for word in words)

@@ -1,0 +1,153 @@
+"""One food of a line: its name, how much of it, and the words that tell neither."""
+
+import itertools
+import re
+from collections.abc import Iterable
+from typing import NamedTuple
+
+from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.conditions import condition_words, without_marks
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.naming import NOTHING, Named, name
+from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
+from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
+from calmlarder.matching.tokens import Token, tokens_of, words_of_food
+from calmlarder.matching.words import SMALL, singular
+
+AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
+WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
+_PASSED_OVER = SMALL | {"n", "w"}
+_ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+# Words that cannot be left over: they tell how much, or in what state it is.
+SOFT = frozenset({
+    *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
+    *condition_words(), "pack", "packet", "bit", "end", "scrap", "x", "dozen", "doz", "half", "quarter", "frozen",
+    "load", "some", "drop", "drizzle", "dribble", "smear", "scrape", "scraping", "dreg", "trickle", "lump", "nub",
+    "stub", "hunk", "chunk", "remain", "remnant", "splash", "few", "lot", "about", "left", "going",
+    "gone", "brown", "each",
+})  # fmt: skip
+
+_HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
+
+
+class Part(NamedTuple):
+    """One food of a line: what it is, how much, and in which state; `words` are those that name nothing."""
+
+    words: str
+    named: Named
+    amount: Amount
+    conditions: tuple[str, ...]
+    to_bin: bool = False
+    said: str = ""  # the words that name it, as a house remembers them
+
+
+def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
+    """One food: its name first, since a word of it says nothing else; what is left tells how much."""
+    typed = [found for found in WORD.finditer(text) if found[0] not in _PASSED_OVER]
+    words = [singular(found[0].replace("'", "")) for found in typed]
+    tokens = tuple(
+        token._replace(
+            piece=text.count(",", 0, found.start()),
+            raw=found[0],
+            group=len(_ANDS.findall(text, 0, found.start())),
+        )
+        for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
+    )
+    denied = _denied(text, typed)
+    spoken = [
+        (token, found.start())
+        for token, found in zip(tokens, typed, strict=True)
+        if not found[0].isdigit()
+        or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
+    ]
+    named = name(words_of_food((token for token, _ in spoken), hints, SOFT, lexicon)) if spoken else NOTHING
+    if denied and named.outcome != "matched":
+        rest_of_it = (token for token, start in spoken if start not in denied)
+        named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+    said = _said((token for token, _ in spoken), hints, lexicon)
+    if named.outcome != "matched" or named.assumed:
+        named = _as_last_time(named, said, spoken, lexicon)
+    if whole_name and named.partly:
+        named = named._replace(outcome="ask", foods=())
+    takes = _released(named, lexicon)
+    rest = _without(text, typed, tokens, takes)
+    amount, _ = take_amount(without_marks(rest))
+    plural = any(
+        set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
+        for token, found in zip(tokens, typed, strict=True)
+    )
+    if amount.measure is None and amount.grams is None and named.foods:
+        amount = amount._replace(measure=_measure_named(takes, named.foods[0], lexicon))
+    unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
+    several = plural and (amount.how == "none" or amount.share or unnumbered)
+    amount = amount._replace(plural=amount.plural or several)
+    return Part(rest, named, amount, (), said=said)
+
+
+def _measure_named(takes: frozenset[str], food: str, lexicon: Lexicon) -> str | None:
+    """The measure that the name itself tells, where the food has one of its own (`baguette`)."""
+    own = {row.measure for row in lexicon.tables.own_measures(lexicon.tables.food_by_id[food])}
+    told = sorted(MEASURE_WORDS[word] for word in takes if word in MEASURE_WORDS)
+    return next((measure for measure in told if measure in own), None)
+
+
+def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> str:
+    """The words that name a food, without how much of it there is, and the state that the line tells elsewhere.
+
+    A word that stands in some food's name stays: brown rice is not what was once said of rice.
+    """
+    words = [
+        token.typed
+        for token in tokens
+        if not (token.typed in _HOW_MUCH or token.typed[0].isdigit())
+        and (token.typed in lexicon.words or token.typed not in SOFT | HARMLESS)
+    ]
+    told = sorted(hints - set(words))
+    return " ".join([*words, *(f"({hint})" for hint in told)]) if words else ""
+
+
+def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
+    """What exactly these words meant in this house before, where nothing in the line decides."""
+    foods = lexicon.meant.get(said)
+    if not foods:
+        return named
+    takes = frozenset(word for token, _ in spoken for word in token.words if token.typed not in SOFT)
+    return Named("matched", foods, takes, (AS_LAST_TIME,), named.candidates)
+
+
+def _next(text: str, found: re.Match[str]) -> str:
+    """The word behind another, or nothing."""
+    following = WORD.search(text, found.end())
+    return following[0] if following else ""
+
+
+def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
+    """Where the words stand that a line says are not in it (`no onion`)."""
+    return {
+        found.start()
+        for before, found in itertools.pairwise(typed)
+        if before[0] in WITHOUT - {"free"} and found[0] not in WITH
+    }
+
+
+def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
+    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is."""
+    takes = named.takes
+    for food in named.foods[:1]:
+        for word in sorted(takes & SOFT):
+            fewer = takes - {word}
+            if any(core <= fewer for core in lexicon.cores[food]):
+                takes = fewer
+    return takes
+
+
+def _without(text: str, typed: list[re.Match[str]], tokens: tuple[Token, ...], takes: frozenset[str]) -> str:
+    kept = []
+    end = 0
+    for found, token in zip(typed, tokens, strict=True):
+        kept.append(text[end : found.start()])
+        if not (token.words and set(token.words) <= takes):
+            kept.append(found[0])
+        end = found.end()
+    kept.append(text[end:])
+    return " ".join(word for word in "".join(kept).split() if word.strip("-'"))

@@ -1,0 +1,273 @@
+"""Which foods a line names: one, or several, whatever stands between them."""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from calmlarder.matching.abbreviations import ABBREVIATIONS
+from calmlarder.matching.conditions import without_marks
+from calmlarder.matching.kinds import KIND, kinds_of_one
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
+from calmlarder.matching.part import SOFT, WORD, Part, name_part
+from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
+from calmlarder.matching.states import FITS
+from calmlarder.matching.words import SMALL, singular
+
+_SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_SEASONINGS = frozenset({"spice", "herb"})
+# Kinds of food that stand side by side in a list; `lemon chicken` is a dish, `lettuce tomato` are two things.
+_SIDE_BY_SIDE = (
+    frozenset({
+        "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
+        "fruit-vegetable", "sweetcorn", "herb", "potato", "squash",
+    }),
+    frozenset({"fruit", "citrus"}),
+    _SEASONINGS,
+)  # fmt: skip
+_MOST_WORDS, _LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
+
+
+def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line: one where the whole line names one, else one for each of its pieces.
+
+    `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
+    """
+    kinds = kinds_of_one(text, hints, lexicon)
+    if kinds:
+        return kinds
+    whole = name_part(text, hints, lexicon)
+    if brackets and whole.named.outcome == "matched":
+        whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
+    if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
+        return [whole]
+    several = _pieces(text, hints, lexicon)
+    if whole.named.partly and several:
+        return several  # `tomatoes and basil` are no sauce of them
+    if whole.named.outcome == "matched":
+        foods = {food for part in several for food in part.named.foods}
+        return several if len(foods) > len(whole.named.foods) and len(foods) >= len(several) else [whole]
+    if several:
+        if len(brackets) == 1 and len(several) == 2 and not _SAYS_MORE.search(brackets[0]):
+            return _without_bracket(several, text, hints, lexicon)
+        return several
+    heading, *behind = COLON.split(text, maxsplit=1)
+    listed = _of_one_heading(heading, behind, hints, lexicon) or _listed((*brackets, *behind), hints, text, lexicon)
+    if listed:
+        return listed
+    head, comma, _ = text.partition(",")
+    if comma:
+        first = name_part(head, hints, lexicon)
+        if first.named.outcome == "matched" and not whole.named.left:
+            return [whole._replace(named=first.named, amount=whole.amount)]
+    return [_explained(text, brackets, hints, lexicon) or whole]
+
+
+def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether a reading of the whole line leaves a kind, or a food that is a measure as well.
+
+    As in `half red onion, half white onion`; `cinnamon, cloves`.
+    """
+    takes = whole.named.takes
+    alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
+    if whole.named.partly:
+        return True
+    return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
+        word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
+    )
+
+
+def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods between the signs of a line, and those that stand side by side without one; or nothing."""
+    pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
+    if not 1 <= len(pieces) <= MOST_PARTS:
+        return []
+    last = {singular(word) for word in pieces[-1].split()}
+    if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
+        pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
+    found: list[Part] = []
+    for piece in pieces:
+        if piece.split()[0] in WITH:
+            return []
+        if found and _only_amounts(piece, lexicon):
+            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
+            continue
+        part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
+        if part.named.outcome == "matched":
+            found.append(part)
+            continue
+        beside = side_by_side(piece, hints, lexicon)
+        if beside:
+            found += beside
+        elif found and part.named.outcome == "unknown" and not _says_food(piece, lexicon):
+            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")  # a note on what stands before it
+        else:
+            return []
+    return found if len(found) > 1 else []
+
+
+def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
+    """Whether a piece says how much there is of what stands before it, and names nothing (`big pot half left`)."""
+    words = WORD.findall(piece)
+    return bool(words) and all(
+        (says_amount(word) and not _names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
+        for word in words
+    )
+
+
+def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Foods one behind the other without a sign between them: `1 carrot 2 onions`, `rosemary thyme`, or nothing.
+
+    Every stretch of words must be the whole name of a food; the fewest stretches win. Amounts stand all before their
+    foods, or all behind them.
+    """
+    words = text.split()
+    if not 2 <= len(words) <= _MOST_WORDS:
+        return []
+    starts, leads = _starts(words, lexicon)
+    best: list[list[Part] | None] = [[], *([None] * len(words))]
+    for end in range(1, len(words) + 1):
+        if end < len(words) and end not in starts:
+            continue
+        for start in range(end - 1, -1, -1):
+            before = best[start]
+            stretch = words[start:end]
+            if before is None or (start and start not in starts):
+                continue
+            if sum(not says_amount(word) for word in stretch) > _LONGEST_NAME:
+                break
+            standing = best[end]
+            if standing is not None and len(standing) <= len(before) + 1:
+                continue
+            part = name_part(" ".join(stretch), hints, lexicon, whole_name=True)
+            if part.named.outcome == "matched" and not _guessed(part, stretch, lexicon):
+                best[end] = [*before, part]
+    found = best[len(words)] or []
+    return found if len(found) > 1 and _are_a_list(found, bool(leads), lexicon) else []
+
+
+def _starts(words: list[str], lexicon: Lexicon) -> tuple[set[int], int]:
+    """Where a food may begin in a run of words, and how many amounts it holds."""
+    amounts = [says_amount(word) and not _names_food(word, lexicon) for word in words]
+    count = sum(amounts[at] and not (at and amounts[at - 1]) for at in range(len(words)))
+    if not count:
+        return set(range(1, len(words))), 0
+    if amounts[0]:  # amounts stand before their foods
+        return {at for at in range(1, len(words)) if not amounts[at - 1]}, count
+    return {at for at in range(1, len(words)) if not amounts[at]}, count
+
+
+def _names_food(word: str, lexicon: Lexicon) -> bool:
+    return singular(word) in lexicon.alone and not word[0].isdigit()
+
+
+def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
+    """Whether a stretch holds strange words, which a list without signs gives no reason to take for notes."""
+    known = (singular(word.strip(ENDS)) for word in without_marks(" ".join(stretch)).split())
+    return (
+        any(
+            not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT | SMALL | NOTES or word in FITS)
+            and not says_amount(word)
+            and lexicon.slip(word) is None
+            for word in known
+            if word
+        )
+        or not part.named.takes
+    )
+
+
+def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
+    """Whether foods side by side are a list, and no dish of them (`lemon chicken`, `apple oat biscuits`)."""
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods[:1]]
+    if len({food.id for food in foods}) < len(foods):
+        return False
+    told = sum(part.amount.how != "none" for part in parts)
+    if counted and told >= max(2, len(parts) - 1):
+        return True
+    if all(food.is_staple for food in foods):
+        return True
+    heads = [part.said.split()[-1] if part.said else "" for part in parts]
+    if any(head in PRODUCTS | DISHES for head in heads):
+        return len(set(heads)) == 1
+    return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
+
+
+def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexicon: Lexicon) -> Part | None:
+    """The food that a bracket, or one side of a stroke, tells of words that name none: `labu siam (chayote)`."""
+    sides = [side for side in re.split(r"(?<!\d)\s*/\s*(?!\d)|\bie\b|\baka\b|=", text) if side.strip(ENDS)]
+    outside = text.partition(",")[0] if brackets else ""
+    for said, other in [*((inside, outside) for inside in brackets if outside), *_pairs(sides)]:
+        if not said.split() or said.split()[0] in WITH or _says_food(other, lexicon):
+            continue
+        part = name_part(said, hints, lexicon)
+        if part.named.outcome == "matched" and not part.named.partly:
+            amounts = name_part(text, hints, lexicon)
+            return part._replace(words=amounts.words, amount=amounts.amount)
+    return None
+
+
+def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
+    """The food a bracket names where strange words stand before it: `labu siam (chayote)` is no pumpkin."""
+    hints, lexicon = how
+    outside = WORD.findall(text.partition(",")[0])
+    strange = any(
+        singular(word) not in lexicon.words and not is_note(word) and not says_amount(word) and not lexicon.slip(word)
+        for word in outside
+    )
+    if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
+        bare = name_part(text.partition(",")[0], hints, lexicon)
+        return whole if bare.named.outcome == "matched" else bare  # what is in it is not what it is
+    for inside in brackets if strange else ():
+        if inside.split() and inside.split()[0] not in WITH:
+            part = name_part(inside, hints, lexicon, whole_name=True)
+            if part.named.outcome == "matched" and part.named.foods != whole.named.foods:
+                return part._replace(words=whole.words, amount=whole.amount)
+    return whole
+
+
+def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:
+    if len(sides) == 2:
+        yield sides[0], sides[1]
+        yield sides[1], sides[0]
+
+
+def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
+    outside = name_part(text.rpartition(", ")[0], hints, lexicon)
+    if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
+        return [parts[0]]
+    return parts
+
+
+def _of_one_heading(heading: str, behind: list[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Kinds of what a heading names: `seeds - pumpkin, sunflower`, `cheese: feta, halloumi`."""
+    pieces = [piece for text in behind for piece in SPLIT.split(text) if piece.strip(ENDS)]
+    if not 2 <= len(pieces) <= MOST_PARTS or singular(heading.strip(ENDS)) not in GENERIC | PRODUCTS:
+        return []
+    parts = []
+    for piece in pieces:
+        both = name_part(f"{piece} {heading}", hints, lexicon, whole_name=True)
+        alone = name_part(piece, hints, lexicon, whole_name=True)
+        parts.append(both if both.named.outcome == "matched" else alone)
+    return parts if all(part.named.outcome == "matched" for part in parts) else []
+
+
+def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
+    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
+
+    As in `leftover roast veg (carrots parsnips)`.
+    """
+    told = hints | (frozenset(singular(word) for word in WORD.findall(text)) & frozenset(FITS))
+    for inside in brackets:
+        pieces = [piece for piece in SPLIT.split(inside) if piece.strip(ENDS)]
+        if len(pieces) == 1:
+            pieces = inside.split()
+        if not 2 <= len(pieces) <= MOST_PARTS or pieces[0].split()[0] in WITH:
+            continue
+        parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if all(part.named.outcome == "matched" for part in parts):
+            return parts
+    return []
+
+
+def _says_food(piece: str, lexicon: Lexicon) -> bool:
+    return any(singular(word) in lexicon.words for word in WORD.findall(piece) if singular(word) not in SOFT)

@@ -1,0 +1,162 @@
+"""Challenge: what today asks for and why, what was found so far, and every day of it."""
+
+from typing import ClassVar
+
+from textual import events
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical, VerticalScroll
+from textual.widgets import Button, Static
+from textual.widgets.selection_list import Selection
+
+from calmlarder.history.felt import Felt
+from calmlarder.household import challenges
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import ME
+from calmlarder.reintroduction.course import standing
+from calmlarder.reintroduction.entry import QUESTIONS
+from calmlarder.reintroduction.ladders import CHALLENGES
+from calmlarder.render import course_text
+from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.tui.choice import Choice
+from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
+from calmlarder.tui.page import Page
+from calmlarder.tui.score_form import Score, ScoreForm
+from calmlarder.tui.ticks import Ticks
+from calmlarder.tui.told import told
+from calmlarder.tui.widgets.top_line import TopLine
+
+_STOP, _GO_ON = "Stop it; nothing is concluded from it", "Go on with it"
+_QUESTIONS = "A few questions first; the answers stay on this machine. Space ticks what you say yes to."
+
+
+class EntryForm(Over[tuple[str, ...]]):
+    """The questions that come before a challenge; gives the keys of those answered with yes."""
+
+    def compose(self) -> ComposeResult:
+        """Ticks, and a way on."""
+        with Vertical(id="page"):
+            yield Static(_QUESTIONS, markup=False)
+            yield Ticks[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
+            yield Static("", id="whole-question", markup=False)
+            yield Button("Go on", compact=True, id="go-on")
+        yield KeysLine()
+
+    def on_selection_list_selection_highlighted(self, event: Ticks.SelectionHighlighted[str]) -> None:
+        """The question one is at, whole: a narrow list cuts it."""
+        self.query_one("#whole-question", Static).update(QUESTIONS[event.selection_index].words)
+
+    def on_button_pressed(self) -> None:
+        """Give the answers."""
+        self.dismiss(tuple(self.query_one(Ticks).selected))
+
+
+class ChallengeScreen(TurnsWithDay[None]):
+    """One page to scroll; keys for what may be done today."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("s", "score", "Score today"),
+        Binding("n", "start", "Start one"),
+        Binding("k", "skip", "Not today"),
+        Binding("x", "stop", "Stop it"),
+        Binding("escape", "app.pop_screen", "Back"),
+    ]
+
+    def __init__(self, kitchen: Household) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+
+    def compose(self) -> ComposeResult:
+        """The page."""
+        yield TopLine()
+        with VerticalScroll(id="days-scroll"):
+            yield Static("", id="challenge", markup=False)
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Today."""
+        self.sub_title = "challenge"
+        self._show()
+        self.query_one(VerticalScroll).focus()
+
+    def on_resize(self, _: events.Resize) -> None:
+        """Which keys there are."""
+        self.refresh_bindings()
+
+    def draw_new_day(self) -> None:
+        """Another day asks for something else."""
+        self._show()
+
+    def _show(self) -> None:
+        kitchen = self._kitchen
+        status = challenges.status(kitchen, ME)
+        by_day = challenges.scores(kitchen, ME)
+        found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
+        history = [line for pair in found for line in course_text.course_lines(*pair)]
+        parts = [course_text.status_text(status), *(["\n".join(["Day by day", *history])] if history else [])]
+        self.query_one("#challenge", Static).update("\n\n".join(parts))
+        self.refresh_bindings()
+
+    def _goes_on(self) -> bool:
+        return challenges.is_challenged(self._kitchen, ME)
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """Start where none goes on; skip and stop where one does."""
+        if action == "start":
+            return not self._goes_on()
+        return self._goes_on() if action in {"skip", "stop"} else True
+
+    def action_score(self) -> None:
+        """How today was; on a day with a dose it counts as eaten unless they say otherwise."""
+
+        @told
+        def scored(_: ChallengeScreen, said: Score | None) -> None:
+            if said is None:
+                return
+            felt = Felt(at=self._kitchen.now(), who=ME, score=said.scores.worst, note=said.note, scores=said.scores)
+            done = challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
+            self._show()
+            if done.flags:
+                self.app.push_screen(Page(see_a_doctor(done.flags)))
+
+        self.app.push_screen(ScoreForm(), lambda said: scored(self, said))
+
+    def action_start(self) -> None:
+        """Which group, then the questions."""
+        left = challenges.status(self._kitchen, ME).left or CHALLENGES
+        names = {course_text.name_of(one): one for one in left}
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self.app.push_screen(EntryForm(), lambda yes: begun(self, name, yes))
+
+        @told
+        def begun(_: ChallengeScreen, name: str, yes: tuple[str, ...] | None) -> None:
+            if yes is None:
+                return
+            how = challenges.Start(self._kitchen.now())
+            _today, bars = challenges.begin(self._kitchen, ME, names[name], yes, how)
+            self._show()
+            if bars:
+                self.app.push_screen(Page(course_text.bars_text(bars)))
+
+        question = f"Which group? The least likely to trouble you comes first. {course_text.CARE}"
+        self.app.push_screen(Choice(question, list(names)), picked)
+
+    def action_skip(self) -> None:
+        """Not today."""
+        challenges.skip(self._kitchen, ME, self._kitchen.now(), "")
+        self._show()
+
+    def action_stop(self) -> None:
+        """End it, once that is sure."""
+
+        @told
+        def sure(_: ChallengeScreen, answer: str | None) -> None:
+            if answer == _STOP:
+                challenges.stop(self._kitchen, ME, self._kitchen.now(), "")
+                self._show()
+
+        self.app.push_screen(Choice("Stop the challenge?", [_GO_ON, _STOP]), lambda answer: sure(self, answer))

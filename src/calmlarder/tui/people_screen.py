@@ -1,0 +1,114 @@
+"""People: who eats here and what holds for each, one under the other."""
+
+from typing import ClassVar
+
+from rich.text import Text
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.screen import Screen
+from textual.widgets import OptionList, Static
+
+from calmlarder.household import people
+from calmlarder.household.household import Household
+from calmlarder.household.person import Person
+from calmlarder.intake.eaten import ME
+from calmlarder.intake.own import person_named
+from calmlarder.render.people_text import people_text
+from calmlarder.tui.ask import Ask
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.person_form import PersonForm
+from calmlarder.tui.told import told
+from calmlarder.tui.widgets.top_line import TopLine
+
+_ABOUT = (
+    "Each person has a diet, allergens, limits and an appetite of their own. "
+    "`calmlarder tonight --for me,NAME+1` makes one dinner for them and a guest."
+)
+
+
+class PeopleScreen(Screen[None]):
+    """A list; Enter opens one of them."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("a", "add", "Add somebody"),
+        Binding("enter", "change", "Change", show=True),
+        Binding("delete", "remove", "Remove", key_display="del"),
+        Binding("ctrl+z", "undo", "Undo"),
+        Binding("escape", "app.pop_screen", "Back"),
+    ]
+
+    def __init__(self, kitchen: Household) -> None:
+        super().__init__()
+        self._kitchen = kitchen
+        self._people: tuple[Person, ...] = ()
+
+    def compose(self) -> ComposeResult:
+        """What it is for, and everybody."""
+        yield TopLine()
+        yield Static(_ABOUT, id="about-people", markup=False)
+        yield OptionList(id="people-list")
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Me first."""
+        self.sub_title = "people"
+        self._show()
+        self.query_one(OptionList).focus()
+
+    def _show(self) -> None:
+        self._people = people.people(self._kitchen)
+        shown = self.query_one(OptionList)
+        at = shown.highlighted or 0
+        shown.clear_options()
+        shown.add_options([Text(people_text([one])) for one in self._people])
+        shown.highlighted = min(at, len(self._people) - 1)
+
+    def _chosen(self) -> Person:
+        return self._people[self.query_one(OptionList).highlighted or 0]
+
+    @on(OptionList.OptionSelected)
+    def selected(self) -> None:
+        """Enter or a click."""
+        self.action_change()
+
+    def action_change(self) -> None:
+        """What holds for the chosen one."""
+        one = self._chosen()
+
+        @told
+        def done(_: PeopleScreen, values: dict[str, object] | None) -> None:
+            if values is not None:
+                people.change(self._kitchen, one.name, values)
+                self._show()
+
+        self.app.push_screen(PersonForm(self._kitchen, one), lambda values: done(self, values))
+
+    def action_add(self) -> None:
+        """Somebody new, by a name."""
+
+        @told
+        def named(_: PeopleScreen, text: str | None) -> None:
+            name = person_named(text or "")
+            if name is not None:
+                people.add(self._kitchen, name, {})
+                self._show()
+                self.query_one(OptionList).highlighted = len(self._people) - 1
+                self.action_change()
+
+        self.app.push_screen(Ask("Who eats here, too? A name:"), lambda text: named(self, text))
+
+    def action_remove(self) -> None:
+        """The chosen one leaves; what they logged stays."""
+        people.remove(self._kitchen, self._chosen().name)
+        self._show()
+
+    def action_undo(self) -> None:
+        """Take the last change back."""
+        words = self._kitchen.undo()
+        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
+        self._show()
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """I cannot be removed."""
+        return not (action == "remove" and self._people and self._chosen().name == ME)

@@ -1,0 +1,202 @@
+"""People and challenges on the screens, driven by keys (Textual's pilot)."""
+
+from collections.abc import Callable
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input, OptionList, Static
+
+from calmlarder.history.felt import Scores
+from calmlarder.household.challenges import courses
+from calmlarder.household.household import Household
+from calmlarder.household.people import people
+from calmlarder.intake.eaten import ME
+from calmlarder.render.portions_text import steps_of
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
+from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.log_line import four_of
+from calmlarder.tui.page import Page
+from calmlarder.tui.people_screen import PeopleScreen
+from calmlarder.tui.person_form import PersonForm
+from calmlarder.tui.score_form import ScoreForm
+from programs import SIZES, TODAY, Act, run_program, type_line
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    return tmp_path / "home"
+
+
+@pytest.fixture
+def play(home: Path, tables: Tables) -> Callable[..., None]:
+    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
+        run_program(home, tables, act, size)
+
+    return run
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_somebody_comes_changes_and_leaves(
+    play: Callable[..., None], home: Path, tables: Tables, size: tuple[int, int]
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f2")
+        await pilot.pause()
+        assert isinstance(app.screen, PeopleScreen)
+        await pilot.press("a")
+        await pilot.pause()
+        await pilot.press(*"kit", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, PersonForm)
+        app.screen.query_one("#appetite", Input).value = "130"
+        app.screen.query_one("#limit", Input).value = "gos 1"
+        await pilot.pause()
+        app.screen.keep()  # nobody says so yet: it stays
+        await pilot.pause()
+        assert isinstance(app.screen, PersonForm)
+        app.screen.query_one("#said-by", Input).value = "a dietitian"
+        app.screen.keep()
+        await pilot.pause()
+        assert isinstance(app.screen, PeopleScreen)
+        assert app.screen.query_one(OptionList).option_count == 2
+
+    play(act, size)
+    with Household(home, tables, TODAY) as kitchen:
+        (_, kit) = people(kitchen)
+        assert (kit.name, kit.appetite, kit.own_limits[0].grams) == ("kit", 1.3, 1.0)
+
+    async def leave(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f2", "down", "delete")
+        await pilot.pause()
+        assert app.screen.query_one(OptionList).option_count == 1
+
+    play(leave, size)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
+    play: Callable[..., None], home: Path, tables: Tables, size: tuple[int, int]
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f3")
+        await pilot.pause()
+        assert isinstance(app.screen, ChallengeScreen)
+        await pilot.press("n")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, EntryForm)
+        app.screen.on_button_pressed()
+        await pilot.pause()
+        assert isinstance(app.screen, ChallengeScreen)
+        assert "3 calm days come first" in str(app.screen.query_one("#challenge", Static).render())
+        await pilot.press("s")
+        await pilot.pause()
+        assert isinstance(app.screen, ScoreForm)
+        app.screen.query_one("#note", Input).value = "blood in my stool"
+        app.screen.keep()
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert app.screen.check_action("start", ())  # none goes on any more
+
+    play(act, size)
+    with Household(home, tables, TODAY) as kitchen:
+        (course,) = courses(kitchen, ME)
+        assert (course.is_open, course.why_stopped) == (False, "a red flag")
+
+
+def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f3", "n")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.press("space")  # the first question
+        await pilot.pause()
+        assert isinstance(app.screen, EntryForm)
+        app.screen.on_button_pressed()
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        assert "Please see a doctor first" in str(app.screen.query_one(Static).render())
+
+    play(act)
+    with Household(home, tables, TODAY) as kitchen:
+        assert not courses(kitchen, ME)
+
+
+def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], home: Path, tables: Tables) -> None:
+    assert four_of("1 0 2 3 a bit tight") == (Scores(pain=1, bloating=0, wind=2, urgency=3), "a bit tight")
+    assert four_of("1 0 2") is None
+    assert four_of("1 0 2 11") is None
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f3", "n")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, EntryForm)
+        app.screen.on_button_pressed()
+        await pilot.pause()
+        await pilot.press("escape")
+        await pilot.pause()
+        await type_line(pilot, "feel 1 0 2 3 woke at night with cramps")
+
+    play(act)
+    with Household(home, tables, TODAY) as kitchen:
+        assert not courses(kitchen, ME)[0].is_open  # a red flag in the line stops it, too
+
+
+def test_own_limits_can_be_chosen_where_there_are_any(play: Callable[..., None], home: Path, tables: Tables) -> None:
+    with Household(home, tables, TODAY) as kitchen:
+        assert "own" not in kitchen.profiles
+        from calmlarder.household.people import change
+        from calmlarder.intake.own_limit import own_limit_of
+
+        own = own_limit_of("gos 2", "a dietitian", TODAY)
+        assert own is not None
+        change(kitchen, ME, {"own_limits": [own.model_dump()], "profile": "own"})
+        assert "own" in kitchen.profiles
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f2")  # a form whose words hold what is chosen
+        await pilot.pause()
+        await pilot.press("escape")
+        await pilot.pause()
+
+    play(act)
+
+
+def test_a_dose_beside_the_dish_is_shown_before_it_is_cooked(
+    play: Callable[..., None], home: Path, tables: Tables
+) -> None:
+    """What counts as eaten once the dinner is cooked stands on the card and among the steps."""
+    from calmlarder.history.felt import Felt
+    from calmlarder.household.challenges import Start, begin, score
+
+    calm = Scores(pain=1, bloating=0, wind=1, urgency=0)
+    for number in range(3, 0, -1):
+        day = TODAY - timedelta(days=number)
+        with Household(home, tables, day) as kitchen:
+            if number == 3:
+                begin(kitchen, ME, "lactose", (), Start(kitchen.now()))
+            score(kitchen, Felt(at=kitchen.now(), who=ME, score=1, scores=calm))
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("rice 500g", "4 carrots", "firm tofu 400g", "soy sauce", "olive oil", "1 lime", "spinach 200g"):
+            await type_line(pilot, line)
+        await pilot.press("f3")
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        view = app.screen.query_one(DinnerView).content.replace("\n", " ")
+        assert "Today's challenge: 59 g cow milk, weighed, beside the dish" in view
+        await pilot.press("enter")
+        await pilot.pause()
+        assert any("Weigh 59 g cow milk" in step for step in steps_of(app.screen._dinner))  # type: ignore[attr-defined]
+
+    play(act, (120, 40))

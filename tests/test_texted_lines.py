@@ -1,0 +1,171 @@
+"""Lines as people text them, by classes of phrasing. Foods, grams and days are what a cook would say of each line.
+
+The lines are ours, written before the reader was tried on them; common practice, no source.
+"""
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from calmlarder.household.household import Household
+from calmlarder.household.larder import keep_lines
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+from calmlarder.tables.book import Tables
+
+TODAY = date(2026, 3, 11)  # a Wednesday
+
+
+def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert reading.problem is None
+    return reading.lots
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("lettuce tomato cuke", ["lettuce", "tomato", "cucumber"]),
+        ("1 carrot 2 onions 3 spuds", ["carrot", "onion-brown", "potato"]),
+        ("potatoes 2kg carrots 1kg parsnips 500g", ["potato", "carrot", "parsnip"]),
+        ("tomatoes (4) cucumber (1)", ["tomato", "cucumber"]),
+        ("salt pepper olive oil", ["salt", "pepper-black", "oil-olive"]),
+        ("cumin, coriander & turmeric (ground)", ["cumin", "coriander-seed", "turmeric"]),
+        ("half red onion, half white onion", ["onion-red", "onion-white"]),
+        ("2 peppers (1 red, 1 green)", ["pepper-red", "pepper-green"]),
+        ("2 red 1 yellow pepper", ["pepper-red", "pepper-yellow"]),
+        ("caps r/g 1 ea", ["pepper-red", "pepper-green"]),
+        ("bananas 3 v brown 1 green", ["banana-ripe", "banana-firm"]),
+        ("seeds - pumpkin, sunflower", ["pumpkin-seeds", "sunflower-seeds"]),
+        ("top shelf - butter, milk and eggs", ["butter", "milk", "egg"]),
+        ("cinnamon, cloves", ["cinnamon", "cloves"]),
+        ("tomatoes and basil", ["tomato", "basil"]),
+        ("tofu (and kale)", ["tofu-firm", "kale"]),
+        # one food, whatever else is said of it
+        ("labu siam (chayote)", ["chayote"]),
+        ("kale (couve)", ["kale"]),
+        ("leeks still in the ground", ["leek-whole"]),
+        ("peanuts for the sambal", ["peanuts"]),
+        ("tofu (the firm kind)", ["tofu-firm"]),
+        ("i think 3 carrots", ["carrot"]),
+        ("half a courgette knocking about", ["courgette"]),
+        ("split peas yellow", ["split-peas-dry"]),
+        ("chickpeas soaking since last night", ["chickpeas-dry"]),
+        ("tomate 4 maduros", ["tomato"]),
+        ("smør 200g", ["butter"]),
+    ],
+)
+def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "gungo beans",  # a kind of bean that the tables lack
+        "injera 6 rolls",  # no bread roll
+        "kasar dolma",  # two strange words, of which one is nearly a spice
+        "calamansi 1 pack",  # no calamari
+        "2 fresh truffles",  # no trifle
+        "lemon chicken",  # a dish, and no lemons
+        "apple oat biscuits",
+        "pot in the fridge (has garlic)",  # what is in it is not what it is
+    ],
+)
+def test_no_other_food_is_taken(line: str, reader: LarderReader) -> None:
+    assert lots(reader, line) == ()
+
+
+@pytest.mark.parametrize(
+    ("line", "low", "high"),
+    [
+        ("2 spoons of tahini", 20, 50),
+        ("x2 trays mushrooms", 350, 700),
+        ("bunch of asparagus, maybe 8 spears", 90, 200),
+        ("6 rashers streaky bacon", 100, 240),
+        ("eggs 1 dozen", 528, 840),
+        ("a dozen eggs", 528, 840),
+        ("carton of oat milk 3/4 full", 600, 850),
+        ("bag and a half of lettuce", 180, 270),
+        ("peas frozen 1/2 bag", 200, 600),
+        ("6 small cucumbers", 500, 1300),
+        ("1 and 1/2 onions", 140, 200),
+        ("kilo of potatoes", 990, 1010),
+        ("tofu 14oz ×2", 780, 810),
+        ("toms 6, 2 gone mouldy", 330, 480),
+        ("cheddar lump 150g", 140, 160),
+        ("pasta twirls, enough for 1", 60, 160),
+        ("baguette from yesterday", 200, 300),
+        ("oat milk, inch left", 40, 220),
+    ],
+)
+def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert low <= lot.grams <= high
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("plain yoghurt 3 days over", -3),
+        ("sour cream dated 10th", -1),
+        ("soy milk 1L exp besok (tmrw)", 1),
+        ("pak choi eat in the next 2 days", 2),
+        ("tofu smoked val. 18/03", 7),
+        ("use it up tonight: spinach", 0),
+    ],
+)
+def test_how_long(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left == days
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("peas kirsty", "kirsty"),
+        ("dave - bacon", "dave"),
+        ("pesto: jo", "jo"),
+        ("yoghurt for the baby", "baby"),
+        ("nut bar (Kev)", "kev"),
+        ("yotam says the olives are his", "somebody else"),
+        ("kale (couve)", None),
+        ("8 eggs from nonna's hens", None),
+        ("tomatoes going soft", None),
+        ("potatoes charlotte", None),
+        ("basil", None),
+    ],
+)
+def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
+    assert {lot.owner for lot in lots(reader, line)} == {owner}
+
+
+def test_a_condition_stays_with_the_food_it_is_said_of(reader: LarderReader) -> None:
+    soft, sound = lots(reader, "tomatoes going soft, 2 limes")
+    assert (soft.condition, sound.condition) == ("soft", None)
+    both = lots(reader, "tomatoes, limes, all going soft")
+    assert [lot.condition for lot in both] == ["soft", "soft"]
+
+
+def test_what_has_gone_is_for_the_bin(reader: LarderReader) -> None:
+    for line in ("spinach bag gone to soup", "yoghurt - green fur", "lettuce, liquid in a bag"):
+        (lot,) = lots(reader, line)
+        assert lot.to_bin, line
+        assert not lot.food.startswith("soup")
+
+
+def test_what_is_no_longer_always_there(tmp_path: Path, tables: Tables) -> None:
+    with Household(tmp_path, tables, TODAY) as kitchen:
+        taken_back(kitchen)
+
+
+def taken_back(kitchen: Household) -> None:
+    keep_lines(kitchen, kitchen.read_all(["always have: oil, rice"], "TEXT"))
+    assert len([one for one in kitchen.lots() if one.lot.always]) == 2
+    done = keep_lines(kitchen, kitchen.read_all(["always have no rice"], "TEXT"))
+    assert done.problems == []
+    assert [one.lot.food for one in kitchen.lots() if one.lot.always] == ["oil-rapeseed"]
+    again = keep_lines(kitchen, kitchen.read_all(["always have no rice"], "TEXT"))
+    assert ["not among what is always there" in str(problem) for problem in again.problems] == [True]
