@@ -219,13 +219,14 @@ def test_time_left_in_words(seconds: float, words: str) -> None:
     assert left_words(seconds) == words
 
 
-def test_a_wide_screen_shows_the_limits_beside_the_amounts(play: Callable[..., LarderApp]) -> None:
+def test_a_wide_screen_shows_the_order_of_work_beside_amounts_and_limits(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8", "f3")
         await pilot.pause()
         assert "likely" in await solved(app, pilot)
         amounts, limits = app.screen.query_one(AmountList), app.screen.query_one(NearLimits)
-        assert limits.region.x >= amounts.region.right
+        assert app.screen.query_one(OrderOfWork).region.x >= amounts.region.right
+        assert limits.region.y >= amounts.region.bottom
         assert "In this order" in app.screen.query_one(OrderOfWork).draw(60).plain
         await pilot.resize_terminal(60, 20)
         await pilot.pause()
@@ -411,8 +412,9 @@ def test_help_opens_once_and_escape_steps_back_at_every_size(
         assert isinstance(app.screen, (HelpScreen, LarderScreen))
         await pilot.press("f1")
         await pilot.pause()
-        await pilot.press("escape", "escape")
-        await pilot.pause()
+        for _ in range(2):
+            await pilot.press("escape")
+            await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
 
     play(act, size)
