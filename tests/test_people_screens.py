@@ -152,6 +152,33 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         assert not courses(kitchen, ME)[0].is_open  # a red flag in the line stops it, too
 
 
+def test_a_day_is_put_off_and_a_page_written(
+    play: Callable[..., None], home: Path, tables: Tables, tmp_path: Path
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f3", "n")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, EntryForm)
+        app.screen.on_button_pressed()
+        await pilot.pause()
+        await pilot.press("k")
+        await pilot.pause()
+        await pilot.press(*"ill", "enter")
+        await pilot.pause()
+        await pilot.press("w")
+        await pilot.pause()
+        app.screen.query_one(Input).value = str(tmp_path / "page.html")
+        await pilot.press("enter")
+        await pilot.pause()
+
+    play(act)
+    assert (tmp_path / "page.html").read_text(encoding="utf-8").endswith("</html>\n")
+    with Household(home, tables, TODAY) as kitchen:
+        assert courses(kitchen, ME)[0].skipped == {TODAY: "ill"}
+
+
 def test_own_limits_can_be_chosen_where_there_are_any(play: Callable[..., None], home: Path, tables: Tables) -> None:
     with Household(home, tables, TODAY) as kitchen:
         assert "own" not in kitchen.profiles

@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import Literal
 
 from calmlarder.compose.dinner import Dinner, MoreProtein
-from calmlarder.compose.market import Market
+from calmlarder.compose.market import Market, Ware
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.telling import items_of
@@ -53,12 +53,17 @@ def _to_buy(plan: Plan, short_g: float, offered: Sequence[Offered], tables: Tabl
     there = {thing.food.id for thing in offered}
     market = Market(plan.problem.wanted, tables, len(offered))
     wares = [ware for ware in market.wares if _is_protein(ware.food) and ware.food.id not in there]
-    for ware in sorted(wares, key=lambda ware: (-ware.names, ware.food.id))[:_MOST_ASKED]:
+    for ware in sorted(wares, key=_common_first)[:_MOST_ASKED]:
         thing = market.offered(ware)
         more = None if thing is None else _enough(plan, short_g, thing, tables)
         if more is not None:
             yield more
             return
+
+
+def _common_first(ware: Ware) -> tuple[bool, int, str]:
+    """Tofu and tempeh before what imitates meat; then what goes by the most names."""
+    return ware.food.kind not in {"tofu", "tempeh"}, -ware.names, ware.food.id
 
 
 def _is_protein(food: Food) -> bool:

@@ -1,5 +1,6 @@
 """Challenge: what today asks for and why, what was found so far, and every day of it."""
 
+from pathlib import Path
 from typing import ClassVar
 
 from textual import events
@@ -18,6 +19,7 @@ from calmlarder.reintroduction.entry import QUESTIONS
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_text
 from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -28,6 +30,7 @@ from calmlarder.tui.ticks import Ticks
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.top_line import TopLine
 
+_LONGEST_WHY = 200
 _STOP, _GO_ON = "Stop it; nothing is concluded from it", "Go on with it"
 _QUESTIONS = "A few questions first; the answers stay on this machine. Space ticks what you say yes to."
 
@@ -61,6 +64,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         Binding("n", "start", "Start one"),
         Binding("k", "skip", "Not today"),
         Binding("x", "stop", "Stop it"),
+        Binding("w", "write", "Page for the dietitian"),
         Binding("escape", "app.pop_screen", "Back"),
     ]
 
@@ -146,9 +150,30 @@ class ChallengeScreen(TurnsWithDay[None]):
         self.app.push_screen(Choice(question, list(names)), picked)
 
     def action_skip(self) -> None:
-        """Not today."""
-        challenges.skip(self._kitchen, ME, self._kitchen.now(), "")
-        self._show()
+        """Not today, for whatever reason."""
+
+        @told
+        def said(_: ChallengeScreen, why: str | None) -> None:
+            if why is not None:
+                challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
+                self._show()
+
+        self.app.push_screen(Ask("Not today. Why, in a few words?"), lambda why: said(self, why))
+
+    def action_write(self) -> None:
+        """A file to take along; nothing is sent anywhere."""
+        from calmlarder.household.dietitian import write_page
+
+        @told
+        def named(_: ChallengeScreen, name: str | None) -> None:
+            if name is not None:
+                file = Path(name).expanduser()
+                write_page(self._kitchen, ME, file)
+                self.notify(f"written to {file}; nothing is sent anywhere", markup=False)
+
+        self.app.push_screen(
+            Ask("Which file? .html is a page with plots, .md is plain text."), lambda n: named(self, n)
+        )
 
     def action_stop(self) -> None:
         """End it, once that is sure."""

@@ -159,13 +159,16 @@ class CookScreen(Screen[bool]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
+        from calmlarder.household.table import limits_of_dinner
         from calmlarder.render.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
-        passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
+        passed = passed_caps(
+            self._dinner, self._weighed, limits_of_dinner(kitchen, self._dinner), kitchen.tables, self._counted
+        )
         lines = [
-            f"{CAP_WORDS[one.cap.key]}: {_over(one.grams_over)} too much for each; leave out {one.leave_out_grams} g "
-            f"{self._kitchen.name_of(one.leave_out_food)}"
+            f"{CAP_WORDS.get(one.cap.key, one.cap.key)}: {_over(one.grams_over)} too much for each; "
+            f"leave out {one.leave_out_grams} g {self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
         scale = self.query_one("#scale", Static)
