@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
 from math import ceil
+from typing import NamedTuple
 
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
@@ -59,12 +60,22 @@ def feel(household: Household, felt: Felt) -> KeptFelt:
     return keep_felt(household.store, felt)
 
 
-def log_of_days(household: Household, count: int) -> list[KeptEaten | KeptFelt]:
+class Entry(NamedTuple):
+    """An entry of either log with its number there: what was eaten, or how the gut felt."""
+
+    id: int
+    at: datetime
+    eaten: Eaten | None
+    felt: Felt | None
+
+
+def log_of_days(household: Household, count: int) -> list[Entry]:
     """Everything that was logged in the last days, what was eaten and how the gut felt, the last first."""
     end_of_today = datetime.combine(household.today, time.max)
     felt = felt_since(household.store, end_of_today - timedelta(days=count))
-    found: list[KeptEaten | KeptFelt] = [*logged(household, end_of_today, count), *felt]
-    return sorted(found, key=lambda one: one.eaten.at if isinstance(one, KeptEaten) else one.felt.at, reverse=True)
+    found = [Entry(one.id, one.eaten.at, one.eaten, None) for one in logged(household, end_of_today, count)]
+    found += [Entry(one.id, one.felt.at, None, one.felt) for one in felt]
+    return sorted(found, key=lambda one: one.at, reverse=True)
 
 
 def eaten_amount(entry: Eaten, grams: float) -> Eaten:
@@ -83,17 +94,17 @@ def eaten_amount(entry: Eaten, grams: float) -> Eaten:
     return entry.model_copy(update={"grams": round(grams, 1), "loads": loads, "nourished": nourished})
 
 
-def correct(household: Household, kept: KeptEaten, entry: Eaten) -> None:
+def correct(household: Household, kept: Entry, entry: Eaten) -> None:
     """Another entry in the place of one that was logged wrongly, as one action. The larder is not changed by it."""
-    words = f"log {entry.text} in place of {kept.eaten.text}"
-    household.store.change_logged("eaten", kept.id, content_of(entry), words)
+    before = kept.eaten.text if kept.eaten is not None else "an entry"
+    household.store.change_logged("eaten", kept.id, content_of(entry), f"log {entry.text} in place of {before}")
 
 
-def take_out(household: Household, kept: KeptEaten | KeptFelt) -> None:
+def take_out(household: Household, kept: Entry) -> None:
     """An entry that was never true: out of the log, as one action. The larder is not changed by it."""
-    if isinstance(kept, KeptEaten):
+    if kept.eaten is not None:
         household.store.change_logged("eaten", kept.id, None, f"take {kept.eaten.text} out of the log")
-    else:
+    elif kept.felt is not None:
         household.store.change_logged("felt", kept.id, None, f"take gut {kept.felt.score} out of the log")
 
 

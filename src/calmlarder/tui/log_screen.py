@@ -1,6 +1,5 @@
 """The log, entry by entry: what was logged wrongly is corrected or taken out, and undone."""
 
-from datetime import datetime
 from itertools import groupby
 from typing import ClassVar
 
@@ -9,11 +8,9 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.widgets import OptionList, Static
 
-from calmlarder.household.diary import correct, eaten_amount, entries_of, log_of_days, take_out
+from calmlarder.household.diary import Entry, correct, eaten_amount, entries_of, log_of_days, take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
-from calmlarder.store.eaten import KeptEaten
-from calmlarder.store.ledger import KeptFelt
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -39,7 +36,7 @@ class LogScreen(TurnsWithDay[None]):
     def __init__(self, kitchen: Household, count: int) -> None:
         super().__init__()
         self._kitchen, self._count = kitchen, count
-        self._kept: dict[str, KeptEaten | KeptFelt] = {}
+        self._kept: dict[str, Entry] = {}
 
     def compose(self) -> ComposeResult:
         """What can be done, and the list."""
@@ -59,7 +56,7 @@ class LogScreen(TurnsWithDay[None]):
         self._kept = {_id(one): one for one in found}
         groups = [
             ItemGroup(f"{day:%A %d %B}", tuple(map(_item, ones)))
-            for day, ones in groupby(found, key=lambda one: _at(one).date())
+            for day, ones in groupby(found, key=lambda one: one.at.date())
         ]
         self.query_one(ItemList).fill(groups)
         self.query_one(TopLine).say("nothing is logged" if not found else f"{len(found)} entries")
@@ -69,26 +66,26 @@ class LogScreen(TurnsWithDay[None]):
         self._refill()
 
     @property
-    def _chosen(self) -> KeptEaten | KeptFelt | None:
+    def _chosen(self) -> Entry | None:
         return self._kept.get(self.query_one(ItemList).chosen or "")
 
     @on(OptionList.OptionSelected, "#items")
     def action_correct(self) -> None:
         """Other words for a food, other grams for a dish."""
         kept = self._chosen
-        if isinstance(kept, KeptFelt):
+        if kept is not None and kept.felt is not None:
             self.notify("how the gut felt is not rewritten: Del takes it out, feel in the larder's line logs another")
-        elif kept is not None and kept.eaten.food:
+        elif kept is not None and kept.eaten is not None and kept.eaten.food:
             question = "What was it? With its amount, as in the larder's line"
             self.app.push_screen(Ask(question, kept.eaten.text), lambda text: self._reword(kept, text))
-        elif kept is not None:
+        elif kept is not None and kept.eaten is not None:
             question = f"How many grams of it? {kept.eaten.title}"
             self.app.push_screen(Ask(question, f"{kept.eaten.grams:g}"), lambda text: self._reweigh(kept, text))
 
     @told
-    def _reword(self, kept: KeptEaten, text: str | None) -> None:
+    def _reword(self, kept: Entry, text: str | None) -> None:
         reading = self._kitchen.read(text) if text else None
-        if reading is None:
+        if reading is None or kept.eaten is None:
             return
         if reading.lot is None:
             self.notify(f"not corrected: {meaning(reading, self._kitchen)}", timeout=8, markup=False)
@@ -101,8 +98,8 @@ class LogScreen(TurnsWithDay[None]):
         self._correct(kept, entries[0].model_copy(update=update))
 
     @told
-    def _reweigh(self, kept: KeptEaten, text: str | None) -> None:
-        if text is None:
+    def _reweigh(self, kept: Entry, text: str | None) -> None:
+        if text is None or kept.eaten is None:
             return
         try:
             entry = eaten_amount(kept.eaten, float(text.removesuffix("g").strip().replace(",", ".")))
@@ -111,7 +108,7 @@ class LogScreen(TurnsWithDay[None]):
             return
         self._correct(kept, entry)
 
-    def _correct(self, kept: KeptEaten, entry: Eaten) -> None:
+    def _correct(self, kept: Entry, entry: Eaten) -> None:
         correct(self._kitchen, kept, entry)
         self.notify(f"corrected: {entry.grams:g} g {entry.title} (Ctrl+Z undoes it)", markup=False)
         self._refill()
@@ -137,18 +134,15 @@ class LogScreen(TurnsWithDay[None]):
         self._refill()
 
 
-def _at(one: KeptEaten | KeptFelt) -> datetime:
-    return one.eaten.at if isinstance(one, KeptEaten) else one.felt.at
+def _id(one: Entry) -> str:
+    return f"{'felt' if one.eaten is None else 'eaten'}-{one.id}"
 
 
-def _id(one: KeptEaten | KeptFelt) -> str:
-    return f"{'eaten' if isinstance(one, KeptEaten) else 'felt'}-{one.id}"
-
-
-def _item(one: KeptEaten | KeptFelt) -> Item:
-    if isinstance(one, KeptFelt):
+def _item(one: Entry) -> Item:
+    if one.felt is not None:
         return Item(_id(one), f"gut {one.felt.score} of 10", "", f"{one.felt.at:%H:%M}", (one.felt.note,))
     eaten = one.eaten
+    assert eaten is not None
     who = () if eaten.who in {"me", "everyone"} else (eaten.who,)
     total = sum(load.likely_ug for load in eaten.loads if load.group == "total") / 1_000_000
     brought = f"{total:.2f} g without lactose" if not eaten.unknown else "figures not known"
