@@ -75,7 +75,7 @@ class LarderEntry(LarderKeys):
                 self._offer(logged, found.reading)
             return
         found.keep()
-        self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"logged: {found.words} (Ctrl+Z undoes it)", markup=False)
         self.query_one(Input).value = ""
         self.refill()
         flags = red_flags(logged.rest) if logged.word == "feel" else ()
@@ -95,7 +95,7 @@ class LarderEntry(LarderKeys):
                 self.app.push_screen(Page(plate_page(text, self._kitchen)))
             elif what == LOG:
                 log_plate(found, self._kitchen)
-                self.notify("logged as eaten (Ctrl+Z takes it back)", markup=False)
+                self.notify("logged as eaten (Ctrl+Z undoes it)", markup=False)
                 self.query_one(Input).value = ""
                 self.refill()
 
