@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
+from scipy.sparse import csr_matrix
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice, Open
@@ -47,32 +48,39 @@ def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float |
             row([*brings, *(-most * count for count in counts)], -np.inf, 0)
 
     foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
+    bounded = []  # what may come at most under each limit: likely, how far off by item, and grams a serving
     for cap, food in [(cap, None) for cap in limits.sitting_caps] + [
         (cap, food) for cap in limits.food_caps for food in sorted(foods)
     ]:
         likely, off, by_eye = _brings(flat, cap, food)
         typical = float(cap.typical_g) + 0.005
-        limit(likely, typical)
-        for wrong in (one for one in by_eye.values() if one.any()):
-            limit(likely + wrong, typical)
-        if cap.at_most_g is not None:
-            most = float(cap.at_most_g) + 0.005
-            items = [one for one in off.values() if one.any()]
-            pairs = [(one, two) for k, one in enumerate(items) for two in items[:k]]
-            pairs = pairs or [(one, 0 * one) for one in items or [0 * likely]]
-            for one, two in pairs:
-                limit(likely + one + two, most)
-    result = milp(
-        np.array(price) / 1000,
-        integrality=np.ones(columns),
-        bounds=Bounds(0, 1),
-        constraints=LinearConstraint(np.array(rows), np.array(low), np.array(high)),
-        options={"mip_rel_gap": 0.0},
-    )
-    if result.status == 2:
-        return None
-    assert result.status == 0, result.message
-    return float(result.fun) * 1000
+        row(list(likely) + [-typical * count for count in counts], -np.inf, 0)
+        for wrong in by_eye.values():
+            row(list(likely + wrong) + [-typical * count for count in counts], -np.inf, 0)
+        if cap.at_most_g is not None and off:
+            bounded.append((likely, np.array(list(off.values())), float(cap.at_most_g) + 0.005))
+    while True:
+        result = milp(
+            np.array(price) / 1000,
+            integrality=np.ones(columns),
+            bounds=Bounds(0, 1),
+            constraints=LinearConstraint(csr_matrix(np.array(rows)), np.array(low), np.array(high)),
+            options={"mip_rel_gap": 0.0},
+        )
+        if result.status == 2:
+            return None
+        assert result.status == 0, result.message
+        # A row for every two items would fill the memory: only those whose two largest pass a limit get theirs.
+        taken, serving = np.round(result.x[: len(flat)]), float(np.round(result.x[len(flat) :]) @ np.array(counts))
+        passed = False
+        for likely, each, most in bounded:
+            largest = np.argsort(each @ taken)[-2:]
+            whole = likely + each[largest].sum(axis=0)
+            if whole @ taken > most * serving + 1e-9:
+                row(list(whole) + [-most * count for count in counts], -np.inf, 0)
+                passed = True
+        if not passed:
+            return float(result.fun) * 1000
 
 
 def _brings(

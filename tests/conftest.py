@@ -1,5 +1,6 @@
 """The shipped tables and patterns, a fixed day, and helpers to compose from lines."""
 
+import inspect
 from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any
@@ -19,6 +20,7 @@ from calmlarder.plan.planned import Planned
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
+from tiny import Tiny, tiny_of
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
@@ -79,6 +81,23 @@ def lots_of(reader: LarderReader) -> Callable[[Sequence[str]], list[Lot]]:
         return [reading.lot for reading in readings if reading.lot is not None]
 
     return lots
+
+
+@pytest.fixture
+def fridge(request: pytest.FixtureRequest, lots_of: Callable[[Sequence[str]], list[Lot]]) -> list[Lot]:
+    """The lines of the test's docstring below its first paragraph, as the cook typed them."""
+    _, _, typed = (inspect.getdoc(request.function) or "").partition("\n\n")
+    return lots_of([line.strip() for line in typed.splitlines() if line.strip()])
+
+
+@pytest.fixture
+def pan(fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]) -> Callable[..., Tiny]:
+    """The tiny pan dish over the fridge of the test's docstring."""
+
+    def made(**values: Any) -> Tiny:
+        return tiny_of(fridge, wanting(**values), tables)
+
+    return made
 
 
 @pytest.fixture(scope="session")

@@ -12,6 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.widgets.hanging import Hanging
 
 TODAY = date(2026, 3, 11)
 SIZES = [(60, 20), (80, 24), (120, 40)]
@@ -67,5 +68,5 @@ async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
 def shown(app: LarderApp, name: str) -> str:
     """The words of a part of the screen."""
     part = app.screen.query_one(name)
-    assert isinstance(part, Static | DinnerView)
+    assert isinstance(part, Static | DinnerView | Hanging)
     return str(part.content)

@@ -5,12 +5,13 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Input, Static, TextArea
+from textual.widgets import Input, TextArea
 
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.hanging import Hanging
 from test_adapt_command import RECIPE
 from test_screens import SIZES, play
 
@@ -28,7 +29,7 @@ async def open_with(app: LarderApp, pilot: Pilot[None], text: str) -> None:
 
 
 def shown(app: LarderApp) -> str:
-    return str(app.screen.query_one("#adapted", Static).content)
+    return app.screen.query_one("#adapted", Hanging).content
 
 
 @pytest.mark.parametrize("size", SIZES)

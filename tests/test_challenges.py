@@ -316,3 +316,32 @@ def test_what_was_eaten_before_counts_for_fructans_and_for_gos() -> None:
     assert [(load["group"], load.get("likely_ug")) for load in loads] == [
         ("oligosaccharides", 5), ("lactose", None), ("fructans", 5), ("gos", 5),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("words", "statuses"),
+    [
+        (("swap", "onion"), {0, 3}), (("swap", "mushrooms"), {0, 3}),
+        (("limit", "onion"), {0}), (("limit", "milk"), {0}),
+        (("plate", "60 g onion", "200 ml milk", "100 g mushrooms", "80 g chickpeas"), {0, 3}),
+        (("tonight", "--larder", "LARDER"), {0, 3}), (("why", "carrot", "--larder", "LARDER"), {0, 3}),
+        (("plan", "--larder", "LARDER", "--days", "1", "--seconds", "1"), {0, 3}),
+        (("adapt", "RECIPE", "--serves", "2"), {0, 3}),
+    ],
+)  # fmt: skip
+def test_own_limits_count_everywhere_and_pass_each_check(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], words: tuple[str, ...], statuses: set[int]
+) -> None:
+    """Of each kind: a group, half of a sum, a single polyol. Status 70 would be a check that failed."""
+    limits = [part for one in ("fructans 0.5", "lactose 6", "sorbitol 1") for part in ("--limit", one)]
+    home = ("--home", str(tmp_path / "home"), "--today", DAY.isoformat())
+    assert main([*home, "people", "set", "me", *limits, "--said-by", "my dietitian", "--profile", "own"]) == 0
+    larder, recipe = tmp_path / "larder.txt", tmp_path / "recipe.txt"
+    larder.write_text("rice 500g\n4 carrots\nfirm tofu 400g\nonions x3\nmushrooms 200g\nsoy sauce\nolive oil\n1 lime\n")
+    recipe.write_text("Pasta\nServes 2\n200 g pasta\n1 onion\n200 ml milk\n100 g mushrooms\n\nBoil it.\n")
+    named = [{"LARDER": str(larder), "RECIPE": str(recipe)}.get(word, word) for word in words]
+    extra = ["--profile", "own"] if "LARDER" in words else []
+    status = main([*home, *named, *extra])
+    told = capsys.readouterr()
+    assert status in statuses, told.err
+    assert "at fault" not in told.err

@@ -170,3 +170,27 @@ def test_each_step_of_a_challenge_is_one_action_to_undo(home: Home, capsys: pyte
     assert main(["--home", str(home._folder), "larder", "undo"]) == 0
     capsys.readouterr()
     assert home.run(day, "challenge", "today")["challenge"] is None
+
+
+def test_the_scale_knows_the_dose(home: Home) -> None:
+    """As planned nothing is too much; twice the dose is."""
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.weighed import passed_caps
+    from calmlarder.household.cooking import proposed
+    from calmlarder.household.household import Household
+    from calmlarder.household.table import limits_of_dinner
+    from calmlarder.tables.load import load_tables
+    from calmlarder.tables.places import shipped
+
+    day = home.until_the_dose("gos", "--food", "chickpeas-canned")
+    home.run(day, "tonight")
+    with Household(home._folder, load_tables([shipped("ingredient_tables")]), day) as kitchen:
+        dinner: Dinner = proposed(kitchen, 1)
+        (dose,) = dinner.doses
+        assert dose.in_dish
+        (lot,) = [use.lot for use in dinner.uses if use.food == dose.food]
+        limits = limits_of_dinner(kitchen, dinner)
+        assert not passed_caps(dinner, {lot: dose.grams}, limits, kitchen.tables)
+        over = passed_caps(dinner, {lot: 2 * dose.grams}, limits, kitchen.tables)
+        assert over
+        assert over[0].leave_out_food == dose.food

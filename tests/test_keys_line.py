@@ -135,7 +135,7 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
             assert isinstance(app.screen, LarderScreen)
         await pilot.press("f6")
         await pilot.pause()
-        await pilot.click(OptionList, offset=(2, 5))
+        await pilot.click(OptionList, offset=(2, 4))
         await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)

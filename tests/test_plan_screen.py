@@ -8,7 +8,6 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Static
 
 from calmlarder.store.eaten import eaten_before
 from calmlarder.store.store import Store
@@ -24,6 +23,7 @@ from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.plan_view import PlanView
 from calmlarder.tui.planned_dinner import PlannedDinner
 from calmlarder.tui.widgets.day_board import Card, DayBoard
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import SIZES, Act, run_program, settled
 
@@ -82,7 +82,7 @@ def test_three_days_are_planned_and_told(play: Callable[..., None], monkeypatch:
         await pilot.press("i")
         await pilot.pause()
         assert isinstance(app.screen, Page)
-        assert "no plan costs less" in str(app.screen.query_one("#page Static", Static).content)
+        assert "no plan costs less" in app.screen.query_one(Hanging).content
         await pilot.press("escape")
         await pilot.pause()
         await pilot.press("f1")

@@ -57,6 +57,10 @@ HOSTILE = {
     + "<p itemprop=recipeInstructions>a" * 2_000
     + "b" * 4_000_000,
     "ingredients": "Ingredients\n" + "1 onion\n" * 19_000,
+    "half a quote": "<html>" + '<a b="' * 800_000,
+    "slips": '<script type="application/ld+json">' + "/*" * 600_000 + "//" * 600_000 + '"',
+    "a list without end": "<html><ul>" + "<li>1 egg</li>" * 300_000,
+    "deep lists": "<html>" + "<ul><li>1 egg" * 20_000,
     "too large": "a" * 5_000_001,
     "nothing": "",
     "no recipe": '{"@type":"Article","name":"x"}',

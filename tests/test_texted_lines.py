@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from calmlarder.cli import main
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.larder.lot import Lot
@@ -68,6 +69,7 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "injera 6 rolls",  # no bread roll
         "kasar dolma",  # two strange words, of which one is nearly a spice
         "calamansi 1 pack",  # no calamari
+        "vegetable oil or grill spray",  # one of two, and nobody knows which
         "2 fresh truffles",  # no trifle
         "lemon chicken",  # a dish, and no lemons
         "apple oat biscuits",
@@ -114,6 +116,7 @@ def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> N
         ("soy milk 1L exp besok (tmrw)", 1),
         ("pak choi eat in the next 2 days", 2),
         ("tofu smoked val. 18/03", 7),
+        ("crème fraîche, DLC 12 mars", 1),
         ("use it up tonight: spinach", 0),
     ],
 )
@@ -169,3 +172,17 @@ def taken_back(kitchen: Household) -> None:
     assert [one.lot.food for one in kitchen.lots() if one.lot.always] == ["oil-rapeseed"]
     again = keep_lines(kitchen, kitchen.read_all(["always have no rice"], "TEXT"))
     assert ["not among what is always there" in str(problem) for problem in again.problems] == [True]
+
+
+def test_a_line_that_waits_is_exported_and_waits_again(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    first, second, file = str(tmp_path / "first"), str(tmp_path / "second"), tmp_path / "list.txt"
+    assert main(["larder", "add", "--home", first, "beans handful"]) == 0
+    capsys.readouterr()
+    assert main(["larder", "export", "--home", first]) == 0
+    exported = capsys.readouterr().out
+    assert exported.startswith("beans handful  # to answer: ")
+    file.write_text(exported, encoding="utf-8")
+    assert main(["larder", "import", "--home", second, str(file)]) == 0
+    capsys.readouterr()
+    assert main(["larder", "export", "--home", second]) == 0
+    assert capsys.readouterr().out == exported

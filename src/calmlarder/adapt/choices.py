@@ -34,6 +34,7 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset(
     {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
 )
+_BINDS = frozenset({"flour", "starch", "egg"})
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3", "0.2"))
 _MOST_MIXED = 3
@@ -105,6 +106,7 @@ def _open(line: Counted, dish: Dish) -> Open:
             choices.append(choice if named_so else choice._replace(price=choice.price + _TITLED))
         if not line.breaks and not _swapped_allium(line, dish.tables):
             floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
+            floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _less(line, weight, floor, dish.tables)
         if not titled or line.read.optional or line.breaks:
             choices.append(_out(line, weight))

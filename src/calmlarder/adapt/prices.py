@@ -27,6 +27,7 @@ ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so
 # Leaving a thing out beside its weight: the main of a dish and what binds it are missed more than their weight.
 OUT: Mapping[Role, float] = MappingProxyType({"base": 4, "protein": 4, "thickener": 2, "vegetable": 1.5, "liquid": 2})
 OUT_ELSE = 1.2
+BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last
 OPTIONAL_OUT = 0.1  # the recipe says itself that it may be left out

@@ -6,6 +6,7 @@ Who that is `--who` says, else it is the one person at home, else it is asked.
 import argparse
 import sys
 from collections.abc import Sequence
+from contextlib import nullcontext
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.inputs import person
@@ -37,7 +38,8 @@ def ended_by(options: argparse.Namespace, household: Household) -> "list[KeptEat
     if ones and options.how == "eaten":
         eaters = eaters_of(options, [one.lot for one in ones], household)
     logged: list[KeptEaten] = []
-    with household.store.transaction():
+    # One action: undo brings all of them back at once.
+    with household.store.as_one(f"remove {len(ones) + len(unread)} lots") if unread and ones else nullcontext():
         if unread:
             remove_unread(household, unread)
         if ones:

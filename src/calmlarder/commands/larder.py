@@ -11,7 +11,7 @@ from calmlarder.commands.inputs import home_of, household_of
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
-from calmlarder.household.larder import Kept, Place, keep_lines, move_to, numbered, write_anew
+from calmlarder.household.larder import Kept, Place, as_seen, keep_lines, move_to, numbered, write_anew
 from calmlarder.household.restoring import copy_made, start_from_copy
 from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
@@ -166,10 +166,11 @@ def _show_kept(found: Kept, household: Household, as_json: bool) -> None:
 
 
 def _edit(options: argparse.Namespace, household: Household) -> int:
+    seen = as_seen(household, options.id)
     readings = household.read_all([" ".join(options.text)], "TEXT")
     if not readings:
         raise CannotGoOn([Problem(where="TEXT", what="says nothing", remedy="write the line again")])
-    write_anew(household, options.id, readings[0])
+    write_anew(household, seen, readings[0])
     return _list(options, household)
 
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of
+from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
@@ -43,6 +44,7 @@ def share_eaten(
         sitting=dinner.sitting,
         pattern="" if any(use.how == "box" for use in dinner.uses) else dinner.pattern,
         mains=_mains(dinner, tables),
+        nourished=nourished_of((portion.food, portion.grams) for portion in portions),
     )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.intake.dose import rest_of
 from calmlarder.intake.load import Number, at_most_of, load_profile_of
 from calmlarder.intake.plate import Item, Row, in_grams, load_of_item, rows_of, sum_under
 from calmlarder.intake.profile import Profile
@@ -33,17 +34,20 @@ def passed_caps(
 
 
 def items_of(dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> list[Item]:
-    """The lots of a dinner as they count, with the amounts the scale showed."""
-    return [
-        Item(
-            use.food,
-            load_profile_of(tables.food_by_id[use.food], tables),
-            weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams,
-            use.how == "weigh",
-            dinner.tolerance,
-        )
-        for use in dinner.uses
-    ]
+    """The lots of a dinner as they count, with the amounts the scale showed; of a dose only what is beyond it."""
+    doses = {dose.food: dose for dose in dinner.doses if dose.in_dish}
+    found = []
+    for use in dinner.uses:
+        grams = weighed.get(use.lot, use.grams) if use.how == "weigh" else use.grams
+        dose = doses.get(use.food)
+        if dose is not None:
+            rest = rest_of(dose.food, dose.group, tables)
+            found.append(Item(use.food, rest, min(grams, dose.grams), True, dinner.tolerance))
+            grams -= min(grams, dose.grams)
+        if grams or dose is None:
+            profile = load_profile_of(tables.food_by_id[use.food], tables)
+            found.append(Item(use.food, profile, grams, use.how == "weigh", dinner.tolerance))
+    return found
 
 
 def _passed(row: Row, dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> Passed | None:

@@ -19,6 +19,8 @@ def amounts_of(line: str) -> tuple[Found, str]:
     notes: list[str] = []
     each = False
     for inside in _BRACKETS.findall(line)[:10]:
+        if inside.lstrip().startswith("or "):
+            continue  # `(or 1/4 tsp garlic powder)` is no size of what stands before it
         given, of_each = size_in(inside.strip())
         if given:
             sizes += given

@@ -29,6 +29,9 @@ _CLOVES = "cloves"
 _STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
 # `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
 _GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
+_BIG_SPOON = re.compile(r"(?<=[\d½¼¾⅓⅔⅛]) ?(?:T|EL)\b\.? ?(?=[a-zA-Z])")  # `2 T`, `1 EL`: a capital tells the spoon
+_SMALL_SPOON = re.compile(r"(?<=[\d½¼¾⅓⅔⅛]) ?t\b\.? ?(?=[a-z])")
+_FLESH = frozenset({"meat", "poultry", "fish"})
 _EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
 # `white and green parts`, `green and white parts separated`: the whole of it.
 _SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
@@ -49,7 +52,7 @@ class LineReader:
     def read(self, text: str) -> IngredientRead:
         """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
         shown = clean_line(text)[: 2 * _LONGEST]
-        line = plain(_START.sub("", shown))
+        line = plain(_SMALL_SPOON.sub(" tsp ", _BIG_SPOON.sub(" tbsp ", _START.sub("", shown))))
         bare = line.strip(" *_:")
         if not bare or NOTHING.fullmatch(bare):
             return IngredientRead(text=shown, outcome="nothing")
@@ -244,6 +247,11 @@ class LineReader:
                 parts.append(Part(Match("ask", None, None, 100.0, both), None))
         return [*parts, whole[-1]]
 
+    def _are_flesh(self, *names: str) -> bool:
+        found = [self._names.match(name, frozenset()).candidates for name in names]
+        kinds = [{self._tables.food_by_id[one.food].kind for one in candidates} for candidates in found]
+        return all(" " not in name for name in names) and all(kind and kind <= _FLESH for kind in kinds)
+
     def _alternatives(self, rest: str, told: frozenset[str]) -> list[Part]:
         """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
         head = without_tail(rest)
@@ -269,8 +277,9 @@ class LineReader:
                 else []
             )
             joined = next((one for one in shared if one.match.food is not None and one.match.score >= 100), None)
-            if piece is pieces[-1] or joined is None:
-                parts.append(alone)
+            full = alone.match.food is not None and alone.match.score >= 100 and len(name.split()) > 1
+            if piece is pieces[-1] or joined is None or full:
+                parts.append(alone)  # `vegetable oil or grill spray`: the first is a whole name
             elif alone.match.food is not None and alone.match.food.kind == "allium":
                 # `garlic or chilli oil`: the clove or its oil; nobody but the cook can tell.
                 both = (*alone.match.candidates, *joined.match.candidates)
@@ -280,6 +289,9 @@ class LineReader:
         first = parts[0].match
         other = parts[-1].match
         strange = other.food is None and (first.food and first.food.id) not in {one.food for one in other.candidates}
+        if len(last) > 1 and self._are_flesh(names[0], last[0]):
+            # `pork or turkey bacon`: two kinds of one thing, of which the first is not named in full.
+            return [parts[-1]]
         if first.food is not None and strange and len(last) > 1 and len(names[0].split()) == 1:
             # `cream or dry sherry` may be cream, or a kind of what the tables do not know.
             return [Part(Match("ask", None, None, 100.0, first.candidates), None)]

@@ -96,6 +96,7 @@ def _attributes(page: str, place: int) -> tuple[dict[str, str], int, bool]:
     if page[place : place + 1] == ">":
         return found, place + 1, closed
     # Something is wrong in the tag: it ends at the next sign that may end it.
-    ends = [at for at in (page.find(">", place), page.find("<", place)) if at >= 0]
-    place = min(ends, default=len(page))
+    near = place + _LONGEST_VALUE
+    ends = [at for at in (page.find(">", place, near), page.find("<", place, near)) if at >= 0]
+    place = min(ends, default=min(near, len(page)))
     return found, place + 1 if page[place : place + 1] == ">" else place, False

@@ -9,8 +9,9 @@ from calmlarder.cookbook.wording import names_nothing, without_prep
 from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.naming import Named, name
-from calmlarder.matching.notes import GENERIC, PRODUCTS
+from calmlarder.matching.notes import GENERIC, HARMLESS, PRODUCTS
 from calmlarder.matching.part import SOFT
+from calmlarder.matching.states import FITS
 from calmlarder.matching.tokens import tokens_of, words_of_food
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
@@ -128,9 +129,10 @@ class IngredientNames:
         named = name(words_of_food(tokens, hints, SOFT, self._lexicon)) if tokens else None
         if named is None or named.outcome != "matched":
             return None
-        strange = any(not token.words and token.typed not in SOFT for token in tokens)
+        plain_words = SOFT | HARMLESS | frozenset(FITS)
+        strange = any(token.typed not in plain_words and not set(token.words) & named.takes for token in tokens)
         # `padana cheese`: a strange word before a general one names a kind that the tables do not know.
-        return None if strange and named.takes <= GENERIC | PRODUCTS else named
+        return None if strange and named.takes <= GENERIC | PRODUCTS | {"green"} else named
 
     def _named(self, name: str, hints: frozenset[str]) -> Match:
         """What the matcher makes of a name, kept, for a recipe and its changes ask for the same ones again."""

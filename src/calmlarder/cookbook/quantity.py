@@ -23,7 +23,8 @@ _WEIGHT_WORDS = {word: grams for word, grams in UNIT_GRAMS.items() if word not i
 _MORE_MEASURES = {
     "c": "cup", "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "rib": "stalk", "ribs": "stalk", "ear": "cob",
     "ears": "cob", "strip": "rasher", "strips": "rasher", "envelope": "packet", "envelopes": "packet",
-    "package": "packet", "packages": "packet", "pkg": "packet", "dollop": "tbsp", "spoonful": "tbsp",
+    "package": "packet", "packages": "packet", "pkg": "packet", "dollop": "tbsp", "msk": "tbsp",
+    "tsk": "tsp", "spoonful": "tbsp",
     "medium-sized": "medium", "medium-size": "medium", "dessertspoon": "dessertspoon",
     "dessertspoons": "dessertspoon", "dsp": "dessertspoon", "tablespoonful": "tbsp", "teaspoonful": "tsp",
 }  # fmt: skip

@@ -25,7 +25,7 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
     """
     foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]
     if not foods or match.score < 100:
-        return _asked(match.candidates) if _other_state(match, told) else match
+        return _asked(match.candidates) if match.food is not None else match  # a slip of spelling is asked about
     words = set(name.split()) | told
     if len(foods) == 1:
         match = _from_the_packet(match, told, tables)
@@ -46,7 +46,7 @@ def in_recipe(match: Match, name: str, told: frozenset[str], tables: Tables) -> 
                 candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state not in _COOKED
             ]
             match = _chosen(kept, match, tables)
-        match = _alike(match, tables)
+        match = _alike(match, words, tables)
     return _asked(match.candidates) if _other_state(match, told) else match
 
 
@@ -63,7 +63,7 @@ def _from_the_packet(match: Match, told: frozenset[str], tables: Tables) -> Matc
     )
 
 
-def _alike(match: Match, tables: Tables) -> Match:
+def _alike(match: Match, words: set[str], tables: Tables) -> Match:
     """A question of which no answer matters (breast or thigh of `chicken`), answered; any other as it is."""
     if match.food is not None or not match.candidates:
         return match
@@ -76,7 +76,8 @@ def _alike(match: Match, tables: Tables) -> Match:
             row.g_per_100g or row.high for row in tables.fermentables_of(food.id).values()
         ):
             return match
-    return Match("matched", first, first.name, 100.0, match.candidates)
+    named = max(foods, key=lambda food: len(words & set(food.name.split())))
+    return Match("matched", named, named.name, 100.0, match.candidates)
 
 
 def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:

@@ -80,8 +80,10 @@ def layout(text: str) -> Layout:
     if not filled:
         return Layout("", (), (), "", "")
     first = lines[filled[0]].text
-    titled = section_of(first) is None and not like_ingredient(first)
-    chosen, rest = _told(lines) if any(section_of(line.text) == "in" for line in lines) else _guessed(lines, filled[0])
+    has_heads = any(section_of(line.text) == "in" for line in lines)
+    # Above the heading of its ingredients even `Three-bean chilli` is a title.
+    titled = section_of(first) is None and (has_heads or not like_ingredient(first))
+    chosen, rest = _told(lines) if has_heads else _guessed(lines, filled[0])
     start = filled[0] + 1 if titled else filled[0]
     items = tuple(item for index in chosen for item in _items(lines[index]))
     kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]

@@ -5,6 +5,7 @@ from typing import Literal
 
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
+from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.amounts import CONTAINERS
 from calmlarder.matching.line import amount_in
@@ -32,6 +33,7 @@ def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables
     return Eaten(
         at=at, who=who, text=text, food=portion.food.id, title=portion.food.name,
         grams=round(portion.grams, 1), loads=loads, unknown=unknown,
+        nourished=nourished_of([(portion.food, portion.grams)]),
     )  # fmt: skip
 
 

@@ -2,9 +2,12 @@
 
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
+from math import ceil
+from typing import NamedTuple
 
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
+from calmlarder.history.nourishment import WEEK_DAYS, WeekNourished, week_of
 from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.household.booking import eat_box
 from calmlarder.household.household import Household
@@ -14,6 +17,8 @@ from calmlarder.larder.lot import Lot
 from calmlarder.store.eaten import KeptEaten, content_of, eaten_before
 from calmlarder.store.ledger import KeptFelt, felt_since
 from calmlarder.store.ledger import feel as keep_felt
+
+MOST_EATEN_G = 3000.0  # of one entry; more is a slip of the finger: common practice, no source
 
 
 def box_entry(household: Household, text: str, at: datetime, who: str) -> Eaten | None:
@@ -55,9 +60,64 @@ def feel(household: Household, felt: Felt) -> KeptFelt:
     return keep_felt(household.store, felt)
 
 
+class Entry(NamedTuple):
+    """An entry of either log with its number there: what was eaten, or how the gut felt."""
+
+    id: int
+    at: datetime
+    eaten: Eaten | None
+    felt: Felt | None
+
+
+def log_of_days(household: Household, count: int) -> list[Entry]:
+    """Everything that was logged in the last days, what was eaten and how the gut felt, the last first."""
+    end_of_today = datetime.combine(household.today, time.max)
+    felt = felt_since(household.store, end_of_today - timedelta(days=count))
+    found = [Entry(one.id, one.eaten.at, one.eaten, None) for one in logged(household, end_of_today, count)]
+    found += [Entry(one.id, one.felt.at, None, one.felt) for one in felt]
+    return sorted(found, key=lambda one: one.at, reverse=True)
+
+
+def eaten_amount(entry: Eaten, grams: float) -> Eaten:
+    """An entry of a dish or a food with another amount, g: what it brought changes in proportion.
+
+    Raises ValueError for an amount that cannot be.
+    """
+    if not 0 < grams <= MOST_EATEN_G or not entry.grams:
+        raise ValueError(f"give grams from 1 to {MOST_EATEN_G:g}")
+    share = grams / entry.grams
+    loads = tuple(
+        load.model_copy(update={"likely_ug": ceil(load.likely_ug * share), "off_ug": ceil(load.off_ug * share)})
+        for load in entry.loads
+    )
+    nourished = entry.nourished.times(share) if entry.nourished is not None else None
+    return entry.model_copy(update={"grams": round(grams, 1), "loads": loads, "nourished": nourished})
+
+
+def correct(household: Household, kept: Entry, entry: Eaten) -> None:
+    """Another entry in the place of one that was logged wrongly, as one action. The larder is not changed by it."""
+    before = kept.eaten.text if kept.eaten is not None else "an entry"
+    household.store.change_logged("eaten", kept.id, content_of(entry), f"log {entry.text} in place of {before}")
+
+
+def take_out(household: Household, kept: Entry) -> None:
+    """An entry that was never true: out of the log, as one action. The larder is not changed by it."""
+    if kept.eaten is not None:
+        household.store.change_logged("eaten", kept.id, None, f"take {kept.eaten.text} out of the log")
+    elif kept.felt is not None:
+        household.store.change_logged("felt", kept.id, None, f"take gut {kept.felt.score} out of the log")
+
+
 def days(household: Household, count: int, who: str) -> tuple[Day, ...]:
     """Somebody's last days, oldest first."""
     end_of_today = datetime.combine(household.today, time.max)
     eaten = [one.eaten for one in logged(household, end_of_today, count)]
     felt = [one.felt for one in felt_since(household.store, end_of_today - timedelta(days=count))]
     return days_of(eaten, felt, who, household.today, count)
+
+
+def week_nourished(household: Household, who: str) -> WeekNourished:
+    """What somebody's last seven days brought, of what was logged."""
+    end_of_today = datetime.combine(household.today, time.max)
+    eaten = [one.eaten for one in logged(household, end_of_today, WEEK_DAYS)]
+    return week_of(eaten, who, household.today)

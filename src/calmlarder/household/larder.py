@@ -104,18 +104,39 @@ def _standing(household: Household, ids: Sequence[int], problems: Sequence[Probl
     return Kept([lots[one] for one in ids if one in lots], [asked[one] for one in ids if one in asked], list(problems))
 
 
-def write_anew(household: Household, lot_id: int, reading: Reading) -> Kept:
+class Seen(NamedTuple):
+    """A lot, or a line that waits, by its number, and what was kept of it when somebody began to write it anew."""
+
+    id: int
+    content: dict[str, Any] | None
+
+
+def as_seen(household: Household, lot_id: int) -> Seen:
+    """What is kept under a number now; no content where nothing that can be read is."""
+    rows = household.store.lots()
+    return Seen(lot_id, next((row.content for row in rows if row.id == lot_id), None))
+
+
+def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
     """A lot becomes what a line says: its first lot, or the line to be answered; its other lots join the larder.
 
-    Raises CannotGoOn for a lot that is not there, or a line that cannot be read.
+    Raises CannotGoOn for a lot that is not there or changed since it was seen, or a line that cannot be read.
     """
     if reading.problem is not None:
         raise CannotGoOn([reading.problem])
     if reading.gone:
         raise CannotGoOn([Problem(where=reading.where, what="names nothing to keep", remedy="write the line again")])
     first, *others = _contents(household, reading)
-    household.store.change_lots({lot_id: first}, f"edit {first['line']}", new=others)
-    return _standing(household, [lot_id])
+    with household.store.transaction():
+        now = as_seen(household, seen.id)
+        if now.content is not None and now != seen:
+            what = "was changed in another program meanwhile; nothing was done"
+            remedy = "look at it again, and write anew what is there now"
+            raise CannotGoOn(
+                [Problem(where=f"lot {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
+            )
+        household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
+    return _standing(household, [seen.id])
 
 
 def remove_mistakes(household: Household, ones: Sequence[KeptLot]) -> None:

@@ -16,6 +16,7 @@ from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
+from calmlarder.intake.nourished import nourished_of
 from calmlarder.intake.plate import Item
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Stacking, still_counted
@@ -139,6 +140,7 @@ def plate_eaten(household: Household, found: Plate, at: datetime, who: str) -> E
         grams=round(sum(portion.grams for portion in found.portions), 1),
         loads=loads,
         unknown=tuple(unread),
+        nourished=nourished_of((portion.food, portion.grams) for portion in found.portions),
     )
 
 

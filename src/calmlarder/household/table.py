@@ -7,10 +7,13 @@ from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import person_of
 from calmlarder.household.person import GUEST, Person
+from calmlarder.intake.own_profile import BASE
+from calmlarder.intake.profile import Profile
 from calmlarder.intake.table import Eater, equal_shares_of, table_profile
 from calmlarder.tables.vocabulary import DIETS, Sitting
 
 if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.request import DinnerRequest
 
 _USUAL_PROTEIN_G = 20.0
@@ -78,6 +81,18 @@ def at_table(request: "DinnerRequest", eaters: tuple[Eater, ...]) -> "DinnerRequ
             "stacking": None if how is None or not named else how.model_copy(update={"who": named}),
         }
     )
+
+
+def limits_of_dinner(household: Household, dinner: "Dinner") -> Profile:
+    """The limits that a dinner was made under: of those it names, of elimination around a dose, else the home's.
+
+    Raises CannotGoOn where somebody it names is not here any more.
+    """
+    if dinner.portions:
+        names = tuple(one.who for one in dinner.portions if not one.is_guest)
+        guests = sum(one.is_guest for one in dinner.portions)
+        return table_profile(eaters_at(household, Seats(names, guests), dinner.sitting))
+    return household.profile_named(BASE) if dinner.doses else household.profile()
 
 
 def _but(request: "DinnerRequest", foods: Iterable[str], before: tuple[str, ...]) -> tuple[str, ...]:

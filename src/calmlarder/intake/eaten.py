@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from calmlarder.intake.amounts import PER_MG, USUAL, Tolerance
 from calmlarder.intake.load import LoadProfile, load_of_group, load_profile_of
+from calmlarder.intake.nourished import Nourished
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALL_GROUPS, CutoffClass, Group, Sitting
@@ -66,6 +67,7 @@ class Eaten(_Kept):
     sitting: Sitting | None = None  # what a dish was cooked for, where that is known
     pattern: str = ""  # of a dish; none where it came from a box
     mains: tuple[str, ...] = ()  # ids of the protein and base foods of a dish
+    nourished: Nourished | None = None  # None in entries of before it was kept
 
 
 class Portion(NamedTuple):

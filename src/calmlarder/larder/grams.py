@@ -66,6 +66,7 @@ _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
 _MOST_PORTIONS = 40  # more of what does not keep is one too (3 kg of tortillas): ours
+_MOST_OF_ANYTHING_G = 25_000  # a large sack; more, such as 999 bottles, is one of whatever there is: ours
 _MAINS = frozenset({
     "poultry", "meat", "fish", "shellfish", "tofu", "tempeh", "seitan", "potato", "rice", "pasta", "noodle", "grain",
 })  # fmt: skip
@@ -137,6 +138,8 @@ def out_of_proportion(amount: Amount, grams: Span, food: Food) -> bool:
     """Whether an amount is a wrong order of magnitude for the food, so that a cook would ask."""
     portion = float(food.portion_g)
     if amount.grams is not None and food.kind in _MAINS and grams.high < _FEWEST_OF_A_PORTION * portion:
+        return True
+    if grams.low > _MOST_OF_ANYTHING_G:
         return True
     return grams.low > _MOST_PORTIONS * portion and grams.low > 2000 and food.kind not in _KEPT_IN_BULK
 

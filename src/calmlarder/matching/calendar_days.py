@@ -37,6 +37,22 @@ MONTH = (
     r"(?:jan(?:uary)?|feb(?:ruary|uary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
     r"|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)(?![a-z])"
 )
+# Months of other tongues, behind a number; `mayo` is none of them, for it is eaten.
+MONTHS_ELSEWHERE = {
+    **dict.fromkeys(("janvier", "enero", "januar", "januari", "gennaio", "janeiro", "stycznia"), "january"),
+    **dict.fromkeys(("fevrier", "febrero", "februar", "februari", "febbraio", "fevereiro", "lutego"), "february"),
+    **dict.fromkeys(("mars", "marzo", "marz", "maerz", "maart", "marco", "marca"), "march"),
+    **dict.fromkeys(("avril", "abril", "aprile", "kwietnia"), "april"),
+    **dict.fromkeys(("mai", "maggio", "maio", "maja"), "may"),
+    **dict.fromkeys(("juin", "junio", "juni", "giugno", "junho", "czerwca"), "june"),
+    **dict.fromkeys(("juillet", "julio", "juli", "luglio", "julho", "lipca"), "july"),
+    **dict.fromkeys(("aout", "agosto", "augustus", "sierpnia"), "august"),
+    **dict.fromkeys(("septembre", "septiembre", "settembre", "setembro", "wrzesnia"), "september"),
+    **dict.fromkeys(("octobre", "octubre", "oktober", "ottobre", "outubro"), "october"),
+    **dict.fromkeys(("novembre", "noviembre", "novembro", "listopada"), "november"),
+    **dict.fromkeys(("decembre", "diciembre", "dezember", "dicembre", "dezembro", "grudnia"), "december"),
+}  # fmt: skip
+MONTH_ELSEWHERE = re.compile(rf"(?<![\w./-])(\d{{1,2}})\.? (?:de )?({'|'.join(MONTHS_ELSEWHERE)})(?![\w])")
 DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
 DAY_WORD = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}(?:[./-]\d{{2,4}})?"

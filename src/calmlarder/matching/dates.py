@@ -4,7 +4,16 @@ import re
 from datetime import date, timedelta
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.calendar_days import DAY, DAY_WORD, DAYS_IN_WORDS, MONTH, parse_day_of, weekday_slip
+from calmlarder.matching.calendar_days import (
+    DAY,
+    DAY_WORD,
+    DAYS_IN_WORDS,
+    MONTH,
+    MONTH_ELSEWHERE,
+    MONTHS_ELSEWHERE,
+    parse_day_of,
+    weekday_slip,
+)
 
 # `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
@@ -41,7 +50,7 @@ _KINDS: dict[str, DateKind] = {
 # What needs a day behind it and cannot be anything else: a word that is none is asked about.
 _SURE = frozenset({
     "use by", "use-by", "useby", "ub", "u/b", "ubd", "use before", "eat by", "expires", "expiry", "sell by", "sell-by",
-    "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
+    "dlc", "mhd", "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(
@@ -123,6 +132,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     dates: list[Dated] = []
     while found := _HOURS.search(text):
         text = _cut(text, found)
+    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
     while found := _WITHIN.search(text):

@@ -162,7 +162,7 @@ _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
-_AND = re.compile(r"\band\b|&")
+_AND = re.compile(r"\b(?:and|or)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 

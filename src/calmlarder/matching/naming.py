@@ -10,6 +10,8 @@ from calmlarder.matching.notes import GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KIN
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
+from calmlarder.matching.words import words_of
+from calmlarder.tables.rows import Food
 
 Outcome = Literal["matched", "ask", "unknown"]
 # How much likelier a name is whose last word is told: dark chocolate is one, a chocolate biscuit is none. Ours.
@@ -94,12 +96,18 @@ def _is_another(best: Reading, words: Words) -> bool:
     beside = [
         taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
     ]
-    if words.lexicon.tables.food_by_id[best.food].kind in KINDS_OF_MANY and any(beside):
+    food = words.lexicon.tables.food_by_id[best.food]
+    if any(beside) and (food.kind in KINDS_OF_MANY or _by_another_name(best, food)):
         return True
     return any(
         before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
         for before, token in zip(strange, words.tokens[1:], strict=False)
     )
+
+
+def _by_another_name(best: Reading, food: Food) -> bool:
+    """Whether one word that is not in the food's own name stands for it: `rapa` is a turnip, `cime di rapa` is none."""
+    return len(best.takes - frozenset(FITS)) == 1 and best.takes.isdisjoint(words_of(food.name))
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:

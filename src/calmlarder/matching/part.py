@@ -17,7 +17,7 @@ from calmlarder.matching.words import SMALL, singular
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
 _PASSED_OVER = SMALL | {"n", "w"}
-_ANDS = re.compile(r"\band\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,

@@ -121,7 +121,7 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     foods, or all behind them.
     """
     words = text.split()
-    if not 2 <= len(words) <= _MOST_WORDS:
+    if not 2 <= len(words) <= _MOST_WORDS or re.search(r"[a-z] or [a-z]|:", text):
         return []
     starts, leads = _starts(words, lexicon)
     best: list[list[Part] | None] = [[], *([None] * len(words))]
@@ -208,10 +208,10 @@ def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexi
 def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
     """The food a bracket names where strange words stand before it: `labu siam (chayote)` is no pumpkin."""
     hints, lexicon = how
-    outside = WORD.findall(text.partition(",")[0])
-    strange = any(
-        singular(word) not in lexicon.words and not is_note(word) and not says_amount(word) and not lexicon.slip(word)
-        for word in outside
+    outside = [word for word in WORD.findall(text.partition(",")[0]) if not says_amount(word)]
+    others = [word for word in outside if singular(word) not in whole.named.takes]
+    strange = 0 < len(others) < _LONGEST_NAME and all(
+        singular(word) not in lexicon.words and not is_note(word) and not lexicon.slip(word) for word in others
     )
     if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
         bare = name_part(text.partition(",")[0], hints, lexicon)

@@ -94,8 +94,7 @@ def _related(related: Related, style: Style) -> Iterator[str]:
             "is shown: with fewer it could be anywhere between -0.5 and 0.5 where there is nothing at all.", style,
         )  # fmt: skip
     for one in related.found:
-        span = f"{one.rho:+.2f}, between {one.low:+.2f} and {one.high:+.2f}"
-        yield from _filled(f"{ROW_WORDS[one.group]:{_LABEL}}{span}: {_says(one)}", style)
+        yield from _filled(f"{ROW_WORDS[one.group]:{_LABEL}}{together_words(one)}", style)
     if related.days >= LEAST_DAYS:
         yield from _filled(
             f"Spearman's rank correlation of the day's grams with the worst feeling of the same day, over "
@@ -107,6 +106,11 @@ def _related(related: Related, style: Style) -> Iterator[str]:
             f"Days with a feeling left out, for nothing logged or figures not known: {related.left_out}.",
             style,
         )
+
+
+def together_words(one: Together) -> str:
+    """The coefficient, its interval, and what that says."""
+    return f"{one.rho:+.2f}, between {one.low:+.2f} and {one.high:+.2f}: {_says(one)}"
 
 
 def _says(one: Together) -> str:

@@ -48,9 +48,10 @@ def why_object(why: Why, wanted: DinnerRequest) -> dict[str, Any]:
     }
 
 
-def why_text(why: Why, wanted: DinnerRequest, style: Style) -> str:
-    """The whole answer as far as it is known."""
-    parts = [_about(why, style), _instead(why, style), _bounds(why, style), _resting(why, style)]
+def why_text(why: Why, wanted: DinnerRequest, style: Style, in_points: bool = True) -> str:
+    """The whole answer as far as it is known; without `in_points` the search's own measure is left out."""
+    instead, bounds = _instead(why, style, in_points), _bounds(why, style, in_points)
+    parts = [_about(why, style), instead, bounds, _resting(why, style)]
     return "\n\n".join("\n".join(part) for part in map(list, parts) if part) + "\n"
 
 
@@ -113,7 +114,7 @@ def _alone(over: AloneOver, name: str) -> str:
     return f"{over.grams} g of {name} alone bring {over.load_g:.2f} g of {words}, of {over.cap_g:.2f}{before}; {fits}."
 
 
-def _instead(why: Why, style: Style) -> Iterator[str]:
+def _instead(why: Why, style: Style, in_points: bool) -> Iterator[str]:
     one = why.instead
     if one is None:
         return
@@ -128,8 +129,13 @@ def _instead(why: Why, style: Style) -> Iterator[str]:
         return
     yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
     for difference in one.differences:
+        if "points" in difference.sentence and not in_points:
+            continue
         yield from style.hanging(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.")
-    yield from style.hanging(f"In all {one.points:.0f} points worse ({_SCALE})." if one.points > 0 else "As good.")
+    if one.points <= 0:
+        yield from style.hanging("As good.")
+    elif in_points:
+        yield from style.hanging(f"In all {one.points:.0f} points worse ({_SCALE}).")
 
 
 def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
@@ -137,17 +143,17 @@ def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
     return f"{'The next best without it' if used else 'With it'}: {dinner.title}{sure}"
 
 
-def _bounds(why: Why, style: Style) -> Iterator[str]:
+def _bounds(why: Why, style: Style, in_points: bool) -> Iterator[str]:
     if not why.bounds:
         if why.done and why.tonight:
             yield "No limit is nearly full tonight, and no single one holds this dinner back."
         return
     yield style.strong("Limits that tonight comes near to, or that hold it back")
     for bound in why.bounds:
-        yield from style.hanging(_bound(bound))
+        yield from style.hanging(_bound(bound, in_points))
 
 
-def _bound(bound: Bound) -> str:
+def _bound(bound: Bound, in_points: bool) -> str:
     words = CAP_WORDS.get(bound.cap, bound.cap)
     start = f"{words}: {bound.load_g:.2f} of {bound.room_g:.2f} g"
     if bound.buys is None:
@@ -157,7 +163,7 @@ def _bound(bound: Bound) -> str:
     told = "; ".join(_plain(bound.buys))
     return (
         f"{start}; this limit is what holds it back. For comparison only: room for {bound.more_g:.2f} g more is worth "
-        f"{told}: {bound.points_per_g * bound.more_g:.0f} points ({_SCALE}). The limit stays."
+        f"{told}{f': {bound.points_per_g * bound.more_g:.0f} points ({_SCALE})' if in_points else ''}. The limit stays."
     )
 
 

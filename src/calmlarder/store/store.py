@@ -138,6 +138,18 @@ class Store:
         with self._action(words) as action:
             return self._insert(log, content, action)
 
+    def change_logged(self, log: Log, row_id: int, content: dict[str, Any] | None, words: str) -> None:
+        """Another content for an entry of a log as one action, None to take it out.
+
+        Raises CannotGoOn for an entry that is none.
+        """
+        with self._action(words) as action:
+            before = self._text_of(log, row_id)
+            if before is None:
+                remedy = "`calmlarder days` shows what is there"
+                raise CannotGoOn([Problem(where="the log", what="that entry is gone", remedy=remedy)])
+            self._put(log, str(row_id), before, None if content is None else packed(log, content), action)
+
     def change_lots(
         self,
         contents: Mapping[int, dict[str, Any] | None],

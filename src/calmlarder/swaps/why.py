@@ -18,6 +18,8 @@ GROUP_WORDS: Mapping[Group, str] = MappingProxyType(
         "mannitol": "mannitol",
         "polyols": "sorbitol + mannitol",
         "total": "total without lactose",
+        "fructans": "fructans",
+        "gos": "GOS",
     }
 )
 

@@ -8,7 +8,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
-from textual.widgets import Input, Static, TextArea
+from textual.widgets import Input, TextArea
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
@@ -18,13 +18,15 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.told import tell
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
 
-_MARGIN = 4  # columns for padding and the scroll bar
+_MARGIN = 6  # columns for padding and the scroll bar
 _OVER = "write over it"
 
 
@@ -32,7 +34,7 @@ class AdaptScreen(Screen[None]):
     """The recipe, or what has to change in it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f5", "adapt", "Bring it under", priority=True),
+        Binding("f5", "adapt", "Make it fit", priority=True),
         Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
     ]
@@ -46,28 +48,37 @@ class AdaptScreen(Screen[None]):
         """A file, for how many, the recipe; then the answer in its place."""
         yield TopLine()
         with Horizontal(id="of-recipe"):
-            yield Input(placeholder="a recipe's file; or paste the recipe below", id="file")
+            yield LineInput(placeholder="paste a recipe here, or name its file", id="file")
             yield Input(placeholder="serves", type="integer", id="serves")
-        yield TextArea(id="recipe")
+        yield TextArea(id="recipe", placeholder="or here, as it stands on its page; F5 makes it fit")
         with VerticalScroll(id="adapted-scroll"):
-            yield Static("", id="adapted", markup=False)
+            yield Hanging(id="adapted")
         yield KeysLine()
 
     def on_mount(self) -> None:
         """Ready for a paste."""
         self.sub_title = "recipe"
         self.query_one("#adapted-scroll").display = False
-        self.query_one(TextArea).focus()
+        self.query_one("#file").focus()
 
     @on(Input.Submitted, "#file")
     def read_file(self, event: Input.Submitted) -> None:
         """Put the file's text into the place for it."""
+        self._read_file(event.value)
+
+    @on(LineInput.Pasted)
+    def read_paste(self, event: LineInput.Pasted) -> None:
+        """A recipe pasted into the line for a file is a recipe all the same."""
+        self.query_one(TextArea).text = "\n".join(event.lines)
+        self.action_adapt()
+
+    def _read_file(self, name: str) -> None:
         from calmlarder.clean import clean
         from calmlarder.cookbook.bounds import MOST_SIGNS
         from calmlarder.larder.files import read_text
 
         try:
-            text = read_text(str(Path(event.value).expanduser()), MOST_SIGNS, "give the recipe alone")
+            text = read_text(str(Path(name).expanduser()), MOST_SIGNS, "give the recipe alone")
         except CannotGoOn as stop:
             self._say(stop)
             return
@@ -76,7 +87,14 @@ class AdaptScreen(Screen[None]):
 
     @on(Input.Submitted, "#serves")
     def action_adapt(self) -> None:
-        """Look for the smallest change."""
+        """Look for the smallest change; a file's name alone is no recipe, and is read."""
+        text = self.query_one(TextArea).text.strip()
+        if not text:
+            self.notify("paste a recipe, or name its file", timeout=8)
+            return
+        if _is_file(text):
+            self._read_file(text)
+            return
         typed = self.query_one("#serves", Input).value
         self._look(self.query_one(TextArea).text, int(typed) if typed.isdigit() else None)
 
@@ -119,7 +137,7 @@ class AdaptScreen(Screen[None]):
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
         text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
-        self.query_one("#adapted", Static).update(text)
+        self.query_one("#adapted", Hanging).update(text)
         self._turn(to_answer=True)
 
     def _turn(self, to_answer: bool) -> None:
@@ -164,3 +182,11 @@ class AdaptScreen(Screen[None]):
             tell(self.app, stop)
             return
         self.notify(f"saved: {path.name}", markup=False)
+
+
+def _is_file(text: str) -> bool:
+    """Whether it is the name of a file, and not a recipe; what can be no name is none."""
+    try:
+        return "\n" not in text and Path(text).expanduser().is_file()
+    except (OSError, ValueError, RuntimeError):
+        return False

@@ -11,6 +11,28 @@ from textual.screen import Screen
 _EVERYWHERE = {"command_palette", "help_quit", "focus_next", "focus_previous", "screen.copy_text"}
 
 
+_CALLED = {"⏎": "Enter", "esc": "Esc", "del": "Del", "right": "→", "left": "←", "down": "↓", "up": "↑"}
+
+
+def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
+    """Each key of a screen with what it does, in the order in which they matter; not those of every screen."""
+    app = screen.app
+    seen = set(_EVERYWHERE)
+    for node, binding, enabled, _ in screen.active_bindings.values():
+        if node is screen and enabled and binding.description and binding.action.removeprefix("app.") not in seen:
+            seen.add(binding.action.removeprefix("app."))
+            yield _named(app.get_key_display(binding)), binding.description
+
+
+def _named(key: str) -> str:
+    """A key as it is called: `^n` is Ctrl+N."""
+    if key.startswith("^"):
+        return f"Ctrl+{key[1:].upper()}"
+    if key[:1] == "f" and key[1:].isdigit():
+        return key.upper()
+    return _CALLED.get(key, key)
+
+
 def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
     """A command for each thing that a key does here, with the key beside it."""
     app = screen.app

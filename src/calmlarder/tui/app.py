@@ -15,7 +15,7 @@ from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.geometry import Size
-from textual.screen import Screen
+from textual.screen import ModalScreen, Screen
 
 from calmlarder.clean import clean
 from calmlarder.household import cooking_session
@@ -37,7 +37,7 @@ from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
-_GO_ON, _NOT_COOKED = "Go on at the stove", "It is not cooked any more"
+_GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
 _AFTER_FIRST_PAINT_S = 1.0
 _LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
 _STAYS_S = 86_400  # a day: what must not be overlooked
@@ -70,6 +70,7 @@ class LarderApp(SurvivesFaults):
         Binding("ctrl+n", "plan", "Plan the next sittings", show=False),
         Binding("ctrl+r", "adapt", "A recipe that somebody else wrote", show=False),
         Binding("ctrl+p", "command_palette", "Keys", priority=True),
+        Binding("f9", "sources", "Where figures come from", show=False),
         Binding("f1", "help", "Help"),
     ]
 
@@ -260,9 +261,20 @@ class LarderApp(SurvivesFaults):
 
             self.push_screen(AdaptScreen(self._kitchen))
 
+    def action_sources(self) -> None:
+        """Where the figures of a food on this screen come from; where there is none, those of the limits."""
+        from calmlarder.tui.page import Page
+        from calmlarder.tui.sources import show_limit_sources
+
+        asked = getattr(self.screen, "action_figures", None)
+        if asked is not None:
+            asked()
+        elif not isinstance(self.screen, (ModalScreen, Page)):
+            show_limit_sources(self.screen, self._kitchen)
+
     def action_help(self) -> None:
         """The help page, once."""
         from calmlarder.tui.help_screen import HelpScreen
 
         if not isinstance(self.screen, HelpScreen):
-            self.push_screen(HelpScreen(type(self.screen).__name__))
+            self.push_screen(HelpScreen(self.screen))

@@ -15,8 +15,10 @@ from calmlarder.household.household import Household
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -69,7 +71,7 @@ class CookScreen(Screen[bool]):
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
             yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
-            yield Static("", id="timeline", markup=False)
+            yield Hanging(id="timeline", headings=False)
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -100,7 +102,11 @@ class CookScreen(Screen[bool]):
     def _show_timeline(self) -> None:
         gone = None if self._began is None else (monotonic() - self._began) / 60
         self.query_one(Lanes).show_now(gone)
-        self.query_one("#timeline", Static).update(timeline_text(self._dinner.timeline, gone))
+        self.query_one("#timeline", Hanging).update(timeline_text(self._dinner.timeline, gone))
+
+    def action_figures(self) -> None:
+        """Where the figures of a food of this dinner come from, or those of the limits."""
+        ask_sources(self, self._kitchen, {use.name: use.food for use in self._dinner.uses})
 
     def action_begin(self) -> None:
         """Start the clock of the timeline, or start it anew."""
@@ -153,13 +159,16 @@ class CookScreen(Screen[bool]):
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
+        from calmlarder.household.table import limits_of_dinner
         from calmlarder.render.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
-        passed = passed_caps(self._dinner, self._weighed, kitchen.profile(), kitchen.tables, self._counted)
+        passed = passed_caps(
+            self._dinner, self._weighed, limits_of_dinner(kitchen, self._dinner), kitchen.tables, self._counted
+        )
         lines = [
-            f"{CAP_WORDS[one.cap.key]}: {_over(one.grams_over)} too much for each; leave out {one.leave_out_grams} g "
-            f"{self._kitchen.name_of(one.leave_out_food)}"
+            f"{CAP_WORDS.get(one.cap.key, one.cap.key)}: {_over(one.grams_over)} too much for each; "
+            f"leave out {one.leave_out_grams} g {self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
         scale = self.query_one("#scale", Static)

@@ -1,5 +1,7 @@
-"""Days: what was eaten of each group beside how the gut felt, what was thrown, and what would help most."""
+"""Days: how the gut felt over what was eaten of a group, the week's nourishment, what was thrown, what would help."""
 
+from collections.abc import Sequence
+from textwrap import fill
 from typing import ClassVar
 
 from textual import events
@@ -9,29 +11,45 @@ from textual.containers import VerticalScroll
 from textual.widgets import Static
 
 from calmlarder.history.advice import advise
-from calmlarder.history.together import related
-from calmlarder.history.waste import waste
-from calmlarder.household.diary import days
+from calmlarder.history.days import Day, since_first
+from calmlarder.history.felt import WORST
+from calmlarder.history.nourishment import Average, WeekNourished
+from calmlarder.history.together import LEAST_DAYS, Related, related
+from calmlarder.history.waste import Waste, waste
+from calmlarder.household.diary import days, week_nourished
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
-from calmlarder.render.days_text import days_text
-from calmlarder.render.style import Style
-from calmlarder.render.waste_text import waste_text
+from calmlarder.render.days_text import CAUTION, ROW_WORDS, together_words
+from calmlarder.render.waste_text import advice_words
+from calmlarder.tables.vocabulary import GROUPS, Group
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets import chart
+from calmlarder.tui.widgets.chart import Bar, Bars, DayChart
+from calmlarder.tui.widgets.figure_rows import FigureRow, FigureRows
 from calmlarder.tui.widgets.top_line import TopLine
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
-_ROOM = 6  # columns of padding and scroll bar
-_NARROWEST = 40
+_SHOWN_FIRST: tuple[Group, ...] = ("total", *(group for group in GROUPS if group != "total"))
+_MOST_FOODS, _MOST_NOTES = 10, 12
+_READABLE = 96  # columns of a sentence
+_NUTRIENTS = {"protein_g": ("protein", "g"), "fibre_g": ("fibre", "g"), "calcium_mg": ("calcium", "mg"),
+              "iron_mg": ("iron", "mg")}  # fmt: skip
+_NOTHING = (
+    "Nothing is logged yet. In the larder's line: ate 200 ml orange juice, plate 170 g tofu, 75 g broccoli, or "
+    "feel 3 a bit tight. A dinner that was cooked is logged by itself."
+)
 
 
 class DaysScreen(TurnsWithDay[None]):
-    """One page to scroll."""
+    """One page to scroll; the arrows choose the group that is drawn."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("right", "group(1)", "Next group"),
+        Binding("left", "group(-1)", "Group before", show=False),
         Binding("plus,equals_sign", "span(1)", "More days"),
         Binding("minus", "span(-1)", "Fewer"),
+        Binding("e", "correct", "Correct the log"),
         Binding("escape", "app.pop_screen", "Back"),
     ]
 
@@ -39,37 +57,140 @@ class DaysScreen(TurnsWithDay[None]):
         super().__init__()
         self._kitchen = kitchen
         self._span = _SPANS.index(28)
+        self._group = 0
 
     def compose(self) -> ComposeResult:
         """The page."""
         yield TopLine()
         with VerticalScroll(id="days-scroll"):
-            yield Static("", id="days", markup=False)
+            yield Static("", id="nothing", markup=False)
+            yield DayChart()
+            yield Static("", id="says", markup=False)
+            yield FigureRows(id="felt")
+            yield FigureRows(id="week")
+            yield Bars(id="thrown")
+            yield FigureRows(id="thrown-foods")
+            yield Static("", id="advice", markup=False)
+            yield Static("", id="days-caution", markup=False)
         yield KeysLine()
 
     def on_mount(self) -> None:
         """The last four weeks."""
-        self.sub_title = "days"
         self.query_one(VerticalScroll).focus()
 
     def on_resize(self, _: events.Resize) -> None:
-        """Drawn to the width there is."""
+        """Sentences are wrapped to the width there is."""
+        self._show()
+
+    def on_screen_resume(self) -> None:
+        """Something may have been corrected."""
+        super().on_screen_resume()
         self._show()
 
     def _show(self) -> None:
         kitchen, count = self._kitchen, _SPANS[self._span]
-        style = Style(bold=False, blocks=True, width=max(_NARROWEST, min(100, self.size.width - _ROOM)))
-        shown, entries = days(kitchen, count, ME), kitchen.ended()
-        thrown = waste(entries, kitchen.today, max(1, count // 7))
+        found, entries = days(kitchen, count, ME), kitchen.ended()
+        shown = since_first(found)
+        known = any(day.loads_g or day.felt for day in shown)
+        self.sub_title = f"days, {shown[0].on:%d %b} to {shown[-1].on:%d %b}"
+        self.query_one(TopLine).say(f"{len(shown)} days")
+        self.query_one("#nothing", Static).update(fill(_NOTHING, self._wide))
+        self.query_one("#nothing").display = not known
+        self._show_chart(shown if known else (), related(found))
+        notes = [(one.at, one.score, one.note) for day in reversed(shown) for one in reversed(day.felt) if one.note]
+        rows = [FigureRow(f"{at:%a %d %b %H:%M}", f"gut {score}", note) for at, score, note in notes[:_MOST_NOTES]]
+        self.query_one("#felt", FigureRows).show("Notes", rows)
+        self._show_week(week_nourished(kitchen, ME))
+        self._show_waste(waste(entries, kitchen.today, max(1, count // 7)))
         advised = advise(entries, kitchen.today, kitchen.tables)
-        lines = [*days_text(shown, related(shown), style), "", *waste_text(thrown, advised, style)]
-        self.query_one("#days", Static).update("\n".join(lines))
+        told = [fill(f"{n}. {advice_words(one)}", self._wide) for n, one in enumerate(advised.advice, 1)]
+        told = told or [fill(f"What would help most: nothing to say yet, {advised.missing}.", self._wide)]
+        self.query_one("#advice", Static).update("\n".join(told))
+        self.query_one("#days-caution", Static).update(fill(CAUTION, self._wide))
+
+    @property
+    def _wide(self) -> int:
+        return max(40, min(_READABLE, self.size.width - 6))
+
+    def _show_chart(self, shown: Sequence[Day], found: Related) -> None:
+        group = _SHOWN_FIRST[self._group]
+        limit = next((float(cap.typical_g) for cap in self._kitchen.profile().day_caps if cap.key == group), None)
+        points = [
+            chart.Day(day.on, None if day.loads_g is None else day.loads_g[group], day.worst, bool(day.unknown))
+            for day in shown
+        ]
+        self.query_one(DayChart).show(points, ROW_WORDS[group], limit, WORST)
+        mine = next((one for one in found.found if one.group == group), None)
+        if mine is not None:
+            says = f"With the gut, over {mine.days} days: {together_words(mine)}. Spearman's rank correlation."
+        elif found.days < LEAST_DAYS:
+            says = (f"{found.days} days have both a feeling and a whole log; from {LEAST_DAYS} on it is reckoned "
+                    "whether they go together.")  # fmt: skip
+        else:
+            says = "A sum of other groups, or a group that never varied: nothing is reckoned for it."
+        self.query_one("#says", Static).update(fill(says, self._wide) if shown else "")
+
+    def _show_week(self, week: WeekNourished) -> None:
+        heading = f"A day's mean of the week, over {week.days} day{'s' * (week.days != 1)} with a log"
+        self.query_one("#week", FigureRows).show(heading, [_nourished_row(one) for one in week.means])
+
+    def _show_waste(self, thrown: Waste) -> None:
+        first = next((n for n, one in enumerate(thrown.weeks) if one.eaten_g or one.given_g or one.thrown_g), None)
+        weeks = thrown.weeks[first:] if first is not None else ()
+        bars = [
+            Bar(f"{one.monday:%d %b}", one.thrown_g, f"eaten {one.eaten_g:.0f} g, given {one.given_g:.0f} g")
+            for one in weeks
+        ]
+        heading = f"Thrown away each week, g of edible food: {thrown.thrown_g:.0f} g in all"
+        self.query_one("#thrown", Bars).show(heading, "g", bars)
+        foods = [
+            FigureRow(one.title, f"{one.grams:.0f} g", f"{_times(one.times)}{_whys(one.whys)}")
+            for one in thrown.foods[:_MOST_FOODS]
+        ]
+        saved = FigureRow("used up in time", f"{thrown.rescued_g:.0f} g", "cooked with a week or less left")
+        self.query_one("#thrown-foods", FigureRows).show("Of which", [*foods, saved] if weeks else [])
+
+    @property
+    def content(self) -> str:
+        """Everything that can be read in it."""
+        return "\n".join(str(one.content) for one in self.query(Static)) + "\n".join(
+            one.draw(max(40, self.size.width - 6)).plain
+            for one in (self.query_one(DayChart), *self.query(FigureRows), *self.query(Bars))
+        )
 
     def draw_new_day(self) -> None:
         """Another day is the last one."""
+        self._show()
+
+    def action_group(self, by: int) -> None:
+        """Another group, round at the end."""
+        self._group = (self._group + by) % len(_SHOWN_FIRST)
         self._show()
 
     def action_span(self, by: int) -> None:
         """More days or fewer."""
         self._span = max(0, min(len(_SPANS) - 1, self._span + by))
         self._show()
+
+    def action_correct(self) -> None:
+        """What was logged, entry by entry."""
+        from calmlarder.tui.log_screen import LogScreen
+
+        self.app.push_screen(LogScreen(self._kitchen, _SPANS[self._span]))
+
+
+def _nourished_row(one: Average) -> FigureRow:
+    name, unit = _NUTRIENTS[one.nutrient]
+    if one.is_least and not one.mean:
+        return FigureRow(name, "not known", f"recommended {one.recommended} ({one.source})")
+    least = "at least " if one.is_least else ""
+    digits = 1 if one.mean < 20 else 0
+    return FigureRow(name, f"{least}{one.mean:.{digits}f} {unit}", f"recommended {one.recommended} ({one.source})")
+
+
+def _times(count: int) -> str:
+    return "once" if count == 1 else f"{count} times"
+
+
+def _whys(whys: tuple[tuple[str, int], ...]) -> str:
+    return f", {', '.join(f'{why} {count}' for why, count in whys)}" if whys else ""

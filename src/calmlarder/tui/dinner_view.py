@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
     from calmlarder.kitchen.timeline import Moment
 
-_WIDE, _MIDDLE = 108, 74  # columns of the view from which three or two of its parts stand side by side
+_HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
 _MOST_NAMED = 3
 _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
 
@@ -31,16 +31,18 @@ class DinnerView(VerticalScroll):
         """The card over the columns, the notes below."""
         yield DishCard()
         with Container(id="columns"):
-            yield AmountList()
-            with Vertical(id="weigh-column"):
-                yield Static("", id="weigh", markup=False)
-                yield NearLimits()
+            with Container(id="plates"):
+                yield AmountList()
+                with Vertical(id="weigh-column"):
+                    yield Static("", id="weigh", markup=False)
+                    yield NearLimits()
             yield OrderOfWork()
         yield Static("", id="notes", markup=False)
 
     def on_resize(self) -> None:
         """Side by side, or below each other."""
-        self.set_class(self.size.width >= _WIDE, "wide")
+        self.set_class(self.size.width >= _HUGE, "huge")
+        self.set_class(_WIDE <= self.size.width < _HUGE, "wide")
         self.set_class(_MIDDLE <= self.size.width < _WIDE, "middle")
 
     def say(self, words: str) -> None:

@@ -1,84 +1,136 @@
-"""Help: the keys, a short tour, the cautions."""
+"""Help: the keys of the screen one stands on, a tour on one page, words explained, sources."""
+
+from collections.abc import Sequence
+from textwrap import wrap
+from typing import Any, ClassVar, NamedTuple
+
+from rich.text import Text
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+from textual.widgets import Static
 
 from calmlarder.render.caution import CAUTION
-from calmlarder.tui.page import Page
+from calmlarder.tui.all_keys import keys_of
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.fitting import cut
 
-_TOUR = f"""\
-LARDER. Type what came in, one line a thing; the line below says what it means. Enter keeps it. \
-Many lines may be pasted at once. A line that begins with / filters the list: /tofu. Down goes to the list; \
-F4 edits, F5 used up (and who ate it, for the log), F6 thrown away (one key says why, g that it was given), \
-F7 frozen, and out of it again, \
-F10, or a in the list, is for a part of it: half, 100 g (used, thrown, given or frozen; the rest stays), \
-F9 where the figures of the chosen food come from, Shift+F9 what its packet says is in it, \
-`adds, g` is what one portion adds to the group it comes nearest to the limit of. In the list s, or Ctrl+S anywhere, \
-tells what can stand in for the chosen food; w, or Ctrl+O, why it is in tonight's dinner or not. \
-Esc puts a typed line away, Up brings it back. Ctrl+Z takes back, Ctrl+Y does again. \
-F2: who eats, what holds for them, what they dislike, what the kitchen has, and for how long \
-what was eaten counts, of all and of one person (kit 5 fades). \
-F8: a demo larder, while it is empty.
-
-WHAT YOU EAT (Ctrl+T, or type it): `ate 200 ml orange juice` is logged and counts for three hours; \
-`ate boxed rice bowl` eats one box of the larder. \
-`plate 170 g tofu, 75 g broccoli` says what a plate brings and whether it fits; Enter logs it. \
-HOW THE GUT FEELS (Ctrl+G): `feel 3 a bit tight`, from 0 calm to 10 the worst you know. \
-`feel 1 0 2 0` says pain, bloating, wind and urgency apart. \
-PEOPLE (Shift+F2): who eats here, each with a diet, allergens, limits and an appetite of their own. \
-CHALLENGE (Shift+F3): one group tried again, day by day, to a limit of your own: s scores today, n starts one, \
-k not today, x stops it, w writes a page for your dietitian. Go through it with a dietitian. \
-DAYS (Ctrl+L): both side by side, what was thrown and what would help most; + and - more and fewer days.
-
-TONIGHT (F3). n another dinner, u something that must be in it, x something that must not, r start over, \
-m more like this one (m again: all dinners), + and - people, t less time, s another kind of sitting, d diet, \
-p set of limits, v a food you never want (F2 lists them), c swaps a food of it for what is at home, \
-w why a food is in it or not, i where the figures of a food come from, \
-e shares it (text, a page, a file), . takes the best so far, Enter to cook it.
-
-PLAN (Ctrl+N, or p in the list). A dinner each day and packed lunches between, least wasted first; it gets better \
-while you look. p pins the chosen dish for the next round, x bars it from its sitting, r redoes this sitting alone, \
-n plans again, + and - more and fewer days, o start over, e shares the plan, . keeps the best so far, \
-Enter the dinner whole and from there to the stove if it is the first, \
-Tab to the notes: what is wasted, to freeze, to buy. Esc leaves at any moment.
-
-WHY. The answer grows while you read; . ends the search, Esc goes back at any moment. \
-SWAP. The arrows move, Enter takes what is at home into the dinner.
-
-COOK. Space goes on, Left goes back, w says what the scale really showed and computes the loads again, \
-b starts the clock of the timeline (what runs now, what comes next), t a timer for what cooks by itself, \
-c takes what was used out of the larder and logs your share; it counts for three hours. \
-Esc goes back; where timers run or weights are typed it asks first. \
-A dinner whose terminal was closed in the middle is asked for at the next start.
-
-RECIPE (Ctrl+R, in the larder). Paste a recipe or name its file, F5 makes it fit the limits by the smallest change, \
-F7 saves the changed recipe (`calmlarder share recipe` makes a page of it), Esc goes back to the recipe.
-
-EVERYWHERE. Esc steps back, F1 is this page, Ctrl+Q leaves, Ctrl+P lists all keys of a screen to search in. \
-A key below the screen may be clicked; a click beside what opened over a screen puts it away. \
-Nothing leaves this machine.
-
-Amounts marked weigh go on the scale; the others may be judged by eye. The bars show the load of \
-each group against its limit for one person.
-
-{CAUTION}
-"""
+_READABLE = 88  # columns of a paragraph
+_TWO_COLUMNS = 76  # columns from which the keys stand in two
+_NAMES = 11  # columns of a key's name, of a word that is explained
 
 
-# The word that each screen's own paragraph begins with; the larder's stands first anyway.
-_OWN = {
-    "TonightScreen": "TONIGHT", "PlanScreen": "PLAN", "WhyScreen": "WHY", "SwapScreen": "WHY", "CookScreen": "COOK",
-    "AdaptScreen": "RECIPE", "DaysScreen": "WHAT YOU EAT", "PeopleScreen": "WHAT YOU EAT",
-    "ChallengeScreen": "WHAT YOU EAT",
-}  # fmt: skip
+class Part(NamedTuple):
+    """A heading, and rows of a short name with what there is to say of it; a row without a name is a paragraph."""
+
+    heading: str
+    rows: tuple[tuple[str, str], ...]
 
 
-def _for_screen(name: str) -> str:
-    """The page with the keys of the screen one stands on before the rest."""
-    paragraphs = _TOUR.split("\n\n")
-    own = _OWN.get(name)
-    return "\n\n".join(sorted(paragraphs, key=lambda text: own is None or not text.startswith(own)))
+_TOUR = Part(
+    "An evening, in one page",
+    (
+        ("larder", "Type what is in the fridge, a line a thing, as you would text it to a friend, or paste many. "
+                   "What was assumed stands beside the line; what only you can know waits on top, to answer."),
+        ("F3", "Tonight's dinner: what to weigh, how near the limits, one order of work. n the next one, x leave "
+               "something out, + and - people for tonight only."),
+        ("Enter", "At the stove: one step at a time, timers, the time line. c when it is cooked: larder, log and "
+                  "boxes follow."),
+        ("log", "`ate 200 ml orange juice` counts for three hours. `plate 170 g tofu, 75 g broccoli` says whether "
+                "a plate fits. `feel 3 a bit tight`, from 0 calm to 10 the worst you know, or "
+                "`feel 1 0 2 0` for pain, bloating, wind and urgency apart."),
+        ("Ctrl+N", "The next days together, so that least is left over; what to freeze and to buy."),
+        ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change."),
+        ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
+        ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
+        ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own."),
+        ("Shift+F3", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
+        ("Ctrl+Z", "Undoes the last thing done to larder or log, and the one before. What cannot be undone asks."),
+    ),
+)  # fmt: skip
+_WORDS = Part(
+    "Words",
+    (
+        ("limit", "what a food, a meal or a day may bring of a group for one person. The cut-offs for one food are "
+                  "published (Varney 2017); the sums of a meal are ours. F9 tells each with its source."),
+        ("likely", "what is on the plate by the figures of the tables."),
+        ("at most", "likely, with the two things on the plate that could be off the most both off: by eye 30 %, on "
+                    "the scale 2 g, and what the figures themselves may be off."),
+        ("the bar", "solid to likely, faint to at most, a tick at the limit; it ends at 1.6 times the limit, which "
+                    "is what at most may come to."),
+        ("weigh", "an amount that could pass a limit by itself if it were misjudged. The others can be a handful."),
+        ("groups", "fructans and GOS (onion, wheat, pulses), lactose (milk), excess fructose (honey, apple), "
+                   "sorbitol and mannitol (stone fruit, mushrooms)."),
+        ("last day", "past it food is not cooked with; a best-before day is not such a day, a use-by day is."),
+        ("assumed", "taken for granted from the line, such as dry for rice; write the line anew where it is wrong."),
+        ("box", "a portion of a cooked dish that was kept; it holds what it held when it was cooked."),
+    ),
+)  # fmt: skip
+_EVERYWHERE = Part(
+    "Everywhere",
+    (
+        ("Ctrl+P", "every key of a screen, to search by its words; light or dark"),
+        ("F9", "where a figure comes from: of a food, of a limit"),
+        ("F1", "this page"),
+        ("Esc", "a step back; a click beside what opened does the same"),
+        ("Ctrl+Q", "leave. Everything is kept on this machine, and nothing leaves it."),
+        ("mouse", "each key below the screen, each item, each meal of a plan may be clicked"),
+    ),
+)
 
 
-class HelpScreen(Page):
-    """One page for all screens, that of the present one first."""
+class Parts(Drawn):
+    """Headings over rows; names in a column, words hanging beside them."""
 
-    def __init__(self, screen: str = "") -> None:
-        super().__init__(_for_screen(screen))
+    def __init__(self, parts: Sequence[Part], across: int = 1, id: str | None = None) -> None:
+        """`across` columns where there is room for them."""
+        super().__init__(id=id)
+        self._parts, self._across = tuple(parts), across
+
+    def draw(self, width: int) -> Text:
+        """Never wider than can be read."""
+        across = self._across if width >= _TWO_COLUMNS else 1
+        room = min(width, _READABLE * across)
+        each = room // across - (across - 1)
+        text = Text(no_wrap=True)
+        for part in self._parts:
+            text.append("\n\n" if text.plain else "")
+            text.append(part.heading, style="bold " + self.tone("accent"))
+            if across > 1:
+                self._beside(text, part, across, each)
+                continue
+            for name, words in part.rows:
+                lines = wrap(words, each - _NAMES) if name else wrap(words, each)
+                text.append(f"\n{cut(name, _NAMES - 1):<{_NAMES}}" if name else "\n", style="bold")
+                text.append(("\n" + " " * (_NAMES if name else 0)).join(lines))
+        return text
+
+    def _beside(self, text: Text, part: Part, across: int, each: int) -> None:
+        """Short rows in columns, read down the first and then down the next."""
+        high = -(-len(part.rows) // across)
+        for number in range(high):
+            text.append("\n")
+            for name, words in part.rows[number::high]:
+                text.append(f"{cut(name, _NAMES - 1):<{_NAMES}}", style="bold")
+                text.append(f"{cut(words, each - _NAMES - 1):<{each - _NAMES}}")
+
+
+class HelpScreen(Over[None]):
+    """One page, which the arrows move; the keys of the screen below it stand first."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("f1", "leave", "Back", show=False)]
+
+    def __init__(self, screen: Screen[Any]) -> None:
+        super().__init__()
+        self._keys = Part("Keys here", tuple((key, words) for key, words in keys_of(screen)))
+
+    def compose(self) -> ComposeResult:
+        """Keys, tour, words, cautions."""
+        with VerticalScroll(id="page"):
+            yield Parts([self._keys], across=2, id="keys-here")
+            yield Static("")
+            yield Parts([_EVERYWHERE, _TOUR, _WORDS, Part("Cautions", (("", CAUTION),))], id="tour")
+        yield KeysLine()

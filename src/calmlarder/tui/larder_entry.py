@@ -6,7 +6,7 @@ from textual import on
 from textual.widgets import Input
 
 from calmlarder.household.household import Household
-from calmlarder.household.larder import keep_lines, write_anew
+from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
@@ -30,9 +30,9 @@ class LarderEntry(LarderKeys):
 
     def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
-        self._editing: int | None = None
+        self._editing: Seen | None = None  # as it was when its line was taken up
         # A line that was typed and not kept, and the lot it was to change.
-        self._put_away: tuple[str, int | None] = ("", None)
+        self._put_away: tuple[str, Seen | None] = ("", None)
         # Lines that could not be read when many came at once, and those put away with the line before them.
         self._waiting: list[str] = []
         self._waiting_away: list[str] = []
@@ -75,7 +75,7 @@ class LarderEntry(LarderKeys):
                 self._offer(logged, found.reading)
             return
         found.keep()
-        self.notify(f"logged: {found.words} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"logged: {found.words} (Ctrl+Z undoes it)", markup=False)
         self.query_one(Input).value = ""
         self.refill()
         flags = red_flags(logged.rest) if logged.word == "feel" else ()
@@ -95,7 +95,7 @@ class LarderEntry(LarderKeys):
                 self.app.push_screen(Page(plate_page(text, self._kitchen)))
             elif what == LOG:
                 log_plate(found, self._kitchen)
-                self.notify("logged as eaten (Ctrl+Z takes it back)", markup=False)
+                self.notify("logged as eaten (Ctrl+Z undoes it)", markup=False)
                 self.query_one(Input).value = ""
                 self.refill()
 
@@ -193,7 +193,7 @@ class LarderEntry(LarderKeys):
         line = self.query_one(Input)
         if self.half_typed and self._editing is None:
             self._put_away = (line.value, None)
-        self._editing = number
+        self._editing = None if number is None else as_seen(self._kitchen, number)
         line.value = text
         line.focus()
 

@@ -13,8 +13,11 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.larder_groups import groups_of
+from calmlarder.tui.page import Page
+from calmlarder.tui.sources import show_limit_sources
 from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
@@ -59,6 +62,8 @@ class LarderKeys(TurnsWithDay[None]):
         words = self._filter.casefold().split()
         self._asked = [one for one in asked if all(word in one.text.casefold() for word in words)]
         items.fill(groups_of(self._shown, self._asked, self._kitchen))
+        asks = f" · {len(asked)} to answer" if asked else ""
+        self.query_one(TopLine).say(f"{len(kept)} item{'s' * (len(kept) != 1)}{asks}" if self._is_kept else "")
         self.query_one("#empty").display = not self._is_kept
         items.display = self._is_kept
         self.refresh_bindings()
@@ -95,7 +100,7 @@ class LarderKeys(TurnsWithDay[None]):
         done = answer(self._kitchen, number, [name])
         if done.asked is None:
             lots = "; ".join(f"{self._kitchen.name_of(one.lot.food)}, {one.lot.grams:g} g" for one in done.lots)
-            self.notify(f"kept: {lots} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"kept: {lots} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def _choose(self, lot_id: int) -> None:
@@ -131,6 +136,9 @@ class LarderKeys(TurnsWithDay[None]):
             if words is not None:
                 self._eat_up(one, next(answer.eaters for answer in found if answer.words == words), grams)
 
+        if len(found) == 1:
+            said(found[0].words)
+            return
         self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
@@ -138,7 +146,7 @@ class LarderKeys(TurnsWithDay[None]):
         logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
-        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_freeze(self) -> None:
@@ -152,7 +160,7 @@ class LarderKeys(TurnsWithDay[None]):
         done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
         try:
             move_to(self._kitchen, cast(Place, place), [one], grams)
-            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         except CannotGoOn as stop:
             self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
@@ -198,7 +206,7 @@ class LarderKeys(TurnsWithDay[None]):
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
         end(self._kitchen, [one], Ending(how, why, grams))
-        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z takes it back)", markup=False)
+        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_days(self) -> None:
@@ -220,11 +228,11 @@ class LarderKeys(TurnsWithDay[None]):
         self.app.push_screen(ChallengeScreen(self._kitchen))
 
     def action_figures(self) -> None:
-        """Where the figures of the chosen food come from."""
+        """Where the figures of the chosen food come from, or those of the limits."""
         one = self._chosen()
-        if one is not None:
-            from calmlarder.tui.page import Page
-
+        if one is None:
+            show_limit_sources(self, self._kitchen)
+        else:
             self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
 
     def action_label(self) -> None:
@@ -272,13 +280,13 @@ class LarderKeys(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.undo()
-        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
+        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
         self.refill()
 
     def action_redo(self) -> None:
         """Do it again."""
         words = self._kitchen.redo()
-        self.notify(f"done again: {words}" if words else "nothing to do again", markup=False)
+        self.notify(f"redone: {words}" if words else "nothing to redo", markup=False)
         self.refill()
 
 

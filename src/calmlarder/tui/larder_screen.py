@@ -1,6 +1,6 @@
 """The larder: a line to type what came in, and what is there, what goes first on top."""
 
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
@@ -59,7 +59,7 @@ class LarderScreen(LarderEntry):
         Binding("f9", "figures", "Where its figures come from", show=False),
         Binding("ctrl+t", "begin('ate ')", "Log what was eaten", show=False),
         Binding("ctrl+g", "begin('feel ')", "Log how the gut feels", show=False),
-        Binding("ctrl+y", "redo", "Do again what was taken back", show=False),
+        Binding("ctrl+y", "redo", "Redo", show=False),
     ]
 
     def __init__(self, kitchen: Household) -> None:
@@ -70,7 +70,7 @@ class LarderScreen(LarderEntry):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield TopLine()
-        yield LineInput(placeholder="what came in? 140g green beans, use by friday", id="line")
+        yield LineInput(placeholder="what came in? 140g green beans, use by friday", select_on_focus=False, id="line")
         yield Static("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield ItemList()
@@ -99,6 +99,14 @@ class LarderScreen(LarderEntry):
             self.say_meaning(Input.Changed(typed, typed.value))
         else:
             self.query_one("#meaning", Static).update(turned_words(self._kitchen.today))
+
+    def notify(self, message: str, **options: Any) -> None:
+        """What was done stands below the line, where it covers nothing and stays until the next line is typed."""
+        if options.get("severity", "information") == "information" and len(message.splitlines()) == 1:
+            self._kept_words = message
+            self.query_one("#meaning", Static).update(message)
+        else:
+            super().notify(message, **options)
 
     def _look_again(self) -> None:
         """Another program may work on the same larder."""

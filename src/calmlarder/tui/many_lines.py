@@ -27,6 +27,6 @@ def taken(lines: Iterable[str], kitchen: Household) -> Taken:
     ]
     words += [f"not kept: {reading.text} ({meaning(reading, kitchen)})" for _, reading in unread]
     if unread:
-        words.append("It stands in the line now" if len(unread) == 1 else "The first stands in the line now")
+        words.append("It waits above" if len(unread) == 1 else "The first waits above")
         words[-1] += ": write it again, Esc puts it away, Up brings it back"
     return Taken([line for line, _ in unread], "\n".join(words))

@@ -1,6 +1,7 @@
 """A line of the larder in words, as it is typed."""
 
 from calmlarder.household.household import Household
+from calmlarder.larder.groups import days_words
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 
@@ -18,10 +19,12 @@ def meaning(reading: Reading, kitchen: Household) -> str:
 
 def _lot_meaning(lot: Lot, kitchen: Household) -> str:
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
-    left = (
-        f", {lot.days_left} day{'' if lot.days_left == 1 else 's'} left ({lot.days_from})"
-        if lot.days_left is not None
-        else ""
-    )
+    left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None else ""
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"
+
+
+def _left(lot: Lot) -> str:
+    if lot.days_left is not None and lot.days_left > 0:
+        return f"{days_words(lot)} left"
+    return "past its day" if lot.days_left is not None and lot.days_left < 0 else "its last day"

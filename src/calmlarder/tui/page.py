@@ -5,10 +5,10 @@ from typing import ClassVar
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
-from textual.widgets import Static
 
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.hanging import Hanging
 
 
 class Page(Over[None]):
@@ -23,5 +23,5 @@ class Page(Over[None]):
     def compose(self) -> ComposeResult:
         """One page, which the arrows move."""
         with VerticalScroll(id="page"):
-            yield Static(self._text, markup=False)
+            yield Hanging(self._text)
         yield KeysLine()

@@ -38,7 +38,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("e", "share", "Share the plan", show=False),
-        Binding("i", "figures", "How good the plan is known to be", show=False),
+        Binding("i", "measure", "How good the plan is known to be", show=False),
     ]
 
     class Found(Message):
@@ -240,7 +240,7 @@ class PlanScreen(TurnsWithDay[None]):
         self.action_stop()
         self.app.pop_screen()
 
-    def action_figures(self) -> None:
+    def action_measure(self) -> None:
         """What the search says of itself."""
         if self._outcome is not None:
             self.app.push_screen(Page(details(self._outcome, None if self._finished else self._bound)))

@@ -10,6 +10,7 @@ from textual.screen import Screen
 from calmlarder.household.household import Household
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
@@ -62,6 +63,10 @@ class PlannedDinner(Screen[bool]):
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
         words = "\n\n".join([figures_text(self._dinner, self._wanted, style), fill(CAUTION, style.width)])
         view.show(self._dinner, "", words)
+
+    def action_figures(self) -> None:
+        """Where the figures of a food of this dinner come from, or those of the limits."""
+        ask_sources(self, self._kitchen, {use.name: use.food for use in self._dinner.uses})
 
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""

@@ -22,11 +22,11 @@ class Scale(Over[dict[str, int]]):
         """A field for each thing."""
         with VerticalScroll(id="choice") as fields:
             fields.can_focus = False  # the first number is typed at once
-            yield Label("What did the scale show? Enter takes it.")
+            yield Label("What did the scale show? Enter saves it.")
             for lot, name, grams in self._things:
                 yield Label(f"{name}, g", markup=False)
                 yield Input(str(grams), type="integer", id=_field(lot))
-            yield Button("Take it", compact=True)
+            yield Button("Save weights", compact=True)
         yield KeysLine()
 
     @on(Input.Submitted)

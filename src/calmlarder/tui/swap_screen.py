@@ -15,6 +15,7 @@ from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROWEST = 40
@@ -46,7 +47,7 @@ class SwapScreen(Screen[Swapped | None]):
         yield Static("", id="title", markup=False)
         yield OptionList(*map(Text, self._names()), id="swaps")
         with VerticalScroll(id="swap-scroll"):
-            yield Static("", id="swap", markup=False)
+            yield Hanging(id="swap")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -63,7 +64,7 @@ class SwapScreen(Screen[Swapped | None]):
 
     def _names(self) -> Sequence[str]:
         return [
-            " + ".join(f"{told_grams(part.grams)} {part.food.name}" for part in one.candidate.parts)
+            " + ".join(f"{told_grams(part.grams):>6} {part.food.name}" for part in one.candidate.parts)
             + (" (in the larder)" if one.in_larder else "")
             for one in self._swaps.answer.substitutes
         ]
@@ -83,7 +84,7 @@ class SwapScreen(Screen[Swapped | None]):
         from calmlarder.render.style import Style
         from calmlarder.render.swap_text import substitute_text
 
-        place = self.query_one("#swap", Static)
+        place = self.query_one("#swap", Hanging)
         style = Style(False, True, max(_NARROWEST, place.size.width))
         place.update(substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style))
 

@@ -10,7 +10,7 @@ from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.vocabulary import Diet, Sitting
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.page import Page
+from calmlarder.tui.sources import ask_sources
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -28,17 +28,21 @@ class AsksOfDinner(TurnsWithDay[None]):
     def __init__(self, kitchen: Household, again: Callable[[], None]) -> None:
         super().__init__()
         self._kitchen, self._again = kitchen, again
-        held = kitchen.settled()
+        self.ask_as_settled()
+        self._place = 0
+        self._failed = 0  # dinners that did not hold: as many more are asked for
+        self._composed: Composed | None = None
+        self._wanted: DinnerRequest | None = None
+
+    def ask_as_settled(self) -> None:
+        """Nothing is asked for tonight only."""
+        held = self._kitchen.settled()
         self._people, self._minutes, self._profile = held.people, held.minutes, held.profile
         self._diet: Diet = held.diet
         self._sitting: Sitting = "dinner"
         self._use: tuple[str, ...] = ()
         self._without: tuple[str, ...] = ()
         self._like: Liked | None = None
-        self._place = 0
-        self._failed = 0  # dinners that did not hold: as many more are asked for
-        self._composed: Composed | None = None
-        self._wanted: DinnerRequest | None = None
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""
@@ -94,7 +98,7 @@ class AsksOfDinner(TurnsWithDay[None]):
             self._use = tuple(other for other in self._use if other != food)
             self._again()
 
-        self._ask_of_dinner("What not?", picked, self._decline)
+        self._ask_of_dinner("Leave out which food?", picked, self._decline)
 
     def _decline(self) -> None:
         """Not this dish: kept, and faded in a fortnight; people and limits show it and forget it."""
@@ -113,11 +117,12 @@ class AsksOfDinner(TurnsWithDay[None]):
             self._use = tuple(other for other in self._use if other != food)
             self._again()
 
-        self._ask_of_dinner("What never again?", picked)
+        self._ask_of_dinner("Never again which food?", picked)
 
     def action_figures(self) -> None:
-        """Where the figures of a food of this dinner come from."""
-        self._ask_of_dinner("Whose figures?", lambda food: self.app.push_screen(Page(self._kitchen.figures_of(food))))
+        """Where the figures of a food of this dinner come from, or those of the limits."""
+        uses = self._composed.dinners[self._place].uses if self._composed and self._composed.dinners else ()
+        ask_sources(self, self._kitchen, {use.name: use.food for use in uses})
 
     def action_change(self) -> None:
         """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
@@ -140,7 +145,7 @@ class AsksOfDinner(TurnsWithDay[None]):
             self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
             self._again()
 
-        self._ask_of_dinner("Swap what?", picked)
+        self._ask_of_dinner("Swap which food?", picked)
 
     def action_why(self) -> None:
         """Choose a lot, in this dinner or not, and read why."""

@@ -19,6 +19,7 @@ from calmlarder.tui.widgets.dish import AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
+    from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.stop import Stop
     from calmlarder.household.helpful_answers import Answer
@@ -57,6 +58,7 @@ class TonightScreen(AsksOfDinner):
         super().__init__(kitchen, self._start_again)
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
+        self._again_words = ""
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
@@ -84,6 +86,7 @@ class TonightScreen(AsksOfDinner):
         settled = (home.people, home.minutes, home.diet, home.profile)
         parts += ["tonight only"] if (self._people, self._minutes, self._diet, self._profile) != settled else []
         self.query_one("#asked", Static).update(" · ".join(parts))
+        self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
 
@@ -124,6 +127,7 @@ class TonightScreen(AsksOfDinner):
                 self.app.call_from_thread(self._show, answer, answers)
 
     def _show_so_far(self, dinner: "Dinner") -> None:
+        self.query_one(TopLine).say("looking for a better one")
         self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
 
     def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
@@ -149,6 +153,7 @@ class TonightScreen(AsksOfDinner):
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
+        self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
@@ -169,6 +174,8 @@ class TonightScreen(AsksOfDinner):
             self._place += 1
             self._write()
             return
+        if found and self._place + 1 >= MOST_DINNERS:
+            self._again_words = "the first again · "
         self._place = 0 if self._place + 1 > found or self._place + 1 >= MOST_DINNERS else self._place + 1
         self.solve()
 
@@ -204,12 +211,13 @@ class TonightScreen(AsksOfDinner):
             self._stop.ask()
 
     def action_forget(self) -> None:
-        """Forget what was to be used and left out, and what more was wanted of."""
-        self._use, self._without, self._like = (), (), None
+        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
+        self.ask_as_settled()
         self._start_again()
 
     def _start_again(self) -> None:
         self._place = self._failed = 0
+        self._again_words = ""
         self.solve()
 
     def action_share(self) -> None:
@@ -236,3 +244,13 @@ class TonightScreen(AsksOfDinner):
 
             dinner = dinners[self._place]
             self.app.push_screen(CookScreen(self._kitchen, dinner, self._wanted.counted), done)
+
+
+def _found_words(composed: "Composed", place: int) -> str:
+    """Which dinner of how many, and how good the first is known to be."""
+    if not composed.dinners:
+        return "no dinner"
+    many = len(composed.dinners)
+    which = f"{place + 1} of {many}" if many > 1 else ""
+    best = "best possible" if composed.status == "proven" and not place else ""
+    return " · ".join(filter(None, [which, best]))

@@ -1,6 +1,5 @@
 """Why: what a lot does in tonight's dinner, or why it is not in it. The answer grows while it is read."""
 
-from textwrap import wrap
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
@@ -13,6 +12,7 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
@@ -27,6 +27,7 @@ class WhyScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
+        Binding("d", "details", "In the search's points"),
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
@@ -36,13 +37,14 @@ class WhyScreen(Screen[None]):
         self._food = evening.tables.food_by_id[food]
         self._answer: Why | None = None
         self._stop: Stop | None = None
+        self._in_points = False
 
     def compose(self) -> ComposeResult:
         """How far it is, and the answer."""
         yield TopLine()
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
-            yield Static("", id="why", markup=False)
+            yield Hanging(id="why")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -86,7 +88,7 @@ class WhyScreen(Screen[None]):
 
             self._answer = None
             self.query_one("#title", Static).update(f"{self._food.name}: {at_fault('a dinner')}")
-            self.query_one("#why", Static).update("\n".join(faults))
+            self.query_one("#why", Hanging).update("\n".join(faults))
 
     def _show(self, answer: "Why", stopped: bool) -> None:
         if not self.is_mounted:
@@ -101,16 +103,19 @@ class WhyScreen(Screen[None]):
         from calmlarder.render.style import Style
         from calmlarder.render.why_text import why_text
 
-        place = self.query_one("#why", Static)
+        place = self.query_one("#why", Hanging)
         style = Style(False, True, max(_NARROWEST, place.size.width))
-        text = why_text(self._answer, self._evening.request, style)
-        # A line that came whole is wrapped here, hanging by two.
-        lines = (wrap(line, style.width, subsequent_indent="  ") or [""] for line in text.splitlines())
-        place.update("\n".join(part for one in lines for part in one))
+        text = why_text(self._answer, self._evening.request, style, self._in_points)
+        place.update(text)
 
     def on_resize(self) -> None:
         """Wrap anew."""
         self.call_after_refresh(self._write)
+
+    def action_details(self) -> None:
+        """The search's own measure, or without it."""
+        self._in_points = not self._in_points
+        self._write()
 
     def action_stop(self) -> None:
         """End the search; what is known stays."""

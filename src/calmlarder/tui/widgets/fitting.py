@@ -9,11 +9,11 @@ def cut(words: str, room: int) -> str:
 
 
 def fitting(notes: Sequence[str], room: int) -> str:
-    """As many notes as fit whole, first things first."""
+    """The notes that fit whole, first things first."""
     said = ""
     for note in notes:
         longer = f"{said}, {note}" if said else note
         if len(longer) > room:
-            break
+            continue
         said = longer
     return said

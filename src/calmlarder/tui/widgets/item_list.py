@@ -121,6 +121,7 @@ class ItemList(OptionList):
         room = width - 2 - _GRAMS - 4 - _DAYS - 2
         longest = max(len(one.name) for one in self.items if not one.question)
         name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
-        text = Text(f"  {cut(item.name, name):<{name}}{item.grams:>{_GRAMS}} g  {item.days:<{_DAYS}}  ")
+        grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
+        text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
         text.append(fitting(item.notes, room - name))
         return text

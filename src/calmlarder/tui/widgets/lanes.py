@@ -76,5 +76,6 @@ class Lanes(Drawn):
         for minute in range(0, length + 1, step):
             at = round(room * minute / length)
             number = str(minute)
-            scale[at : at + len(number)] = number
+            if at + len(number) <= room:
+                scale[at : at + len(number)] = number
         return "".join(scale)[: room + 1].rstrip()

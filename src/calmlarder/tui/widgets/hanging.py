@@ -1,0 +1,45 @@
+"""Text in lines: each wrapped to the width, what goes on hanging; headings strong, bars in the colour of bars."""
+
+import re
+from textwrap import wrap
+
+from rich.text import Text
+
+from calmlarder.tui.widgets.drawn import Drawn
+
+_READABLE = 100  # columns of a line
+_BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
+_PALE = re.compile(r"[▒░]+")
+
+
+class Hanging(Drawn):
+    """What stands without an indent in front of lines with one is a heading."""
+
+    def __init__(self, text: str = "", id: str | None = None, *, headings: bool = True) -> None:
+        super().__init__(id=id)
+        self._headings = headings
+        self._lines: tuple[str, ...] = tuple(text.splitlines())
+
+    def update(self, text: str) -> None:
+        """Other text."""
+        self._lines = tuple(text.splitlines())
+        self.redraw()
+
+    @property
+    def content(self) -> str:
+        """The text as it is wrapped now."""
+        return self.draw(max(20, self.content_size.width)).plain
+
+    def draw(self, width: int) -> Text:
+        """Every line of the text."""
+        text = Text(no_wrap=True)
+        for number, line in enumerate(self._lines):
+            below = self._lines[number + 1] if number + 1 < len(self._lines) else ""
+            heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
+            indent = " " * (len(line) - len(line.lstrip()) + 2)
+            lines = wrap(line, min(width, _READABLE), subsequent_indent=indent) or [""]
+            text.append("\n" if number else "")
+            text.append("\n".join(lines), style="bold" if heading else "")
+        text.highlight_regex(_BARS, self.tone("accent"))
+        text.highlight_regex(_PALE, self.tone("bar-pale"))
+        return text

@@ -1,0 +1,28 @@
+"""What no cook leaves out or puts together. A tiny problem where it binds, and where it does not."""
+
+from collections.abc import Callable
+
+from calmlarder.compose.rules.taste import FewProteins, SourWithNuts
+from tiny import Tiny
+
+
+def test_nuts_want_something_sour(pan: Callable[..., Tiny]) -> None:
+    """Tahini alone, and with lime.
+
+    firm tofu 280g
+    tahini
+    lime
+    """
+    assert not pan().holds(SourWithNuts(), {"tofu-firm": 80, "tahini": 15})
+    assert pan().holds(SourWithNuts(), {"tofu-firm": 80, "tahini": 15, "lime": 10})
+
+
+def test_two_protein_things_at_most(pan: Callable[..., Tiny]) -> None:
+    """Three are there.
+
+    firm tofu 280g
+    tempeh 200g
+    eggs x6
+    """
+    assert pan().holds(FewProteins(), {"tofu-firm": 80, "tempeh": 50})
+    assert not pan().holds(FewProteins(), {"tofu-firm": 80, "tempeh": 50, "egg": 55})

@@ -1,0 +1,102 @@
+"""The charts: what is drawn is what was meant, read off again from the picture itself."""
+
+import asyncio
+from collections.abc import Callable
+from datetime import date, timedelta
+
+import pytest
+from textual.app import App
+
+from calmlarder.tui.theme import DARK
+from calmlarder.tui.widgets.chart import Bar, Bars, Day, DayChart
+
+FIRST = date(2026, 2, 2)  # a Monday
+EIGHTHS = " ▁▂▃▄▅▆▇█"
+
+
+class _Bare(App[None]):
+    def on_mount(self) -> None:
+        self.register_theme(DARK)
+        self.theme = DARK.name
+
+
+def drawn(make: Callable[[], DayChart | Bars], width: int, height: int = 24) -> list[str]:
+    async def scene() -> list[str]:
+        app = _Bare()
+        async with app.run_test(size=(width, height)) as pilot:
+            widget = make()
+            await app.mount(widget)
+            await pilot.pause()
+            return widget.draw(width).plain.splitlines()
+
+    return asyncio.run(scene())
+
+
+def chart(days: list[Day], limit: float | None = None) -> Callable[[], DayChart]:
+    def make() -> DayChart:
+        found = DayChart()
+        found.show(days, "lactose", limit, 10)
+        return found
+
+    return make
+
+
+@pytest.mark.parametrize("width", [54, 74, 114])
+@pytest.mark.parametrize("height", [24, 40])
+def test_columns_are_as_high_as_their_grams(width: int, height: int) -> None:
+    grams = [0.0, 0.1, 0.45, 1.0, 0.02, None, 0.7]
+    days = [Day(FIRST + timedelta(days=n), one, None) for n, one in enumerate(grams)]
+    lines = drawn(chart(days), width, height)
+    assert max(map(len, lines)) <= width
+    below = lines[next(n for n, line in enumerate(lines) if line.startswith("lactose, g a day")) + 1 :]
+    axis = next(n for n, line in enumerate(below) if "┼" in line)
+    rows, start = below[:axis], rows_start(below[axis])
+    wide = (len(below[axis]) - start) // len(grams)
+    for number, one in enumerate(grams):
+        cells = [row.ljust(width)[start + number * wide] for row in rows]
+        height_drawn = sum(EIGHTHS.index(cell) for cell in cells) / 8 / len(rows)
+        assert height_drawn == pytest.approx(one or 0.0, abs=0.51 / 8 / len(rows) + (0.03 if one == 0.02 else 0))
+    assert [line for line in below if "2 Feb" in line]
+
+
+def rows_start(axis: str) -> int:
+    return axis.index("┼") + 1
+
+
+def test_what_is_not_nothing_is_not_drawn_as_nothing_and_a_part_is_marked() -> None:
+    lines = drawn(chart([Day(FIRST, 0.001, 3, True), Day(FIRST + timedelta(days=1), 0.9, None)]), 60)
+    text = "\n".join(lines)
+    assert "▁" in text
+    assert "+" in text
+
+
+def test_the_gut_keeps_all_eleven_numbers_apart() -> None:
+    for height in (24, 40):
+        seen = set()
+        for score in range(11):
+            lines = drawn(chart([Day(FIRST, None, score)]), 60, height)
+            end = next(n for n, line in enumerate(lines) if line.startswith("lactose"))
+            seen.add("\n".join(line[7:8] for line in lines[1:end]))
+        assert len(seen) == 11
+
+
+def test_a_limit_is_a_line_and_many_days_share_columns() -> None:
+    days = [Day(FIRST + timedelta(days=n), 0.5, 1) for n in range(365)]
+    lines = drawn(chart(days, 3.0), 60)
+    assert max(map(len, lines)) <= 60
+    assert any(line.count("╌") > 40 for line in lines)
+    assert any("a column is 7 days" in line for line in lines)
+
+
+def test_bars_are_as_long_as_their_values() -> None:
+    def make() -> Bars:
+        found = Bars("x")
+        found.show("Thrown", "g", [Bar("a", 500), Bar("b", 250), Bar("c", 1), Bar("d", 0)])
+        return found
+
+    lines = drawn(make, 60)
+    eighths = " ▏▎▍▌▋▊▉█"
+    lengths = [sum(eighths.find(sign) for sign in line if sign in eighths[1:]) for line in lines[2:]]
+    assert lengths[0] == 2 * lengths[1] > 0
+    assert lengths[2:] == [1, 0]  # what is not nothing is not drawn as nothing
+    assert "500 g" in lines[1]

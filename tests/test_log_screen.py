@@ -1,0 +1,98 @@
+"""A logged meal is corrected or taken out on its screen, and undone (Textual's pilot)."""
+
+from collections.abc import Callable
+from datetime import date, datetime
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input
+
+from calmlarder.history.nourishment import week_of
+from calmlarder.household.diary import eaten_amount
+from calmlarder.intake.eaten import Eaten, Load
+from calmlarder.intake.nourished import nourished_of
+from calmlarder.store.eaten import log
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.log_screen import LogScreen
+from calmlarder.tui.widgets.item_list import ItemList
+from programs import Act, run_program, type_line
+
+DISH = Eaten(
+    at=datetime(2026, 3, 10, 18), who="me", text="stew", food="", title="stew", grams=400,
+    loads=(Load(cutoff_class="other", group="total", likely_ug=300_001, off_ug=90_000),),
+)  # fmt: skip
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
+    def run(act: Act) -> None:
+        run_program(tmp_path / "home", tables, act)
+
+    return run
+
+
+def logged(app: LarderApp) -> list[tuple[str, float]]:
+    return [(one.title, one.grams) for one in app._kitchen.eaten_since(datetime(2026, 3, 1))]
+
+
+async def answer(app: LarderApp, pilot: Pilot[None], text: str) -> None:
+    await pilot.press("enter")
+    await pilot.pause()
+    app.screen.query_one("#answer", Input).value = text
+    await pilot.press("enter")
+    await pilot.pause()
+
+
+def test_corrected_taken_out_and_undone(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "ate 200 ml orange juice")
+        log(app._store, DISH)
+        await pilot.press("ctrl+l", "e")
+        await pilot.pause()
+        assert isinstance(app.screen, LogScreen)
+        assert [item.name for item in app.screen.query_one(ItemList).items] == ["orange juice", "stew"]
+        await answer(app, pilot, "100 ml orange juice")
+        assert ("orange juice", 100) in logged(app)
+        await pilot.press("down")
+        await answer(app, pilot, "half")
+        assert ("stew", 400) in logged(app)  # no amount: said, and nothing is changed
+        assert any("is no amount" in note.message for note in app._notifications)
+        await answer(app, pilot, "200 g")
+        assert ("stew", 200) in logged(app)
+        await pilot.press("delete")
+        await pilot.pause()
+        assert len(logged(app)) == 1
+        for _ in range(3):
+            await pilot.press("ctrl+z")
+            await pilot.pause()
+        assert set(logged(app)) == {("orange juice", 200), ("stew", 400)}
+
+    play(act)
+
+
+def test_loads_change_with_the_amount_and_never_down() -> None:
+    half = eaten_amount(DISH, 200)
+    assert half.loads[0].likely_ug == 150_001  # rounded up, as every load is
+    assert half.loads[0].off_ug == 45_000
+    with pytest.raises(ValueError, match="grams"):
+        eaten_amount(DISH, 0)
+
+
+def test_a_week_of_nourishment_says_at_least_where_a_figure_lacks(tables: Tables) -> None:
+    """Against the table's own rows: 100 g of firm tofu and 200 g of broccoli."""
+    tofu, broccoli = tables.food_by_id["tofu-firm"], tables.food_by_id["broccoli"]
+    had = nourished_of([(tofu, 100.0), (broccoli, 200.0)])
+    assert had.protein_g == pytest.approx(float(tofu.protein_g or 0) + 2 * float(broccoli.protein_g or 0))
+    assert had.iron_mg == pytest.approx(float(tofu.iron_mg or 0) + 2 * float(broccoli.iron_mg or 0))
+    whole = DISH.model_copy(update={"nourished": had})
+    week = week_of([whole], "me", date(2026, 3, 11))
+    assert week.days == 1
+    assert [one.is_least for one in week.means] == [False] * 4
+    with_older = week_of([whole, DISH.model_copy(update={"at": datetime(2026, 3, 11, 8)})], "me", date(2026, 3, 11))
+    assert with_older.days == 2
+    assert [one.is_least for one in with_older.means] == [True] * 4
+    assert with_older.means[0].mean == pytest.approx(had.protein_g / 2)
+    lacking = nourished_of([(tofu.model_copy(update={"iron_mg": None}), 100.0)])
+    assert lacking.at_least == ("iron_mg",)

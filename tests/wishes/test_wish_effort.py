@@ -1,0 +1,28 @@
+"""Few things on the scale. A tiny problem where it binds, and where it does not."""
+
+from collections.abc import Callable
+
+from calmlarder.compose.rules.minutes import SlowestFood
+from calmlarder.compose.weights import MINUTE, WEIGHING
+from calmlarder.compose.wishes.effort import FewWeighings, LittleTime
+from tiny import Tiny
+
+
+def test_each_weighing_costs(pan: Callable[..., Tiny]) -> None:
+    """Two may be weighed.
+
+    firm tofu 280g
+    carrots 300g
+    """
+    both = {"tofu-firm": 80, "carrot": 80}
+    assert pan().points(FewWeighings(), both) == 0
+    assert pan().points(FewWeighings(), both, weighed=["tofu-firm"]) == -WEIGHING
+
+
+def test_each_minute_costs(pan: Callable[..., Tiny]) -> None:
+    """As long as the slowest takes.
+
+    firm tofu 280g
+    """
+    minutes = pan().problem.options[0].minutes
+    assert pan().points(LittleTime(), {"tofu-firm": 80}, rules=[SlowestFood()]) == -MINUTE * minutes

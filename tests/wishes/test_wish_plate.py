@@ -1,0 +1,30 @@
+"""A real plate. A tiny problem where it binds, and where it does not."""
+
+from collections.abc import Callable
+
+from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING
+from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
+from tiny import Tiny
+
+
+def test_the_usual_number_of_things(pan: Callable[..., Tiny]) -> None:
+    """Each slot of the pan usually holds one thing; five of seven are empty here.
+
+    firm tofu 280g
+    carrots 300g
+    kale 200g
+    """
+    one = pan().points(UsualItems(), {"tofu-firm": 80, "carrot": 80})
+    two = pan().points(UsualItems(), {"tofu-firm": 80, "carrot": 80, "kale": 70})
+    assert one == -5 * ITEM_MISSING
+    assert two == one - ITEM_EXTRA
+
+
+def test_the_usual_amounts(pan: Callable[..., Tiny]) -> None:
+    """A portion of firm tofu is 130 g.
+
+    firm tofu 500g
+    """
+    usual = pan().points(UsualPortions(), {"tofu-firm": 130})
+    assert pan().points(UsualPortions(), {"tofu-firm": 195}) < pan().points(UsualPortions(), {"tofu-firm": 150}) < usual
+    assert abs(usual) < 0.1  # portions are counted in ten-thousandths for each 5 g
