@@ -160,7 +160,7 @@ def test_it_asks_how_many_it_serves(tmp_path: Path, capsys: pytest.CaptureFixtur
     assert told(capsys, str(path), "--serves", "4", status=3)["serves"] == 4
 
 
-@pytest.mark.parametrize("words", [["--serves", "0"], ["--people", "9999"], ["--profile", "none"], ["--avoid", "x"]])
+@pytest.mark.parametrize("words", [["--serves", "0"], ["--people", "9999"], ["--profile", "nobody"], ["--avoid", "x"]])
 def test_options_that_cannot_be(words: list[str], recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["adapt", recipe, *words]) == 2
     assert "Traceback" not in capsys.readouterr().err

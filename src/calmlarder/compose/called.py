@@ -41,12 +41,17 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     own = _words(food.name)
     names = [name for name in tables.names_of(food.id) if _says(line, name)]
     if not _is_group(food):
-        names = [name for name in names if not own >= _words(name)]
+        # `spin` is no other name than spinach, and fillet is part of the fish that is there.
+        names = [name for name in names if any(not _begins(word, own) for word in _words(name))]
     longest = max(names, key=lambda name: (len(name), name), default=None)
     if longest is None:
         return None
     # `sardines fresh` is said as the tables say it first: fresh sardines.
     return next(name for name in tables.names_of(food.id) if _words(name) == _words(longest))
+
+
+def _begins(word: str, of: set[str]) -> bool:
+    return any(one.startswith(word) for one in of)
 
 
 def _is_group(food: Food) -> bool:

@@ -120,7 +120,7 @@ def _food_cap(key: str, tables: Tables) -> float:
 
 def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
     """Before and after side by side: what is likely, and how full its limit is, likely or at most."""
-    if adapted.status == "nothing_read":
+    if adapted.status == "nothing_read" or not adapted.limits_g:  # a person without limits
         return
     after = adapted.after if adapted.changes else None
     yield style.strong(f"Each serving, g of the limit: {'before, then after' if after else 'as written'}")
