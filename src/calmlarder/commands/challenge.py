@@ -18,7 +18,7 @@ from calmlarder.reintroduction.entry import KEYS, QUESTIONS
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
-from calmlarder.render import course_text
+from calmlarder.render import course_text, entry_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -74,10 +74,10 @@ def start(options: argparse.Namespace) -> int:
         how = challenges.Start(_now(options), food, options.control)
         today, bars = challenges.begin(household, who, challenge, yes, how)
     if options.json:
-        shown = {"started": not bars, "bars": course_text.bars_object(bars), "today": course_text.today_object(today)}
+        shown = {"started": not bars, "bars": entry_text.bars_object(bars), "today": course_text.today_object(today)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
-        print(course_text.bars_text(bars) if bars else course_text.today_text(today))
+        print(entry_text.bars_text(bars) if bars else course_text.today_text(today))
     return 3 if bars else 0
 
 

@@ -1,21 +1,17 @@
 """Challenges in words and as plain values: what today asks, where one stands, what was found."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
-from calmlarder.reintroduction.entry import QUESTIONS, Bar
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of
+from calmlarder.reintroduction.ladders import group_of, ladder_of
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE
-from calmlarder.render.challenge_text import EMERGENCY
 
 if TYPE_CHECKING:
     from calmlarder.household.challenges import Scored, Status, Today
-    from calmlarder.tables.rows import Food
 
 CARE = "Go through this with a dietitian: they know what these days cannot tell. A day or a dose may always wait."
 _NAMES = {
@@ -34,11 +30,6 @@ _SETTLE = (
     "few days."
 )
 _IN_FOODS = {("core",): " in grains, pulses and nuts", ("fresh", "other"): " in other foods"}  # the cut-off classes
-_SEE = {
-    "doctor": "Please see a doctor soon, before you change what you eat any further.",
-    "dietitian": "Please talk to a dietitian or your doctor first: they can make it safe for you.",
-}
-_WORDS = {one.key: one.words for one in QUESTIONS}
 
 
 def name_of(challenge: str) -> str:
@@ -176,25 +167,6 @@ def today_text(today: "Today") -> str:
     return "\n".join([*lines, CARE])
 
 
-def bars_object(bars: Sequence[Bar]) -> list[dict[str, Any]]:
-    """Plain values."""
-    return [{"see": bar.whom, "because": [_WORDS[key] for key in bar.keys]} for bar in bars]
-
-
-def bars_text(bars: Sequence[Bar]) -> str:
-    """Why it waits, and who to see."""
-    lines = ["No challenge was started; it can wait."]
-    for bar in bars:
-        lines.append(f"{_SEE[bar.whom]} You said yes to:")
-        lines += [f"  {_WORDS[key]}" for key in bar.keys]
-    if any(bar.whom == "doctor" for bar in bars):
-        lines.append(EMERGENCY)
-    if any("family-coeliac" in bar.keys for bar in bars):
-        lines.append("Do not cut out wheat before you are tested for coeliac disease: the test could miss it.")
-    lines.append("This is no diagnosis. Once they agree, come back and begin whenever you like.")
-    return "\n".join(lines)
-
-
 def scored_object(scored: "Scored") -> dict[str, Any]:
     """Plain values."""
     return {
@@ -326,13 +298,3 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
         yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
     for day, why in course.skipped.items():
         yield f"  {day}   skipped{f': {why}' if why else ''}"
-
-
-def retest_from(course: Course) -> str:
-    """From when a group is worth another try."""
-    return "" if course.concluded is None else (course.concluded + timedelta(days=91)).isoformat()
-
-
-def food_words(food: "Food", challenge: Challenge, grams: float) -> str:
-    """`48 g of brown onion (fructans of onion)`."""
-    return f"{grams:g} g of {food.name} ({name_of(challenge)})"

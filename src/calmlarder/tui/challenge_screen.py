@@ -17,7 +17,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_text
+from calmlarder.render import course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
@@ -147,7 +147,7 @@ class ChallengeScreen(TurnsWithDay[None]):
             _today, bars = challenges.begin(self._kitchen, ME, names[name], yes, how)
             self._show()
             if bars:
-                self.app.push_screen(Page(course_text.bars_text(bars)))
+                self.app.push_screen(Page(entry_text.bars_text(bars)))
 
         question = f"Which group? They stand in the order in which they are usually tried. {course_text.CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
