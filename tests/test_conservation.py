@@ -173,7 +173,7 @@ class Books(RuleBasedStateMachine):
         uses = {lots[n % len(lots)].lot.id: grams for n, grams in parts}
         gone = taken(lots, uses)
         entry = Eaten(at=datetime(2026, 3, 11, 18), who="me", text="d", food="", title="d", grams=gone, loads=())
-        self.act(lambda: take(self.home, lots, Taken("d", uses, entry, Boxing(None, 0))), eaten=gone)
+        self.act(lambda: take(self.home, lots, Taken("d", uses, (entry,), Boxing(None, 0))), eaten=gone)
 
     @precondition(lambda self: any(one.lot.box is None and one.lot.grams >= 20 for one in self.lots()))
     @rule(shares=st.integers(2, 4), boxes=st.integers(1, 2), half=st.booleans())
@@ -198,7 +198,7 @@ class Books(RuleBasedStateMachine):
         gone = taken(lots, uses)
         share = boxes / shares
         self.act(
-            lambda: take(self.home, lots, Taken("d", uses, None, Boxing(lot, share))),
+            lambda: take(self.home, lots, Taken("d", uses, (), Boxing(lot, share))),
             eaten=gone * (1 - share),
             boxed=gone * share,
         )

@@ -101,7 +101,7 @@ def proposed_twice(run: Run, home: Path, two_weeks: tuple[int, int]) -> tuple[in
     assert old
     run("tonight")
     with Store.at(home) as store:
-        note = store.settings()[PROPOSED]
+        note = store.noted(PROPOSED)
         dinner = note["dinners"][0]
         use = next(use for use in dinner["uses"] if use["food"] == "spinach")
         both = [{**use, "lot": str(lot), "grams": 60, "how": "weigh"} for lot in two_weeks]
@@ -132,7 +132,7 @@ def test_a_food_of_two_lots_is_not_weighed_twice(run: Run, proposed_twice: tuple
 def test_a_proposal_of_an_earlier_form_is_asked_for_again(run: Run, home: Path, two_weeks: tuple[int, int]) -> None:
     run("tonight")
     with Store.at(home) as store:
-        note = store.settings()[PROPOSED]
+        note = store.noted(PROPOSED)
         for use in note["dinners"][0]["uses"]:
             del use["lot"]
         store.remember(PROPOSED, note)

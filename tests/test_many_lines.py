@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from textual.events import Paste
 from textual.pilot import Pilot
-from textual.widgets import Input
+from textual.widgets import Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
@@ -33,7 +33,8 @@ def lines_kept(app: LarderApp) -> list[str]:
 
 
 def told(app: LarderApp) -> str:
-    return "\n".join(note.message for note in app._notifications)
+    notes = [note.message for note in app._notifications]
+    return "\n".join([*notes, str(app.screen.query_one("#meaning", Static).content)])
 
 
 def test_the_demo_is_kept_whole_and_says_what_is_to_be_answered(play: Callable[..., LarderApp]) -> None:

@@ -83,9 +83,9 @@ class LarderApp(SurvivesFaults):
         clock: Clock | None = None,
     ) -> None:
         """`clock` tells the day as long as the program runs; without one it stays `today`."""
-        self._filters: list[LineFilter] = [NoColour()] if os.environ.get("NO_COLOR") else []
+        self._last_filters: list[LineFilter] = [NoColour()] if os.environ.get("NO_COLOR") else []
         if not is_unicode(getattr(sys.__stdout__, "encoding", None)):
-            self._filters.append(AsciiSigns())
+            self._last_filters.append(AsciiSigns())
         super().__init__()
         self._clock = clock
         self._has_terminal = self._store_is_missed = False
@@ -108,7 +108,7 @@ class LarderApp(SurvivesFaults):
 
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Last of all, under NO_COLOR, no colour; in a terminal without Unicode nothing but ASCII."""
-        return [*super().get_line_filters(), *self._filters]
+        return [*super().get_line_filters(), *self._last_filters]
 
     async def run_action(
         self,
