@@ -539,3 +539,22 @@ def test_tonight_says_first_which_answer_makes_a_dinner(play: Callable[..., Lard
         assert text.index("Answer `fish`") < text.index("Nearest: ")
 
     play(act)
+
+
+def test_another_dinner_is_read_from_its_title(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await solved(app, pilot)
+        view = app.screen.query_one(DinnerView)
+        await pilot.press("pagedown")
+        await pilot.pause()
+        assert view.scroll_y > 0
+        read = view.scroll_y
+        await pilot.resize_terminal(81, 24)  # the same dinner, told again
+        await pilot.pause()
+        assert view.scroll_y == read
+        await pilot.press("n")
+        await pilot.pause()
+        assert view.scroll_y == 0
+
+    play(act)
