@@ -27,6 +27,7 @@ from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
+from calmlarder.tui.widgets.hanging import Hanging
 from programs import SIZES, TODAY, Act, run_program, type_line
 
 
@@ -168,7 +169,7 @@ def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home
         app.screen.on_button_pressed()
         await pilot.pause()
         assert isinstance(app.screen, Page)
-        assert "Please see a doctor first" in str(app.screen.query_one(Static).render())
+        assert "Please see a doctor first" in app.screen.query_one(Hanging).content
 
     play(act)
     with Household(home, tables, TODAY) as kitchen:

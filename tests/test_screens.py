@@ -361,7 +361,7 @@ def test_no_dinner_is_said_on_the_screen(play: Callable[..., LarderApp]) -> None
 
 def test_help_names_the_keys_of_the_screen_one_stands_on(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        for key, there, not_there in (("", "Days", "Pin"), ("ctrl+l", "Correct the log", "Tonight")):
+        for key, there, not_there in (("", "Shift+F2", "Pin"), ("ctrl+l", "Correct the log", "Tonight")):
             if key:
                 await pilot.press(key)
                 await pilot.pause()
