@@ -229,6 +229,9 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
 
 
 def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
+    if composed.nearest and all(give.what == "amount" for give in composed.nearest.gives):
+        yield style.strong("A dinner within the limits, with a little less in it than its recipe asks for")
+        return
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
         yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")

@@ -47,7 +47,7 @@ _TOUR = Part(
         ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
         ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
         ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own."),
-        ("Shift+F3", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
+        ("Shift+F4", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
         ("Ctrl+Z", "Undoes the last thing done to larder or log, and the one before. What cannot be undone asks."),
     ),
 )  # fmt: skip
