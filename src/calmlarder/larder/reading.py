@@ -14,6 +14,7 @@ from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, Place, read_line
 from calmlarder.matching.numbers import ONE, Span
@@ -116,7 +117,8 @@ class LarderReader:
         try:
             line = read_line(text, self._today, lexicon)
         except ValueError as error:
-            problem = Problem(where=where, what=str(error), remedy="write the line again")
+            remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
+            problem = Problem(where=where, what=str(error), remedy=remedy)
             return Reading(
                 text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
             )

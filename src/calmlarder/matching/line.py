@@ -9,6 +9,7 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
+from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.owners import take_owner
@@ -37,10 +38,6 @@ _ALWAYS = re.compile(
 _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
-_NOTHING_LEFT = re.compile(
-    r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
-    r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
-)
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _SOME_BAD = re.compile(
     r"[,;]?\s*\b(\d{1,2}|one|two|three|a couple|a few|some|a bit)(?: of (?:them|it))?"
@@ -88,8 +85,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", rest)
-    if _NOTHING_LEFT.search(rest):
-        raise ValueError("it says that there is none")
+    refuse_lacks(rest)
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
