@@ -14,8 +14,10 @@ from calmlarder.larder.reading import LarderReader
 )  # fmt: skip
 def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> None:
     found = reader.read(line, "line 1")
-    assert found is not None and not found.lots
-    assert found.problem is not None and "not eaten here" in found.problem.what
+    assert found is not None
+    assert not found.lots
+    assert found.problem is not None
+    assert "not eaten here" in found.problem.what
 
 
 @pytest.mark.parametrize(
@@ -28,14 +30,17 @@ def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> No
 )  # fmt: skip
 def test_what_is_lacking_is_no_lot(line: str, reader: LarderReader) -> None:
     found = reader.read(line, "line 1")
-    assert found is not None and not found.lots
-    assert found.problem is not None and "there is none" in found.problem.what
+    assert found is not None
+    assert not found.lots
+    assert found.problem is not None
+    assert "there is none" in found.problem.what
 
 
 @pytest.mark.parametrize(
     ("line", "food"),
     [
-        ("need using up: spinach 200g", "spinach"), ("tofu, must use today", "tofu-firm"), ("cheddar half gone", "cheddar"),
+        ("need using up: spinach 200g", "spinach"), ("tofu, must use today", "tofu-firm"), 
+        ("cheddar half gone", "cheddar"),
         ("6 eggs, 2 gone", "egg"), ("no salt butter 200g", "butter"), ("almost out of rice", "rice-white-dry"),
         ("out of the freezer chicken thighs 400g", "chicken-thigh"), ("passata, not finished", "passata"),
         ("honey jar nearly empty", "honey"), ("carrots gone soft", "carrot"),
@@ -43,11 +48,13 @@ def test_what_is_lacking_is_no_lot(line: str, reader: LarderReader) -> None:
 )  # fmt: skip
 def test_what_is_partly_gone_or_must_be_used_is_there(line: str, food: str, reader: LarderReader) -> None:
     found = reader.read(line, "line 1")
-    assert found is not None and [lot.food for lot in found.lots] == [food]
+    assert found is not None
+    assert [lot.food for lot in found.lots] == [food]
 
 
 @pytest.mark.parametrize("line", ["stock no onion", "stock, no onion, 1 carton", "sausages no garlic"])
 def test_nothing_is_named_by_what_is_not_in_it(line: str, reader: LarderReader) -> None:
     found = reader.read(line, "line 1")
-    assert found is not None and found.to_answer is not None
+    assert found is not None
+    assert found.to_answer is not None
     assert any("without" in name for name in found.to_answer.choices)

@@ -42,14 +42,14 @@ _NONE_OF_IT = re.compile(
     rf"^{_LEAD}(?:no|zero|not any|not a single|none of|no more) (?:the )?{_NO_LACK}(?=\w)(?!.*\bwith\b)"
     rf"|^{_LEAD}(?:run |ran )?out of (?!date|the (?:freezer|fridge|oven|pack|tin)|season|freezer|fridge|\d)"
     rf"|^{_LEAD}(?:need|needs|must|gotta|got to|have to|should|to|buy|remember to|go)(?: (?:to|and|go))* ?"
-    rf"(?:buy|get|order|fetch|pick up)? ?(?:some |more |any )?{_DONE_TO_IT}(?<=(?:eed|buy|get|der|tch| up|ome|ore|any) )"
-    r"(?=\w)"
+    rf"(?:buy|get|order|fetch|pick up)? ?(?:some |more |any )?{_DONE_TO_IT}"
+    r"(?<=(?:eed|buy|get|der|tch| up|ome|ore|any) )(?=\w)"
     r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?) ?[:\-]"
 )
 _AT_THE_END = re.compile(
-    r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out|(?:has |have |is |are |don )?finish(?:ed)?"
-    r"|(?:is|are|all) out|no more|used up|all used|all eaten|eaten up|gone|empty"
-    r"|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
+    r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
+    r"|(?:has |have |is |are |don )?finish(?:ed)?|(?:is|are|all) out|no more|used up|all used|all eaten"
+    r"|eaten up|gone|empty|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
     r"|[?:,=\-] ?(?:no|nope|nil|nada|zero|0)$|[,(\-] ?need(?:ed)?$"
 )
 # What is said to be gone in part is still there: `half gone`, `2 of them gone`, `nearly empty`; so is what is past a

@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
 from calmlarder.matching.conditions import condition_words, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
@@ -17,6 +17,7 @@ from calmlarder.matching.words import SMALL, singular, words_of
 
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
+_MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
 _ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
 # Words that cannot be left over: they tell how much, or in what state it is.
@@ -75,7 +76,10 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
     rest = _without(text, typed, tokens, takes)
-    amount, _ = take_amount(without_marks(rest))
+    counts = any(lexicon.tables.food_by_id[food].kind == "egg" for food in named.foods)
+    amount, _ = take_amount(without_marks(rest), counts)
+    if counts and amount.measure in CONTAINERS and amount.number.typical > _MOST_BOXES:
+        amount = amount._replace(measure=None)  # `30 eggs, tray`
     plural = any(
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
