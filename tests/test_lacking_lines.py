@@ -10,6 +10,7 @@ from calmlarder.larder.reading import LarderReader
     [
         "We do not take eggs", "I never eat mushrooms", "nobody here eats fish", "can't have milk",
         "allergic to peanuts", "eggs: we don't eat", "never any garlic",
+        "my husband can't eat mushrooms", "we're not allowed nuts", "don't like kale",
     ],
 )  # fmt: skip
 def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> None:
@@ -25,7 +26,8 @@ def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> No
     [
         "still no rice!!", "we're out of oats", "must buy tofu", "rice don finish", "there is no bread", "no tofu :(",
         "haven't got any eggs", "we ran out of olive oil", "to buy: spinach", "shopping list: eggs", "tofu gone",
-        "carrots? no", "gotta get eggs", "not got any potatoes", "we do not have eggs", "milk, need to buy",
+        "carrots? no", "gotta get eggs", "not got any potatoes", "we do not have eggs", "rice don finish o", "salt (buy)", "milk run out yesterday", "nothing left of the feta",
+        "haven't any butter", "must remember to buy salt", "milk, need to buy",
     ],
 )  # fmt: skip
 def test_what_is_lacking_is_no_lot(line: str, reader: LarderReader) -> None:

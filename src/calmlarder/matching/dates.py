@@ -82,7 +82,7 @@ _SHOPPING = (
 _BOUGHT = re.compile(
     rf"\b(?:from|bought in|got in|in) (?:the )?({DAY_WORD})(?:'?s)? {_SHOPPING}\b"
     rf"|(?<![\w-])({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
-    rf"|\bfrom (?:the )?{_SHOPPING} (?:on |last |this )?({DAY_WORD})(?![\w/])"
+    rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])"
 )
 # What is left over was made on the day that is told, and has none ahead.
 _LEFT_OVER = re.compile(
@@ -98,10 +98,11 @@ _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD}))
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _BARE_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
+    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
     rf"|th)? {MONTH}(?: \d{{4}})?"
     rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
-    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday"
+    rf"|today|tonight|tonite|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday"
+    rf"|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
     rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
@@ -123,7 +124,8 @@ _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", 
 _BEHIND = frozenset({"expired", "ran out on", "went out of date"})
 # What must be cooked or eaten by a day, however it is said, is a label for that day.
 _DUTY = re.compile(
-    r"\b(?:(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
+    r"\b(?:to be (?:used|eaten|cooked|finished)"
+    r"|(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
     r"|will|'?ll|please|pls) (?:be )?(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
     r"|(?<![a-z] )(?:cook|eat|finish)|(?:,|;|-) ?(?:cook|eat|finish|use))"
     r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
@@ -133,9 +135,10 @@ _DUTY = re.compile(
 _DAY_DASH_MONTH = re.compile(
     rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
 )
-_MONTH_DOT_DAY = re.compile(rf"(?<![\w./-])({MONTH})(?:\.|-|\. )(?: ?)(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
+_MONTH_DOT_DAY = re.compile(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
 _SHORT_YEAR = re.compile(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
-_DOTTED = re.compile(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0[1-9]|1[0-2])\.(?!\d)")
+_DOTTED = re.compile(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
+_SLASHED = re.compile(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
 _NAMED_MONTH = re.compile(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.
@@ -212,6 +215,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         if len(dates) > 20:
             break
     text = _slips(text, today, dates)
+    text = _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
     bare = _BARE.search(text) or (_SHORT_END.search(text) if not dates else None)
     if bare:
         on = parse_day_of(bare[1].removeprefix("for "), today, not dates and not _LEFT_OVER.search(text))
@@ -229,12 +233,26 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     return tuple(dict.fromkeys(dates)), " ".join(text.split())
 
 
+def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
+    """A day where two numbers with a stroke are no part of a pack: `12/03`, `16/3`; else as they stand.
+
+    Nobody writes a part with a nought before it, or one that is more than the whole.
+    """
+    first, second = int(found[1]), int(found[2])
+    nought = found[1].startswith("0") or found[2].startswith("0")
+    american = first <= 12 < second and not re.search(r"\beggs?\b|\bleft\b|\bof\b", text)
+    if not (nought or first > second or american):
+        return found[0]
+    try:
+        return parse_day_of(found[0], today, True).isoformat()
+    except ValueError:
+        return found[0]
+
+
 def _plain_days(text: str, today: date) -> str:
     """The text with its days in one form: `16-mar`, `mar. 16`, `16.03.`, and `must be eaten by` as a label."""
-    if "." in text or "-" in text or "/" in text:
-        text = _DAY_DASH_MONTH.sub(r"\1 \2 ", text)
-        text = _MONTH_DOT_DAY.sub(r"\1 \2", text)
-        text = " ".join(text.split())
+    text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
+    text = " ".join(text.split())
     text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
     return _DUTY.sub(" use by ", text)

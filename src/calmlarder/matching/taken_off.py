@@ -19,6 +19,9 @@ _COUNT = re.compile(rf"(?<![\w./,-])(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?
 _INSIDE = re.compile(
     r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
 )
+_OF_SO_MANY = re.compile(
+    r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
+)
 _BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
 _SIZE_OF_BOX = re.compile(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 
@@ -38,6 +41,9 @@ def without_the_bad(text: str) -> str:
 
 def counted_inside(text: str) -> str:
     """The text with what is really in a box for what the box is made for: `18 carton, 15 inside` are 15."""
+    found = _OF_SO_MANY.search(text)
+    if found and int(found[1]) < int(found[2]):
+        return f"{text[: found.start()]}{found[1]}{text[found.end() :]}"
     found = _INSIDE.search(text)
     if not found:
         return text
