@@ -15,7 +15,7 @@ from by_hand import foods, passed
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.model import Adapted, Amount, Eaters
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
-from calmlarder.adapt.written import written
+from calmlarder.adapt.written import own_words, written
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
@@ -343,3 +343,42 @@ def test_a_swap_without_an_amount_is_checked_against_diet_and_allergens(adapted:
         worse = copy.deepcopy(told)
         worse["changes"][0]["to"][0]["food"] = other
         assert any(said in fault for fault in verify(worse, request, [shipped("ingredient_tables")])), other
+
+
+@pytest.mark.parametrize(
+    ("text", "food", "grams", "words"),
+    [
+        ("250 g self-raising flour", "flour-wheat-white", 250, "self-raising flour"),
+        ("320 g ready-rolled puff pastry", "pastry-puff", 320, "ready-rolled puff pastry"),
+        ("2 x 400 g tins chickpeas, drained", "chickpeas-canned", 480, "canned chickpeas, drained"),
+        ("300 g pumpkin", "pumpkin", 210, "pumpkin"),  # read without its skin: the words would mean another weight
+        ("200 g butter or oil", "butter", 200, "butter"),
+    ],
+)
+def test_a_smaller_amount_keeps_the_lines_own_words(
+    text: str, food: str, grams: int, words: str, tables: Tables
+) -> None:
+    read = IngredientRead(text=text, outcome="read", food=food, grams=grams)
+    assert own_words(read, tables.food_by_id[food], Decimal(grams), tables) == words
+
+
+def test_garlic_under_its_limit_is_swapped_where_a_dish_is_changed_in_elimination(
+    adapted: Callable[..., Adapted],
+) -> None:
+    """Garlic is swapped in elimination, not portioned: see the source of its rows in swaps.csv."""
+    reads = [*CURRY[:1], line("garlic", "garlic", 4), *CURRY[2:]]
+    assert {"300 g brown onions", "4 g garlic"} <= {
+        change.ingredient for change in adapted(reads).changes if change.change == "swap"
+    }
+
+
+def test_a_swap_says_which_allergen_it_brings(adapted: Callable[..., Adapted]) -> None:
+    reads = [line("carrots", "carrot", 300), line("chicken", "chicken-breast", 400)]
+    (change,) = adapted(reads, diet="vegan").changes
+    new = {one for amount in change.to for one in foods()[amount.food]["allergens"].split(";") if one}
+    assert new, change
+    assert all(one in change.why.partition("mind allergies: ")[2] for one in new)
+    same = [line("carrots", "carrot", 300), line("milk", "milk", 400)]
+    (change,) = adapted(same, serves=2).changes  # lactose-free milk brings nothing that milk did not
+    assert [amount.food for amount in change.to] == ["milk-lactose-free"]
+    assert "allergies" not in change.why

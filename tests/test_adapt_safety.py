@@ -55,3 +55,66 @@ def test_a_step_that_names_a_food_outside_the_list_warns(tmp_path: Path, capsys:
     fine = recipe(tmp_path, "300 g carrots", "200 g firm tofu", steps="1. Fry the tofu with the carrots in a pan.")
     assert main(["adapt", fine, "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["warnings"] == []
+
+
+def test_a_verb_at_the_head_of_a_sentence_is_no_food(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(
+        tmp_path, "300 g carrots", "200 g potatoes", steps="1. Roast the vegetables. Then roast vegetables on."
+    )
+    assert main(["adapt", path, "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["warnings"] == []
+    path = recipe(tmp_path, "300 g carrots", steps="1. Roast the garlic.")
+    assert main(["adapt", path, "--json"]) == 3
+    assert "garlic" in json.loads(capsys.readouterr().out)["warnings"][0]
+
+
+def test_a_swap_into_a_listed_food_makes_one_line(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(tmp_path, "300 g blackberries", "100 g fresh strawberries, halved", head="Serves 4", steps="1. Mix.")
+    assert main(["adapt", path, "--json"]) == 0
+    answer = json.loads(capsys.readouterr().out)
+    into = sum(one["grams"] for change in answer["changes"] for one in change["to"] if one["food"] == "strawberry")
+    assert into
+    lines = [one for one in answer["recipe"].splitlines() if "strawberr" in one]
+    assert lines == [f"{100 + into:g} g fresh strawberries, halved"]
+    assert main(["adapt", recipe(tmp_path, "300 g brown onions", "200 g red onions", "300 g carrots"), "--json"]) == 0
+    answer = json.loads(capsys.readouterr().out)
+    (food,) = {one["food"] for change in answer["changes"] for one in change["to"]}
+    into = sum(one["grams"] for change in answer["changes"] for one in change["to"])
+    assert food == "leek-green"
+    assert next(one for one in answer["recipe"].splitlines() if "leek" in one) == f"{into:g} g leek greens"
+
+
+def test_what_the_tables_say_of_labels_is_said(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["adapt", recipe(tmp_path, "300 g carrots", "2 tsp curry powder", "10 g mayonnaise"), "--json"]) == 0
+    (remark,) = json.loads(capsys.readouterr().out)["remarks"]
+    assert remark == "Read the label of: curry powder (some hold garlic or onion); mayonnaise (for garlic and onion)."
+
+
+def test_one_line_of_two_lots_counts_once_and_the_heading_says_for_how_many(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = recipe(tmp_path, "300 g carrots", "2 spring onions, sliced")
+    main(["adapt", path, "--json"])
+    answer = json.loads(capsys.readouterr().out)
+    assert (len(answer["ingredients"]), answer["lines"]) == (3, {"counted": 2, "all": 2})
+    main(["adapt", recipe(tmp_path, "480 g canned chickpeas", "400 ml coconut milk", "300 g basmati rice")])
+    head, *_, rest = capsys.readouterr().out.partition("\n")
+    served = next(one.split()[2] for one in rest.splitlines() if "servings in place of" in one)
+    assert head == f"A dish, for {served} (written for 4)"
+
+
+def test_what_takes_the_place_of_self_raising_flour_is_raised_too(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = recipe(tmp_path, "250 g self-raising flour", "300 g carrots", "120 g butter", steps="1. Bake.")
+    assert main(["adapt", path, "--json"]) == 0
+    answer = json.loads(capsys.readouterr().out)
+    (change,) = [one for one in answer["changes"] if one["line"] == 0]
+    assert change["change"] == "swap"
+    assert change["written"][0].endswith(", with baking powder")
+    assert "1 tsp baking powder for each 100 g" in change["why"]
+    again = tmp_path / "again.txt"
+    again.write_text(answer["recipe"])
+    assert main(["adapt", str(again), "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert (told["status"], told["ingredients"][0]["food"]) == ("fits", change["to"][0]["food"])

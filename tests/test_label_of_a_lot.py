@@ -49,7 +49,7 @@ def test_a_lot_carries_its_label(home: list[str], capsys: Any) -> None:
 
 def test_what_cannot_be_is_said(home: list[str], capsys: Any) -> None:
     assert main([*home, "label", "--lot", "9", LIST]) != 0
-    assert "lot 9" in capsys.readouterr().err
+    assert "item 9" in capsys.readouterr().err
     assert main([*home, "label", "--lot", "1"]) != 0
     assert main([*home, "label"]) != 0
 

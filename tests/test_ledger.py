@@ -165,7 +165,7 @@ def test_nothing_is_advised_without_enough_history(tables: Tables) -> None:
     many = [entry("kale", 100, 100, "thrown", TODAY - timedelta(days=LEAST_DAYS - 1)) for _ in range(LEAST_LOTS)]
     assert f"{LEAST_DAYS - 1} days" in missing(many)
     few = [entry("kale", 100, 100, "thrown", TODAY - timedelta(days=90)) for _ in range(LEAST_LOTS - 1)]
-    assert f"{LEAST_LOTS - 1} used-up lots" in missing(few)
+    assert f"{LEAST_LOTS - 1} used-up items" in missing(few)
     once = [*history("carrot", 500, [0] * LEAST_LOTS), *history("kale", 200, [200, 0, 0])]
     assert "no food" in missing(once)
 

@@ -121,7 +121,7 @@ def test_weighed_grams_belong_to_a_lot(run: Run, proposed_twice: tuple[int, int]
 def test_a_food_of_two_lots_is_not_weighed_twice(run: Run, proposed_twice: tuple[int, int]) -> None:
     before = grams(run)
     said = run("cooked", "--weighed", "spinach=145", status=2)
-    assert "2 lots of spinach" in said
+    assert "2 items of spinach" in said
     assert all(f"`{lot}=60`" in said for lot in proposed_twice)
     assert grams(run) == before
     assert run("eaten")["eaten"] == []

@@ -33,7 +33,7 @@ def test_a_moment_nobody_eats_at(home: Path, moment: str, capsys: pytest.Capture
 @pytest.mark.parametrize("number", ["0", "99", "99999999999999999999999"])
 def test_a_lot_that_never_was(home: Path, number: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["--home", str(home), "larder", "remove", number]) == 2
-    assert f"no lot {number}" in capsys.readouterr().err
+    assert f"no item {number}" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize(
@@ -54,7 +54,7 @@ def test_a_number_that_cannot_be_is_told_which_can(
 
 
 def test_undo_names_the_one_lot_and_counts_several(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    for numbers, words in (("1", "freeze firm tofu 280g"), ("1 2", "freeze 2 lots")):
+    for numbers, words in (("1", "freeze firm tofu 280g"), ("1 2", "freeze 2 items")):
         assert main(["--home", str(home), "larder", "freeze", *numbers.split()]) == 0
         capsys.readouterr()
         assert main(["--home", str(home), "larder", "undo"]) == 0

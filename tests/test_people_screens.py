@@ -23,6 +23,7 @@ from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
+from calmlarder.tui.widgets.hanging import Hanging
 from programs import SIZES, TODAY, Act, run_program, type_line
 
 
@@ -108,7 +109,10 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
     play(act, size)
     with Household(home, tables, TODAY) as kitchen:
         (course,) = courses(kitchen, ME)
-        assert (course.is_open, course.why_stopped) == (False, "a red flag")
+        assert (course.is_open, course.why_stopped) == (
+            False,
+            "a warning sign in a note, see a doctor before you begin again",
+        )
 
 
 def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home: Path, tables: Tables) -> None:
@@ -123,7 +127,7 @@ def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home
         app.screen.on_button_pressed()
         await pilot.pause()
         assert isinstance(app.screen, Page)
-        assert "Please see a doctor first" in str(app.screen.query_one(Static).render())
+        assert "Please see a doctor soon" in app.screen.query_one(Hanging).content
 
     play(act)
     with Household(home, tables, TODAY) as kitchen:

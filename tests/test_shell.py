@@ -78,7 +78,7 @@ def test_import_counts_and_says_what_needs_an_answer(tmp_path: Path) -> None:
     (tmp_path / "lines").write_text("kale 150g\n2 carrots\nmystery jar\n# a remark\n", encoding="utf-8")
     answer = ask(tmp_path / "home", "larder", "import", str(tmp_path / "lines"))
     assert answer.status == 0
-    assert answer.out.splitlines()[-1] == "2 lots kept; 1 line to answer, on top."
+    assert answer.out.splitlines()[-1] == "2 items kept; 1 line to answer, on top."
     assert "mystery jar" in answer.out.splitlines()[0]
 
 

@@ -11,7 +11,10 @@ from calmlarder.adapt.reasons import share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.intake.eaters import allergens_met
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import ALLERGENS
 
 MOST_SERVES = 500  # beyond it is a slip of the pen
 
@@ -81,13 +84,28 @@ def _changes(
                     to=tuple(one.amount for one in choice.brings),
                     unmeasured=_unmeasured(choice),
                     lines=choice.lines,
-                    why=why_line(line, choice, serves, eaters.limits, over),
+                    why="; ".join(
+                        filter(
+                            None,
+                            (why_line(line, choice, serves, eaters.limits, over), _new_allergens(line.line, choice)),
+                        )
+                    ),
                 )
             )
     if solved.serves != serves:
         why = why_serving(serves, solved.serves)
         found.append(Change(place=None, ingredient="the whole dish", change="serving", to=(), lines=(), why=why))
     return tuple(found)
+
+
+def _new_allergens(line: Counted, choice: Choice) -> str:
+    """What a stand-in brings or may bring that its line did not, wherever else in the dish it may be."""
+    held = set(allergens_met(line.food, ALLERGENS))
+    foods: list[Food] = [one.food for one in choice.brings]
+    if choice.candidate is not None:
+        foods += [part.food for part in choice.candidate.parts]
+    new = {one: None for food in foods for one in allergens_met(food, ALLERGENS) if one not in held}
+    return f"mind allergies: it brings, or may bring, {', '.join(new)}, which {line.food.name} did not" if new else ""
 
 
 def _unmeasured(choice: Choice) -> tuple[str, ...]:

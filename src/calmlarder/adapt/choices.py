@@ -11,7 +11,7 @@ from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Eaters, Kind
 from calmlarder.adapt.told import NOTHING_TOLD, Told
-from calmlarder.adapt.written import written
+from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Serving
@@ -110,7 +110,16 @@ def _open(line: Counted, dish: Dish) -> Open:
             choices += _less(line, weight, floor, dish.tables)
         if not titled or line.read.optional or line.breaks:
             choices.append(_out(line, weight))
-    return Open(line, weight, tuple(choices))
+    return Open(line, weight, tuple(_swapped_first(line, choices, dish)))
+
+
+def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
+    """In elimination pieces of onion or garlic stay only where no stand-in is to be had, be they ever so few."""
+    swaps = [choice.price for choice in choices if choice.kind == "swap"]
+    if dish.eaters.profile.name != "elimination" or line.food.kind != "allium" or not swaps:
+        return choices
+    dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
+    return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
 
 
 def _still_named(choice: Choice, line: Counted, dish: Dish) -> bool:
@@ -150,7 +159,10 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 
 
 def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
-    lines = [written(part.food, part.grams, dish.tables, sure=dish.eaters.sure) for part in candidate.parts]
+    lines = [
+        written(part.food, part.grams, dish.tables, stand_in_words(line.read, part.food), dish.eaters.sure)
+        for part in candidate.parts
+    ]
     brings = tuple(
         LineLoad(part.food, one.amount, dish.profile_of(part.food))
         for part, one in zip(candidate.parts, lines, strict=True)
@@ -167,8 +179,9 @@ def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iter
     assert line.amount is not None
     assert line.profile is not None
     stand_in = candidate.parts[0]
+    words = own_words(line.read, line.food, line.amount.grams, dish.tables)
     for share in _KEPT:
-        own = written(line.food, line.amount.grams * share, dish.tables, _tail(line.read.text), line.amount.sure)
+        own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
         other = written(stand_in.food, stand_in.grams * (1 - share), dish.tables, sure=dish.eaters.sure)
         if own.amount.grams >= line.amount.grams:
             continue
@@ -225,7 +238,7 @@ def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         food = candidate.parts[0].food
         if not dish.profile_of(food).anything:
             lost = round(weight * (1 - prices.ALTERNATIVE_POINTS / prices.SWAP_LIKENESS))
-            text = f"{food.name}{_tail(line.read.text)}"
+            text = f"{food.name}{tail_of(line.read.text)}"
             price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, text)
             yield Choice("swap", (), (text,), price, lost, candidate)
 
@@ -251,9 +264,10 @@ def _less(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[
     floor = whole * Decimal(str(least))
     step = next((one for one in _STEPS if (whole - floor) / one <= _MOST_STEPS), _STEPS[-1])
     told = set()
+    words = own_words(line.read, line.food, whole, tables)
     grams = (whole / step).to_integral_value(ROUND_DOWN) * step
     while grams > 0 and grams >= floor:
-        line_written = written(line.food, grams, tables, _tail(line.read.text), line.amount.sure)
+        line_written = written(line.food, grams, tables, words, line.amount.sure)
         amount = line_written.amount
         lower = amount.most < line.amount.most and amount.grams <= whole
         if lower and amount.grams >= floor and line_written.line not in told:
@@ -264,12 +278,6 @@ def _less(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[
             kind: Kind = "weigh" if amount.grams >= whole * _WEIGHED else "less"
             yield Choice(kind, brings, (line_written.line,), price, lost)
         grams -= step
-
-
-def _tail(text: str) -> str:
-    """How the line says it is cut: `, finely chopped`."""
-    _, comma, rest = text.partition(",")
-    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""
 
 
 def _out(line: Counted, weight: int) -> Choice:

@@ -1,5 +1,6 @@
 """Foods that the steps of a recipe name and its ingredient list does not: the page may hold half of the list."""
 
+import re
 from collections.abc import Iterable, Sequence
 
 from calmlarder.adapt.names import foods_in, names_of
@@ -20,6 +21,15 @@ _ELSE = frozenset(
         "grill steam braise mash vegetable meat fish fruit"
     )
 )
+# What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
+_VERBS = (
+    "roast|fry|stir-fry|bake|grill|steam|boil|braise|mash|toast|poach|stew|mince|whip|cream|dice|slice|chop|smoke|"
+    "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
+)
+_AS_VERB = re.compile(
+    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)",
+    re.IGNORECASE,
+)
 
 
 def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
@@ -31,7 +41,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
-        for words, meant in foods_in(step, names):
+        for words, meant in foods_in(_AS_VERB.sub(" . ", step), names):
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None

@@ -20,6 +20,7 @@ WEIGHT: Mapping[Role, int] = MappingProxyType({
 LEAST_SHARE, MOST_SHARE = 0.25, 1.5
 
 TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
+LEFT_IN = 1  # points beside the price of its stand-in for onion or garlic that stays in an elimination dish
 ANOTHER_PART = 3  # a swap in two parts: one more thing to buy
 SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py
 ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.choices import Choice, Open
 from calmlarder.adapt.loads import LineLoad, under_each
+from calmlarder.adapt.written import is_unraised
 from calmlarder.intake.plate import exact_grams
 from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS
@@ -48,6 +49,8 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         when = candidate.when.removeprefix("any: ")
         told += [f"when: {when}"] if when not in {"", "any"} else []
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
+    if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
+        told.append("it was self-raising: sift in 1 tsp baking powder for each 100 g (common practice, no source)")
     return "; ".join(told)
 
 

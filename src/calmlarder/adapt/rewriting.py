@@ -1,10 +1,12 @@
 """Lines that name several foods, and the changed recipe in the form it came in or the one asked for."""
 
+from collections import Counter
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import NOT_COUNTED, Adapted, Change
-from calmlarder.adapt.written import written
+from calmlarder.adapt.written import own_words, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.tables.book import Tables
@@ -43,17 +45,84 @@ def changed_recipe(
         return None
     changed = [change.place for change in adapted.changes if change.place is not None]
     unread = {one.place for one in adapted.unread}
-    lines: dict[int, tuple[str, ...]] = {}
+    joined = _joined(recipe, parts, adapted, tables)
+    lines: dict[int, tuple[str, ...]] = {parts[place].line: (line,) for place, line in joined.items()}
     for line in sorted(parts[place].line for place in unread):
         lines[line] = (_marked(recipe.ingredients[line]),)
+    apart = _once(_without(adapted, {adapted.amounts[place].food for place in joined}), parts, tables)
     for line in dict.fromkeys(parts[place].line for place in changed):
         lines[line] = tuple(
             text
             for place, part in enumerate(parts)
             if part.line == line
-            for text in _texts(place, part, recipe, parts, adapted, tables)
+            for text in _texts(place, part, recipe, parts, apart, tables)
         )
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
+
+
+def _joined(recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, str]:
+    """Lines that stay as they are but for what turns into their food elsewhere: one line, all of it.
+
+    Not where headings part the list: what goes into a sauce is not added to the salad.
+    """
+    if any(part.read.outcome == "heading" for part in parts):
+        return {}
+    changed = {change.place for change in adapted.changes} | {one.place for one in adapted.unread}
+    more: dict[str, Decimal] = {}
+    for change in adapted.changes:
+        if change.change == "swap" and change.place is not None:
+            for one in change.to:
+                more[one.food] = more.get(one.food, Decimal(0)) + one.grams
+    alone = Counter(part.line for part in parts)
+    found: dict[int, str] = {}
+    for place, part in enumerate(parts):
+        amount = adapted.amounts.get(place)
+        if place in changed or amount is None or alone[part.line] > 1 or amount.food not in more:
+            continue
+        food = tables.food_by_id[amount.food]
+        words = own_words(part.read, food, amount.grams, tables)
+        found[place] = written(food, amount.grams + more.pop(amount.food), tables, words).line
+    return found
+
+
+def _once(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
+    """What takes the place of several lines stands in the first of them, all of it; not where headings part them."""
+    swaps = [change for change in adapted.changes if change.change == "swap"]
+    grams: dict[str, list[Decimal]] = {}
+    for change in swaps:
+        for one in change.to:
+            grams.setdefault(one.food, []).append(one.grams)
+    several = {food: sum(each, Decimal(0)) for food, each in grams.items() if len(each) > 1}
+    if not several or any(part.read.outcome == "heading" for part in parts):
+        return adapted
+    changes = []
+    for change in adapted.changes:
+        if change in swaps and change.to:
+            pairs = []
+            for one, line in zip(change.to, change.lines, strict=True):
+                if one.food not in grams:
+                    continue  # it stands in an earlier line
+                if one.food in several:
+                    new = written(tables.food_by_id[one.food], several[one.food], tables)
+                    pairs.append((new.amount, new.line))
+                    del grams[one.food]
+                else:
+                    pairs.append((one, line))
+            change = change.model_copy(update={"to": tuple(a for a, _ in pairs), "lines": tuple(b for _, b in pairs)})
+        changes.append(change)
+    return adapted.model_copy(update={"changes": tuple(changes)})
+
+
+def _without(adapted: Adapted, foods: set[str]) -> Adapted:
+    """The changes without what is added to a line of that food; a swap into it alone leaves no line."""
+    changes = []
+    for change in adapted.changes:
+        if change.change == "swap" and change.to:
+            kept = [(one, line) for one, line in zip(change.to, change.lines, strict=True) if one.food not in foods]
+            update = {"to": tuple(one for one, _ in kept), "lines": tuple(line for _, line in kept)}
+            change = change.model_copy(update=update)
+        changes.append(change)
+    return adapted.model_copy(update={"changes": tuple(changes)})
 
 
 def _texts(

@@ -1,11 +1,13 @@
 """Ingredient lines as a cook writes them, and the amounts they stand for: as the reader of lines takes them."""
 
+import re
 from collections.abc import Iterator
 from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount
-from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.quantity import measure_word, take_quantity
+from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.tables.book import Tables
@@ -16,6 +18,13 @@ from calmlarder.tables.rows import Food
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
 _SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "1 tsp", "1 1/2 tsp", "2 tsp")
+_OWN_WORDS = re.compile(
+    r"\s*(?P<amount>\d+(?:[.,/]\d+)?\s?(?:kg|g|grams?|ml|l|litres?|tbsp|tsp|tablespoons?|teaspoons?|oz|lbs?))\b\.?\s+"
+    r"(?:of\s+)?(?P<words>[^\d()/+]+)"
+)
+_RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
+_SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
+_SAME = Decimal("0.02")  # as a share of the grams that were read
 _NEAR = 0.26  # how far a spoon may be from the grams asked for, as a share of them
 
 
@@ -26,22 +35,58 @@ class Written(NamedTuple):
     amount: Amount
 
 
-def written(food: Food, grams: Decimal, tables: Tables, tail: str = "", sure: Tolerance = USUAL) -> Written:
-    """The line for so many grams of a food: measured from 10 g on, spooned below where a spoon comes near."""
+def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: Tolerance = USUAL) -> Written:
+    """The line for so many grams of a food: measured from 10 g on, spooned below where a spoon comes near.
+
+    `words` are what the line calls the food, its name where there are none.
+    """
+    words = words or food.name
     if grams < _ON_THE_SCALE:
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
         if spoon is not None and abs(spoon[1].grams - grams) <= Decimal(str(_NEAR)) * grams:
-            return Written(f"{spoon[0]} {food.name}{tail}", spoon[1].model_copy(update={"sure": sure}))
+            return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
     if food.kind in _POURED:
         cup = _amount("100 ml", food, tables)
         if cup is not None:
-            words = f"{float(_sane(grams * 100 / cup.grams)):g} ml"
-            poured = _amount(words, food, tables)
+            told = f"{float(_sane(grams * 100 / cup.grams)):g} ml"
+            poured = _amount(told, food, tables)
             if poured is not None:
-                return Written(f"{words} {food.name}{tail}", poured.model_copy(update={"sure": sure}))
+                return Written(f"{told} {words}", poured.model_copy(update={"sure": sure}))
     sane = _sane(grams)
     amount = Amount(food=food.id, grams=sane, high=sane, weighed=True, sure=sure)
-    return Written(f"{float(sane):g} g {food.name}{tail}", amount)
+    return Written(f"{float(sane):g} g {words}", amount)
+
+
+def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:
+    """What a line calls its food and says of it (`self-raising flour, sifted`), to stand behind another amount.
+
+    Only of a line with one amount that was read as it stands: of `2 tins chickpeas` or `1 pumpkin` with its skin the
+    words mean another weight. There it is the food's name, and how it is cut.
+    """
+    found = _OWN_WORDS.fullmatch(read.text)
+    several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
+    if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
+        told = _amount(found["amount"].casefold(), food, tables)
+        if told is not None and abs(told.grams - grams) <= _SAME * grams:
+            return found["words"].strip()
+    return f"{food.name}{tail_of(read.text)}"
+
+
+def stand_in_words(read: IngredientRead, stand_in: Food) -> str:
+    """What a stand-in is called; for self-raising flour another flour needs the raising agent too."""
+    return f"{stand_in.name}, with baking powder" if is_unraised(read, stand_in) else ""
+
+
+def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
+    """Whether a flour takes the place of a self-raising one and is not self-raising itself."""
+    flour = stand_in.kind in {"flour", "starch"}
+    return flour and _RAISES.search(read.text) is not None and _RAISES.search(stand_in.name) is None
+
+
+def tail_of(text: str) -> str:
+    """How the line says it is cut: `, finely chopped`."""
+    _, comma, rest = text.partition(",")
+    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""
 
 
 def _sane(amount: Decimal) -> Decimal:

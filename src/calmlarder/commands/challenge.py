@@ -18,7 +18,7 @@ from calmlarder.reintroduction.entry import KEYS, QUESTIONS
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
-from calmlarder.render import course_text
+from calmlarder.render import course_text, entry_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -74,10 +74,10 @@ def start(options: argparse.Namespace) -> int:
         how = challenges.Start(_now(options), food, options.control)
         today, bars = challenges.begin(household, who, challenge, yes, how)
     if options.json:
-        shown = {"started": not bars, "bars": course_text.bars_object(bars), "today": course_text.today_object(today)}
+        shown = {"started": not bars, "bars": entry_text.bars_object(bars), "today": course_text.today_object(today)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
-        print(course_text.bars_text(bars) if bars else course_text.today_text(today))
+        print(entry_text.bars_text(bars) if bars else course_text.today_text(today))
     return 3 if bars else 0
 
 
@@ -99,7 +99,9 @@ def score(options: argparse.Namespace) -> int:
     with household_of(options) as household:
         scored = challenges.score(household, felt, left_out, not options.not_eaten)
     words = [felt_line(scored.felt)]
-    words += [see_a_doctor(scored.flags)] if scored.flags else []
+    if scored.flags:  # nothing after it that could soften it
+        _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
+        return 0
     words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, course_text.today_text(scored.today)]))
     return 0
@@ -117,7 +119,8 @@ def stop(options: argparse.Namespace) -> int:
     """End it before its end."""
     with household_of(options) as household:
         course = challenges.stop(household, person(options.who, "--who"), _now(options), _words(options.why))
-    words = f"The challenge of {course_text.name_of(course.challenge)} is stopped. Nothing is concluded from it."
+    name = course_text.name_of(course.challenge)
+    words = f"The challenge of {name} is stopped. Nothing is concluded from it, and you may begin again."
     _show(options, {"stopped": course.challenge, "why": course.why_stopped}, f"{words}\n{course_text.CARE}")
     return 0
 
@@ -191,7 +194,7 @@ def _challenge(given: str) -> Challenge:
         if challenge == name:
             return challenge
     remedy = f"choose of {', '.join(CHALLENGES)}"
-    raise CannotGoOn([Problem(where="GROUP", what=f"`{given}` is no group that is challenged", remedy=remedy)])
+    raise CannotGoOn([Problem(where="GROUP", what=f"`{given}` is no group that is tried here", remedy=remedy)])
 
 
 def _answers(given: str | None) -> tuple[str, ...]:
@@ -203,13 +206,17 @@ def _answers(given: str | None) -> tuple[str, ...]:
     unknown = [word for word in words if word not in KEYS]
     if unknown:
         remedy = f"choose of {', '.join(KEYS)}, or none"
-        raise CannotGoOn([Problem(where="--yes", what=f"`{unknown[0]}` is no question", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--yes", what=f"`{unknown[0]}` is none of the questions", remedy=remedy)])
     return tuple(words)
 
 
 def _asked() -> tuple[str, ...]:
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
-        remedy = f"give --yes none, or those of {', '.join(KEYS)} that you answer yes to"
+        remedy = (
+            "run it in a terminal to be asked, or read them in `calmlarder challenge start --help` and give --yes with "
+            f"those of {', '.join(KEYS)} that you answer yes to, or --yes none"
+        )
         raise CannotGoOn([Problem(where="--yes", what="questions come before a challenge", remedy=remedy)])
-    print("A few questions first. They stay on this machine; answer y for yes, Enter for no.")
+    print("A few questions first, so that nobody begins who should see a doctor before.")
+    print("The answers are not kept; answer y for yes, Enter for no.")
     return tuple(one.key for one in QUESTIONS if input(f"{one.words} ").strip().lower() in {"y", "yes"})

@@ -64,7 +64,7 @@ def _weighed(given: Sequence[str], dinner: "Dinner", tables: Tables) -> dict[str
         name, _, grams = text.rpartition("=")
         number = grams.strip().removesuffix("g").strip()
         if not name or not number.isascii() or not number.isdigit() or int(number) > _MOST_GRAMS:
-            remedy = 'write it like "firm tofu=180", or with the number of the lot, "12=180"'
+            remedy = 'write it like "firm tofu=180", or with the number of the item, "12=180"'
             raise CannotGoOn([Problem(where="--weighed", what=f"`{text}` says no grams", remedy=remedy)])
         name = name.strip()
         found[name if name in lots else _only_lot(food_named(name, "--weighed", tables), dinner)] = int(number)
@@ -80,7 +80,7 @@ def _only_lot(food: Food, dinner: "Dinner") -> str:
         what = f"{food.name} is not in the dish"
         remedy = f"it holds {', '.join(dict.fromkeys(use.name for use in dinner.uses))}"
     else:
-        what = f"the dish holds {len(uses)} lots of {food.name}"
+        what = f"the dish holds {len(uses)} items of {food.name}"
         ways = " or ".join(f"`{use.lot}={use.grams}` for {use.grams} g of `{use.line}`" for use in uses)
         remedy = f"say which one: {ways}"
     raise CannotGoOn([Problem(where="--weighed", what=what, remedy=remedy)])

@@ -39,7 +39,7 @@ def ended_by(options: argparse.Namespace, household: Household) -> "list[KeptEat
         eaters = eaters_of(options, [one.lot for one in ones], household)
     logged: list[KeptEaten] = []
     # One action: undo brings all of them back at once.
-    with household.store.as_one(f"remove {len(ones) + len(unread)} lots") if unread and ones else nullcontext():
+    with household.store.as_one(f"remove {len(ones) + len(unread)} items") if unread and ones else nullcontext():
         if unread:
             remove_unread(household, unread)
         if ones:
@@ -58,7 +58,7 @@ def _check(options: argparse.Namespace) -> None:
         where = "--who" if options.who else "--when"
         raise CannotGoOn([Problem(where=where, what="is of what was eaten", remedy="leave it out, or say --how eaten")])
     if options.grams is not None and len(options.ids) > 1:
-        raise CannotGoOn([Problem(where="--grams", what="is of one lot", remedy="name one lot at a time")])
+        raise CannotGoOn([Problem(where="--grams", what="is of one item", remedy="name one item at a time")])
 
 
 def eaters_of(options: argparse.Namespace, lots: Sequence[Lot], household: Household) -> Eaters:
@@ -97,7 +97,7 @@ def _lines(eaters: Eaters, grams: float, logged: "Sequence[KeptEaten]") -> list[
     lines = [f"logged: {eaten_line(one.id, one.eaten).strip()}" for one in logged]
     new = sum(one.eaten.grams * (eaters.people if one.eaten.who == EVERYONE else 1) for one in logged)
     if eaters.only_sittings and not logged:
-        lines.append("Nothing new in the log: it is there already, or no one sitting's. `--who NAME` logs that, too.")
+        lines.append("Nothing new in the log: it is there already, or was no single meal. `--who NAME` logs that, too.")
     elif eaters.who and not eaters.only_sittings and new < grams - 1:
         lines.append(f"{grams - new:g} g of it were in the log already and do not count twice.")
     return lines

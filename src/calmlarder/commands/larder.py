@@ -147,7 +147,7 @@ def _keep(household: Household, lines: Sequence[str], source: str, as_json: bool
 def _counts(found: Kept) -> str:
     """How many lots were kept, and how many lines wait for an answer or could not be read."""
     lots, asked, wrong = len(found.lots), len(found.asked), len(found.problems)
-    told = [f"{lots} lot{'s' * (lots != 1)} kept"]
+    told = [f"{lots} item{'s' * (lots != 1)} kept"]
     told += [f"{asked} line{'s' * (asked != 1)} to answer, on top"] if asked else ["nothing to answer"]
     told += [f"{wrong} line{'s' * (wrong != 1)} not read, below"] if wrong else []
     return f"{'; '.join(told)}."
@@ -226,8 +226,8 @@ def _move(options: argparse.Namespace, household: Household, place: Place) -> in
     with household.store.transaction():
         ones, unknown = numbered(household, options.ids)
         if unknown:
-            what, remedy = "there is no such lot", "`calmlarder larder list` shows the numbers"
-            raise CannotGoOn(Problem(where=f"lot {lot_id}", what=what, remedy=remedy) for lot_id in unknown)
+            what, remedy = "there is no such item", "`calmlarder larder list` shows the numbers"
+            raise CannotGoOn(Problem(where=f"item {lot_id}", what=what, remedy=remedy) for lot_id in unknown)
         move_to(household, place, ones)
     return _list(options, household)
 

@@ -9,6 +9,7 @@ from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.problems import CannotGoOn
+from calmlarder.render.about import about_span
 from calmlarder.render.match_json import match_object
 
 
@@ -45,7 +46,7 @@ def _lines(reading: Reading) -> Iterator[str]:
 
 
 def _lot_lines(lot: Lot) -> Iterator[str]:
-    span = "" if lot.grams_low == lot.grams_high else f" ({lot.grams_low:g} to {lot.grams_high:g})"
+    span = "" if lot.grams_low == lot.grams_high else f" ({about_span(lot.grams_low, lot.grams_high)})"
     yield f"  {lot.grams:g} g{span}, {lot.place}"
     if lot.days_left is not None:
         yield f"  {lot.days_left} days left: {lot.days_from}"

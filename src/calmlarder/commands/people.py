@@ -87,7 +87,7 @@ def _limits(options: argparse.Namespace, one: Person, today: date) -> tuple[OwnL
     for text in options.limit or ():
         own = own_limit_of(text, options.said_by, today)
         if own is None:
-            remedy = f'write a component and grams at one sitting, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
+            remedy = f'write a group and grams at one meal, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
         one = one.model_copy(update={"own_limits": people.with_limit(one, own)})
     return one.own_limits
@@ -97,7 +97,9 @@ def _component(given: str, option: str) -> OwnComponent:
     component = component_named(given)
     if component is None:
         remedy = f"choose of {', '.join(OWN_COMPONENTS)}"
-        raise CannotGoOn([Problem(where=option, what=f"`{given.strip()}` is no component", remedy=remedy)])
+        raise CannotGoOn(
+            [Problem(where=option, what=f"`{given.strip()}` is no group with a limit of its own", remedy=remedy)]
+        )
     return component
 
 

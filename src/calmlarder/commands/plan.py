@@ -109,7 +109,7 @@ def _say_better() -> "Callable[[Outcome], None]":
             return
         seconds, plan = (datetime.now() - start).total_seconds(), outcome.plan
         filled = sum(one.dinner is not None for one in plan.sittings)
-        all_of = f"{filled} of {len(plan.sittings)} sittings"
+        all_of = f"{filled} of {len(plan.sittings)} meals"
         print(f"{seconds:5.1f} s: {all_of}, cost {plan.cost_points:.0f} (Ctrl-C keeps it)", file=sys.stderr)
 
     return say

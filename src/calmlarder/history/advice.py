@@ -56,8 +56,8 @@ def advise(entries: Sequence[Ended], today: date, tables: Tables) -> Advised:
     days = (today - entries[0].on) // timedelta(days=1) if entries else 0
     if days < LEAST_DAYS or len(lots) < LEAST_LOTS:
         return Advised(
-            missing=f"{days} days and {len(lots)} used-up lots are told so far; from {LEAST_DAYS} days and "
-            f"{LEAST_LOTS} lots on there is something to go by"
+            missing=f"{days} days and {len(lots)} used-up items are logged so far; from {LEAST_DAYS} days and "
+            f"{LEAST_LOTS} items on there is something to go by"
         )
     titles = {entry.food: entry.title for entry in entries}
     found = []
@@ -69,7 +69,7 @@ def advise(entries: Sequence[Ended], today: date, tables: Tables) -> Advised:
     found.sort(key=lambda one: (-one.thrown_g, one.title))
     if not found:
         return Advised(
-            missing=f"no food of which {LEAST_OF_FOOD} lots are used up was thrown {LEAST_THROWN} times or more"
+            missing=f"no food of which {LEAST_OF_FOOD} items are used up was thrown {LEAST_THROWN} times or more"
         )
     return Advised(advice=tuple(found[:MOST]))
 

@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
+from calmlarder.adapt.labels import labels_to_read
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
@@ -61,6 +62,7 @@ def adapted_recipe(
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
+    remarks += labels_to_read(reads, adapted, tables)
     said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=said)
     notes = notes_on_steps(recipe.steps, parts, adapted, tables)

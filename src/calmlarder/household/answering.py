@@ -145,7 +145,7 @@ def _not_waiting(household: Household, number: int) -> CannotGoOn:
     if all(row.id != number for row in household.store.lots()):
         return no_lot(number)
     remedy = "`calmlarder larder list` shows what is to be answered on top"
-    return CannotGoOn([Problem(where=f"lot {number}", what="waits for no answer", remedy=remedy)])
+    return CannotGoOn([Problem(where=f"item {number}", what="waits for no answer", remedy=remedy)])
 
 
 def words_in(household: Household) -> Mapping[str, tuple[str, ...]]:

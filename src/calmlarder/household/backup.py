@@ -54,7 +54,7 @@ class Backup(NamedTuple):
         """What is in it, in a few words."""
         lots, eaten = len(self.rows["lots"]), len(self.rows["eaten"])
         of = f", {len(self.tables)} own tables" if self.tables else ""
-        return f"{lots} lots, {eaten} entries of what was eaten, {len(self.rows['settings'])} settings{of}"
+        return f"{lots} items, {eaten} entries of what was eaten, {len(self.rows['settings'])} settings{of}"
 
 
 def backup_text(household: Household, own: Path) -> tuple[str, str]:

@@ -129,7 +129,7 @@ def _ending(
         taken = one.lot.grams if ending.grams is None else ending.grams
         if not 0 < taken <= one.lot.grams:
             remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
-            raise CannotGoOn([Problem(where=f"lot {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
+            raise CannotGoOn([Problem(where=f"item {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
         left[one.id] = smaller(one.lot, one.lot.grams - taken)
         entries.append(_entry(household, one, left[one.id], ending))
     return left, entries

@@ -9,6 +9,7 @@ from calmlarder.household.diary import feel
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Clock, clock
@@ -30,7 +31,7 @@ _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
     "onion": ("fresh", "other"),
     "garlic": ("fresh", "other"),
 }
-_RED_FLAG = "a red flag"
+_RED_FLAG = "a warning sign in a note, see a doctor before you begin again"
 
 
 class Today(NamedTuple):
@@ -88,17 +89,18 @@ def begin(
     """
     person = person_of(household, who)
     barred = bars(yes)
+    if barred:  # before any other hindrance: whoever should see a doctor hears that
+        return today(household, who), barred
     _may_begin(household, person, challenge)
     food = _food(household, person, challenge, options.food)
-    if not barred:
-        start = Event(
-            at=options.at, who=who, kind="start", challenge=challenge, food=food.food.id,
-            wants_control=options.wants_control,
-        )  # fmt: skip
-        with household.store.as_one(f"start a challenge of {challenge}"):
-            keep(household.store, [start], f"start a challenge of {challenge}")
-            change(household, who, {"phase": "reintroduction", "since": household.today})
-    return today(household, who), barred
+    start = Event(
+        at=options.at, who=who, kind="start", challenge=challenge, food=food.food.id,
+        wants_control=options.wants_control,
+    )  # fmt: skip
+    with household.store.as_one(f"start a challenge of {challenge}"):
+        keep(household.store, [start], f"start a challenge of {challenge}")
+        change(household, who, {"phase": "reintroduction", "since": household.today})
+    return today(household, who), ()
 
 
 class Start(NamedTuple):
@@ -111,12 +113,18 @@ class Start(NamedTuple):
 
 def _may_begin(household: Household, person: Person, challenge: Challenge) -> None:
     if challenge not in order(False, person.avoid):
-        what, remedy = f"{challenge} is an allergen of {person.name}, or holds one", "choose another group"
+        what = f"{_plain(challenge)} or its foods are among the allergens to avoid, and those are never tried here"
+        remedy = "choose another group; ask a doctor about the allergy"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
     going = [one for one in courses(household, person.name) if one.is_open]
     if going:
-        what, remedy = f"one of {going[-1].challenge} goes on", "`calmlarder challenge stop` ends it first"
+        what = f"that of {_plain(going[-1].challenge)} is still going on; one group at a time tells which food it was"
+        remedy = "go on with it, or `calmlarder challenge stop` ends it first"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
+
+
+def _plain(challenge: Challenge) -> str:
+    return "GOS" if challenge == "gos" else challenge.replace("_", " ")
 
 
 def _food(household: Household, person: Person, challenge: Challenge, food: Food | None) -> ChallengeFood:
@@ -125,12 +133,13 @@ def _food(household: Household, person: Person, challenge: Challenge, food: Food
         found = challenge_food(food, challenge, tables)
         if found is None:
             names = ", ".join(one.food.name for one in foods_for(challenge, tables, person.diet, person.avoid)[:5])
-            what = f"{food.name} is no pure food for it: it lacks the group, or brings too much of others"
+            what = f"{food.name} would not tell: it holds none of the group, or too much of others besides"
             raise CannotGoOn([Problem(where="--food", what=what, remedy=f"choose {names}")])
         return found
     fit = foods_for(challenge, tables, person.diet, person.avoid)
     if not fit:
-        what, remedy = f"no pure food for {challenge} is known that {person.name} may eat", "name one with --food"
+        what = f"no food is known that suits {_plain(challenge)} and that fits the diet and allergens said"
+        remedy = "choose another group, or ask your dietitian for a food and name it with --food"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
     return fit[0]
 
@@ -255,7 +264,15 @@ def _going(household: Household, who: str) -> Course:
     going = [one for one in courses(household, who) if one.is_open]
     if not going:
         remedy = "`calmlarder challenge start GROUP` begins one"
-        raise CannotGoOn([Problem(where="challenge", what=f"none of {who} goes on", remedy=remedy)])
+        raise CannotGoOn(
+            [
+                Problem(
+                    where="challenge",
+                    what="none is going on" if who == ME else f"none of {who} is going on",
+                    remedy=remedy,
+                )
+            ]
+        )
     return going[-1]
 
 

@@ -24,7 +24,7 @@ def lot_labelled(household: Household, lot_id: int) -> KeptLot:
     found, _ = numbered(household, [lot_id])
     if not found:
         remedy = "`calmlarder larder list` shows the numbers"
-        raise CannotGoOn([Problem(where=f"lot {lot_id}", what="is not in the larder", remedy=remedy)])
+        raise CannotGoOn([Problem(where=f"item {lot_id}", what="is not in the larder", remedy=remedy)])
     return found[0]
 
 

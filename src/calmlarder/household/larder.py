@@ -133,7 +133,7 @@ def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
             what = "was changed in another program meanwhile; nothing was done"
             remedy = "look at it again, and write anew what is there now"
             raise CannotGoOn(
-                [Problem(where=f"lot {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
+                [Problem(where=f"item {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
             )
         household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
     return _standing(household, [seen.id])
@@ -160,7 +160,7 @@ def move_to(household: Household, place: Place, ones: Sequence[KeptLot], grams: 
     """
     moved, why_not, words = _ways(household, place)
     problems = [
-        Problem(where=f"lot {one.id}", what=why, remedy="`calmlarder larder list` shows the numbers")
+        Problem(where=f"item {one.id}", what=why, remedy="`calmlarder larder list` shows the numbers")
         for one in ones
         if (why := why_not(one.lot)) is not None
     ]
@@ -191,4 +191,4 @@ def remove_unread(household: Household, ids: Sequence[int]) -> None:
 
 
 def _many(lots: Sequence[object]) -> str:
-    return f"{len(lots)} lot{'' if len(lots) == 1 else 's'}"
+    return f"{len(lots)} item{'' if len(lots) == 1 else 's'}"

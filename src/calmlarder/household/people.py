@@ -16,6 +16,7 @@ from calmlarder.problems import CannotGoOn, Problem
 MOST_PEOPLE = 12
 # What of me is a setting of the home, which holds for all who share a dish where nobody is named.
 _AT_HOME = {"diet": "diet", "avoid": "avoid", "never": "never", "disliked": "dislike", "profile": "profile"}
+_FIELDS = {"protein_g": "protein, g", "weight_kg": "weight, kg", "age": "age, years", "appetite": "appetite, usual 1"}
 _NO_NAMES = {EVERYONE, "guest", "guests", "nobody"}
 
 
@@ -31,7 +32,7 @@ def person_of(household: Household, name: str) -> Person:
     if found is None:
         known = ", ".join(one.name for one in everybody)
         remedy = f"here are {known}; `calmlarder people add {name}` adds somebody"
-        raise CannotGoOn([Problem(where=name, what="is nobody of this home", remedy=remedy)])
+        raise CannotGoOn([Problem(where=name, what="does not eat here yet", remedy=remedy)])
     return found
 
 
@@ -39,10 +40,20 @@ def add(household: Household, name: str, values: Mapping[str, Any]) -> Person:
     """Somebody new. Raises CannotGoOn for a name that is taken or none, and for what cannot be."""
     everybody = people(household)
     if name in _NO_NAMES or any(one.name == name for one in everybody):
-        remedy = "give another name" if name in _NO_NAMES else f"`calmlarder people set {name}` changes them"
-        raise CannotGoOn([Problem(where=name, what="cannot be added", remedy=remedy)])
+        what, remedy = "is here already", f"`calmlarder people set {name}` changes what holds for them"
+        if name in _NO_NAMES:
+            what, remedy = "means something else here and cannot be a name", "give another name"
+        raise CannotGoOn([Problem(where=name, what=what, remedy=remedy)])
     if len(everybody) >= MOST_PEOPLE:
-        raise CannotGoOn([Problem(where=name, what=f"would be more than {MOST_PEOPLE}", remedy="remove somebody")])
+        raise CannotGoOn(
+            [
+                Problem(
+                    where=name,
+                    what=f"cannot be added: {MOST_PEOPLE} people are here, and no more fit",
+                    remedy="remove somebody",
+                )
+            ]
+        )
     new = changed(household, Person(name=name, profile=NO_LIMITS), values)
     _keep(household, [*everybody, new], f"add {name}")
     return new
@@ -70,13 +81,17 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
         new = Person.model_validate({**person.model_dump(), **values})
     except ValidationError as error:
         faults = [
-            Problem(where=str(fault["loc"][0]), what=f"`{fault['input']}` cannot be", remedy=str(fault["msg"]))
+            Problem(
+                where=_FIELDS.get(str(fault["loc"][0]), str(fault["loc"][0])),
+                what=f"`{fault['input']}` cannot be kept",
+                remedy=str(fault["msg"]).replace("Input should be", "it should be"),
+            )
             for fault in error.errors(include_url=False)
         ]
         raise CannotGoOn(faults) from None
     if new.profile == OWN and not new.own_limits:
         remedy = f'finish a challenge, or `calmlarder people set {new.name} --limit "gos 1" --said-by "my dietitian"`'
-        raise CannotGoOn([Problem(where="profile", what="no limits of their own are known", remedy=remedy)])
+        raise CannotGoOn([Problem(where="profile", what="no limits of their own are kept yet", remedy=remedy)])
     new.limits(household.tables)  # raises where there is no such profile
     return new
 

@@ -22,10 +22,10 @@ class Question(NamedTuple):
 QUESTIONS: tuple[Question, ...] = (
     Question("blood", "Have you seen blood in your stool?", "doctor"),
     Question("weight-loss", "Have you lost 3 kg, or 5 % of your weight, without meaning to?", "doctor"),
-    Question("night", "Do pain, bloating or the toilet wake you at night?", "doctor"),
-    Question("fever", "Have you had a fever with it?", "doctor"),
+    Question("night", "Do pain, bloating or the need for the toilet wake you at night?", "doctor"),
+    Question("fever", "Have you had a fever with your gut trouble?", "doctor"),
     Question("anaemia", "Has a blood test shown that you lack iron?", "doctor"),
-    Question("new-after-50", "Did it begin, or change, after you turned 50?", "doctor"),
+    Question("new-after-50", "Did your gut trouble begin, or change, after you turned 50?", "doctor"),
     Question("family-cancer", "Has a close relative had cancer of the bowel or the ovaries?", "doctor"),
     Question("family-coeliac", "Does somebody in your family have coeliac disease?", "doctor"),
     Question("pregnant", "Are you pregnant, or breastfeeding?", "dietitian"),

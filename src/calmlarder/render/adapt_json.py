@@ -50,12 +50,27 @@ def at_home_object(held: Mapping[str, AtHome]) -> dict[str, Any]:
 
 def lines_of(reads: Sequence[IngredientRead]) -> int:
     """How many lines of a recipe name something to eat or drink."""
-    return sum(read.outcome != "heading" for read in reads)
+    return len(set(_lines_by_place(reads).values()))
 
 
 def counted_lines(reads: Sequence[IngredientRead], adapted: Adapted) -> int:
     """How many of them were counted, or changed into what is."""
-    return lines_of(reads) - len({one.place for one in adapted.unread})
+    lines = _lines_by_place(reads)
+    return lines_of(reads) - len({lines[one.place] for one in adapted.unread})
+
+
+def _lines_by_place(reads: Sequence[IngredientRead]) -> dict[int, int]:
+    """The line that each food stands in, headings aside: of a line that names several, all have the place of one."""
+    lines: dict[int, int] = {}
+    first, others = 0, list[str]()
+    for place, read in enumerate(reads):
+        if others and read.text == others[0]:
+            others.pop(0)
+        else:
+            first, others = place, [one.text for one in read.also] if read.outcome == "read" else []
+        if read.outcome != "heading":
+            lines[place] = first
+    return lines
 
 
 def _ingredient(read: IngredientRead, amount: Amount | None) -> dict[str, Any]:

@@ -65,7 +65,9 @@ def verdict(reads: Sequence[IngredientRead], adapted: Adapted) -> str:
 
 
 def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, style: Style) -> Iterator[str]:
-    serves = adapted.before.serves
+    serves = str(adapted.before.serves)
+    if adapted.after is not None and adapted.after.serves != adapted.before.serves:
+        serves = f"{adapted.after.serves} (written for {serves})"  # only so does it fit
     yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
     yield from textwrap.wrap(verdict(reads, adapted), style.width)
     for warning in (*adapted.remarks, *adapted.warnings):

@@ -8,6 +8,8 @@ from calmlarder.reintroduction.posterior import Reckoning
 from calmlarder.reintroduction.red_flags import RedFlag
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
+# Common advice on bleeding from the gut, recalled.
+EMERGENCY = "Heavy bleeding, black stool, sudden severe pain or faintness: get emergency help now."
 
 
 def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
@@ -32,9 +34,9 @@ def reckoning_text(reckoning: Reckoning) -> str:
         f"  {dose:>5g} g  a reaction to it on about {round(100 * risk)} days of 100"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
-    lines.append(f"  limit for one sitting: {reckoning.own_limit_g:g} g")
+    lines.append(f"  estimated limit for one meal: {reckoning.own_limit_g:g} g")
     if reckoning.ambiguous:
-        lines.append("  Not clear yet: repeat the last dose after a wash-out, at most twice.")
+        lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
     return "\n".join([*lines, _CARE])
 
 
@@ -42,8 +44,9 @@ def see_a_doctor(flags: Sequence[RedFlag]) -> str:
     """The answer to red flags: calm, at once, and without a judgement."""
     words = "; ".join(f"“{flag.words}”" for flag in flags)
     return (
-        f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat: "
-        "most often it is nothing grave, and it should be looked at. Pause challenges until then."
+        f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat. It need not "
+        f"be serious, but only a doctor can tell. {EMERGENCY} Until you have been seen no challenge goes on; you lose "
+        "nothing by that."
     )
 
 

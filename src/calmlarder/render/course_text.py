@@ -1,27 +1,35 @@
 """Challenges in words and as plain values: what today asks, where one stands, what was found."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
-from calmlarder.reintroduction.entry import QUESTIONS, Bar
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of
+from calmlarder.reintroduction.ladders import group_of, ladder_of
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE
 
 if TYPE_CHECKING:
     from calmlarder.household.challenges import Scored, Status, Today
-    from calmlarder.tables.rows import Food
 
-CARE = "Go through this with a dietitian: they know what these days cannot tell. You may put anything off."
+CARE = "Go through this with a dietitian: they know what these days cannot tell. A day or a dose may always wait."
 _NAMES = {
-    "excess_fructose": "excess fructose", "gos": "GOS", "wheat": "fructans of wheat", "onion": "fructans of onion",
-    "garlic": "fructans of garlic",
+    "excess_fructose": "excess fructose", "gos": "GOS", "wheat": "fructans from wheat", "onion": "fructans from onion",
+    "garlic": "fructans from garlic",
 }  # fmt: skip
-_WORDS = {one.key: one.words for one in QUESTIONS}
+NONE_GOES_ON = "No challenge is going on."
+_ENDED = {
+    "strong reaction": "it ends after a strong reaction, as planned",
+    "two reactions": "it ends after two reactions, as planned",
+    "all doses eaten": "all doses were eaten",
+}
+_WHOLE_FROM_G = 10
+_SETTLE = (
+    "If you feel unwell, eat as in elimination until it settles; see a doctor if it is severe or does not settle in a "
+    "few days."
+)
+_IN_FOODS = {("core",): " in grains, pulses and nuts", ("fresh", "other"): " in other foods"}  # the cut-off classes
 
 
 def name_of(challenge: str) -> str:
@@ -66,40 +74,62 @@ def why_today(today: "Today") -> str:
     """What the day asks for, in a sentence or two."""
     course, stands, food = today.course, today.standing, today.food
     if course is None or stands is None:
-        return "No challenge goes on."
+        return NONE_GOES_ON
     name, ladder = name_of(course.challenge), ladder_of(course.challenge)
     if stands.what == "wash-out":
         had = len(stands.wash_out[-BASELINE_DAYS:])
         return (
-            f"A day without the challenge: eat as in elimination, and score the day. {BASELINE_DAYS} calm days come "
-            f"first, {had} of them scored so far, so that a reaction can be told from an ordinary day."
+            f"{_upper(name)}: no dose today. Eat as in elimination, and score the day tonight. {BASELINE_DAYS} calm "
+            f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average, so that a reaction can be "
+            f"told from an ordinary day. Days scored so far: {had}."
         )
     if stands.what == "paused":
         return (
-            "The challenge pauses: your gut has not been calm for a week (a score of "
-            f"{MOST_BASELINE:g} or less). That is no failure. Eat as in elimination; it goes on by itself after "
-            f"{BASELINE_DAYS} calm days. If it stays like this, see your dietitian or doctor."
+            f"{_upper(name)}: the challenge pauses, as your gut has not been calm for a week (worst scores of "
+            f"{MOST_BASELINE:g} of 10 or less on average). That is no failure. Eat as in elimination and score each "
+            f"day; it goes on by itself after {BASELINE_DAYS} calm days. If it stays like this, see your dietitian or "
+            "doctor."
         )
     if stands.what == "control":
         return (
-            f"A control day: the dish as on a challenge day, without the {name}. About one person in four has "
-            "symptoms on such a day, too, and it helps to know."
+            f"A comparison day: the dish as on a day with a dose, without the {name}. About one person in four has "
+            "symptoms on such a day, too, and it helps to know. Score the day tonight."
         )
     if stands.what == "dose":
-        what = "the same dose again, to be sure" if stands.is_repeat else "the next dose"
-        amount = "" if food is None or today.grams is None else f": {today.grams:g} g of {food.name}, weighed"
+        is_first = not any(one.eaten.dose_g for one in stands.tried)
+        what = "the same dose again, to be sure" if stands.is_repeat else f"the {'first' if is_first else 'next'} dose"
+        amount = (
+            "" if food is None or today.grams is None else f": {_on_the_scale(today.grams)} g of {food.name}, weighed"
+        )
         return (
-            f"Today {what}, {stands.dose_g:g} g of {name}{amount}, once, in your dinner. The rest of the day as in "
-            "elimination. Score the day tonight."
+            f"Today {what}, {stands.dose_g:g} g of {name}{amount}, once, with your dinner. Eat the rest of the day as "
+            "in elimination, and score the day tonight. If you do not feel like it, skip the day: nothing is lost."
         )
     if stands.what == "wait":
         rest = "" if ladder.every_days == 1 else " Symptoms may come a day later, so a day without a dose follows."
-        return f"Today's dose is eaten, or its day of rest goes on: eat as in elimination and score the day.{rest}"
+        return f"{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
     if stands.what == "skipped":
         return "No challenge today, as you said. It goes on tomorrow."
     if stands.what == "stopped":
-        return f"The challenge of {name} was stopped{f' ({course.why_stopped})' if course.why_stopped else ''}."
-    return f"The challenge of {name} is done ({stands.ended or 'ended'}). {concluded_words(course, stands)}"
+        return f"{stopped_words(course)}."
+    settle = f" {_SETTLE}" if stands.ended in {"strong reaction", "two reactions"} else ""
+    ended = f": {_ENDED[stands.ended]}" if stands.ended else ""
+    return f"The challenge of {name} is over{ended}.{settle} {concluded_words(course, stands)}"
+
+
+def stopped_words(course: Course) -> str:
+    """That a challenge was stopped, and why."""
+    why = f": {course.why_stopped}" if course.why_stopped else ""
+    return f"The challenge of {name_of(course.challenge)} was stopped{why}"
+
+
+def _on_the_scale(grams: float) -> str:
+    """Whole grams from 10 on, never more than the dose."""
+    return f"{int(grams)}" if grams >= _WHOLE_FROM_G else f"{grams:g}"
+
+
+def _upper(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def concluded_words(course: Course, stands: Standing) -> str:
@@ -107,41 +137,34 @@ def concluded_words(course: Course, stands: Standing) -> str:
     limit = stands.reckoning.own_limit_g
     risk = dict(zip(stands.reckoning.doses_g, stands.reckoning.risks, strict=True)).get(limit)
     if risk is None:
-        return f"The limit of elimination stays for now, {limit:g} g; it is worth another try in 3 to 6 months."
-    return f"Your limit for one sitting: {limit:g} g, {calm_words(risk)} at this dose. It is an estimate, no diagnosis."
+        return (
+            f"The limit of elimination stays for now, {limit:g} g of {name_of(group_of(course.challenge))} at one "
+            "meal; it is worth another try in 3 to 6 months."
+        )
+    return (
+        f"Your estimated limit for one meal: {limit:g} g of {name_of(group_of(course.challenge))}, "
+        f"{calm_words(risk)} at this dose. It is no diagnosis: talk it over with a dietitian before you eat by it."
+    )
 
 
 def calm_words(risk: float) -> str:
-    """A risk as days that stay calm: `about 19 days of 20 calm`."""
+    """A risk as days that stay calm: `likely about 11 days of 12 calm`."""
     of = 12 if risk > 1 / 24 else 50
-    return f"about {min(of - 1, round((1 - risk) * of))} days of {of} calm"
+    return f"likely about {min(of - 1, round((1 - risk) * of))} days of {of} calm"
 
 
 def today_text(today: "Today") -> str:
     """What today asks for."""
     lines = [why_today(today)]
     stands = today.standing
-    if stands is not None and stands.what == "dose" and len(today.foods) > 1:
+    if stands is None:
+        return f"{lines[0]} `calmlarder challenge status` says what is left to try, `challenge start` begins one."
+    if stands.what == "dose" and len(today.foods) > 1:
         others = ", ".join(
             one.food.name for one in today.foods[:5] if today.food is None or one.food.id != today.food.id
         )
-        lines.append(f"Other pure foods for it: {others}.")
+        lines.append(f"Other foods that suit, with little of other groups: {others}.")
     return "\n".join([*lines, CARE])
-
-
-def bars_object(bars: Sequence[Bar]) -> list[dict[str, Any]]:
-    """Plain values."""
-    return [{"see": bar.whom, "because": [_WORDS[key] for key in bar.keys]} for bar in bars]
-
-
-def bars_text(bars: Sequence[Bar]) -> str:
-    """Why it waits, and who to see."""
-    lines = ["Not yet, and nothing is lost by waiting."]
-    for bar in bars:
-        lines.append(f"Please see a {bar.whom} first, as you said yes to:")
-        lines += [f"  {_WORDS[key]}" for key in bar.keys]
-    lines.append("Most often it is nothing grave. Challenges can begin once they have looked at it.")
-    return "\n".join(lines)
 
 
 def scored_object(scored: "Scored") -> dict[str, Any]:
@@ -159,13 +182,19 @@ def clock_text(clock: Clock) -> str:
     weeks = f"Elimination: {clock.weeks} week{'' if clock.weeks == 1 else 's'} so far."
     change = ""
     if clock.fell_by is not None and clock.before is not None and clock.now is not None:
-        change = f" Your mean score was {clock.before:.1f} in the week before and is {clock.now:.1f} now."
+        change = (
+            f" Your average worst score of a day was {clock.before:.1f} in the week before and is {clock.now:.1f} in "
+            "the last week (0 calm, 10 the worst you know)."
+        )
     if clock.says == "reintroduction":
-        return f"{weeks}{change} That is a clear change: it is time to try groups again, `calmlarder challenge start`."
+        return (
+            f"{weeks}{change} A clear change: time to try groups again, with a dietitian. `calmlarder challenge start`."
+        )
     if clock.says == "end it":
         return (
-            f"{weeks}{change} Elimination has done what it can: end it, eat as before, and see a dietitian. "
-            "Staying on it longer helps nobody's gut and makes it harder to eat well."
+            f"{weeks}{change} It is meant for 2 to 6 weeks, so it is time to end it, with a dietitian. If it has not "
+            "clearly helped, that is no fault of yours: it does not help everybody. The usual advice then is to eat as "
+            "before and to look for other help. Staying on it longer makes it harder to eat well."
         )
     if clock.says == "how is it going":
         return f"{weeks}{change} How is it going? With a clear change, groups are tried again from week 4 on."
@@ -184,9 +213,10 @@ def limit_object(own: OwnLimit) -> dict[str, Any]:
 
 def limit_line(own: OwnLimit) -> str:
     """An own limit with who says so, and how sure it is."""
-    where = f" (foods: {', '.join(own.classes)})" if own.classes else ""
+    where = _IN_FOODS.get(own.classes, f" (foods: {', '.join(own.classes)})") if own.classes else ""
+    said = "found by a challenge" if own.said_by == "challenge" else f"set by {own.said_by}"
     sure = "" if own.risk is None else f"; {calm_words(own.risk)} at this dose"
-    return f"{name_of(own.component)}: {own.grams:g} g a sitting{where}, {own.said_by}, {own.on.isoformat()}{sure}"
+    return f"{name_of(own.component)}: {own.grams:g} g at one meal{where}, {said}, {own.on.isoformat()}{sure}"
 
 
 def status_object(status: "Status") -> dict[str, Any]:
@@ -214,6 +244,9 @@ def status_text(status: "Status") -> str:
     if status.clock is not None:
         lines.append(clock_text(status.clock))
     lines.append(why_today(status.today))
+    last = status.courses[-1] if status.courses else None
+    if last is not None and last.stopped is not None:
+        lines.append(f"{stopped_words(last)}.")
     if who.own_limits:
         lines.append("Found so far:")
         lines += [f"  {limit_line(own)}" for own in who.own_limits]
@@ -246,28 +279,22 @@ def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str,
 def history_text(courses: Sequence[tuple[Course, Standing]]) -> str:
     """Every challenge, day by day."""
     if not courses:
-        return "No challenge yet. `calmlarder challenge start GROUP` begins one."
+        return "No challenge yet. `calmlarder challenge start GROUP` begins one, after a few questions."
     return "\n".join([*(line for course, stands in courses for line in course_lines(course, stands)), CARE])
 
 
 def course_lines(course: Course, stands: Standing) -> Iterator[str]:
     """One challenge, day by day."""
     end = f", stopped {course.stopped} ({course.why_stopped or 'no reason said'})" if course.stopped else ""
-    end = f", concluded {course.concluded}: {course.limit_g:g} g" if course.concluded and course.limit_g else end
+    end = (
+        f", ended {course.concluded}: at most {course.limit_g:g} g at one meal"
+        if course.concluded and course.limit_g
+        else end
+    )
     yield f"{name_of(course.challenge)}, from {course.started}{end}"
     for one in stands.tried:
-        dose = f"{one.eaten.dose_g:g} g" if one.eaten.dose_g else "control"
-        worst = "no score" if one.worst is None else f"worst score {one.worst}"
-        yield f"  {one.eaten.on}  {dose:>8}  {worst:14}  {one.result or f'left out: {one.left_out}'}"
+        dose = f"{one.eaten.dose_g:g} g" if one.eaten.dose_g else "no dose"
+        worst = "no score" if one.worst is None else f"worst score {one.worst} of 10"
+        yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
     for day, why in course.skipped.items():
         yield f"  {day}   skipped{f': {why}' if why else ''}"
-
-
-def retest_from(course: Course) -> str:
-    """From when a group is worth another try."""
-    return "" if course.concluded is None else (course.concluded + timedelta(days=91)).isoformat()
-
-
-def food_words(food: "Food", challenge: Challenge, grams: float) -> str:
-    """`48 g of brown onion (fructans of onion)`."""
-    return f"{grams:g} g of {food.name} ({name_of(challenge)})"

@@ -26,7 +26,7 @@ def limit_text(limit: Limit, profile: str, tables: Tables) -> str:
 
 def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
     food = limit.food
-    yield f"{food.name} ({food.state}), alone at one sitting of one person, profile {profile}"
+    yield f"{food.name} ({food.state}), alone at one meal of one person, limits: {profile}"
     if limit.binding is None:
         yield f"  no limit below {MOST_GRAMS} g"
     else:

@@ -20,9 +20,10 @@ def people_text(people: "Sequence[Person]") -> str:
 
 
 def _lines(one: "Person") -> list[str]:
-    said = [one.diet, f"limits: {one.profile}", f"protein {one.protein_g:g} g"]
+    said = [one.diet, "no limits" if one.profile == "none" else f"limits: {one.profile}"]
+    said += [f"protein aimed at: {one.protein_g:g} g a dinner"]
     said += [f"no {', '.join(one.avoid)}"] if one.avoid else []
-    said += [f"appetite {one.appetite:g}"] if one.appetite != 1 else []
+    said += [f"appetite {round(100 * one.appetite)} % of a usual share"] if one.appetite != 1 else []
     said += [f"{one.phase}{f' since {one.since}' if one.since else ''}"] if one.phase else []
     said += [f"{one.weight_kg:g} kg"] if one.weight_kg is not None else []
     said += [f"{one.age} years"] if one.age is not None else []

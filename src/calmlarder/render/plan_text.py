@@ -41,9 +41,9 @@ def heading_of(one: SittingPlanned) -> str:
 def closing(planned: Planned) -> str:
     """How good the plan is known to be."""
     if planned.status == "none":
-        return f"Nothing was found for any sitting in {planned.seconds:.1f} s."
+        return f"Nothing was found for any meal in {planned.seconds:.1f} s."
     if planned.status == "proven":
-        return f"Proven the best these lots allow, in {planned.seconds:.1f} s."
+        return f"The best possible from what is there, found in {planned.seconds:.1f} s."
     if planned.gap_percent is None:
         return f"The best found in {planned.seconds:.1f} s."
     return (

@@ -74,7 +74,7 @@ def advice_words(advice: Advice) -> str:
     }[advice.what]
     why = f", mostly: {advice.why}" if advice.why else ""
     return (
-        f"{what} Of {advice.lots} lots {advice.thrown_lots} were thrown at least in part, {advice.thrown_g:g} g "
+        f"{what} Of {advice.lots} bought {advice.thrown_lots} were thrown at least in part, {advice.thrown_g:g} g "
         f"together{why}; the usual size was {advice.size_g:g} g and {advice.eaten_g:g} g of it were eaten or given."
     )
 

@@ -73,7 +73,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
         yield from style.hanging(_alone(over, name))
     if why.part:
         most = f"no limit binds below {MOST_GRAMS} g" if why.part.grams_weighed is None else (
-            f"{why.part.grams_weighed} g on the scale would fit one person at one sitting")  # fmt: skip
+            f"{why.part.grams_weighed} g on the scale would fit one person at one meal")  # fmt: skip
         yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
     for obstacle in why.obstacles:
         yield from style.hanging(f"In the way: {in_words(obstacle)}.")

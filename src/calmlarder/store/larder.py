@@ -53,7 +53,7 @@ def parked_lines(store: Store) -> dict[int, Parked]:
     found = {}
     for row in store.lots():
         with suppress(ValidationError, KeyError, TypeError, ValueError):
-            asked = ToAnswer.model_validate({**row.content["asked"], "where": f"lot {row.id}", "id": row.id})
+            asked = ToAnswer.model_validate({**row.content["asked"], "where": f"item {row.id}", "id": row.id})
             noted = date.fromisoformat(row.content["noted"])
             found[row.id] = Parked(asked, noted, Answers.model_validate(row.content["answers"]))
     return found
@@ -61,14 +61,14 @@ def parked_lines(store: Store) -> dict[int, Parked]:
 
 def _unusable(lot_id: int, line: str, why: str) -> ToAnswer:
     """A lot that cannot be worked with as it is kept."""
-    return ToAnswer(where=f"lot {lot_id}", id=lot_id, text=line, question=why, choices=(), about="kept")
+    return ToAnswer(where=f"item {lot_id}", id=lot_id, text=line, question=why, choices=(), about="kept")
 
 
 def on_day(stored: Stored, today: date, tables: Tables) -> KeptLot | ToAnswer:
     """The lot as it stands on a day, or what is to be answered before it can be used."""
     if "asked" in stored.content:
         with suppress(ValidationError, TypeError):
-            asked = {**stored.content["asked"], "where": f"lot {stored.id}", "id": stored.id}
+            asked = {**stored.content["asked"], "where": f"item {stored.id}", "id": stored.id}
             return ToAnswer.model_validate(asked)
     content = {**stored.content, "food": tables.id_now(str(stored.content.get("food")))}
     food = tables.food_by_id.get(content["food"])
@@ -138,7 +138,7 @@ def still_as_seen(store: Store, seen: Iterable[KeptLot]) -> None:
         if _comparable(now[one.id]) != _comparable(kept(one.lot)):
             remedy = "look at it again, and say what is to be done with what is there now"
             what = "was changed in another program meanwhile; nothing was done"
-            raise CannotGoOn([Problem(where=f"lot {one.id}, `{one.lot.line}`", what=what, remedy=remedy)])
+            raise CannotGoOn([Problem(where=f"item {one.id}, `{one.lot.line}`", what=what, remedy=remedy)])
 
 
 def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:

@@ -374,7 +374,7 @@ class Store:
 def no_lot(lot_id: int) -> CannotGoOn:
     """What is said of a number that is no lot."""
     remedy = "`calmlarder larder list` shows the numbers"
-    return CannotGoOn([Problem(where="the larder", what=f"has no lot {lot_id}", remedy=remedy)])
+    return CannotGoOn([Problem(where="the larder", what=f"has no item {lot_id}", remedy=remedy)])
 
 
 def _place_of(file: Path) -> tuple[int, int] | None:

@@ -3,7 +3,7 @@
 from calmlarder.store.documents import Place
 
 _WORDS: dict[str, str] = {
-    "lots": "lot {}",
+    "lots": "item {}",
     "eaten": "entry {} of what was eaten (it does not count now, so there may be less room than is shown)",
     "ended": "entry {} of what became of lots",
     "felt": "entry {} of how a gut felt",

@@ -17,7 +17,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_text
+from calmlarder.render import course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
@@ -31,8 +31,11 @@ from calmlarder.tui.told import told
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
-_STOP, _GO_ON = "Stop it; nothing is concluded from it", "Go on with it"
-_QUESTIONS = "A few questions first; the answers stay on this machine. Space ticks what you say yes to."
+_STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
+_QUESTIONS = (
+    "A few questions first, so that nobody begins who should see a doctor before. The answers are not kept. Space "
+    "ticks what you say yes to."
+)
 
 
 class EntryForm(Over[tuple[str, ...]]):
@@ -144,9 +147,9 @@ class ChallengeScreen(TurnsWithDay[None]):
             _today, bars = challenges.begin(self._kitchen, ME, names[name], yes, how)
             self._show()
             if bars:
-                self.app.push_screen(Page(course_text.bars_text(bars)))
+                self.app.push_screen(Page(entry_text.bars_text(bars)))
 
-        question = f"Which group? The least likely to trouble you comes first. {course_text.CARE}"
+        question = f"Which group? They stand in the order in which they are usually tried. {course_text.CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
 
     def action_skip(self) -> None:

@@ -4,6 +4,7 @@ from calmlarder.household.household import Household
 from calmlarder.larder.groups import days_words
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
+from calmlarder.render.about import about_span
 
 
 def meaning(reading: Reading, kitchen: Household) -> str:
@@ -18,7 +19,7 @@ def meaning(reading: Reading, kitchen: Household) -> str:
 
 
 def _lot_meaning(lot: Lot, kitchen: Household) -> str:
-    span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else f"{lot.grams_low:g} to {lot.grams_high:g} g"
+    span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else about_span(lot.grams_low, lot.grams_high)
     left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None else ""
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
     return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"

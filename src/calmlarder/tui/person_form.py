@@ -21,7 +21,7 @@ from calmlarder.tui.widgets.pick import Pick
 _NARROW = 76  # columns below which each answer stands under its label
 _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
-_LIMIT = f"grams at one sitting, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
+_LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
 _CARE = "Limits of your own are set with a dietitian."
 
 

@@ -46,7 +46,7 @@ class TonightScreen(AsksOfDinner):
         Binding("m", "more_like", "More like it", show=False),
         Binding("v", "never", "Never this food again", show=False),
         Binding("i", "figures", "Where the figures of a food come from", show=False),
-        Binding("s", "sitting", "Another kind of sitting", show=False),
+        Binding("s", "sitting", "Another kind of meal", show=False),
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
         Binding("e", "share", "Share this dinner", show=False),

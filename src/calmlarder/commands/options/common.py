@@ -50,14 +50,16 @@ def json(parser: Options) -> None:
 def larder_file(parser: Options) -> None:
     """A larder that is no kept one."""
     parser.add_argument(
-        "--larder", metavar="FILE", help="one line a lot; - reads standard input (default: the kept one)"
+        "--larder", metavar="FILE", help="one line an item; - reads standard input (default: the kept one)"
     )
 
 
 def profile(parser: Options) -> None:
     """Which caps hold."""
     parser.add_argument(
-        "--profile", metavar="P", help="profile of caps.csv (default: the one settled at home, else elimination)"
+        "--profile",
+        metavar="P",
+        help="which limits: elimination, careful, very-careful or roomy (default: as settled at home)",
     )
 
 

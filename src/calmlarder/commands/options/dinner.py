@@ -64,7 +64,7 @@ def log_that_counts(groups: Groups) -> None:
     option = groups.before.add_argument
     option("--at", metavar="TIME", help="when you eat (default: now; with --today 18:00)")
     option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
-    option("--window", type=float, default=3.0, metavar="HOURS", help="how long a sitting counts (default 3)")
+    option("--window", type=float, default=3.0, metavar="HOURS", help="how long a meal counts (default 3)")
     option("--own", action="append", default=[], metavar="WHO", help='one person\'s own hours, such as "kit 5 fades"')
     words = "who eats, such as me,kit+1: people of the home, and one guest in elimination"
     groups.meal.add_argument("--for", dest="eaters", metavar="NAMES", help=words)

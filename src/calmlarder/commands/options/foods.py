@@ -5,7 +5,7 @@ from calmlarder.commands.options import common
 
 def add(commands: common.Commands) -> None:
     """All four."""
-    limit = common.command(commands, "limit", "limit:limit", "how much of one food fits one sitting")
+    limit = common.command(commands, "limit", "limit:limit", "how much of one food fits one meal")
     limit.add_argument("food", nargs="+", metavar="FOOD")
     common.profile(limit)
     common.sitting(limit)
@@ -29,7 +29,11 @@ def add(commands: common.Commands) -> None:
     plate.add_argument("--file", metavar="FILE", help="one line a food; - reads standard input")
     common.sitting(plate)
     plate.add_argument("--people", type=int, default=1, metavar="N", help="people who share it (default 1)")
-    plate.add_argument("--profile", metavar="P", help="profile of caps.csv (default: as settled at home)")
+    plate.add_argument(
+        "--profile",
+        metavar="P",
+        help="which limits: elimination, careful, very-careful or roomy (default: as settled at home)",
+    )
     plate.add_argument("--who", default="me", metavar="NAME", help="whose log counts (default me)")
     plate.add_argument("--at", metavar="TIME", help="when it is eaten (default: now; with --today 18:00)")
     plate.add_argument("--weighed", action="store_true", help="the amounts were weighed, not judged by eye")

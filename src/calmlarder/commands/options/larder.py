@@ -9,12 +9,12 @@ _WORDS = (
     ("answer", "answer a line that waits: the number of a choice, or a food"),
     ("words", "what words mean in this house: answers that are remembered"),
     ("forget", "forget what a word means here"),
-    ("edit", "write a lot anew"),
-    ("remove", "take lots out"),
-    ("freeze", "put lots into the freezer"),
-    ("thaw", "take lots out of the freezer, to be eaten within a day"),
+    ("edit", "write an item again"),
+    ("remove", "take items out"),
+    ("freeze", "put items into the freezer"),
+    ("thaw", "take items out of the freezer, to be eaten within a day"),
     ("import", "keep the lines of a file"),
-    ("export", "write all lots as lines that import reads"),
+    ("export", "write all items as lines that import reads"),
     ("undo", "take the last change back"),
     ("redo", "do it again"),
     ("restore", "set a damaged file aside and start from the newest copy that is whole"),
@@ -69,7 +69,7 @@ def _ending(parser: common.Parser) -> None:
     """What became of lots."""
     parser.add_argument("--how", default="eaten", choices=HOWS, help="what became of it (default eaten)")
     parser.add_argument("--why", choices=WHYS, help="why it was thrown")
-    parser.add_argument("--grams", type=float, metavar="G", help="only a part of the lot")
+    parser.add_argument("--grams", type=float, metavar="G", help="only a part of the item")
     parser.add_argument("--who", action="append", metavar="NAME", help=_WHO)
     parser.add_argument("--when", metavar="TIME", help="when it was eaten (default: now; with --today 18:00)")
 

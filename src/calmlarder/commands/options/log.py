@@ -13,7 +13,7 @@ def add(commands: common.Commands) -> None:
         action="append",
         default=[],
         metavar="LOT=G",
-        help="what the scale showed, of a lot by its number, or of a food by its name; may be repeated",
+        help="what the scale showed, of an item by its number, or of a food by its name; may be repeated",
     )
     cooked.add_argument("--when", metavar="TIME", help="HH:MM or 2026-03-12T18:30 (default: now; with --today 18:00)")
     ate = common.command(commands, "ate", "ate:ate", "log what you ate; it counts for the next hours")

@@ -31,17 +31,19 @@ def _values(parser: common.Parser) -> None:
     option("--avoid", metavar="A,B", help="their allergens, or none")
     option("--never", action="append", metavar="FOOD", help="a food they never eat; may be repeated; none for none")
     option("--dislike", action="append", metavar="FOOD", help="a food they would rather not; may be repeated")
-    option("--protein", type=float, metavar="G", help="protein to aim at at a dinner, g")
+    option("--protein", type=float, metavar="G", help="protein to aim at in a dinner, g")
     option("--weight", type=float, metavar="KG", help="their weight, if they want to say it")
     option("--age", type=int, metavar="YEARS", help="their age, if they want to say it")
     option("--appetite", type=float, metavar="X", help=f"share of a dish: usual 1, a child {CHILD}, hungry {HUNGRY}")
     option(
-        "--profile", metavar="P", help="their limits: a profile of caps.csv, own, or none (default for others: none)"
+        "--profile",
+        metavar="P",
+        help="their limits: elimination, careful, very-careful, roomy, own, or none (others: none)",
     )
     option("--phase", choices=PHASES, help="where they are in the low FODMAP approach")
     option("--since", metavar="DATE", help="when the phase began (default: today)")
     components = ", ".join(OWN_COMPONENTS)
     option("--limit", action="append", metavar="WHAT", help=f'a limit of their own, such as "gos 1.0": {components}')
     option("--said-by", metavar="WHO", help='who says so, such as "my dietitian" (needed with --limit)')
-    option("--forget-limit", action="append", metavar="WHAT", help="a component whose own limit goes")
+    option("--forget-limit", action="append", metavar="WHAT", help="a group whose own limit goes")
     option("--limits-add", choices=("yes", "no"), help="whether a dietitian said that own limits add up (default no)")

@@ -6,7 +6,7 @@ from calmlarder.commands.options.dinner import at_home, eating, groups_of, log_t
 
 def add(commands: common.Commands) -> None:
     """The command."""
-    plan = common.command(commands, "plan", "plan:plan", "the next sittings together, so that least is wasted")
+    plan = common.command(commands, "plan", "plan:plan", "the next meals together, so that least is wasted")
     plan.usage = "%(prog)s [--days D | --sittings LIST] [--people N] [--minutes M] [--use FOOD] [more options]"
     groups = groups_of(plan)
     which = groups.first.add_mutually_exclusive_group()

@@ -20,7 +20,7 @@ def add(commands: common.Commands) -> None:
     kept.add_argument("--kept", nargs="?", type=int, const=0, metavar="N", help="the kept recipes, or one of them")
     kept.add_argument("--forget", type=int, metavar="N", help="take a kept recipe out")
     adapt.add_argument("--serves", type=int, metavar="N", help="how many it serves (default: what the recipe says)")
-    adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one sitting")
+    adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one meal")
     common.profile(adapt)
     common.sitting(adapt)
     common.eaters(adapt)
@@ -34,7 +34,7 @@ def add(commands: common.Commands) -> None:
 def _label(commands: common.Commands) -> None:
     label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
     label.add_argument("text", nargs="*", metavar="TEXT", help="the list as the packet has it; - reads standard input")
-    label.add_argument("--lot", type=int, metavar="N", help="keep it with this lot of the larder, or read what it has")
+    label.add_argument("--lot", type=int, metavar="N", help="keep it with this item of the larder, or read what it has")
     common.home(label)
     common.tables(label)
     common.json(label)

@@ -1,0 +1,32 @@
+"""Why a challenge waits, and who to see first, in words and as plain values."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from calmlarder.reintroduction.entry import QUESTIONS, Bar
+from calmlarder.render.challenge_text import EMERGENCY
+
+_SEE = {
+    "doctor": "Please see a doctor soon, before you change what you eat any further.",
+    "dietitian": "Please talk to a dietitian or your doctor first: they can make it safe for you.",
+}
+_WORDS = {one.key: one.words for one in QUESTIONS}
+
+
+def bars_object(bars: Sequence[Bar]) -> list[dict[str, Any]]:
+    """Plain values."""
+    return [{"see": bar.whom, "because": [_WORDS[key] for key in bar.keys]} for bar in bars]
+
+
+def bars_text(bars: Sequence[Bar]) -> str:
+    """Why it waits, and who to see."""
+    lines = ["No challenge was started; it can wait."]
+    for bar in bars:
+        lines.append(f"{_SEE[bar.whom]} You said yes to:")
+        lines += [f"  {_WORDS[key]}" for key in bar.keys]
+    if any(bar.whom == "doctor" for bar in bars):
+        lines.append(EMERGENCY)
+    if any("family-coeliac" in bar.keys for bar in bars):
+        lines.append("Do not cut out wheat before you are tested for coeliac disease: the test could miss it.")
+    lines.append("This is no diagnosis. Once they agree, come back and begin whenever you like.")
+    return "\n".join(lines)
