@@ -17,8 +17,10 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
 @pytest.mark.parametrize(
     ("line", "bad"),
     [
-        ("cabbage don spoil", True), ("the milk's turned", True), ("kale went slimy", True), ("spinach got bad", True),
-        ("tomatoes exploded", True), ("carrots spoilt", True), ("strawberries furry", True), ("eggs are bad", True), ("2 bad carrots", True),
+        ("cabbage don spoil", True), ("the milk's turned", True), ("kale went slimy", True),
+        ("spinach got bad", True),
+        ("tomatoes exploded", True), ("carrots spoilt", True), ("strawberries furry", True), ("eggs are bad", True),
+        ("2 bad carrots", True),
         ("tofu, not bad", False), ("carrots, bad ends cut off", False),
         ("cream hasn't gone off", False), ("spinach not turned yet", False), ("tofu turned brown", False),
     ],
@@ -77,7 +79,8 @@ def test_what_was_given_or_is_meant_for_one_of_us_is_ours(
     [
         ("eggs, 18 carton, 15 inside", "egg", 825), ("tray of eggs, 30, six used", "egg", 1320),
         ("dozen eggs minus 3", "egg", 495), ("eggs: 4 of 12 left", "egg", 220),
-        ("1 and a half kilos potatoes", "potato", 1500), ("lettuce 1/2", "lettuce", 200), ("60 eggs", "egg", 3300), ("potatoes kilo y medio", "potato", 1500),
+        ("1 and a half kilos potatoes", "potato", 1500), ("lettuce 1/2", "lettuce", 200), ("60 eggs", "egg", 3300),
+        ("potatoes kilo y medio", "potato", 1500),
         ("medio kilo de tomates", "tomato", 500), ("half kilo carrots", "carrot", 500),
         ("cuarto de kilo mushrooms", "mushroom-button", 250), ("a matchbox of cheddar", "cheddar", 30),
         ("10 tomatoes, six are mouldy", "tomato", 400), ("gluten free rice", "rice-white-dry", 1000),
@@ -103,7 +106,8 @@ def test_more_eggs_than_anybody_has_are_asked_about(reader: LarderReader) -> Non
         ("tofu 16-mar", 16), ("tofu Mar. 16", 16), ("milk expired 9/3", 9), ("milk consume by 14/3", 14),
         ("milk sell by mar 9", 9), ("mushrooms gotta cook em tonight", 11), ("mushrooms must be cooked today", 11),
         ("kale gotta go by friday", 13), ("salmon 12/03", 12), ("salmon 16/3", 16), ("salmon 12.3.", 12),
-        ("salmon mar10", 10), ("salmon 12-03-2026", 12), ("chicken to be cooked by thursday", 12), ("chicken best by 16-mar-26", 16),
+        ("salmon mar10", 10), ("salmon 12-03-2026", 12), ("chicken to be cooked by thursday", 12),
+        ("chicken best by 16-mar-26", 16),
     ],
 )  # fmt: skip
 def test_labels_and_days_are_read_and_are_no_amounts(line: str, day: int, reader: LarderReader) -> None:

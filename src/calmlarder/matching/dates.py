@@ -255,7 +255,7 @@ def _plain_days(text: str, today: date) -> str:
     text = " ".join(text.split())
     text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
-    return _DUTY.sub(" use by ", text)
+    return _DUTY.sub(", use by ", text)
 
 
 def _slips(text: str, today: date, dates: list[Dated]) -> str:
