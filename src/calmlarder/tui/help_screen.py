@@ -65,7 +65,7 @@ _WORDS = Part(
         ("groups", "fructans and GOS (onion, wheat, pulses), lactose (milk), excess fructose (honey, apple), "
                    "sorbitol and mannitol (stone fruit, mushrooms)."),
         ("last day", "past it food is not cooked with; a best-before day is not such a day, a use-by day is."),
-        ("assumed", "taken for granted from the line, such as dry for rice; write the line anew where it is wrong."),
+        ("assumed", "taken for granted from the line, such as dry for rice; write the line again where it is wrong."),
         ("box", "a portion of a cooked dish that was kept; it holds what it held when it was cooked."),
     ),
 )  # fmt: skip
