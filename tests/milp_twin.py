@@ -90,7 +90,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     """Variables and rows of one pattern; everything is 0 unless it is chosen."""
     pattern, people, options = problem.pattern, problem.wanted.people, problem.options
     minute = weights.MINUTE * _POINT
-    z = p.variable(1, -minute * pattern.minutes - problem.tie - problem.given)
+    second = weights.SECOND_CHOICE * _POINT * (pattern.second_choice and problem.wanted.minutes is None)
+    z = p.variable(1, -minute * pattern.minutes - problem.tie - problem.given - second)
     used, units, weighed, weighed_units = [], [], [], []
     for o in options:
         used.append(p.variable(1, -o.tie))

@@ -31,6 +31,7 @@ from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.told import told_faults
 
+_PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 
@@ -175,7 +176,10 @@ def _slots(
                     faults.append(f"`{use['line']}` does not belong in slot {name}")
                 continue
             food = foods[use["food"]]
-            portions += use["grams"] / Fraction(food["portion_g"])
+            each = 1 / Fraction(food["portion_g"])
+            if food["kind"] == "spice" and each > _PINCHES_IN_A_GRAM:  # no less than a gram is reckoned with
+                each = min(each, Fraction(dinner["people"]))
+            portions += use["grams"] * each
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")

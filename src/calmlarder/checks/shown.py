@@ -23,6 +23,7 @@ _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _SAID_BY = "Food safety as advised by: "
 _URGENT_DAYS = 7
+_PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40
 
 
@@ -147,13 +148,15 @@ def _steps(read: Read) -> Iterator[str]:
     told = {(name, int(grams)) for grams, name in said}
     for name, slots in sums.items():
         for grams in slots.values():
-            if (name, grams) not in told:
+            if (name, grams) not in told and f"a pinch of {name}" not in text:
                 yield f"no step says {grams} g {name}"
 
 
 def _measures(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         if use["household"] is None:
+            continue
+        if use["household"] == "a pinch" and Decimal(read.foods[use["food"]]["portion_g"]) < _PINCH_G:
             continue
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"

@@ -22,8 +22,9 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
         grams[use["food"]] += use["grams"]
     places: dict[str, tuple[int, int]] = {}
     names = {use["food"]: use["name"] for use in dinner["uses"]}
+    pinches = {use["food"] for use in dinner["uses"] if use["household"] == "a pinch"}
     for food in (food for food, times in used.items() if times == 1 and food in foods):
-        words = f"{grams[food]} g {names[food]}"
+        words = f"a pinch of {names[food]}" if food in pinches else f"{grams[food]} g {names[food]}"
         said = [(number, step.find(words)) for number, step in enumerate(dinner["steps"]) if words in step]
         if len(said) != 1:
             faults.append(f"the steps say `{words}` {len(said)} times")

@@ -9,7 +9,8 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
-_SORTS = frozenset({"fish", "oil", "leaf"})
+_SORTS = frozenset({"fish", "oil", "leaf", "pod"})
+_SORTED_FOODS = frozenset({"polenta-dry"})  # polenta, grits
 
 
 def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
@@ -24,7 +25,7 @@ def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
 
 
 def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
-    if food.kind not in _SORTS and not _is_group(food):
+    if food.kind not in _SORTS and food.id not in _SORTED_FOODS and not _is_group(food):
         return food
     names = {_name_in(food, line, tables) for line in lines}
     name = names.pop()

@@ -14,9 +14,12 @@ from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Room, rooms
 from calmlarder.kitchen.filling import is_small, sprouts
+from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.household import is_pinch
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
@@ -26,7 +29,6 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
-_PINCH = 2  # portions of a pinch (asafoetida) that may go in, as none weighs less than a gram
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -145,7 +147,7 @@ def _not_whole(slot: Slot, thing: Offered) -> bool:
 
 
 def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
-    return wanted.minutes is None or slot.minutes_for(thing.food) + SERVING_MINUTES <= wanted.minutes
+    return wanted.minutes is None or minutes_of(slot, thing.food, thing.lot.line, 0) + SERVING_MINUTES <= wanted.minutes
 
 
 def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps: int | None) -> Option | None:
@@ -156,7 +158,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
-    most = min(there, max(int(portions * portion / unit), int(unit <= _PINCH * portion)))
+    most = min(there, max(int(portions * portion / unit), int(is_pinch(food))))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if dose is not None:  # of a challenge: exactly its grams
@@ -175,18 +177,24 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         least=least,
         most=most,
         whole=most == there,
-        portion_units=round(PORTION * unit / float(food.portion_g)),
+        portion_units=_portion_units(food, unit, wanted.people),
         protein_mg=int((food.protein_g or 0) * 10 * unit),
         energy=int((food.energy_kcal or 0) * unit),
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
-        minutes=slot.minutes_for(food),
+        minutes=minutes_of(slot, food, lot.line, least * unit),
         points=weights.main_rescue_points(pressing, points) if slot.role == "protein" else points,
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
+
+
+def _portion_units(food: Food, unit: int, people: int) -> int:
+    """A gram is the least that is reckoned with: of what goes in by the pinch it is enough for everybody."""
+    units = round(PORTION * unit / float(food.portion_g))
+    return min(units, PORTION * people) if is_pinch(food) else units
 
 
 class LimitRow(NamedTuple):

@@ -9,7 +9,7 @@ from calmlarder.compose.problem import MAIN_ROLES, Option, PatternProblem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
-from calmlarder.compose.weights import MINUTE, POINT
+from calmlarder.compose.weights import MINUTE, POINT, SECOND_CHOICE
 from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
@@ -65,8 +65,11 @@ class Outcome(NamedTuple):
 
 
 def constant(problem: PatternProblem) -> int:
-    """What the pattern costs whatever fills it: its own minutes, its tie-break, and people not served."""
-    return -round(MINUTE * POINT) * problem.pattern.minutes - problem.tie - problem.given
+    """What the pattern costs whatever fills it: minutes, tie-break, people not served, and being a dish of haste."""
+    second = problem.pattern.second_choice and problem.wanted.minutes is None
+    return (
+        -round(MINUTE * POINT) * problem.pattern.minutes - problem.tie - problem.given - SECOND_CHOICE * POINT * second
+    )
 
 
 def upper_bound(problem: PatternProblem) -> int:

@@ -1,6 +1,7 @@
 """From a plan to a dinner in the words and numbers of a cook."""
 
-from collections.abc import Mapping
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Literal
 
@@ -22,6 +23,7 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
 from calmlarder.kitchen.filling import Filling, Told, is_small, made_ready, mashes, sprouts
+from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
@@ -50,6 +52,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         _filling(use, one.option.offered.lot, pattern, tables, foods[use.food])
         for use, one in zip(uses, plan.uses, strict=True)
     ]
+    fillings = _with_minutes(fillings, plan)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
     granted = granted_fats(pattern, fillings)
     return Dinner(
@@ -98,6 +101,21 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         done=tables.done_sign(food),
         whole=use.whole,
     )
+
+
+def _with_minutes(fillings: Sequence[Filling], plan: Plan) -> list[Filling]:
+    """Each with its minutes, after its line and all that there is of it in its slot."""
+    there: Counter[str] = Counter()
+    for one in fillings:
+        there[one.key] += one.grams
+    return [
+        one._replace(
+            minutes=minutes_of(
+                plan.problem.pattern.slots[one.slot], one.food, use.option.offered.lot.line, there[one.key]
+            )
+        )
+        for one, use in zip(fillings, plan.uses, strict=True)
+    ]
 
 
 def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:

@@ -15,6 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.5
+SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.

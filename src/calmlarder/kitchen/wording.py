@@ -11,6 +11,9 @@ OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practic
 OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 
+_FRAGRANT = " until it smells good"  # said where more than fat and salt is in the pan
+_FATS = frozenset({"oil", "butter"})
+
 Mention = Callable[[Filling], str]
 
 
@@ -32,7 +35,7 @@ def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ..
 def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention: Mention, oil: str) -> str | None:
     """The words with every brace filled from `there`, or None where one stays empty without other words for it."""
     parts: list[str] = []
-    end = 0
+    end, fragrant = 0, False
     for found in step.references:
         parts.append(step.words[end : found.start()])
         end = found.end()
@@ -42,13 +45,15 @@ def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention
         things = [one for name in names for one in there if one.slot == name]
         if things:
             parts.append(listed([mention(one) for one in things]))
+            fragrant = fragrant or any(one.food.kind not in _FATS for one in things)
         elif found[3] is not None:
             parts.append(found[3])
         elif set(names) & set(granted):
             parts.append(oil)
         else:
             return None
-    return sentence("".join(parts) + step.words[end:])
+    said = sentence("".join(parts) + step.words[end:])
+    return said if fragrant else said.replace(_FRAGRANT, "")
 
 
 def sentence(text: str) -> str:

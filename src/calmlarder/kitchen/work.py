@@ -26,6 +26,7 @@ from calmlarder.kitchen.wording import (
     warmed_pulses,
 )
 from calmlarder.patterns.pattern import HEATED, JOINED, TIMED_ROLES, Pattern, Place, Step
+from calmlarder.tables.household import PINCH
 from calmlarder.tables.vocabulary import Method
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
@@ -36,6 +37,7 @@ _HEATING_OVEN = 12
 _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
 _LONGEST_PREP = 8
+_THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
@@ -118,6 +120,8 @@ class _Kitchen:
 
     def _mention(self, new: Sequence[Filling]) -> Mention:
         def tell(one: Filling) -> str:
+            if one in new and one.household == PINCH:
+                return f"{PINCH} of {one.food.name}"
             if one in new and not one.weighed:
                 return f"all {one.grams} g {one.food.name}" if one.whole else f"{one.grams} g {one.food.name}"
             return f"the {one.short}"
@@ -296,7 +300,8 @@ def prep_minutes(filling: Filling) -> int:
     if not prep or filling.how == "staple":
         return 0
     rate = next((rate for word, rate in _PREP_PER_100_G if word in prep), 0.4)
-    return min(_LONGEST_PREP, max(1, math.ceil(rate * filling.grams / 100)))
+    first = _THAWING if "thawed and squeezed" in prep else 0
+    return min(_LONGEST_PREP, first + max(1, math.ceil(rate * filling.grams / 100)))
 
 
 def _prep(filling: Filling) -> str:

@@ -116,7 +116,8 @@ class Pattern(BaseModel):
     `minutes` is a rough guess of the work around the longest cooking time, `oven_c` the heat of the oven in degrees
     Celsius. Of the slots in a group of `one_of` at least one is filled. Of each group in `flavour` (slots, or ids of
     foods) at least one makes it taste; a dish without it is worse than one with more weighings. `titles` has another
-    title for the dish where a food is in it: of beef mince it is a cottage pie.
+    title for the dish where a food is in it: of beef mince it is a cottage pie. A `second_choice` is cooked
+    where nothing better fits, or where minutes are asked for.
 
     A step names slots in braces, and what fills them comes in there: `{a,b|words}` lists it, or says the words where
     nothing does; a step whose braces stay empty without such words is dropped. A slot of role `fat` without words is
@@ -141,6 +142,7 @@ class Pattern(BaseModel):
     one_of: tuple[tuple[str, ...], ...] = ()
     flavour: tuple[tuple[str, ...], ...] = ()
     titles: dict[FoodId, str] = {}
+    second_choice: bool = False
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
 
     @model_validator(mode="after")

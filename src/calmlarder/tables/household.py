@@ -27,7 +27,14 @@ _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
+_PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
+PINCH = "a pinch"
 _MOST_SPOONS = {"tbsp": 6, "tsp": 4, "cup": 4}
+
+
+def is_pinch(food: Food) -> bool:
+    """Whether a food goes in by the pinch (saffron, asafoetida), which no kitchen scale shows."""
+    return food.kind == "spice" and food.portion_g < _PINCH_G
 
 
 def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rounding) -> str | None:
@@ -35,6 +42,8 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
 
     `down` never says more than the grams.
     """
+    if is_pinch(food):
+        return PINCH
     counts = [(name, grams / one) for name, one in _measures(food, tables)]
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
