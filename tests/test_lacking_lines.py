@@ -25,7 +25,8 @@ def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> No
     "line",
     [
         "still no rice!!", "we're out of oats", "must buy tofu", "rice don finish", "there is no bread", "no tofu :(",
-        "haven't got any eggs", "we ran out of olive oil", "to buy: spinach", "shopping list: eggs", "tofu gone",
+        "haven't got any eggs", "we ran out of olive oil", "to buy: spinach", "need: lentils", "shopping list: eggs",
+        "tofu gone",
         "carrots? no", "gotta get eggs", "not got any potatoes", "we do not have eggs", "rice don finish o",
         "salt (buy)", "milk run out yesterday", "nothing left of the feta",
         "haven't any butter", "must remember to buy salt", "milk, need to buy",

@@ -48,7 +48,7 @@ _NONE_OF_IT = re.compile(
     rf"(?:buy|get|order|fetch|pick up)? ?(?:some |more |any )?{_DONE_TO_IT}"
     r"(?<=(?:eed|buy|get|der|tch| up|ome|ore|any) )(?=\w)"
     r"|^(?:get (?:some|more)|nothing left|none left)\b|\bdon finish\b"
-    r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?) ?[:\-]"
+    r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?|needs?|needed|wanted) ?[:\-]"
 )
 _AT_THE_END = re.compile(
     r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
