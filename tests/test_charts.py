@@ -48,6 +48,7 @@ def test_columns_are_as_high_as_their_grams(width: int, height: int) -> None:
     days = [Day(FIRST + timedelta(days=n), one, None) for n, one in enumerate(grams)]
     lines = drawn(chart(days), width, height)
     assert max(map(len, lines)) <= width
+    assert lines[0] == "gut, 0 calm to 10, the worst of each day"  # whole, however few the days below it
     below = lines[next(n for n, line in enumerate(lines) if line.startswith("lactose, g a day")) + 1 :]
     axis = next(n for n, line in enumerate(below) if "┼" in line)
     rows, start = below[:axis], rows_start(below[axis])

@@ -136,7 +136,7 @@ def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -
         text = app.screen.content
         assert "gut 3" in text
         assert "tight" in text
-        assert "all but lactose, g a day, likely, the limit of a day at 3 g" in text
+        assert "total without lactose, g a day, likely, the limit of a day at 3 g" in text
         assert "does not diagnose" in text
         assert "protein" in text
         assert "efsa2012_protein" in text

@@ -97,3 +97,14 @@ def test_what_is_not_clear_is_said_once(play: Callable[..., LarderApp]) -> None:
             assert not app._notifications
 
     play(act)
+
+
+def test_what_is_slimy_goes_in_the_bin_and_has_no_days_left(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "coriander bunch going slimy")
+        meaning = str(app.screen.query_one("#meaning", Static).content)
+        assert meaning.endswith(", slimy: put it in the bin")
+        assert "left" not in meaning
+        assert "within a day" not in meaning
+
+    play(act)

@@ -61,6 +61,10 @@ def test_corrected_taken_out_and_undone(play: Callable[..., None]) -> None:
         assert any("is no amount" in note.message for note in app._notifications)
         await answer(app, pilot, "200 g")
         assert ("stew", 200) in logged(app)
+        await pilot.press("ctrl+z", "ctrl+y")
+        await pilot.pause()
+        said = [note.message for note in app._notifications]
+        assert "undone: log 200 g stew in place of 400 g" in said  # and not of "stew"
         await pilot.press("delete")
         await pilot.pause()
         assert len(logged(app)) == 1

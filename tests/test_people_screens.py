@@ -5,6 +5,9 @@ from datetime import timedelta
 from pathlib import Path
 
 import pytest
+from textual._xterm_parser import XTermParser
+from textual.binding import Binding
+from textual.events import Key
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
@@ -18,6 +21,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.log_line import four_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
@@ -78,12 +82,53 @@ def test_somebody_comes_changes_and_leaves(
     play(leave, size)
 
 
+def test_esc_does_not_lose_an_allergen_unasked(play: Callable[..., None], home: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for keys in (("a", *"kit", "enter", "tab", "space"), ("a", *"lou", "enter", "tab", "space")):
+            await pilot.press(*(("shift+f2",) if isinstance(app.screen, LarderScreen) else ()), *keys)
+            await pilot.pause()
+            await pilot.press("escape")
+            await pilot.pause()
+            assert isinstance(app.screen, PersonForm)
+            assert any("Ctrl+S keeps it" in note.message for note in app._notifications)
+            await pilot.press("ctrl+s" if "k" in keys else "escape")
+            await pilot.pause()
+            assert isinstance(app.screen, PeopleScreen)
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.press("escape")  # nothing was said: back at once
+        await pilot.pause()
+        assert isinstance(app.screen, PeopleScreen)
+
+    play(act)
+    with Household(home, tables, TODAY) as kitchen:
+        assert [(one.name, bool(one.avoid)) for one in people(kitchen)] == [
+            ("me", False),
+            ("kit", True),
+            ("lou", False),
+        ]
+
+
+def test_keys_with_shift_get_here_as_a_terminal_sends_them() -> None:
+    """By xterm's control sequences: `CSI 1 ; 2 P` to `S` for Shift and F1 to F4, `CSI n ; 2 ~` for those above.
+
+    Of these `CSI 1 ; 2 R`, Shift+F3, is also how a terminal tells where its cursor is.
+    """
+    sent = {f"shift+f{n}": f"\x1b[1;2{letter}" for n, letter in enumerate("PQRS", 1)}
+    sent |= {f"shift+f{n}": f"\x1b[{code};2~" for n, code in enumerate((15, 17, 18, 19, 20, 21, 23, 24), 5)}
+    bound = [key for one in LarderScreen.BINDINGS if isinstance(one, Binding) for key in one.key.split(",")]
+    shifted = [key for key in bound if key.startswith("shift+f")]
+    assert len(shifted) >= 3
+    for key in shifted:
+        assert [got.key for got in XTermParser().feed(sent[key]) if isinstance(got, Key)] == [key]
+
+
 @pytest.mark.parametrize("size", SIZES)
 def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
     play: Callable[..., None], home: Path, tables: Tables, size: tuple[int, int]
 ) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("shift+f3")
+        await pilot.press("shift+f4")
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
         await pilot.press("n")
@@ -117,7 +162,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
 
 def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("shift+f3", "n")
+        await pilot.press("shift+f4", "n")
         await pilot.pause()
         await pilot.press("enter")
         await pilot.pause()
@@ -140,7 +185,7 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
     assert four_of("1 0 2 11") is None
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("shift+f3", "n")
+        await pilot.press("shift+f4", "n")
         await pilot.pause()
         await pilot.press("enter")
         await pilot.pause()
@@ -160,7 +205,7 @@ def test_a_day_is_put_off_and_a_page_written(
     play: Callable[..., None], home: Path, tables: Tables, tmp_path: Path
 ) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("shift+f3", "n")
+        await pilot.press("shift+f4", "n")
         await pilot.pause()
         await pilot.press("enter")
         await pilot.pause()

@@ -361,7 +361,7 @@ def test_no_dinner_is_said_on_the_screen(play: Callable[..., LarderApp]) -> None
 
 def test_help_names_the_keys_of_the_screen_one_stands_on(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        for key, there, not_there in (("", "Days", "Pin"), ("ctrl+l", "Correct the log", "Tonight")):
+        for key, there, not_there in (("", "Shift+F2", "Pin"), ("ctrl+l", "Correct the log", "Tonight")):
             if key:
                 await pilot.press(key)
                 await pilot.pause()
@@ -537,5 +537,24 @@ def test_tonight_says_first_which_answer_makes_a_dinner(play: Callable[..., Lard
         assert "It stands on top of the larder." in text
         assert "calmlarder larder answer" not in text
         assert text.index("Answer `fish`") < text.index("Nearest: ")
+
+    play(act)
+
+
+def test_another_dinner_is_read_from_its_title(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await solved(app, pilot)
+        view = app.screen.query_one(DinnerView)
+        await pilot.press("pagedown")
+        await pilot.pause()
+        assert view.scroll_y > 0
+        read = view.scroll_y
+        await pilot.resize_terminal(81, 24)  # the same dinner, told again
+        await pilot.pause()
+        assert view.scroll_y == read
+        await pilot.press("n")
+        await pilot.pause()
+        assert view.scroll_y == 0
 
     play(act)

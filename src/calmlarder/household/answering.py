@@ -137,7 +137,7 @@ def _read_again(household: Household, waiting: Parked, answers: Answers) -> Read
 def _no_answer(asked: ToAnswer, given: Sequence[str]) -> CannotGoOn:
     choices = " or ".join(f"{number} ({choice})" for number, choice in enumerate(asked.choices, start=1))
     edit = f'`calmlarder larder edit {asked.id} "…"`'
-    remedy = f"answer {choices}, or write it anew: {edit}" if choices else f"write it anew: {edit}"
+    remedy = f"answer {choices}, or write it again: {edit}" if choices else f"write it again: {edit}"
     return CannotGoOn([Problem(where=f"`{asked.text}`", what=f"`{' '.join(given)}` does not answer it", remedy=remedy)])
 
 

@@ -96,8 +96,12 @@ def eaten_amount(entry: Eaten, grams: float) -> Eaten:
 
 def correct(household: Household, kept: Entry, entry: Eaten) -> None:
     """Another entry in the place of one that was logged wrongly, as one action. The larder is not changed by it."""
-    before = kept.eaten.text if kept.eaten is not None else "an entry"
-    household.store.change_logged("eaten", kept.id, content_of(entry), f"log {entry.text} in place of {before}")
+    was = kept.eaten
+    if was is not None and was.text == entry.text and was.grams and entry.grams:  # only its amount was wrong
+        words = f"log {entry.grams:g} g {entry.text} in place of {was.grams:g} g"
+    else:
+        words = f"log {entry.text} in place of {was.text if was is not None else 'an entry'}"
+    household.store.change_logged("eaten", kept.id, content_of(entry), words)
 
 
 def take_out(household: Household, kept: Entry) -> None:

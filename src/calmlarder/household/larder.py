@@ -131,7 +131,7 @@ def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
         now = as_seen(household, seen.id)
         if now.content is not None and now != seen:
             what = "was changed in another program meanwhile; nothing was done"
-            remedy = "look at it again, and write anew what is there now"
+            remedy = "look at it again, and write again what is there now"
             raise CannotGoOn(
                 [Problem(where=f"item {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
             )

@@ -17,7 +17,7 @@ ROW_WORDS: dict[Group, str] = {
     "sorbitol": "sorbitol",
     "mannitol": "mannitol",
     "polyols": "sorbitol+mannitol",
-    "total": "all but lactose",
+    "total": "total without lactose",
 }
 CAUTION = (
     "This shows, and does not diagnose. Days follow one another and meals bring many things at once, sleep and "
@@ -26,8 +26,8 @@ CAUTION = (
 _EIGHTHS, _PLAIN = "▁▂▃▄▅▆▇█", "12345678"
 _NO_LOG = " "
 _NONE = {True: "·", False: "."}
-_LABEL = 18
-_BESIDE = 34  # columns of the label before a row and of the number behind it
+_LABEL = 22
+_BESIDE = 38  # columns of the label before a row and of the number behind it
 
 
 def days_text(days: Sequence[Day], related: Related, style: Style) -> Iterator[str]:
@@ -90,14 +90,15 @@ def _notes(days: Sequence[Day], style: Style) -> Iterator[str]:
 def _related(related: Related, style: Style) -> Iterator[str]:
     if related.days < LEAST_DAYS:
         yield from _filled(
-            f"{related.days} of the days have both a feeling and a whole log. From {LEAST_DAYS} on a rank correlation "
-            "is shown: with fewer it could be anywhere between -0.5 and 0.5 where there is nothing at all.", style,
+            f"{related.days} of the days have both a score of the gut and a whole log. From {LEAST_DAYS} days on it is "
+            "shown whether days with more of a group were worse days; with fewer, chance alone could say so.", style,
         )  # fmt: skip
     for one in related.found:
         yield from _filled(f"{ROW_WORDS[one.group]:{_LABEL}}{together_words(one)}", style)
     if related.days >= LEAST_DAYS:
         yield from _filled(
-            f"Spearman's rank correlation of the day's grams with the worst feeling of the same day, over "
+            "How the day's grams go with the worst score of the same day, from -1 (more, and calmer) over 0 (no link "
+            "seen) to 1 (more, and worse): Spearman's rank correlation, over "
             f"{related.days} days. {len(TESTED)} groups were looked at, so each interval is at {LEVEL:.0%}, for all of "
             "them to hold together at 95 %. A group without a row never varied.", style,
         )  # fmt: skip

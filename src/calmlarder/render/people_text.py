@@ -24,7 +24,7 @@ def _lines(one: "Person") -> list[str]:
     said += [f"protein aimed at: {one.protein_g:g} g a dinner"]
     said += [f"no {', '.join(one.avoid)}"] if one.avoid else []
     said += [f"appetite {round(100 * one.appetite)} % of a usual share"] if one.appetite != 1 else []
-    said += [f"{one.phase}{f' since {one.since}' if one.since else ''}"] if one.phase else []
+    said += [f"phase: {one.phase}{f' since {one.since}' if one.since else ''}"] if one.phase else []
     said += [f"{one.weight_kg:g} kg"] if one.weight_kg is not None else []
     said += [f"{one.age} years"] if one.age is not None else []
     return [f"{one.name}: {'; '.join(said)}", *(f"  {limit_line(own)}" for own in one.own_limits)]

@@ -63,8 +63,8 @@ def dose_words(dose: Dose) -> str:
     whose = "Today's challenge" if dose.who == ME else f"Today's challenge of {dose.who}"
     group = CAP_WORDS.get(dose.group, dose.group)
     return (
-        f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. The limits leave "
-        "this dose out; everything else is in elimination."
+        f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. This dose is "
+        "left out of the limits; everything else keeps to elimination. Rather not today? Skip the day: it can wait."
     )
 
 

@@ -211,7 +211,7 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
     if ranges:
-        told = ", ".join(ranges)
+        told = ", ".join(ranges).replace("recalled", "from memory, not verified")
         yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
         if foods:

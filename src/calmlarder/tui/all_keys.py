@@ -25,9 +25,11 @@ def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
 
 
 def _named(key: str) -> str:
-    """A key as it is called: `^n` is Ctrl+N."""
+    """A key as it is called: `^n` is Ctrl+N, `shift+f2` Shift+F2."""
     if key.startswith("^"):
         return f"Ctrl+{key[1:].upper()}"
+    if key.startswith("shift+"):
+        return f"Shift+{_named(key.removeprefix('shift+'))}"
     if key[:1] == "f" and key[1:].isdigit():
         return key.upper()
     return _CALLED.get(key, key)

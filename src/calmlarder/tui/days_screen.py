@@ -122,12 +122,13 @@ class DaysScreen(TurnsWithDay[None]):
         self.query_one(DayChart).show(points, ROW_WORDS[group], limit, WORST)
         mine = next((one for one in found.found if one.group == group), None)
         if mine is not None:
-            says = f"With the gut, over {mine.days} days: {together_words(mine)}. Spearman's rank correlation."
+            says = f"With the gut, over {mine.days} days: {together_words(mine)}."
+            says += " From -1, more and calmer, to 1, more and worse (Spearman's rank correlation)."
         elif found.days < LEAST_DAYS:
-            says = (f"{found.days} days have both a feeling and a whole log; from {LEAST_DAYS} on it is reckoned "
-                    "whether they go together.")  # fmt: skip
+            says = (f"{found.days} days have both a score of the gut and a whole log; from {LEAST_DAYS} days on "
+                    "it is shown whether they go together.")  # fmt: skip
         else:
-            says = "A sum of other groups, or a group that never varied: nothing is reckoned for it."
+            says = "A sum of other groups, or a group that never varied: so nothing can be said of it."
         self.query_one("#says", Static).update(fill(says, self._wide) if shown else "")
 
     def _show_week(self, week: WeekNourished) -> None:

@@ -27,6 +27,10 @@ _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, a
 class DinnerView(VerticalScroll):
     """One dinner, its parts beside each other where there is room and below each other where there is not."""
 
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id)
+        self._shown: Dinner | None = None
+
     def compose(self) -> ComposeResult:
         """The card over the columns, the notes below."""
         yield DishCard()
@@ -47,6 +51,7 @@ class DinnerView(VerticalScroll):
 
     def say(self, words: str) -> None:
         """Words in place of a dinner."""
+        self._begin_at_top(None)
         self.query_one(DishCard).show("", ())
         self.query_one("#weigh", Static).update("")
         self.query_one(NearLimits).show(())
@@ -56,6 +61,7 @@ class DinnerView(VerticalScroll):
 
     def show(self, dinner: "Dinner", note: str, words: str) -> None:
         """A dinner; `note` stands below its title, `words` below everything."""
+        self._begin_at_top(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
@@ -63,6 +69,12 @@ class DinnerView(VerticalScroll):
         self.query_one(AmountList).show("On the plates", [amount_of(use) for use in dinner.uses])
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
         self.query_one("#notes", Static).update(words)
+
+    def _begin_at_top(self, dinner: "Dinner | None") -> None:
+        """Another dinner is read from its title; the same one, told again, stays where it was read."""
+        if dinner is None or dinner != self._shown:
+            self.scroll_home(animate=False)
+        self._shown = dinner
 
     @property
     def content(self) -> str:

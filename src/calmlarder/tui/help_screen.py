@@ -47,7 +47,7 @@ _TOUR = Part(
         ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
         ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
         ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own."),
-        ("Shift+F3", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
+        ("Shift+F4", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
         ("Ctrl+Z", "Undoes the last thing done to larder or log, and the one before. What cannot be undone asks."),
     ),
 )  # fmt: skip
@@ -65,7 +65,7 @@ _WORDS = Part(
         ("groups", "fructans and GOS (onion, wheat, pulses), lactose (milk), excess fructose (honey, apple), "
                    "sorbitol and mannitol (stone fruit, mushrooms)."),
         ("last day", "past it food is not cooked with; a best-before day is not such a day, a use-by day is."),
-        ("assumed", "taken for granted from the line, such as dry for rice; write the line anew where it is wrong."),
+        ("assumed", "taken for granted from the line, such as dry for rice; write the line again where it is wrong."),
         ("box", "a portion of a cooked dish that was kept; it holds what it held when it was cooked."),
     ),
 )  # fmt: skip

@@ -185,7 +185,7 @@ class LarderEntry(LarderKeys):
         if asked is not None:
             self._edit(asked.id, asked.text)
         elif one is not None and one.lot.box is not None:
-            self.notify("a box is what was cooked: used up, frozen or thrown away, but not written anew")
+            self.notify("a box is what was cooked: used up, frozen or thrown away, but not edited")
         elif one is not None:
             self._edit(one.id, self._kitchen.line_of(one.lot))
 

@@ -85,7 +85,7 @@ class LarderKeys(TurnsWithDay[None]):
         if asked is None or asked.id is None:
             return
         if not asked.choices:
-            self.notify(f"{asked.question}: F4 writes it anew, Del takes it out", timeout=8, markup=False)
+            self.notify(f"{asked.question}: F4 edits it, Del takes it out", timeout=8, markup=False)
             return
         number = asked.id
 

@@ -63,4 +63,6 @@ def eaten_words(entry: Eaten) -> str:
     total, lactose = (
         sum(load.likely_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
     )
-    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups but lactose, {lactose:.2f} g lactose"
+    return (
+        f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups without lactose, {lactose:.2f} g lactose"
+    )

@@ -49,7 +49,8 @@ class LarderScreen(LarderEntry):
         Binding("f2", "app.limits", "Limits"),
         Binding("ctrl+l", "days", "Days"),
         Binding("shift+f2", "people", "People who eat here", show=False),
-        Binding("shift+f3", "challenge", "Try a group again: challenges", show=False),
+        # Not Shift+F3: most terminals send for it what says where their cursor is, and nothing gets here.
+        Binding("shift+f4", "challenge", "Try a group again: challenges", show=False),
         Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
         Binding("escape", "to_line", "To the line", show=False),

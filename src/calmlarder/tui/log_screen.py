@@ -59,7 +59,8 @@ class LogScreen(TurnsWithDay[None]):
             for day, ones in groupby(found, key=lambda one: one.at.date())
         ]
         self.query_one(ItemList).fill(groups)
-        self.query_one(TopLine).say("nothing is logged" if not found else f"{len(found)} entries")
+        count = f"{len(found)} entr{'y' if len(found) == 1 else 'ies'}"
+        self.query_one(TopLine).say(count if found else "nothing is logged")
 
     def draw_new_day(self) -> None:
         """From another day on."""

@@ -20,9 +20,10 @@ def meaning(reading: Reading, kitchen: Household) -> str:
 
 def _lot_meaning(lot: Lot, kitchen: Household) -> str:
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else about_span(lot.grams_low, lot.grams_high)
-    left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None else ""
+    left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None and not lot.to_bin else ""
+    to_bin = f", {lot.condition}: put it in the bin" if lot.to_bin else ""
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
-    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{', put it in the bin' if lot.to_bin else ''}"
+    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{to_bin}"
 
 
 def _left(lot: Lot) -> str:

@@ -13,8 +13,8 @@ from calmlarder.household.person import APPETITE, NO_LIMITS, Person
 from calmlarder.intake.own_limit import OWN_COMPONENTS, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.form import Form
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.pick import Pick
 
@@ -22,10 +22,10 @@ _NARROW = 76  # columns below which each answer stands under its label
 _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
 _LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
-_CARE = "Limits of your own are set with a dietitian."
+_CARE = "Ctrl+S keeps what is said here. Limits of your own are set with a dietitian."
 
 
-class PersonForm(Over[dict[str, Any]]):
+class PersonForm(Form[dict[str, Any]]):
     """Gives the values that were said, or None."""
 
     def __init__(self, kitchen: Household, one: Person) -> None:

@@ -9,8 +9,8 @@ from textual.widgets import Button, Input, Static
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Scores
 from calmlarder.reintroduction.events import LeftOut
+from calmlarder.tui.form import Form
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.pick import Pick
 
@@ -28,7 +28,7 @@ class Score(NamedTuple):
     has_eaten: bool
 
 
-class ScoreForm(Over[Score]):
+class ScoreForm(Form[Score]):
     """Gives what was said, or None."""
 
     def compose(self) -> ComposeResult:

@@ -135,7 +135,6 @@ class TonightScreen(AsksOfDinner):
         self._composed, self._wanted = answer.composed, answer.evening.request
         self._place = min(self._place, max(0, len(answer.composed.dinners) - 1))
         self._write()
-        self.query_one(DinnerView).scroll_home(animate=False)
 
     def on_resize(self) -> None:
         """Notes are wrapped to the new width."""

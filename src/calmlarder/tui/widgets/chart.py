@@ -75,7 +75,7 @@ class DayChart(Drawn):
         columns = [_together(self._days[at : at + each]) for at in range(0, len(self._days), each)]
         wide = max(1, min(_MOST_WIDE, room // len(columns)))
         rows = _TALL if self.screen.size.height >= _TALL_SCREEN else _SHORT
-        self._gut(text, columns, wide, rows)
+        self._gut(text, columns, wide, (rows, width))
         self._grams(text, columns, wide, (rows, width))
         self._dates(text, columns, wide)
         if each > 1:
@@ -83,8 +83,9 @@ class DayChart(Drawn):
             text.append(f"\n{cut(words, width)}", self.tone("faint"))
         return text
 
-    def _gut(self, text: Text, columns: Sequence[Day], wide: int, rows: int) -> None:
-        text.append(cut(f"gut, 0 calm to {self._worst}, the worst of each day", wide * len(columns) + _AXIS), "bold")
+    def _gut(self, text: Text, columns: Sequence[Day], wide: int, size: tuple[int, int]) -> None:
+        rows, width = size
+        text.append(cut(f"gut, 0 calm to {self._worst}, the worst of each day", width), "bold")
         for row in range(rows, -1, -1):
             label = {rows: str(self._worst), 0: "0"}.get(row, str(self._worst // 2) if 2 * row == rows else "")
             if rows % 2 and 2 * row == rows + 1:
