@@ -74,3 +74,11 @@ def test_a_dish_of_haste_is_second_choice_but_where_minutes_are_short(cook: Call
     lines = ["potatoes 1kg", "cheddar 300g", "spinach 200g", "6 eggs", "olive oil", "oregano", "soured cream"]
     assert cook(lines, "baked-potato", "omelette-supper").pattern == "omelette-supper"
     assert cook(lines, "baked-potato", "omelette-supper", minutes=20).pattern == "baked-potato"
+
+
+def test_leaves_that_press_are_served_beside_a_warm_dish(cook: Callable[..., Dinner]) -> None:
+    lines = ["polenta 500g", "tofu 400g", "tomatoes 6", "olive oil", "oregano", "parmesan 60g"]
+    assert "salad" not in {use.slot for use in cook(lines, "polenta").uses}
+    dinner = cook([*lines, "lamb's lettuce 100g use by 12 march"], "polenta")
+    assert "lettuce" in {use.food for use in dinner.uses if use.slot == "salad"}
+    assert "lettuce beside it" in step(dinner, "Serve")

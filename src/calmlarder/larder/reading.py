@@ -14,8 +14,10 @@ from calmlarder.larder.urgency import COOKED_STATES, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, Place, read_line
+from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.part import Part
 from calmlarder.matching.renaming import with_name
@@ -116,7 +118,8 @@ class LarderReader:
         try:
             line = read_line(text, self._today, lexicon)
         except ValueError as error:
-            problem = Problem(where=where, what=str(error), remedy="write the line again")
+            remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
+            problem = Problem(where=where, what=str(error), remedy=remedy)
             return Reading(
                 text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
             )
@@ -141,6 +144,8 @@ class LarderReader:
     def _nearest(self, said: str) -> tuple[str, ...]:
         """Names that are spelt most like words that are none."""
         bare = re.sub(r" ?\([^)]*\)", "", said)
+        if bare in NO_SLIPS:
+            return ()  # another food than any here, however near the spelling
         names = self._lexicon.spelt
         found = process.extract(bare, names.keys(), scorer=fuzz.ratio, limit=_MOST_NEAREST, score_cutoff=_NEAR)
         return tuple(dict.fromkeys(self._tables.food_by_id[names[name]].name for name, _, _ in found))

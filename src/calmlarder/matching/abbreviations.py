@@ -33,6 +33,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "frz": ("frozen",), "frzen": ("frozen",), "bby": ("baby",), "brwn": ("brown",), "choccie": ("chocolate",),
     "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
+    "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
+    "mylk": ("milk",), "beverage": ("drink",), "bev": ("drink",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

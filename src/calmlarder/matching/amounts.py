@@ -25,7 +25,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
-    "hand", "baguette",
+    "hand", "baguette", "matchbox",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -38,7 +38,7 @@ _ALIASES = {
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch",
     "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
-    "brick": "block", "slab": "block", "bundle": "bunch", "crate": "sack",
+    "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
     "jarful": "jar", "hand": "hand", "ear": "cob", "ears": "cob",
@@ -72,7 +72,7 @@ _SHARES = (
      Span(0.05, 0.1, 0.2)),
     (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
         r"|chunks?)(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
-    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)(?: (?:and \w+"
+    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)\b(?: (?:and \w+"
         r"|of)\b)?"), Span(1.5, 2.5, 4)),
     (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
     (re.compile(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
@@ -97,21 +97,45 @@ _PLAINLY = (
     (re.compile(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
     (re.compile(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
     (re.compile(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
-    (re.compile(r"\bportions (\d+|one|two|three|four)\b(?: (?:people|person|of us|portions?|meals?))?"),
-        r"\1 portions"),
-    (re.compile(r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
-        r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|pound|lb)\b)"), "1 "),
+    (
+        re.compile(r"\bportions (\d+|one|two|three|four)\b(?: (?:people|person|of us|portions?|meals?))?"),
+        r"\1 portions",
+    ),
+    (
+        re.compile(
+            r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
+            r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|pound|lb)\b)"
+        ),
+        "1 ",
+    ),
     (re.compile(rf"(?<!\d )\b({_MEASURE}) and a half\b"), r"1.5 \1"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
-    (re.compile(rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
-        rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"), r" \1 "),
-    (re.compile(rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
-        rf"|pck)\b(?! of)"), r" \1 "),
-    (re.compile(r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
-        r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"), " "),
+    (
+        re.compile(
+            rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
+            rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"
+        ),
+        r" \1 ",
+    ),
+    (
+        re.compile(
+            rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
+            rf"|pck)\b(?! of)"
+        ),
+        r" \1 ",
+    ),
+    (
+        re.compile(
+            r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
+            r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"
+        ),
+        " ",
+    ),
     (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
-    # A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
+)
+# A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
+_BARE_GRAMS = (
     (re.compile(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),
     (re.compile(rf"(?<![\w/.,:-])(?<!\dx )(?<!x ){_GRAMS_ONLY}"), r"\1g"),
 )  # fmt: skip
@@ -154,14 +178,14 @@ class Amount(NamedTuple):
     share: bool = False  # of what there usually is (`a bit of cheese`)
 
 
-def take_amount(text: str) -> tuple[Amount, str]:
-    """The amount in a plain text and the text without it.
+def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
+    """The amount in a plain text and the text without it. What is counted is told in no bare grams (`120 eggs`).
 
     Raises ValueError, in words for a cook, for an amount that cannot be.
     """
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
-    for shape, plainly in _PLAINLY:
+    for shape, plainly in _PLAINLY if is_counted else (*_PLAINLY, *_BARE_GRAMS):
         text = shape.sub(plainly, text)
     still = _NUMBER_LEFT.search(text)
     if still:  # `box of 12, 7 left`

@@ -2,7 +2,9 @@
 
 import re
 
+from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.notes import COLOURS, DISHES, PRODUCTS, QUALITIES
+from calmlarder.matching.owners import PEOPLE
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 
@@ -22,6 +24,22 @@ _HEADING = re.compile(
 )
 _GIVEN = re.compile(
     r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
+)
+# `from next door's hens`, `from Earl's tree`: where a gift grew tells nothing of it.
+_GIVEN_FROM = re.compile(
+    r"\b(?:from|off) (?:[a-z]+ ){0,3}[a-z]+'?s'? (?:own |back |front |little |new )?"
+    r"(?:hens?|chickens?|ducks?|geese|bees|hives?|trees?|gardens?|allotments?|farm|fields?|coop|flock|bush|orchards?|plot"
+    r"|patch|greenhouse|polytunnel|hedge|vines?|yard|balcony|window ?box|place|house|stall|kitchen|land|cows?|goats?)"
+    r"(?=\s*(?:$|[,;.(]))"
+)
+_GIVERS = PEOPLE | GIVEN_NAMES | frozenset({
+    "aunty", "auntie", "aunt", "uncle", "grandma", "grandpa", "grandad", "nana", "cousin", "friend", "friends",
+    "someone", "somebody", "she", "he", "they", "law", "colleague", "boss", "church", "tenant", "coworker",
+})  # fmt: skip
+# `kimchi mom sent`, `plantain aunty gave us`: how it came.
+_CAME = re.compile(
+    r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|made|baked|dropped off"
+    r"|gifted|passed on|grew|picked)(?: (?:us|me|over|round|up|it|them))*(?=\s*(?:$|[,;.(]))"
 )
 _WHEREABOUTS = re.compile(
     r"\b(?:still )?(?:in|on|under|by|off|behind|beside|near|next to|inside|at|from|outside) (?:the|a|an|my|our"
@@ -62,6 +80,7 @@ def without_asides(text: str) -> str:
     bare = _OPINION.sub(" ", bare)
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
+    bare = _CAME.sub(_giver, _GIVEN_FROM.sub(" ", bare))
     bare = _GIVEN.sub(" ", _WHEREABOUTS.sub(_place, bare))
     bare = " ".join(bare.split())
     return bare if re.search(r"[a-z]", bare) else text
@@ -71,6 +90,12 @@ def _said_of_it(found: re.Match[str]) -> str:
     """What `the … kind` says, where it tells a colour or a state; else nothing."""
     words = {singular(word) for word in found[1].split()}
     return f" {found[1]} " if words & (COLOURS | QUALITIES | frozenset(FITS) | _TEXTURES) else " "
+
+
+def _giver(found: re.Match[str]) -> str:
+    """Nothing where the words before the verb are a person's; else what stands there."""
+    words = found[0].split()
+    return " " if _GIVERS & set(words) else found[0]
 
 
 def _place(found: re.Match[str]) -> str:

@@ -10,7 +10,7 @@ _DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "su
 _DAY_WORDS = {name[:size]: index for index, name in enumerate(_DAYS) for size in (3, 4, len(name))}
 _DAY_WORDS |= {"tues": 1, "weds": 2, "thur": 3, "thurs": 3, "wednes": 2}
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
-_MONTH_NAMES = (
+MONTH_NAMES = (
     "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november",
     "december",
 )  # fmt: skip
@@ -67,7 +67,7 @@ DAY_WORD = (
     rf"|(?:the )?end of (?:the |this )?month|month end|a week on (?:{DAY})|(?:{DAY}) week"
     rf"|(?:last |next |this |on |coming )?(?:{DAY})(?: (?:night|morning|evening|lunch))?)"
 )
-_SLIP_WORDS = {name: name for name in (*_DAYS, *_MONTH_NAMES, "tomorrow", "yesterday", "today", "tonight")}
+_SLIP_WORDS = {name: name for name in (*_DAYS, *MONTH_NAMES, "tomorrow", "yesterday", "today", "tonight")}
 
 
 def weekday_slip(word: str) -> str | None:

@@ -30,6 +30,7 @@ BIN = (
     "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
+    "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
@@ -55,7 +56,19 @@ _RATHER = re.compile(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![
 _NOT_OFF = re.compile(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"
 )
-_NOT_MOULDY = re.compile(r"\b(?:not|no|isn't|without) (?:yet )?(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft)\b")
+_NOT_MOULDY = re.compile(
+    r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"
+    r"(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft|spoiled|spoilt|bad|furry|turned|exploded)\b(?: yet)?"
+)
+# What has gone bad in other Englishes: `don spoil`, `went bad`, `has turned`; not what will (`before it turns`).
+_BAD = r"(?:bad|off|sour|rotten|rot|mouldy|moldy|slimy|fuzzy|furry|funny|fizzy|rancid|green|spoil|spoiled|spoilt)"
+_GONE_BAD = re.compile(
+    r"(?<!\bnot )(?<!\btoo )(?<!\bso )(?<!\bthat )\bbad\b(?! (?:ends?|bits?|parts?|tops?|spots?|patch(?:es)?)\b)"
+    r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
+    rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"
+    rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
+    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b"
+)
 
 
 def is_condition(word: str) -> bool:
@@ -84,6 +97,8 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     text = _NOT_MOULDY.sub(" ", text)
     while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    while hit := _GONE_BAD.search(text):
+        text = _marked(text, hit, Phrase("gone bad", True), phrases)
     for shape, word, is_bin in _PHRASES:
         if word.split()[-1] in text and (hit := shape.search(text)):
             text = _marked(text, hit, Phrase(word, is_bin), phrases)

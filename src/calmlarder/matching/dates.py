@@ -10,6 +10,7 @@ from calmlarder.matching.calendar_days import (
     DAYS_IN_WORDS,
     MONTH,
     MONTH_ELSEWHERE,
+    MONTH_NAMES,
     MONTHS_ELSEWHERE,
     parse_day_of,
     weekday_slip,
@@ -24,7 +25,8 @@ _KINDS: dict[str, DateKind] = {
     "eat by": "use-by", "eat before": "use-by", "ub": "use-by", "u/b": "use-by", "ubd": "use-by", "use": "use-by",
     "eat": "use-by", "needs using": "use-by", "need using": "use-by", "needs eating": "use-by", "use it": "use-by",
     "use up": "use-by", "needs using up": "use-by", "need using up": "use-by", "must use": "use-by",
-    "expires": "use-by", "expiring": "use-by", "expiry": "use-by", "expire": "use-by", "exp": "use-by",
+    "expires": "use-by", "expiring": "use-by", "expired": "use-by", "ran out on": "use-by",
+    "went out of date": "use-by", "expiry": "use-by", "expire": "use-by", "exp": "use-by",
     "sell by": "use-by", "sell-by": "use-by", "display until": "use-by", "goes off": "use-by", "off on": "use-by",
     "val": "use-by", "dlc": "use-by", "scad": "use-by", "scade": "use-by", "cad": "use-by", "mhd": "best-before",
     "good thru": "use-by", "best used by": "use-by", "eat within": "use-by", "consume by": "use-by", "thru": "use-by",
@@ -72,6 +74,20 @@ _OVER = re.compile(
 # What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
 _PART_NO_DAY = re.compile(r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])")
 _SOAKING = re.compile(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
+# What came from a shop or a market on a day was bought then, whatever stands between.
+_SHOPPING = (
+    r"(?:(?:big|weekly|main|farmers'?|veg|vegetable|food|grocery|supermarket|fruit|street) )*"
+    r"(?:shop|shops|shopping|market|markets|delivery|deliveries|box|haul|groceries|grocery run|grocery|run|order|stall)"
+)
+_BOUGHT = re.compile(
+    rf"\b(?:from|bought in|got in|in) (?:the )?({DAY_WORD})(?:'?s)? {_SHOPPING}\b"
+    rf"|(?<![\w-])({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
+    rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])"
+)
+# What is left over was made on the day that is told, and has none ahead.
+_LEFT_OVER = re.compile(
+    r"\b(?:left ?overs?|cooked|boiled|roasted|made|batch|soup|stew|curry|takeaway|take ?out|roast dinner)\b"
+)
 _HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
 _LAST_DAY = re.compile(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
@@ -82,10 +98,11 @@ _DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD}))
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _BARE_ON = (
-    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./]\d{{1,2}}[./]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
+    rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
     rf"|th)? {MONTH}(?: \d{{4}})?"
     rf"|{MONTH} \d{{1,2}}(?:st|nd|rd|th)?(?: \d{{4}})?|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
-    rf"|today|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday|the day before yesterday"
+    rf"|today|tonight|tonite|tomorrow|tmrw|tmr|tomoz|tomorow|tommorow|tommorrow|2moro|yesterday"
+    rf"|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
     rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
@@ -103,6 +120,26 @@ _KIND_ALONE = re.compile(
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
+# Said of what is past, so that the day lies behind.
+_BEHIND = frozenset({"expired", "ran out on", "went out of date"})
+# What must be cooked or eaten by a day, however it is said, is a label for that day.
+_DUTY = re.compile(
+    r"\b(?:to be (?:used|eaten|cooked|finished)"
+    r"|(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
+    r"|will|'?ll|please|pls) (?:be )?(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
+    r"|(?<![a-z] )(?:cook|eat|finish)|(?:,|;|-) ?(?:cook|eat|finish|use))"
+    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
+    rf" (?:by |before |on |for )?(?:the )?(?={DAY_WORD}(?![\w/]))"
+)
+# A day and a month with a dot or a dash between them, and a month cut short with a dot.
+_DAY_DASH_MONTH = re.compile(
+    rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
+)
+_MONTH_DOT_DAY = re.compile(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
+_SHORT_YEAR = re.compile(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
+_DOTTED = re.compile(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
+_SLASHED = re.compile(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
+_NAMED_MONTH = re.compile(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 # Years that a larder can mean: days are counted from there in both directions.
 YEARS = range(1900, 2200)
@@ -130,8 +167,12 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
     """
     dates: list[Dated] = []
+    while found := _BOUGHT.search(text):
+        dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
+        text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
+    text = _plain_days(text, today)
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
@@ -159,7 +200,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _KIND_AND_DATE.search(text):
         kind = _KINDS[found[1]]
-        on = parse_day_of(found[2], today, kind in _FUTURE)
+        on = parse_day_of(found[2], today, kind in _FUTURE and found[1] not in _BEHIND)
         if found[1].endswith("before") and kind == "use-by":
             on -= timedelta(days=1)  # before a day is the day before it
         dates.append(Dated(kind, on))
@@ -174,11 +215,14 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         if len(dates) > 20:
             break
     text = _slips(text, today, dates)
+    text = _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
     bare = _BARE.search(text) or (_SHORT_END.search(text) if not dates else None)
     if bare:
-        on = parse_day_of(bare[1].removeprefix("for "), today, not dates)
-        # A day alone is a label when it lies ahead, and the day of making when it lies behind.
-        dates.append(Dated("use-by" if on >= today else "made", on))
+        on = parse_day_of(bare[1].removeprefix("for "), today, not dates and not _LEFT_OVER.search(text))
+        # A day alone is a label when it lies ahead, and the day of making when it lies behind; a day of a month is what
+        # stands on a pack, so that one behind is past.
+        label = on >= today or (_NAMED_MONTH.search(bare[1]) and not dates and not _LEFT_OVER.search(text))
+        dates.append(Dated("use-by" if label else "made", on))
         text = _cut(text, bare)
     text = _UNOPENED.sub(" ", text)
     opened = _OPENED.search(text)
@@ -187,6 +231,31 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
             dates.append(Dated("opened", None))
         text = _cut(text, opened)
     return tuple(dict.fromkeys(dates)), " ".join(text.split())
+
+
+def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
+    """A day where two numbers with a stroke are no part of a pack: `12/03`, `16/3`; else as they stand.
+
+    Nobody writes a part with a nought before it, or one that is more than the whole.
+    """
+    first, second = int(found[1]), int(found[2])
+    nought = found[1].startswith("0") or found[2].startswith("0")
+    american = first <= 12 < second and not re.search(r"\beggs?\b|\bleft\b|\bof\b", text)
+    if not (nought or first > second or american):
+        return found[0]
+    try:
+        return parse_day_of(found[0], today, True).isoformat()
+    except ValueError:
+        return found[0]
+
+
+def _plain_days(text: str, today: date) -> str:
+    """The text with its days in one form: `16-mar`, `mar. 16`, `16.03.`, and `must be eaten by` as a label."""
+    text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
+    text = " ".join(text.split())
+    text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
+    text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
+    return _DUTY.sub(", use by ", text)
 
 
 def _slips(text: str, today: date, dates: list[Dated]) -> str:

@@ -50,6 +50,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
         for word in token.words or (token.typed,):
             if word in reading.takes or word in FITS or word in words.soft or word.endswith(PERCENT):
                 continue
+            if word == "gluten" and "free" in words.known and food.gluten == "no":
+                continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (
                 _decides(word, food) or (token.words and _of_another(word, token, token.piece == first, reading, words))
             ):

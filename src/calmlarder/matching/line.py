@@ -9,11 +9,15 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
+from calmlarder.matching.half_kilos import half_kilos
+from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
+from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.several import parts_of
+from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.words import plain, words_of
 
 Place = Literal["fridge", "freezer", "cupboard"]
@@ -37,19 +41,7 @@ _ALWAYS = re.compile(
 _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
-_NOTHING_LEFT = re.compile(
-    r"^(?:no|out of|run out of|ran out of|need|need more|buy|none of) (?!added|knead)(?=\w)(?!.*\b(?:with|but)\b)"
-    r"|\b(?:none left|all gone|none|nahi(?: hai)?|ran out|run out|finished)$"
-)
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
-_SOME_BAD = re.compile(
-    r"[,;]?\s*\b(\d{1,2}|one|two|three|a couple|a few|some|a bit)(?: of (?:them|it))?"
-    r" (?:are |is |was |were |has |have"
-    r" |gone |looks? |already |a bit )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed|bad"
-    r"|used|eaten|split|squishy|broken|cracked)\b(?! (?:of|bag|pack|by))"
-    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?"
-)
-_COUNT = re.compile(r"(?<![\w./,-])(\d{1,2})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
 
 
@@ -88,8 +80,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", rest)
-    if _NOTHING_LEFT.search(rest):
-        raise ValueError("it says that there is none")
+    refuse_lacks(rest)
+    rest = counted_inside(half_kilos(rest))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()
@@ -97,32 +89,22 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(_without_the_bad(rest))
+    phrases, rest = take_phrases(without_the_bad(rest))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
     hints = _hints(rest, dates, place)
+    rest, in_pot = without_cooker(rest)
     brackets = tuple(map(without_asides, owned.brackets))
     written = " ".join(words_of(rest))
     is_name = any(name in written for name in lexicon.for_something)  # `cheese sauce for nachos`
-    parts = parts_of(rest if is_name else without_asides(rest), hints, brackets, lexicon)
+    read = parts_cooked if in_pot else parts_of
+    parts = read(rest if is_name else without_asides(rest), hints, brackets, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
         bool(denied),
     )  # fmt: skip
-
-
-def _without_the_bad(text: str) -> str:
-    """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
-    found = _SOME_BAD.search(text)
-    if not found:
-        return text
-    rest = f"{text[: found.start()]} {text[found.end() :]}"
-    there = _COUNT.search(rest)
-    if found[1].isdigit() and there and int(there[1]) > int(found[1]) and "ok" not in rest and "good" not in rest:
-        rest = f"{rest[: there.start()]}{int(there[1]) - int(found[1])}{rest[there.end() :]}"
-    return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
 
 
 def _capitals(line: str) -> frozenset[str]:
@@ -163,7 +145,7 @@ def _take_place(text: str) -> tuple[Place | None, str]:
         word = next(group for group in found.groups() if group)
         return _PLACES[word], f"{text[: found.start()]} {text[found.end() :]}"
     # `frozen` stays among the words: frozen peas are a food of their own.
-    return ("freezer", text) if re.search(r"\b(?:frozen|frozn|frzn)\b", text) else (None, text)
+    return ("freezer", text) if re.search(r"\b(?:frozen|frozn|frzn|frozed?|freezed)\b", text) else (None, text)
 
 
 def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozenset[str]:

@@ -115,6 +115,7 @@ def is_note(word: str) -> bool:
 
 
 NO_SLIPS = frozenset({
+    "kashk", "kishk", "kashkaval", "quark", "ugu", "soko", "tete", "ewedu", "dawadawa", "ogiri", "iru", "zereshk",
     "bitter", "batter", "better", "butler", "litter", "letter", "chilled", "chiller", "chunky", "creamy", "spread",
     "breaded", "sliced", "slices", "chopped", "shredded", "please", "leaves", "leaved", "marinated", "market",
     "martin", "masher", "peeler", "peeled", "planted", "planter", "potted", "rooted", "salter", "seeded", "smoker",

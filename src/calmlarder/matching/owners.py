@@ -44,6 +44,16 @@ _KEPT_FOR = re.compile(
     rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
     rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
 )
+# What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
+_GIVEN_BY = re.compile(
+    r"\b(?:from|off|out of|via|by|courtesy of|thanks to|(?:made|sent|given|brought|gifted|baked|grown) by|gift from"
+    r"|present from|swapped with|leftover from) (?:(?:my|our|the|next|old|auntie|aunty|uncle|mrs?|ms) )*$"
+)
+# Those of a house for whom a thing may be meant, and is eaten by all the same.
+_MEMBERS = frozenset({
+    "mum", "mums", "mom", "dad", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
+    "wife", "partner", "boyfriend", "girlfriend", "son", "daughter", "brother", "sister", "her", "him", "them", "you",
+})  # fmt: skip
 _FOR = re.compile(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
     r"|supper|packed lunch))?(?![\w'])"
@@ -138,7 +148,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return found[1], None, _cut(text, found)
     for found in _POSSESSIVE.finditer(text):
         word = found[1]
-        if text[: found.start()].endswith("from "):
+        if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
@@ -147,6 +157,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         if word not in _NO_PERSON and word not in lexicon.words:
             return word, None, _cut(text, found)
     found = _FOR.search(text)
+    if found and found[1] in _MEMBERS and "'s" not in found[0]:
+        return None, None, _cut(text, found)
     if found and (found[1] in _PETS | PEOPLE or (found[1] not in HARMLESS and _is_person(found[1], lexicon))):
         return found[1], None, _cut(text, found)
     for shape in (_DASHED, _COLON, _FIRST):
@@ -157,6 +169,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and (f"{found[1]}s" in PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
+    if found and _GIVEN_BY.search(text[: found.start() + 1]):
+        return None, None, text
     if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)

@@ -5,17 +5,19 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
 from calmlarder.matching.conditions import condition_words, without_marks
+from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.tokens import Token, tokens_of, words_of_food
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, singular, words_of
 
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
+_MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
 _ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
 # Words that cannot be left over: they tell how much, or in what state it is.
@@ -61,9 +63,12 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         or (found[0] in lexicon.words and f"{found[0]} {singular(_next(text, found))}" in lexicon.numbered)
     ]
     named = name(words_of_food((token for token, _ in spoken), hints, SOFT, lexicon)) if spoken else NOTHING
-    if denied and named.outcome != "matched":
+    lacking = frozenset(word for token, start in spoken if start in denied for word in token.words)
+    if denied and (named.outcome != "matched" or _holds(named, lacking, lexicon)):
         rest_of_it = (token for token, start in spoken if start not in denied)
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+        if _holds(named, lacking, lexicon):
+            named = _without_it(named, lacking, lexicon)
     said = _said((token for token, _ in spoken), hints, lexicon)
     if named.outcome != "matched" or named.assumed:
         named = _as_last_time(named, said, spoken, lexicon)
@@ -71,7 +76,10 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         named = named._replace(outcome="ask", foods=())
     takes = _released(named, lexicon)
     rest = _without(text, typed, tokens, takes)
-    amount, _ = take_amount(without_marks(rest))
+    counts = any(lexicon.tables.food_by_id[food].kind == "egg" for food in named.foods)
+    amount, _ = take_amount(without_marks(rest), counts)
+    if counts and amount.measure in CONTAINERS and amount.number.typical > _MOST_BOXES:
+        amount = amount._replace(measure=None)  # `30 eggs, tray`
     plural = any(
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
@@ -82,6 +90,23 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     several = plural and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, (), said=said)
+
+
+def _holds(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> bool:
+    """Whether a food is named by what the line says is not in it (`stock, no onion` is no stock with onion)."""
+    names = [frozenset(words_of(lexicon.tables.food_by_id[food].name)) for food in named.foods]
+    return any(lacking & words and not WITHOUT & words for words in (*names, named.takes if names else frozenset()))
+
+
+def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Named:
+    """A question, with the same food without what is not in it first, where the tables have one."""
+    foods = lexicon.tables.food_by_id
+    other = [
+        Candidate(food, foods[food].name, 90.0)
+        for food in sorted(foods)
+        if named.takes | lacking <= set(words_of(foods[food].name)) and WITHOUT & set(words_of(foods[food].name))
+    ]
+    return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
 
 
 def _measure_named(takes: frozenset[str], food: str, lexicon: Lexicon) -> str | None:

@@ -1,0 +1,91 @@
+"""Lines that name what is not there: nothing is left of it, it must be bought, or nobody here eats it."""
+
+import re
+
+_WHO = (
+    r"(?:we|i|he|she|they|you|nobody|no one|noone|none of us|neither of us|everyone|everybody|the family|our family"
+    r"|(?:(?:my|our|the) )?(?:husband|wife|partner|mum|mom|dad|son|daughter|kids?|children|housemates?|flatmates?"
+    r"|roommates?|household|house|baby|toddler)|(?:my|our) [a-z]+)"
+)
+_DENIES = (
+    r"(?:(?:do|does|did|can|could|will|would|must|should|may)(?: not|n'?t|nt)|can'?t|won'?t|cannot|never|no longer"
+    r"|not allowed to"
+    r"|(?:am|are|is)(?:n'?t| not) (?:allowed|able) to|are allergic to|is allergic to|am allergic to|avoids?)"
+)
+_TAKES = r"(?:take|eat|have|use|drink|tolerate|touch|cook|like|want|do|stand)"
+_WHEN = r"(?! (?:it|them|this|that|these|those|until|till|before|after)\b)"
+_NOT_EATEN = re.compile(
+    rf"^{_WHO} (?:{_DENIES}|really {_DENIES})(?: (?:ever|really|normally|usually))? {_TAKES}s?{_WHEN}\b"
+    rf"|^(?:nobody|no one|noone|none of us|neither of us)(?: (?:here|at home|in the house|in this house))?"
+    rf"(?: (?:can|may|will|ever))? {_TAKES}s?{_WHEN}\b"
+    rf"|^{_WHO} (?:hates?|dislikes?|detests?|can'?t stand)\b|^(?:don'?t|do not|doesn'?t) (?:like|eat|take|tolerate|do)"
+    rf"{_WHEN}\b|^(?:{_WHO}|we'?re|i'?m|he'?s|she'?s)(?: are| is| am)?(?: not|n't) allowed\b"
+    r"|^never (?:any|eat|eats|take|have|use|buy)\b"
+    r"|\ballergic to\b|\b(?:intolerant|intolerance) (?:of|to)\b|^[a-z ]+ (?:allergy|intolerance)$"
+    rf"|\b(?:we|i) {_DENIES} {_TAKES}(?: (?:it|them|any|this|that|these|those))?$"
+    rf"|^(?:can'?t|cannot|must not|mustn'?t|not allowed to) (?:take|eat|have|drink|tolerate|touch){_WHEN}\b"
+)
+# `we do not have eggs` tells of today, `we cannot have eggs` of every day.
+_HAVE_NONE = re.compile(
+    r"\b(?:(?:do|does|did)(?: not|n'?t|nt)|(?:have|has)(?: not|n'?t|nt)|not) (?:have|got|get|buy|find|find any|bring)"
+    r"(?! time| to)\b|\b(?:have|has|had)n'?t any\b|^forgot (?:to (?:buy|get) )?(?:the )?(?=[a-z])"
+)
+_LEAD = (
+    r"(?:(?:still|sadly|again|also|sorry|oh|ok|but|and|just|now|currently|there(?:'?s| is| are|re)?|we|i|we'?re|i'?m"
+    r"|we'?ve|i'?ve|are|am|have|has|got|all|clean|completely|totally)[ ,:!]+)*"
+)
+# Words behind `no` that belong to the name of a food, or say nothing of how much is there.
+_NO_LACK = (
+    r"(?!added|knead|idea|label|date|clue|name|brand|bake|waste|rush|frills|need|thanks|reduced|1\b|\d"
+    r"|(?:salt|sugar|fat|lactose|gluten|dairy|meat|egg|onion|garlic|oil|wheat|nut|soya?|alcohol) "
+    r"(?!left|no|now|again|at|any|in|here|this|today|more|or|and|nor|until|till|yet)[a-z])"
+)
+_DONE_TO_IT = r"(?!to (?!buy|get)|us(?:e|ed|ing)\b|eat(?:en|ing)?\b|cook(?:ed|ing)?\b|finish|going|go\b|thaw|wash|peel)"
+_NONE_OF_IT = re.compile(
+    rf"^{_LEAD}(?:no|zero|not any|not a single|none of|no more) (?:the )?{_NO_LACK}(?=\w)(?!.*\bwith\b)"
+    rf"|^{_LEAD}(?:run |ran )?out of (?!date|the (?:freezer|fridge|oven|pack|tin)|season|freezer|fridge|\d)"
+    rf"|^{_LEAD}(?:need|needs|must|gotta|got to|have to|should|to|buy|remember to|go)(?: (?:to|and|go|remember))* ?"
+    rf"(?:buy|get|order|fetch|pick up)? ?(?:some |more |any )?{_DONE_TO_IT}"
+    r"(?<=(?:eed|buy|get|der|tch| up|ome|ore|any) )(?=\w)"
+    r"|^(?:get (?:some|more)|nothing left|none left)\b|\bdon finish\b"
+    r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?|needs?|needed|wanted) ?[:\-]"
+)
+_AT_THE_END = re.compile(
+    r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
+    r"|(?:has |have |is |are |don )?finish(?:ed)?|(?:is|are|all) out|no more|used up|all used|all eaten"
+    r"|eaten up|gone|empty|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
+    r"|[?:,=\-] ?(?:no|nope|nil|nada|zero|0)$|[,(\-] ?(?:need(?:ed)?|(?:to |please )?(?:buy|get)(?: (?:some|more))?)$"
+)
+# What is said to be gone in part is still there: `half gone`, `2 of them gone`, `nearly empty`; so is what is past a
+# day (`date gone`) or changed (`soft, gone`).
+_IN_PART = re.compile(
+    r"(?:\b(?:half|third|quarter|thirds|quarters|mostly|most|nearly|almost|some|few|bit|one|two|three|four|five|six"
+    r"|date|by|before|not|pretty much|about|long)|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
+    r" (?:gone|empty|finish(?:ed)?|out|used up)$"
+)
+_ENDS = " .!?,;:()[]/'\"-~"
+_TRAILING = re.compile(
+    r"(?<=[a-z])(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
+    r"|at the moment|on (?:mon|tues|wednes|thurs|fri|satur|sun)day))+$"
+)
+_FACE = re.compile(r"\s*[:;=]['-]?[()\[\]/|dp]+\s*$")
+
+
+class NotThere(ValueError):
+    """A line names what is not in the larder; its text says so, `remedy` what a cook may do."""
+
+    def __init__(self, what: str, remedy: str) -> None:
+        super().__init__(what)
+        self.remedy = remedy
+
+
+def refuse_lacks(text: str) -> None:
+    """Nothing, where a plain text tells of what is there. Raises NotThere where it tells of what is not."""
+    bare = _FACE.sub("", text).strip(_ENDS)
+    bare = _TRAILING.sub("", bare).strip(_ENDS)
+    if _NOT_EATEN.search(bare) and not _HAVE_NONE.search(bare):
+        raise NotThere(
+            "it says that this is not eaten here", "nothing was added; what somebody never eats is set with that person"
+        )
+    if _HAVE_NONE.search(bare) or _NONE_OF_IT.search(bare) or (_AT_THE_END.search(bare) and not _IN_PART.search(bare)):
+        raise NotThere("it says that there is none", "nothing was added; write it again when some is there")

@@ -1,0 +1,56 @@
+"""What a line takes off what it told before: a few that are bad, used or eaten, and what is really in the box."""
+
+import re
+
+from calmlarder.matching.numbers import WHOLE_WORDS
+
+_NUMBERS = "|".join(sorted(WHOLE_WORDS, key=len, reverse=True))
+_SOME_BAD = re.compile(
+    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|a few|some|a bit)(?: of (?:them|it))?"
+    r" (?:are |is |was |were |has |have"
+    r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
+    r"|bad|used|eaten|split|squishy|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
+    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?"
+)
+_MINUS = re.compile(
+    rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))"
+)
+_COUNT = re.compile(rf"(?<![\w./,-])(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+_INSIDE = re.compile(
+    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
+)
+_OF_SO_MANY = re.compile(
+    r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
+)
+_BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
+_SIZE_OF_BOX = re.compile(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+
+
+def without_the_bad(text: str) -> str:
+    """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
+    found = _SOME_BAD.search(text) or _MINUS.search(text)
+    if not found:
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    there = _COUNT.search(rest)
+    bad = _value(found[1])
+    if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
+        rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
+    return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
+
+
+def counted_inside(text: str) -> str:
+    """The text with what is really in a box for what the box is made for: `18 carton, 15 inside` are 15."""
+    found = _OF_SO_MANY.search(text)
+    if found and int(found[1]) < int(found[2]):
+        return f"{text[: found.start()]}{found[1]}{text[found.end() :]}"
+    found = _INSIDE.search(text)
+    if not found:
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    return f"{found[1]} {_SIZE_OF_BOX.sub(' ', rest)}"
+
+
+def _value(word: str) -> int:
+    """A whole number in digits or words; 0 for `some`."""
+    return int(word) if word.isdigit() else WHOLE_WORDS.get(word, 0)
