@@ -48,7 +48,8 @@ def recounted(dinner: Dinner, wanted: DinnerRequest) -> dict[tuple[str, str], tu
     told = {"at": SIX.isoformat(), "dinner": dinner_object(dinner)}
     plate = apart(plate_of(told["dinner"], {}), mixed, figures)
     sums: dict[tuple[str, str], tuple[Fraction, Fraction]] = {}
-    for load in _log(told, plate, (foods, figures), wanted.model_dump(mode="json"))["loads"]:
+    whose = ("me", Fraction(wanted.people))
+    for load in _log(told, plate, (foods, figures), wanted.model_dump(mode="json"), whose)["loads"]:
         likely, off = sums.get((load["item"], load["group"]), (Fraction(0), Fraction(0)))
         sums[load["item"], load["group"]] = (likely + load["likely_ug"], off + load["off_ug"])
     return sums
