@@ -99,7 +99,7 @@ def demo(lots_of: LotsOf) -> Callable[..., list[Lot]]:
     return lambda *more: lots_of([*lines, *more])
 
 
-@pytest.mark.parametrize("seed", [3, 8])
+@pytest.mark.parametrize("seed", [7, 8])
 def test_room_under_a_cap_is_worth_what_scipy_says(
     seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
 ) -> None:
