@@ -39,7 +39,7 @@ def test_a_lot_that_another_program_took(
             take_away(tmp_path / "home")
             await pilot.press(*keys)
             await pilot.pause()
-            assert any("has no lot" in words for words in told(app)), keys
+            assert any("has no item" in words for words in told(app)), keys
             app.clear_notifications()
             await pilot.press("escape")
             await pilot.pause()
