@@ -35,6 +35,7 @@ _CALLED_ALIKE = frozenset(
     {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
 )
 _BINDS = frozenset({"flour", "starch", "egg"})
+# Shares of a line that are tried, how many lines come in two, and oil in a dish: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3", "0.2"))
 _MOST_MIXED = 3

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.household.household import Household
+from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
 from calmlarder.intake.own import LONGEST_NAME, MOST_HOURS, Own, own_of, person_named
 from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
@@ -24,7 +25,6 @@ if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
 
 _OPTIONS = {"protein_floor_g": "--protein-floor"}
-_MOST_AT_TABLE = 12
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
@@ -239,8 +239,8 @@ def _seats(options: argparse.Namespace) -> dict[str, Any]:
     found = tuple(person(name, "--for") for name in names.split(",") if name.strip())
     is_number = not guests or (guests.strip().isdecimal() and len(guests.strip()) <= 2)
     many = int(guests) if guests and is_number else 0
-    if not is_number or len(set(found)) < len(found) or not 1 <= len(found) + many <= _MOST_AT_TABLE:
-        remedy = f"name up to {_MOST_AT_TABLE} people once each, and guests as a number, such as me,kit+1"
+    if not is_number or len(set(found)) < len(found) or not 1 <= len(found) + many <= MOST_PEOPLE:
+        remedy = f"name up to {MOST_PEOPLE} people once each, and guests as a number, such as me,kit+1"
         raise CannotGoOn([Problem(where="--for", what=f"`{given[:60]}` cannot be", remedy=remedy)])
     return {"eaters": found, "guests": many}
 

@@ -6,19 +6,18 @@ import json
 from calmlarder.commands.inputs import at_fault, household_of, person, tolerance_of
 from calmlarder.commands.moment import moment_of
 from calmlarder.household.diary import log
+from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.plate import PlateAsked, counts_before, plate_eaten
 from calmlarder.household.plate import plate as on_plate
 from calmlarder.larder.files import read_lines
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import plate_object, plate_text
 
-_MOST_PEOPLE = 12
-
 
 def plate(options: argparse.Namespace) -> int:
     """Say it; status 3 where it does not fit, or nobody can say. Raises CannotGoOn for wrong use."""
-    if not 1 <= options.people <= _MOST_PEOPLE:
-        remedy = f"give 1 to {_MOST_PEOPLE}"
+    if not 1 <= options.people <= MOST_PEOPLE:
+        remedy = f"give 1 to {MOST_PEOPLE}"
         raise CannotGoOn([Problem(where="--people", what=f"`{options.people}` cannot be", remedy=remedy)])
     with household_of(options) as household:
         at, who = moment_of(options, options.at, "--at"), person(options.who, "--who")

@@ -26,7 +26,7 @@ from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import DIETS, Method
 
-MOST_PARTS = 3
+MOST_PARTS = 3  # more than one cook can serve apart: common practice, no source
 OWN_PAN, AT_TABLE = 24, 10  # points: another pan to mind and wash; a thing to put on the table
 TOLERATED = 30  # points, for each person: a food they tolerate and the shared dish cannot hold
 _LEAST_PROTEIN_G = 3.0  # so little short is left alone

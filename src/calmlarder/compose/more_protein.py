@@ -20,7 +20,7 @@ _MOST_TOLD = 2  # things at home; ours
 _MOST_PORTIONS = 1.0  # of a thing that comes on top, a person: common practice, no source
 _MOST_MINUTES = 20  # of cooking for what comes on top: ours
 _MOST_ASKED = 12  # foods of the shop that are looked at, the commonest first: ours
-_STEP_G = 5
+_STEP_G = 5  # amounts are told in whole fives: ours
 
 
 def more_protein(plan: Plan, dinner: Dinner, offered: Sequence[Offered], tables: Tables) -> tuple[MoreProtein, ...]:

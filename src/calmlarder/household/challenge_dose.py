@@ -20,7 +20,7 @@ from calmlarder.tables.book import Tables
 if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
 
-_DAYS_AHEAD = 14
+_DAYS_AHEAD = 14  # well beyond the longest plan: ours
 _IN_DISHES = frozenset({"base", "protein", "vegetable", "aromatic"})
 
 

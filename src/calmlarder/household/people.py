@@ -13,7 +13,7 @@ from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 
-MOST_PEOPLE = 12
+MOST_PEOPLE = 12  # at one table, and in one home: ours
 # What of me is a setting of the home, which holds for all who share a dish where nobody is named.
 _AT_HOME = {"diet": "diet", "avoid": "avoid", "never": "never", "disliked": "dislike", "profile": "profile"}
 _FIELDS = {"protein_g": "protein, g", "weight_kg": "weight, kg", "age": "age, years", "appetite": "appetite, usual 1"}

@@ -16,8 +16,6 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.request import DinnerRequest
 
-_USUAL_PROTEIN_G = 20.0
-
 
 class Seats(NamedTuple):
     """Names of people of the home, and how many guests there are besides: in elimination, of any diet."""
@@ -42,10 +40,10 @@ def eaters_at(household: Household, seats: Seats, sitting: Sitting) -> tuple[Eat
 def _eater(household: Household, one: Person, sitting: Sitting, is_guest: bool) -> Eater:
     from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor, protein_target_by_weight
 
-    target = one.protein_g
-    if target == _USUAL_PROTEIN_G and one.weight_kg:  # never said: by weight, else by appetite
+    target, usual = one.protein_g, PROTEIN_TARGET_G["dinner"]
+    if target == usual and one.weight_kg:  # never said: by weight, else by appetite
         target = float(protein_target_by_weight(one.weight_kg, one.age))
-    elif target == _USUAL_PROTEIN_G:
+    elif target == usual:
         target *= min(1.0, one.appetite)
     if sitting != "dinner":
         target = PROTEIN_TARGET_G[sitting] * min(1.0, one.appetite)

@@ -6,7 +6,7 @@ from calmlarder.matching.part import SOFT
 from calmlarder.matching.words import singular
 
 ENDS = " .-+*&,;/:!?\"'~"
-MOST_PARTS = 20
+MOST_PARTS = 20  # of a line that is read as a list; a longer one is none: ours
 SPLIT = re.compile(
     r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)|/(?=[a-z])|(?<!\d)/(?!\d)"
     r"|(?<=\w)[.!] (?=[a-z]))\s*"

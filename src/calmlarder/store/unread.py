@@ -5,7 +5,7 @@ from calmlarder.store.documents import Place
 _WORDS: dict[str, str] = {
     "lots": "item {}",
     "eaten": "entry {} of what was eaten (it does not count now, so there may be less room than is shown)",
-    "ended": "entry {} of what became of lots",
+    "ended": "entry {} of what became of items",
     "felt": "entry {} of how a gut felt",
     "challenges": "entry {} of the challenges (it does not count now: look before you go on with one)",
 }

@@ -10,6 +10,7 @@ from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
+from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.dinner_view import DinnerView
@@ -25,7 +26,6 @@ if TYPE_CHECKING:
     from calmlarder.household.helpful_answers import Answer
 
 _NARROWEST = 40
-_MOST_PEOPLE = 12
 _MINUTES = (45, 30, 20, 15)
 
 
@@ -180,7 +180,7 @@ class TonightScreen(AsksOfDinner):
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
-        self._people = max(1, min(_MOST_PEOPLE, self._people + more))
+        self._people = max(1, min(MOST_PEOPLE, self._people + more))
         self._start_again()
 
     def action_minutes(self) -> None:
