@@ -198,6 +198,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         "seconds": options.seconds,
         "use_settings": False,
         "use_log": False,
+        "use_challenge": False,
     }
     _check_tolerance(options)
     if options.command != "demo":
@@ -227,6 +228,7 @@ def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
         **_seats(options),
         "use_settings": options.larder is None and not options.no_settings,
         "use_log": options.larder is None or options.home is not None,
+        "use_challenge": not options.no_settings,
     }
 
 

@@ -111,7 +111,7 @@ def _limits(household: Household, asked: PlateAsked) -> Profile:
     names = () if asked.before is None else asked.before.who
     one = next((person for person in people(household) if (person.name,) == names and person.name != ME), None)
     if asked.profile or one is None:
-        return household.profile_named(asked.profile or household.settled().profile)
+        return household.profile_named(asked.profile) if asked.profile else household.profile()
     return one.limits(household.tables, during_challenge=is_challenged(household, one.name))
 
 

@@ -12,6 +12,7 @@ from textual.widgets.selection_list import Selection
 
 from calmlarder.history.felt import Felt
 from calmlarder.household import challenges
+from calmlarder.household.challenge_start import Start, begin
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
@@ -143,8 +144,8 @@ class ChallengeScreen(TurnsWithDay[None]):
         def begun(_: ChallengeScreen, name: str, yes: tuple[str, ...] | None) -> None:
             if yes is None:
                 return
-            how = challenges.Start(self._kitchen.now())
-            _today, bars = challenges.begin(self._kitchen, ME, names[name], yes, how)
+            how = Start(self._kitchen.now())
+            _today, bars = begin(self._kitchen, ME, names[name], yes, how)
             self._show()
             if bars:
                 self.app.push_screen(Page(entry_text.bars_text(bars)))
@@ -158,8 +159,10 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def said(_: ChallengeScreen, why: str | None) -> None:
             if why is not None:
-                challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
+                done = challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
                 self._show()
+                if done.flags:
+                    self.app.push_screen(Page(see_a_doctor(done.flags)))
 
         self.app.push_screen(Ask("Not today. Why, in a few words?"), lambda why: said(self, why))
 
