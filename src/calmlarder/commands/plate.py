@@ -62,19 +62,16 @@ def plate(options: argparse.Namespace) -> int:
         if dose is not None:
             print("\n".join(wrap(dose_words(dose), style_of_output().width)) + "\n")
         if eaters:
-            names = ", ".join(
-                f"{one.who} {round(100 * share)} %" for one, share in zip(eaters, _shares(eaters), strict=True)
-            )
-            print(f"Shares by appetite: {names}\n")
+            print(f"Shares by appetite: {_shares(eaters)}\n")
         print(plate_text(answer, style_of_output()), end="")
         if options.log:
             print(f"\nLogged as eaten at {at:%H:%M}.")
     return 0 if answer.fits else 3
 
 
-def _shares(eaters: Sequence[Eater]) -> list[float]:
+def _shares(eaters: Sequence[Eater]) -> str:
     whole = sum(one.appetite for one in eaters)
-    return [one.appetite / whole for one in eaters]
+    return ", ".join(f"{one.who} {round(100 * one.appetite / whole)} %" for one in eaters)
 
 
 def _dose(options: argparse.Namespace, household: Household, who: str) -> Dose:
