@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -97,6 +98,7 @@ def test_removing_an_unused_lot_changes_nothing(
     assert uses(after) == uses(before)
 
 
+@pytest.mark.usefixtures("composed_anew")
 @SLOW
 @given(larder=LARDERS)
 def test_the_same_larder_gives_the_same_dinner(
