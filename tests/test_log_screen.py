@@ -2,7 +2,6 @@
 
 from collections.abc import Callable
 from datetime import date, datetime
-from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
@@ -17,20 +16,12 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.log_screen import LogScreen
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import Act, run_program, type_line
+from programs import type_line
 
 DISH = Eaten(
     at=datetime(2026, 3, 10, 18), who="me", text="stew", food="", title="stew", grams=400,
     loads=(Load(cutoff_class="other", group="total", likely_ug=300_001, off_ug=90_000),),
 )  # fmt: skip
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
-    def run(act: Act) -> None:
-        run_program(tmp_path / "home", tables, act)
-
-    return run
 
 
 def logged(app: LarderApp) -> list[tuple[str, float]]:

@@ -32,15 +32,7 @@ from calmlarder.tui.widgets.dish import OrderOfWork
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
-from programs import SIZES, TODAY, Act, run_program, shown, type_line
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size)
-
-    return run
+from programs import SIZES, TODAY, shown, type_line
 
 
 def foods(app: LarderApp) -> list[str]:
