@@ -13,9 +13,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.hanging import Hanging
 from test_adapt_command import RECIPE
-from test_screens import SIZES, play
-
-__all__ = ["play"]
+from test_screens import SIZES
 
 
 async def open_with(app: LarderApp, pilot: Pilot[None], text: str) -> None:

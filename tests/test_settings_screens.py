@@ -14,11 +14,10 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
-from test_screens import SIZES, foods, play, solved, type_line
+from test_screens import SIZES, foods, solved, type_line
 
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 Play = Callable[..., LarderApp]
-__all__ = ["play"]  # a fixture
 LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "potatoes 1kg", "spinach 200g",
          "carrots 400g", "rapeseed oil", "soy sauce")  # fmt: skip
 
@@ -115,7 +114,7 @@ def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None
         for _ in range(3):
             await pilot.press("t")
         await solved(app, pilot)
-        assert "any time" in str(app.screen.query_one("#asked", Static).content)
+        assert "no hurry" in str(app.screen.query_one("#asked", Static).content)
 
     play(act)
 

@@ -136,7 +136,7 @@ class FirstStart(Screen[None]):
         words += self._keep_always(self.query_one("#always", Input).value)
         self.app.pop_screen()
         if words:
-            self.app.notify("\n".join(words), timeout=10, markup=False)
+            self.app.screen.notify("; ".join(words), timeout=10, markup=False)
 
     def _keep_always(self, text: str) -> list[str]:
         """Into the larder, as things that are always there; one that is not known waits there to be answered."""

@@ -32,7 +32,7 @@ class PeopleScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("a", "add", "Add somebody"),
-        Binding("enter", "change", "Change", show=True),
+        Binding("enter", "change", "Change", priority=True),
         Binding("delete", "remove", "Remove", key_display="del"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("escape", "app.pop_screen", "Back"),
