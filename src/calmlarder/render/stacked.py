@@ -112,6 +112,16 @@ def day_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     return lines
 
 
+def before_words(dinner: Dinner, wanted: DinnerRequest) -> str:
+    """What was eaten before, where it leaves less room for a dinner, in a few words; else nothing."""
+    bound = {cap.key for cap in binding(dinner, wanted)}
+    more = _more_after(wanted, bound)
+    if not more:
+        return ""
+    eaten = [f"{one.eaten.title} at {_clock(one.eaten.at, wanted)}" for one in wanted.counted]
+    return f"Counts what was eaten: {', '.join(eaten)}. After {_clock(more, wanted)} more would fit."
+
+
 def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     """What is still counted, from what, until when; and after when more would fit, where it binds."""
     counted = wanted.counted

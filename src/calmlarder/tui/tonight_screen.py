@@ -24,6 +24,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.stop import Stop
     from calmlarder.household.helpful_answers import Answer
+    from calmlarder.household.own_recipes import Ready
+    from calmlarder.household.request import Evening
 
 _NARROWEST = 40
 _MINUTES = (45, 30, 20, 15)
@@ -61,6 +63,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
@@ -106,6 +109,8 @@ class TonightScreen(AsksOfDinner):
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
         evening = answer.evening
+        if not worker.is_cancelled:
+            self.app.call_from_thread(self._look_at_own, evening)
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
@@ -119,6 +124,13 @@ class TonightScreen(AsksOfDinner):
             answers = helpful_answers(lines, evening)
             if answers and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer, answers)
+
+    def _look_at_own(self, evening: "Evening") -> None:
+        from calmlarder.household.own_recipes import ready_recipes
+
+        self._own = ready_recipes(self._kitchen, evening)
+        if self._own:
+            self._write()
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(TopLine).say("looking for a better one")
@@ -140,6 +152,8 @@ class TonightScreen(AsksOfDinner):
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
         from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
+        from calmlarder.render.own_text import own_text
+        from calmlarder.render.stacked import before_words
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
@@ -150,7 +164,10 @@ class TonightScreen(AsksOfDinner):
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
+            note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
+            own = own_text(self._own, style, on_screen=True)
+            words = notes_text(dinner, composed, self._wanted, style)
+            view.show(dinner, note, f"{own}\n{words}" if own else words)
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)

@@ -17,8 +17,9 @@ from calmlarder.tui.widgets.pick import Pick
 
 _MOST_GUESTS = 11
 _YOU = "you"
-_ALONE = "Nobody else is known here yet: People (Shift+F2 in the larder) adds somebody with limits of their own."
-_ABOUT = "One dinner for all of them; what only some may eat is served apart. A guest keeps to elimination."
+_GUESTS = "guests are cooked for as in elimination"
+_ABOUT = f"One dinner for all of them; what only some may eat is served apart; {_GUESTS}."
+_ALONE = f"{_GUESTS.capitalize()}. Whoever has other limits is added in People: Shift+F2 in the larder."
 
 
 class Seated(NamedTuple):
@@ -31,7 +32,7 @@ class Seated(NamedTuple):
 class WhoEats(Over[Seated]):
     """Gives who is ticked, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "So it is")]
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Done")]
 
     def __init__(self, people: Sequence[str], seated: Seated) -> None:
         """`people` are all of the home."""
@@ -43,11 +44,12 @@ class WhoEats(Over[Seated]):
         called = [_YOU if one == ME else one for one in self._people]
         ticked = [_YOU if one == ME else one for one in self._seated.names]
         with Vertical(id="choice", classes="-wide"):
-            yield Static(f"Who eats tonight? {_ABOUT if len(called) > 1 else _ALONE}", markup=False)
+            yield Static("Who eats tonight?", classes="question", markup=False)
+            yield Static(_ABOUT if len(called) > 1 else _ALONE, classes="about", markup=False)
             pick = Pick(called, ticked, several=True, id="names")
             yield Field("People", pick, "arrows move, Space ticks; Tab goes on", quiet=True)
             yield Field("Guests", number_input(self._seated.guests, "guests"), f"0 to {_MOST_GUESTS}")
-            yield Button("So it is", compact=True, id="keep")
+            yield Button("Done", compact=True, id="keep")
         yield KeysLine()
 
     def on_mount(self) -> None:
