@@ -84,6 +84,23 @@ def tables() -> Tables:
     return load_tables([read_once.SHIPPED])
 
 
+@pytest.fixture
+def first_keys() -> tuple[str, ...]:
+    """What `play` presses before it plays; a test file gives its own."""
+    return ()
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables, first_keys: tuple[str, ...]) -> Callable[..., Any]:
+    """The terminal program under a pilot: `play(act, size)` plays on the larder in `tmp_path / "home"`."""
+    from programs import run_program  # Textual is loaded only where a screen is tested
+
+    def run(act: Any, size: tuple[int, int] = (80, 24), **how: Any) -> Any:
+        return run_program(tmp_path / "home", tables, act, size, **{"keys": first_keys, **how})
+
+    return run
+
+
 @pytest.fixture(scope="session")
 def patterns() -> tuple[Pattern, ...]:
     return shipped_patterns()

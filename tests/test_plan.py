@@ -216,10 +216,10 @@ def test_the_joint_model_finds_what_enumerating_the_choices_finds(
     assert whole.proven
     costs = []
     for size in range(3):
-        for some in itertools.combinations(house.columns, size):
-            covered = [number for column in some for number in column.covers]
+        for few in itertools.combinations(house.columns, size):
+            covered = [number for column in few for number in column.covers]
             if len(covered) == len(set(covered)):
-                joint = Joint(house, some, {})
+                joint = Joint(house, few, {})
                 for _, draft in joint.posted:
                     joint.model.add(draft.active == 1)
                 solved = joint.solve(60)
