@@ -1,6 +1,7 @@
 """From an amount in a cook's words to grams of a food."""
 
-from calmlarder.matching.amounts import CONTAINERS, Amount, spread
+from calmlarder.matching.amounts import Amount, spread
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables

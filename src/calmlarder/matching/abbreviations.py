@@ -26,7 +26,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "houmus": ("hummus",), "humus": ("hummus",), "beetroots": ("beetroot",), "beet": ("beetroot",),
     "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange",
     "juice"),
-    "mac": ("macaroni",),
+    "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
+    "yella": ("yellow",), "yeller": ("yellow",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
     "nat": ("natural",), "daal": ("dal",), "dhal": ("dal",), "dahl": ("dal",), "pnut": ("peanut",),
     "coco": ("coconut",),
@@ -44,5 +45,6 @@ ONLY_BESIDE: Mapping[str, frozenset[str]] = MappingProxyType(
         "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking"}),
         "pots": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
         "mac": frozenset({"cheese"}),
+        "vin": frozenset({"rice", "wine", "cider", "malt", "balsamic", "white", "red", "sherry", "apple"}),
     }
 )

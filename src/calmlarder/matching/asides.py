@@ -66,6 +66,12 @@ _OPINION = re.compile(
 )
 
 
+# What people of the house think of it: `(kids don't eat it)`.
+_TASTES = re.compile(
+    rf"\b(?:the |my |our )?(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
+    r" (?:do not|does not|will not|don'?t|doesn'?t|won'?t|can'?t|never|hates?|loves?|likes?|dislikes?|refuses?)\b"
+    r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*"
+)
 _DESCRIBED = re.compile(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
@@ -77,7 +83,7 @@ def without_asides(text: str) -> str:
     bare = _HEADING.sub("", text)
     while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
         bare = bare[found.end() :]
-    bare = _OPINION.sub(" ", bare)
+    bare = _TASTES.sub(" ", _OPINION.sub(" ", bare))
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
     bare = _CAME.sub(_giver, _GIVEN_FROM.sub(" ", bare))

@@ -90,6 +90,9 @@ def _is_another(best: Reading, words: Words) -> bool:
         return False
     if best.takes <= _SAYS_NO_FOOD | words.soft:
         return True
+    opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
+    if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
+        return True  # what stands first names it: `egusi, one milk tin`
     taken = [bool(set(token.words) & best.takes) for token in words.tokens]
     if all(token.slip for token, is_taken in zip(words.tokens, taken, strict=True) if is_taken):
         return True  # two words of another tongue: `kasar peynir` is no kesar

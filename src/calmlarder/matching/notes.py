@@ -135,6 +135,7 @@ NO_SLIPS = frozenset({
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
+    "steak", "mince", "fillet", "chop", "green",
 })  # fmt: skip
 KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).

@@ -65,7 +65,11 @@ _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
-_BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
+_VERBS = (
+    r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
+    r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
+)
+_BARE = re.compile(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 _ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
