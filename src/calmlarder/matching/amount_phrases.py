@@ -54,7 +54,8 @@ PLAINLY = (
     ),
     (
         re.compile(
-            rf"(?<![\w./])(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d]{{0,20}}?)(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b"
+            rf"(?<![\w./])(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d]{{0,20}}?)"
+            rf"(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b"
         ),
         r"\1 x \3 \2",
     ),

@@ -57,7 +57,8 @@ _SURE = frozenset({
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(
-    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?\s+({DAY_WORD})(?![\w/])"
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
+    rf"\s+({DAY_WORD})(?![\w/])"
 )
 _DATE_AND_KIND = re.compile(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"

@@ -157,7 +157,7 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self._at_home:
             return distance == 1 and len(word) >= _LONG_SLIP - 1
