@@ -26,6 +26,12 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "houmus": ("hummus",), "humus": ("hummus",), "beetroots": ("beetroot",), "beet": ("beetroot",),
     "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange",
     "juice"),
+    **dict.fromkeys((
+        "tk", "tiefkuhl", "gefroren", "surgele", "surgeles", "surgelee", "surgelees", "congelado", "congelada",
+        "congelados", "congeladas", "surgelato", "surgelata", "surgelati", "surgelate", "mrozone", "mrozony",
+    ), ("frozen",)),
+    **dict.fromkeys(("gekocht", "gekochte", "cuit", "cuite", "cuits", "cotto", "cotta", "cocido", "cocida", "cocidos",
+        "cocidas", "gotowany", "gotowane", "rebus"), ("cooked",)),
     "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
     "yella": ("yellow",), "yeller": ("yellow",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 

@@ -81,7 +81,8 @@ class Lexicon:
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
-        self._at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
+        # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
+        self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
         self.cores: dict[str, set[frozenset[str]]] = {}
         for one in self.names:
             self.cores.setdefault(one.food, set()).add(one.core)
@@ -144,7 +145,7 @@ class Lexicon:
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
-        nearest.sort(key=lambda known: known not in self._at_home)
+        nearest.sort(key=lambda known: known not in self.at_home)
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
         return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
@@ -159,7 +160,7 @@ class Lexicon:
             return distance == 1
         if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
             return False  # another vowel makes another word of it: posto is no pesto
-        if known not in self._at_home:
+        if known not in self.at_home:
             return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
             return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)

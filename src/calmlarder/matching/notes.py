@@ -104,6 +104,9 @@ NOTES = frozenset({
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
+    "besar", "kecil", "grande", "grandes", "gross", "klein", "petit", "petite", "gros", "piccolo", "piccola", "chico",
+    "chica", "pequeno", "pequena", "mala", "duzy", "maly", "size", "lunchbox", "filet", "filetto", "bio", "fresco",
+    "fresca", "frisch", "frische", "fresh",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
 _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
