@@ -107,7 +107,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         number_given, text = True, _ONE.sub("", text)
     if measure is None and number_given and _MINIATURE.search(text):
         measure = "small"
-    if grams is not None and measure not in CONTAINERS:
+    if grams is not None and measure not in CONTAINERS and measure != "sack":
         counted = ONE  # `2 cups / 280 g`: the grams say it all
     count_span = fraction.times(times).times(counted)
     if count_span.typical <= 0:

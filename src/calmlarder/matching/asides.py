@@ -62,6 +62,7 @@ _OPINION = re.compile(
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
+    r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
     r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
 )
 

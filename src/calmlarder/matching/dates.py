@@ -107,7 +107,7 @@ _BARE_ON = (
     rf"|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
-    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:(?:st|nd|rd|th)(?: {MONTH})?| {MONTH}|(?=\s*(?:$|[,;)])))"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"

@@ -146,6 +146,8 @@ class Lexicon:
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
         nearest.sort(key=lambda known: known not in self.at_home)
+        if len(word) <= _SHORTEST_SLIP and nearest[0] not in self.at_home:
+            return None
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
         return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
@@ -171,6 +173,7 @@ _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
+_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _AND = re.compile(r"\b(?:and|or)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
@@ -180,7 +183,7 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = plain(text)
+    bare = _DEEP_FROZEN.sub("frozen ", plain(text))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 

@@ -175,7 +175,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _LAST.search(text)
     if found and _GIVEN_BY.search(text[: found.start() + 1]):
         return None, None, text
-    if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
+    if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
