@@ -1,8 +1,11 @@
 """The shipped tables and patterns, a fixed day, and helpers to compose from lines."""
 
 import inspect
+import os
+import shutil
 from collections.abc import Callable, Sequence
 from datetime import date
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -24,8 +27,17 @@ from tiny import Tiny, tiny_of
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
+_MEMORY = Path("/dev/shm")  # a file system in memory, where Linux has one
+_ROOM = 2 << 30  # bytes; a whole run leaves less behind
+
 settings.register_profile("calm", deadline=None)  # no test may depend on how busy the machine is
 settings.load_profile("calm")
+
+
+def pytest_configure() -> None:
+    """Homes of a test are written to memory: every action waits for the disk otherwise, longer than it computes."""
+    if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM:
+        os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(_MEMORY))
 
 
 @pytest.fixture(autouse=True)
@@ -62,6 +74,23 @@ def short_why(monkeypatch: pytest.MonkeyPatch) -> None:
 def tables() -> Tables:
     """The shipped tables, whatever the environment lays over them."""
     return load_tables([read_once.SHIPPED])
+
+
+@pytest.fixture
+def first_keys() -> tuple[str, ...]:
+    """What `play` presses before it plays; a test file gives its own."""
+    return ()
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables, first_keys: tuple[str, ...]) -> Callable[..., Any]:
+    """The terminal program under a pilot: `play(act, size)` plays on the larder in `tmp_path / "home"`."""
+    from programs import run_program  # Textual is loaded only where a screen is tested
+
+    def run(act: Any, size: tuple[int, int] = (80, 24), **how: Any) -> Any:
+        return run_program(tmp_path / "home", tables, act, size, **{"keys": first_keys, **how})
+
+    return run
 
 
 @pytest.fixture(scope="session")

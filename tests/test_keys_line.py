@@ -1,19 +1,17 @@
 """The line of keys below each screen: whole at every width, and all keys in one list (Textual's pilot measures)."""
 
 from collections.abc import Callable
-from pathlib import Path
 
 import pytest
 from textual.command import CommandPalette
 from textual.pilot import Pilot
 from textual.widgets import Footer, Input, OptionList
 
-from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.why_thrown import WhyThrown
-from programs import SIZES, Act, run_program, settled
+from programs import SIZES, settled
 
 # How each screen and what opens over it is reached, one after the other, and the keys back.
 WAY = (
@@ -34,12 +32,13 @@ WAY = (
 )
 
 
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables, quick_plans: None, short_why: None) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int], keys: tuple[str, ...] = ("f8",)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size, keys)
+pytestmark = pytest.mark.usefixtures("quick_plans", "short_why")
 
-    return run
+
+@pytest.fixture
+def first_keys() -> tuple[str, ...]:
+    """The demo larder."""
+    return ("f8",)
 
 
 def cut(app: LarderApp) -> bool:

@@ -5,7 +5,6 @@ Fractions are checked against Python's own `fractions`; what comes in is in a lo
 
 from collections.abc import Callable
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
@@ -16,14 +15,13 @@ from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.store.ledger import ended
-from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.part import Part
 from calmlarder.tui.why_thrown import WhyThrown
-from programs import SIZES, Act, run_program, shown, type_line
+from programs import SIZES, shown, type_line
 
 WHOLE_G = 280
 ORDER = ["eaten", "thrown", "given", "moved"]
@@ -66,14 +64,6 @@ def test_boxes_stay_whole(tofu: Lot) -> None:
     for words in ("half", "100 g", "4"):
         with pytest.raises(ValueError, match=r"boxes stay whole|there are 450 g"):
             part_grams(words, boxes)
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size)
-
-    return run
 
 
 def grams_of(app: LarderApp) -> list[tuple[str, float]]:

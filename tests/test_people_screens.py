@@ -28,20 +28,12 @@ from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
 from calmlarder.tui.widgets.hanging import Hanging
-from programs import SIZES, TODAY, Act, run_program, type_line
+from programs import SIZES, TODAY, type_line
 
 
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
     return tmp_path / "home"
-
-
-@pytest.fixture
-def play(home: Path, tables: Tables) -> Callable[..., None]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        run_program(home, tables, act, size)
-
-    return run
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -320,7 +320,7 @@ def test_on_the_command_line(capsys: pytest.CaptureFixture[str], tmp_path: Path)
     poor.write_text("200 g spinach\n", encoding="utf-8")
     status, out, _ = asked(capsys, "spinach", "--larder", str(poor))
     assert status == 3
-    assert "In the way" in out
+    assert "Problem" in out
     status, out, _ = asked(capsys, "salmon", *larder)
     assert status == 0
     assert "The larder holds no salmon" in out
