@@ -18,11 +18,9 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.plan_days import plan_days
-from calmlarder.plan.planned import Planned
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
-from composed_once import install
+from composed_once import first_plan, install
 from tiny import Tiny, tiny_of
 
 install()
@@ -64,11 +62,7 @@ def composed_anew(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest.fixture
 def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""
-
-    def first(*asked: Any, **how: Any) -> Planned:
-        return plan_days(*asked[:5], 600.0, *asked[6:], **{**how, "rounds": 0, "bound": False, "most_to_buy": 0})
-
-    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first)
+    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first_plan)
 
 
 @pytest.fixture
