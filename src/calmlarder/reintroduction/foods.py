@@ -8,7 +8,6 @@ from collections.abc import Iterable
 from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
-from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.profile import profile_named, typical_room
@@ -108,6 +107,3 @@ def _is_source(food: Food, challenge: Challenge) -> bool:
             and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
         )
     return True
-
-
-__all__ = ["PER_MG", "ChallengeFood", "challenge_food", "foods_for", "grams_for"]
