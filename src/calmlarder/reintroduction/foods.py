@@ -8,7 +8,6 @@ from collections.abc import Iterable
 from decimal import ROUND_DOWN, Decimal
 from typing import NamedTuple
 
-from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.profile import profile_named, typical_room
@@ -56,6 +55,11 @@ def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -
     if tables.unknown_of(food.id):
         return None
     figure, _ = food_figures(tables.fermentables_of(food.id)).exact[group_of(challenge)]
+    return _grams(dose_g, figure)
+
+
+def _grams(dose_g: float, figure: Decimal) -> float | None:
+    """Grams of a food with so many mg of the group in 100 g."""
     if figure <= 0:
         return None
     exact = Decimal(str(dose_g)) * 1000 / figure * 100
@@ -68,18 +72,18 @@ def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> Challeng
     Nor is it one that there is something to mind with (seaweeds rich in iodine or arsenic, beans poisonous raw), nor
     one that nobody eats so much of.
     """
-    if food.id not in _FIRST[challenge] and any(row.caution for row in tables.cautions_of(food)):
+    if not _is_source(food, challenge) or tables.unknown_of(food.id):
         return None
-    ladder = ladder_of(challenge)
-    grams = [grams_for(food, challenge, dose, tables) for dose in ladder.doses_g]
-    low, middle, top = grams
-    if not low or not middle or not top or not _is_source(food, challenge):
+    is_usual = food.id in _FIRST[challenge]
+    if not is_usual and any(row.caution for row in tables.cautions_of(food)):
         return None
-    most = MOST_GRAMS if food.id in _FIRST[challenge] else min(MOST_GRAMS, _MOST_PORTIONS * float(food.portion_g))
-    if top > most:
-        return None
-    figures = food_figures(tables.fermentables_of(food.id))
     own: Group = group_of(challenge)
+    figures = food_figures(tables.fermentables_of(food.id))
+    low, middle, top = (_grams(dose, figures.exact[own][0]) for dose in ladder_of(challenge).doses_g)
+    if not low or not middle or not top:
+        return None
+    if top > (MOST_GRAMS if is_usual else min(MOST_GRAMS, _MOST_PORTIONS * float(food.portion_g))):
+        return None
     for cap in profile_named("elimination", tables).food_caps:
         if not cap.covers(food.cutoff_class) or cap.group == own:
             continue
@@ -125,6 +129,3 @@ def _is_source(food: Food, challenge: Challenge) -> bool:
             and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
         )
     return True
-
-
-__all__ = ["PER_MG", "ChallengeFood", "challenge_food", "foods_for", "grams_for"]
