@@ -1,8 +1,8 @@
 """`calmlarder plate`: what a plate brings, and whether it fits."""
 
-import argparse
 import json
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, household_of, person, tolerance_of
 from calmlarder.commands.moment import moment_of
 from calmlarder.household.diary import log
@@ -14,7 +14,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import plate_object, plate_text
 
 
-def plate(options: argparse.Namespace) -> int:
+def plate(options: given.Plate) -> int:
     """Say it; status 3 where it does not fit, or nobody can say. Raises CannotGoOn for wrong use."""
     if not 1 <= options.people <= MOST_PEOPLE:
         remedy = f"give 1 to {MOST_PEOPLE}"
@@ -47,7 +47,7 @@ def plate(options: argparse.Namespace) -> int:
     return 0 if answer.fits else 3
 
 
-def _texts(options: argparse.Namespace) -> list[str]:
+def _texts(options: given.Plate) -> list[str]:
     texts = [*options.text, *(read_lines(options.file) if options.file is not None else ())]
     texts = [text for text in texts if text.strip() and not text.lstrip().startswith("#")]
     if not texts:
