@@ -56,7 +56,14 @@ class Eating:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Evening(Shown, Sure, Eating):
+class AtTable:
+    """Who eats, by name, such as `me,kit+1`."""
+
+    eaters: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Evening(Shown, Sure, Eating, AtTable):
     """`tonight` and `demo`."""
 
     command: str
@@ -80,7 +87,6 @@ class Evening(Shown, Sure, Eating):
     window: float | None = None
     fade: bool | None = None
     own: tuple[str, ...] = ()
-    eaters: str | None = None
     larder: str | None = None
     no_settings: bool = False
 
@@ -125,7 +131,7 @@ class Swap(Shown, Sure, Eating):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Plate(Shown, Sure):
+class Plate(Shown, Sure, AtTable):
     """`plate`."""
 
     text: tuple[str, ...]
@@ -137,10 +143,11 @@ class Plate(Shown, Sure):
     at: str | None
     weighed: bool
     log: bool
+    dose: bool
 
 
 @dataclass(frozen=True, kw_only=True)
-class Adapt(Shown, Sure, Eating):
+class Adapt(Shown, Sure, Eating, AtTable):
     """`adapt`."""
 
     file: str | None

@@ -153,7 +153,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
-    dose = next((one.grams for one in wanted.doses if one.food == food.id), None)
+    dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
