@@ -20,7 +20,8 @@ def adapt(options: given.Adapt) -> int:
 
     if options.kept is not None or options.forget is not None:
         return _of_kept(options)
-    if options.file is None:
+    file = options.file
+    if file is None:
         what, remedy = "no recipe is given", "name its file, or - for standard input"
         raise CannotGoOn([Problem(where="FILE", what=what, remedy=remedy)])
     with household_of(options) as household:
@@ -40,10 +41,8 @@ def adapt(options: given.Adapt) -> int:
                 raise CannotGoOn([Problem(where="--for", what="says who eats already", remedy=remedy)])
             eaters = eaters_named(household, seats, eaters)
             options = replace(options, people=len(seats.names) + seats.guests)
-        recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
-        answer = adapted_recipe(
-            household, recipe, _serves(options, recipe, where_of(options.file)), eaters, options.format
-        )
+        recipe = read_recipe(read_text(file, MOST_BYTES, "give the recipe alone"))
+        answer = adapted_recipe(household, recipe, _serves(options, recipe, where_of(file)), eaters, options.format)
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
         keep_adapted(household, answer)
