@@ -1,4 +1,4 @@
-"""10,000 random keys and clicks on all screens, on small terminals: nothing ends the program, and its store can be read.
+"""10,000 random keys and clicks on all screens of small terminals: nothing ends the program, its store can be read.
 
 A part of it: pytest -o addopts="-q -s" tests/long/test_random_keys.py -k "seed1 or seed2" (500 each).
 """
