@@ -17,9 +17,9 @@ from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.errors import tell, told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.told import tell, told
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 

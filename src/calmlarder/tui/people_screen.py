@@ -17,9 +17,9 @@ from calmlarder.intake.own import person_named
 from calmlarder.render.course_text import limit_line
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.ask import Ask
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.person_form import PersonForm
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.top_line import TopLine
 
 _ABOUT = (
