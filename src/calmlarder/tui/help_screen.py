@@ -43,8 +43,8 @@ _TOUR = Part(
                 "a plate fits. `feel 3 a bit tight`, from 0 calm to 10 the worst you know, or "
                 "`feel 1 0 2 0` for pain, bloating, wind and urgency apart."),
         ("Ctrl+N", "The next days together, so that least is left over; what to freeze and to buy."),
-        ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change. k keeps one that "
-                   "fits: it is named with tonight's dinner when its foods are there."),
+        ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change. k keeps one "
+                   "that fits: it is named with tonight's dinner when its foods are there."),
         ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
         ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
         ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own: f on "
