@@ -66,7 +66,7 @@ class OrderOfWork(Drawn):
         return text
 
 
-_LOW = 30  # rows of a screen below which the dinner itself needs the room
+LOW = 30  # rows of a screen below which the dinner itself needs the room
 
 
 class AlsoStrip(Drawn):
@@ -87,7 +87,7 @@ class AlsoStrip(Drawn):
         text = Text(no_wrap=True)
         if len(self._titles) < 2:
             return text
-        if self.screen.size.height < _LOW:
+        if self.screen.size.height < LOW:
             after = self._titles[(self._at + 1) % len(self._titles)]
             text.append("n  ", style="bold " + self.tone("accent"))
             return text.append(cut(after, width - 3), style=self.tone("faint"))
