@@ -232,8 +232,8 @@ def test_a_wide_screen_shows_the_order_of_work_beside_amounts_and_limits(play: C
 
 def test_used_up_thrown_away_edit_undo_redo(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await type_line(pilot, "kale 200g, use by tomorrow")
         await type_line(pilot, "2 carrots")
+        await type_line(pilot, "kale 200g, use by tomorrow")  # what was typed last has the bar
         await pilot.press("down", "f5", "enter")
         await pilot.pause()
         assert foods(app) == ["carrots"]

@@ -82,7 +82,6 @@ class LarderScreen(LarderEntry):
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self._say_day()
-        self.refill()
         self.query_one(Input).focus()
         self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
