@@ -36,9 +36,11 @@ class AdaptScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f5", "adapt", "Make it fit", priority=True),
         Binding("f6", "kept", "Kept recipes", priority=True),
-        Binding("k", "keep", "Keep it for tonight's dinners"),
-        Binding("e", "share", "Share"),
-        Binding("f7", "save", "Save as a file", priority=True),  # in the recipe F7 would mark all of it
+        Binding("k", "keep", "Keep", tooltip="Keep it: it is named with tonight's dinner when its foods are there"),
+        Binding("e", "share", "Share", tooltip="Pass it on: text, a page, recipe data"),
+        Binding(
+            "f7", "save", "Save", tooltip="Save it as a file", priority=True
+        ),  # in the recipe F7 would mark all of it
         Binding("escape", "back", "Back"),
     ]
 

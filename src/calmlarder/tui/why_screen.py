@@ -27,7 +27,7 @@ class WhyScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
-        Binding("d", "details", "In the search's points"),
+        Binding("d", "details", "Details", tooltip="Details, in the points that the search counts in"),
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
