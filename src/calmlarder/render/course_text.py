@@ -239,10 +239,10 @@ def status_object(status: "Status") -> dict[str, Any]:
 def status_text(status: "Status", on_screen: bool = False) -> str:
     """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
-    lines = [
-        f"{'You' if on_screen and who.name == ME else who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}"
-        f"{'' if who.profile == who.phase else f', limits: {who.profile}'}"
-    ]
+    called = "You" if on_screen and who.name == ME else who.name
+    since = f" since {who.since}" if who.since else ""
+    limits = "" if who.profile == who.phase else f", limits: {who.profile}"
+    lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
     if status.clock is not None:
         lines.append(clock_text(status.clock))
     lines.append(why_today(status.today))

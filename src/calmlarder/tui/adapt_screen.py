@@ -38,9 +38,8 @@ class AdaptScreen(Screen[None]):
         Binding("f6", "kept", "Kept recipes", priority=True),
         Binding("k", "keep", "Keep", tooltip="Keep it: it is named with tonight's dinner when its foods are there"),
         Binding("e", "share", "Share", tooltip="Pass it on: text, a page, recipe data"),
-        Binding(
-            "f7", "save", "Save", tooltip="Save it as a file", priority=True
-        ),  # in the recipe F7 would mark all of it
+        # Before the recipe itself, where F7 would mark all of it.
+        Binding("f7", "save", "Save", tooltip="Save it as a file", priority=True),
         Binding("escape", "back", "Back"),
     ]
 
