@@ -43,14 +43,14 @@ def adapt_text(
     tables: Tables,
     style: Style,
 ) -> str:
-    """The whole answer of a run."""
+    """The whole answer of a run: what to do first, then the figures."""
     parts = [
         _heading(title, reads, adapted, style),
-        _ingredients(reads, adapted, tables, style),
-        _loads(adapted, tables, style),
         _changes(adapted, style),
         _unread(adapted, style),
+        _loads(adapted, tables, style),
         _recipe(adapted, recipe, style),
+        _ingredients(reads, adapted, tables, style),
         textwrap.wrap(CAUTION, style.width),
     ]
     return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
