@@ -10,9 +10,12 @@ from textual.widgets import Input, TextArea
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.hanging import Hanging
 from test_adapt_command import RECIPE
+from test_own_recipes import FOODS
 from test_screens import SIZES, play
 
 __all__ = ["play"]
@@ -106,5 +109,30 @@ def test_strange_text_is_answered_in_words(text: str, play: Callable[..., Larder
         await open_with(app, pilot, text)
         assert isinstance(app.screen, AdaptScreen)
         assert "\x1b" not in shown(app)
+
+    play(act)
+
+
+def test_a_recipe_kept_on_its_screen_is_proposed_tonight(play: Callable[..., LarderApp]) -> None:
+    page = Path(__file__).parent / "recipes" / "honey-mustard-salmon.html"
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in FOODS:
+            app.screen.query_one(Input).value = line
+            await pilot.press("enter")
+        await open_with(app, pilot, page.read_text(encoding="utf-8"))
+        await pilot.press("f8")
+        await pilot.press("escape", "escape", "f3", "plus")  # for two
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        content = app.screen.query_one(DinnerView).content
+        assert "Or your own: Honey mustard salmon (salmon fillet: 1 d left)" in content
+        await pilot.press("k")
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        told = app.screen.query_one(Hanging).content
+        assert "Serves 4" in told
+        assert "34 g maple syrup" in told
+        assert "recipeIngredient" not in told
 
     play(act)

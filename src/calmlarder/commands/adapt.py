@@ -56,7 +56,7 @@ def adapt(options: argparse.Namespace) -> int:
 
 def _of_kept(options: argparse.Namespace) -> int:
     """The kept recipes, one of them, or one less."""
-    from calmlarder.household.own_recipes import forget_recipe, own_recipes, recipe_numbered
+    from calmlarder.household.own_recipes import forget_recipe, own_recipes, readable, recipe_numbered
 
     with household_of(options) as household:
         if options.forget is not None:
@@ -65,7 +65,7 @@ def _of_kept(options: argparse.Namespace) -> int:
             )
             return 0
         if options.kept:
-            print(recipe_numbered(household, options.kept).text, end="")
+            print(readable(recipe_numbered(household, options.kept)), end="")
             return 0
         recipes = own_recipes(household)
     if options.json:

@@ -36,6 +36,7 @@ class AdaptScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f5", "adapt", "Make it fit", priority=True),
         Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
+        Binding("f8", "keep", "Keep for tonight", priority=True),
         Binding("escape", "back", "Back"),
     ]
 
@@ -43,6 +44,7 @@ class AdaptScreen(Screen[None]):
         super().__init__()
         self._kitchen = kitchen
         self._changed: str | None = None
+        self._answer: Answer | None = None
 
     def compose(self) -> ComposeResult:
         """A file, for how many, the recipe; then the answer in its place."""
@@ -128,11 +130,11 @@ class AdaptScreen(Screen[None]):
         from calmlarder.render.style import Style
 
         if answer.faults:
-            self._changed = None
+            self._changed = self._answer = None
             self.notify("calmlarder is at fault: the answer did not pass its own check and is not shown",
                         severity="error", timeout=8)  # fmt: skip
             return
-        self._changed = answer.changed
+        self._changed, self._answer = answer.changed, answer
         keep_adapted(self._kitchen, answer)
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
@@ -153,6 +155,20 @@ class AdaptScreen(Screen[None]):
             self._turn(to_answer=False)
         else:
             self.app.pop_screen()
+
+    def action_keep(self) -> None:
+        """Keep the recipe that fits, so that Tonight proposes it when its foods are there."""
+        if self._answer is None:
+            self.notify("there is no recipe that fits yet: F5 makes one")
+            return
+        from calmlarder.household.own_recipes import keep_recipe
+
+        try:
+            kept = keep_recipe(self._kitchen, self._answer)
+        except CannotGoOn as stop:
+            tell(self.app, stop)
+            return
+        self.notify(f"kept: {kept.title}. Tonight proposes it when its foods are here.", markup=False)
 
     def action_save(self) -> None:
         """Write the changed recipe to a file."""

@@ -13,8 +13,10 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.page import Page
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
 from calmlarder.tui.widgets.dish import AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
@@ -24,6 +26,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.stop import Stop
     from calmlarder.household.helpful_answers import Answer
+    from calmlarder.household.own_recipes import Ready
+    from calmlarder.household.request import Evening
 
 _NARROWEST = 40
 _MINUTES = (45, 30, 20, 15)
@@ -49,6 +53,7 @@ class TonightScreen(AsksOfDinner):
         Binding("s", "sitting", "Another kind of meal", show=False),
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
+        Binding("k", "own_recipes", "Your own recipes that are ready", show=False),
         Binding("e", "share", "Share this dinner", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
         Binding("r", "forget", "Start over", show=False),
@@ -59,6 +64,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._ready: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
@@ -112,6 +118,7 @@ class TonightScreen(AsksOfDinner):
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
         evening = answer.evening
+        self._look_for_own(evening, worker)
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
@@ -125,6 +132,19 @@ class TonightScreen(AsksOfDinner):
             answers = helpful_answers(lines, evening)
             if answers and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer, answers)
+
+    def _look_for_own(self, evening: "Evening", worker: "Worker[None]") -> None:
+        """Kept recipes that are ready, one by one, so that the screen's own thread is never held for long."""
+        from calmlarder.household.own_recipes import first_to_go, numbered_recipes, ready_recipe
+
+        call, found = self.app.call_from_thread, []
+        for numbered in call(numbered_recipes, self._kitchen):
+            if worker.is_cancelled:
+                return
+            found.append(call(ready_recipe, self._kitchen, evening, numbered))
+        self._ready = first_to_go(one for one in found if one is not None)
+        if self._ready:
+            call(self._write)
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(TopLine).say("looking for a better one")
@@ -146,6 +166,7 @@ class TonightScreen(AsksOfDinner):
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
         from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
+        from calmlarder.render.own_text import own_in_short, own_text
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
@@ -156,11 +177,14 @@ class TonightScreen(AsksOfDinner):
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
+            own = own_text(self._ready, style, on_screen=True)
+            notes = notes_text(dinner, composed, self._wanted, style)
+            view.show(dinner, fault or own_in_short(self._ready), f"{own}\n{notes}" if own else notes)
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)
-            view.say(fault or "\n\n".join(part for part in (first, told) if part))
+            own = own_text(self._ready, style, on_screen=True)
+            view.say(fault or "\n\n".join(part for part in (own, first, told) if part))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""
@@ -218,6 +242,24 @@ class TonightScreen(AsksOfDinner):
         self._place = self._failed = 0
         self._again_words = ""
         self.solve()
+
+    def action_own_recipes(self) -> None:
+        """A kept recipe to read, of those whose foods are there."""
+        if not self._ready:
+            self.notify("none of your own recipes has its foods here; one is kept where a recipe is made to fit")
+            return
+        from calmlarder.household.own_recipes import readable
+
+        titles = {one.recipe.title: one.recipe for one in self._ready}
+
+        def picked(title: str | None) -> None:
+            if title is not None:
+                self.app.push_screen(Page(readable(titles[title])))
+
+        if len(titles) == 1:
+            picked(next(iter(titles)))
+            return
+        self.app.push_screen(Choice("Which of your own recipes?", list(titles)), picked)
 
     def action_share(self) -> None:
         """The dinner to pass on."""
