@@ -58,7 +58,8 @@ class Amount(_Kept):
 class Change(_Kept):
     """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place.
 
-    `unmeasured` are foods that take its place where the line says no amount.
+    `unmeasured` are foods that take its place where the line says no amount; `how` says in parts divided by
+    semicolons how what takes its place is treated, where that differs.
     """
 
     place: int | None
@@ -68,6 +69,7 @@ class Change(_Kept):
     unmeasured: tuple[str, ...] = ()
     lines: tuple[str, ...]
     why: str
+    how: str = ""
 
 
 class Unread(_Kept):

@@ -17,6 +17,7 @@ _DENIED = re.compile(
 )
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
 _ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear"})
+_OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
 _SCRAPS = re.compile(
     r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"
     r"(?:juice|oil|brine|water)\b"
@@ -60,6 +61,8 @@ class Coverage:
         for food in foods:
             covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))
         kinds = {self._foods[food].kind for food in foods}
+        if "citrus" in kinds:
+            covered |= _OF_CITRUS
         return tuple(
             dict.fromkeys(
                 word

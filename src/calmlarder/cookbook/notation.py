@@ -32,6 +32,10 @@ _BOTH_PARTS = re.compile(
 _INCH_OF_ROOT = re.compile(
     r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
 )
+# `1 tart apple` is no apple tart.
+_TART = re.compile(
+    r"\btart(?:,? (?:and )?\w+)? (?=(?:\w+ )?(?:apples?|cherr(?:y|ies)|plums?|berries|pears?|apricots?)\b)"
+)
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
@@ -56,7 +60,7 @@ def in_plain_words(line: str) -> str:
     """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
-    line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", line.replace(" d'", " d ")))
+    line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", line)))
 

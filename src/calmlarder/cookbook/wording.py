@@ -7,7 +7,8 @@ OPTIONAL = re.compile(
 )
 HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
-    r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter)s?"
+    r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
+    r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
 )
 NOTHING = re.compile(
     r"(?:(?:\w+ly |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered |cool |fresh )*water"

@@ -175,7 +175,7 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "Its steps stand as they were written; notes behind them say which name something that changed. "
+        "In its steps stands in brackets what a food is now; notes behind them say how it is treated. "
         "A line that was not counted says so.",
         style.width,
     )
