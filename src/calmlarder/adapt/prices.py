@@ -42,7 +42,7 @@ FLOOR: Mapping[Role, float] = MappingProxyType({
 
 # A limit of the sitting filled beyond so many tenths leaves nothing for the evening: worth a somewhat larger change.
 BRIM, OF_A_BRIM = 9, 10
-FULL = 8
+FULL = 15
 
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
 SMALLER = 400  # times the share by which a serving shrinks
