@@ -101,3 +101,24 @@ def test_a_page_comes_back_in_words_without_its_numbers_of_steps(
     assert foods[1] in {"apple", "apple-sharp"}  # tart apples are no apple tart
     assert "\n1. Rub the butter into the flour [" in found["recipe"]
     assert "\n2. Bake for 40 minutes." in found["recipe"]
+
+
+def test_a_stand_in_of_the_larder_goes_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    recipe = tmp_path / "soup.txt"
+    recipe.write_text(
+        "Soup\n\nServes 4\n\nIngredients\n\n200 g onions, chopped\n600 g carrots\n\nMethod\n\n"
+        "Fry the onions, add the carrots and water, and simmer.\n",
+        encoding="utf-8",
+    )
+    home = ["--home", str(tmp_path / "home"), "--today", "2026-03-11"]
+
+    def stand_ins() -> set[str]:
+        capsys.readouterr()
+        assert main([*home, "adapt", str(recipe), "--json"]) == 0
+        found = json.loads(capsys.readouterr().out)
+        return {one["food"] for change in found["changes"] for one in change["to"]}
+
+    bought = stand_ins()
+    assert "spring-onion-green" not in bought
+    assert main([*home, "larder", "add", "500 g spring onion greens"]) == 0
+    assert stand_ins() == {"spring-onion-green"}

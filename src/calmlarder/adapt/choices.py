@@ -185,8 +185,15 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
     texts = tuple(one.line for one in lines)
     strange = prices.STARCH * sum(part.food.kind == "potato" for part in candidate.parts) / len(candidate.parts)
     strange = strange if line.food.kind in _VEGETABLES else 0
-    price = lost + round(prices.POINT * (prices.TOUCHED + parts + strange)) + _tie(line, *texts)
+    dear = max(0.0, prices.TOUCHED + parts + strange - _at_home(candidate, dish))
+    price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _at_home(candidate: Candidate, dish: Dish) -> float:
+    """Points for a stand-in that need not be bought."""
+    there = dish.eaters.at_home
+    return prices.AT_HOME * all(there.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts)
 
 
 def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:

@@ -24,13 +24,14 @@ class _Kept(BaseModel):
 
 
 class Eaters(_Kept):
-    """Who eats: the limits of one sitting of one person, diet and allergens."""
+    """Who eats: the limits of one sitting of one person, diet and allergens; grams by food of what is at home."""
 
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
     sure: Tolerance = USUAL
     sitting: Sitting = "dinner"
+    at_home: Mapping[str, float] = {}
 
     @property
     def limits(self) -> Profile:

@@ -16,6 +16,7 @@ def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
     from calmlarder.household.adapting import Eaters, adapted_recipe, with_larder
     from calmlarder.household.sharing import keep_adapted
+    from calmlarder.household.swapping import grams_to_eat
 
     if options.kept is not None or options.forget is not None:
         return _of_kept(options)
@@ -31,6 +32,7 @@ def adapt(options: argparse.Namespace) -> int:
             diet=eating.diet,
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
+            at_home=grams_to_eat([one.lot for one in household.lots()]),
         )
         recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
         answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)

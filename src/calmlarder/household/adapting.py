@@ -24,6 +24,7 @@ from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import said_anew, with_fields
 from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
+from calmlarder.household.swapping import grams_to_eat
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.render.adapt_json import adapt_object, at_home_object
@@ -47,9 +48,10 @@ class Answer(NamedTuple):
 
 
 def eaters_at_home(household: Household) -> Eaters:
-    """Who eats by the settings of the home."""
+    """Who eats by the settings of the home, and what is there."""
     home = household.settled()
-    return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance)
+    there = grams_to_eat([one.lot for one in household.lots()]) if household.is_kept else {}
+    return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance, at_home=there)
 
 
 def adapted_recipe(
