@@ -138,6 +138,7 @@ def test_grams(line: str, grams: float, lines: LineReader) -> None:
     [
         ("2 carrots, 1 onion and 3 sticks of celery", ["carrot", "onion-brown", "celery"]),
         ("1 green and 1 red pepper, sliced", ["pepper-green", "pepper-red"]),
+        ("1 tsp salt, 1/2 tsp garlic powder", ["salt", "garlic-powder"]),
         ("zest and juice of 1 lime, plus wedges", ["lime-juice", "zest-lemon"]),
         ("3 apples, cored and tossed in the juice of 1 lemon", ["apple", "lemon-juice"]),
     ],
