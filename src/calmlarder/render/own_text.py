@@ -11,18 +11,8 @@ if TYPE_CHECKING:
 
 
 def own_text(ready: Sequence["Ready"], style: Style, on_screen: bool = False) -> str:
-    """Each on its lines; nothing where none is ready. On a screen a key shows it, else a command."""
+    """Each on its lines; nothing where none is ready."""
     return "\n".join(_lines(ready, style, on_screen)) + "\n" if ready else ""
-
-
-def own_in_short(ready: Sequence["Ready"]) -> str:
-    """The first of them in a line, for a screen; nothing where none is ready."""
-    if not ready:
-        return ""
-    first, more = ready[0], len(ready) - 1
-    goes = f" ({first.goes_first}: {first.days_left} d left)" if first.days_left is not None else ""
-    others = f" and {more} more" if more else ""
-    return f"Or your own: {first.recipe.title}{goes}{others}; k shows it."
 
 
 def own_objects(ready: Sequence["Ready"]) -> list[dict[str, Any]]:
@@ -48,7 +38,7 @@ def _lines(ready: Sequence["Ready"], style: Style, on_screen: bool) -> Iterator[
             told += f"; {one.goes_first}: {one.days_left} d left"
         if one.look_for:
             told += f"; look for {', '.join(one.look_for)}"
-        yield from textwrap.wrap(
-            f"{told}. {'k' if on_screen else f'`calmlarder adapt --kept {one.number}`'} shows it.", style.width,
-            initial_indent="  ", subsequent_indent="    ",
-        )  # fmt: skip
+        told += "." if on_screen else f". `calmlarder adapt --kept {one.number}` shows it."
+        yield from textwrap.wrap(told, style.width, initial_indent="  ", subsequent_indent="    ")
+    if on_screen:
+        yield from textwrap.wrap("They stand behind Ctrl+R, F6 in the larder.", style.width)

@@ -13,10 +13,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
-from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.page import Page
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
 from calmlarder.tui.widgets.dish import AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
@@ -38,25 +36,26 @@ class TonightScreen(AsksOfDinner):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
-        Binding("n,right", "another", "Another", key_display="n"),
-        Binding("x", "without", "Not this"),
-        Binding("escape", "app.pop_screen", "Larder"),
-        Binding("u", "use", "Use"),
-        Binding("t", "minutes", "Time"),
-        Binding("w", "why", "Why"),
-        Binding("c", "change", "Swap"),
+        Binding("n,right", "another", "Another", key_display="n", tooltip="Another dinner"),
+        Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
+        Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
+        Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
+        Binding("escape", "app.pop_screen", "Larder", tooltip="Back to the larder"),
+        Binding("u", "use", "Use", tooltip="A food that must be in it"),
+        Binding("t", "minutes", "Time", tooltip="Less time to cook"),
+        Binding("w", "why", "Why", tooltip="Why a food is in it or not"),
+        Binding("c", "change", "Swap", tooltip="Another food for one in it"),
         Binding("plus,equals_sign", "people(1)", "More people"),
-        Binding("minus", "people(-1)", "Fewer"),
+        Binding("minus", "people(-1)", "Fewer", tooltip="Fewer people"),
+        Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
         Binding("m", "more_like", "More like it", show=False),
         Binding("v", "never", "Never this food again", show=False),
         Binding("i", "figures", "Where the figures of a food come from", show=False),
         Binding("s", "sitting", "Another kind of meal", show=False),
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
-        Binding("k", "own_recipes", "Your own recipes that are ready", show=False),
         Binding("e", "share", "Share this dinner", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
-        Binding("r", "forget", "Start over", show=False),
     ]
 
     def __init__(self, kitchen: Household) -> None:
@@ -64,7 +63,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
-        self._ready: tuple[Ready, ...] = ()  # kept recipes whose foods are there
+        self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
@@ -83,15 +82,7 @@ class TonightScreen(AsksOfDinner):
     def solve(self) -> None:
         """Say what is asked, and look for it."""
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
-        minutes = f"{self._minutes} minutes" if self._minutes else "any time"
-        parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
-        parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
-        parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
-        parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
-        home = self._kitchen.settled()
-        settled = (home.people, home.minutes, home.diet, home.profile)
-        parts += ["tonight only"] if (self._people, self._minutes, self._diet, self._profile) != settled else []
-        self.query_one("#asked", Static).update(" · ".join(parts))
+        self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)))
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
@@ -118,7 +109,8 @@ class TonightScreen(AsksOfDinner):
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
         evening = answer.evening
-        self._look_for_own(evening, worker)
+        if not worker.is_cancelled:
+            self.app.call_from_thread(self._look_at_own, evening)
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
@@ -133,18 +125,12 @@ class TonightScreen(AsksOfDinner):
             if answers and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer, answers)
 
-    def _look_for_own(self, evening: "Evening", worker: "Worker[None]") -> None:
-        """Kept recipes that are ready, one by one, so that the screen's own thread is never held for long."""
-        from calmlarder.household.own_recipes import first_to_go, numbered_recipes, ready_recipe
+    def _look_at_own(self, evening: "Evening") -> None:
+        from calmlarder.household.own_recipes import ready_recipes
 
-        call, found = self.app.call_from_thread, []
-        for numbered in call(numbered_recipes, self._kitchen):
-            if worker.is_cancelled:
-                return
-            found.append(call(ready_recipe, self._kitchen, evening, numbered))
-        self._ready = first_to_go(one for one in found if one is not None)
-        if self._ready:
-            call(self._write)
+        self._own = ready_recipes(self._kitchen, evening)
+        if self._own:
+            self._write()
 
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(TopLine).say("looking for a better one")
@@ -166,7 +152,8 @@ class TonightScreen(AsksOfDinner):
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
         from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
-        from calmlarder.render.own_text import own_in_short, own_text
+        from calmlarder.render.own_text import own_text
+        from calmlarder.render.stacked import before_words
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
@@ -177,14 +164,14 @@ class TonightScreen(AsksOfDinner):
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            own = own_text(self._ready, style, on_screen=True)
-            notes = notes_text(dinner, composed, self._wanted, style)
-            view.show(dinner, fault or own_in_short(self._ready), f"{own}\n{notes}" if own else notes)
+            note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
+            own = own_text(self._own, style, on_screen=True)
+            words = notes_text(dinner, composed, self._wanted, style)
+            view.show(dinner, note, f"{own}\n{words}" if own else words)
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)
-            own = own_text(self._ready, style, on_screen=True)
-            view.say(fault or "\n\n".join(part for part in (own, first, told) if part))
+            view.say(fault or "\n\n".join(part for part in (first, told) if part))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now."""
@@ -204,62 +191,42 @@ class TonightScreen(AsksOfDinner):
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
-        self._people = max(1, min(MOST_PEOPLE, self._people + more))
-        self._start_again()
+        asked = self._asked
+        if asked.is_seated:
+            guests = max(0 if asked.names else 1, min(MOST_PEOPLE - len(asked.names), asked.guests + more))
+            self.ask(asked._replace(guests=guests))
+        else:
+            self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
 
     def action_minutes(self) -> None:
         """Less time, and round to any."""
-        self._minutes = next((less for less in _MINUTES if self._minutes is None or less < self._minutes), None)
-        self._start_again()
+        held = self._asked.minutes
+        self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if held is None or less < held), None)))
 
     def action_sitting(self) -> None:
         """The next kind of sitting."""
-        self._sitting = SITTINGS[(SITTINGS.index(self._sitting) + 1) % len(SITTINGS)]
-        self._start_again()
+        at = SITTINGS.index(self._asked.sitting)
+        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
 
     def action_diet(self) -> None:
         """The next diet, tonight only."""
-        self._diet = DIETS[(DIETS.index(self._diet) + 1) % len(DIETS)]
-        self._start_again()
+        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
 
     def action_profile(self) -> None:
         """The next profile of limits, tonight only."""
         profiles = self._kitchen.profiles
-        self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
-        self._start_again()
+        at = profiles.index(self._asked.profile)
+        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))
 
     def action_stop(self) -> None:
         """End the search; the best so far is shown."""
         if self._stop is not None:
             self._stop.ask()
 
-    def action_forget(self) -> None:
-        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
-        self.ask_as_settled()
-        self._start_again()
-
     def _start_again(self) -> None:
         self._place = self._failed = 0
         self._again_words = ""
         self.solve()
-
-    def action_own_recipes(self) -> None:
-        """A kept recipe to read, of those whose foods are there."""
-        if not self._ready:
-            self.notify("none of your own recipes has its foods here; one is kept where a recipe is made to fit")
-            return
-        from calmlarder.household.own_recipes import readable
-
-        titles = {one.recipe.title: one.recipe for one in self._ready}
-
-        def picked(title: str | None) -> None:
-            if title is not None:
-                self.app.push_screen(Page(readable(titles[title])))
-
-        if len(titles) == 1:
-            picked(next(iter(titles)))
-            return
-        self.app.push_screen(Choice("Which of your own recipes?", list(titles)), picked)
 
     def action_share(self) -> None:
         """The dinner to pass on."""
