@@ -114,7 +114,10 @@ _BARE_ON = (
 )
 _BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
 _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
-_OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
+_OPENED = re.compile(
+    r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
+    r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
+)
 _OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
