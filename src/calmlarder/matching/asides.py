@@ -66,8 +66,10 @@ _OPINION = re.compile(
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
     r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
-    r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|skins?|bones?|core|stones?|pips?|shells?|labels?"
+    r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
     r"|lid|dates?(?= *(?:$|[,;(]))(?: on (?:it|them))?)"
+    r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
+    r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
     r"|with sprouts?|w sprouts?|skin off|skin on|(?:left |still )?(?:on|off) (?:the )?bone|top and tailed)\b"
 )
 

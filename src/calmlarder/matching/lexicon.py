@@ -175,7 +175,7 @@ _PACKED_IN = re.compile(
 )
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _YELLOW = re.compile(r"\byell(?:a|er)\b")
-_AND = re.compile(r"\b(?:and|or)\b|&")
+_AND = re.compile(r"\b(?:and|or|with)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 

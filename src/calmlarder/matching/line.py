@@ -9,7 +9,7 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.from_day import as_bought, bought_then
+from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.lacks import refuse_lacks
@@ -126,6 +126,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         raw = read(rest_of_it, hints - {"cooked"}, brackets, lexicon)
         if bought_then(bare.casefold(), raw, lexicon):
             parts, dates = raw, as_bought(dates)
+    dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,

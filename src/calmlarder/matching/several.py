@@ -45,6 +45,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
+    if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
+        several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
