@@ -3,7 +3,7 @@
 import argparse
 import json
 
-from calmlarder.commands.inputs import allergens_of, at_fault, household_of, tolerance_of
+from calmlarder.commands.inputs import allergens_of, at_fault, household_of, seats_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.larder.files import read_text, where_of
@@ -14,7 +14,7 @@ MOST_BYTES = 5_000_000
 
 def adapt(options: argparse.Namespace) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
-    from calmlarder.household.adapting import Eaters, adapted_recipe, with_larder
+    from calmlarder.household.adapting import Eaters, adapted_recipe, eaters_named, with_larder
     from calmlarder.household.sharing import keep_adapted
 
     if options.kept is not None or options.forget is not None:
@@ -32,6 +32,13 @@ def adapt(options: argparse.Namespace) -> int:
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
         )
+        seats = seats_of(options)
+        if seats is not None:
+            if options.profile or options.people:
+                remedy = "leave out --profile and --people: those who are named have limits of their own"
+                raise CannotGoOn([Problem(where="--for", what="says who eats already", remedy=remedy)])
+            eaters = eaters_named(household, seats, eaters)
+            options.people = len(seats.names) + seats.guests
         recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
         answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)
         if answer.faults:

@@ -12,12 +12,14 @@ from calmlarder.commands.days import felt_of
 from calmlarder.commands.inputs import food_named, household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.household import challenges
+from calmlarder.household.challenge_start import Start, begin
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import KEYS, QUESTIONS
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
+from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render import course_text, entry_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
@@ -29,11 +31,12 @@ _RESULTS = get_args(DayResult)
 
 def reckoned(options: argparse.Namespace) -> int:
     """Show risks and the limit that such days would give. Raises CannotGoOn for days that cannot be read."""
-    reckoning = reckon(_group(options.group), days_of(options.days))
+    days = days_of(options.days)
+    reckoning = reckon(_group(options.group), days)
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning))
+        print(reckoning_text(reckoning, any(day.result == "reaction" for day in days)))
     return 0
 
 
@@ -71,8 +74,8 @@ def start(options: argparse.Namespace) -> int:
     yes = _answers(options.yes)
     with household_of(options) as household:
         food = food_named(options.food, "--food", household.tables) if options.food else None
-        how = challenges.Start(_now(options), food, options.control)
-        today, bars = challenges.begin(household, who, challenge, yes, how)
+        how = Start(_now(options), food, options.control)
+        today, bars = begin(household, who, challenge, yes, how)
     if options.json:
         shown = {"started": not bars, "bars": entry_text.bars_object(bars), "today": course_text.today_object(today)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
@@ -103,6 +106,7 @@ def score(options: argparse.Namespace) -> int:
         _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
         return 0
     words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
+    words += [course_text.passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, course_text.today_text(scored.today)]))
     return 0
 
@@ -110,8 +114,9 @@ def score(options: argparse.Namespace) -> int:
 def skip(options: argparse.Namespace) -> int:
     """Not today."""
     with household_of(options) as household:
-        found = challenges.skip(household, person(options.who, "--who"), _now(options), _words(options.why))
-    _show(options, course_text.today_object(found), course_text.today_text(found))
+        done = challenges.skip(household, person(options.who, "--who"), _now(options), _words(options.why))
+    shown = course_text.today_object(done.today) | {"red_flags": [flag.flag for flag in done.flags]}
+    _show(options, shown, see_a_doctor(done.flags) if done.flags else course_text.today_text(done.today))
     return 0
 
 
@@ -119,9 +124,11 @@ def stop(options: argparse.Namespace) -> int:
     """End it before its end."""
     with household_of(options) as household:
         course = challenges.stop(household, person(options.who, "--who"), _now(options), _words(options.why))
-    name = course_text.name_of(course.challenge)
+    name, flags = course_text.name_of(course.challenge), red_flags(course.why_stopped)
     words = f"The challenge of {name} is stopped. Nothing is concluded from it, and you may begin again."
-    _show(options, {"stopped": course.challenge, "why": course.why_stopped}, f"{words}\n{course_text.CARE}")
+    words = f"{words}\n{see_a_doctor(flags) if flags else course_text.CARE}"
+    shown = {"stopped": course.challenge, "why": course.why_stopped, "red_flags": [flag.flag for flag in flags]}
+    _show(options, shown, words)
     return 0
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
+from calmlarder.household.table import Seats
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
 from calmlarder.intake.own import LONGEST_NAME, MOST_HOURS, Own, own_of, person_named
 from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
@@ -198,6 +199,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         "seconds": options.seconds,
         "use_settings": False,
         "use_log": False,
+        "use_challenge": False,
     }
     _check_tolerance(options)
     if options.command != "demo":
@@ -227,14 +229,23 @@ def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
         **_seats(options),
         "use_settings": options.larder is None and not options.no_settings,
         "use_log": options.larder is None or options.home is not None,
+        "use_challenge": not options.no_settings,
     }
 
 
 def _seats(options: argparse.Namespace) -> dict[str, Any]:
-    """Who eats, as `--for me,kit+1` names them. Raises CannotGoOn for what names nobody, or anybody twice."""
+    found = seats_of(options)
+    return {} if found is None else {"eaters": found.names, "guests": found.guests}
+
+
+def seats_of(options: argparse.Namespace) -> Seats | None:
+    """Who eats, as `--for me,kit+1` names them; None where nobody is named.
+
+    Raises CannotGoOn for what names nobody, or anybody twice.
+    """
     given = getattr(options, "eaters", None)
     if given is None:
-        return {}
+        return None
     names, _, guests = given.partition("+")
     found = tuple(person(name, "--for") for name in names.split(",") if name.strip())
     is_number = not guests or (guests.strip().isdecimal() and len(guests.strip()) <= 2)
@@ -242,7 +253,7 @@ def _seats(options: argparse.Namespace) -> dict[str, Any]:
     if not is_number or len(set(found)) < len(found) or not 1 <= len(found) + many <= MOST_PEOPLE:
         remedy = f"name up to {MOST_PEOPLE} people once each, and guests as a number, such as me,kit+1"
         raise CannotGoOn([Problem(where="--for", what=f"`{given[:60]}` cannot be", remedy=remedy)])
-    return {"eaters": found, "guests": many}
+    return Seats(found, many)
 
 
 def _option_of(field: str) -> str:

@@ -7,11 +7,13 @@ from typing import Any
 
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
 from calmlarder.household import people
+from calmlarder.household.challenges import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, own_limit_of
 from calmlarder.matching.dates import parse_day
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.challenge_text import weight_words
 from calmlarder.render.people_text import people_text, person_object
 
 _NONE = ["none"]
@@ -36,7 +38,11 @@ def changed(options: argparse.Namespace) -> int:
     """What holds for somebody. Raises CannotGoOn for what cannot be."""
     with household_of(options) as household:
         one = people.person_of(household, person(options.name, "NAME"))
-        _show(options, [people.change(household, one.name, _values(options, household, one))])
+        new = people.change(household, one.name, _values(options, household, one))
+        lost = stop_for_weight(household, new.name) if options.weight is not None else ""
+        _show(options, [new])
+    if lost and not options.json:
+        print(weight_words(lost))
     return 0
 
 

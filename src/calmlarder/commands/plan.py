@@ -56,6 +56,7 @@ def plan(options: argparse.Namespace) -> int:
 
 
 def _show(outcome: "Outcome", as_json: bool) -> int:
+    from calmlarder.household.reminders import TOLERATED
     from calmlarder.plan.planned import Planned
 
     planned = outcome.plan
@@ -72,8 +73,8 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
 
         print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
         for words in from_home:
-            if CHALLENGE in words:
-                print("\n".join(wrap(f"{words}.", style_of_output().width)))
+            if CHALLENGE in words or words.startswith(TOLERATED):
+                print("\n".join(wrap(f"{words[:1].upper()}{words[1:]}.", style_of_output().width)))
     return 3 if planned.status == "none" else 0
 
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
+from calmlarder.intake.eaten import ME
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
@@ -33,6 +34,7 @@ def tonight(options: argparse.Namespace) -> int:
 
         from calmlarder.household.cooking import cookable_dinners, propose
         from calmlarder.household.own_recipes import ready_recipes
+        from calmlarder.household.reminders import clock_words
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
@@ -41,7 +43,13 @@ def tonight(options: argparse.Namespace) -> int:
             propose(household, cookable_dinners(answer.composed))
         answers = _answers(household, answer, readings)
         ready = ready_recipes(household, answer.evening)
-    return _show(answer, readings, options.json, answers, ready)
+        reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
+    status = _show(answer, readings, options.json, answers, ready)
+    if reminder:
+        from calmlarder.render.style import style_of_output
+
+        print("\n".join(wrap(reminder, style_of_output().width)))
+    return status
 
 
 def demo(options: argparse.Namespace) -> int:

@@ -61,8 +61,11 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
     plates = plates_with(dinner, parts, wanted, tables)
     while len(parts) < MOST_PARTS:
         choices = [one for thing in things for one in _choices(thing, left[thing.lot.id], plates, wanted)]
+        choices = [one for one in choices if one.points > 0]
+        worth = {one.thing.lot.id for one in choices}
+        things = tuple(one for one in things if one.lot.id in worth)  # fuller plates leave no more room for the others
         choices.sort(key=lambda one: (-one.points, one.thing.place, len(one.eaters)))
-        part = next((p for one in choices if one.points > 0 and (p := _part(one, dinner, parts, wanted, tables))), None)
+        part = next((p for one in choices if (p := _part(one, dinner, parts, wanted, tables))), None)
         if part is None:
             break
         parts.append(part)
@@ -140,7 +143,9 @@ def _choices(thing: Offered, left_g: float, plates: Sequence[OnPlate], wanted: D
     price = AT_TABLE if method == "raw" else OWN_PAN
     for some in _groups(may, food, len(plates)):
         grams = _grams(thing, left_g, some)
-        found = _that_fits(thing, grams, some, wanted) if grams else None
+        if not grams or _worth(thing, grams, some) <= price:  # less of it is worth no more
+            continue
+        found = _that_fits(thing, grams, some, wanted)
         if found is not None:
             worth = _worth(thing, found[0], some) - price - (weights.WEIGHING if found[1] else 0)
             yield _Choice(thing, tuple(one.eater for one in some), *found, method, worth)

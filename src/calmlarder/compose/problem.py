@@ -20,7 +20,6 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -166,7 +165,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
-    dose = next((one.grams for one in wanted.doses if one.food == food.id), None)
+    dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
@@ -259,11 +258,6 @@ def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
     for cap in problem.limits.food_caps:
         for food, items in holders.items():
             yield from row(cap, food, items)
-
-
-def families(problem: PatternProblem) -> tuple[Family, ...]:
-    """Flavour families the dish may be cooked in."""
-    return problem.pattern.flavours
 
 
 def _pressing(lot: Lot) -> int | None:
