@@ -133,7 +133,8 @@ def _options(
     slot = pattern.slots[name]
     for thing in offered:
         fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        if fits and not _out_of_place(slot, thing, wanted) and not _to_be_cooked(slot, thing) and not _not_whole(slot, thing):
+        unfit = _out_of_place(slot, thing, wanted) or _to_be_cooked(slot, thing) or _not_whole(slot, thing)
+        if fits and not unfit:
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
