@@ -1,14 +1,15 @@
 """`calmlarder plan`: the next sittings together."""
 
-import argparse
 import json
 import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
 from datetime import datetime
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
@@ -27,14 +28,14 @@ _MOST_WORK = 1000
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
-def plan(options: argparse.Namespace) -> int:
+def plan(options: given.Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
     if options.work is not None and not 0 <= options.work <= _MOST_WORK:
         raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
     if options.seconds is None:
-        options.seconds = _USUAL_S if options.work is None else _WITH_WORK_S
+        options = replace(options, seconds=_USUAL_S if options.work is None else _WITH_WORK_S)
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
