@@ -121,4 +121,4 @@ def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) 
         share = share_of(LineLoad(line.food, amount, line.profile), serves, eaters.limits, over)
     if share is None:
         return Brought(place=line.place, cap=None, grams=Decimal(0))
-    return Brought(place=line.place, cap=share.cap.key, grams=share.grams)
+    return Brought(place=line.place, cap=share.cap.key, grams=share.grams, limit_g=share.cap.typical_g)

@@ -87,11 +87,12 @@ class Loads(_Kept):
 
 
 class Brought(_Kept):
-    """What one counted line brings a serving: the limit it takes most of, and grams of it that are likely."""
+    """What one counted line brings a serving: the limit it takes most of, g, and grams of it that are likely."""
 
     place: int
     cap: str | None
     grams: Decimal
+    limit_g: Decimal = Decimal(0)
 
 
 class AtHome(_Kept):

@@ -40,7 +40,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         if share is not None and (share.cap.key in passed or not told):
             told.append(
                 f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from "
-                f"{line.line.food.name}; the limit is {share.cap.typical_g} g"
+                f"{line.line.food.name}; the limit is {share.cap.typical_g:.2f} g"
             )
     if choice.candidate is not None:
         candidate = choice.candidate

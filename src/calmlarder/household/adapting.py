@@ -23,9 +23,12 @@ from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import with_fields
 from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
+from calmlarder.household.table import Seats, eaters_at
+from calmlarder.intake.table import table_profile
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.render.adapt_json import adapt_object, at_home_object
+from calmlarder.tables.vocabulary import DIETS
 
 GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
 
@@ -49,6 +52,21 @@ def eaters_at_home(household: Household) -> Eaters:
     """Who eats by the settings of the home."""
     home = household.settled()
     return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance)
+
+
+def eaters_named(household: Household, seats: Seats, asked: Eaters) -> Eaters:
+    """Who is named at the table: everybody's limits, the strictest diet, all allergens, besides what was asked for.
+
+    Raises CannotGoOn for somebody who is not here.
+    """
+    table = eaters_at(household, seats, asked.sitting)
+    return Eaters(
+        profile=table_profile(table),
+        sitting=asked.sitting,
+        diet=min((one.diet for one in table), key=DIETS.index),
+        avoid=tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid)))),
+        sure=asked.sure,
+    )
 
 
 def adapted_recipe(

@@ -142,7 +142,15 @@ def _ready(
             look_for.append(food.name)
         portions.append(Portion(food, one.grams * share, one.grams_high * share, one.weighed))
     asked = PlateAsked(
-        (), request.sitting, request.people, request.tolerance, False, request.profile.name, request.stacking, False
+        (),
+        request.sitting,
+        request.people,
+        request.tolerance,
+        False,
+        request.profile.name,
+        request.stacking,
+        False,
+        request.table,
     )
     plate = plate_of(household, asked, portions)
     if plate.faults or not plate.answer.judged.fits:

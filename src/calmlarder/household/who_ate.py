@@ -5,6 +5,7 @@ from typing import NamedTuple
 from calmlarder.history.eaten_up import Eaters, at_one_sitting, eaten_up
 from calmlarder.household.booking import log_and_ledger
 from calmlarder.household.household import Household
+from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.store.larder import KeptLot
 
@@ -22,7 +23,8 @@ def answers(one: KeptLot, household: Household, grams: float | None = None) -> l
     """What may be said of a lot, or `grams` of it; where that is no sitting's amount, first that nobody ate it so."""
     held, taken = household.settled(), one.lot.grams if grams is None else grams
     eaten, ends = log_and_ledger(household.store, household.today)
-    names = dict.fromkeys([ME, *(own.who for own in held.own), *(entry.who for entry in eaten)])
+    here = [one.name for one in people_of(held)]
+    names = dict.fromkeys([ME, *here, *(own.who for own in held.own), *(entry.who for entry in eaten)])
     asked = [(who,) for who in names if who != EVERYONE]
     if held.people > 1:
         asked.insert(1, (EVERYONE,))
