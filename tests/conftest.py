@@ -16,14 +16,14 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
-from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.plan_days import plan_days
-from calmlarder.plan.planned import Planned
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.places import shipped
+from composed_once import first_plan, install
 from tiny import Tiny, tiny_of
+
+install()
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
@@ -54,13 +54,15 @@ def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 @pytest.fixture
+def composed_anew(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Dinners are composed each time they are asked for."""
+    monkeypatch.setattr("composed_once.keeps", False)
+
+
+@pytest.fixture
 def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""
-
-    def first(*asked: Any, **how: Any) -> Planned:
-        return plan_days(*asked[:5], 600.0, *asked[6:], **{**how, "rounds": 0, "bound": False, "most_to_buy": 0})
-
-    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first)
+    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first_plan)
 
 
 @pytest.fixture
@@ -95,7 +97,7 @@ def play(tmp_path: Path, tables: Tables, first_keys: tuple[str, ...]) -> Callabl
 
 @pytest.fixture(scope="session")
 def patterns() -> tuple[Pattern, ...]:
-    return load_patterns(shipped("recipes"))
+    return shipped_patterns()
 
 
 @pytest.fixture(scope="session")

@@ -14,6 +14,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.hanging import Hanging
+from how_much import some
 from test_adapt_command import RECIPE
 from test_screens import SIZES
 
@@ -32,7 +33,7 @@ def shown(app: LarderApp) -> str:
     return app.screen.query_one("#adapted", Hanging).content
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", some(SIZES, 2))
 def test_a_pasted_recipe_is_brought_under(size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await open_with(app, pilot, RECIPE)

@@ -21,6 +21,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.partial_use import PartialUse
 from calmlarder.tui.why_thrown import WhyThrown
+from how_much import paired
 from programs import SIZES, shown, type_line
 
 WHOLE_G = 280
@@ -70,8 +71,7 @@ def grams_of(app: LarderApp) -> list[tuple[str, float]]:
     return [(row.content["place"], row.content["grams"]) for row in app._store.lots()]
 
 
-@pytest.mark.parametrize("becomes", ORDER)
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(("becomes", "size"), paired(ORDER, SIZES))
 def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")

@@ -1,14 +1,15 @@
 """`calmlarder plan`: the next sittings together."""
 
-import argparse
 import json
 import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
 from datetime import datetime
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
@@ -27,14 +28,14 @@ _MOST_WORK = 1000
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
-def plan(options: argparse.Namespace) -> int:
+def plan(options: given.Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
     if options.work is not None and not 0 <= options.work <= _MOST_WORK:
         raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
     if options.seconds is None:
-        options.seconds = _USUAL_S if options.work is None else _WITH_WORK_S
+        options = replace(options, seconds=_USUAL_S if options.work is None else _WITH_WORK_S)
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
@@ -56,6 +57,7 @@ def plan(options: argparse.Namespace) -> int:
 
 
 def _show(outcome: "Outcome", as_json: bool) -> int:
+    from calmlarder.household.reminders import TOLERATED
     from calmlarder.plan.planned import Planned
 
     planned = outcome.plan
@@ -72,8 +74,8 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
 
         print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
         for words in from_home:
-            if CHALLENGE in words:
-                print("\n".join(wrap(f"{words}.", style_of_output().width)))
+            if CHALLENGE in words or words.startswith(TOLERATED):
+                print("\n".join(wrap(f"{words[:1].upper()}{words[1:]}.", style_of_output().width)))
     return 3 if planned.status == "none" else 0
 
 

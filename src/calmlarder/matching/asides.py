@@ -51,6 +51,9 @@ _OF_THE_FOOD = frozenset({
     "pod", "shell", "skin", "cob", "tin", "can", "jar", "packet", "bag", "box", "block", "tub", "pot", "oven", "half",
     "freezer", "fridge", "cupboard", "pantry", "carton", "bottle", "tube", "bone", "pouch", "vine", "punnet", "bun",
 })  # fmt: skip
+_STORES = frozenset(
+    {"cellar", "garden", "shed", "garage", "market", "shop", "patch", "barn", "porch", "larder", "stall"}
+)
 _PURPOSE = re.compile(
     r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
     r"|our )?[a-z][^,;(&+]*"
@@ -62,10 +65,21 @@ _OPINION = re.compile(
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
-    r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
+    r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
+    r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
+    r"|lid|dates?(?= *(?:$|[,;(]))(?: on (?:it|them))?)"
+    r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
+    r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
+    r"|with sprouts?|w sprouts?|skin off|skin on|(?:left |still )?(?:on|off) (?:the )?bone|top and tailed)\b"
 )
 
 
+# What people of the house think of it: `(kids don't eat it)`.
+_TASTES = re.compile(
+    rf"\b(?:the |my |our )?(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
+    r" (?:do not|does not|will not|don'?t|doesn'?t|won'?t|can'?t|never|hates?|loves?|likes?|dislikes?|refuses?)\b"
+    r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*"
+)
 _DESCRIBED = re.compile(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
@@ -77,7 +91,7 @@ def without_asides(text: str) -> str:
     bare = _HEADING.sub("", text)
     while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
         bare = bare[found.end() :]
-    bare = _OPINION.sub(" ", bare)
+    bare = _TASTES.sub(" ", _OPINION.sub(" ", bare))
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
     bare = _CAME.sub(_giver, _GIVEN_FROM.sub(" ", bare))
@@ -100,4 +114,6 @@ def _giver(found: re.Match[str]) -> str:
 
 def _place(found: re.Match[str]) -> str:
     words = {singular(word) for word in found[1].split()}
+    if words & _STORES:
+        return " "  # the root cellar is no root
     return found[0] if words & (_OF_THE_FOOD | PRODUCTS | DISHES) else " "

@@ -50,11 +50,6 @@ def tonight_text(
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
-def dinner_text(dinner: Dinner, style: Style) -> str:
-    """One dinner by itself: amounts, what to weigh, steps, timeline."""
-    return "\n".join(_dinner(dinner, style, None))
-
-
 def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     """What a dinner brings each person against the caps, and what it rescues."""
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])

@@ -163,7 +163,7 @@ class AdaptScreen(Screen[None]):
 
     def action_kept(self) -> None:
         """One of the recipes that were kept, to read or to make fit again."""
-        from calmlarder.household.own_recipes import own_recipes
+        from calmlarder.household.own_recipes import own_recipes, readable
 
         kept = own_recipes(self._kitchen)
         if not kept:
@@ -173,7 +173,7 @@ class AdaptScreen(Screen[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.query_one(TextArea).text = names[name].text
+                self.query_one(TextArea).text = readable(names[name])
                 self.query_one("#serves", Input).value = str(names[name].serves)
 
         self.app.push_screen(Choice("Which one?", list(names)), picked)
