@@ -27,7 +27,9 @@ def add(commands: common.Commands) -> None:
     common.eaters(adapt)
     common.tolerance_at_home(adapt)
     common.home(adapt)
-    adapt.add_argument("--format", choices=FORMS, help="form of the changed recipe (default: as it came in)")
+    adapt.add_argument(
+        "--format", choices=FORMS, help="form of the changed recipe (default: as it came in, of a page text)"
+    )
     common.tables(adapt)
     common.json(adapt)
 
