@@ -15,8 +15,16 @@ from typing import Any, NamedTuple
 from calmlarder.checks.lots import Lot, days_of
 from calmlarder.checks.tables import Row, rows
 
-_HALF = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.05"), "lysine_mg": Fraction("0.56")}  # shown so coarsely
-_BOX_ROUNDED = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10)}
+_HALF = {
+    "protein_g": Fraction("0.05"), "fibre_g": Fraction("0.05"), "lysine_mg": Fraction("0.56"),
+    "energy_kcal": Fraction("0.56"),
+}  # fmt: skip  # shown so coarsely
+_BOX_ROUNDED = {
+    "protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10), "energy_kcal": Fraction(1),
+}  # fmt: skip
+_AT_LEAST = ("protein_g", "energy_kcal")  # said to be at least so much where a figure is unknown
+_OIL_KCAL = Fraction("4.5") * 9  # in a teaspoon: 5 ml at 0.9 g/ml, 9 kcal/g (Atwater)
+_OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
@@ -68,9 +76,22 @@ def _nutrients(read: Read, plate: Sequence[tuple[str, Fraction]]) -> Iterator[st
     for name, half in _HALF.items():
         shown = Fraction(str(read.dinner["per_person"][name]))
         whole = sum((Fraction(read.foods[food][name] or 0) * grams for food, grams in plate), Fraction(0))
+        whole += 100 * _oil_kcal(read) if name == "energy_kcal" else 0
         off = abs(shown * 100 * people - whole)
         if off > (half + (_BOX_ROUNDED[name] if boxed else 0)) * 100 * people + Fraction("0.001"):
             yield f"{name} is shown as {shown}, it is {float(whole / 100 / people):.2f}"
+    unknown = {name for name in _AT_LEAST for food, grams in plate if grams and not read.foods[food][name]}
+    if unknown != {*read.dinner["at_least"]}:
+        yield f"at least is said of {read.dinner['at_least']}, unknown are figures of {sorted(unknown)}"
+
+
+def _oil_kcal(read: Read) -> Fraction:
+    """Of oil that is taken for granted: as many teaspoons as the steps say."""
+    return sum((Fraction(found) for found in _OIL.findall(_granted(read))), Fraction(0)) * _OIL_KCAL
+
+
+def _granted(read: Read) -> str:
+    return "; ".join(read.dinner["taken_for_granted"])
 
 
 def _days(read: Read) -> Iterator[str]:
@@ -146,6 +167,9 @@ def _steps(read: Read) -> Iterator[str]:
         elif int(grams) not in sums[name].values():
             yield f"a step says {grams} g {name}, the dish has {' and '.join(map(str, sums[name].values()))} g"
     told = {(name, int(grams)) for grams, name in said}
+    oil, granted = (sum(int(found) for found in _OIL.findall(words)) for words in (text, _granted(read)))
+    if oil != granted:
+        yield f"the steps say {oil} tsp of oil beyond the larder's, {granted} tsp are taken for granted"
     for name, slots in sums.items():
         for grams in slots.values():
             if (name, grams) not in told and f"a pinch of {name}" not in text:
