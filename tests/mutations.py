@@ -147,6 +147,21 @@ def step_of_something_else(answer: Answer, rng: random.Random) -> bool:
     return True
 
 
+_SIGNS = re.compile(
+    r"steaming hot|no pink[^,.;]*|pink and firm[^,.;]*|run clear|left|flak\w+|opaque[^,.;]*|set\b|browned|open\b|firm\b"
+)
+_COOKED_THROUGH = ("chicken-breast", "salmon", "cod", "prawns", "egg", "rice-white-cooked")
+
+
+def sign_of_being_done(answer: Answer, rng: random.Random) -> bool:
+    if not any(use["food"] in _COOKED_THROUGH for use in answer.dinner["uses"]):
+        return False
+    steps = [_SIGNS.sub("fine", step) for step in answer.dinner["steps"]]
+    changed = steps != answer.dinner["steps"]
+    answer.dinner["steps"] = steps
+    return changed
+
+
 def household_words(answer: Answer, rng: random.Random) -> bool:
     uses = [use for use in answer.dinner["uses"] if use["household"]]
     if not uses:
@@ -218,8 +233,8 @@ SPOILS: tuple[Spoil, ...] = (
     more_grams, fewer_grams, another_lot, other_words, past_its_use_by, use_by_behind_an_older_best_before,
     for_the_bin, somebody_elses, days_left, protein_shown, energy_shown,
     nothing_unknown, oil_taken_for_granted, fibre_shown, weigh_list_shorter, weigh_list_other,
-    step_grams, step_of_something_else, household_words, caution_left_out, lot_turned_soft, load_shown,
-    people_served, quicker, left_out_food, used_up, rescued_grams, twice_the_same_id,
+    step_grams, step_of_something_else, sign_of_being_done, household_words, caution_left_out,
+    lot_turned_soft, load_shown, people_served, quicker, left_out_food, used_up, rescued_grams, twice_the_same_id,
 )  # fmt: skip
 
 

@@ -31,6 +31,7 @@ _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _SAID_BY = "Food safety as advised by: "
 _URGENT_DAYS = 7
+_THAWED = {"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"}
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40
 
@@ -65,6 +66,7 @@ def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]
         *_scale(read),
         *_steps(read),
         *_measures(read),
+        *_signs(read),
         *_cautions(read),
         *_finished(read),
     ]
@@ -213,6 +215,45 @@ def _is_poorly(read: Read, lot: Lot) -> bool:
     return bool(condition)
 
 
+def _signs(read: Read) -> Iterator[str]:
+    """Of what must be cooked through a step says how that is seen, in the words of cautions.csv or their beginning."""
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
+    text = " ".join(read.dinner["steps"]).lower()
+    for use in read.dinner["uses"]:
+        food = read.foods.get(use["food"])
+        if food is None or read.pattern["slots"][use["slot"]]["method"] == "raw":
+            continue
+        signs = [row["until"] for row in cautions if row["until"] and _is_about(row, food)]
+        if signs and not any(_is_said(sign, text) for sign in signs):
+            yield f"no step says how to see that {food['name']} is cooked through: {signs[0]}"
+
+
+def _is_about(row: Row, food: Row) -> bool:
+    states = [state for state in row["states"].split(";") if state]
+    return row["applies_to"] in (food["id"], f"kind:{food['kind']}") and (not states or food["state"] in states)
+
+
+def _is_said(sign: str, text: str) -> bool:
+    last = "steaming" if sign.endswith("steaming hot") else sign.split()[-1]
+    return re.search(rf"\b{last[:4]}", text) is not None
+
+
+def _thaws(lot: Lot, food: Row | None) -> bool:
+    """What was frozen at home and goes to the heat whole; what is sold frozen is cooked from frozen."""
+    if food is None or lot["place"] != "freezer":
+        return False
+    return food["kind"] in _THAWED and food["state"] != "frozen"
+
+
+def _says_garlic(food: Row | None) -> bool:
+    """Whether a made thing has garlic or onion in its name; bulbs, greens and infused oil are what they are."""
+    return (
+        food is not None
+        and food["kind"] not in {"oil", "herb", "allium"}
+        and re.search(r"\b(garlic|onions?)\b", food["name"].split(" without ")[0]) is not None
+    )
+
+
 def _cautions(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
@@ -222,9 +263,7 @@ def _cautions(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         lot, food = read.lots[use["lot"]], read.foods.get(use["food"])
         for row in cautions.values() if food is not None else ():
-            states = [state for state in row["states"].split(";") if state]
-            holds = food is not None and row["applies_to"] in (food["id"], f"kind:{food['kind']}")
-            if not holds or food is None or (states and food["state"] not in states):
+            if food is None or not _is_about(row, food):
                 continue
             wanted += [f"{row['caution']}."] if row["caution"] else []
             authority = sources[(row["source"],)]["citation"].split(",")[0]
@@ -234,6 +273,8 @@ def _cautions(read: Read) -> Iterator[str]:
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
             (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
+            (_thaws(lot, food), f"{name}: thaw before you start"),
+            (_says_garlic(food), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
         for holds, start in about:

@@ -2,22 +2,21 @@
 
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
-from calmlarder.adapt.model import Adapted
-from calmlarder.adapt.nutrition import amounts_after
-from calmlarder.household.adapting import Answer
 from calmlarder.household.household import Household
-from calmlarder.household.plate import PlateAsked, plate_of
 from calmlarder.household.request import Evening
-from calmlarder.household.swapping import grams_to_eat
 from calmlarder.intake.eaten import Portion
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
+
+if TYPE_CHECKING:
+    from calmlarder.adapt.model import Adapted
+    from calmlarder.household.adapting import Answer
 
 SETTING = "own recipes"
 MOST = 200  # kept; a household has some dozens
@@ -70,7 +69,7 @@ def own_recipes(household: Household) -> tuple[OwnRecipe, ...]:
     return tuple(found)
 
 
-def keep_recipe(household: Household, answer: Answer) -> OwnRecipe:
+def keep_recipe(household: Household, answer: "Answer") -> OwnRecipe:
     """Keep a recipe that fits, in the place of one of its title. Raises CannotGoOn for one not known to fit."""
     adapted = answer.adapted
     if not (adapted.holds and adapted.known) or adapted.after is None:
@@ -112,10 +111,16 @@ def ready_recipes(household: Household, evening: Evening) -> tuple[Ready, ...]:
 
     Each is put through the check of a plate; staples that are not typed into the larder are named.
     """
+    kept = own_recipes(household)
+    if not kept:  # as a rule: then nothing of what judges a recipe need be loaded
+        return ()
+
+    from calmlarder.household.swapping import grams_to_eat
+
     there = grams_to_eat(evening.lots)
     found = [
         ready
-        for number, recipe in enumerate(own_recipes(household), start=1)
+        for number, recipe in enumerate(kept, start=1)
         if (ready := _ready(household, evening, (number, recipe), there)) is not None
     ]
     return tuple(sorted(found, key=lambda one: (one.days_left is None, one.days_left or 0, one.number)))
@@ -141,6 +146,9 @@ def _ready(
                 return None
             look_for.append(food.name)
         portions.append(Portion(food, one.grams * share, one.grams_high * share, one.weighed))
+
+    from calmlarder.household.plate import PlateAsked, plate_of
+
     asked = PlateAsked(
         (), request.sitting, request.people, request.tolerance, False, request.profile.name, request.stacking, False
     )
@@ -158,7 +166,9 @@ def _first(recipe: OwnRecipe, lots: Sequence[Lot], household: Household) -> tupl
     return (None, "") if first is None else (first.days_left, household.name_of(first.food))
 
 
-def _foods(adapted: Adapted) -> tuple[OwnFood, ...]:
+def _foods(adapted: "Adapted") -> tuple[OwnFood, ...]:
+    from calmlarder.adapt.nutrition import amounts_after
+
     summed: dict[str, list[OwnFood]] = {}
     for one in amounts_after(adapted):
         own = OwnFood(food=one.food, grams=float(one.grams), grams_high=float(one.high), weighed=one.weighed)
