@@ -316,7 +316,15 @@ def test_out_of_time_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str])
 def test_show_tells_a_food_whole(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["tables", "show", "silken", "tofu"]) == 0
     out = capsys.readouterr().out
-    for part in ("tofu-silken", "fermentables", "from memory, not verified", "keeping", "USDA", "other names", "measures"):
+    for part in (
+        "tofu-silken",
+        "fermentables",
+        "from memory, not verified",
+        "keeping",
+        "USDA",
+        "other names",
+        "measures",
+    ):
         assert part in out
 
 

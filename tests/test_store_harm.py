@@ -12,10 +12,10 @@ import pytest
 
 from calmlarder.household.booking import Ending, end
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import lots_on_day
 from calmlarder.problems import CannotGoOn
 from calmlarder.store.copies import copies_of, keep_copy
 from calmlarder.store.home import COPY_NAME, FILE_NAME
-from calmlarder.store.larder import lots_on_day
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from harm import DAY, ask, damage, killed, lots_of, stocked, written_at_once

@@ -21,9 +21,9 @@ from calmlarder.render.logged import eaten_object
 from calmlarder.tables.book import Tables
 
 if TYPE_CHECKING:
+    from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
     from calmlarder.store.eaten import KeptEaten
-    from calmlarder.store.larder import KeptLot
 
 
 def larder(options: argparse.Namespace) -> int:

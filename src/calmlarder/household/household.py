@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
+from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.eaten import Eaten
@@ -21,7 +22,6 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

@@ -39,9 +39,7 @@ def read_sittings(
         except ValueError as error:
             problems.append(Problem(where="--meals", what=f"`{item}`: {error}", remedy=_REMEDY))
     if not problems and not 1 <= len(found) <= MOST_SITTINGS:
-        problems.append(
-            Problem(where="--meals", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}")
-        )
+        problems.append(Problem(where="--meals", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}"))
     found.sort(key=lambda one: one.at)
     for one, next_one in pairwise(found):
         if one.at == next_one.at:
