@@ -130,6 +130,20 @@ def test_copies_of_several_days_are_kept(home: Path) -> None:
     assert "lime" in {one["food"] for one in lots_of(home)}
 
 
+def test_a_clock_set_back_keeps_no_copy_from_being_made(home: Path) -> None:
+    """All that is kept already bears days to come; what is typed now is in the copy that a restore begins from."""
+    stocked(home)
+    for path in home.iterdir():
+        os.utime(path, (path.stat().st_mtime + 5 * 86_400,) * 2)
+    for line in ("3 limes", "2 lemons", "1 papaya"):
+        assert ask(home, "larder", "add", line).status == 0
+    (home / FILE_NAME).write_bytes(b"\x00\xff" * 3000)
+    for log in home.glob(f"{FILE_NAME}-*"):
+        log.unlink()
+    assert ask(home, "larder", "restore", "--yes").status == 0
+    assert {"lime", "lemon"} <= {one["food"] for one in lots_of(home)}  # the copy is of the last opening
+
+
 def test_no_restore_while_a_program_has_the_store_open(home: Path) -> None:
     stocked(home)
     holder = subprocess.Popen(
