@@ -362,3 +362,14 @@ def test_every_sitting_has_something_for_a_stocked_vegan(
     )  # fmt: skip
     assert result["sitting"] == sitting
     assert result["dinners"][0]["uses"]
+
+
+def test_quoted_lines_are_a_line_each_and_bare_words_one(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """As one line the cooked of the rice would be that of the tofu, too."""
+    home = ["--home", str(tmp_path), "--today", "2026-03-11", "larder"]
+    assert main([*home, "add", "firm tofu 280g", "cooked rice 300g, made today", "carrots x3"]) == 0
+    assert main([*home, "add", "soy", "sauce", "150", "ml"]) == 0
+    capsys.readouterr()
+    assert main([*home, "list", "--json"]) == 0
+    foods = {one["food"] for one in json.loads(capsys.readouterr().out)["lots"]}
+    assert foods == {"tofu-firm", "rice-white-cooked", "carrot", "soy-sauce"}

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.commands.inputs import home_of, household_of
+from calmlarder.commands.inputs import home_of, household_of, lines_typed
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
@@ -126,7 +126,7 @@ def _line(one: "KeptLot", tables: Tables) -> str:
 
 
 def _add(options: argparse.Namespace, household: Household) -> int:
-    return _keep(household, [" ".join(options.text)], "TEXT", options.json)
+    return _keep(household, lines_typed(options.text), "TEXT", options.json)
 
 
 def _import(options: argparse.Namespace, household: Household) -> int:
