@@ -145,7 +145,7 @@ def test_no_dinner_names_the_cap(tmp_path: Path, capsys: pytest.CaptureFixture[s
     path = tmp_path / "larder.txt"
     path.write_text("silken tofu 600g\ncooked rice 300g, made today\nkale 200g\nsoy sauce\n", encoding="utf-8")
     assert main(["tonight", "--larder", str(path), "--today", "2026-03-11"]) == 3
-    assert "In the way: the limit on fructans + GOS" in capsys.readouterr().out
+    assert "Problem: the limit on fructans + GOS" in capsys.readouterr().out
 
 
 def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:

@@ -15,6 +15,7 @@ from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.pick import Pick
+from how_much import some
 from programs import SIZES, TODAY
 
 
@@ -37,7 +38,7 @@ def takes(app: LarderApp, name: str) -> str:
     return str(field.query_one(".takes", Static).content)
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", some(SIZES, 3))
 def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens

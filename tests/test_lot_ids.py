@@ -19,9 +19,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
 from programs import TODAY
-from test_screens import play, solved
-
-__all__ = ["play"]
+from test_screens import solved
 
 
 def content(line: str, tables: Tables) -> dict[str, Any]:

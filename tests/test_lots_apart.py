@@ -24,9 +24,6 @@ from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.scale import Scale
-from test_screens import play
-
-__all__ = ["play"]
 
 LAST_WEEK, TODAY = "2026-03-04", "2026-03-11"  # Wednesdays: "friday" is the 6th, then the 13th
 LINE = "spinach 200g, use by friday"

@@ -5,7 +5,6 @@ Fractions are checked against Python's own `fractions`; what comes in is in a lo
 
 from collections.abc import Callable
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
@@ -16,14 +15,14 @@ from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.store.ledger import ended
-from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.part import Part
 from calmlarder.tui.why_thrown import WhyThrown
-from programs import SIZES, Act, run_program, shown, type_line
+from how_much import paired
+from programs import SIZES, shown, type_line
 
 WHOLE_G = 280
 ORDER = ["eaten", "thrown", "given", "moved"]
@@ -68,20 +67,11 @@ def test_boxes_stay_whole(tofu: Lot) -> None:
             part_grams(words, boxes)
 
 
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size)
-
-    return run
-
-
 def grams_of(app: LarderApp) -> list[tuple[str, float]]:
     return [(row.content["place"], row.content["grams"]) for row in app._store.lots()]
 
 
-@pytest.mark.parametrize("becomes", ORDER)
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(("becomes", "size"), paired(ORDER, SIZES))
 def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")

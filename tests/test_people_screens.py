@@ -28,7 +28,8 @@ from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
 from calmlarder.tui.widgets.hanging import Hanging
-from programs import SIZES, TODAY, Act, run_program, type_line
+from how_much import some
+from programs import SIZES, TODAY, type_line
 
 
 @pytest.fixture
@@ -36,15 +37,7 @@ def home(tmp_path: Path) -> Path:
     return tmp_path / "home"
 
 
-@pytest.fixture
-def play(home: Path, tables: Tables) -> Callable[..., None]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        run_program(home, tables, act, size)
-
-    return run
-
-
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", some(SIZES, 2))
 def test_somebody_comes_changes_and_leaves(
     play: Callable[..., None], home: Path, tables: Tables, size: tuple[int, int]
 ) -> None:
@@ -123,7 +116,7 @@ def test_keys_with_shift_get_here_as_a_terminal_sends_them() -> None:
         assert [got.key for got in XTermParser().feed(sent[key]) if isinstance(got, Key)] == [key]
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", some(SIZES, 2))
 def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
     play: Callable[..., None], home: Path, tables: Tables, size: tuple[int, int]
 ) -> None:

@@ -18,6 +18,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.drawn import Drawn
 from calmlarder.tui.widgets.top_line import TopLine
+from how_much import some
 from programs import TODAY
 from take_pictures import past_weeks
 
@@ -74,8 +75,8 @@ def test_a_traffic_colour_is_found() -> None:
 
 @pytest.mark.parametrize(
     ("size", "mode"),
-    [((60, 20), "dark"), ((80, 24), "dark"), ((120, 40), "dark"), ((200, 50), "dark"), ((60, 20), "light"),
-     ((120, 40), "light"), ((80, 24), "plain"), ((200, 50), "plain")],
+    some([((60, 20), "dark"), ((80, 24), "dark"), ((120, 40), "light"), ((60, 20), "light"), ((80, 24), "plain"),
+          ((120, 40), "dark"), ((200, 50), "dark"), ((200, 50), "plain")], 2),
 )  # fmt: skip
 def test_every_screen_is_whole_and_in_one_colour(
     size: tuple[int, int], mode: str, tmp_path: Path, tables: Tables, monkeypatch: pytest.MonkeyPatch

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -16,10 +17,12 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from how_much import WHOLE
 from larders import larder_lines
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-SLOW = settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+CALM = settings(deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+SLOW = settings(CALM, max_examples=8 if WHOLE else 3)
 LARDERS = st.tuples(st.integers(14, 26), st.integers(0, 10_000))
 
 
@@ -97,6 +100,7 @@ def test_removing_an_unused_lot_changes_nothing(
     assert uses(after) == uses(before)
 
 
+@pytest.mark.usefixtures("composed_anew")
 @SLOW
 @given(larder=LARDERS)
 def test_the_same_larder_gives_the_same_dinner(
@@ -115,7 +119,7 @@ _WORDS = (
 WORDS = st.sampled_from(_WORDS)
 
 
-@settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(CALM, max_examples=300 if WHOLE else 100)
 @given(text=st.one_of(st.text(max_size=60), st.lists(WORDS, max_size=12).map(" ".join)))
 def test_any_line_parses_or_says_why_not(text: str, reader: LarderReader) -> None:
     reading = reader.read(text, "line 1")

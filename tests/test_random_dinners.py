@@ -13,6 +13,7 @@ from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
+from how_much import WHOLE
 from mutations import SPOILS, spoilt
 from random_larders import TODAY, larder, last_safe, recount
 
@@ -41,6 +42,7 @@ def test_each_way_to_spoil_an_answer_is_rejected() -> None:
     for seed, answer in islice(answers(50_000), 4):
         assert check(answer) == ()
         for how, other in spoilt(answer, seed):
-            assert check(other), (seed, how)
-            seen.add(how)
+            if WHOLE or how not in seen:
+                assert check(other), (seed, how)
+                seen.add(how)
     assert len(seen) >= len(SPOILS) - 3

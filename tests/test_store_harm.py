@@ -30,7 +30,7 @@ def home(tmp_path: Path) -> Path:
 
 def test_damage_is_found_and_the_copy_brings_all_back(home: Path, tmp_path: Path) -> None:
     stocked(home)
-    found = [damage(home, tmp_path / "hurt", seed) for seed in range(0, 60, 5)]
+    found = [damage(home, tmp_path / "hurt", seed) for seed in range(0, 20, 5)]
     assert any(found)
 
 

@@ -20,7 +20,6 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -247,11 +246,6 @@ def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
     for cap in problem.limits.food_caps:
         for food, items in holders.items():
             yield from row(cap, food, items)
-
-
-def families(problem: PatternProblem) -> tuple[Family, ...]:
-    """Flavour families the dish may be cooked in."""
-    return problem.pattern.flavours
 
 
 def _pressing(lot: Lot) -> int | None:

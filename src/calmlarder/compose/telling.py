@@ -34,6 +34,7 @@ from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Food
 
+_IN_DOUBT = "if in doubt, throw it away"
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
 # Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
@@ -247,9 +248,13 @@ def _cautions(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[st
 def _lot_cautions(lot: Lot, food: Food) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
-        cautions.append(f"{food.name.capitalize()}, past its best ({lot.days_from}): look, smell, and bin it in doubt.")
+        cautions.append(
+            f"{food.name.capitalize()}, past its best ({lot.days_from}): look and smell; if in doubt, throw it away."
+        )
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
-        cautions.append(f"{food.name.capitalize()} ({lot.condition}): cut away what is bad, and bin it in doubt.")
+        cautions.append(
+            f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
+        )
     if _thaws(lot, food):
         cautions.append(
             f"{food.name.capitalize()}: thaw before you start, in the fridge, or the microwave if in haste."

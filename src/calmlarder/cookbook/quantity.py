@@ -3,7 +3,7 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, Span, number
 
 # Millilitres, least and most that the word means. US measures: NIST Handbook 44 (2023), Appendix C; the cup and

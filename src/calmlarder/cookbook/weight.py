@@ -4,7 +4,8 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.quantity import VOLUMES, Found, Quantity
 from calmlarder.larder.grams import grams_of, grams_of_volume, told_by_piece
-from calmlarder.matching.amounts import CONTAINERS, Amount
+from calmlarder.matching.amounts import Amount
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food

@@ -7,8 +7,8 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.amounts import CONTAINERS
 from calmlarder.matching.line import amount_in
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

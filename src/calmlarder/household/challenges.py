@@ -13,7 +13,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Clock, clock
-from calmlarder.reintroduction.course import Standing, counted, days_ahead, standing
+from calmlarder.reintroduction.course import Standing, days_ahead, standing
 from calmlarder.reintroduction.entry import Bar, bars
 from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
@@ -24,8 +24,7 @@ from calmlarder.store.ledger import felt_since
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
-RETEST_MONTHS = (3, 6)  # after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
-_RETEST_DAYS = 91  # three months
+_RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
 _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
     "wheat": ("core",),
     "onion": ("fresh", "other"),
@@ -297,9 +296,3 @@ def _to_retest(day: date, concluded: Sequence[Course], person: Person) -> tuple[
         for challenge, one in last.items()
         if challenge not in found and one.concluded and day - one.concluded >= timedelta(days=_RETEST_DAYS)
     )
-
-
-def days_at_limit(stands: Standing) -> tuple[int, int]:
-    """Calm days and days of a finished challenge that say something."""
-    days = counted(stands.tried)
-    return sum(day.result == "calm" for day in days), len(days)

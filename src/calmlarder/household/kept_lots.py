@@ -88,11 +88,6 @@ def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, table
     return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
 
 
-def with_kept_boxes(store: Store, tables: Tables) -> Tables:
-    """The tables, with the boxed dishes of the larder among their foods."""
-    return _with_boxes_of(store.lots(), tables)
-
-
 def _with_boxes_of(rows: Iterable[Stored], tables: Tables) -> Tables:
     boxes = []
     for row in rows:

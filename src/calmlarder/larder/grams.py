@@ -1,6 +1,7 @@
 """From an amount in a cook's words to grams of a food."""
 
-from calmlarder.matching.amounts import CONTAINERS, Amount, spread
+from calmlarder.matching.amounts import Amount, spread
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
@@ -62,6 +63,7 @@ _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "lea
 _SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
 _SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a piece; common practice, no source
 _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
+_LARGE = 450  # grams: of what is heavier `a piece` is a part; ours
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
@@ -91,6 +93,8 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
+    if amount.measure == "piece" and amount.how == "guessed" and one.typical >= _LARGE:
+        one = one.times(_END)  # a piece of pumpkin is no whole one
     if amount.measure in _SMALLER and row.measure == "piece":
         one = one.times(_SMALLER[amount.measure])
     if amount.measure == "heel" and row.measure != "heel" and food.kind != "bread":
@@ -184,6 +188,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    if food.kind == "tofu":
+        wanted = ("block", *wanted)  # one tofu is a block of it
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):

@@ -62,10 +62,17 @@ _OPINION = re.compile(
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
+    r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
     r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
 )
 
 
+# What people of the house think of it: `(kids don't eat it)`.
+_TASTES = re.compile(
+    rf"\b(?:the |my |our )?(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
+    r" (?:do not|does not|will not|don'?t|doesn'?t|won'?t|can'?t|never|hates?|loves?|likes?|dislikes?|refuses?)\b"
+    r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*"
+)
 _DESCRIBED = re.compile(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
@@ -77,7 +84,7 @@ def without_asides(text: str) -> str:
     bare = _HEADING.sub("", text)
     while (found := _LEAD.match(bare)) and bare[found.end() :].strip():
         bare = bare[found.end() :]
-    bare = _OPINION.sub(" ", bare)
+    bare = _TASTES.sub(" ", _OPINION.sub(" ", bare))
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
     bare = _CAME.sub(_giver, _GIVEN_FROM.sub(" ", bare))

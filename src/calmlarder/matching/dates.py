@@ -15,6 +15,7 @@ from calmlarder.matching.calendar_days import (
     parse_day_of,
     weekday_slip,
 )
+from calmlarder.matching.measures import MEASURE, UNIT
 
 # `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
@@ -56,7 +57,8 @@ _SURE = frozenset({
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(
-    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])"
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
+    rf"\s+({DAY_WORD})(?![\w/])"
 )
 _DATE_AND_KIND = re.compile(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
@@ -105,7 +107,7 @@ _BARE_ON = (
     rf"|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
-    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:(?:st|nd|rd|th)(?: {MONTH})?| {MONTH}|(?=\s*(?:$|[,;)])))"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
@@ -119,6 +121,12 @@ _KIND_ALONE = re.compile(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
+# A day of the month by its number alone: `until 15`, `bbe 15`.
+_BARE_DAY = re.compile(
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
+    rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
+)
+_WAS = re.compile(r"\b(?:was|were)\b")
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
 _BEHIND = frozenset({"expired", "ran out on", "went out of date"})
@@ -172,7 +180,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
-    text = _plain_days(text, today)
+    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
@@ -200,7 +208,8 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _KIND_AND_DATE.search(text):
         kind = _KINDS[found[1]]
-        on = parse_day_of(found[2], today, kind in _FUTURE and found[1] not in _BEHIND)
+        ahead = kind in _FUTURE and found[1] not in _BEHIND and not _WAS.search(found[0])
+        on = parse_day_of(found[2], today, ahead)
         if found[1].endswith("before") and kind == "use-by":
             on -= timedelta(days=1)  # before a day is the day before it
         dates.append(Dated(kind, on))

@@ -13,6 +13,7 @@ _KINDS = (
     frozenset({"firm", "silken", "smoked"}),
     frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
 )
+_ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
 _KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
 KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
 _BEFORE_KIND = re.compile(
@@ -37,6 +38,8 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     told = KIND.findall(text)
     if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
         return []
+    if set(told) <= _ONE_AFTER_THE_OTHER and len(re.findall(r"\d", text)) < 2:
+        return []  # `rice (cooked, frozen)` is one thing
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
         if split is _BEFORE_KIND:

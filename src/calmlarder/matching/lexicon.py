@@ -10,10 +10,10 @@ from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
-from calmlarder.matching.amounts import MEASURE_WORDS
+from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.states import FITS, is_state_of
-from calmlarder.matching.words import plain, raw_words, singular
+from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
@@ -78,6 +78,8 @@ class Lexicon:
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
+        # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
+        self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -132,7 +134,11 @@ class Lexicon:
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
-        nearest = alike or nearest
+        doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
+        nearest = doubled or alike or nearest
+        nearest.sort(key=lambda known: known not in self.at_home)
+        if len(word) <= _SHORTEST_SLIP and nearest[0] not in self.at_home:
+            return None
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
         return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
@@ -140,10 +146,15 @@ class Lexicon:
     def _is_sure(self, word: str, known: str, distance: int, alike: bool) -> bool:
         """Whether a slip is taken, and not asked about: two letters off it must sound the same as well.
 
-        Words of other tongues lie near: calamansi is no calamari, crottin no crouton.
+        Words of other tongues lie near: calamansi is no calamari, crottin no crouton. So do names that stand in no
+        food's own name: burek is no burak, bammy no bamya.
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
+            return False  # another vowel makes another word of it: posto is no pesto
+        if known not in self.at_home:
+            return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
             return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
@@ -153,6 +164,7 @@ _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
+_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _AND = re.compile(r"\b(?:and|or)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
@@ -162,7 +174,7 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = plain(text)
+    bare = _DEEP_FROZEN.sub("frozen ", plain(text))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 
@@ -203,6 +215,11 @@ def _derived(word: str, known: str) -> bool:
     return any(word in {known + end, known.rstrip("e") + end} for end in _DERIVED)
 
 
+def _undoubled(word: str) -> str:
+    """A word with its doubled letters written once."""
+    return "".join(letter for index, letter in enumerate(word) if index == 0 or letter != word[index - 1])
+
+
 @lru_cache(maxsize=20_000)
 def _sounds(word: str) -> str:
     """Much the same for words that sound the same: doubled letters once, vowels left out, c as s or k."""
@@ -210,7 +227,7 @@ def _sounds(word: str) -> str:
     for soft in ("ce", "ci", "cy"):
         text = text.replace(soft, "s" + soft[1])
     text = text.replace("c", "k").replace("z", "s").translate(_VOWELS)
-    return "".join(letter for index, letter in enumerate(text) if index == 0 or letter != text[index - 1])
+    return _undoubled(text)
 
 
 def _one_food(words: list[str], lexicon: Lexicon) -> bool:

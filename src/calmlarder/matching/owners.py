@@ -65,7 +65,11 @@ _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
-_BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
+_VERBS = (
+    r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
+    r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
+)
+_BARE = re.compile(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 _ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
@@ -171,7 +175,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _LAST.search(text)
     if found and _GIVEN_BY.search(text[: found.start() + 1]):
         return None, None, text
-    if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
+    if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text

@@ -5,10 +5,11 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.amounts import Amount, take_amount
 from calmlarder.matching.conditions import condition_words, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS

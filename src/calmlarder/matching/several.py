@@ -7,6 +7,7 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
@@ -24,6 +25,8 @@ _SIDE_BY_SIDE = (
     frozenset({"fruit", "citrus"}),
     _SEASONINGS,
 )  # fmt: skip
+# What other things lie in or taste of.
+_FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
 _MOST_WORDS, _LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
@@ -183,9 +186,11 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     told = sum(part.amount.how != "none" for part in parts)
     if counted and told >= max(2, len(parts) - 1):
         return True
+    heads = [part.said.split()[-1] if part.said else "" for part in parts]
+    if len(parts) == 2 and parts[1].said in PRODUCTS:
+        return False
     if all(food.is_staple for food in foods):
         return True
-    heads = [part.said.split()[-1] if part.said else "" for part in parts]
     if any(head in PRODUCTS | DISHES for head in heads):
         return len(set(heads)) == 1
     return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
@@ -200,9 +205,17 @@ def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexi
             continue
         part = name_part(said, hints, lexicon)
         if part.named.outcome == "matched" and not part.named.partly:
+            if _is_packed_in(part, text, lexicon):
+                continue
             amounts = name_part(text, hints, lexicon)
             return part._replace(words=amounts.words, amount=amounts.amount)
     return None
+
+
+def _is_packed_in(part: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether a bracket rather says what a strange thing in a tin or a jar lies in: `1 tin pilchards (tomato)`."""
+    kinds = {lexicon.tables.food_by_id[food].kind for food in part.named.foods}
+    return bool(kinds & _FLAVOURS) and any(MEASURE_WORDS.get(word) in CONTAINERS for word in WORD.findall(text))
 
 
 def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
@@ -264,6 +277,8 @@ def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: 
         if not 2 <= len(pieces) <= MOST_PARTS or pieces[0].split()[0] in WITH:
             continue
         parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if len(parts) == 2 and parts[1].said in PRODUCTS:
+            continue  # mustard oil is no mustard and no oil
         if all(part.named.outcome == "matched" for part in parts):
             return parts
     return []

@@ -65,9 +65,9 @@ def unreached(
         if shelf.lot.id in why_not:
             why += f"; {why_not[shelf.lot.id]}"
         elif shelf.place not in taken:
-            why += "; no dish of these sittings takes it"
+            why += "; no dish of these meals takes it"
         else:
-            why += "; more than these sittings can hold"
+            why += "; more than these meals can hold"
         why += "; the freezer saves it" if shelf.lot.id in frozen else ""
         portions = left[shelf.place] / float(shelf.food.portion_g)
         lot = shelf.lot

@@ -8,7 +8,6 @@ from collections.abc import Iterable
 from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
-from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.profile import profile_named, typical_room
@@ -51,6 +50,11 @@ def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -
     if tables.unknown_of(food.id):
         return None
     figure, _ = food_figures(tables.fermentables_of(food.id)).exact[group_of(challenge)]
+    return _grams(dose_g, figure)
+
+
+def _grams(dose_g: float, figure: Decimal) -> float | None:
+    """Grams of a food with so many mg of the group in 100 g."""
     if figure <= 0:
         return None
     exact = Decimal(str(dose_g)) * 1000 / figure * 100
@@ -59,13 +63,13 @@ def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -
 
 def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> ChallengeFood | None:
     """The food with its amounts; None where it is not pure, holds too little, or a figure is unknown."""
-    ladder = ladder_of(challenge)
-    grams = [grams_for(food, challenge, dose, tables) for dose in ladder.doses_g]
-    low, middle, top = grams
-    if low is None or middle is None or top is None or top > MOST_GRAMS or not _is_source(food, challenge):
+    if not _is_source(food, challenge) or tables.unknown_of(food.id):
         return None
-    figures = food_figures(tables.fermentables_of(food.id))
     own: Group = group_of(challenge)
+    figures = food_figures(tables.fermentables_of(food.id))
+    low, middle, top = (_grams(dose, figures.exact[own][0]) for dose in ladder_of(challenge).doses_g)
+    if low is None or middle is None or top is None or top > MOST_GRAMS:
+        return None
     for cap in profile_named("elimination", tables).food_caps:
         if not cap.covers(food.cutoff_class) or cap.group == own:
             continue
@@ -103,6 +107,3 @@ def _is_source(food: Food, challenge: Challenge) -> bool:
             and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
         )
     return True
-
-
-__all__ = ["PER_MG", "ChallengeFood", "challenge_food", "foods_for", "grams_for"]

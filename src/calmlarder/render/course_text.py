@@ -235,11 +235,12 @@ def status_object(status: "Status") -> dict[str, Any]:
     }
 
 
-def status_text(status: "Status") -> str:
-    """Where somebody is, what was found, what comes next."""
+def status_text(status: "Status", on_screen: bool = False) -> str:
+    """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
     lines = [
-        f"{who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}, limits: {who.profile}"
+        f"{who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}"
+        f"{'' if who.profile == who.phase else f', limits: {who.profile}'}"
     ]
     if status.clock is not None:
         lines.append(clock_text(status.clock))
@@ -251,7 +252,8 @@ def status_text(status: "Status") -> str:
         lines.append("Found so far:")
         lines += [f"  {limit_line(own)}" for own in who.own_limits]
         if who.profile != "own":
-            lines.append(f"They count once you say so: `calmlarder people set {who.name} --profile own`.")
+            how = "limits: own, in People" if on_screen else f"`calmlarder people set {who.name} --profile own`"
+            lines.append(f"They count once you say so: {how}.")
     if status.left:
         lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
     if status.retest:

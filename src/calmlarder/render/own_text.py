@@ -10,9 +10,9 @@ if TYPE_CHECKING:
     from calmlarder.household.own_recipes import Ready
 
 
-def own_text(ready: Sequence["Ready"], style: Style) -> str:
+def own_text(ready: Sequence["Ready"], style: Style, on_screen: bool = False) -> str:
     """Each on its lines; nothing where none is ready."""
-    return "\n".join(_lines(ready, style)) + "\n" if ready else ""
+    return "\n".join(_lines(ready, style, on_screen)) + "\n" if ready else ""
 
 
 def own_objects(ready: Sequence["Ready"]) -> list[dict[str, Any]]:
@@ -30,7 +30,7 @@ def own_objects(ready: Sequence["Ready"]) -> list[dict[str, Any]]:
     ]
 
 
-def _lines(ready: Sequence["Ready"], style: Style) -> Iterator[str]:
+def _lines(ready: Sequence["Ready"], style: Style, on_screen: bool) -> Iterator[str]:
     yield style.strong("Your own recipes that the larder has the foods for")
     for one in ready:
         told = f"{one.recipe.title}, for {one.recipe.serves} as written"
@@ -38,7 +38,7 @@ def _lines(ready: Sequence["Ready"], style: Style) -> Iterator[str]:
             told += f"; {one.goes_first}: {one.days_left} d left"
         if one.look_for:
             told += f"; look for {', '.join(one.look_for)}"
-        yield from textwrap.wrap(
-            f"{told}. `calmlarder adapt --kept {one.number}` shows it.", style.width,
-            initial_indent="  ", subsequent_indent="    ",
-        )  # fmt: skip
+        told += "." if on_screen else f". `calmlarder adapt --kept {one.number}` shows it."
+        yield from textwrap.wrap(told, style.width, initial_indent="  ", subsequent_indent="    ")
+    if on_screen:
+        yield from textwrap.wrap("They stand behind Ctrl+R, F6 in the larder.", style.width)

@@ -51,11 +51,6 @@ def tonight_text(
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
-def dinner_text(dinner: Dinner, style: Style) -> str:
-    """One dinner by itself: amounts, what to weigh, steps, timeline."""
-    return "\n".join(_dinner(dinner, style, None))
-
-
 def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     """What a dinner brings each person against the caps, and what it rescues."""
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
@@ -68,10 +63,9 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
         "\n".join(_wrapped(short_of_protein(dinner), style)),
         "\n".join(cautions),
         "\n".join(_stacked(composed, wanted, style)),
-        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_wrapped(_from_memory(dinner), style)),
         "\n".join(_left_out(composed, (), style)),
         "\n".join(_wrapped(CAUTION, style)),
-        _closing(composed),
     ]
     return "\n\n".join(part for part in parts if part)
 
@@ -121,11 +115,15 @@ def glance(dinner: Dinner) -> str:
         f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
         f"at most {each.at_most_g[key]:.2f} g."
     )
+    return f"{said} {_from_memory(dinner)}".rstrip()
+
+
+def _from_memory(dinner: Dinner) -> str:
     recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
     if not recalled:
-        return said
+        return ""
     more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
-    return f"{said} From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
+    return f"From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
 def _about(dinner: Dinner) -> str:
@@ -235,7 +233,7 @@ def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
         return
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
-        yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
+        yield from _wrapped(f"Problem: {in_words(obstacle)}.", style, "  ")
     if composed.nothing_near:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 

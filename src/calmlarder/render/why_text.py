@@ -76,7 +76,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
             f"{why.part.grams_weighed} g on the scale would fit one person at one meal")  # fmt: skip
         yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
     for obstacle in why.obstacles:
-        yield from style.hanging(f"In the way: {in_words(obstacle)}.")
+        yield from style.hanging(f"Problem: {in_words(obstacle)}.")
 
 
 def _heading(why: Why) -> str:

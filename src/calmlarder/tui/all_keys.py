@@ -21,7 +21,7 @@ def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
     for node, binding, enabled, _ in screen.active_bindings.values():
         if node is screen and enabled and binding.description and binding.action.removeprefix("app.") not in seen:
             seen.add(binding.action.removeprefix("app."))
-            yield _named(app.get_key_display(binding)), binding.description
+            yield _named(app.get_key_display(binding)), binding.tooltip or binding.description
 
 
 def _named(key: str) -> str:
@@ -46,4 +46,4 @@ def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
             continue
         seen.add(action)
         run = partial(app.run_action, binding.action, default_namespace=node)
-        yield SystemCommand(binding.description, f"key {app.get_key_display(binding)}", run)
+        yield SystemCommand(binding.tooltip or binding.description, f"key {app.get_key_display(binding)}", run)

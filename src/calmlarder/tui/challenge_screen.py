@@ -102,7 +102,10 @@ class ChallengeScreen(TurnsWithDay[None]):
         by_day = challenges.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
         history = [line for pair in found for line in course_text.course_lines(*pair)]
-        parts = [course_text.status_text(status), *(["\n".join(["Day by day", *history])] if history else [])]
+        parts = [
+            course_text.status_text(status, on_screen=True),
+            *(["\n".join(["Day by day", *history])] if history else []),
+        ]
         self.query_one("#challenge", Static).update("\n\n".join(parts))
         self.refresh_bindings()
 
@@ -110,10 +113,12 @@ class ChallengeScreen(TurnsWithDay[None]):
         return challenges.is_challenged(self._kitchen, ME)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """Start where none goes on; skip and stop where one does."""
+        """Start where none goes on; score, skip and stop where one does; a page where there is a day to tell of."""
         if action == "start":
             return not self._goes_on()
-        return self._goes_on() if action in {"skip", "stop"} else True
+        if action == "write":
+            return bool(challenges.courses(self._kitchen, ME))
+        return self._goes_on() if action in {"score", "skip", "stop"} else True
 
     def action_score(self) -> None:
         """How today was; on a day with a dose it counts as eaten unless they say otherwise."""

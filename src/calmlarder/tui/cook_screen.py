@@ -15,6 +15,7 @@ from calmlarder.household.household import Household
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
 from calmlarder.tui.told import told
@@ -36,11 +37,11 @@ class CookScreen(Screen[bool]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next"),
-        Binding("c", "cooked", "Cooked"),
-        Binding("w", "weighed", "Weighed"),
-        Binding("t", "timer", "Timer"),
+        Binding("b", "begin", "Begin", tooltip="Begin: the clock of the time line runs from now"),
+        Binding("t", "timer", "Timer", tooltip="A timer for what cooks by itself"),
+        Binding("w", "weighed", "Weighed", tooltip="What the scale really showed"),
+        Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
         Binding("left,backspace", "step(-1)", "Back a step"),
-        Binding("b", "begin", "Begin"),
         Binding("escape", "leave", "Leave"),
     ]
 
@@ -196,7 +197,8 @@ class CookScreen(Screen[bool]):
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
         logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
-        self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
+        words = f"cooked: {self._dinner.title}, taken out of the larder{logged} (Ctrl+Z undoes all of it)"
+        LarderScreen.say(self.app.screen_stack, words)
         self._gone(True)
 
     def action_leave(self) -> None:

@@ -59,9 +59,13 @@ class LarderEntry(LarderKeys):
         if self._editing is not None:
             write_anew(self._kitchen, self._editing, reading)
             self._editing = None
+            self.refill()
         else:
-            keep_lines(self._kitchen, [reading])
-        self.refill()
+            kept = keep_lines(self._kitchen, [reading])
+            self.refill()
+            # In sight, so that the next key (frozen, edit) is meant for what was typed just now.
+            new = [*(one.id for one in kept.lots), *(one.id for one in kept.asked)]
+            self._choose(new[0] if new else None)
         self._next_line()
 
     def _keep_logged(self, logged: LogLine) -> None:
@@ -134,6 +138,7 @@ class LarderEntry(LarderKeys):
         self._waiting = found.waiting
         self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
         self.refill()
+        self.query_one(ItemList).choose_first()
         self._next_line()
 
     def _next_line(self) -> None:

@@ -103,7 +103,7 @@ class LarderKeys(TurnsWithDay[None]):
             self.notify(f"kept: {lots} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
-    def _choose(self, lot_id: int) -> None:
+    def _choose(self, lot_id: int | None) -> None:
         self.query_one(ItemList).choose(str(lot_id))
 
     def action_mistake(self) -> None:

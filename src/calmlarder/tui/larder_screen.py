@@ -1,10 +1,12 @@
 """The larder: a line to type what came in, and what is there, what goes first on top."""
 
+from collections.abc import Sequence
 from typing import Any, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.screen import Screen
 from textual.timer import Timer
 from textual.widgets import Input, Static
 
@@ -109,6 +111,13 @@ class LarderScreen(LarderEntry):
         else:
             super().notify(message, **options)
 
+    @classmethod
+    def say(cls, screens: "Sequence[Screen[Any]]", message: str) -> None:
+        """What was done elsewhere with the larder, said below its line for whoever comes back to it."""
+        for screen in screens:
+            if isinstance(screen, cls):
+                screen.notify(message)
+
     def _look_again(self) -> None:
         """Another program may work on the same larder."""
         seen = self._kitchen.version()
@@ -117,9 +126,12 @@ class LarderScreen(LarderEntry):
             self.refill()
 
     def on_screen_resume(self) -> None:
-        """Something may have been cooked meanwhile."""
+        """Something may have been cooked meanwhile; where the list is not walked it begins with what goes first."""
         super().on_screen_resume()
         self.refill()
+        items = self.query_one(ItemList)
+        if not items.has_focus:
+            items.choose_first()
 
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:

@@ -47,6 +47,7 @@ class ItemList(OptionList):
         super().__init__(id="items")
         self._groups: tuple[ItemGroup, ...] = ()
         self._drawn_for = 0
+        self._is_typing = False  # a letter was handed on, and the entry line has not the focus yet
 
     @property
     def groups(self) -> tuple[ItemGroup, ...]:
@@ -68,6 +69,11 @@ class ItemList(OptionList):
         """Put the bar on an item that is there."""
         if item_id in {item.id for item in self.items}:
             self.highlighted = self.get_option_index(item_id)
+
+    def choose_first(self) -> None:
+        """Put the bar on what stands on top."""
+        if self.items:
+            self.choose(self.items[0].id)
 
     def fill(self, groups: Sequence[ItemGroup]) -> None:
         """Show these; the bar stays on its item, or in its place where that is gone."""
@@ -97,10 +103,25 @@ class ItemList(OptionList):
             self._redraw()
 
     def on_key(self, event: events.Key) -> None:
-        """What is typed is for the entry line."""
-        if event.is_printable and event.character is not None and event.character != " ":
+        """What is typed is for the entry line, the spaces behind its first letter too."""
+        if event.is_printable and event.character is not None and (event.character != " " or self._is_typing):
+            self._is_typing = True
             event.stop()
+            event.prevent_default()
             self.post_message(self.Typed(event.character))
+
+    def on_blur(self) -> None:
+        """What is typed goes elsewhere now."""
+        self._is_typing = False
+
+    def scroll_to_highlight(self, top: bool = False) -> None:
+        """The heading over the first item of a group is in sight with it."""
+        super().scroll_to_highlight(top)
+        at = self.highlighted
+        if at and self.get_option_at_index(at - 1).disabled:
+            height = sum(str(self.get_option_at_index(n).prompt).count("\n") + 1 for n in range(at - 1))
+            if height < self.scroll_offset.y:
+                self.scroll_to(y=height, animate=False, force=True)
 
     def _draw(self) -> None:
         self._drawn_for = self.size.width

@@ -1,0 +1,33 @@
+"""What a day behind says of a fresh thing: `green beans from monday` were bought then, and not cooked."""
+
+import re
+from collections.abc import Iterable
+
+from calmlarder.matching.dates import Dated
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.part import Part
+
+# Vegetables and fruit that are sold raw; potatoes are left out, for those of a day are left from a dinner.
+_SOLD_RAW = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
+    "fruit-vegetable", "sweetcorn", "squash", "herb", "fruit", "citrus",
+})  # fmt: skip
+_SAYS_COOKED = re.compile(
+    r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
+    r"|supper|box|tupperware|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
+)
+
+
+def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
+    """Whether a line, read without its day behind, names nothing but raw things, and no word says they were cooked."""
+    if _SAYS_COOKED.search(text):
+        return False
+    parts = tuple(raw)
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    clear = all(part.named.outcome == "matched" for part in parts)
+    return clear and all(food.kind in _SOLD_RAW and food.state == "raw" for food in foods)
+
+
+def as_bought(dates: Iterable[Dated]) -> tuple[Dated, ...]:
+    """The dates, with the day of making as the day of buying."""
+    return tuple(dated._replace(kind="bought") if dated.kind == "made" else dated for dated in dates)
