@@ -24,7 +24,7 @@ from hypothesis.stateful import (
 )
 
 from calmlarder.history.eaten_up import Eaters
-from calmlarder.history.told import eaten_of
+from calmlarder.history.told import Meal, eaten_of
 from calmlarder.household.booking import Boxing, Ending, Taken, end, move, take, used_up
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept
@@ -162,7 +162,7 @@ class Books(RuleBasedStateMachine):
         reading = READER.read(f"{grams} g kale", "t")
         assert reading is not None
         assert reading.lot is not None
-        entry = eaten_of(reading.lot, datetime(2026, 3, 11, 12), "me", TODAY, TABLES)
+        entry = eaten_of(reading.lot, Meal(datetime(2026, 3, 11, 12), "me"), TODAY, TABLES)
         self.act(lambda: log(self.store, entry), logged=grams, **{"by itself": grams})
 
     @precondition(lambda self: self.store.lots())

@@ -9,6 +9,7 @@ from contextlib import suppress
 from importlib import import_module
 from io import TextIOWrapper
 
+from calmlarder.commands.given import given
 from calmlarder.commands.parser import parser
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
@@ -47,7 +48,7 @@ def _run(arguments: Sequence[str] | None) -> int:
     module, _, function = options.run.partition(":")
     run = getattr(import_module(f"calmlarder.commands.{module}"), function)
     try:
-        return int(run(options))
+        return int(run(given(run, options)))
     except CannotGoOn as stop:
         for problem in stop.problems:
             _complain(str(problem))

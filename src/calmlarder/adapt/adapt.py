@@ -7,7 +7,7 @@ from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.reasons import share_of, why_line, why_serving
+from calmlarder.adapt.reasons import how_to, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.cookbook.recipe import IngredientRead
@@ -90,6 +90,7 @@ def _changes(
                             (why_line(line, choice, serves, eaters.limits, over), _new_allergens(line.line, choice)),
                         )
                     ),
+                    how=how_to(line, choice),
                 )
             )
     if solved.serves != serves:
@@ -121,4 +122,4 @@ def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) 
         share = share_of(LineLoad(line.food, amount, line.profile), serves, eaters.limits, over)
     if share is None:
         return Brought(place=line.place, cap=None, grams=Decimal(0))
-    return Brought(place=line.place, cap=share.cap.key, grams=share.grams)
+    return Brought(place=line.place, cap=share.cap.key, grams=share.grams, limit_g=share.cap.typical_g)

@@ -201,7 +201,7 @@ class Sum(NamedTuple):
 
 
 def sum_of(
-    plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int, sure: Sure
+    plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int | Fraction, sure: Sure
 ) -> Sum:
     """What a plate brings each person under a limit, the classes apart that it does not cover."""
     likely, off, by_eye = _ZERO, dict[str, Fraction](), dict[str, Fraction]()
@@ -288,7 +288,7 @@ def _told(grams: Fraction) -> str:
 def limit_faults(
     plate: Sequence[Part],
     limits: Iterable[Limit],
-    people: int,
+    people: int | Fraction,
     request: Mapping[str, Any],
     read: tuple[Mapping[str, Row], Figures],
 ) -> list[str]:

@@ -8,7 +8,7 @@ from datetime import date, datetime, timedelta
 from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
@@ -47,7 +47,7 @@ def verify_plan(
     today = date.fromisoformat(str(request["today"]))
     lots = [_pinned(lot, today) for lot in lots]
     stock = [Decimal(str(lot["grams"])) for lot in lots]
-    opened: dict[int, date] = {}
+    larder = _Larder(today, lots, stock, {}, foods, keeping)
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
     larders: dict[int, list[Mapping[str, Any]]] = {}  # as each dish was cooked from it
     sittings = plan["sittings"]
@@ -70,7 +70,7 @@ def verify_plan(
         if one is cook:
             there: list[Mapping[str, Any]] = []
             for use in dinner["uses"]:
-                faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
+                faults += [f"{where}: {fault}" for fault in _take(use, day, larder)]
             larders[number] = there
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
                 # What is left of a pack that an earlier dish took from has no weight that anybody knows.
@@ -104,28 +104,31 @@ def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], 
     return int(row["days"]) if row else None
 
 
-def _take(
-    use: Mapping[str, Any],
-    day: date,
-    today: date,
-    lots: Sequence[Mapping[str, Any]],
-    stock: list[Decimal],
-    opened: dict[int, date],
-    foods: Mapping[str, Row],
-    keeping: Mapping[tuple[str, ...], Row],
-) -> list[str]:
+class _Larder(NamedTuple):
+    """What is there on the first day, what is left of each lot, and since when packs are open."""
+
+    today: date
+    lots: Sequence[Mapping[str, Any]]
+    stock: list[Decimal]
+    opened: dict[int, date]
+    foods: Mapping[str, Row]
+    keeping: Mapping[tuple[str, ...], Row]
+
+
+def _take(use: Mapping[str, Any], day: date, larder: _Larder) -> list[str]:
     """Take it from its lot, if that holds it and may be eaten that day."""
     faults: list[str] = []
-    for place, lot in enumerate(lots):
+    stock, opened = larder.stock, larder.opened
+    for place, lot in enumerate(larder.lots):
         if lot["id"] != use["lot"]:
             continue
-        faults = _past(lot, day, today)
+        faults = _past(lot, day, larder.today)
         if stock[place] < Decimal(use["grams"]):
             faults.append(f"{use['grams']} g of `{use['line']}` where {stock[place]} g are left")
-        food = foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
+        food = larder.foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
         if food and _packed(food) and not lot["opened"] and lot["place"] != "freezer":
             since = opened.get(place, day)
-            days = _keeps(food, "fridge", "opened", keeping)
+            days = _keeps(food, "fridge", "opened", larder.keeping)
             if days is not None and (day - since).days > days:
                 faults.append(f"`{use['line']}` was opened on {since} and keeps {days} days")
         if not faults:

@@ -10,7 +10,8 @@ from calmlarder.history.ended import Ended
 from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import Settled, people_of, settled
-from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN, Profile, profile_named
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import boxes_of, with_boxes
@@ -193,14 +194,16 @@ class Household:
         """What holds for who eats: as asked, else as settled here; allergens join those that are settled."""
         home = self.settled()
         return Eating(
-            self.profile_named(profile or home.profile),
+            self.profile_named(profile) if profile else self.profile(),
             diet or home.diet,
             tuple(dict.fromkeys((*home.avoid, *avoid))),
         )
 
     def profile(self) -> Profile:
-        """The caps that hold."""
-        return self.profile_named(self.settled().profile)
+        """The limits that hold for me: while a challenge of mine goes on, those of elimination."""
+        from calmlarder.household.challenges import is_challenged  # it knows the household, too
+
+        return self.profile_named(BASE if self.is_kept and is_challenged(self, ME) else self.settled().profile)
 
     @property
     def profiles(self) -> tuple[str, ...]:

@@ -1,6 +1,6 @@
 """Recipes that were made to fit and kept: the person's own, proposed when their foods are in the larder."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -106,30 +106,41 @@ def recipe_numbered(household: Household, number: int) -> OwnRecipe:
     return kept[number - 1]
 
 
+def readable(recipe: OwnRecipe) -> str:
+    """A kept recipe in words: one that came from a page was kept as data."""
+    from calmlarder.cookbook.read import read_recipe
+    from calmlarder.cookbook.write import rewritten
+
+    read = read_recipe(recipe.text)
+    return recipe.text if read.form != "jsonld" else rewritten(read, {}, recipe.serves, "text")
+
+
 def ready_recipes(household: Household, evening: Evening) -> tuple[Ready, ...]:
     """The kept recipes whose foods are there for tonight and that fit beside what was eaten, what goes first on top.
 
     Each is put through the check of a plate; staples that are not typed into the larder are named.
     """
-    kept = own_recipes(household)
-    if not kept:  # as a rule: then nothing of what judges a recipe need be loaded
-        return ()
+    found = (ready_recipe(household, evening, one) for one in numbered_recipes(household))
+    return first_to_go(one for one in found if one is not None)
+
+
+def numbered_recipes(household: Household) -> tuple[tuple[int, OwnRecipe], ...]:
+    """What was kept, each with its number from 1."""
+    return tuple(enumerate(own_recipes(household), start=1))
+
+
+def first_to_go(ready: Iterable[Ready]) -> tuple[Ready, ...]:
+    """What has to be eaten first on top, then as they were kept."""
+    return tuple(sorted(ready, key=lambda one: (one.days_left is None, one.days_left or 0, one.number)))
+
+
+def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, OwnRecipe]) -> Ready | None:
+    """One kept recipe, where its foods are there and it fits; else None."""
+    number, recipe = numbered
 
     from calmlarder.household.swapping import grams_to_eat
 
     there = grams_to_eat(evening.lots)
-    found = [
-        ready
-        for number, recipe in enumerate(kept, start=1)
-        if (ready := _ready(household, evening, (number, recipe), there)) is not None
-    ]
-    return tuple(sorted(found, key=lambda one: (one.days_left is None, one.days_left or 0, one.number)))
-
-
-def _ready(
-    household: Household, evening: Evening, numbered: tuple[int, OwnRecipe], there: Mapping[str, float]
-) -> Ready | None:
-    number, recipe = numbered
     request, known = evening.request, household.plain_tables.food_by_id
     if request.minutes is not None and recipe.minutes is not None and recipe.minutes > request.minutes:
         return None
@@ -150,7 +161,15 @@ def _ready(
     from calmlarder.household.plate import PlateAsked, plate_of
 
     asked = PlateAsked(
-        (), request.sitting, request.people, request.tolerance, False, request.profile.name, request.stacking, False
+        (),
+        request.sitting,
+        request.people,
+        request.tolerance,
+        False,
+        request.profile.name,
+        request.stacking,
+        False,
+        request.table,
     )
     plate = plate_of(household, asked, portions)
     if plate.faults or not plate.answer.judged.fits:

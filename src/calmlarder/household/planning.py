@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.challenge_dose import with_protocol
 from calmlarder.household.household import Household
+from calmlarder.household.reminders import tolerated_words
 from calmlarder.household.request import Evening, evening, settled_for, stacking_for
+from calmlarder.intake.eaten import ME
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
@@ -69,8 +71,10 @@ def plan_asked(
     if asked.request.stacking is None:
         how, _ = stacking_for(choices, settled_for(household, choices), sittings[0].at)
         asked = asked._replace(request=asked.request.model_copy(update={"stacking": how}))
-    if household.is_kept and choices.use_log and choices.use_settings:
+    if household.is_kept and choices.use_challenge:
         asked = _with_protocol(household, asked, sittings)
+        words = tolerated_words(household, choices.eaters or (ME,)) if choices.use_settings else []
+        asked = asked._replace(from_home=(*asked.from_home, *words))
     return PlanAsked(asked, sittings, Stop())
 
 
@@ -79,7 +83,7 @@ def _with_protocol(household: Household, asked: Evening, sittings: "tuple[Planne
     dinners = [one.at for one in sittings if one.sitting == "dinner"]
     request, doses = with_protocol(household, asked.request, dinners)
     words = [
-        f"{at:%a %d %b} with {dose.grams} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
+        f"{at:%a %d %b} with {dose.grams:g} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
         for at, dose in doses
     ]
     return asked._replace(request=request, from_home=(*asked.from_home, *words))

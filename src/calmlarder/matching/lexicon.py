@@ -165,7 +165,8 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
-_AND = re.compile(r"\b(?:and|or)\b|&")
+_YELLOW = re.compile(r"\byell(?:a|er)\b")
+_AND = re.compile(r"\b(?:and|or|with)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
@@ -174,7 +175,7 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = _DEEP_FROZEN.sub("frozen ", plain(text))
+    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", plain(text)))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
@@ -78,10 +79,16 @@ def why_today(today: "Today") -> str:
     name, ladder = name_of(course.challenge), ladder_of(course.challenge)
     if stands.what == "wash-out":
         had = len(stands.wash_out[-BASELINE_DAYS:])
+        again = "" if stands.baseline is None else ", two of them as calm as before the last dose"
         return (
             f"{_upper(name)}: no dose today. Eat as in elimination, and score the day tonight. {BASELINE_DAYS} calm "
-            f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average, so that a reaction can be "
-            f"told from an ordinary day. Days scored so far: {had}."
+            f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average{again}, so that a reaction "
+            f"can be told from an ordinary day. Days scored so far: {had}.{_control_words(course, stands)}"
+        )
+    if stands.what == "paused" and len(stands.wash_out) < BASELINE_DAYS:
+        return (
+            f"{_upper(name)}: the challenge pauses, as fewer than {BASELINE_DAYS} days were scored in a week. Nothing "
+            f"is lost. Eat as in elimination and score each day; it goes on by itself after {BASELINE_DAYS} calm days."
         )
     if stands.what == "paused":
         return (
@@ -98,9 +105,7 @@ def why_today(today: "Today") -> str:
     if stands.what == "dose":
         is_first = not any(one.eaten.dose_g for one in stands.tried)
         what = "the same dose again, to be sure" if stands.is_repeat else f"the {'first' if is_first else 'next'} dose"
-        amount = (
-            "" if food is None or today.grams is None else f": {_on_the_scale(today.grams)} g of {food.name}, weighed"
-        )
+        amount = "" if food is None or today.grams is None else f": {today.grams:g} g of {food.name}, weighed"
         return (
             f"Today {what}, {stands.dose_g:g} g of {name}{amount}, once, with your dinner. Eat the rest of the day as "
             "in elimination, and score the day tonight. If you do not feel like it, skip the day: nothing is lost."
@@ -117,15 +122,29 @@ def why_today(today: "Today") -> str:
     return f"The challenge of {name} is over{ended}.{settle} {concluded_words(course, stands)}"
 
 
+def _control_words(course: Course, stands: Standing) -> str:
+    """The offer of a comparison day, before the first dose."""
+    if course.wants_control or stands.tried:
+        return ""
+    return (
+        " You may have a comparison day before the first dose, with the dish and without the dose: stop, and begin "
+        "again with --control."
+    )
+
+
+def passed_words(passed: Sequence[str]) -> str:
+    """That a day tells nothing of the dose, and why."""
+    names = ", ".join(name_of(group) for group in passed).replace("oligosaccharides", "fructans and GOS")
+    return (
+        f"What you logged today also went past the limit of {names}. So nobody could tell which of them a symptom came "
+        "from: the day is kept in your log and left out of the reckoning. The same dose comes again. No harm done."
+    )
+
+
 def stopped_words(course: Course) -> str:
     """That a challenge was stopped, and why."""
     why = f": {course.why_stopped}" if course.why_stopped else ""
     return f"The challenge of {name_of(course.challenge)} was stopped{why}"
-
-
-def _on_the_scale(grams: float) -> str:
-    """Whole grams from 10 on, never more than the dose."""
-    return f"{int(grams)}" if grams >= _WHOLE_FROM_G else f"{grams:g}"
 
 
 def _upper(words: str) -> str:
@@ -159,6 +178,8 @@ def today_text(today: "Today") -> str:
     stands = today.standing
     if stands is None:
         return f"{lines[0]} `calmlarder challenge status` says what is left to try, `challenge start` begins one."
+    if stands.what == "dose" and today.grams is not None and today.grams < _WHOLE_FROM_G:
+        lines.append("So little needs a scale that shows tenths of a gram.")
     if stands.what == "dose" and len(today.foods) > 1:
         others = ", ".join(
             one.food.name for one in today.foods[:5] if today.food is None or one.food.id != today.food.id
@@ -173,6 +194,7 @@ def scored_object(scored: "Scored") -> dict[str, Any]:
         "felt": scored.felt.model_dump(mode="json"),
         "red_flags": [flag.flag for flag in scored.flags],
         "dose_counted": scored.dose_counted,
+        "also_passed": list(scored.passed),
         "today": today_object(scored.today),
     }
 
@@ -196,6 +218,8 @@ def clock_text(clock: Clock) -> str:
             "clearly helped, that is no fault of yours: it does not help everybody. The usual advice then is to eat as "
             "before and to look for other help. Staying on it longer makes it harder to eat well."
         )
+    if clock.says == "how is it going" and clock.fell_by is None:
+        return f"{weeks}{change} How is it going? `calmlarder challenge score 1 0 2 0` each day would show it."
     if clock.says == "how is it going":
         return f"{weeks}{change} How is it going? With a clear change, groups are tried again from week 4 on."
     return f"{weeks}{change}"
@@ -232,18 +256,26 @@ def status_object(status: "Status") -> dict[str, Any]:
         "own_limits": [limit_object(own) for own in who.own_limits],
         "left": list(status.left),
         "retest": list(status.retest),
+        "weight_due": status.weight_due,
     }
 
 
 def status_text(status: "Status", on_screen: bool = False) -> str:
     """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
-    lines = [
-        f"{who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}"
-        f"{'' if who.profile == who.phase else f', limits: {who.profile}'}"
-    ]
+    called = "You" if on_screen and who.name == ME else who.name
+    since = f" since {who.since}" if who.since else ""
+    limits = "" if who.profile == who.phase else f", limits: {who.profile}"
+    lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
     if status.clock is not None:
         lines.append(clock_text(status.clock))
+    if who.phase == "elimination" and who.since is None:
+        lines.append(f"When did it begin? `calmlarder people set {who.name} --phase elimination --since DATE`")
+    if status.weight_due:
+        lines.append(
+            "A month has gone by since your weight was noted. If you want to: `calmlarder people set "
+            f"{who.name} --weight KG`"
+        )
     lines.append(why_today(status.today))
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:
@@ -258,7 +290,12 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
     if status.retest:
         lines.append(f"Worth another try after three months: {', '.join(map(name_of, status.retest))}.")
-    return "\n".join([*lines, CARE])
+    # On a screen a line between what is said; what belongs to the line before it is indented.
+    apart = "\n\n" if on_screen else "\n"
+    text = lines[0]
+    for one in [*lines[1:], CARE]:
+        text += ("\n" if one.startswith(" ") else apart) + one
+    return text
 
 
 def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str, Any]]:

@@ -81,6 +81,12 @@ def tolerance(parser: Options) -> None:
     parser.add_argument("--scale", type=int, default=2, metavar="GRAMS", help="how much more on a scale (default 2)")
 
 
+def at_table(parser: Options) -> None:
+    """Who eats, by name."""
+    words = "who eats, such as me,kit+1: people of the home, and one guest in elimination"
+    parser.add_argument("--for", dest="eaters", metavar="NAMES", help=words)
+
+
 def eaters(parser: Options) -> None:
     """What may be eaten, whatever the amount."""
     parser.add_argument("--diet", choices=DIETS, help="default: the one settled at home, else omnivore: no limit")

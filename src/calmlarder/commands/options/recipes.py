@@ -21,12 +21,15 @@ def add(commands: common.Commands) -> None:
     kept.add_argument("--forget", type=int, metavar="N", help="take a kept recipe out")
     adapt.add_argument("--serves", type=int, metavar="N", help="how many it serves (default: what the recipe says)")
     adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one meal")
+    common.at_table(adapt)
     common.profile(adapt)
     common.sitting(adapt)
     common.eaters(adapt)
     common.tolerance_at_home(adapt)
     common.home(adapt)
-    adapt.add_argument("--format", choices=FORMS, help="form of the changed recipe (default: as it came in)")
+    adapt.add_argument(
+        "--format", choices=FORMS, help="form of the changed recipe (default: as it came in, of a page text)"
+    )
     common.tables(adapt)
     common.json(adapt)
 
