@@ -142,6 +142,7 @@ def plan(
 ) -> Outcome:
     """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about, in a thread."""
     from calmlarder.household.checked import plan_faults
+    from calmlarder.household.parts_in_plans import with_parts
     from calmlarder.patterns.load import shipped_patterns
     from calmlarder.plan.plan_days import plan_days
     from calmlarder.plan.weights import MOST_TO_BUY
@@ -172,4 +173,4 @@ def plan(
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
         rounds=asked.work, bound=asked.work is None,
     )  # fmt: skip
-    return outcome(planned)
+    return outcome(with_parts(planned, asked.sittings, asked.evening))
