@@ -105,6 +105,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         p.at_most({w: 1, u: -1}, 0)
         p.at_most({wn: 1, n: -1}, 0)
         p.at_most({wn: 1, w: -o.most}, 0)
+        if o.offered.food.id in {dose.food for dose in problem.wanted.doses}:  # a dose is weighed
+            p.at_most({u: 1, w: -1}, 0)
         if o.whole and o.points:
             f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
             p.at_most({f: o.most, n: -1}, 0)
