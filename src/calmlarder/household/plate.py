@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
-from calmlarder.history.told import portion_of
+from calmlarder.history.log_entry import portion_of
 from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
