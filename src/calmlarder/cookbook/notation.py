@@ -38,6 +38,8 @@ _TART = re.compile(
 )
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
+_YOGHURT = re.compile(r"\byoghurt\b")
+_IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
 # What is said in a bracket or behind a comma, and makes another food of what stands before it.
 _FREE_FROM = re.compile(
@@ -71,8 +73,8 @@ def both_parts(line: str) -> str:
 
 
 def other_spelling(line: str) -> str | None:
-    """The line with chillies by the name the tables have for them; None where it names none."""
-    told = _CHILE.sub("chilli", line)
+    """The line with chillies and yoghurt by other names, without what it lies in; None where it names none."""
+    told = _IN_OIL.sub("", _YOGHURT.sub("yogurt", _CHILE.sub("chilli", line)))
     return told if told != line else None
 
 
