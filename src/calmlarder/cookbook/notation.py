@@ -28,6 +28,13 @@ _BOTH_PARTS = re.compile(
     rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b"
     r"(?: (?:only|separated|divided|(?:kept )?(?:apart|separate)))?"
 )
+# `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
+_GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
+_NO_GREENS = re.compile(
+    rf",?\s*(?:(?:roots?|root ends?) and )?{_GREENS} (?:are )?"
+    r"(?:cut off|cut away|removed|discarded|trimmed(?: off| away)?|thrown away)"
+    rf"|,?\s*(?:discard|remove|trim off|cut off|without)(?:ing)? {_GREENS}"
+)
 # `2 inch ginger` is so long a piece: a knob to the inch, common practice, no source.
 _INCH_OF_ROOT = re.compile(
     r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
@@ -63,6 +70,9 @@ def in_plain_words(line: str) -> str:
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
+    told = _NO_GREENS.sub(" ", line)
+    if told != line:
+        line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", line)))
 
