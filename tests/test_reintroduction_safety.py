@@ -59,6 +59,8 @@ def test_whoever_lost_six_kilos_sees_a_dietitian_whatever_else_they_answer() -> 
 
 def test_a_child_is_never_started(home: Home) -> None:
     home.json(DAY, "people", "add", "kit", "--age", "12")
+    assert "only with a dietitian" not in home.told(DAY, "people", "list")
+    assert "only with a dietitian" in home.told(DAY, "people", "set", "kit", "--profile", "elimination")
     (bar,) = home.json(DAY, "challenge", "start", "gos", "--who", "kit", "--yes", "none", status=3)["bars"]
     assert bar["see"] == "dietitian"
 

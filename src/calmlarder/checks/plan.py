@@ -39,11 +39,13 @@ def verify_plan(
     faults: list[str] = []
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
     keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
-    mixed = mixtures(table_folders)
-    figures = figures_of(table_folders, mixed)
+    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
+    plates = [plate_of(one["dinner"], boxes) for one in plan["sittings"] if one["dinner"] is not None]
+    used = {part.food for plate in plates for part in plate}
+    mixed = mixtures(table_folders, used)
+    figures = figures_of(table_folders, mixed, used)
     today = date.fromisoformat(str(request["today"]))
     lots = [_pinned(lot, today) for lot in lots]
-    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     stock = [Decimal(str(lot["grams"])) for lot in lots]
     larder = _Larder(today, lots, stock, {}, foods, keeping)
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())

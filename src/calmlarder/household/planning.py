@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 SECONDS = 20.0  # the longest a round takes, as the plan's aim has it
 USUAL_DAYS = 3
+_CHECK_SHARE, _CHECK_MOST_S = 0.1, 1.0  # of the time, for the check of the plan: ours
 _APART_S = 0.5  # between two plans shown: an eye can follow
 
 
@@ -164,9 +165,10 @@ def plan(
             bound(points)
 
     lots, request, tables = asked.evening.lots, asked.evening.request, asked.evening.tables
+    seconds = SECONDS if asked.seconds is None else asked.seconds
     planned = plan_days(
         lots, asked.sittings, request, shipped_patterns(), tables,
-        SECONDS if asked.seconds is None else asked.seconds, None if better is None else so_far, asked.stop,
+        seconds - min(_CHECK_SHARE * seconds, _CHECK_MOST_S), None if better is None else so_far, asked.stop,
         asked.kept, on_bound=None if bound is None else higher,
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
         rounds=asked.work, bound=asked.work is None,
