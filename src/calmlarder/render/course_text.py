@@ -82,7 +82,8 @@ def why_today(today: "Today") -> str:
         had = len(stands.wash_out[-BASELINE_DAYS:])
         again = "" if stands.baseline is None else ", two of them as calm as before the last dose"
         return (
-            f"{_upper(name)}: no dose today. Eat as in elimination, and score the day tonight. {BASELINE_DAYS} calm "
+            f"{_reaction_words(stands)}{_upper(name)}: no dose today. Eat as in elimination, and score the day "
+            f"tonight. {BASELINE_DAYS} calm "
             f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average{again}, so that a reaction "
             f"can be told from an ordinary day. Days scored so far: {had}.{_control_words(course, stands)}"
         )
@@ -113,7 +114,10 @@ def why_today(today: "Today") -> str:
         )
     if stands.what == "wait":
         rest = "" if ladder.every_days == 1 else " Symptoms may come a day later, so a day without a dose follows."
-        return f"{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        reacted = _reaction_words(stands)
+        return (
+            f"{reacted}{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        )
     if stands.what == "skipped":
         return "No challenge today, as you said. It goes on tomorrow."
     if stands.what == "stopped":
@@ -121,6 +125,16 @@ def why_today(today: "Today") -> str:
     settle = f" {_SETTLE}" if stands.ended in {"strong reaction", "two reactions"} else ""
     ended = f": {_ENDED[stands.ended]}" if stands.ended else ""
     return f"The challenge of {name} is over{ended}.{settle} {concluded_words(course, stands)}"
+
+
+def _reaction_words(stands: Standing) -> str:
+    """What a first reaction means, and what follows."""
+    if not stands.tried or stands.tried[-1].result != "reaction" or stands.ended:
+        return ""
+    return (
+        "The last dose counts as a reaction. One may be chance and does not mean that you did anything wrong: the same "
+        f"dose comes once more, after {BASELINE_DAYS} calm days. {_SETTLE} "
+    )
 
 
 def _control_words(course: Course, stands: Standing) -> str:
