@@ -92,7 +92,10 @@ def test_steps_that_name_what_changed_are_told(recipe: str, capsys: pytest.Captu
     assert f"Step 1 names brown onion: use {' and '.join(onions['written'])}." in behind
     assert "Step 2" not in behind  # it names nothing that changed
     steps = json.loads(told(capsys, recipe, "--format", "jsonld", status=3)["recipe"])["recipeInstructions"]
-    assert [step["text"] for step in steps][:2] == ["Fry the onions and the garlic.", "Add the rest and simmer."]
+    assert [step["text"] for step in steps][:2] == [
+        "Fry the onions [leek greens] and the garlic [garlic-infused oil].",
+        "Add the rest and simmer.",
+    ]
     assert any(step["text"].startswith("Step 1 names brown onion") for step in steps[2:])
 
 

@@ -7,7 +7,7 @@ from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.reasons import share_of, why_line, why_serving
+from calmlarder.adapt.reasons import how_to, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.cookbook.recipe import IngredientRead
@@ -90,6 +90,7 @@ def _changes(
                             (why_line(line, choice, serves, eaters.limits, over), _new_allergens(line.line, choice)),
                         )
                     ),
+                    how=how_to(line, choice),
                 )
             )
     if solved.serves != serves:

@@ -33,7 +33,7 @@ class Solved(NamedTuple):
 
 def most_servings(serves: int) -> int:
     """As many as a dish may be cut into."""
-    return serves * prices.MOST_SERVINGS
+    return max(serves, int(serves * prices.MOST_SERVINGS))
 
 
 def solve(lines: Sequence[Open], serves: int, limits: Profile) -> Solved:
@@ -48,12 +48,13 @@ def solve(lines: Sequence[Open], serves: int, limits: Profile) -> Solved:
     model.add_exactly_one(cut.values())
     flat = [(taken[n][k], choice) for n, line in enumerate(lines) for k, choice in enumerate(line.choices)]
     by_line = [list(zip(row, line.choices, strict=True)) for row, line in zip(taken, lines, strict=True)]
-    post_limits(model, by_line, cut, limits)
+    full = post_limits(model, by_line, cut, limits)
     weight = sum(line.weight for line in lines)
     model.add(sum(choice.lost * variable for variable, choice in flat) <= round(prices.MOST_LOST * weight))
     price = sum(choice.price * variable for variable, choice in flat if choice.price) + sum(
         prices.serving_price(serves, count) * variable for count, variable in cut.items()
     )
+    price += prices.POINT * prices.FULL * sum(full)
     model.minimize(price)
     solver = _solver(many)
     status = solver.solve(model)

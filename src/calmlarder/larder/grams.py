@@ -33,7 +33,10 @@ _NEAREST = {
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
+    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
+_SMALL_TIN_GRAMS = 180  # what is drained from a small one, of fish say, which is no fifth of a large tin
+_OF_A_SMALL_TIN = 0.7  # common practice, no source
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
@@ -63,6 +66,8 @@ _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "lea
 _SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
 _SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a piece; common practice, no source
 _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
+_SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
+_IN_A_NET = Span(4, 6, 10)  # pieces; common practice, no source
 _LARGE = 450  # grams: of what is heavier `a piece` is a part; ours
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
@@ -101,6 +106,9 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         amount = amount._replace(measure=None, share=True, number=amount.number.times(_END))
         row = _measure_for(amount, food, tables) or row
         one = Span(float(row.low), float(row.grams), float(row.high))
+    if row.food == "*" and row.measure == "bag" and food.kind in _SOLD_IN_NETS and told_by_piece(food, tables):
+        piece = _named("piece", food, tables) or row
+        one = Span(float(piece.low), float(piece.grams), float(piece.high)).times(_IN_A_NET)
     if row.food == "*" and row.measure == "portion":
         # Nothing is known of its packs: some portions of it, no more than the general one.
         most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)
@@ -176,7 +184,8 @@ def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
     if food.state == "canned drained" and amount.measure in {"tin", "can"}:
         row = tables.measure(food, "tin")
         if row is not None and amount.grams.typical > 1.2 * float(row.grams):
-            share = float(row.grams) / _GROSS_TIN_GRAMS
+            whole = float(row.grams)
+            share = whole / _GROSS_TIN_GRAMS if whole > _SMALL_TIN_GRAMS else _OF_A_SMALL_TIN
             return amount.grams.times(Span(share, share, share))
     return amount.grams
 

@@ -33,7 +33,6 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     **dict.fromkeys(("gekocht", "gekochte", "cuit", "cuite", "cuits", "cotto", "cotta", "cocido", "cocida", "cocidos",
         "cocidas", "gotowany", "gotowane", "rebus"), ("cooked",)),
     "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
-    "yella": ("yellow",), "yeller": ("yellow",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
     "nat": ("natural",), "daal": ("dal",), "dhal": ("dal",), "dahl": ("dal",), "pnut": ("peanut",),
     "coco": ("coconut",),

@@ -36,6 +36,8 @@ _GRAMS_ONLY = (
 )
 # Other ways to write an amount, and the plain one.
 PLAINLY = (
+    (re.compile(r"\b(?:an?|one|1)\s+and an? half\b"), "1.5"),  # `a lime and a half`, without the lime
+    (re.compile(r"(?<!\d )(?<!of )\bchunks\b(?! of)"), " "),  # how it is cut, as in `mango chunks`
     # A year, and no number of anything: `frozen broad beans 2013`.
     (re.compile(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
     (re.compile(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),

@@ -10,6 +10,7 @@ from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, 
 _TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
 _NUMBER_LEFT = re.compile(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
 _METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({UNIT})\b\.?")
+_SIZED_PACK = re.compile(rf"(?<![\w.,/-])(?:{NUMBER})\s?-?(?:{UNIT})\b\.?(?: (?:{'|'.join(CONTAINERS)}|sack)s?\b)?")
 _KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
 _SIZES = {
@@ -67,7 +68,8 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         raise ValueError("an amount cannot be below nothing")
     still = _NUMBER_LEFT.search(text)
     if still:  # `box of 12, 7 left`
-        text = f"{still[1]} {NUMBER_ALONE.sub(' ', _cut(text, still))}"
+        rest = _SIZED_PACK.sub(" ", _cut(text, still))  # `5 lb bag, 8 left`: eight of them, not eight bags
+        text = f"{still[1]} {NUMBER_ALONE.sub(' ', rest)}"
     fraction, shared, text = _take_share(text)
     times = ONE
     found = _TIMES.search(text)

@@ -51,6 +51,9 @@ _OF_THE_FOOD = frozenset({
     "pod", "shell", "skin", "cob", "tin", "can", "jar", "packet", "bag", "box", "block", "tub", "pot", "oven", "half",
     "freezer", "fridge", "cupboard", "pantry", "carton", "bottle", "tube", "bone", "pouch", "vine", "punnet", "bun",
 })  # fmt: skip
+_STORES = frozenset(
+    {"cellar", "garden", "shed", "garage", "market", "shop", "patch", "barn", "porch", "larder", "stall"}
+)
 _PURPOSE = re.compile(
     r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
     r"|our )?[a-z][^,;(&+]*"
@@ -63,7 +66,11 @@ _OPINION = re.compile(
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
     r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
-    r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
+    r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
+    r"|lid|dates?(?= *(?:$|[,;(]))(?: on (?:it|them))?)"
+    r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
+    r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
+    r"|with sprouts?|w sprouts?|skin off|skin on|(?:left |still )?(?:on|off) (?:the )?bone|top and tailed)\b"
 )
 
 
@@ -107,4 +114,6 @@ def _giver(found: re.Match[str]) -> str:
 
 def _place(found: re.Match[str]) -> str:
     words = {singular(word) for word in found[1].split()}
+    if words & _STORES:
+        return " "  # the root cellar is no root
     return found[0] if words & (_OF_THE_FOOD | PRODUCTS | DISHES) else " "

@@ -113,8 +113,12 @@ _BARE_ON = (
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 _BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
+_WEEKDAY_ALONE = rf"(?:on )?(?:{DAY})"
 _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
-_OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
+_OPENED = re.compile(
+    r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
+    r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
+)
 _OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
@@ -159,6 +163,7 @@ class Dated(NamedTuple):
     kind: DateKind
     on: date | None
     assumed: bool = False
+    bare: bool = False  # a day without a word for what it says
 
     def since(self, today: date) -> "Dated":
         """With a day: what is open since nobody says when is taken as opened the day before the line was typed."""
@@ -231,7 +236,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         # A day alone is a label when it lies ahead, and the day of making when it lies behind; a day of a month is what
         # stands on a pack, so that one behind is past.
         label = on >= today or (_NAMED_MONTH.search(bare[1]) and not dates and not _LEFT_OVER.search(text))
-        dates.append(Dated("use-by" if label else "made", on))
+        dates.append(Dated("use-by" if label else "made", on, bare=bool(re.fullmatch(_WEEKDAY_ALONE, bare[1]))))
         text = _cut(text, bare)
     text = _UNOPENED.sub(" ", text)
     opened = _OPENED.search(text)

@@ -2,16 +2,20 @@
 
 import re
 from collections.abc import Iterable
+from datetime import date, timedelta
 
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.part import Part
+from calmlarder.matching.states import FITS
 
 # Vegetables and fruit that are sold raw; potatoes are left out, for those of a day are left from a dinner.
 _SOLD_RAW = frozenset({
     "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
-    "fruit-vegetable", "sweetcorn", "squash", "herb", "fruit", "citrus",
+    "fruit-vegetable", "sweetcorn", "squash", "herb", "fruit", "citrus", "tofu", "tempeh",
 })  # fmt: skip
+_NOT_COOKED = frozenset({"raw", "as sold", "fermented"})
+_SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = re.compile(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
     r"|supper|box|tupperware|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
@@ -25,7 +29,20 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
     parts = tuple(raw)
     foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
     clear = all(part.named.outcome == "matched" for part in parts)
-    return clear and all(food.kind in _SOLD_RAW and food.state == "raw" for food in foods)
+    return clear and all(food.kind in _SOLD_RAW and food.state in _NOT_COOKED for food in foods)
+
+
+def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon: Lexicon) -> tuple[Dated, ...]:
+    """The dates, with a weekday by itself behind what is cooked as the day it was made: `pulled pork 1 lb tues`."""
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    if not foods or any(food.state not in FITS["cooked"] for food in foods):
+        return tuple(dates)
+    return tuple(
+        Dated("made", dated.on - timedelta(days=7))
+        if dated.bare and dated.kind == "use-by" and dated.on and (dated.on - today).days > _SOON
+        else dated
+        for dated in dates
+    )
 
 
 def as_bought(dates: Iterable[Dated]) -> tuple[Dated, ...]:

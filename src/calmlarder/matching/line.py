@@ -9,7 +9,7 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.from_day import as_bought, bought_then
+from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.lacks import refuse_lacks
@@ -42,6 +42,8 @@ _ALWAYS = re.compile(
 )
 _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
+# What it is made of, and no other thing: `injera (100% teff)`.
+_MADE_OF = re.compile(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
 _LESS_SALT = re.compile(
     r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
     r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
@@ -93,7 +95,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         return None
     bare = without_bullet(line)
     always = _ALWAYS.match(bare)
-    bare = _ALWAYS.sub("", bare)
+    bare = _MADE_OF.sub(" ", _ALWAYS.sub("", bare))
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
@@ -124,6 +126,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         raw = read(rest_of_it, hints - {"cooked"}, brackets, lexicon)
         if bought_then(bare.casefold(), raw, lexicon):
             parts, dates = raw, as_bought(dates)
+    dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,

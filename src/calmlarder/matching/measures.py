@@ -20,7 +20,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
-    "hand", "baguette", "matchbox",
+    "hand", "baguette", "matchbox", "tray", "sachet",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -28,18 +28,19 @@ _ALIASES = {
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "square": "piece", "squares": "piece",
-    "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", "tray": "punnet",
+    "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", 
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "containers": "box", "tupperwares": "box", "tupper": "box", "pouches": "pouch",
-    "tupperware": "box", "sachet": "packet", "wedges": "wedge", "squeezes": "squeeze",
+    "tupperware": "box",  "wedges": "wedge", "squeezes": "squeeze",
     "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
-    "jarful": "jar", "hand": "hand", "ear": "cob", "ears": "cob",
+    "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet", "canister": "packet",
+    "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "crust": "heel", "crusts": "heel",
-    "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", "sachets": "packet",
+    "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", 
 }  # fmt: skip
 # What packs, bunches and bowls are called in other kitchens.
 _ELSEWHERE = {

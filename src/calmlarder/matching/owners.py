@@ -8,6 +8,7 @@ from calmlarder.matching.calendar_days import DAY_WORD
 from calmlarder.matching.conditions import is_condition
 from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import MEASURE, UNIT
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
 from calmlarder.matching.words import singular
 
@@ -63,7 +64,9 @@ _BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?
 _POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
-_AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
+_AMOUNT_ONLY = re.compile(
+    rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
+)
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"

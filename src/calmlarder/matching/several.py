@@ -2,17 +2,18 @@
 
 import re
 from collections.abc import Iterable, Iterator
+from functools import partial
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.kinds import KIND, kinds_of_one
-from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.lexicon import Lexicon, expanded
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _SEASONINGS = frozenset({"spice", "herb"})
@@ -44,6 +45,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
+    if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
+        several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
@@ -72,11 +75,21 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     """
     takes = whole.named.takes
     alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
-    if whole.named.partly:
+    if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
         return True
     return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
         word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
     )
+
+
+def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
+    """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
+    bare = (word for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
+    words = expanded(singular(word) for word in bare)
+    food = lexicon.spelt.get(" ".join(words))
+    if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
+        return False
+    return whole.named.takes.isdisjoint(words) and food not in lexicon.kin(whole.named.foods[0])
 
 
 def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

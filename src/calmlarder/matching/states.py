@@ -55,7 +55,7 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "sea-vegetable" and word in {"dry", "dried"}:
         return state != "canned"
-    if kind == "herb" and word in {"plant", "leaf", "root"}:
+    if kind == "herb" and word in {"plant", "leaf"}:
         return True
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
         return True

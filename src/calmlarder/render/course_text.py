@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
@@ -262,10 +263,10 @@ def status_object(status: "Status") -> dict[str, Any]:
 def status_text(status: "Status", on_screen: bool = False) -> str:
     """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
-    lines = [
-        f"{who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}"
-        f"{'' if who.profile == who.phase else f', limits: {who.profile}'}"
-    ]
+    called = "You" if on_screen and who.name == ME else who.name
+    since = f" since {who.since}" if who.since else ""
+    limits = "" if who.profile == who.phase else f", limits: {who.profile}"
+    lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
     if status.clock is not None:
         lines.append(clock_text(status.clock))
     if who.phase == "elimination" and who.since is None:
@@ -289,7 +290,12 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
     if status.retest:
         lines.append(f"Worth another try after three months: {', '.join(map(name_of, status.retest))}.")
-    return "\n".join([*lines, CARE])
+    # On a screen a line between what is said; what belongs to the line before it is indented.
+    apart = "\n\n" if on_screen else "\n"
+    text = lines[0]
+    for one in [*lines[1:], CARE]:
+        text += ("\n" if one.startswith(" ") else apart) + one
+    return text
 
 
 def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str, Any]]:

@@ -29,12 +29,12 @@ from calmlarder.tui.ascii_signs import AsciiSigns
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
+from calmlarder.tui.errors import tell
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
-from calmlarder.tui.smooth import kept_for_good, share_time
+from calmlarder.tui.runtime import kept_for_good, share_time
 from calmlarder.tui.survives import SurvivesFaults, fault_words
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
-from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
@@ -204,6 +204,7 @@ class LarderApp(SurvivesFaults):
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
         with kept_for_good():
+            self._kitchen.get_ready_to_read()
             for name in _LOADED_LATER:
                 import_module(name)
             from calmlarder.patterns.load import shipped_patterns

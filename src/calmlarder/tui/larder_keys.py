@@ -12,18 +12,18 @@ from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.errors import told
 from calmlarder.tui.larder_groups import groups_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.sources import show_limit_sources
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
+    from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
-    from calmlarder.store.larder import KeptLot
-    from calmlarder.tui.part import Parted
+    from calmlarder.tui.partial_use import Parted
     from calmlarder.tui.why_thrown import End
 
 # What these keys do is done with a lot: while there is none they are not offered.
@@ -187,7 +187,7 @@ class LarderKeys(TurnsWithDay[None]):
         one = self._chosen()
         if one is None:
             return
-        from calmlarder.tui.part import Part
+        from calmlarder.tui.partial_use import PartialUse
 
         def said(part: "Parted | None") -> None:
             if part is None:
@@ -201,7 +201,7 @@ class LarderKeys(TurnsWithDay[None]):
             else:
                 self._take_out(one, part.becomes, None, part.grams)
 
-        self.app.push_screen(Part(one.lot), said)
+        self.app.push_screen(PartialUse(one.lot), said)
 
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
