@@ -8,8 +8,9 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
+from calmlarder.intake.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.intake.limit import MOST_GRAMS
-from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
+from calmlarder.render.basis_words import in_plain_words
 from calmlarder.render.json import dinner_object
 from calmlarder.render.style import Style
 
@@ -181,7 +182,7 @@ def _figures(why: Why, style: Style) -> Iterator[str]:
         ("At most counts the upper end of a range, g in 100 g", ranges),
     ):
         if told:
-            yield from style.hanging(f"{said}: {'; '.join(told).replace('recalled', 'from memory, not verified')}.")
+            yield from style.hanging(f"{said}: {in_plain_words('; '.join(told))}.")
 
 
 def _resting(why: Why, style: Style) -> Iterator[str]:

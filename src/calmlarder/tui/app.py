@@ -204,6 +204,7 @@ class LarderApp(SurvivesFaults):
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
         with kept_for_good():
+            self._kitchen.get_ready_to_read()
             for name in _LOADED_LATER:
                 import_module(name)
             from calmlarder.patterns.load import shipped_patterns
