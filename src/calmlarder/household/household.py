@@ -53,8 +53,19 @@ class Household:
         self.tables = tables  # with the dishes that are boxed in the larder
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
-        self._reader = LarderReader(tables, today)
+        self._made_reader: LarderReader | None = None
         self._store: Store | None = None
+
+    @property
+    def _reader(self) -> LarderReader:
+        """Made when a line is read first: it takes the names of all foods apart."""
+        if self._made_reader is None:
+            self._made_reader = LarderReader(self.plain_tables, self.today)
+        return self._made_reader
+
+    def get_ready_to_read(self) -> None:
+        """So that the first line need not wait. Asks nothing of the store: a thread of its own may do it."""
+        _ = self._reader
 
     @property
     def store(self) -> Store:
@@ -83,7 +94,7 @@ class Household:
     def turn_to(self, day: date) -> None:
         """Another day has begun: lines are read, and days left are counted, from it."""
         self.today = day
-        self._reader = self._reader.on_day(day)
+        self._made_reader = self._made_reader and self._made_reader.on_day(day)
 
     def reader_of(self, day: date) -> LarderReader:
         """What reads lines that were typed on a day, with what words mean in this house now."""
