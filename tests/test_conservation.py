@@ -24,15 +24,15 @@ from hypothesis.stateful import (
 )
 
 from calmlarder.history.eaten_up import Eaters
-from calmlarder.history.told import Meal, eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.household.booking import Boxing, Ending, Taken, end, move, take, used_up
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, kept
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, kept
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.load import load_tables

@@ -24,6 +24,6 @@ def test_the_screens_load_no_solver() -> None:
 def test_a_larder_is_listed_before_the_names_of_all_foods_are_taken_apart(tmp_path: Path, tables: Tables) -> None:
     with Household(tmp_path, tables, TODAY) as household:
         assert (household.lots(), household.to_answer()) == ([], [])
-        assert household._made_reader is None
+        assert "_reader" not in vars(household)
         household.get_ready_to_read()
-        assert household._made_reader is not None
+        assert "_reader" in vars(household)

@@ -33,7 +33,7 @@ def test_a_lot_carries_its_label(home: list[str], capsys: Any) -> None:
     assert "its label holds" in listed
     assert "onion powder" in listed
     assert "may hide in spice" in listed
-    assert main([*home, "label", "--lot", "1"]) == 0  # read again
+    assert main([*home, "label", "--item", "1"]) == 0  # read again
     assert "onion powder" in capsys.readouterr().out
     assert main([*home, "larder", "freeze", "1"]) == 0
     assert main([*home, "larder", "list", "--json"]) == 0

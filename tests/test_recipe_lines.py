@@ -21,6 +21,9 @@ def lines(tables: Tables) -> LineReader:
         ("4 spring onions, green part only", "spring-onion-green"),
         ("4 spring onions (white part only)", "spring-onion-white"),
         ("2 leeks, white part only", "leek-white"),
+        ("3 leeks, dark green tops discarded, washed", "leek-white"),
+        ("2 leeks, tough green leaves removed, white and pale green parts sliced", "leek-white"),
+        ("6 scallions, green parts discarded", "spring-onion-white"),
         ("1 red onion", "onion-red"),
         ("1 can chickpeas", "chickpeas-canned"),
         ("200 g dried chickpeas, soaked overnight", "chickpeas-dry"),
@@ -125,6 +128,7 @@ def test_not_in_the_tables(line: str, lines: LineReader) -> None:
         ("500 g / 1 lb 2 oz carrots", 500.0),
         ("2 chicken breasts, about 400 g in total", 400.0),
         ("2 c. à soupe de moutarde", 30.0),
+        ("10 baby onions", 242.0),  # common practice: a good fifth of a grown one each
         # The Rules of Golf: a ball is 42.67 mm wide, 40.7 ml
         ("10 new potatoes the size of golf balls", 407.0),
     ],
@@ -159,7 +163,10 @@ def test_several_foods_each_with_its_amount(line: str, foods: list[str], lines: 
         ("25 g candied ginger", "ginger-candied"),
         ("2 habanero chiles, seeded", "chilli-habanero"), ("80 g Taggiasca olives, stoned", "olives"),
         ("2 cans Italian plum tomatoes", "tomato-canned"), ("1 chicken stock cube", "stock-cube-meat"),
-        ("1 tsp chicory root fibre", "inulin"), ("80 g peanut butter (no added sugar)", "peanut-butter"),
+        ("1 tsp chicory root fibre", "inulin"), ("1 pouch microwave rice", "rice-white-cooked"),
+        ("250 g mixed mushrooms", "mushroom-button"), ("50 g sundried tomatoes in oil", "tomato-sundried"),
+        ("300 g seafood mix", "seafood-mix"), ("200 g low-fat natural yoghurt", "yoghurt-plain"),
+        ("80 g peanut butter (no added sugar)", "peanut-butter"),
     ],
 )  # fmt: skip
 def test_what_a_line_says_beside_the_name_is_of_the_food(line: str, food: str, lines: LineReader) -> None:

@@ -183,11 +183,15 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
     parts = prices.ANOTHER_PART * (len(lines) - 1)
     texts = tuple(one.line for one in lines)
-    strange = prices.STARCH * sum(part.food.kind == "potato" for part in candidate.parts) / len(candidate.parts)
-    strange = strange if line.food.kind in _VEGETABLES else 0
+    strange = prices.STRANGE * sum(_is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
     dear = max(0.0, prices.TOUCHED + parts + strange - _at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _is_strange(other: Food, food: Food) -> bool:
+    """Whether a dish of vegetables would be fed by potatoes, or one of pulses by tofu and the like."""
+    return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
 
 
 def _at_home(candidate: Candidate, dish: Dish) -> float:
@@ -265,7 +269,7 @@ def _may_stand(food: Food, dish: Dish) -> bool:
 def _belongs(part: Serving, food: Food, dish: Dish) -> bool:
     """Whether a stand-in has a place beside the rest: no tofu in a dish of fish or meat, no meat where none is."""
     if part.food.kind in _MEATLESS:
-        return not dish.kinds & _FLESH
+        return food.kind in _MEATLESS or not dish.kinds & _FLESH
     return part.food.kind not in _FLESH or bool((dish.kinds | {food.kind}) & _FLESH)
 
 

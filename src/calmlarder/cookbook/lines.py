@@ -15,6 +15,7 @@ from calmlarder.cookbook.retold import apart, retold, tossed
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN, Match
+from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
@@ -25,6 +26,10 @@ _OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _CLOVES = "cloves"
 _STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
+# What is sold small too, and how much of a grown one a small one is: common practice, no source.
+_BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
+_GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
+_OF_A_WHOLE = Span(0.12, 0.22, 0.35)
 _FLESH = frozenset({"meat", "poultry", "fish"})
 
 
@@ -108,6 +113,8 @@ class LineReader:
         names = self._alternatives(rest, told)
         part, others = names[0], names[1:]
         found = self._with_more(found, rest, part)
+        if found.main is not None and found.main.unit is None and not found.sizes and _BABY.search(rest):
+            found = _small(found, part)
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
 
@@ -303,6 +310,13 @@ class LineReader:
             return [Part(Match("ask", None, None, 100.0, first.candidates), None)]
         named = [part for part in parts if part.match.outcome != "unknown"]
         return parts if named else [whole]
+
+
+def _small(found: Found, part: Part) -> Found:
+    """`10 baby onions`: far less than so many onions; of a kind that has no such small ones nothing changes."""
+    if found.main is None or part.match.food is None or part.match.food.kind not in _GROWN_SMALL:
+        return found
+    return found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_WHOLE)))
 
 
 def _together(reads: list[IngredientRead]) -> IngredientRead:

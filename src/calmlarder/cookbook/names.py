@@ -97,6 +97,8 @@ class IngredientNames:
         if named is None or len(named.foods) != 1 or named.assumed or named.partly:
             return None
         food = self._tables.food_by_id[named.foods[0]]
+        if "dried" in words_of(food.name) and not (set(words_of(head)) | hints) & {"dried", "dry"}:
+            return None  # `mixed mushrooms` are no dried ones
         if asked.outcome == "ask":
             if food.id not in {one.food for one in asked.candidates}:
                 return None

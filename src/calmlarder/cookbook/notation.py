@@ -28,6 +28,13 @@ _BOTH_PARTS = re.compile(
     rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b"
     r"(?: (?:only|separated|divided|(?:kept )?(?:apart|separate)))?"
 )
+# `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
+_GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
+_NO_GREENS = re.compile(
+    rf",?\s*(?:(?:roots?|root ends?) and )?{_GREENS} (?:are )?"
+    r"(?:cut off|cut away|removed|discarded|trimmed(?: off| away)?|thrown away)"
+    rf"|,?\s*(?:discard|remove|trim off|cut off|without)(?:ing)? {_GREENS}"
+)
 # `2 inch ginger` is so long a piece: a knob to the inch, common practice, no source.
 _INCH_OF_ROOT = re.compile(
     r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
@@ -38,6 +45,8 @@ _TART = re.compile(
 )
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
+_YOGHURT = re.compile(r"\byoghurt\b")
+_IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
 # What is said in a bracket or behind a comma, and makes another food of what stands before it.
 _FREE_FROM = re.compile(
@@ -61,6 +70,9 @@ def in_plain_words(line: str) -> str:
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
+    told = _NO_GREENS.sub(" ", line)
+    if told != line:
+        line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", line)))
 
@@ -71,8 +83,8 @@ def both_parts(line: str) -> str:
 
 
 def other_spelling(line: str) -> str | None:
-    """The line with chillies by the name the tables have for them; None where it names none."""
-    told = _CHILE.sub("chilli", line)
+    """The line with chillies and yoghurt by other names, without what it lies in; None where it names none."""
+    told = _IN_OIL.sub("", _YOGHURT.sub("yogurt", _CHILE.sub("chilli", line)))
     return told if told != line else None
 
 

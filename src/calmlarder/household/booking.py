@@ -11,6 +11,7 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Before, Eaters, eaten_up
 from calmlarder.history.ended import Ended, Logged
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
@@ -18,7 +19,6 @@ from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import OF_TONIGHT
 from calmlarder.store.eaten import KeptEaten, content_of, entries
-from calmlarder.store.larder import KeptLot, kept, still_as_seen
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import How, Why

@@ -3,12 +3,12 @@
 from decimal import Decimal
 
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.household.larder import numbered
 from calmlarder.labels.packet import packet_of
 from calmlarder.labels.read import Label, label_of
 from calmlarder.labels.words import read_label_words
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.larder import KeptLot, kept, still_as_seen
 from calmlarder.tables.allergens import read_misleading, said
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS, COMPONENTS, Component

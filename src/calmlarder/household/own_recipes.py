@@ -2,24 +2,21 @@
 
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
-from calmlarder.adapt.model import Adapted
-from calmlarder.adapt.nutrition import amounts_after
-from calmlarder.cookbook.read import read_recipe
-from calmlarder.cookbook.write import rewritten
-from calmlarder.household.adapting import Answer
 from calmlarder.household.household import Household
-from calmlarder.household.plate import PlateAsked, plate_of
 from calmlarder.household.request import Evening
-from calmlarder.household.swapping import grams_to_eat
 from calmlarder.intake.eaten import Portion
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
+
+if TYPE_CHECKING:
+    from calmlarder.adapt.model import Adapted
+    from calmlarder.household.adapting import Answer
 
 SETTING = "own recipes"
 MOST = 200  # kept; a household has some dozens
@@ -72,7 +69,7 @@ def own_recipes(household: Household) -> tuple[OwnRecipe, ...]:
     return tuple(found)
 
 
-def keep_recipe(household: Household, answer: Answer) -> OwnRecipe:
+def keep_recipe(household: Household, answer: "Answer") -> OwnRecipe:
     """Keep a recipe that fits, in the place of one of its title. Raises CannotGoOn for one not known to fit."""
     adapted = answer.adapted
     if not (adapted.holds and adapted.known) or adapted.after is None:
@@ -111,6 +108,9 @@ def recipe_numbered(household: Household, number: int) -> OwnRecipe:
 
 def readable(recipe: OwnRecipe) -> str:
     """A kept recipe in words: one that came from a page was kept as data."""
+    from calmlarder.cookbook.read import read_recipe
+    from calmlarder.cookbook.write import rewritten
+
     read = read_recipe(recipe.text)
     return recipe.text if read.form != "jsonld" else rewritten(read, {}, recipe.serves, "text")
 
@@ -137,6 +137,9 @@ def first_to_go(ready: Iterable[Ready]) -> tuple[Ready, ...]:
 def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, OwnRecipe]) -> Ready | None:
     """One kept recipe, where its foods are there and it fits; else None."""
     number, recipe = numbered
+
+    from calmlarder.household.swapping import grams_to_eat
+
     there = grams_to_eat(evening.lots)
     request, known = evening.request, household.plain_tables.food_by_id
     if request.minutes is not None and recipe.minutes is not None and recipe.minutes > request.minutes:
@@ -154,6 +157,9 @@ def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, Ow
                 return None
             look_for.append(food.name)
         portions.append(Portion(food, one.grams * share, one.grams_high * share, one.weighed))
+
+    from calmlarder.household.plate import PlateAsked, plate_of
+
     asked = PlateAsked(
         (),
         request.sitting,
@@ -179,7 +185,9 @@ def _first(recipe: OwnRecipe, lots: Sequence[Lot], household: Household) -> tupl
     return (None, "") if first is None else (first.days_left, household.name_of(first.food))
 
 
-def _foods(adapted: Adapted) -> tuple[OwnFood, ...]:
+def _foods(adapted: "Adapted") -> tuple[OwnFood, ...]:
+    from calmlarder.adapt.nutrition import amounts_after
+
     summed: dict[str, list[OwnFood]] = {}
     for one in amounts_after(adapted):
         own = OwnFood(food=one.food, grams=float(one.grams), grams_high=float(one.high), weighed=one.weighed)

@@ -5,9 +5,9 @@ from typing import NamedTuple
 from calmlarder.history.eaten_up import Before, Eaters, at_one_sitting, eaten_up
 from calmlarder.household.booking import log_and_ledger
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import EVERYONE, ME
-from calmlarder.store.larder import KeptLot
 
 NOBODY = "nobody here, or it is in the log already"
 

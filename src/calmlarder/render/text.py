@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.larder.reading import Reading
-from calmlarder.render.cap_words import CAP_WORDS, in_words
+from calmlarder.render.basis_words import in_plain_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines
@@ -205,11 +206,11 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
     unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
     if unmeasured:
-        told = "; ".join(unmeasured).replace("recalled", "from memory, not verified")
+        told = in_plain_words("; ".join(unmeasured))
         yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
     if ranges:
-        told = ", ".join(ranges).replace("recalled", "from memory, not verified")
+        told = in_plain_words(", ".join(ranges))
         yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
         if foods:

@@ -17,6 +17,7 @@ from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
+    from calmlarder.compose.portions import Apart
     from calmlarder.kitchen.timeline import Moment
 
 _HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
@@ -67,7 +68,8 @@ class DinnerView(VerticalScroll):
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
         self.query_one(NearLimits).show(_near(dinner))
-        self.query_one(AmountList).show("On the plates", [amount_of(use) for use in dinner.uses])
+        amounts = [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)]
+        self.query_one(AmountList).show("On the plates", amounts)
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
         self.query_one("#notes", Static).update(words)
 
@@ -113,6 +115,12 @@ def _near(dinner: "Dinner") -> list[Nearness]:
         Nearness(CAP_WORDS.get(key, key), each.loads_g[key], each.at_most_g[key], limit, most or _AT_MOST * limit)
         for key, (limit, most) in each.limits_g.items()
     ]
+
+
+def amount_apart(part: "Apart") -> Amount:
+    """The same of what only some of those at the table get."""
+    notes = (*(["weigh"] if part.how == "weigh" else []), f"apart, for {' and '.join(part.whose)}")
+    return Amount(part.grams, part.name, part.how == "weigh", notes)
 
 
 def amount_of(use: "PlateUse") -> Amount:

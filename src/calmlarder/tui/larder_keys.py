@@ -21,8 +21,8 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
+    from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
-    from calmlarder.store.larder import KeptLot
     from calmlarder.tui.partial_use import Parted
     from calmlarder.tui.why_thrown import End
 

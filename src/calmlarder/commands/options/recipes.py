@@ -37,7 +37,8 @@ def add(commands: common.Commands) -> None:
 def _label(commands: common.Commands) -> None:
     label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
     label.add_argument("text", nargs="*", metavar="TEXT", help="the list as the packet has it; - reads standard input")
-    label.add_argument("--lot", type=int, metavar="N", help="keep it with this item of the larder, or read what it has")
+    words = "keep it with this item of the larder, or read what it has"
+    label.add_argument("--item", "--lot", dest="lot", type=int, metavar="N", help=words)
     common.home(label)
     common.tables(label)
     common.json(label)

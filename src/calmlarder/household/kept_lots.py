@@ -1,4 +1,4 @@
-"""Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
+"""Lots as the store keeps them: what is kept of a line, and how it becomes a lot on a later day."""
 
 from collections.abc import Iterable, Mapping
 from contextlib import suppress
