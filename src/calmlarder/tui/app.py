@@ -204,7 +204,8 @@ class LarderApp(SurvivesFaults):
     @work(thread=True)
     def _get_ready(self) -> None:
         """To read what is typed, once the screen is there."""
-        self._kitchen.get_ready_to_read()
+        with kept_for_good():
+            self._kitchen.get_ready_to_read()
 
     @work(thread=True)
     def _load_solver(self) -> None:
