@@ -54,12 +54,6 @@ def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 @pytest.fixture
-def composed_anew(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Dinners are composed each time they are asked for."""
-    monkeypatch.setattr("composed_once.keeps", False)
-
-
-@pytest.fixture
 def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""
     monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first_plan)

@@ -8,7 +8,7 @@ from datetime import datetime
 
 import pytest
 
-from calmlarder.history.told import Meal, eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
 from conftest import TODAY

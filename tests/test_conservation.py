@@ -24,7 +24,7 @@ from hypothesis.stateful import (
 )
 
 from calmlarder.history.eaten_up import Eaters
-from calmlarder.history.told import Meal, eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.household.booking import Boxing, Ending, Taken, end, move, take, used_up
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept

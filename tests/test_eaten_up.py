@@ -18,7 +18,7 @@ from textual.widgets import OptionList
 from calmlarder.cli import main
 from calmlarder.history.eaten_up import Before, Eaters, eaten_up, not_ended
 from calmlarder.history.ended import Ended
-from calmlarder.history.told import Meal, eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.intake.eaten import EVERYONE, Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.store.ledger import ended

@@ -206,3 +206,10 @@ def test_a_plan_reminds_to_eat_what_is_tolerated(home: Home) -> None:
     home.json(DAY, "people", "set", "me", "--limit", "gos 2", "--said-by", "my dietitian", "--profile", "own")
     told = home.told(DAY, "plan", "--days", "1", "--seconds", "1", "--buy", "0")
     assert "Tolerated by me: GOS up to 2 g at one meal" in told
+
+
+def test_a_day_that_is_scored_later_gets_no_dose(home: Home) -> None:
+    day = home.until_the_dose("sorbitol")
+    yesterday = f"{day - timedelta(days=1)}T20:00"
+    assert home.json(day, "challenge", "score", "1", "0", "0", "0", "--when", yesterday)["dose_counted"] is False
+    assert home.json(day, "challenge", "today")["what"] == "dose"

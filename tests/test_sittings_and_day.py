@@ -18,7 +18,7 @@ from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.history.told import Meal, eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern

@@ -7,7 +7,7 @@ from typing import Annotated, NamedTuple
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.history.ended import Ended, Logged
-from calmlarder.history.told import Meal, entry_of, how_told
+from calmlarder.history.log_entry import Meal, entry_of, how_told
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import EVERYONE, Eaten, Portion
 from calmlarder.intake.limit import MOST_GRAMS

@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
+from calmlarder.history.log_entry import Meal, box_eaten, eaten_of
 from calmlarder.history.nourishment import WEEK_DAYS, WeekNourished, week_of
-from calmlarder.history.told import Meal, box_eaten, eaten_of
 from calmlarder.household.booking import eat_box
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten

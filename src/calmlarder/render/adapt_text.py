@@ -5,9 +5,9 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.groups import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
-from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.style import Style, bar
 from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams

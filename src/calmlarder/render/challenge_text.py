@@ -34,7 +34,9 @@ def reckoning_text(reckoning: Reckoning, has_reacted: bool) -> str:
         f"  {dose:>5g} g  a reaction to it on {_days_of_100(risk)}"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
-    lines.append(f"  estimated limit for one meal: {reckoning.own_limit_g:g} g")
+    is_found = reckoning.own_limit_g in reckoning.doses_g
+    what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
+    lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
     if reckoning.ambiguous and has_reacted:
         lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
     elif reckoning.ambiguous:

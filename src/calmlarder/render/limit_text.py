@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from typing import Any
 
+from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.limit import MOST_GRAMS, Limit
 from calmlarder.render.basis_words import BASIS_WORDS
-from calmlarder.render.cap_words import CAP_WORDS, component_words
 from calmlarder.tables.book import Tables
 
 

@@ -7,11 +7,11 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from calmlarder.intake.amounts import PER_MG
+from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.meal import Judged, Table
 from calmlarder.intake.plate import Item, Row, in_grams
 from calmlarder.intake.stacking import held_ug
-from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style, bar
 

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.larder.reading import Reading
 from calmlarder.render.basis_words import in_plain_words
-from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines

@@ -8,8 +8,8 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
+from calmlarder.intake.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.intake.limit import MOST_GRAMS
-from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.render.json import dinner_object
 from calmlarder.render.style import Style
 

@@ -161,7 +161,7 @@ class CookScreen(Screen[bool]):
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
         from calmlarder.household.table import limits_of_dinner
-        from calmlarder.render.cap_words import CAP_WORDS
+        from calmlarder.intake.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(
