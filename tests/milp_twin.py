@@ -123,8 +123,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
     _turns(p, problem, time, used)
-    overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond 35 minutes of an evening
-    p.at_most({time: 1, z: pattern.minutes - 35, overtime: -1}, 0)
+    overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond a usual day's
+    usual = {"dinner": 35, "packed": 30, "breakfast": 15, "shake": 10, "snack": 10}[problem.wanted.sitting]
+    p.at_most({time: 1, z: pattern.minutes - usual, overtime: -1}, 0)
     lots: dict[tuple[int, int], list[int]] = {}
     for o, u in zip(options, used, strict=True):
         lots.setdefault(o.key, []).append(u)

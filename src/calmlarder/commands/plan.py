@@ -49,14 +49,15 @@ def plan(options: given.Plan) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    left = max(_LEAST_SHARE * seconds, seconds - (monotonic() - began))
+    # What is kept and shown in the end takes no longer than what was read.
+    left = max(_LEAST_SHARE * seconds, seconds - 2 * (monotonic() - began))
     asked = asked._replace(seconds=left, most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:
         return at_fault("the plan", outcome.faults)
     if options.larder is None:
-        with household_of(options) as household:
+        with household:  # its store is opened anew: it was nobody's while the plan was made
             keep_plan(household, outcome)
     return _show(outcome, options.json)
 
