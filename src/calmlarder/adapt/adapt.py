@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
+from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
@@ -41,6 +42,8 @@ def adapt(
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
         solved = solve(opened, serves, limits)
+        if solved.kind == "none":
+            solved = solve(opened, serves, limits, prices.MOST_AT_ALL)
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip

@@ -47,6 +47,7 @@ FULL = 15
 
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
 SMALLER = 400  # times the share by which a serving shrinks
+MOST_AT_ALL = 2  # where nothing else brings it under: half a plate is the least that is still that dish
 MOST_SERVINGS = 1.5  # times as many at the most: two thirds of a plate are the least that is still that dish
 MOST_LOST = 0.5  # of the dish's weight: beyond it is another dish
 
