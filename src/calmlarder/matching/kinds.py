@@ -3,9 +3,10 @@
 import re
 
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import is_note
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
-from calmlarder.matching.words import SMALL
+from calmlarder.matching.words import SMALL, singular
 
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
@@ -68,4 +69,6 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 def _kind_only(piece: str) -> bool:
     """Whether a piece says a kind and an amount, and nothing else."""
     words = WORD.findall(KIND.sub(" ", piece))
-    return bool(KIND.search(piece)) and all(says_amount(word) or word in SMALL | _FILLING for word in words)
+    return bool(KIND.search(piece)) and all(
+        says_amount(word) or word in SMALL | _FILLING or is_note(singular(word)) for word in words
+    )
