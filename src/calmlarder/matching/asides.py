@@ -9,7 +9,7 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 
 _LEAD = re.compile(
-    r"^(?:plus|and|with|(?:i|we) (?:think|guess|reckon|believe)"
+    r"^(?:(?:i|we) (?:think|guess|reckon|believe)"
     r"|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
     r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
     r"|those|these"

@@ -44,6 +44,7 @@ _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sug
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
 _MADE_OF = re.compile(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
+_BEGINS = re.compile(r"^(?:plus|and|also) (?=\S)", re.I)
 _LESS_SALT = re.compile(
     r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
     r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
@@ -98,6 +99,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     always = _ALWAYS.match(bare)
     bare = _MADE_OF.sub(" ", _ALWAYS.sub("", bare))
+    bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))

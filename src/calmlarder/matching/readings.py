@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calmlarder.matching.lexicon import NamedFood
-from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS
+from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITHOUT
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Words
 
@@ -71,7 +71,7 @@ def _only_described(one: NamedFood, lacking: int, words: Words) -> bool:
     So is `tomatoes, chopped` no tin of chopped tomatoes, unless a tin is told.
     """
     taken = one.core & words.known
-    notes = taken & HARMLESS
+    notes = taken & HARMLESS - WITHOUT
     if not notes or notes == taken:
         return False
     if lacking:
