@@ -1,8 +1,7 @@
 """The same dinner or plan is searched once a process: dozens of tests open the demo larder and ask for it.
 
-Kept is only what was asked of the shipped tables and
-patterns, with the same lots, request and seconds, and came to its end; `progress` hears the same plans again. A test
-that is about composing the same thing twice asks for the fixture `composed_anew`.
+Kept is only what was asked of the shipped tables and patterns, with the same lots, request and seconds, and came to
+its end; `progress` hears the same plans again.
 """
 
 from collections.abc import Sequence
@@ -30,7 +29,6 @@ _compose_anew = module.compose
 _kept: dict[str, tuple[Composed, list[Plan]]] = {}
 _planned: dict[str, tuple[Planned, list[PlanSoFar]]] = {}
 _first_anew = partial(plan_days, seconds=600.0, rounds=0, bound=False, most_to_buy=0)
-keeps = True
 
 
 def install() -> None:
@@ -47,7 +45,7 @@ def compose(
     stop: Stop | None = None,
 ) -> Composed:
     """As the program's own, which is called where nothing is kept."""
-    if not keeps or not _is_shipped(patterns, tables):
+    if not _is_shipped(patterns, tables):
         return _compose_anew(lots, wanted, patterns, tables, progress, stop)
     asked = repr(([*lots], wanted, module._NEAREST_SECONDS))
     if asked not in _kept:

@@ -24,6 +24,7 @@ from composed_once import first_plan, install
 from tiny import Tiny, tiny_of
 
 install()
+read_once.share_readers()
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
@@ -51,12 +52,6 @@ def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factor
 def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
     """What is found does not hang on how busy the machine is."""
     monkeypatch.setattr("calmlarder.compose.compose._NEAREST_SECONDS", 600.0)
-
-
-@pytest.fixture
-def composed_anew(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Dinners are composed each time they are asked for."""
-    monkeypatch.setattr("composed_once.keeps", False)
 
 
 @pytest.fixture

@@ -171,10 +171,12 @@ def _timed(work: Callable[[], Composed]) -> tuple[float, Composed]:
 
 def _by_hand(first: int, last: int) -> None:
     tables, patterns = load_tables([shipped("ingredient_tables")]), load_patterns(shipped("recipes"))
-    cases = [case(seed, patterns, tables) for seed in range(first, last)]
+    cases: list[Case] = []
+    for seed in range(first, last):
+        one = case(seed, patterns, tables)
+        cases.append(one)
+        print(seed, one.dinners, one.parts, len(one.wrong), f"{one.seconds:.3f} {one.alone:.3f}", flush=True)
     fed = [one for one in cases if one.dinners]
-    for one in cases:
-        print(one.seed, one.dinners, one.parts, len(one.wrong), f"{one.seconds:.3f} {one.alone:.3f}")
     ratios = sorted(one.seconds / one.alone for one in fed)
     parted, wrong = sum(one.parts > 0 for one in fed), [f"{one.seed}: {w}" for one in cases for w in one.wrong]
     print(f"{len(cases)} households, {len(fed)} dinners, {parted} with parts served apart, {len(wrong)} faults")

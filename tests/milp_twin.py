@@ -105,11 +105,14 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         p.at_most({w: 1, u: -1}, 0)
         p.at_most({wn: 1, n: -1}, 0)
         p.at_most({wn: 1, w: -o.most}, 0)
+        if o.offered.food.id in {dose.food for dose in problem.wanted.doses}:  # a dose is weighed
+            p.at_most({u: 1, w: -1}, 0)
         if o.whole and o.points:
             f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
             p.at_most({f: o.most, n: -1}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
+    _own(p, problem, used, weighed)
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
     _likes(p, problem, z, used)
@@ -120,8 +123,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
     _turns(p, problem, time, used)
-    overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond 35 minutes of an evening
-    p.at_most({time: 1, z: pattern.minutes - 35, overtime: -1}, 0)
+    overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond a usual day's
+    usual = {"dinner": 35, "packed": 30, "breakfast": 15, "shake": 10, "snack": 10}[problem.wanted.sitting]
+    p.at_most({time: 1, z: pattern.minutes - usual, overtime: -1}, 0)
     lots: dict[tuple[int, int], list[int]] = {}
     for o, u in zip(options, used, strict=True):
         lots.setdefault(o.key, []).append(u)
@@ -158,6 +162,26 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[int]) -> None:
+    """A dose is weighed; a food that brings more than elimination held of what somebody tolerates is worth points.
+
+    Cut-offs of elimination for one food: Varney et al. 2017, of two that differ the larger.
+    """
+    cut_off = {"fructans": 0.3, "gos": 0.3, "lactose": 1, "excess_fructose": 0.4, "sorbitol": 0.2, "mannitol": 0.2}
+    dosed = {dose.food for dose in problem.wanted.doses}
+    wide: list[int] = []
+    for o, u, w in zip(problem.options, used, weighed, strict=True):
+        if o.offered.food.id in dosed:
+            p.at_most({u: 1, w: -1}, 0)
+        for own in problem.wanted.profile.own_limits:
+            use = load_of_group(o.offered.brings, own.component, problem.wanted.tolerance)
+            if float(use.likely) * float(o.offered.food.portion_g) / 100_000 > cut_off[own.component]:
+                wide.append(u)
+    if wide:
+        gained = p.variable(1, weights.TOLERATED * _POINT)
+        p.at_most({gained: 1, **dict.fromkeys(wide, -1.0)}, 0)
 
 
 def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:

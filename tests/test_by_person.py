@@ -101,3 +101,19 @@ def test_the_food_of_the_dose_is_on_the_plate_once(home: Home) -> None:
         home.run("challenge", "score", "1", "0", "1", "0", day=DAY + timedelta(days=number))
     told = home.run("plate", "75 g boiled chickpeas", "--dose", day=DAY + timedelta(days=3), status=2)
     assert "beside today's dose" in told
+
+
+def test_a_plan_serves_apart_what_only_one_tolerates(home: Home) -> None:
+    """Chickpeas for whoever bears 2 g of GOS; kit's plate stays under the cut-offs. The replay counts both."""
+    larder = ("rice 900g", "9 carrots", "soy sauce", "olive oil", "3 limes", "firm tofu 120g", "spinach 300g",
+              "boiled chickpeas 300g")  # fmt: skip
+    for line in larder:
+        home.run("larder", "add", line)
+    home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
+    told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--seconds", "2", "--buy", "0")
+    (dinner,) = [one["dinner"] for one in told["sittings"]]
+    (part,) = dinner["apart"]
+    assert (part["food"], part["for"]) == ("chickpeas-boiled", ["me"])
+    assert figure("chickpeas-boiled", "gos")[0] * part["grams"] / 100 <= 2.0
+    loads = {one["who"]: one["loads_g"]["oligosaccharides"] for one in dinner["portions"]}
+    assert loads["kit"] <= 0.5 < loads["me"]

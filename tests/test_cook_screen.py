@@ -9,7 +9,7 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.scale import Scale
+from calmlarder.tui.weights import Weights
 from test_screens import foods, solved, type_line
 
 
@@ -27,7 +27,7 @@ def test_the_scale_takes_numbers_at_once_and_names_the_cap(play: Callable[..., L
         await _cook_the_demo(app, pilot)
         await pilot.press("w")
         await pilot.pause()
-        assert isinstance(app.screen, Scale)
+        assert isinstance(app.screen, Weights)
         await pilot.press(*"900", "enter")  # no Tab before it
         await pilot.pause()
         said = str(app.screen.query_one("#scale", Static).content)

@@ -9,10 +9,10 @@ from typing import Any
 import pytest
 from textual.pilot import Pilot
 
+from calmlarder.household.kept_lots import KeptLot, kept, lots_on_day
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.documents import packed
 from calmlarder.store.home import FILE_NAME
-from calmlarder.store.larder import KeptLot, kept, lots_on_day
 from calmlarder.store.schema import STEPS, statements
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

@@ -19,7 +19,7 @@ from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.part import Part
+from calmlarder.tui.partial_use import PartialUse
 from calmlarder.tui.why_thrown import WhyThrown
 from how_much import paired
 from programs import SIZES, shown, type_line
@@ -77,7 +77,7 @@ def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: C
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")
         await pilot.press("down", "f10")
         await pilot.pause()
-        assert isinstance(app.screen, Part)
+        assert isinstance(app.screen, PartialUse)
         assert "140 g of 280 g" in shown(app, "#part-means")
         app.screen.query_one(Input).value = "100 g"
         await pilot.pause()
@@ -143,7 +143,7 @@ def test_nothing_goes_where_the_amount_cannot_be(play: Callable[..., LarderApp])
         await pilot.pause()
         await pilot.click(OptionList, offset=(3, 1))
         await pilot.pause()
-        assert isinstance(app.screen, Part)
+        assert isinstance(app.screen, PartialUse)
         assert "there are 280 g" in shown(app, "#part-means")
         await pilot.press("escape")
         await pilot.pause()

@@ -153,7 +153,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         (course,) = courses(kitchen, ME)
         assert (course.is_open, course.why_stopped) == (
             False,
-            "a warning sign: see a doctor before you begin again",
+            "you noted a sign that a doctor should know of; please see one before you begin again",
         )
 
 

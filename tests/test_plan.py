@@ -401,8 +401,8 @@ def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.
     assert [one["date"] for one in told["sittings"]] == ["2026-03-11", "2026-03-12"]
     assert main([*common, "--days", "9"]) == 2
     assert "1 to 6" in capsys.readouterr().err
-    assert main([*common, "--sittings", "never"]) == 2
-    assert "--sittings: `never`" in capsys.readouterr().err
+    assert main([*common, "--meals", "never"]) == 2
+    assert "--meals: `never`" in capsys.readouterr().err
 
 
 def test_ctrl_c_keeps_the_best_plan_so_far(

@@ -23,6 +23,7 @@ from calmlarder.checks.tables import figures_of, mixtures, rows, within
 from calmlarder.cli import main
 from calmlarder.compose.less import smallest_change
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import kept
 from calmlarder.household.plate import Plate, PlateAsked, plate
 from calmlarder.intake.amounts import USUAL
 from calmlarder.intake.load import load_profile_of
@@ -33,7 +34,6 @@ from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.render.plate_text import plate_object
-from calmlarder.store.larder import kept
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart

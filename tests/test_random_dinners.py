@@ -8,7 +8,7 @@ from itertools import islice
 
 import pytest
 
-from answers import answers, check, composed_of, lots_read
+from answers import answers, check, dinners_of, lots_read
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
@@ -21,8 +21,8 @@ from random_larders import TODAY, larder, last_safe, recount
 @pytest.mark.parametrize("seed", range(10))
 def test_dinners_of_random_larders_hold_by_a_recount(seed: int, tables: Tables, patterns: tuple[Pattern, ...]) -> None:
     case = larder(seed)
-    _, composed = composed_of(case, lots_read(case, LarderReader(tables, TODAY)), tables, patterns)
-    for dinner in composed.dinners:
+    _, dinners = dinners_of(case, lots_read(case, LarderReader(tables, TODAY)), tables, patterns)
+    for dinner in dinners:
         assert list(recount(dinner_object(dinner), case)) == []
 
 

@@ -59,6 +59,8 @@ def test_whoever_lost_six_kilos_sees_a_dietitian_whatever_else_they_answer() -> 
 
 def test_a_child_is_never_started(home: Home) -> None:
     home.json(DAY, "people", "add", "kit", "--age", "12")
+    assert "only with a dietitian" not in home.told(DAY, "people", "list")
+    assert "only with a dietitian" in home.told(DAY, "people", "set", "kit", "--profile", "elimination")
     (bar,) = home.json(DAY, "challenge", "start", "gos", "--who", "kit", "--yes", "none", status=3)["bars"]
     assert bar["see"] == "dietitian"
 
@@ -204,3 +206,18 @@ def test_a_plan_reminds_to_eat_what_is_tolerated(home: Home) -> None:
     home.json(DAY, "people", "set", "me", "--limit", "gos 2", "--said-by", "my dietitian", "--profile", "own")
     told = home.told(DAY, "plan", "--days", "1", "--seconds", "1", "--buy", "0")
     assert "Tolerated by me: GOS up to 2 g at one meal" in told
+
+
+def test_a_day_that_is_scored_later_gets_no_dose(home: Home) -> None:
+    day = home.until_the_dose("sorbitol")
+    yesterday = f"{day - timedelta(days=1)}T20:00"
+    assert home.json(day, "challenge", "score", "1", "0", "0", "0", "--when", yesterday)["dose_counted"] is False
+    assert home.json(day, "challenge", "today")["what"] == "dose"
+
+
+def test_a_first_reaction_is_told_with_what_it_means(home: Home) -> None:
+    day = home.until_the_dose("mannitol")
+    told = home.told(day, "challenge", "score", "3", "0", "0", "0")
+    assert "counts as a reaction. One may be chance" in told
+    assert "see a doctor if it is severe" in told
+    assert "counts as a reaction" in home.told(day + timedelta(days=1), "challenge", "today")

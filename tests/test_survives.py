@@ -12,6 +12,7 @@ from textual.widgets import TextArea
 from calmlarder import cli
 from calmlarder.cli import main
 from calmlarder.commands import waste
+from calmlarder.commands.given import Place
 from calmlarder.household import adapting
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
@@ -115,7 +116,11 @@ def test_behind_the_first_screen_it_ends_with_another_status_than_0(play: Callab
 def test_a_command_that_fails_says_so_in_words(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
 ) -> None:
-    monkeypatch.setattr(waste, "waste", fails)
+    def failing(options: Place) -> int:
+        fails()
+        return 0
+
+    monkeypatch.setattr(waste, "waste", failing)
     assert main(["waste", "--home", str(tmp_path)]) == cli._FAULT == 70
     said = capsys.readouterr().err
     assert "at fault (RuntimeError: made to fail, at test_survives.py:" in said

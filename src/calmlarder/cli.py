@@ -17,7 +17,7 @@ from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
 _FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 # Objects made before waste in rings is looked for, and rounds before old ones are: tables and models hold a hundred
 # thousand that stay, and looking through them again and again took a tenth of a start. Ours, measured.
-_WASTE_SEEN_AFTER = (50_000, 50, 100)
+_WASTE_SEEN_AFTER = (300_000, 10, 100)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -5,11 +5,12 @@ from collections.abc import Callable
 import pytest
 
 from by_hand import foods
-from calmlarder.compose.request import ENERGY_TARGET_KCAL, FIBRE_TARGET_G, VEGETABLES_TARGET_G
+from calmlarder.compose.request import ENERGY_TARGET_KCAL, FIBRE_TARGET_G, VEGETABLES_PLENTY_G, VEGETABLES_TARGET_G
 from calmlarder.compose.weights import (
     ENERGY_UNDER_TARGET,
     FIBRE_UNDER_TARGET,
     PROTEIN_UNDER_TARGET,
+    VEGETABLES_UNDER_PLENTY,
     VEGETABLES_UNDER_TARGET,
 )
 from calmlarder.compose.wishes.nourish import Nourishing
@@ -33,10 +34,11 @@ def test_what_is_short_of_each_target_costs(pan: Callable[..., Tiny]) -> None:
             PROTEIN_UNDER_TARGET * max(0, protein_g - brings("protein_g"))
             + ENERGY_UNDER_TARGET * max(0, ENERGY_TARGET_KCAL["dinner"] - brings("energy_kcal")) / 10
             + FIBRE_UNDER_TARGET * max(0, FIBRE_TARGET_G["dinner"] - brings("fibre_g"))
-            + VEGETABLES_UNDER_TARGET * max(0, VEGETABLES_TARGET_G["dinner"] - carrot) / 10
+            + (VEGETABLES_UNDER_TARGET - VEGETABLES_UNDER_PLENTY) * max(0, VEGETABLES_TARGET_G["dinner"] - carrot) / 10
+            + VEGETABLES_UNDER_PLENTY * max(0, VEGETABLES_PLENTY_G["dinner"] - carrot) / 10
         )
 
-    for tofu, carrot in ((80, 80), (200, 80), (200, 110)):
+    for tofu, carrot in ((80, 80), (200, 80), (200, 110), (200, 120)):
         for protein_g in (5.0, 40.0):
             told = pan(protein_g=protein_g).points(Nourishing(), {"tofu-firm": tofu, "carrot": carrot})
             assert told == pytest.approx(by_hand(tofu, carrot, protein_g), abs=1)

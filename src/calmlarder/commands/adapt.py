@@ -17,6 +17,7 @@ def adapt(options: given.Adapt) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
     from calmlarder.household.adapting import Eaters, adapted_recipe, eaters_named, with_larder
     from calmlarder.household.sharing import keep_adapted
+    from calmlarder.household.swapping import grams_to_eat
 
     if options.kept is not None or options.forget is not None:
         return _of_kept(options)
@@ -33,6 +34,7 @@ def adapt(options: given.Adapt) -> int:
             diet=eating.diet,
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
+            at_home=grams_to_eat([one.lot for one in household.lots()]),
         )
         seats = seats_of(options)
         if seats is not None:
@@ -65,7 +67,7 @@ def adapt(options: given.Adapt) -> int:
 
 def _of_kept(options: given.Adapt) -> int:
     """The kept recipes, one of them, or one less."""
-    from calmlarder.household.own_recipes import forget_recipe, own_recipes, recipe_numbered
+    from calmlarder.household.own_recipes import forget_recipe, own_recipes, readable, recipe_numbered
 
     with household_of(options) as household:
         if options.forget is not None:
@@ -74,7 +76,7 @@ def _of_kept(options: given.Adapt) -> int:
             )
             return 0
         if options.kept:
-            print(recipe_numbered(household, options.kept).text, end="")
+            print(readable(recipe_numbered(household, options.kept)), end="")
             return 0
         recipes = own_recipes(household)
     if options.json:

@@ -4,7 +4,7 @@ import json
 from collections.abc import Sequence
 
 from calmlarder.commands import given
-from calmlarder.commands.inputs import household_of, person
+from calmlarder.commands.inputs import household_of, lines_typed, person
 from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
@@ -16,7 +16,7 @@ from calmlarder.render.logged import eaten_line, eaten_object
 
 def ate(options: given.Ate) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
-    at, who, text = past_moment_of(options), person(options.who, "--who"), " ".join(options.text)
+    at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
     with household_of(options) as household, household.store.transaction():
         box = box_entry(household, text, at, who)
         entries = entries_of(household, _read(household, text), at, who) if box is None else (box,)

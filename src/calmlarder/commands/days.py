@@ -6,8 +6,8 @@ from pathlib import Path
 from calmlarder.commands import given
 from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
+from calmlarder.history.correlation import related
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
-from calmlarder.history.together import related
 from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep

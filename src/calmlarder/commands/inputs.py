@@ -29,6 +29,11 @@ _OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
+def lines_typed(words: Sequence[str]) -> list[str]:
+    """Bare words are one line; where one of them was quoted (`"firm tofu 280g" "carrots x3"`) each is a line."""
+    return list(words) if any(" " in word.strip() for word in words) else [" ".join(words)]
+
+
 def folders_of(options: given.Place) -> list[Path]:
     """Where the tables of this run are."""
     return table_folders(Path(options.tables) if options.tables else None, home_of(options))

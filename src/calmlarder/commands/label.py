@@ -23,7 +23,7 @@ def label(options: given.Label) -> int:
             one = lot_labelled(household, options.lot)
             given = text.strip()
             found = (
-                keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--lot"))
+                keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--item"))
             )
     if options.json:
         from calmlarder.render.label_text import label_object

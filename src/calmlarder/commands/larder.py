@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.commands import given
-from calmlarder.commands.inputs import home_of, household_of
+from calmlarder.commands.inputs import home_of, household_of, lines_typed
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
 from calmlarder.household.household import Household
@@ -21,9 +21,9 @@ from calmlarder.render.logged import eaten_object
 from calmlarder.tables.book import Tables
 
 if TYPE_CHECKING:
+    from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
     from calmlarder.store.eaten import KeptEaten
-    from calmlarder.store.larder import KeptLot
 
 
 def larder(options: given.Larder) -> int:
@@ -126,7 +126,7 @@ def _line(one: "KeptLot", tables: Tables) -> str:
 
 
 def _add(options: given.Larder, household: Household) -> int:
-    return _keep(household, [" ".join(options.text)], "TEXT", options.json)
+    return _keep(household, lines_typed(options.text), "TEXT", options.json)
 
 
 def _import(options: given.Larder, household: Household) -> int:

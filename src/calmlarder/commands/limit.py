@@ -4,8 +4,8 @@ import json
 
 from calmlarder.commands import given
 from calmlarder.commands.inputs import food_named, household_of, tolerance_of
+from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.limit import limit_of
-from calmlarder.render.cap_words import component_words
 from calmlarder.render.limit_text import limit_object, limit_text
 
 

@@ -7,6 +7,7 @@ from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from datetime import datetime
 from textwrap import wrap
+from time import monotonic
 from typing import TYPE_CHECKING
 
 from calmlarder.commands import given
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
 
 _MOST_TO_BUY = 9
 _MOST_WORK = 1000
+_LEAST_SHARE = 0.5  # of the seconds asked for, that are left to plan in however long the larder took to read: ours
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
@@ -34,8 +36,10 @@ def plan(options: given.Plan) -> int:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
     if options.work is not None and not 0 <= options.work <= _MOST_WORK:
         raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
-    if options.seconds is None:
-        options = replace(options, seconds=_USUAL_S if options.work is None else _WITH_WORK_S)
+    began = monotonic()
+    usual = _USUAL_S if options.work is None else _WITH_WORK_S
+    seconds = usual if options.seconds is None else options.seconds
+    options = replace(options, seconds=seconds)
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
@@ -45,13 +49,15 @@ def plan(options: given.Plan) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy, work=options.work)
+    # What is kept and shown in the end takes no longer than what was read.
+    left = max(_LEAST_SHARE * seconds, seconds - 2 * (monotonic() - began))
+    asked = asked._replace(seconds=left, most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:
         return at_fault("the plan", outcome.faults)
     if options.larder is None:
-        with household_of(options) as household:
+        with household:  # its store is opened anew: it was nobody's while the plan was made
             keep_plan(household, outcome)
     return _show(outcome, options.json)
 

@@ -72,8 +72,8 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         steps=steps,
         cautions=_cautions(plan, foods, tables),
         contributions=tuple(_contribution(use, plan, foods, tables) for use in plan.uses),
-        unknown_nutrients=_unknown(plan, "protein_g"),
-        unknown_energy=_unknown(plan, "energy_kcal"),
+        unknown_nutrients=_unknown(plan, "protein_g", tables),
+        unknown_energy=_unknown(plan, "energy_kcal", tables),
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
@@ -82,8 +82,12 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     )
 
 
-def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"]) -> tuple[str, ...]:
-    foods = (use.option.offered.food for use in plan.uses)
+def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"], tables: Tables) -> tuple[str, ...]:
+    """Names of foods without the figure, those in boxed dishes among them."""
+    foods: list[Food] = []
+    for offered in (use.option.offered for use in plan.uses):
+        box = offered.lot.box
+        foods += [offered.food] if box is None else [tables.food_by_id[part.food] for part in box.mixture.parts]
     return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 

@@ -15,7 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.5
-LATE_MINUTE = 1.5  # on top, for each minute over what an evening has: a tray that takes an hour has to be worth it
+LATE_MINUTE = 1.5  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
 SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 32

@@ -137,6 +137,7 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
     """
     before = today(household, felt.who)
     flags = red_flags(felt.note)
+    has_eaten = has_eaten and felt.at.date() == household.today  # a day scored later says nothing of today's dose
     new: list[Event] = []
     passed: tuple[str, ...] = ()
     course, stands = before.course, before.standing

@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from calmlarder.household.booking import Boxing, Taken, take
 from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
-from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed

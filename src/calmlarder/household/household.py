@@ -2,10 +2,12 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
+from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.eaten import ME, Eaten
@@ -22,7 +24,6 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -53,8 +54,16 @@ class Household:
         self.tables = tables  # with the dishes that are boxed in the larder
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
-        self._reader = LarderReader(tables, today)
         self._store: Store | None = None
+
+    @cached_property
+    def _reader(self) -> LarderReader:
+        """Made when the first line is read: taking every name of every food apart is a good part of a start."""
+        return LarderReader(self.plain_tables, self.today)
+
+    def get_ready_to_read(self) -> None:
+        """Long before the first line is typed, so that nobody waits for it then."""
+        _ = self._reader
 
     @property
     def store(self) -> Store:
@@ -83,7 +92,8 @@ class Household:
     def turn_to(self, day: date) -> None:
         """Another day has begun: lines are read, and days left are counted, from it."""
         self.today = day
-        self._reader = self._reader.on_day(day)
+        if "_reader" in self.__dict__:
+            self._reader = self._reader.on_day(day)
 
     def reader_of(self, day: date) -> LarderReader:
         """What reads lines that were typed on a day, with what words mean in this house now."""

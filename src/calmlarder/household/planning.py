@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 SECONDS = 20.0  # the longest a round takes, as the plan's aim has it
 USUAL_DAYS = 3
+_CHECK_SHARE, _CHECK_MOST_S = 0.1, 1.0  # of the time, for the check of the plan: ours
 _APART_S = 0.5  # between two plans shown: an eye can follow
 
 
@@ -141,6 +142,7 @@ def plan(
 ) -> Outcome:
     """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about, in a thread."""
     from calmlarder.household.checked import plan_faults
+    from calmlarder.household.parts_in_plans import with_parts
     from calmlarder.patterns.load import shipped_patterns
     from calmlarder.plan.plan_days import plan_days
     from calmlarder.plan.weights import MOST_TO_BUY
@@ -163,11 +165,12 @@ def plan(
             bound(points)
 
     lots, request, tables = asked.evening.lots, asked.evening.request, asked.evening.tables
+    seconds = SECONDS if asked.seconds is None else asked.seconds
     planned = plan_days(
         lots, asked.sittings, request, shipped_patterns(), tables,
-        SECONDS if asked.seconds is None else asked.seconds, None if better is None else so_far, asked.stop,
+        seconds - min(_CHECK_SHARE * seconds, _CHECK_MOST_S), None if better is None else so_far, asked.stop,
         asked.kept, on_bound=None if bound is None else higher,
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
         rounds=asked.work, bound=asked.work is None,
     )  # fmt: skip
-    return outcome(planned)
+    return outcome(with_parts(planned, asked.sittings, asked.evening))

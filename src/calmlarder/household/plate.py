@@ -8,11 +8,12 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
-from calmlarder.history.told import portion_of
+from calmlarder.history.log_entry import portion_of
 from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
@@ -27,7 +28,6 @@ from calmlarder.larder.box import box_named
 from calmlarder.larder.reading import Reading
 from calmlarder.matching.line import amount_in
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.render.cap_words import component_words
 from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object
 from calmlarder.tables.vocabulary import Sitting
 

@@ -10,7 +10,7 @@ from calmlarder.store.challenges import events
 from calmlarder.store.ledger import felt_since
 
 LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
-RED_FLAG = "a warning sign: see a doctor before you begin again"
+RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
 
 
 def told_of(household: Household, person: Person) -> tuple[str, ...]:

@@ -35,6 +35,8 @@ _NEAREST = {
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
     "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
+_SMALL_TIN_GRAMS = 180  # what is drained from a small one, of fish say, which is no fifth of a large tin
+_OF_A_SMALL_TIN = 0.7  # common practice, no source
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
@@ -182,7 +184,8 @@ def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
     if food.state == "canned drained" and amount.measure in {"tin", "can"}:
         row = tables.measure(food, "tin")
         if row is not None and amount.grams.typical > 1.2 * float(row.grams):
-            share = float(row.grams) / _GROSS_TIN_GRAMS
+            whole = float(row.grams)
+            share = whole / _GROSS_TIN_GRAMS if whole > _SMALL_TIN_GRAMS else _OF_A_SMALL_TIN
             return amount.grams.times(Span(share, share, share))
     return amount.grams
 

@@ -41,10 +41,11 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     if apiece:
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     told = KIND.findall(text)
-    if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
+    several = [set(told) & kinds for kinds in _KINDS if sum(word in kinds for word in told) > 1]
+    if not several:
         return []
-    if set(told) <= _ONE_AFTER_THE_OTHER and len(re.findall(r"\d", text)) < 2:
-        return []  # `rice (cooked, frozen)` is one thing
+    if all(words <= _ONE_AFTER_THE_OTHER for words in several) and len(re.findall(r"\d", text)) < 2:
+        return []  # `brown rice (cooked, frozen)` is one thing
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
         if split is _BEFORE_KIND:

@@ -1,9 +1,9 @@
 """Every name of every food, ready to be searched by its words; built once for the tables."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from copy import copy
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
@@ -53,30 +53,27 @@ class Lexicon:
         self.tables = tables
         self.meant: Mapping[str, tuple[str, ...]] = {}  # what words meant in this house
         self.names: list[NamedFood] = []
-        rows = [(food.name, food.id, "") for food in tables.foods]
-        rows += [(row.name, row.food, row.default) for row in tables.names]
-        named = {words_of(name) for name, _, _ in rows}
-        # An id names its food as well where nothing else has that name (`salami`).
-        ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
-        rows += [row for row in ids if words_of(row[0]) not in named]
-        for name, food, default in rows:
-            raw = raw_words(as_one(name))
-            words = expanded(singular(word) for word in raw)
+        for name, food, default in _rows(tables):
+            raw = raw_words(name)
+            words = tuple(full for word in raw for full in _written(word))
             state = tables.food_by_id[food].state
-            core = frozenset(word for word in words if not is_state_of(word, state))
-            if not core or (core <= MEASURE_WORDS.keys() and len(words) > 1):
+            core = frozenset(word for word in words if word not in FITS or not is_state_of(word, state))
+            if not core or (len(words) > 1 and core <= MEASURE_WORDS.keys()):
                 core = frozenset(words)  # `pot roast` is not named by its pot
-            order = tuple(word for word in words if word in core)
-            self.names.append(
-                NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))
-            )
+            order = words if len(core) == len(words) else tuple(word for word in words if word in core)
+            has_and = _AND.search(name) is not None
+            self.names.append(NamedFood(frozenset(words), core, food, default, order, words, raw, has_and))
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
+        self.cores: dict[str, set[frozenset[str]]] = {}
+        self._with_core: dict[frozenset[str], set[str]] = {}
         for index, one in enumerate(self.names):
             for word in one.core:
                 self.with_word.setdefault(word, []).append(index)
             for word in one.words:
                 self._beside.setdefault(word, set()).update(one.words)
+            self.cores.setdefault(one.food, set()).add(one.core)
+            self._with_core.setdefault(one.core, set()).add(one.food)
         # Numbers that belong to a name: `2 minute noodles`.
         self.numbered = frozenset(
             " ".join(one.written[:2]) for one in self.names if one.written[0].isdigit() and len(one.written) > 1
@@ -85,12 +82,6 @@ class Lexicon:
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
         # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
         self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
-        self.cores: dict[str, set[frozenset[str]]] = {}
-        for one in self.names:
-            self.cores.setdefault(one.food, set()).add(one.core)
-        self._with_core: dict[frozenset[str], set[str]] = {}
-        for one in self.names:
-            self._with_core.setdefault(one.core, set()).add(one.food)
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -195,6 +186,30 @@ def as_one(text: str) -> str:
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
+
+
+def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:
+    """Every name as one plain text, its food, what a default says; an id where nothing has that name (`salami`)."""
+    named: set[tuple[str, ...]] = set()
+    for name, food, default in (
+        *((food.name, food.id, "") for food in tables.foods),
+        *((row.name, row.food, row.default) for row in tables.names),
+    ):
+        bare = as_one(name)
+        named.add(tuple(map(_singular, raw_words(bare))))
+        yield bare, food, default
+    for each in tables.foods:
+        bare = as_one(each.id.replace("-", " "))
+        if tuple(map(_singular, raw_words(bare))) not in named:
+            yield bare, each.id, ""
+
+
+_singular = cache(singular)
+
+
+@cache
+def _written(word: str) -> tuple[str, ...]:
+    return expanded((singular(word),))
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:

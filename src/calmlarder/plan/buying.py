@@ -28,18 +28,23 @@ def worth_buying(
     dishes = list(dishes)
     filled = {number for dish in dishes for number in dish.column.covers}
     wider = _with_market(house, tables)
+    longest = 0.0  # that looking at one sitting took: what would end too late is not begun
     for number in sorted(range(len(house.sittings)), key=lambda one: (one in filled, one)):
-        if len(found) >= most or time.monotonic() >= end or stop.asked:
+        began = time.monotonic()
+        if len(found) >= most or began + longest >= end or stop.asked:
             break
         mine = next((dish for dish in dishes if number in dish.column.covers), None)
         if mine is not None and len(mine.column.covers) > 1:
             continue
         stay = [dish for dish in dishes if dish is not mine]
-        columns = _columns(wider, number, stay, tables)
+        columns = _columns(wider, number, stay, tables, end)
+        if time.monotonic() >= end:
+            break
         joint = Joint(wider, [*(dish.column for dish in stay), *columns], {})
         for dish in stay:
             joint.fix(dish)
         solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT, stop)
+        longest = max(longest, time.monotonic() - began)
         new = next((dish for dish in solved.dishes if number in dish.column.covers), None)
         if new is None:
             continue
@@ -93,8 +98,10 @@ def _with_market(house: PlanInstance, tables: Tables) -> PlanInstance:
     return house._replace(shelves=(*house.shelves, *moved), on_sale=len(moved))
 
 
-def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: Tables) -> list[Column]:
+def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: Tables, end: float) -> list[Column]:
     """Every dish of one sitting from what the other dishes leave, with the short list of what to buy for it.
+
+    What was not made by `end` is left out.
 
     The short list is for slots that lack something: what is eaten elsewhere does not fill them.
     """
@@ -114,6 +121,8 @@ def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: T
     keeps = keeping_days(tables)
     columns: list[Column] = []
     for pattern in house.patterns:
+        if time.monotonic() >= end:
+            break
         if suits(pattern, [one], 0, house.wanted):
             bare = pattern_problem(pattern, offered, request, keeps)
             problem = with_more(bare, market.shortlist(bare), keeps)

@@ -5,8 +5,9 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.larder.groups import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
-from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.style import Style, bar
 from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams
@@ -41,14 +42,14 @@ def adapt_text(
     tables: Tables,
     style: Style,
 ) -> str:
-    """The whole answer of a run."""
+    """The whole answer of a run: what to do first, then the figures."""
     parts = [
         _heading(title, reads, adapted, style),
-        _ingredients(reads, adapted, tables, style),
-        _loads(adapted, tables, style),
         _changes(adapted, style),
         _unread(adapted, style),
+        _loads(adapted, tables, style),
         _recipe(adapted, recipe, style),
+        _ingredients(reads, adapted, tables, style),
         textwrap.wrap(CAUTION, style.width),
     ]
     return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
@@ -107,7 +108,7 @@ def _there(food: str | None, adapted: Adapted) -> str:
     held = adapted.at_home.get(food or "")
     if held is None:
         return ""
-    days = "" if held.days_left is None else f", {held.days_left} d left"
+    days = "" if held.days_left is None else f", {days_in_words(held.days_left)}"
     return f" [in the larder: {told_grams(sane_grams(held.grams))}{days}]"
 
 
@@ -166,7 +167,7 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "Its steps stand as they were written; notes behind them say which name something that changed. "
+        "In its steps stands in brackets what a food is now; notes behind them say how it is treated. "
         "A line that was not counted says so.",
         style.width,
     )

@@ -31,15 +31,24 @@ def reckoning_text(reckoning: Reckoning, has_reacted: bool) -> str:
     name = reckoning.group.replace("_", " ").replace("gos", "GOS")
     lines = [f"{name}: what these days say together"]
     lines += [
-        f"  {dose:>5g} g  a reaction to it on about {round(100 * risk)} days of 100"
+        f"  {dose:>5g} g  a reaction to it on {_days_of_100(risk)}"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
-    lines.append(f"  estimated limit for one meal: {reckoning.own_limit_g:g} g")
+    is_found = reckoning.own_limit_g in reckoning.doses_g
+    what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
+    lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
     if reckoning.ambiguous and has_reacted:
         lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
     elif reckoning.ambiguous:
         lines.append("  Not clear yet: more days of the ladder would say more.")
     return "\n".join([*lines, _CARE])
+
+
+def _days_of_100(risk: float) -> str:
+    days = round(100 * risk)
+    if days < 1:
+        return "fewer than 1 day of 100"
+    return f"about {days} day{'' if days == 1 else 's'} of 100"
 
 
 def see_a_doctor(flags: Sequence[RedFlag]) -> str:

@@ -4,6 +4,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.larder.groups import days_in_words
 from calmlarder.render.style import Style
 
 if TYPE_CHECKING:
@@ -35,7 +36,7 @@ def _lines(ready: Sequence["Ready"], style: Style, on_screen: bool) -> Iterator[
     for one in ready:
         told = f"{one.recipe.title}, for {one.recipe.serves} as written"
         if one.days_left is not None:
-            told += f"; {one.goes_first}: {one.days_left} d left"
+            told += f"; {one.goes_first}: {days_in_words(one.days_left)}"
         if one.look_for:
             told += f"; look for {', '.join(one.look_for)}"
         told += "." if on_screen else f". `calmlarder adapt --kept {one.number}` shows it."

@@ -3,7 +3,10 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.reintroduction.entry import ADULT_YEARS
 from calmlarder.render.course_text import limit_line
+
+_CHILD = "Under 18: limits like these only with a dietitian, who sees to it that growing goes on well."
 
 if TYPE_CHECKING:
     from calmlarder.household.person import Person
@@ -20,7 +23,9 @@ def people_text(people: "Sequence[Person]") -> str:
 
 
 def _lines(one: "Person") -> list[str]:
-    return [f"{one.name}: {'; '.join(what_holds(one))}", *(f"  {limit_line(own)}" for own in one.own_limits)]
+    is_child = one.age is not None and one.age < ADULT_YEARS and one.profile != "none"
+    care = [f"  {_CHILD}"] if is_child else []
+    return [f"{one.name}: {'; '.join(what_holds(one))}", *care, *(f"  {limit_line(own)}" for own in one.own_limits)]
 
 
 def what_holds(one: "Person") -> list[str]:

@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.stacking import Counted, day_so_far_ug, held_by, held_ug, of_the_day, still_counted
-from calmlarder.render.cap_words import CAP_WORDS, component_words
 from calmlarder.tables.cap_rows import Cap
 
 if TYPE_CHECKING:

@@ -6,8 +6,8 @@ from typing import Any, NamedTuple
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.zone import FURTHEST, offsets_at
 from calmlarder.store.documents import Log
-from calmlarder.store.read_as import read_as
 from calmlarder.store.store import Store
+from calmlarder.store.unread import read_as
 
 
 class KeptEaten(NamedTuple):

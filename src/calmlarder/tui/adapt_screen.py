@@ -17,9 +17,9 @@ from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.errors import tell, told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.told import tell, told
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -36,9 +36,10 @@ class AdaptScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f5", "adapt", "Make it fit", priority=True),
         Binding("f6", "kept", "Kept recipes", priority=True),
-        Binding("k", "keep", "Keep it for tonight's dinners"),
-        Binding("e", "share", "Share"),
-        Binding("f7", "save", "Save as a file", priority=True),  # in the recipe F7 would mark all of it
+        Binding("k", "keep", "Keep", tooltip="Keep it: it is named with tonight's dinner when its foods are there"),
+        Binding("e", "share", "Share", tooltip="Pass it on: text, a page, recipe data"),
+        # Before the recipe itself, where F7 would mark all of it.
+        Binding("f7", "save", "Save", tooltip="Save it as a file", priority=True),
         Binding("escape", "back", "Back"),
     ]
 
@@ -162,7 +163,7 @@ class AdaptScreen(Screen[None]):
 
     def action_kept(self) -> None:
         """One of the recipes that were kept, to read or to make fit again."""
-        from calmlarder.household.own_recipes import own_recipes
+        from calmlarder.household.own_recipes import own_recipes, readable
 
         kept = own_recipes(self._kitchen)
         if not kept:
@@ -172,7 +173,7 @@ class AdaptScreen(Screen[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.query_one(TextArea).text = names[name].text
+                self.query_one(TextArea).text = readable(names[name])
                 self.query_one("#serves", Input).value = str(names[name].serves)
 
         self.app.push_screen(Choice("Which one?", list(names)), picked)

@@ -11,7 +11,17 @@ from textual.screen import Screen
 _EVERYWHERE = {"command_palette", "help_quit", "focus_next", "focus_previous", "screen.copy_text"}
 
 
-_CALLED = {"⏎": "Enter", "esc": "Esc", "del": "Del", "right": "→", "left": "←", "down": "↓", "up": "↑"}
+_CALLED = {
+    "⏎": "Enter",
+    "esc": "Esc",
+    "space": "Space",
+    "⌫": "Backspace",
+    "del": "Del",
+    "right": "→",
+    "left": "←",
+    "down": "↓",
+    "up": "↑",
+}
 
 
 def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:

@@ -5,10 +5,10 @@ from textual.containers import Vertical
 from textual.widgets import Input, Static
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Ask(Over[str]):
+class Ask(Modal[str]):
     """Gives what was typed, or None."""
 
     def __init__(self, question: str, answer: str = "") -> None:

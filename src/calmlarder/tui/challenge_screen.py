@@ -18,17 +18,17 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_text, entry_text
+from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
-from calmlarder.tui.ticks import Ticks
-from calmlarder.tui.told import told
+from calmlarder.tui.widgets.check_list import CheckList
+from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
@@ -41,25 +41,25 @@ _QUESTIONS = (
 )
 
 
-class EntryForm(Over[tuple[str, ...]]):
+class EntryForm(Modal[tuple[str, ...]]):
     """The questions that come before a challenge; gives the keys of those answered with yes."""
 
     def compose(self) -> ComposeResult:
         """Ticks, and a way on."""
         with Vertical(id="page"):
             yield Static(_QUESTIONS, markup=False)
-            yield Ticks[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
+            yield CheckList[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
             yield Static("", id="whole-question", markup=False)
             yield Button("Go on", compact=True, id="go-on")
         yield KeysLine()
 
-    def on_selection_list_selection_highlighted(self, event: Ticks.SelectionHighlighted[str]) -> None:
+    def on_selection_list_selection_highlighted(self, event: CheckList.SelectionHighlighted[str]) -> None:
         """The question one is at, whole: a narrow list cuts it."""
         self.query_one("#whole-question", Static).update(QUESTIONS[event.selection_index].words)
 
     def on_button_pressed(self) -> None:
         """Give the answers."""
-        self.dismiss(tuple(self.query_one(Ticks).selected))
+        self.dismiss(tuple(self.query_one(CheckList).selected))
 
 
 class ChallengeScreen(TurnsWithDay[None]):
@@ -104,7 +104,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         status = challenges.status(kitchen, ME)
         by_day = challenges.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
-        history = [line for pair in found for line in course_text.course_lines(*pair)]
+        history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [
             course_text.status_text(status, on_screen=True),
             *(["\n".join(["Day by day", *history])] if history else []),

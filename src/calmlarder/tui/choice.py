@@ -11,10 +11,10 @@ from textual.containers import Vertical
 from textual.widgets import OptionList, Static
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Choice(Over[str]):
+class Choice(Modal[str]):
     """Asks, and gives the chosen name or None."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]

@@ -14,11 +14,11 @@ from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
@@ -151,17 +151,17 @@ class CookScreen(Screen[bool]):
                 self._remember()
                 self._say_passed()
 
-        from calmlarder.tui.scale import Scale
+        from calmlarder.tui.weights import Weights
 
         foods = [use.food for use in things]
         names = [use.name if foods.count(use.food) == 1 else f"{use.name} ({use.line})" for use in things]
         shown = [self._weighed.get(use.lot, use.grams) for use in things]
-        self.app.push_screen(Scale(list(zip((use.lot for use in things), names, shown, strict=True))), said)
+        self.app.push_screen(Weights(list(zip((use.lot for use in things), names, shown, strict=True))), said)
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
         from calmlarder.household.table import limits_of_dinner
-        from calmlarder.render.cap_words import CAP_WORDS
+        from calmlarder.intake.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(

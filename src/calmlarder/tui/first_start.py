@@ -15,8 +15,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.household.settings import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine

@@ -10,15 +10,15 @@ from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.tui.describe import meaning
+from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.many_lines import taken
-from calmlarder.tui.meaning import meaning
 from calmlarder.tui.page import Page
 from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
 _MOST_ASKED = 9

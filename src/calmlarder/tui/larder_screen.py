@@ -12,12 +12,12 @@ from textual.widgets import Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
+from calmlarder.tui.describe import meaning
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import log_line
-from calmlarder.tui.meaning import meaning
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -82,7 +82,6 @@ class LarderScreen(LarderEntry):
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self._say_day()
-        self.refill()
         self.query_one(Input).focus()
         self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)

@@ -13,9 +13,9 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.describe import meaning
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.meaning import meaning
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -1,5 +1,6 @@
 """People: who eats here and what holds for each, one under the other."""
 
+from textwrap import wrap
 from typing import ClassVar
 
 from rich.text import Text
@@ -17,9 +18,9 @@ from calmlarder.intake.own import person_named
 from calmlarder.render.course_text import limit_line
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.ask import Ask
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.person_form import PersonForm
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.top_line import TopLine
 
 _ABOUT = (
@@ -62,8 +63,13 @@ class PeopleScreen(Screen[None]):
         shown = self.query_one(OptionList)
         at = shown.highlighted or 0
         shown.clear_options()
-        shown.add_options(map(_row, self._people))
+        shown.add_options(_row(one, self.size.width - 6) for one in self._people)
         shown.highlighted = min(at, len(self._people) - 1)
+
+    def on_resize(self) -> None:
+        """Wrap anew."""
+        if self._people:
+            self._show()
 
     def _chosen(self) -> Person:
         return self._people[self.query_one(OptionList).highlighted or 0]
@@ -115,10 +121,11 @@ class PeopleScreen(Screen[None]):
         return not (action == "remove" and self._people and self._chosen().name == ME)
 
 
-def _row(one: Person) -> Text:
-    """The name, what holds under it, and an empty line."""
+def _row(one: Person, width: int) -> Text:
+    """The name, and what holds under it."""
     text = Text("you" if one.name == ME else one.name, style="bold")
-    text.append("\n  " + " · ".join(what_holds(one)), style="not bold")
+    said = wrap(" · ".join(what_holds(one)), max(20, width - 2))
+    text.append("\n" + "\n".join(f"  {line}" for line in said), style="not bold")
     for own in one.own_limits:
         text.append(f"\n  {limit_line(own)}", style="not bold")
-    return text.append("\n")
+    return text

@@ -58,7 +58,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """There is a way back where something was changed; people who are named have diets and limits of their own."""
         if action in {"diet", "profile"}:
             return not self._asked.is_seated
-        return bool(self._before) if action in {"undo", "forget"} else True
+        return bool(self._before) if action == "undo" else True
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""

@@ -16,7 +16,7 @@ from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
-from calmlarder.tui.widgets.dish import AlsoStrip
+from calmlarder.tui.widgets.dish import LOW, AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
@@ -144,6 +144,7 @@ class TonightScreen(AsksOfDinner):
 
     def on_resize(self) -> None:
         """Notes are wrapped to the new width."""
+        self.set_class(self.size.height >= LOW, "-tall")
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:

@@ -11,8 +11,8 @@ from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.pick import Pick
 
 _MOST_GUESTS = 11
@@ -29,7 +29,7 @@ class Seated(NamedTuple):
     guests: int
 
 
-class WhoEats(Over[Seated]):
+class WhoEats(Modal[Seated]):
     """Gives who is ticked, or None."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Done")]

@@ -65,7 +65,8 @@ def profile(parser: Options) -> None:
 
 def sitting(parser: Options) -> None:
     """Which meal it is: some limits are for some meals only."""
-    parser.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
+    words = "which meal it is (default dinner)"
+    parser.add_argument("--meal", "--sitting", dest="sitting", default="dinner", choices=SITTINGS, help=words)
 
 
 def tolerance_at_home(parser: Parser) -> None:

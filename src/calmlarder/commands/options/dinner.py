@@ -74,7 +74,9 @@ def request(groups: Groups) -> None:
     """Who eats and what is asked for at one sitting."""
     eating(groups)
     groups.meal.add_argument(
+        "--meal",
         "--sitting",
+        dest="sitting",
         default="dinner",
         choices=SITTINGS,
         metavar="MEAL",

@@ -1,7 +1,7 @@
 """Spare the cook: few things on the scale, no new tin, little time."""
 
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.request import EVENING_MINUTES
+from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, WEIGHING
 
@@ -35,13 +35,14 @@ class FewOpenings:
 
 
 class LittleTime:
-    """Each minute costs, and more beyond what an evening has."""
+    """Each minute costs, and more beyond what a usual day has for it."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """The cooking time; the pattern's own minutes stand in `constant`."""
         problem = draft.problem
         late = draft.model.new_int_var(0, 600, "")
-        draft.model.add(late >= draft.time + (problem.pattern.minutes - EVENING_MINUTES) * draft.active)
+        over = problem.pattern.minutes - USUAL_MINUTES[problem.wanted.sitting]
+        draft.model.add(late >= draft.time + over * draft.active)
         return [(-round(MINUTE * POINT), draft.time), (-round(LATE_MINUTE * POINT), late)]
 
     def bound(self, problem: PatternProblem) -> int:

@@ -127,22 +127,24 @@ class ItemList(OptionList):
         self._drawn_for = self.size.width
         width = max(40, self.size.width - 3)
         self.clear_options()
+        longest = max((len(item.name) for item in self.items if not item.question), default=0)
         options = []
         for number, group in enumerate(self._groups):
             heading = Text(("\n" if number else "") + group.title, style="bold")
             options.append(Option(heading, disabled=True))
-            options += [Option(self._line(item, width), id=item.id) for item in group.items]
+            options += [Option(_line(item, width, longest), id=item.id) for item in group.items]
         self.add_options(options)
 
-    def _line(self, item: Item, width: int) -> Text:
-        if item.question:
-            text = Text(f"  {cut(item.name, width // 2)}  ")
-            text.append(cut(item.question, width - len(text.plain)), style="italic")
-            return text
-        room = width - 2 - _GRAMS - 4 - _DAYS - 2
-        longest = max(len(one.name) for one in self.items if not one.question)
-        name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
-        grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
-        text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
-        text.append(fitting(item.notes, room - name))
+
+def _line(item: Item, width: int, longest: int) -> Text:
+    """`longest` is the number of letters of the longest name in the list."""
+    if item.question:
+        text = Text(f"  {cut(item.name, width // 2)}  ")
+        text.append(cut(item.question, width - len(text.plain)), style="italic")
         return text
+    room = width - 2 - _GRAMS - 4 - _DAYS - 2
+    name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
+    grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
+    text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
+    text.append(fitting(item.notes, room - name))
+    return text
