@@ -24,6 +24,7 @@ from composed_once import first_plan, install
 from tiny import Tiny, tiny_of
 
 install()
+read_once.share_readers()
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 

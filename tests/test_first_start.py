@@ -73,7 +73,7 @@ def test_a_number_that_cannot_be_is_said_at_once_and_done_waits_for_it(
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert any("How many eat must be 1 to 12" in note.message for note in app._notifications)
+        assert "How many eat must be 1 to 12" in str(app.screen.query_one("#meaning", Static).content)
         assert app._kitchen.settled().people == 1
 
     begin(tmp_path, tables, act, (80, 24))

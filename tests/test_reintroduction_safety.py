@@ -213,3 +213,11 @@ def test_a_day_that_is_scored_later_gets_no_dose(home: Home) -> None:
     yesterday = f"{day - timedelta(days=1)}T20:00"
     assert home.json(day, "challenge", "score", "1", "0", "0", "0", "--when", yesterday)["dose_counted"] is False
     assert home.json(day, "challenge", "today")["what"] == "dose"
+
+
+def test_a_first_reaction_is_told_with_what_it_means(home: Home) -> None:
+    day = home.until_the_dose("mannitol")
+    told = home.told(day, "challenge", "score", "3", "0", "0", "0")
+    assert "counts as a reaction. One may be chance" in told
+    assert "see a doctor if it is severe" in told
+    assert "counts as a reaction" in home.told(day + timedelta(days=1), "challenge", "today")

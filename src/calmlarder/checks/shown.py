@@ -12,7 +12,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.lots import Lot, days_of
+from calmlarder.checks.lots import COOKED, Lot, days_of
 from calmlarder.checks.tables import Row, rows
 
 _HALF = {
@@ -219,9 +219,12 @@ def _signs(read: Read) -> Iterator[str]:
     """Of what must be cooked through a step says how that is seen, in the words of cautions.csv or their beginning."""
     cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
     text = " ".join(read.dinner["steps"]).lower()
+    eaten_cold = not {"dinner", "breakfast"}.intersection(read.pattern["sittings"])
     for use in read.dinner["uses"]:
         food = read.foods.get(use["food"])
         if food is None or read.pattern["slots"][use["slot"]]["method"] == "raw":
+            continue
+        if eaten_cold and food["state"] in COOKED:  # a box, a shake: what is cooked goes in as it is
             continue
         signs = [row["until"] for row in cautions if row["until"] and _is_about(row, food)]
         if signs and not any(_is_said(sign, text) for sign in signs):

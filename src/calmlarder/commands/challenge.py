@@ -19,7 +19,7 @@ from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render import course_text, entry_text
+from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -145,7 +145,7 @@ def history(options: given.Challenge) -> int:
         who = person(options.who, "--who")
         by_day = challenges.scores(household, who)
         found = [(one, standing(one, by_day, household.today)) for one in challenges.courses(household, who)]
-    _show(options, {"challenges": course_text.history_object(found)}, course_text.history_text(found))
+    _show(options, {"challenges": course_history.history_object(found)}, course_history.history_text(found))
     return 0
 
 

@@ -27,7 +27,7 @@ class Choices(BaseModel):
     and lysine mg for one person.
     `eaters` names those who eat, with so many `guests`; nobody named is a dish for so many people by the home's rules.
     Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
-    A challenge of mine that goes on counts with any larder, and brings the log, unless `use_challenge` says not.
+    A challenge that goes on counts with any larder, and brings the log, unless `use_challenge` says not.
     """
 
     model_config = ConfigDict(frozen=True)

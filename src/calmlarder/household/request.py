@@ -76,7 +76,8 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     from calmlarder.compose.request import DinnerRequest, protein_floor
 
     home = settled_for(household, choices)
-    is_dosed = choices.use_challenge and household.is_kept and is_challenged(household, ME)
+    is_dosed = choices.use_challenge and household.is_kept
+    is_dosed = is_dosed and any(is_challenged(household, name) for name in choices.eaters or (ME,))
     use_log = choices.use_log or is_dosed
     values, words = _chosen_or_settled(choices, home)
     how, words_of_hours = stacking_for(choices, home, household.now() if choices.at is None else choices.at)

@@ -1,6 +1,6 @@
 """Challenges in words and as plain values: what today asks, where one stands, what was found."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.intake.eaten import ME
@@ -57,13 +57,14 @@ def today_object(today: "Today") -> dict[str, Any]:
         "ended": stands.ended,
         "own_limit_g": stands.reckoning.own_limit_g if stands.what == "finished" else None,
         "ambiguous": stands.reckoning.ambiguous,
-        "days": [_tried_object(one) for one in stands.tried],
+        "days": [tried_object(one) for one in stands.tried],
         "why": why_today(today),
         "foods": [{"food": one.food.id, "grams": list(one.grams)} for one in today.foods[:8]],
     }
 
 
-def _tried_object(one: Tried) -> dict[str, Any]:
+def tried_object(one: Tried) -> dict[str, Any]:
+    """Plain values of a day with a dose."""
     return {
         "on": one.eaten.on.isoformat(), "dose_g": one.eaten.dose_g, "food": one.eaten.food, "grams": one.eaten.grams,
         "worst": one.worst, "baseline": None if one.baseline is None else round(one.baseline, 2),
@@ -81,7 +82,8 @@ def why_today(today: "Today") -> str:
         had = len(stands.wash_out[-BASELINE_DAYS:])
         again = "" if stands.baseline is None else ", two of them as calm as before the last dose"
         return (
-            f"{_upper(name)}: no dose today. Eat as in elimination, and score the day tonight. {BASELINE_DAYS} calm "
+            f"{_reaction_words(stands)}{_upper(name)}: no dose today. Eat as in elimination, and score the day "
+            f"tonight. {BASELINE_DAYS} calm "
             f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average{again}, so that a reaction "
             f"can be told from an ordinary day. Days scored so far: {had}.{_control_words(course, stands)}"
         )
@@ -112,7 +114,10 @@ def why_today(today: "Today") -> str:
         )
     if stands.what == "wait":
         rest = "" if ladder.every_days == 1 else " Symptoms may come a day later, so a day without a dose follows."
-        return f"{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        reacted = _reaction_words(stands)
+        return (
+            f"{reacted}{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        )
     if stands.what == "skipped":
         return "No challenge today, as you said. It goes on tomorrow."
     if stands.what == "stopped":
@@ -120,6 +125,16 @@ def why_today(today: "Today") -> str:
     settle = f" {_SETTLE}" if stands.ended in {"strong reaction", "two reactions"} else ""
     ended = f": {_ENDED[stands.ended]}" if stands.ended else ""
     return f"The challenge of {name} is over{ended}.{settle} {concluded_words(course, stands)}"
+
+
+def _reaction_words(stands: Standing) -> str:
+    """What a first reaction means, and what follows."""
+    if not stands.tried or stands.tried[-1].result != "reaction" or stands.ended:
+        return ""
+    return (
+        "The last dose counts as a reaction. One may be chance and does not mean that you did anything wrong: the same "
+        f"dose comes once more, after {BASELINE_DAYS} calm days. {_SETTLE} "
+    )
 
 
 def _control_words(course: Course, stands: Standing) -> str:
@@ -296,44 +311,3 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     for one in [*lines[1:], CARE]:
         text += ("\n" if one.startswith(" ") else apart) + one
     return text
-
-
-def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str, Any]]:
-    """Plain values."""
-    return [
-        {
-            "challenge": course.challenge, "group": group_of(course.challenge), "food": course.food,
-            "started": course.started.isoformat(),
-            "stopped": None if course.stopped is None else course.stopped.isoformat(),
-            "why_stopped": course.why_stopped,
-            "concluded": None if course.concluded is None else course.concluded.isoformat(),
-            "limit_g": course.limit_g,
-            "days": [_tried_object(one) for one in stands.tried],
-            "skipped": {day.isoformat(): why for day, why in course.skipped.items()},
-        }
-        for course, stands in courses
-    ]  # fmt: skip
-
-
-def history_text(courses: Sequence[tuple[Course, Standing]]) -> str:
-    """Every challenge, day by day."""
-    if not courses:
-        return "No challenge yet. `calmlarder challenge start GROUP` begins one, after a few questions."
-    return "\n".join([*(line for course, stands in courses for line in course_lines(course, stands)), CARE])
-
-
-def course_lines(course: Course, stands: Standing) -> Iterator[str]:
-    """One challenge, day by day."""
-    end = f", stopped {course.stopped} ({course.why_stopped or 'no reason said'})" if course.stopped else ""
-    end = (
-        f", ended {course.concluded}: at most {course.limit_g:g} g at one meal"
-        if course.concluded and course.limit_g
-        else end
-    )
-    yield f"{name_of(course.challenge)}, from {course.started}{end}"
-    for one in stands.tried:
-        dose = f"{one.eaten.dose_g:g} g" if one.eaten.dose_g else "no dose"
-        worst = "no score" if one.worst is None else f"worst score {one.worst} of 10"
-        yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
-    for day, why in course.skipped.items():
-        yield f"  {day}   skipped{f': {why}' if why else ''}"

@@ -9,7 +9,6 @@ from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.larder.reading import Reading
-from calmlarder.render.basis_words import in_plain_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines
@@ -111,9 +110,11 @@ def glance(dinner: Dinner) -> str:
         return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
 
     key = max(each.limits_g, key=full)
+    typical, most = each.limits_g[key]
+    end = "" if most is None else f" of {most:.2f}"
     said = (
-        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
-        f"at most {each.at_most_g[key]:.2f} g."
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {typical:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f}{end} g."
     )
     return f"{said} {_from_memory(dinner)}".rstrip()
 
@@ -204,14 +205,6 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         names = {part.food: part.name for part in dinner.contributions}
         near = [f"{names.get(one.food, one.food)} ({one.g:.2f} of {one.limit_g:.2f} g)" for one in each.foods_near]
         yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
-    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
-    if unmeasured:
-        told = in_plain_words("; ".join(unmeasured))
-        yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
-    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
-    if ranges:
-        told = in_plain_words(", ".join(ranges))
-        yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
         if foods:
             yield from _wrapped(f"{figure} not known, so at least what is told: {', '.join(foods)}.", style, "  ")
@@ -222,7 +215,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
     if not rescued.grams:
         yield style.strong("Nothing urgent was used")
         return
-    yield style.strong(f"Used up in time: {rescued.grams} g, about {rescued.portions:g} portions")
+    yield style.strong(f"Used up in time: {rescued.grams} g")
     if rescued.lots_finished:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 

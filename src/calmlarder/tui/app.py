@@ -147,6 +147,7 @@ class LarderApp(SurvivesFaults):
         self._has_terminal = not terminal_is_gone()
         self.set_interval(LOOK_S, self.look_around)
         self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
+        self.screen.call_after_refresh(self._get_ready)
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
 
     def _ask_of_stove(self) -> None:
@@ -201,10 +202,14 @@ class LarderApp(SurvivesFaults):
         self.notify(turned_words(day), timeout=_SEEN_S)
 
     @work(thread=True)
+    def _get_ready(self) -> None:
+        """To read what is typed, once the screen is there."""
+        self._kitchen.get_ready_to_read()
+
+    @work(thread=True)
     def _load_solver(self) -> None:
         """Long before a dinner is asked for, and after the first paint."""
         with kept_for_good():
-            self._kitchen.get_ready_to_read()
             for name in _LOADED_LATER:
                 import_module(name)
             from calmlarder.patterns.load import shipped_patterns

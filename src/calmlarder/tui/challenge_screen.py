@@ -18,7 +18,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_text, entry_text
+from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
@@ -104,7 +104,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         status = challenges.status(kitchen, ME)
         by_day = challenges.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
-        history = [line for pair in found for line in course_text.course_lines(*pair)]
+        history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [
             course_text.status_text(status, on_screen=True),
             *(["\n".join(["Day by day", *history])] if history else []),

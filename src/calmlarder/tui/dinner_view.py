@@ -93,7 +93,7 @@ def _moments(dinner: "Dinner") -> list["Moment"]:
 
 
 def _facts(dinner: "Dinner") -> list[str]:
-    facts = [f"{dinner.minutes} minutes", protein_words(dinner), energy_words(dinner)]
+    facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]
     first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]
