@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from contextlib import suppress
 from importlib import import_module
 from io import TextIOWrapper
+from time import monotonic
 
 from calmlarder.commands.parser import parser
 from calmlarder.problems import CannotGoOn
@@ -21,10 +22,11 @@ _WASTE_SEEN_AFTER = (50_000, 50, 100)
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and give its exit status."""
+    began = monotonic()
     _open_what_is_closed()
     gc.set_threshold(*_WASTE_SEEN_AFTER)
     try:
-        status = _run(arguments)
+        status = _run(arguments, began)
         sys.stdout.flush()
     except BrokenPipeError:
         _say_no_more()
@@ -39,9 +41,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return status
 
 
-def _run(arguments: Sequence[str] | None) -> int:
+def _run(arguments: Sequence[str] | None, began: float) -> int:
     _write_what_can_be_written(as_json=False)
     options = parser().parse_args(arguments)
+    options.began = began  # for what is promised within so many seconds
     _write_what_can_be_written(as_json=getattr(options, "json", False))
     # Each command imports what it needs and no more: `match` never waits for the solver.
     module, _, function = options.run.partition(":")

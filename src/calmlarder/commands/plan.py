@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
 from textwrap import wrap
+from time import monotonic
 from typing import TYPE_CHECKING
 
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
 
 _MOST_TO_BUY = 9
 _MOST_WORK = 1000
+_TELL_SHARE = 0.04  # of the time, for the check of the plan and its words: ours, measured
+_LEAST_S = 0.5  # to think, however long it took to read
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
@@ -44,7 +47,9 @@ def plan(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    asked = asked._replace(seconds=options.seconds, most_to_buy=options.buy, work=options.work)
+    # To read and to tell takes its time too: it ends when it was said to, whatever the larder.
+    left = options.began + options.seconds - monotonic() - _TELL_SHARE * options.seconds
+    asked = asked._replace(seconds=max(_LEAST_S, left), most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:

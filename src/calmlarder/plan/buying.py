@@ -1,6 +1,5 @@
 """The few things to buy that would fill an empty sitting or rescue what the plan leaves."""
 
-import time
 from collections.abc import Sequence
 
 from calmlarder.compose.compose import keeping_days
@@ -21,25 +20,27 @@ _EFFORT = 0.5  # for one sitting, in the solver's own measure; ours
 
 
 def worth_buying(
-    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, end: float, stop: Stop, most: int = MOST_TO_BUY
+    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, stop: Stop, most: int = MOST_TO_BUY
 ) -> tuple[ToBuy, ...]:
     """At most `most` things, each worth more than its price in waste or in a sitting that would stay empty."""
     found: list[ToBuy] = []
+    if stop.over:
+        return ()
     dishes = list(dishes)
     filled = {number for dish in dishes for number in dish.column.covers}
     wider = _with_market(house, tables)
     for number in sorted(range(len(house.sittings)), key=lambda one: (one in filled, one)):
-        if len(found) >= most or time.monotonic() >= end or stop.asked:
+        if len(found) >= most or stop.over:
             break
         mine = next((dish for dish in dishes if number in dish.column.covers), None)
         if mine is not None and len(mine.column.covers) > 1:
             continue
         stay = [dish for dish in dishes if dish is not mine]
         columns = _columns(wider, number, stay, tables)
-        joint = Joint(wider, [*(dish.column for dish in stay), *columns], {})
+        joint = Joint(wider, [*(dish.column for dish in stay), *columns], {}, (), stop)
         for dish in stay:
             joint.fix(dish)
-        solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT, stop)
+        solved = joint.solve(stop.left, _EFFORT, stop)
         new = next((dish for dish in solved.dishes if number in dish.column.covers), None)
         if new is None:
             continue

@@ -70,30 +70,30 @@ def plan_days(
         if progress is not None:
             progress(_so_far(improver, tables))
 
-    improver = Improver(house, kept, tables, stop, say)
-    improver.start(day_after_day(house, kept, stop, _FIRST_SECONDS if rounds is None else seconds))
+    searching = Stop(end - seconds * (_BUY_SHARE if most_to_buy else 0), stop)
+    improver = Improver(house, kept, tables, searching, say)
+    improver.start(day_after_day(house, kept, searching, _FIRST_SECONDS if rounds is None else seconds))
     first_seconds = time.monotonic() - start
-    search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
-    if rounds != 0:
-        improver.feed(search_end)
-    beside = improver.bound_beside(search_end, on_bound) if bound else None
+    beside = improver.bound_beside(on_bound) if bound else None
     try:
-        improver.improve(search_end, seed, rounds)
+        if rounds != 0:
+            improver.feed()
+        improver.improve(seed, rounds)
         if beside is not None:
-            improver.join(*beside, search_end)
+            improver.join(*beside)
     finally:  # Ctrl-C does not wait for the bound
         if beside is not None:
             beside[1].ask()
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    why_end = time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)
+    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)), stop)
 
     def why(number: int) -> str:
-        return _why_empty(house, number, patterns, tables, why_end, stop)
+        return _why_empty(house, number, patterns, tables, asking)
 
     told = _told(house, dishes, tables, why)
-    buy = worth_buying(house, dishes, tables, end, stop, most_to_buy) if most_to_buy else ()
+    buy = worth_buying(house, dishes, tables, Stop(end, stop), most_to_buy) if most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
@@ -169,9 +169,7 @@ def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:
     return one.sitting != "packed" or "packed" not in dish.column.problem.pattern.sittings
 
 
-def _why_empty(
-    house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, end: float, stop: Stop
-) -> str:
+def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, stop: Stop) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
     wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
@@ -180,7 +178,7 @@ def _why_empty(
     def problems(changed: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(lots, changed, patterns, tables)
 
-    left = _WHY_SHARE * (end - time.monotonic())
+    left = _WHY_SHARE * stop.left
     if stop.asked:
         return "stopped before anything was found for it"
     if left <= 0:
