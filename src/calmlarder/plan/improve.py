@@ -65,7 +65,7 @@ class Improver:
         self._priced: tuple[Priced, ...] = ()
         self._prices: PriceSearch | None = None
         self._tried: set[frozenset[int]] = set()
-        self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
+        self.avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
         self._columns = [c for c in house.columns if held.isdisjoint(c.covers)] + [dish.column for dish in kept]
@@ -98,11 +98,11 @@ class Improver:
         for _ in range(_MOST_FEEDS):
             if not self._hungry(everything) or self._stop.over:
                 return
-            joint = Joint(self.house, self._columns, self._avoid, (), self._stop)
+            joint = Joint(self.house, self._columns, self.avoid, (), self._stop)
             for dish in self._kept:
                 joint.fix(dish)
             dishes, most = joint.feed(self._stop.left, _EFFORT_FEED, self._stop)
-            if not self._avoid:
+            if not self.avoid:
                 self._most_fed = most
                 if self._prices is not None:
                     self._prices.selector.most_fed = most
@@ -117,13 +117,13 @@ class Improver:
 
         False where one of them takes too long; it is not tried again.
         """
-        joint = Joint(self.house, [dish.column for dish in dishes], self._avoid)
+        joint = Joint(self.house, [dish.column for dish in dishes], self.avoid)
         for dish in dishes:
             joint.fix(dish) if dish in self._kept else joint.hint(dish)
         for _, draft in joint.posted:
             joint.model.add(draft.active == 1)
         solved = joint.solve(self._stop.left, _EFFORT_POLISH, self._stop)
-        return self._take(solved if solved.cost < NEVER else self._fixed(dishes))
+        return self.take(solved if solved.cost < NEVER else self._fixed(dishes))
 
     def improve(self, seed: int, rounds: int | None) -> None:
         """Among the few promising dishes: all sittings, neighbours two by two, and three at a time; then among all.
@@ -141,7 +141,7 @@ class Improver:
             if self.bound >= self.cost:
                 return
             proven = self._replan(free, effort, few)
-            if proven and free == everything and not few and not self._avoid:
+            if proven and free == everything and not few and not self.avoid:
                 return
 
     def _try_idea(self) -> None:
@@ -152,10 +152,10 @@ class Improver:
         self._tried.add(idea)
         kept = {dish.column.number for dish in self._kept}
         columns = [column for column in self._columns if column.number in idea | kept]
-        joint = Joint(self.house, columns, self._avoid)
+        joint = Joint(self.house, columns, self.avoid)
         for dish in self._kept:
             joint.fix(dish)
-        self._take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
+        self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL
@@ -189,20 +189,20 @@ class Improver:
             mine = {dish.column.number for dish in self.dishes}
             best = {column.number for column in promising(self.house, columns, stay)} | mine
             columns = [column for column in columns if column.number in best]
-        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, self._priced, self._stop)
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self.avoid, self._priced, self._stop)
         for dish in stay:
             joint.fix(dish)
         for dish in self.dishes:
             if dish not in stay:
                 joint.hint(dish)
         solved = joint.solve(self._stop.left, effort, self._stop)
-        self._take(solved)
-        if not stay and not few and not self._avoid:
+        self.take(solved)
+        if not stay and not few and not self.avoid:
             # What was left out of the model is in no plan that is better than the one at hand.
             self.bound = max(self.bound, cost if solved.cost == NEVER and solved.proven else min(cost, solved.bound))
         return solved.proven
 
-    def _take(self, solved: Solved) -> bool:
+    def take(self, solved: Solved) -> bool:
         """Take a plan if it is better and none of its dishes takes too long; either thread may have found it."""
         with self._taking:
             if solved.cost >= self.cost or self._too_long(solved.dishes):
@@ -220,7 +220,7 @@ class Improver:
                 continue
             takes = minutes_of(dish, self._tables)
             if takes is None or (minutes is not None and takes > minutes):
-                self._avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
+                self.avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
                 late = True
         return late
 
@@ -262,7 +262,7 @@ class Improver:
         """
         worth = self._worth
         columns = [c for c in self._columns if worth is None or c.number in worth]
-        joint = Joint(self.house, columns, self._avoid, self._priced, inner)
+        joint = Joint(self.house, columns, self.avoid, self._priced, inner)
         for dish in self._kept:
             joint.fix(dish)
         if self._most_fed is not None:
@@ -271,7 +271,7 @@ class Improver:
         joint.model.add(sum(joint.cost) < most)
         whole = joint.solve(inner.left, None, inner, lambda bound: higher(min(bound, most)))
         higher(most if whole.proven and whole.cost == NEVER else min(whole.bound, most))
-        return whole.cost < NEVER and not self._take(whole) and whole.cost < self.cost
+        return whole.cost < NEVER and not self.take(whole) and whole.cost < self.cost
 
     def join(self, thread: threading.Thread, inner: Stop) -> None:
         """Wait for the bound while there is time, then end it; its plan is taken if it is better.

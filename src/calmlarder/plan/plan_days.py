@@ -20,6 +20,7 @@ from calmlarder.plan.columns import Dish, PlanInstance, house_of, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
+from calmlarder.plan.left_over import MoreOf
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreached
@@ -84,10 +85,11 @@ def plan_days(
     finally:  # Ctrl-C does not wait for the bound
         if beside is not None:
             beside[1].ask()
+    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)), stop)
+    more_of = _rescued(improver, kept, asking)
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)), stop)
 
     def why(number: int) -> str:
         return _why_empty(house, number, patterns, tables, asking)
@@ -104,11 +106,23 @@ def plan_days(
         cost_points=improver.cost / POINT,
         bound_points=improver.bound / POINT if gap is not None else None,
         sittings=told,
-        wasted=unreached(house, dishes, left, freezing, tables),
+        wasted=unreached(house, dishes, freezing, tables, lambda place: more_of.why(place, asking, tables)),
         freeze_today=freezing,
         buy=buy,
         looked_at=len(looked_at) if len(looked_at) < len(lots) else None,
     )
+
+
+def _rescued(improver: Improver, kept: Sequence[Dish], stop: Stop) -> MoreOf:
+    """What is lost is used where that makes a better plan; what would change if it were used all the same."""
+    while True:
+        more_of = MoreOf(improver.house, improver.dishes, kept, improver.avoid)
+        for place in more_of.lost():
+            other = more_of.best(place, stop)
+            if other is not None and improver.take(other):
+                break
+        else:
+            return more_of
 
 
 def _few_enough(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Sequence[Lot]:
