@@ -303,6 +303,36 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     assert faults(case) == ()
 
 
+@pytest.mark.parametrize(
+    ("lines", "asked", "line", "why"),
+    [
+        # One dinner for one person takes no kilo of tofu, and of these foods each other dinner leaves the rice.
+        (["cooked rice 400g, made yesterday", "firm tofu 1200g, use by today", "carrots 500g"], "tonight",
+         "firm tofu", "with it 90 g cooked white rice would be left"),
+        # Tofu can wait for tomorrow, and what is eaten of it tonight is missing then: nothing else goes with the box.
+        (["cooked rice 200g, made yesterday", "firm tofu 280g, use by tomorrow", "dry rice noodles 300 g",
+          "carrots 500g", "tempeh 200 g, use by today"], "tonight; tomorrow packed",
+         "tempeh", "with it 15 g firm tofu would be left"),
+        (["cooked rice 400g, made yesterday", "boiled potatoes 400 g, use by today"], "tonight",
+         "cooked rice", "no dish of these sittings takes it"),
+    ],
+)  # fmt: skip
+def test_why_something_is_left_is_true_of_the_plan(
+    lines: list[str], asked: str, line: str, why: str, planning: Any
+) -> None:
+    plan, case = planning([*BASICS[:4], "sesame seeds 50 g", *lines], sittings(asked))
+    assert faults(case) == ()
+    assert next(one.why for one in plan.wasted if one.line.startswith(line)).split("; ")[1] == why
+
+
+def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -> None:
+    """A dinner for one holds at most one and a half portions of a vegetable, 120 g of carrots: no dish takes more."""
+    plan, _ = planning([*BASICS, "carrots 5kg, use by today", "firm tofu 280g"], sittings("tonight"))
+    (left,) = (one for one in plan.wasted if one.food == "carrot")
+    assert left.grams == 5000 - 120
+    assert "more than these sittings can hold" in left.why
+
+
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
     seen: list[PlanSoFar] = []

@@ -78,9 +78,13 @@ class MoreOf:
         return self._instead(other, place, tables)
 
     def _is_full(self, place: int) -> bool:
-        """Whether each sitting that could take it has a dish with the most of it that this dish holds."""
-        full = {n for dish in self._dishes for n in dish.column.covers if _holds_most(dish, place)}
-        return all(column.covers[0] in full for column in self._house.columns if _takes(column, place))
+        """Whether each sitting that could take it has a dish with as much of it as any dish there holds."""
+        most: dict[int, int] = {}
+        for column in self._house.columns:
+            held = [option.most for option in column.problem.options if option.offered.place == place]
+            most[column.covers[0]] = max(most.get(column.covers[0], 0), *held, 0)
+        by_first = {dish.column.covers[0]: dish for dish in self._dishes}
+        return all(n in by_first and _units_of([by_first[n]], place) >= units for n, units in most.items() if units)
 
     def _instead(self, other: Solved, place: int, tables: Tables) -> str:
         fed = {number for dish in other.dishes for number in dish.column.covers}
@@ -120,8 +124,3 @@ def _takes(column: Column, place: int) -> bool:
 def _units_of(dishes: Sequence[Dish], place: int) -> int:
     uses = (use for dish in dishes for use in dish.plan.uses if use.option.offered.place == place)
     return sum(use.grams // use.option.unit for use in uses)
-
-
-def _holds_most(dish: Dish, place: int) -> bool:
-    uses = [use for use in dish.plan.uses if use.option.offered.place == place]
-    return bool(uses) and all(use.grams // use.option.unit >= use.option.most for use in uses)
