@@ -3,6 +3,7 @@
 import copy
 import itertools
 import json
+import math
 import os
 import signal
 from collections.abc import Callable, Sequence
@@ -290,6 +291,26 @@ def test_planning_together_is_never_worse_than_day_after_day(planning: Any, tabl
     for seed in range(2):
         lines = larder_lines(tables, 30, seed)
         assert planning(lines, asked)[0].cost_points <= planning(lines, asked, rounds=0)[0].cost_points
+
+
+def test_without_any_time_there_is_an_answer(planning: Any, tables: Tables) -> None:
+    """Each phase looks at the clock: none is begun when the time has come, and the plan says so."""
+    plan, case = planning(larder_lines(tables, 40, 1), sittings("tonight; tomorrow"), seconds=0.0, bound=True)
+    assert faults(case) == ()
+    assert plan.status == "none"
+    assert {one.why_empty for one in plan.sittings} == {"nothing was found for it in the time"}
+
+
+def test_a_stop_ends_with_its_time_or_with_the_whole() -> None:
+    whole = Stop()
+    part = Stop(at=math.inf, whole=whole)
+    assert not part.over
+    assert Stop(at=0.0).over
+    assert not Stop(at=0.0).asked  # nobody did: the plan was not stopped, its time had come
+    assert Stop(whole=Stop(at=0.0)).left == 0.0
+    whole.ask()
+    assert part.asked
+    assert part.over
 
 
 def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
