@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
 _MOST_TO_BUY = 9
 _MOST_WORK = 1000
-_TELL_SHARE = 0.04  # of the time, for the check of the plan and its words: ours, measured
+_TELL_SHARE = 0.3  # of the time it took to read, for the check of the plan and its words: ours, measured
 _LEAST_S = 0.5  # to think, however long it took to read
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
@@ -48,7 +48,7 @@ def plan(options: argparse.Namespace) -> int:
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
     # To read and to tell takes its time too: it ends when it was said to, whatever the larder.
-    left = options.began + options.seconds - monotonic() - _TELL_SHARE * options.seconds
+    left = options.seconds - (1 + _TELL_SHARE) * (monotonic() - options.began)
     asked = asked._replace(seconds=max(_LEAST_S, left), most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
