@@ -61,7 +61,7 @@ class PriceSearch:
             if stop.over:
                 return False
             self._alone[number] = DishAlone(self._house, column)
-            self._take(self._alone[number].least({}, stop))
+            self._take(self._alone[number].least({}, stop, roughly=True))
         self._settle({}, stop)
         return True
 
@@ -137,7 +137,7 @@ class PriceSearch:
             cheapest = {self.selector.columns[n].covers: n for n in sorted(floors, key=lambda n: -floors[n])}
             for number in cheapest.values():
                 if number not in sure and not stop.over:
-                    self._take(self._alone[number].least(prices, stop))
+                    self._take(self._alone[number].least(prices, stop, roughly=True))
                     sure.add(number)
         return len(self._dishes) - before
 
