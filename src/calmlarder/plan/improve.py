@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
 _EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
+_EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
 _PRICES_SHARE = 0.5  # of the time for the bound, for prices of lots: ours
@@ -245,8 +246,9 @@ class Improver:
                 search.sharpen(inner)
                 higher(search.bound)
                 self._worth, self._priced = search.worth, (zero, search.best)
-            while not inner.over and self.bound < self.cost and self._prove(search.cost, inner, higher):
-                pass
+            for effort in (_EFFORT_CLOSE, None):
+                while not inner.over and self.bound < self.cost and self._prove(search.cost, effort, inner, higher):
+                    pass
             if self.bound >= self.cost:
                 self._stop.ask()  # there is nothing left to look for
 
@@ -254,11 +256,12 @@ class Improver:
         thread.start()
         return thread, inner
 
-    def _prove(self, cost: int, inner: Stop, higher: Callable[[int], None]) -> bool:
+    def _prove(self, cost: int, effort: float | None, inner: Stop, higher: Callable[[int], None]) -> bool:
         """One model of all sittings, for a plan that costs less than the one at hand, or the proof that there is none.
 
-        What was left out of it is in no plan that costs less than `cost`. True where its plan takes too long, and
-        another is to be looked for.
+        What was left out of it is in no plan that costs less than `cost`. Within an effort it is closed at once or not
+        at all; without one the bound climbs slowly but surely. True where its plan takes too long, and another is to
+        be looked for.
         """
         worth = self._worth
         columns = [c for c in self._columns if worth is None or c.number in worth]
@@ -269,7 +272,7 @@ class Improver:
             joint.model.add(joint.fed <= self._most_fed)
         most = min(cost, self.cost)
         joint.model.add(sum(joint.cost) < most)
-        whole = joint.solve(inner.left, None, inner, lambda bound: higher(min(bound, most)))
+        whole = joint.solve(inner.left, effort, inner, lambda bound: higher(min(bound, most)), effort is None)
         higher(most if whole.proven and whole.cost == NEVER else min(whole.bound, most))
         return whole.cost < NEVER and not self.take(whole) and whole.cost < self.cost
 

@@ -263,10 +263,15 @@ class Joint:
         effort: float | None = None,
         stop: Stop | None = None,
         on_bound: Callable[[int], None] | None = None,
+        for_bound: bool = False,
     ) -> Solved:
-        """The least cost; `effort` is the solver's own measure of work, the same on any machine."""
+        """The least cost; `effort` is the solver's own measure of work, the same on any machine.
+
+        `for_bound` spends the time on what none can cost less than, not on better dishes.
+        """
         self.model.minimize(sum(self.cost) if self._objective is None else self._objective)
         solver = _solver(seconds, effort, stop)
+        solver.parameters.optimize_with_lb_tree_search = for_bound
         if stop is not None and stop.over:  # while the model was built
             return Solved((), NEVER, -NEVER, False)
         if on_bound is not None:
