@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
 _MOST_TO_BUY = 9
 _MOST_WORK = 1000
-_TELL_SHARE = 0.3  # of the time it took to read, for the check of the plan and its words: ours, measured
+_TELL_SHARE = 0.5  # of the time it took to read, for the check of the plan and its words: ours, measured
 _LEAST_S = 0.5  # to think, however long it took to read
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 

@@ -35,9 +35,9 @@ class MoreOf:
 
     def best(self, place: int, stop: Stop) -> Solved | None:
         """The cheapest plan with one dish changed that takes more of it; None where the time was too short."""
-        if place not in self._found:
+        if place not in self._found and not stop.over:
             self._found[place] = self._best(place, stop)
-        return self._found[place]
+        return self._found.get(place)
 
     def _best(self, place: int, stop: Stop) -> Solved | None:
         takers = sorted({column.covers[0] for column in self._house.columns if _takes(column, place)} - self._fixed)
