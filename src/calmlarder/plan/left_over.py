@@ -47,7 +47,9 @@ class MoreOf:
             if solved.cost == NEVER and not solved.proven:
                 return None
             found.append(solved)
-        return min(found, key=lambda one: one.cost, default=None)
+        best = min(found, key=lambda one: one.cost, default=None)
+        unseen = len(takers) > _MOST_SITTINGS
+        return None if best is not None and best.cost == NEVER and unseen else best
 
     def _changed(self, number: int, place: int, stop: Stop) -> Solved:
         """The sitting, and whichever shares its dish, planned anew beside the others."""
