@@ -27,7 +27,7 @@ from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreac
 from calmlarder.plan.weights import MOST_TO_BUY
 from calmlarder.tables.book import Tables
 
-_FIRST_SECONDS = 0.5  # for each dish of the first plan
+_FIRST_SHARE = 0.05  # of the time, for each dish of the first plan: seldom reached but on a busy machine
 _BUY_SHARE = 0.15  # of the time, for what to buy
 _WHY_SHARE = 0.25  # of the time that is left for it: to find out what stands in the way of an empty sitting
 _WHY_SECONDS_ALL = 2.0  # of all empty sittings
@@ -73,7 +73,7 @@ def plan_days(
 
     searching = Stop(end - seconds * (_BUY_SHARE if most_to_buy else 0), stop)
     improver = Improver(house, kept, tables, searching, say)
-    improver.start(day_after_day(house, kept, searching, _FIRST_SECONDS if rounds is None else seconds))
+    improver.start(day_after_day(house, kept, searching, seconds * (_FIRST_SHARE if rounds is None else 1)))
     first_seconds = time.monotonic() - start
     beside = improver.bound_beside(on_bound) if bound else None
     try:
