@@ -22,16 +22,20 @@ from calmlarder.tables.cap_rows import Cap
 def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float | None:
     """The price of the smallest change in thousandths of a point; None where there is none."""
     flat = [(n, choice) for n, line in enumerate(lines) for choice in line.choices]
-    counts = list(range(serves, serves * prices.MOST_SERVINGS + 1))
-    columns = len(flat) + len(counts)
+    counts = list(range(serves, max(serves, int(serves * prices.MOST_SERVINGS)) + 1))
+    foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
+    pairs: list[tuple[Cap, str | None]] = [(cap, None) for cap in limits.sitting_caps]
+    pairs += [(cap, food) for cap in limits.food_caps for food in sorted(foods)]
+    columns = len(flat) + len(counts) + len(pairs)  # the last say of each limit whether it is full to the brim
     price = [choice.price for _, choice in flat]
     price += [1000 * prices.SMALLER * (1 - serves / count) for count in counts]
+    price += [1000 * prices.FULL] * len(limits.sitting_caps) + [0.0] * len(limits.food_caps) * len(foods)
     rows: list[np.ndarray] = []
     low: list[float] = []
     high: list[float] = []
 
     def row(values: Sequence[float], least: float, most: float) -> None:
-        rows.append(np.array(values, dtype=float))
+        rows.append(np.array([*values, *[0.0] * (columns - len(values))], dtype=float))
         low.append(least)
         high.append(most)
 
@@ -47,14 +51,15 @@ def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float |
         if sum(brings[place == n].max() for n in range(len(lines))) > most * serves:
             row([*brings, *(-most * count for count in counts)], -np.inf, 0)
 
-    foods = {food for _, choice in flat for one in choice.brings for food in one.profile.foods}
     bounded = []  # what may come at most under each limit: likely, how far off by item, and grams a serving
-    for cap, food in [(cap, None) for cap in limits.sitting_caps] + [
-        (cap, food) for cap in limits.food_caps for food in sorted(foods)
-    ]:
+    for place_of_full, (cap, food) in enumerate(pairs):
         likely, off, by_eye = _brings(flat, cap, food)
         typical = float(cap.typical_g) + 0.005
         row(list(likely) + [-typical * count for count in counts], -np.inf, 0)
+        brim = prices.BRIM / prices.OF_A_BRIM * typical
+        full = [0.0] * len(pairs)
+        full[place_of_full] = -float(likely.sum())
+        row([*likely, *(-brim * count for count in counts), *full], -np.inf, 0)
         for wrong in by_eye.values():
             row(list(likely + wrong) + [-typical * count for count in counts], -np.inf, 0)
         if cap.at_most_g is not None and off:
@@ -71,7 +76,10 @@ def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float |
             return None
         assert result.status == 0, result.message
         # A row for every two items would fill the memory: only those whose two largest pass a limit get theirs.
-        taken, serving = np.round(result.x[: len(flat)]), float(np.round(result.x[len(flat) :]) @ np.array(counts))
+        taken, serving = (
+            np.round(result.x[: len(flat)]),
+            float(np.round(result.x[len(flat) : len(flat) + len(counts)]) @ np.array(counts)),
+        )
         passed = False
         for likely, each, most in bounded:
             largest = np.argsort(each @ taken)[-2:]

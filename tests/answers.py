@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from calmlarder.checks.dinner import verify
-from calmlarder.compose.compose import Composed, compose
+from calmlarder.compose.compose import Composed, best_dinners, compose
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
@@ -24,15 +25,28 @@ def lots_read(case: Case, reader: LarderReader) -> list[Lot]:
     return [lot for lot in lots if lot.id in case.lots and lot.food == case.lots[lot.id].food]
 
 
-def composed_of(
-    case: Case, lots: list[Lot], tables: Tables, patterns: tuple[Pattern, ...]
-) -> tuple[DinnerRequest, Composed]:
-    """What was asked for a made-up larder, and the answer."""
-    wanted = DinnerRequest(
+def request_of(case: Case, tables: Tables) -> DinnerRequest:
+    """What is asked for a made-up larder."""
+    return DinnerRequest(
         today=TODAY, profile=profile_named("elimination", tables), people=case.people, diet=case.diet,
         avoid=case.avoid, seconds=5.0,
     )  # type: ignore[arg-type]  # fmt: skip
+
+
+def composed_of(
+    case: Case, lots: list[Lot], tables: Tables, patterns: tuple[Pattern, ...]
+) -> tuple[DinnerRequest, Composed]:
+    """What was asked for, and the answer."""
+    wanted = request_of(case, tables)
     return wanted, compose(lots, wanted, patterns, tables)
+
+
+def dinners_of(
+    case: Case, lots: list[Lot], tables: Tables, patterns: tuple[Pattern, ...]
+) -> tuple[DinnerRequest, tuple[Dinner, ...]]:
+    """What was asked for, and its dinners alone: where there is none nothing near it is looked for."""
+    wanted = request_of(case, tables)
+    return wanted, best_dinners(lots, wanted, patterns, tables)[1]
 
 
 def answers(first: int) -> Iterator[tuple[int, Answer]]:
@@ -41,8 +55,8 @@ def answers(first: int) -> Iterator[tuple[int, Answer]]:
     reader, seed = LarderReader(tables, TODAY), first
     while True:
         lots = lots_read(larder(seed), reader)
-        wanted, composed = composed_of(larder(seed), lots, tables, patterns)
-        for dinner in composed.dinners:
+        wanted, dinners = dinners_of(larder(seed), lots, tables, patterns)
+        for dinner in dinners:
             request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
             yield seed, Answer(dinner_object(dinner), request, [lot.model_dump(mode="json") for lot in lots])
         seed += 1

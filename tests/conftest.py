@@ -1,8 +1,11 @@
 """The shipped tables and patterns, a fixed day, and helpers to compose from lines."""
 
 import inspect
+import os
+import shutil
 from collections.abc import Callable, Sequence
 from datetime import date
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -13,19 +16,29 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
-from calmlarder.patterns.load import load_patterns
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.plan_days import plan_days
-from calmlarder.plan.planned import Planned
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.places import shipped
+from composed_once import first_plan, install
 from tiny import Tiny, tiny_of
+
+install()
+read_once.share_readers()
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
+_MEMORY = Path("/dev/shm")  # a file system in memory, where Linux has one
+_ROOM = 2 << 30  # bytes; a whole run leaves less behind
+
 settings.register_profile("calm", deadline=None)  # no test may depend on how busy the machine is
 settings.load_profile("calm")
+
+
+def pytest_configure() -> None:
+    """Homes of a test are written to memory: every action waits for the disk otherwise, longer than it computes."""
+    if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM:
+        os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(_MEMORY))
 
 
 @pytest.fixture(autouse=True)
@@ -44,11 +57,7 @@ def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest.fixture
 def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""
-
-    def first(*asked: Any, **how: Any) -> Planned:
-        return plan_days(*asked[:5], 600.0, *asked[6:], **{**how, "rounds": 0, "bound": False, "most_to_buy": 0})
-
-    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first)
+    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", first_plan)
 
 
 @pytest.fixture
@@ -64,9 +73,26 @@ def tables() -> Tables:
     return load_tables([read_once.SHIPPED])
 
 
+@pytest.fixture
+def first_keys() -> tuple[str, ...]:
+    """What `play` presses before it plays; a test file gives its own."""
+    return ()
+
+
+@pytest.fixture
+def play(tmp_path: Path, tables: Tables, first_keys: tuple[str, ...]) -> Callable[..., Any]:
+    """The terminal program under a pilot: `play(act, size)` plays on the larder in `tmp_path / "home"`."""
+    from programs import run_program  # Textual is loaded only where a screen is tested
+
+    def run(act: Any, size: tuple[int, int] = (80, 24), **how: Any) -> Any:
+        return run_program(tmp_path / "home", tables, act, size, **{"keys": first_keys, **how})
+
+    return run
+
+
 @pytest.fixture(scope="session")
 def patterns() -> tuple[Pattern, ...]:
-    return load_patterns(shipped("recipes"))
+    return shipped_patterns()
 
 
 @pytest.fixture(scope="session")

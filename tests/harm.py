@@ -92,6 +92,21 @@ def flip_bits(home: Path, seed: int, flips: int = 1) -> None:
     file.write_bytes(content)
 
 
+def hurt(home: Path, seed: int) -> None:
+    """Damage the store's file in one of four ways: a bit flipped, forty, a block of zeros, the end cut off."""
+    file, dice = home / FILE_NAME, random.Random(seed)
+    content = bytearray(file.read_bytes())
+    if seed % 4 < 2:
+        flip_bits(home, seed, 1 if seed % 4 == 0 else 40)
+        return
+    at = dice.randrange(len(content))
+    if seed % 4 == 2:
+        content[at : at + 512] = bytes(len(content[at : at + 512]))
+    else:
+        del content[at:]
+    file.write_bytes(content)
+
+
 def damage(sound: Path, home: Path, seed: int) -> bool:
     """One way of damage on a fresh copy of a sound home; whether it was found. Raises AssertionError for any loss."""
     unread._told.clear()  # a run of its own: what another damage told does not keep this one silent
@@ -99,7 +114,7 @@ def damage(sound: Path, home: Path, seed: int) -> bool:
     shutil.copytree(sound, home)
     before = lots_of(sound)
     eaten = ask(sound, "eaten", "--json").out
-    flip_bits(home, seed)
+    hurt(home, seed)
     told = [ask(home, *words) for words in (("larder", "list", "--json"), ("eaten", "--json"), ("waste",), ("days",))]
     assert all(answer.status in SAID for answer in told), told
     # A lot that cannot be read is told in the list itself, as one to answer.
@@ -140,6 +155,11 @@ while True:
             elif kind == "set":
                 done = int(store.settings().get("people", 0)) + 1
                 store.set({"people": done}, "set")
+            elif kind == "several":  # as when a dinner is cooked: lots, log and settings are one action
+                done = int(store.settings().get("several", 0)) + 1
+                with store.as_one("several"):
+                    store.add_lots([{"food": "tofu-firm", "number": number}], "add")
+                    store.set({"several": done}, "set")
             else:
                 store.add_lots([{"food": "kale", "number": number}], "add")
                 store.undo()
@@ -147,7 +167,7 @@ while True:
             print(done, flush=True)
             number += 1
 """
-KINDS = ("add", "log", "change", "set", "undo")
+KINDS = ("add", "log", "change", "set", "several", "undo")
 
 
 def _confirmed(home: Path, kind: str, seconds: float) -> list[int]:
@@ -181,6 +201,10 @@ def killed(home: Path, rounds: int) -> int:
                 assert said[-1] <= int(lots[0].content["number"]) <= said[-1] + 1
             elif kind == "set":
                 assert said[-1] <= store.settings()["people"] <= said[-1] + 1
+            elif kind == "several":
+                done = int(store.settings()["several"])
+                assert said[-1] <= done <= said[-1] + 1
+                assert done == sum(one.content["food"] == "tofu-firm" for one in lots)
             else:
                 assert len(lots) - said[-1] in (0, 1)  # killed between the adding and the undoing of it
     return count

@@ -105,11 +105,14 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         p.at_most({w: 1, u: -1}, 0)
         p.at_most({wn: 1, n: -1}, 0)
         p.at_most({wn: 1, w: -o.most}, 0)
+        if o.offered.food.id in {dose.food for dose in problem.wanted.doses}:  # a dose is weighed
+            p.at_most({u: 1, w: -1}, 0)
         if o.whole and o.points:
             f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
             p.at_most({f: o.most, n: -1}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
+    _own(p, problem, used, weighed)
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
     _likes(p, problem, z, used)
@@ -120,6 +123,9 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for o, u in zip(options, used, strict=True):
         p.at_most({u: o.minutes, time: -1}, 0)
     _turns(p, problem, time, used)
+    overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond a usual day's
+    usual = {"dinner": 35, "packed": 30, "breakfast": 15, "shake": 10, "snack": 10}[problem.wanted.sitting]
+    p.at_most({time: 1, z: pattern.minutes - usual, overtime: -1}, 0)
     lots: dict[tuple[int, int], list[int]] = {}
     for o, u in zip(options, used, strict=True):
         lots.setdefault(o.key, []).append(u)
@@ -158,9 +164,29 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     return z
 
 
+def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[int]) -> None:
+    """A dose is weighed; a food that brings more than elimination held of what somebody tolerates is worth points.
+
+    Cut-offs of elimination for one food: Varney et al. 2017, of two that differ the larger.
+    """
+    cut_off = {"fructans": 0.3, "gos": 0.3, "lactose": 1, "excess_fructose": 0.4, "sorbitol": 0.2, "mannitol": 0.2}
+    dosed = {dose.food for dose in problem.wanted.doses}
+    wide: list[int] = []
+    for o, u, w in zip(problem.options, used, weighed, strict=True):
+        if o.offered.food.id in dosed:
+            p.at_most({u: 1, w: -1}, 0)
+        for own in problem.wanted.profile.own_limits:
+            use = load_of_group(o.offered.brings, own.component, problem.wanted.tolerance)
+            if float(use.likely) * float(o.offered.food.portion_g) / 100_000 > cut_off[own.component]:
+                wide.append(u)
+    if wide:
+        gained = p.variable(1, weights.TOLERATED * _POINT)
+        p.at_most({gained: 1, **dict.fromkeys(wide, -1.0)}, 0)
+
+
 def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
     """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed,
-    plain things have something savoury, a sweet spice another spice, and eggs a place of their own."""
+    plain things have something savoury, a sweet spice another spice, eggs a place of their own, and so does fish."""
     pattern, sitting = problem.pattern, problem.wanted.sitting
     pairs = list(zip(problem.options, used, strict=True))
     for o, u in pairs:
@@ -190,10 +216,20 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
         slot = pattern.slots[one.slot]
         if one.offered.food.kind == "egg" and slot.role == "protein" and slot.items[1] > 1 and slot.method != "raw":
             for other, v in pairs:
-                if other.slot == one.slot and other.offered.food.kind != "egg":
+                cured = other.offered.food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+                if other.slot == one.slot and other.offered.food.kind != "egg" and not cured:
                     p.at_most({u: 1, v: 1}, 1)
     if sitting != "dinner":
         return
+    fishy = p.variable(1)
+    for o, u in pairs:
+        food = o.offered.food
+        if pattern.slots[o.slot].role != "protein" or food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}:
+            continue
+        if food.kind == "fish":
+            p.at_most({u: 1, fishy: -1}, 0)
+        if food.kind in {"meat", "poultry", "tofu", "tempeh", "seitan", "soya"}:
+            p.at_most({u: 1, fishy: 1}, 1)
     dressing = {u: -1.0 for o, u in pairs if taste.dresses(o)}
     bare = p.variable(1, -weights.BARE * _POINT)
     for o, u in pairs:
@@ -375,12 +411,16 @@ def _slots(
             there = p.variable(1)
             for column in filled:
                 p.at_most({column: 1, there: -1}, 0)
-        main = slot.role in _MAIN
+        main = slot.role in _MAIN and not (problem.wanted.sitting == "dinner" and slot.role == "vegetable")
         near = p.variable(
             weights.NEAR_PORTIONS * PORTION * people, -(weights.OFF_NEAR_MAIN if main else weights.OFF_NEAR_SMALL)
         )
         far = p.variable(10 * high + 10 * usual, -(weights.OFF_FAR_MAIN if main else weights.OFF_FAR_SMALL))
-        p.at_most({**held, near: -1, far: -1, z: -usual}, 0)
+        if slot.role == "vegetable":
+            near_or_far = {p.variable(10 * high + 10 * usual, -weights.OFF_FAR_SMALL): -1.0}
+        else:
+            near_or_far = {near: -1.0, far: -1.0}
+        p.at_most({**held, **near_or_far, z: -usual}, 0)
         p.at_most({there: usual, near: -1, far: -1, **{column: -value for column, value in held.items()}}, 0)
 
 
@@ -473,7 +513,12 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
             weights.ENERGY_UNDER_TARGET * _POINT // 1000,
         ),
         (8000 if main else 0, fibre, weights.FIBRE_UNDER_TARGET * _POINT // 1000),
-        (120 if dinner and vegetables else 0, vegetables, weights.VEGETABLES_UNDER_TARGET * _POINT // 10),
+        (
+            120 if dinner else 0,
+            vegetables,
+            (weights.VEGETABLES_UNDER_TARGET - weights.VEGETABLES_UNDER_PLENTY) * _POINT // 10,
+        ),
+        (180 if dinner else 0, vegetables, weights.VEGETABLES_UNDER_PLENTY * _POINT // 10),
     ):
         if target:
             short = p.variable(target * people, -price)

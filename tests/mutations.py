@@ -87,6 +87,28 @@ def protein_shown(answer: Answer, rng: random.Random) -> bool:
     return True
 
 
+def energy_shown(answer: Answer, rng: random.Random) -> bool:
+    answer.dinner["per_person"]["energy_kcal"] += rng.choice((-200, -40, -2, 2, 40, 200))
+    return True
+
+
+def nothing_unknown(answer: Answer, rng: random.Random) -> bool:
+    said = answer.dinner["at_least"]
+    if said:
+        said.pop(rng.randrange(len(said)))
+    else:
+        said.append("energy_kcal")
+    return True
+
+
+def oil_taken_for_granted(answer: Answer, rng: random.Random) -> bool:
+    granted = answer.dinner["taken_for_granted"]
+    if not granted:
+        return False
+    granted[0] = re.sub(r"\d+", lambda found: str(int(found[0]) + rng.randint(1, 4)), granted[0])
+    return True
+
+
 def fibre_shown(answer: Answer, rng: random.Random) -> bool:
     answer.dinner["per_person"]["fibre_g"] += rng.choice((-1, 0.2, 3))
     return True
@@ -123,6 +145,21 @@ def step_grams(answer: Answer, rng: random.Random) -> bool:
 def step_of_something_else(answer: Answer, rng: random.Random) -> bool:
     answer.dinner["steps"].insert(rng.randrange(len(answer.dinner["steps"])), "Add 20 g brown onion, and stir.")
     return True
+
+
+_SIGNS = re.compile(
+    r"steaming hot|no pink[^,.;]*|pink and firm[^,.;]*|run clear|left|flak\w+|opaque[^,.;]*|set\b|browned|open\b|firm\b"
+)
+_COOKED_THROUGH = ("chicken-breast", "salmon", "cod", "prawns", "egg", "rice-white-cooked")
+
+
+def sign_of_being_done(answer: Answer, rng: random.Random) -> bool:
+    if not any(use["food"] in _COOKED_THROUGH for use in answer.dinner["uses"]):
+        return False
+    steps = [_SIGNS.sub("fine", step) for step in answer.dinner["steps"]]
+    changed = steps != answer.dinner["steps"]
+    answer.dinner["steps"] = steps
+    return changed
 
 
 def household_words(answer: Answer, rng: random.Random) -> bool:
@@ -194,9 +231,10 @@ def twice_the_same_id(answer: Answer, rng: random.Random) -> bool:
 
 SPOILS: tuple[Spoil, ...] = (
     more_grams, fewer_grams, another_lot, other_words, past_its_use_by, use_by_behind_an_older_best_before,
-    for_the_bin, somebody_elses, days_left, protein_shown, fibre_shown, weigh_list_shorter, weigh_list_other,
-    step_grams, step_of_something_else, household_words, caution_left_out, lot_turned_soft, load_shown,
-    people_served, quicker, left_out_food, used_up, rescued_grams, twice_the_same_id,
+    for_the_bin, somebody_elses, days_left, protein_shown, energy_shown,
+    nothing_unknown, oil_taken_for_granted, fibre_shown, weigh_list_shorter, weigh_list_other,
+    step_grams, step_of_something_else, sign_of_being_done, household_words, caution_left_out,
+    lot_turned_soft, load_shown, people_served, quicker, left_out_food, used_up, rescued_grams, twice_the_same_id,
 )  # fmt: skip
 
 

@@ -2,16 +2,18 @@
 
 import asyncio
 from collections.abc import Awaitable, Callable, Sequence
+from contextlib import AsyncExitStack
 from datetime import date
 from pathlib import Path
+from unittest.mock import patch
 
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
+from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.dinner_view import DinnerView
-from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.widgets.hanging import Hanging
 
 TODAY = date(2026, 3, 11)
@@ -28,17 +30,16 @@ def run_program(
     *,
     faults_meant: bool = False,
 ) -> LarderApp:
-    """Open it on the larder of a home, leave the first questions, press the keys, and play.
+    """Open it on the larder of a home past the first questions (test_first_start.py), press the keys, and play.
 
     What the program survives fails the test all the same, unless it was meant.
     """
     app = LarderApp(home, tables, TODAY)
 
     async def scene() -> None:
-        async with app.run_test(size=size) as pilot:
-            await pilot.pause()
-            if isinstance(app.screen, FirstStart):
-                await pilot.press("escape")
+        async with AsyncExitStack() as opened:
+            with patch.object(Household, "is_untouched", False):
+                pilot = await opened.enter_async_context(app.run_test(size=size))
                 await pilot.pause()
             if keys:
                 await pilot.press(*keys)

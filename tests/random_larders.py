@@ -18,6 +18,7 @@ TODAY = date(2026, 3, 11)
 ALLERGENS = ("celery", "crustaceans", "eggs", "fish", "gluten", "lupin", "milk", "molluscs", "mustard", "nuts",
              "peanuts", "sesame", "soya", "sulphites")  # fmt: skip
 DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
+_SEASONINGS = ("oil-olive", "soy-sauce", "lemon", "basil", "ginger", "parmesan")
 _COOKED = {"cooked", "boiled", "roasted"}
 _MAINS = {
     "base": ("rice-white-cooked", "potato", "potato-boiled", "rice-noodles-dry", "pasta-gluten-free-dry",
@@ -81,10 +82,19 @@ def keeping() -> dict[tuple[str, str, str], tuple[int, bool]]:
 
 def larder(seed: int, size: int = 16) -> Case:
     """The same for the same seed: two dates on half of the lines, mixtures among them."""
-    rng = random.Random(seed)
+    return _larder(random.Random(seed), seed, size, {"base": 2, "protein": 3, "vegetable": 4}, ())
+
+
+def rich_larder(seed: int) -> Case:
+    """A larder that most dinners could be cooked from: more of the mains, and what seasons and fries."""
+    return _larder(random.Random(seed), seed, 28, {"base": 4, "protein": 6, "vegetable": 8}, _SEASONINGS)
+
+
+def _larder(rng: random.Random, seed: int, size: int, mains: Mapping[str, int], always: Collection[str]) -> Case:
     usable = [one for one in foods().values() if one["minutes"]]
-    chosen = [foods()[food] for role, n in (("base", 2), ("protein", 3), ("vegetable", 4))
+    chosen = [foods()[food] for role, n in mains.items()
               for food in rng.sample([one for one in _MAINS[role] if one in foods()], n)]  # fmt: skip
+    chosen += [foods()[food] for food in always]
     mixed = [one for one in usable if one["id"] in parts()]
     chosen += rng.sample(mixed, 2)
     rest = [one for one in usable if one not in chosen]

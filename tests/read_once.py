@@ -77,3 +77,22 @@ def lexicon(tables: Tables) -> Lexicon:
 
 load.read_folder, load.load_tables, load.read_csv = read_folder, load_tables, read_csv  # type: ignore[assignment]
 reading.Lexicon = lexicon  # type: ignore[assignment, misc]
+
+
+def share_readers() -> None:
+    """What finds foods by name is made once of the shipped tables: it takes half a second, and each command does."""
+    from calmlarder.commands import inputs
+    from calmlarder.cookbook import names
+    from calmlarder.household import adapting
+
+    matcher, reader = inputs.FoodMatcher, adapting.LineReader
+    matcher_once, reader_once = cache(lambda: matcher(_tables())), cache(lambda: reader(_tables()))
+
+    def matcher_of(tables: Tables) -> Any:
+        return matcher_once() if tables is _tables() else matcher(tables)
+
+    def reader_of(tables: Tables) -> Any:
+        return reader_once() if tables is _tables() else reader(tables)
+
+    inputs.FoodMatcher = names.FoodMatcher = matcher_of  # type: ignore[assignment, misc]
+    adapting.LineReader = reader_of  # type: ignore[assignment, misc]

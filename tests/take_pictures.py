@@ -13,6 +13,7 @@ from textual.widgets import Input, TextArea
 
 from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
+from calmlarder.household import people
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.nourished import Nourished
 from calmlarder.store.eaten import log
@@ -98,7 +99,14 @@ async def take(size: tuple[int, int], mode: str) -> None:
                 app._turn_light()
             await picture("first")
             await press("escape", "f8", "f2")
+            await picture("limits")
+            people.add(app._kitchen, "kit", {"diet": "vegan", "avoid": ("nuts",), "appetite": 0.6})
+            await press("escape", "shift+f2")
             await picture("people")
+            await press("enter")
+            await picture("person")
+            await press("escape", "escape", "shift+f4")
+            await picture("challenge")
             await press("escape")
             app.screen.query_one(Input).value = "half tin cocount milk opened monday"
             await picture("larder")
@@ -112,7 +120,9 @@ async def take(size: tuple[int, int], mode: str) -> None:
                 await press(key, "down", "enter")
                 await picture(screen)
                 await press("escape")
-            await press("enter", "space", "space", "b")
+            await press("f")
+            await picture("who")
+            await press("escape", "enter", "space", "space", "b")
             await picture("cook")
             await press("f1")
             await picture("help")

@@ -97,10 +97,13 @@ def test_one_line_of_two_lots_counts_once_and_the_heading_says_for_how_many(
     main(["adapt", path, "--json"])
     answer = json.loads(capsys.readouterr().out)
     assert (len(answer["ingredients"]), answer["lines"]) == (3, {"counted": 2, "all": 2})
-    main(["adapt", recipe(tmp_path, "480 g canned chickpeas", "400 ml coconut milk", "300 g basmati rice")])
+    aubergines = Path(recipe(tmp_path, "1200 g aubergine", "300 g brown rice", "100 g miso"))
+    titled = aubergines.read_text(encoding="utf-8").replace("A dish", "Aubergine rice")  # what it is named for stays
+    aubergines.write_text(titled, encoding="utf-8")
+    main(["adapt", str(aubergines)])
     head, *_, rest = capsys.readouterr().out.partition("\n")
     served = next(one.split()[2] for one in rest.splitlines() if "servings in place of" in one)
-    assert head == f"A dish, for {served} (written for 4)"
+    assert head == f"Aubergine rice, for {served} (written for 4)"
 
 
 def test_what_takes_the_place_of_self_raising_flour_is_raised_too(

@@ -4,18 +4,19 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, TextArea
 
+from calmlarder.household.own_recipes import own_recipes
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.hanging import Hanging
+from how_much import some
 from test_adapt_command import RECIPE
-from test_screens import SIZES, play
-
-__all__ = ["play"]
+from test_screens import SIZES
 
 
 async def open_with(app: LarderApp, pilot: Pilot[None], text: str) -> None:
@@ -32,7 +33,7 @@ def shown(app: LarderApp) -> str:
     return app.screen.query_one("#adapted", Hanging).content
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", some(SIZES, 2))
 def test_a_pasted_recipe_is_brought_under(size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await open_with(app, pilot, RECIPE)
@@ -106,5 +107,32 @@ def test_strange_text_is_answered_in_words(text: str, play: Callable[..., Larder
         await open_with(app, pilot, text)
         assert isinstance(app.screen, AdaptScreen)
         assert "\x1b" not in shown(app)
+
+    play(act)
+
+
+def test_blank_lines_of_a_paste_part_the_recipe_and_one_that_fits_is_kept(play: Callable[..., LarderApp]) -> None:
+    """No line says where the ingredients begin: the blank lines around them do."""
+    recipe = "Carrot rice\n\nServes 2\n\n200 g dry white rice\n1 onion, chopped\n300 g carrots\n\nBoil the rice. Fry.\n"
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+r")
+        await pilot.pause()
+        app.post_message(events.Paste(recipe))
+        await pilot.pause()
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        assert "Carrot rice, for 2" in shown(app)
+        await pilot.press("k")
+        await pilot.pause()
+        assert [(one.title, one.serves) for one in own_recipes(app._kitchen)] == [("Carrot rice", 2)]
+        await pilot.press("e")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("escape", "escape", "f6", "enter")
+        await pilot.pause()
+        text = app.screen.query_one(TextArea).text
+        assert "Carrot rice" in text
+        assert "onion, chopped" not in text
 
     play(act)

@@ -8,7 +8,7 @@ from datetime import datetime
 
 import pytest
 
-from calmlarder.history.told import eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
 from conftest import TODAY
@@ -72,7 +72,7 @@ def test_what_was_eaten_is_read(row: str, reader: LarderReader, tables: Tables) 
     reading = reader.read(line, "test")
     assert reading is not None
     assert reading.lot is not None, reading
-    entry = eaten_of(reading.lot, SIX, "me", TODAY, tables)
+    entry = eaten_of(reading.lot, Meal(SIX, "me"), TODAY, tables)
     assert entry.food == food
     assert float(low) <= entry.grams <= float(high)
 

@@ -118,3 +118,12 @@ def test_days_that_cannot_be_read_are_named(given: str, capsys: pytest.CaptureFi
 def test_a_group_that_is_none_is_named(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["challenge", "reckon", "gluten", "--days", "1:calm"]) == 2
     assert "Choose of sorbitol" in capsys.readouterr().err
+
+
+def test_what_elimination_holds_is_not_called_an_estimate(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["challenge", "reckon", "mannitol", "--days", "0.5:reaction"]) == 0
+    told = capsys.readouterr().out
+    assert "limit of elimination stays for now, at one meal: 0.2 g" in told
+    assert "estimated" not in told
+    assert main(["challenge", "reckon", "gos", "--days", "0.5:calm"]) == 0
+    assert "estimated limit for one meal: 0.5 g" in capsys.readouterr().out

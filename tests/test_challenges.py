@@ -105,7 +105,8 @@ def test_days_that_say_nothing_are_left_out_and_the_dose_comes_again() -> None:
         course = Course("me", "sorbitol", DAY, eaten=eaten, left_out={DAY + timedelta(days=3): why} if why else {})
         known = scores if why else {day: score for day, score in scores.items() if score < 9}
         stands = standing(course, known, DAY + timedelta(days=4))
-        assert (stands.what, stands.dose_g) == ("dose", 0.5)
+        # After a bad day the gut comes to rest first, whatever the day was left out for.
+        assert (stands.what, stands.dose_g) == ("wash-out" if why else "dose", 0.5)
         assert stands.tried[0].left_out == (why or "no score")
 
 
@@ -141,7 +142,8 @@ def test_challenge_foods_hold_the_dose_and_little_else(tables: Tables) -> None:
             sums = {name: each * top / 100 for name, each in parts.items()}
             sums["excess_fructose"] = max(0.0, sums["fructose"] - sums["glucose"])
             own = "fructans" if challenge in {"wheat", "onion", "garlic"} else challenge
-            assert sums[own] == pytest.approx(ladder_of(challenge).doses_g[-1], rel=0.02, abs=0.02)
+            top_dose = ladder_of(challenge).doses_g[-1]
+            assert 0.9 * top_dose <= sums[own] <= top_dose + 1e-9  # as a scale shows it, never more
             most = {"lactose": 1.0, "sorbitol": 0.2, "mannitol": 0.2, "excess_fructose": 0.4}
             most |= cut_off.get(one.food.cutoff_class, cut_off["fresh"])
             assert all(sums[name] <= limit + 0.006 for name, limit in most.items() if name != own), one.food.id

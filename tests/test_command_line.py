@@ -145,7 +145,7 @@ def test_no_dinner_names_the_cap(tmp_path: Path, capsys: pytest.CaptureFixture[s
     path = tmp_path / "larder.txt"
     path.write_text("silken tofu 600g\ncooked rice 300g, made today\nkale 200g\nsoy sauce\n", encoding="utf-8")
     assert main(["tonight", "--larder", str(path), "--today", "2026-03-11"]) == 3
-    assert "In the way: the limit on fructans + GOS" in capsys.readouterr().out
+    assert "Problem: the limit on fructans + GOS" in capsys.readouterr().out
 
 
 def test_demo_shows_everything(capsys: pytest.CaptureFixture[str]) -> None:
@@ -316,7 +316,15 @@ def test_out_of_time_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str])
 def test_show_tells_a_food_whole(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["tables", "show", "silken", "tofu"]) == 0
     out = capsys.readouterr().out
-    for part in ("tofu-silken", "fermentables", "recalled", "keeping", "USDA", "other names", "measures"):
+    for part in (
+        "tofu-silken",
+        "fermentables",
+        "from memory, not verified",
+        "keeping",
+        "USDA",
+        "other names",
+        "measures",
+    ):
         assert part in out
 
 
@@ -354,3 +362,14 @@ def test_every_sitting_has_something_for_a_stocked_vegan(
     )  # fmt: skip
     assert result["sitting"] == sitting
     assert result["dinners"][0]["uses"]
+
+
+def test_quoted_lines_are_a_line_each_and_bare_words_one(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """As one line the cooked of the rice would be that of the tofu, too."""
+    home = ["--home", str(tmp_path), "--today", "2026-03-11", "larder"]
+    assert main([*home, "add", "firm tofu 280g", "cooked rice 300g, made today", "carrots x3"]) == 0
+    assert main([*home, "add", "soy", "sauce", "150", "ml"]) == 0
+    capsys.readouterr()
+    assert main([*home, "list", "--json"]) == 0
+    foods = {one["food"] for one in json.loads(capsys.readouterr().out)["lots"]}
+    assert foods == {"tofu-firm", "rice-white-cooked", "carrot", "soy-sauce"}

@@ -24,15 +24,15 @@ from hypothesis.stateful import (
 )
 
 from calmlarder.history.eaten_up import Eaters
-from calmlarder.history.told import eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.household.booking import Boxing, Ending, Taken, end, move, take, used_up
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, kept
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezer import frozen, thawed
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.eaten import log
-from calmlarder.store.larder import KeptLot, kept
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.load import load_tables
@@ -162,7 +162,7 @@ class Books(RuleBasedStateMachine):
         reading = READER.read(f"{grams} g kale", "t")
         assert reading is not None
         assert reading.lot is not None
-        entry = eaten_of(reading.lot, datetime(2026, 3, 11, 12), "me", TODAY, TABLES)
+        entry = eaten_of(reading.lot, Meal(datetime(2026, 3, 11, 12), "me"), TODAY, TABLES)
         self.act(lambda: log(self.store, entry), logged=grams, **{"by itself": grams})
 
     @precondition(lambda self: self.store.lots())

@@ -16,9 +16,9 @@ from hypothesis import strategies as st
 from scipy import stats
 
 from calmlarder.cli import main
+from calmlarder.history.correlation import LEAST_DAYS, LEVEL, TESTED, interval, rank_correlation, related
 from calmlarder.history.days import days_of
 from calmlarder.history.felt import Felt
-from calmlarder.history.together import LEAST_DAYS, LEVEL, TESTED, interval, rank_correlation, related
 from calmlarder.intake.eaten import EVERYONE, Eaten, Load
 from calmlarder.render.days_svg import days_svg
 from calmlarder.render.days_text import days_text

@@ -10,7 +10,6 @@ from textual.widgets import Input, Static
 from calmlarder.store.eaten import may_count
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.days_screen import DaysScreen
@@ -19,20 +18,12 @@ from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.why_thrown import WhyThrown
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import SIZES, TODAY, Act, run_program, type_line
+from programs import SIZES, TODAY, type_line
 
 
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
     return tmp_path / "home"
-
-
-@pytest.fixture
-def play(home: Path, tables: Tables) -> Callable[..., None]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        run_program(home, tables, act, size)
-
-    return run
 
 
 def lots(app: LarderApp) -> int:

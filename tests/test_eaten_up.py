@@ -16,9 +16,9 @@ from textual.pilot import Pilot
 from textual.widgets import OptionList
 
 from calmlarder.cli import main
-from calmlarder.history.eaten_up import Eaters, eaten_up, not_ended
+from calmlarder.history.eaten_up import Before, Eaters, eaten_up, not_ended
 from calmlarder.history.ended import Ended
-from calmlarder.history.told import eaten_of
+from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.intake.eaten import EVERYONE, Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.store.ledger import ended
@@ -146,12 +146,12 @@ def test_whatever_is_logged_before_the_log_never_holds_more_than_was_eaten(
     for what, who, grams in actions:
         (lot,) = lots_of([f"{grams} g spinach"])
         if what == "ate":
-            log.append(eaten_of(lot, SIX, "me", TODAY, tables))
+            log.append(eaten_of(lot, Meal(SIX, "me"), TODAY, tables))
             by_itself += grams
             continue
         eaters = Eaters(who=() if who == "nobody" else ("me",), at=SIX)
         spare = not_ended("spinach", log, ends, TODAY).get("me", 0.0)
-        found = eaten_up(lot, lot.grams, eaters, TODAY, log, ends, tables)
+        found = eaten_up(lot, lot.grams, eaters, Before(TODAY, log, ends), tables)
         assert sum(one.grams for one in found.entries) == (0 if who == "nobody" else max(0, round(grams - spare, 1)))
         log += found.entries
         ends.append(
@@ -175,7 +175,7 @@ def test_the_program_asks_in_one_key(home: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for line in ("spinach 200g, use by today", "ate spinach", "2 carrots", "soy sauce"):
             await type_line(pilot, line)
-        await pilot.press("down")
+        await pilot.press("down", "home")  # the bar is on what was typed last
         for name, keys in (("spinach", ("enter",)), ("carrots", ("end", "enter")), ("sauce", ("enter",))):
             await pilot.press("f5")
             await pilot.pause()

@@ -33,7 +33,7 @@ def test_a_lot_carries_its_label(home: list[str], capsys: Any) -> None:
     assert "its label holds" in listed
     assert "onion powder" in listed
     assert "may hide in spice" in listed
-    assert main([*home, "label", "--lot", "1"]) == 0  # read again
+    assert main([*home, "label", "--item", "1"]) == 0  # read again
     assert "onion powder" in capsys.readouterr().out
     assert main([*home, "larder", "freeze", "1"]) == 0
     assert main([*home, "larder", "list", "--json"]) == 0
@@ -72,3 +72,28 @@ def test_from_the_larders_screen(home: list[str], tmp_path: Path) -> None:
 
     with Household(tmp_path, load_tables(folders), date(2026, 3, 11), folders) as household:
         assert [one.lot.label for one in household.lots()] == [LIST]
+
+
+def test_a_label_leaves_its_lot_out_of_a_dinner(home: list[str], capsys: Any) -> None:
+    for line in ("rice", "carrots 400g", "soy sauce", "oil", "spinach 200g"):
+        assert main([*home, "larder", "add", line]) == 0
+
+    def dinner(*options: str) -> dict[str, Any]:
+        capsys.readouterr()
+        assert main([*home, "tonight", "--json", *options]) in {0, 3}
+        found: dict[str, Any] = json.loads(capsys.readouterr().out)
+        return found
+
+    def uses(found: dict[str, Any]) -> set[str]:
+        return {use["food"] for one in found["dinners"] for use in one["uses"]}
+
+    assert "tofu-firm" in uses(dinner())
+    assert main([*home, "label", "--lot", "1", LIST]) == 0
+    left = dinner()
+    assert "tofu-firm" not in uses(left)
+    assert "its label names onion powder" in json.dumps(left)
+    assert "tofu-firm" in uses(dinner("--profile", "roomy"))  # past elimination it is for the cook to judge
+    # Sesame is one of the fourteen of Regulation (EU) No 1169/2011, Annex II.
+    assert main([*home, "label", "--lot", "1", "tofu (soya beans, water), salt. May contain sesame"]) == 0
+    assert "tofu-firm" in uses(dinner())
+    assert "tofu-firm" not in uses(dinner("--avoid", "sesame"))

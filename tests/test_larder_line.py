@@ -14,9 +14,7 @@ from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.widgets.item_list import ItemList
-from test_screens import TODAY, play, type_line
-
-__all__ = ["play"]
+from test_screens import TODAY, type_line
 
 
 def edited(home: Path, tables: Tables, day: date) -> str:

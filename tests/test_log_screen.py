@@ -2,7 +2,6 @@
 
 from collections.abc import Callable
 from datetime import date, datetime
-from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
@@ -17,20 +16,12 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.log_screen import LogScreen
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import Act, run_program, type_line
+from programs import shown, type_line
 
 DISH = Eaten(
     at=datetime(2026, 3, 10, 18), who="me", text="stew", food="", title="stew", grams=400,
     loads=(Load(cutoff_class="other", group="total", likely_ug=300_001, off_ug=90_000),),
 )  # fmt: skip
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
-    def run(act: Act) -> None:
-        run_program(tmp_path / "home", tables, act)
-
-    return run
 
 
 def logged(app: LarderApp) -> list[tuple[str, float]]:
@@ -58,13 +49,14 @@ def test_corrected_taken_out_and_undone(play: Callable[..., None]) -> None:
         await pilot.press("down")
         await answer(app, pilot, "half")
         assert ("stew", 400) in logged(app)  # no amount: said, and nothing is changed
-        assert any("is no amount" in note.message for note in app._notifications)
+        assert "is no amount" in shown(app, "#log-words")
         await answer(app, pilot, "200 g")
         assert ("stew", 200) in logged(app)
-        await pilot.press("ctrl+z", "ctrl+y")
+        await pilot.press("ctrl+z")
         await pilot.pause()
-        said = [note.message for note in app._notifications]
-        assert "undone: log 200 g stew in place of 400 g" in said  # and not of "stew"
+        assert shown(app, "#log-words") == "undone: log 200 g stew in place of 400 g"  # and not of "stew"
+        await pilot.press("ctrl+y")
+        await pilot.pause()
         await pilot.press("delete")
         await pilot.pause()
         assert len(logged(app)) == 1

@@ -9,19 +9,17 @@ from typing import Any
 import pytest
 from textual.pilot import Pilot
 
+from calmlarder.household.kept_lots import KeptLot, kept, lots_on_day
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.documents import packed
 from calmlarder.store.home import FILE_NAME
-from calmlarder.store.larder import KeptLot, kept, lots_on_day
 from calmlarder.store.schema import STEPS, statements
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
 from programs import TODAY
-from test_screens import play, solved
-
-__all__ = ["play"]
+from test_screens import solved
 
 
 def content(line: str, tables: Tables) -> dict[str, Any]:

@@ -23,10 +23,7 @@ from calmlarder.store.store import Store
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
-from calmlarder.tui.scale import Scale
-from test_screens import play
-
-__all__ = ["play"]
+from calmlarder.tui.weights import Weights
 
 LAST_WEEK, TODAY = "2026-03-04", "2026-03-11"  # Wednesdays: "friday" is the 6th, then the 13th
 LINE = "spinach 200g, use by friday"
@@ -174,7 +171,7 @@ def test_two_lots_to_weigh_have_a_field_each(
         await pilot.pause()
         await pilot.press("w")
         await pilot.pause()
-        assert isinstance(app.screen, Scale)
+        assert isinstance(app.screen, Weights)
         fields = [field for field in app.screen.query(Input) if field.value == "60"]
         assert len(fields) == 2
         fields[0].value, fields[1].value = "70", "50"

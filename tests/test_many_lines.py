@@ -4,7 +4,6 @@ from collections.abc import Callable
 from importlib import resources
 from pathlib import Path
 
-import pytest
 from textual.events import Paste
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
@@ -15,17 +14,9 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.many_lines import taken
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import TODAY, Act, run_program, shown
+from programs import TODAY, shown
 
 DEMO = resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8")
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act)
-
-    return run
 
 
 def lines_kept(app: LarderApp) -> list[str]:

@@ -60,7 +60,8 @@ def colour_codes(text: str) -> list[str]:
 def test_no_colour_code_reaches_the_terminal(tmp_path: Path) -> None:
     plain = written(tmp_path / "plain", "1")
     assert colour_codes(plain) == []
-    assert "\x1b[7m" in plain  # what is chosen is told by reverse
+    assert "\x1b[7m" in plain  # where one types, and what is picked, is told by reverse
+    assert "\x1b[1;4m" in plain  # what is chosen in a list by underline
 
 
 def test_with_colour_there_are_some(tmp_path: Path) -> None:

@@ -31,7 +31,7 @@ def test_a_kept_recipe_is_proposed_when_its_foods_are_there(home: list[str], cap
     assert "own_recipes" not in tonight(home, capsys)
     assert main([*home, "adapt", str(PAGE), "--keep"]) == 0
     told = capsys.readouterr().out
-    assert "in the larder: 600 g, 1 d left" in told
+    assert "in the larder: 600 g, 1 day" in told
     own = tonight(home, capsys)["own_recipes"]
     assert [(one["number"], one["title"], one["days_left"]) for one in own] == [(1, "Honey mustard salmon", 1)]
     assert own[0]["look_for"] == ["olive oil"]  # a staple that nobody typed

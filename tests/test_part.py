@@ -5,7 +5,6 @@ Fractions are checked against Python's own `fractions`; what comes in is in a lo
 
 from collections.abc import Callable
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
@@ -16,14 +15,14 @@ from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.store.ledger import ended
-from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.part import Part
+from calmlarder.tui.partial_use import PartialUse
 from calmlarder.tui.why_thrown import WhyThrown
-from programs import SIZES, Act, run_program, shown, type_line
+from how_much import paired
+from programs import SIZES, shown, type_line
 
 WHOLE_G = 280
 ORDER = ["eaten", "thrown", "given", "moved"]
@@ -68,26 +67,17 @@ def test_boxes_stay_whole(tofu: Lot) -> None:
             part_grams(words, boxes)
 
 
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size)
-
-    return run
-
-
 def grams_of(app: LarderApp) -> list[tuple[str, float]]:
     return [(row.content["place"], row.content["grams"]) for row in app._store.lots()]
 
 
-@pytest.mark.parametrize("becomes", ORDER)
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(("becomes", "size"), paired(ORDER, SIZES))
 def test_a_part_goes_and_comes_back(becomes: str, size: tuple[int, int], play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, f"firm tofu {WHOLE_G}g, use by friday")
         await pilot.press("down", "f10")
         await pilot.pause()
-        assert isinstance(app.screen, Part)
+        assert isinstance(app.screen, PartialUse)
         assert "140 g of 280 g" in shown(app, "#part-means")
         app.screen.query_one(Input).value = "100 g"
         await pilot.pause()
@@ -153,7 +143,7 @@ def test_nothing_goes_where_the_amount_cannot_be(play: Callable[..., LarderApp])
         await pilot.pause()
         await pilot.click(OptionList, offset=(3, 1))
         await pilot.pause()
-        assert isinstance(app.screen, Part)
+        assert isinstance(app.screen, PartialUse)
         assert "there are 280 g" in shown(app, "#part-means")
         await pilot.press("escape")
         await pilot.pause()

@@ -11,7 +11,6 @@ from textual.pilot import Pilot
 
 from calmlarder.store.eaten import eaten_before
 from calmlarder.store.store import Store
-from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
@@ -25,17 +24,13 @@ from calmlarder.tui.planned_dinner import PlannedDinner
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
-from programs import SIZES, Act, run_program, settled
+from programs import SIZES, settled
 
 
 @pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., None]:
+def first_keys() -> tuple[str, ...]:
     """The demo larder."""
-
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> None:
-        run_program(tmp_path / "home", tables, act, size, ("f8",))
-
-    return run
+    return ("f8",)
 
 
 def meals(app: LarderApp) -> list[Card]:
@@ -100,7 +95,7 @@ def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], mon
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("down")
-        for moment in (0.0, 0.3, 2.0):
+        for moment in (0.0, 0.5):
             await pilot.press("ctrl+n")
             await pilot.pause(moment)
             pressed = asyncio.create_task(pilot.press("escape"))

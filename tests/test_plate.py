@@ -23,6 +23,7 @@ from calmlarder.checks.tables import figures_of, mixtures, rows, within
 from calmlarder.cli import main
 from calmlarder.compose.less import smallest_change
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import kept
 from calmlarder.household.plate import Plate, PlateAsked, plate
 from calmlarder.intake.amounts import USUAL
 from calmlarder.intake.load import load_profile_of
@@ -33,12 +34,12 @@ from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.render.plate_text import plate_object
-from calmlarder.store.larder import kept
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
+from how_much import some
 from programs import run_program, type_line
 
 FOLDERS = [shipped("ingredient_tables")]
@@ -107,7 +108,7 @@ def test_less_is_as_few_grams_as_any_change(foods: tuple[tuple[str, int], ...], 
     assert sum((one.grams for one in change), Fraction(0)) == fewest_grams(foods, sitting)
 
 
-@pytest.mark.parametrize("seed", range(12))
+@pytest.mark.parametrize("seed", some(range(12), 3))
 def test_less_of_random_plates(seed: int, tables: Tables) -> None:
     dice = random.Random(seed)
     known = [food for food in tables.foods if not tables.unknown_of(food.id) and food.id not in tables.mixtures]

@@ -6,7 +6,8 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from calmlarder.checks.dinner import verify
-from calmlarder.compose.compose import Composed, compose, pattern_problems
+from calmlarder.compose.compose import best_dinners, compose, pattern_problems
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.intake.profile import Profile
@@ -16,10 +17,12 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from how_much import WHOLE
 from larders import larder_lines
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
-SLOW = settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+CALM = settings(deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+SLOW = settings(CALM, max_examples=8 if WHOLE else 3)
 LARDERS = st.tuples(st.integers(14, 26), st.integers(0, 10_000))
 
 
@@ -61,18 +64,18 @@ def test_every_answer_passes_the_independent_check(
 ) -> None:  # type: ignore[no-untyped-def]
     lots = lots_of(larder_lines(tables, *larder))
     wanted: DinnerRequest = wanting(profile, people=people, count=2)
-    composed = compose(lots, wanted, patterns, tables)
+    dinners = compose(lots, wanted, patterns, tables).dinners
     request = {**wanted.model_dump(mode="json"), "profile": profile}
     plain = [lot.model_dump(mode="json") for lot in lots]
     there = {lot.line: lot.grams for lot in lots}
-    for dinner in composed.dinners:
+    for dinner in dinners:
         faults = verify(dinner_object(dinner), request, plain, [shipped("ingredient_tables")], shipped("recipes"))
         assert faults == ()
         assert all(use.grams <= there[use.line] for use in dinner.uses)
 
 
-def uses(composed: Composed) -> list[tuple[str, str, int, str]]:
-    return [(use.line, use.slot, use.grams, use.how) for use in composed.dinners[0].uses]
+def uses(dinner: Dinner) -> list[tuple[str, str, int, str]]:
+    return [(use.line, use.slot, use.grams, use.how) for use in dinner.uses]
 
 
 @SLOW
@@ -86,14 +89,15 @@ def test_removing_an_unused_lot_changes_nothing(
     wanting,
 ) -> None:  # type: ignore[no-untyped-def]
     lots = lots_of(larder_lines(tables, *larder))
-    before = compose(lots, wanting(), patterns, tables)
-    if not before.dinners:
+    _, dinners = best_dinners(lots, wanting(), patterns, tables)
+    if not dinners:
         return
-    used = {use.line for use in before.dinners[0].uses}
+    before = dinners[0]
+    used = {use.line for use in before.uses}
     unused = [lot for lot in lots if lot.line not in used]
     gone = data.draw(st.sampled_from(unused))
-    after = compose([lot for lot in lots if lot is not gone], wanting(), patterns, tables)
-    assert after.dinners[0].title == before.dinners[0].title
+    _, (after, *_) = best_dinners([lot for lot in lots if lot is not gone], wanting(), patterns, tables)
+    assert after.title == before.title
     assert uses(after) == uses(before)
 
 
@@ -103,8 +107,8 @@ def test_the_same_larder_gives_the_same_dinner(
     larder: tuple[int, int], tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting
 ) -> None:  # type: ignore[no-untyped-def]
     lots = lots_of(larder_lines(tables, *larder))
-    first, second = (compose(lots, wanting(), patterns, tables) for _ in range(2))
-    assert first.dinners == second.dinners
+    first, second = (best_dinners(lots, wanting(), patterns, tables)[1] for _ in range(2))
+    assert first == second
 
 
 _WORDS = (
@@ -115,7 +119,7 @@ _WORDS = (
 WORDS = st.sampled_from(_WORDS)
 
 
-@settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(CALM, max_examples=300 if WHOLE else 100)
 @given(text=st.one_of(st.text(max_size=60), st.lists(WORDS, max_size=12).map(" ".join)))
 def test_any_line_parses_or_says_why_not(text: str, reader: LarderReader) -> None:
     reading = reader.read(text, "line 1")

@@ -8,11 +8,12 @@ from itertools import islice
 
 import pytest
 
-from answers import answers, check, composed_of, lots_read
+from answers import answers, check, dinners_of, lots_read
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
+from how_much import WHOLE
 from mutations import SPOILS, spoilt
 from random_larders import TODAY, larder, last_safe, recount
 
@@ -20,8 +21,8 @@ from random_larders import TODAY, larder, last_safe, recount
 @pytest.mark.parametrize("seed", range(10))
 def test_dinners_of_random_larders_hold_by_a_recount(seed: int, tables: Tables, patterns: tuple[Pattern, ...]) -> None:
     case = larder(seed)
-    _, composed = composed_of(case, lots_read(case, LarderReader(tables, TODAY)), tables, patterns)
-    for dinner in composed.dinners:
+    _, dinners = dinners_of(case, lots_read(case, LarderReader(tables, TODAY)), tables, patterns)
+    for dinner in dinners:
         assert list(recount(dinner_object(dinner), case)) == []
 
 
@@ -41,6 +42,7 @@ def test_each_way_to_spoil_an_answer_is_rejected() -> None:
     for seed, answer in islice(answers(50_000), 4):
         assert check(answer) == ()
         for how, other in spoilt(answer, seed):
-            assert check(other), (seed, how)
-            seen.add(how)
+            if WHOLE or how not in seen:
+                assert check(other), (seed, how)
+                seen.add(how)
     assert len(seen) >= len(SPOILS) - 3

@@ -14,6 +14,7 @@ from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.book import Tables
+from how_much import WHOLE
 
 TEXT = "Leek pie\n\nServes 4 to 6\n\nIngredients\n- 2 leeks\n- 200 g flour\n- salt\n\nMethod\n1. Bake the leeks.\n"
 PAGE = {
@@ -33,33 +34,34 @@ PAGE = {
         },
     ],
 }
+LESS = 1 if WHOLE else 4  # a page of a million signs still takes hours where the work grows with its square
 HOSTILE = {
-    "deep array": "[" * 100_000,
+    "deep array": "[" * (100_000 // LESS),
     "deep object": '{"a":' * 10_000 + "1" + "}" * 10_000,
     "deep recipe": '{"@type":"Recipe","recipeIngredient":' + "[" * 10_000 + "]" * 10_000 + "}",
-    "comments": "<html>" + "<!--" * 1_200_000,
-    "scripts": "<html>" + "<script " * 600_000,
-    "tags": "<div>" * 900_000,
-    "lines": "a\n" * 2_400_000,
-    "one word": "a" * 4_900_000,
-    "escapes": "\x1b[" * 2_400_000,
-    "quotes": '{"' + '"' * 2_000_000,
-    "digits": '{"recipeYield":' + "1" * 4_000_000 + "}",
+    "comments": "<html>" + "<!--" * (1_200_000 // LESS),
+    "scripts": "<html>" + "<script " * (600_000 // LESS),
+    "tags": "<div>" * (900_000 // LESS),
+    "lines": "a\n" * (2_400_000 // LESS),
+    "one word": "a" * (4_900_000 // LESS),
+    "escapes": "\x1b[" * (2_400_000 // LESS),
+    "quotes": '{"' + '"' * (2_000_000 // LESS),
+    "digits": '{"recipeYield":' + "1" * (4_000_000 // LESS) + "}",
     "deep microdata": '<div itemscope itemtype="https://schema.org/Recipe">'
     + '<div itemprop="recipeIngredient">1 egg' * 10_000,
     "deep and closed": "<html>"
     + '<ul itemscope itemtype="https://schema.org/Recipe"><li itemprop="ingredients">x<ul>' * 10_000
     + "</ul></li></ul>" * 10_000,
-    "items": "<html>" + "<b itemprop=name>" * 280_000,
-    "items no one named": "<html itemprop>" + "<b item></i>" * 400_000,
-    "unclosed values": '<html itemprop><b itemprop="' * 170_000,
+    "items": "<html>" + "<b itemprop=name>" * (280_000 // LESS),
+    "items no one named": "<html itemprop>" + "<b item></i>" * (400_000 // LESS),
+    "unclosed values": '<html itemprop><b itemprop="' * (170_000 // LESS),
     "long steps": '<html><div itemscope itemtype="https://schema.org/Recipe">'
     + "<p itemprop=recipeInstructions>a" * 2_000
-    + "b" * 4_000_000,
+    + "b" * (4_000_000 // LESS),
     "ingredients": "Ingredients\n" + "1 onion\n" * 19_000,
-    "half a quote": "<html>" + '<a b="' * 800_000,
-    "slips": '<script type="application/ld+json">' + "/*" * 600_000 + "//" * 600_000 + '"',
-    "a list without end": "<html><ul>" + "<li>1 egg</li>" * 300_000,
+    "half a quote": "<html>" + '<a b="' * (800_000 // LESS),
+    "slips": '<script type="application/ld+json">' + "/*" * (600_000 // LESS) + "//" * (600_000 // LESS) + '"',
+    "a list without end": "<html><ul>" + "<li>1 egg</li>" * (300_000 // LESS),
     "deep lists": "<html>" + "<ul><li>1 egg" * 20_000,
     "too large": "a" * 5_000_001,
     "nothing": "",

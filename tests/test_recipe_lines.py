@@ -21,6 +21,9 @@ def lines(tables: Tables) -> LineReader:
         ("4 spring onions, green part only", "spring-onion-green"),
         ("4 spring onions (white part only)", "spring-onion-white"),
         ("2 leeks, white part only", "leek-white"),
+        ("3 leeks, dark green tops discarded, washed", "leek-white"),
+        ("2 leeks, tough green leaves removed, white and pale green parts sliced", "leek-white"),
+        ("6 scallions, green parts discarded", "spring-onion-white"),
         ("1 red onion", "onion-red"),
         ("1 can chickpeas", "chickpeas-canned"),
         ("200 g dried chickpeas, soaked overnight", "chickpeas-dry"),
@@ -47,7 +50,7 @@ def test_told_apart(line: str, food: str, lines: LineReader) -> None:
      "1 tbsp olive oil, garlic, salt",
      "200 g mixed dried beans", "2 tbsp wild garlic",
      "2 fresh truffles",
-     "2 carrots, 1 onion and 3 sticks of celery", "2 tbsp oil from a jar of garlic confit"],
+     "2 tbsp garlic oil, 3 wild leeks", "2 tbsp oil from a jar of garlic confit"],
 )  # fmt: skip
 def test_asked_rather_than_guessed(line: str, lines: LineReader) -> None:
     read = lines.read(line)
@@ -123,10 +126,55 @@ def test_not_in_the_tables(line: str, lines: LineReader) -> None:
         ("1 dozen eggs", 660.0),
         ("500g/1lb 2oz carrots", 500.0),
         ("500 g / 1 lb 2 oz carrots", 500.0),
+        ("2 chicken breasts, about 400 g in total", 400.0),
+        ("2 c. à soupe de moutarde", 30.0),
+        ("10 baby onions", 242.0),  # common practice: a good fifth of a grown one each
+        # The Rules of Golf: a ball is 42.67 mm wide, 40.7 ml
+        ("10 new potatoes the size of golf balls", 407.0),
     ],
 )
 def test_grams(line: str, grams: float, lines: LineReader) -> None:
     assert lines.read(line).grams == pytest.approx(grams, rel=0.01)
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("2 carrots, 1 onion and 3 sticks of celery", ["carrot", "onion-brown", "celery"]),
+        ("1 green and 1 red pepper, sliced", ["pepper-green", "pepper-red"]),
+        ("1 tsp salt, 1/2 tsp garlic powder", ["salt", "garlic-powder"]),
+        ("zest and juice of 1 lime, plus wedges", ["lime-juice", "zest-lemon"]),
+        ("3 apples, cored and tossed in the juice of 1 lemon", ["apple", "lemon-juice"]),
+    ],
+)
+def test_several_foods_each_with_its_amount(line: str, foods: list[str], lines: LineReader) -> None:
+    read = lines.read(line)
+    assert [one.food for one in (read, *read.also)] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("150 ml double cream (lactose-free)", "cream-lactose-free"), ("2 tbsp soy sauce (gluten-free)", "tamari"),
+        ("600 ml vegetable stock, free of onion and garlic", "stock-plain"),
+        ("50 g cheddar (vegan)", "vegan-cheese"), ("50 g butter (dairy-free if you like)", "butter"),
+        ("2 c. à soupe de moutarde", "mustard"), ("1 cucharada de aceite de oliva", "oil-olive"),
+        ("1 small bunch chervil", "chervil"), ("2 lime leaves", "lime-leaves"),
+        ("25 g candied ginger", "ginger-candied"),
+        ("2 habanero chiles, seeded", "chilli-habanero"), ("80 g Taggiasca olives, stoned", "olives"),
+        ("2 cans Italian plum tomatoes", "tomato-canned"), ("1 chicken stock cube", "stock-cube-meat"),
+        ("1 tsp chicory root fibre", "inulin"), ("1 pouch microwave rice", "rice-white-cooked"),
+        ("250 g mixed mushrooms", "mushroom-button"), ("50 g sundried tomatoes in oil", "tomato-sundried"),
+        ("300 g seafood mix", "seafood-mix"), ("200 g low-fat natural yoghurt", "yoghurt-plain"),
+        ("80 g peanut butter (no added sugar)", "peanut-butter"),
+    ],
+)  # fmt: skip
+def test_what_a_line_says_beside_the_name_is_of_the_food(line: str, food: str, lines: LineReader) -> None:
+    assert (lines.read(line).outcome, lines.read(line).food) == ("read", food)
+
+
+def test_an_unknown_dish_is_not_what_it_is_made_with(lines: LineReader) -> None:
+    assert lines.read("Basic escabeche prepared with sea bass fillets").outcome in {"ask", "unknown"}
 
 
 def test_alternatives_optional_several_headings_and_nothing(lines: LineReader) -> None:

@@ -42,8 +42,8 @@ def test_after_each_every_food_has_the_whole_amount(lines: LineReader) -> None:
     "line",
     ["1 cucumber, diced, garlic", "2 tbsp soy sauce, honey", "2 cups spinach, mushrooms",
      "200 g firm tofu (with honey)",
-     "1 onion, studded with 3 whole cloves", "1 cup mirepoix (carrots, onion, celery)", "1 cup yoghurt with honey",
-     "1 tsp paprika, garlic powder", "1 tsp salt, 1/2 tsp garlic powder",
+     "1 onion, studded with 3 whole cloves", "1 cup pot herbs (carrots, onion, celery)", "1 cup yoghurt with honey",
+     "1 tsp paprika, garlic powder", "1 tsp salt, garlic rub",
      "1 cup feta, crumbled, plus honey for drizzling"],
 )  # fmt: skip
 def test_a_line_with_a_food_besides_is_not_read(line: str, lines: LineReader) -> None:

@@ -10,10 +10,15 @@ from calmlarder.reintroduction.red_flags import red_flags
 TOLD = {
     "blood": ["blood in stool", "there was blood on the paper", "I bled after wiping", "dark black stools",
               "no pain but blood when i go", "blood in my poo, not much", "can't say there was no blood",
-              "no fever, some blood", "pain 2, wind 3; bloody stool", "I noticed blood"],
-    "weight loss": ["lost 4 kg without trying", "losing weight and I don't know why", "unexplained weight loss"],
-    "night waking": ["woke at 3 with cramps", "diarrhea woke me up at 4am", "pain wakes me most nights"],
-    "fever": ["a bit feverish", "temperature of 38.5", "fever since monday"],
+              "no fever, some blood", "red streaks in my stool", "never felt this bad: blood",
+              "not calm today and blood in stool", "no pain. blood in stool", "bloody diarrhoea",
+              "pain 2, wind 3; bloody stool", "I noticed blood"],
+    "weight loss": ["lost 4 kg without trying", "losing weight and I don't know why", "unexplained weight loss",
+                    "I have lost a stone in two months", "dropped 5 kilos", "weight has gone down a lot"],
+    "night waking": ["woke at 3 with cramps", "diarrhea woke me up at 4am", "pain wakes me most nights",
+                     "up at night with diarrhoea", "it wakes me up every night", "pain all night, could not sleep"],
+    "fever": ["a bit feverish", "temperature of 38.5", "fever since monday",
+              "I have a temperature", "38.9 temperature"],
     "anaemia": ["doctor says my iron is low", "low iron", "anemic again"],
     "new after 50": ["symptoms started at 54, never had them before"],
     "family": ["mum had bowel cancer", "ovarian cancer in the family"],
@@ -24,7 +29,10 @@ DENIED = [
     "haven't lost weight", "no family history of bowel cancer in my family", "woke up with no pain",
     "not bleeding any more", "blood orange juice", "black beans for dinner, pooed fine", "didn't see blood, had wind",
     "bloody bloating again", "no red flags: no blood, no weight loss, no fever", "Fever? no. Blood? no.",
-    "no blood, fever or weight loss", "blood: none", "gave blood today", "awake early, gut fine", "",
+    "no blood, fever or weight loss", "blood: none", "blood, none",
+    "zero blood", "blood-free", "nobody in my family has coeliac disease", "red blood cells test normal",
+    "bloated at night", "got up in the night for a glass of water", "lost 2 games, gut calm", "weight stable",
+    "gave blood today", "awake early, gut fine", "",
 ]  # fmt: skip
 
 

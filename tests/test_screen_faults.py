@@ -17,19 +17,11 @@ from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
-from programs import Act, run_program, settled, shown, type_line
+from programs import settled, shown, type_line
 from test_adapt_command import RECIPE
 
 SMALL = ("firm tofu 280g, use by today", "cooked rice 400g, made today", "spinach 200g", "carrots x4", "rapeseed oil",
          "soy sauce")  # fmt: skip
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, size: tuple[int, int] = (80, 24)) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, size)
-
-    return run
 
 
 def line(app: LarderApp) -> Input:

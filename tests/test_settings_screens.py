@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Input, Select, SelectionList, Static
+from textual.widgets import Input, Static
 
 from calmlarder.household.settings import settled
 from calmlarder.store.store import Store
@@ -13,12 +13,13 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.item_list import ItemList
-from test_screens import SIZES, foods, play, solved, type_line
+from calmlarder.tui.widgets.pick import Pick
+from test_screens import SIZES, foods, solved, type_line
 
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 Play = Callable[..., LarderApp]
-__all__ = ["play"]  # a fixture
 LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "potatoes 1kg", "spinach 200g",
          "carrots 400g", "rapeseed oil", "soy sauce")  # fmt: skip
 
@@ -39,10 +40,12 @@ def test_every_setting_is_kept(play: Play, tmp_path: Path, tables: Tables) -> No
         await pilot.pause()
         for name, value in (("minutes", "40"), ("eye", "45"), ("scale", "0"), ("rings", "1"), ("window", "5")):
             app.screen.query_one(f"#{name}", Input).value = value
-        app.screen.query_one("#fade", Select).value = "yes"
-        app.screen.query_one("#missing", SelectionList).select("oven").select("wide pan")
+        app.screen.query_one("#fade", Pick).choose("yes")
+        missing = app.screen.query_one("#missing", Pick)
+        missing.choose("oven")
+        missing.choose("wide pan")
         await pilot.pause()
-        assert "oven, wide pan" in str(app.screen.query_one("#not-here", Static).content)
+        assert "[x] wide pan" in missing.draw(60).plain
         for name, value in (("eye", "90"), ("rings", "0"), ("scale", "11")):
             app.screen.query_one(f"#{name}", Input).value = value
         await pilot.pause()
@@ -63,7 +66,8 @@ def test_a_number_that_cannot_be_says_so(play: Play) -> None:
         eye.value = "90"
         await pilot.press("enter")
         await pilot.pause()
-        assert any("10 to 60" in note.message for note in app._notifications)
+        takes = eye.query_ancestor(Field).query_one(".takes", Static)
+        assert "10 to 60; 30 still holds" in str(takes.content)
         assert app.focused is eye
 
     play(act)
@@ -73,8 +77,9 @@ def test_disliked_foods_are_typed_found_and_forgotten(play: Play, tmp_path: Path
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f2")
         await pilot.pause()
-        line, disliked = app.screen.query_one("#dislike-food", Input), app.screen.query_one("#dislike", SelectionList)
-        assert not disliked.display
+        line, disliked = app.screen.query_one("#dislike-food", Input), app.screen.query_one("#dislike", Pick)
+        field = disliked.query_ancestor(Field)
+        assert not field.display
         line.focus()
         for typed in ("aubergene", "noodles", "old boots"):
             line.value = typed
@@ -85,16 +90,16 @@ def test_disliked_foods_are_typed_found_and_forgotten(play: Play, tmp_path: Path
                 await pilot.press("enter")
                 await pilot.pause()
         assert line.value == "old boots"
-        assert disliked.display
-        assert "aubergine" in disliked.selected
-        assert len(disliked.selected) == 2
-        disliked.deselect("aubergine")
+        assert field.display
+        assert "aubergine" in disliked.chosen
+        assert len(disliked.chosen) == 2
+        disliked.choose("aubergine")
         await pilot.pause()
         line.value = "aubergine"
         await pilot.press("enter")
         await pilot.pause()
-        assert "aubergine" in disliked.selected
-        assert disliked.option_count == 2
+        assert "aubergine" in disliked.chosen
+        assert len(disliked.chosen) == 2
 
     play(act)
     assert "aubergine" in kept(tmp_path / "home", tables)["disliked"]  # type: ignore[operator]
@@ -115,7 +120,7 @@ def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None
         for _ in range(3):
             await pilot.press("t")
         await solved(app, pilot)
-        assert "any time" in str(app.screen.query_one("#asked", Static).content)
+        assert "no hurry" in str(app.screen.query_one("#asked", Static).content)
 
     play(act)
 
@@ -223,12 +228,10 @@ def test_what_is_not_ticked_shows_an_empty_box(play: Callable[..., LarderApp]) -
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f2")
         await pilot.pause()
-        allergens = app.screen.query_one("#avoid", SelectionList)
+        allergens = app.screen.query_one("#avoid", Pick)
         allergens.focus()
-        await pilot.press("down", "space")  # the second of them
+        await pilot.press("right", "space")  # the second of them
         await pilot.pause()
-        drawn = [allergens.render_line(row).text.rstrip() for row in range(3)]
-        assert [line.count("X") for line in drawn] == [0, 1, 0]
-        assert [line.split()[-1] for line in drawn] == ["gluten", "crustaceans", "eggs"]
+        assert allergens.draw(60).plain.splitlines()[0].startswith("[ ] gluten       [x] crustaceans  [ ] eggs")
 
     play(act)

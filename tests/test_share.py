@@ -122,7 +122,8 @@ def test_a_shared_dinner_is_read_again_as_the_recipe_it_is(
     recipe = read_recipe(shared(home, capsys, "dinner", "--format", form))
     assert recipe.title == dinner["name"]
     assert recipe.serves == 1
-    read = [LineReader(tables).read(line) for line in recipe.ingredients]
+    reader = LineReader(tables)
+    read = [reader.read(line) for line in recipe.ingredients]
     wanted = [line.split(" ")[0] for line in dinner["recipeIngredient"] if " g " in line]
     assert [f"{one.grams:g}" for one in read if one.food and one.grams][: len(wanted)] == wanted
     assert len(recipe.steps) >= len(dinner["recipeInstructions"])

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from how_much import some
 from terminal import PATIENCE_S
 from two_windows import foods_kept, keep, opened_program
 
@@ -15,7 +16,7 @@ from two_windows import foods_kept, keep, opened_program
 _MODES_OFF = (b"\x1b[?1000l", b"\x1b[?1003l", b"\x1b[?1006l", b"\x1b[?1049l", b"\x1b[?25h")
 
 
-@pytest.mark.parametrize("sent", [signal.SIGTERM, signal.SIGQUIT, signal.SIGHUP])
+@pytest.mark.parametrize("sent", some([signal.SIGTERM, signal.SIGQUIT, signal.SIGHUP], 2))
 def test_a_signal_leaves_the_terminal_as_it_was(tmp_path: Path, sent: signal.Signals) -> None:
     terminal = opened_program(tmp_path / "home")
     try:

@@ -12,7 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.plan_screen import PlanScreen
-from calmlarder.tui.smooth import kept_for_good
+from calmlarder.tui.runtime import kept_for_good
 from programs import run_program, settled
 
 

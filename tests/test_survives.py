@@ -12,26 +12,18 @@ from textual.widgets import TextArea
 from calmlarder import cli
 from calmlarder.cli import main
 from calmlarder.commands import waste
+from calmlarder.commands.given import Place
 from calmlarder.household import adapting
-from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
-from programs import run_program, settled, shown, type_line
+from programs import settled, shown, type_line
 
 RECIPE = "Stew\n\nServes 4\n\n- 500 kg harissa with garlic\n- 200 g carrots\n"
 
 
 def fails(*_: Any) -> Any:
     raise RuntimeError("made to fail")
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Any, faults_meant: bool = True) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, faults_meant=faults_meant)
-
-    return run
 
 
 async def ask_for_the_recipe(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -74,7 +66,7 @@ def test_a_fault_in_a_thread_of_a_screen_is_said(
         await pilot.pause()
         await still_there(app, pilot)
 
-    assert [str(one) for one in play(act).faults] == ["made to fail"]
+    assert [str(one) for one in play(act, faults_meant=True).faults] == ["made to fail"]
 
 
 async def ask_for_the_recipe_and_wait(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -97,7 +89,7 @@ def test_a_screen_that_cannot_open_is_left(play: Callable[..., LarderApp], monke
         await pilot.pause(0.2)
         await still_there(app, pilot)
 
-    play(act)
+    play(act, faults_meant=True)
 
 
 def test_a_key_that_fails_leaves_its_screen(play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch) -> None:
@@ -109,7 +101,7 @@ def test_a_key_that_fails_leaves_its_screen(play: Callable[..., LarderApp], monk
         assert "made to fail" in told(app)
         await still_there(app, pilot)
 
-    play(act)
+    play(act, faults_meant=True)
 
 
 def test_behind_the_first_screen_it_ends_with_another_status_than_0(play: Callable[..., LarderApp]) -> None:
@@ -118,13 +110,17 @@ def test_behind_the_first_screen_it_ends_with_another_status_than_0(play: Callab
         while not app.return_code:
             await asyncio.sleep(0.05)
 
-    assert play(act).return_code == 70
+    assert play(act, faults_meant=True).return_code == 70
 
 
 def test_a_command_that_fails_says_so_in_words(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
 ) -> None:
-    monkeypatch.setattr(waste, "waste", fails)
+    def failing(options: Place) -> int:
+        fails()
+        return 0
+
+    monkeypatch.setattr(waste, "waste", failing)
     assert main(["waste", "--home", str(tmp_path)]) == cli._FAULT == 70
     said = capsys.readouterr().err
     assert "at fault (RuntimeError: made to fail, at test_survives.py:" in said

@@ -66,7 +66,7 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
     "line",
     [
         "gungo beans",  # a kind of bean that the tables lack
-        "injera 6 rolls",  # no bread roll
+        "kocho 6 rolls",  # no bread roll
         "kasar dolma",  # two strange words, of which one is nearly a spice
         "calamansi 1 pack",  # no calamari
         "vegetable oil or grill spray",  # one of two, and nobody knows which

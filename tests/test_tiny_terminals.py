@@ -9,12 +9,13 @@ from textual.pilot import Pilot
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from how_much import some
 from programs import TODAY
 
 _KEYS = ("f1", "escape", "f2", "escape", "down", "f9", "escape", "f6", "escape", "f10", "escape", "ctrl+l", "escape")
 
 
-@pytest.mark.parametrize("size", [(20, 8), (12, 24), (1, 24), (80, 1), (1, 1)])
+@pytest.mark.parametrize("size", some([(20, 8), (12, 24), (1, 24), (80, 1), (1, 1)], 2))
 def test_each_screen_opens_on_a_tiny_terminal(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
     app = LarderApp(tmp_path / "home", tables, TODAY)
 

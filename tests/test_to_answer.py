@@ -25,7 +25,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import TODAY, Act, run_program
+from programs import TODAY, Act
 
 Run = Callable[..., Any]
 UNCLEAR = "chocolate 200g"  # dark, milk or white: nobody but the cook knows
@@ -43,11 +43,6 @@ def run(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Run:
         return json.loads(out) if out else None
 
     return ask
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[[Act], LarderApp]:
-    return lambda act: run_program(tmp_path / "home", tables, act)
 
 
 def household(home: Path, tables: Tables) -> Household:

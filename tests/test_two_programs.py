@@ -10,9 +10,7 @@ from textual.widgets import Input
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
-from test_screens import foods, play, type_line
-
-__all__ = ["play"]
+from test_screens import foods, type_line
 
 
 def take_away(home: Path) -> None:

@@ -1,6 +1,6 @@
 """Lost food: two real programs on one fresh home (sqlite.org, "How To Corrupt An SQLite Database File", 2.2).
 
-Fifty rounds in both orders: `tests/long/test_two_windows_long.py`.
+Fifty rounds in both orders: `tests/long/test_store_long.py`.
 """
 
 from pathlib import Path

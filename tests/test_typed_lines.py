@@ -212,3 +212,27 @@ def test_the_owner_behind_a_dash_keeps_the_end_of_the_name(reader: LarderReader)
         reading = reader.read(line, "line 1")
         assert reading is not None
         assert [lot.owner for lot in reading.lots] == [owner]
+
+
+@pytest.mark.parametrize(
+    ("line", "kept_for", "days_left"),
+    [
+        ("bean sprouts (for tonight)", None, 3),
+        ("bean sprouts for tonight's tea", None, 3),
+        ("bean sprouts for today only", None, 0),
+        ("bean sprouts for tomorrow's lunch", "tomorrow's lunch", 3),
+        ("bean sprouts for dinner friday", "dinner friday", 3),
+    ],
+)
+def test_what_is_meant_for_tonight_is_there_tonight(
+    line: str, kept_for: str | None, days_left: int, reader: LarderReader
+) -> None:
+    """Only what is kept for another meal is held back; three days: keeping.csv."""
+    found = lot(reader, line)
+    assert (found.food, found.kept_for) == ("bean-sprouts", kept_for)
+    assert found.days_left == days_left
+
+
+def test_two_states_of_one_thing_are_one_lot(reader: LarderReader) -> None:
+    """`brown` beside `cooked` and `frozen` makes no second rice."""
+    assert lot(reader, "cooked brown rice 2 tubs frozen").food == "rice-brown-cooked"

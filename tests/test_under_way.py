@@ -14,15 +14,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from programs import TODAY, Act, run_program, settled, shown
-
-
-@pytest.fixture
-def play(tmp_path: Path, tables: Tables) -> Callable[..., LarderApp]:
-    def run(act: Act, keys: tuple[str, ...] = ()) -> LarderApp:
-        return run_program(tmp_path / "home", tables, act, keys=keys)
-
-    return run
+from programs import TODAY, settled, shown
 
 
 def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
@@ -43,7 +35,7 @@ def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
         assert 77 in app.screen._weighed.values()
         title = shown(app, "#title")
 
-    play(act, ("f8", "escape"))
+    play(act, keys=("f8", "escape"))
     return title
 
 

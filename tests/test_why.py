@@ -5,6 +5,7 @@ import json
 from collections import defaultdict
 from collections.abc import Callable, Sequence
 from decimal import Decimal
+from functools import cache
 from importlib import resources
 from pathlib import Path
 from typing import Any
@@ -26,6 +27,7 @@ from calmlarder.render.style import Style
 from calmlarder.render.why_text import why_text
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from calmlarder.tables.rows import Food
 from larders import larder_lines
 from milp_twin import best_score
 
@@ -47,27 +49,46 @@ def chosen(patterns: Sequence[Pattern]) -> list[Pattern]:
     return [pattern for pattern in patterns if pattern.id in DISHES]
 
 
-def instead_of(answers: Any) -> Why | None:
-    """As far as the second dinner, and no further."""
-    return next((one for one in answers if one.instead is not None), None)
+Case = tuple[Food, list[Lot], DinnerRequest, list[Pattern]]
+
+
+@pytest.fixture(scope="module")
+def case_of(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
+) -> Callable[[int], Case]:
+    """One of the foods of a larder, and what is asked of it."""
+
+    def made(seed: int) -> Case:
+        lots = lots_of(larder_lines(tables, 18, seed))
+        return tables.food_by_id[lots[seed % 4].food], lots, wanting(protein_g=12, seconds=20), chosen(patterns)
+
+    return made
+
+
+@pytest.fixture(scope="module")
+def instead_of(case_of: Callable[[int], Case], tables: Tables) -> Callable[[int], Why | None]:
+    """Why of that food, as far as the second dinner and no further; each once."""
+
+    @cache
+    def answer(seed: int) -> Why | None:
+        return next((one for one in why(*case_of(seed), tables) if one.instead is not None), None)
+
+    return answer
 
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_next_best_agrees_with_scipy(
-    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
+    seed: int, tables: Tables, case_of: Callable[[int], Case], instead_of: Callable[[int], Why | None]
 ) -> None:
     """Without what is used, with what is not: HiGHS finds the same difference, or none feasible just the same."""
-    lots = lots_of(larder_lines(tables, 18, seed))
-    few = chosen(patterns)
-    wanted = wanting(protein_g=12, seconds=20)
+    food, lots, wanted, few = case_of(seed)
 
     def score(request: DinnerRequest) -> float | None:
         problems = [p for p in pattern_problems(lots, request, few, tables) if p.fillable]
         return best_score(problems).score if problems else None
 
     best = score(wanted)
-    food = tables.food_by_id[lots[seed % 4].food]
-    answer = instead_of(why(food, lots, wanted, few, tables))
+    answer = instead_of(seed)
     if answer is None or answer.instead is None:
         return
     assert best is not None
@@ -81,14 +102,10 @@ def test_next_best_agrees_with_scipy(
         assert (food.id in {use.food for use in answer.instead.dinner.uses}) is not used
 
 
-def test_the_comparison_sees_all_cases(
-    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
-) -> None:
+def test_the_comparison_sees_all_cases(instead_of: Callable[[int], Why | None]) -> None:
     seen = set()
     for seed in SEEDS:
-        lots = lots_of(larder_lines(tables, 18, seed))
-        wanted = wanting(protein_g=12)
-        answer = instead_of(why(tables.food_by_id[lots[seed % 4].food], lots, wanted, chosen(patterns), tables))
+        answer = instead_of(seed)
         seen.add((answer.outcome, answer.instead.dinner is None) if answer and answer.instead else None)
     assert {("used", False), ("could", False)} <= seen
 
@@ -258,7 +275,8 @@ def test_the_deciding_figure_changes_the_dinner_as_told(
         return score / POINT
 
     measured = {row.food for row in tables.fermentables if row.basis in {"borrowed", "recalled", "assumed"}}
-    gains = {food: points(_measured(tables, food)) - points(tables) for food in {lot.food for lot in lots} & measured}
+    now = points(tables)
+    gains = {food: points(_measured(tables, food)) - now for food in {lot.food for lot in lots} & measured}
     if one is not None and one.how == "measured":
         assert gains[one.food] == pytest.approx(one.points, abs=TOLERANCE)
     assert max(gains.values(), default=0.0) <= max(one.points if one else 0.0, 0.5) + TOLERANCE
@@ -320,7 +338,7 @@ def test_on_the_command_line(capsys: pytest.CaptureFixture[str], tmp_path: Path)
     poor.write_text("200 g spinach\n", encoding="utf-8")
     status, out, _ = asked(capsys, "spinach", "--larder", str(poor))
     assert status == 3
-    assert "In the way" in out
+    assert "Problem" in out
     status, out, _ = asked(capsys, "salmon", *larder)
     assert status == 0
     assert "The larder holds no salmon" in out

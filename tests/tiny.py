@@ -1,12 +1,12 @@
 """Tiny problems for one rule or one wish: a pan dish of our own, a few lots, and what is taken of them fixed."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.compose import pattern_problems
-from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.amounts import Amounts
@@ -69,6 +69,15 @@ class Tiny(NamedTuple):
         assert found is not None
         assert found <= wish.bound(self.problem)
         return found / POINT
+
+    def offering(self, gives: Literal["buy", "ask"], *foods: str) -> "Tiny":
+        """The same where these foods would have to be bought, or their owners asked."""
+
+        def given(option: Option) -> Option:
+            is_given = option.offered.food.id in foods
+            return option._replace(offered=option.offered._replace(gives=gives)) if is_given else option
+
+        return Tiny(self.problem.with_options(map(given, self.problem.options)))
 
     def gives(self, rule: Rule, taken: Mapping[str, int]) -> float | None:
         """What a rule that gives asks for this dish; None where it does not allow it."""

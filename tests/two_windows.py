@@ -1,18 +1,16 @@
 """The program and a command in two windows, on a home where nothing was ever kept: what each kept is there."""
 
-import json
 from pathlib import Path
 
+from harm import lots_of
 from terminal import Terminal, command
 
 KEY_ESC, KEY_ENTER, KEY_QUIT = "\x1b", "\r", "\x11"
 
 
 def foods_kept(home: Path) -> list[str]:
-    """The foods of the larder, by a process of its own."""
-    run = command(home, "larder", "list", "--json")
-    assert run.returncode == 0, run.stderr
-    return sorted(lot["food"] for lot in json.loads(run.stdout)["lots"])
+    """The foods of the larder, as this process reads them."""
+    return sorted(lot["food"] for lot in lots_of(home))
 
 
 def opened_program(home: Path) -> Terminal:

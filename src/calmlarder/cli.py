@@ -8,8 +8,8 @@ from collections.abc import Sequence
 from contextlib import suppress
 from importlib import import_module
 from io import TextIOWrapper
-from time import monotonic
 
+from calmlarder.commands.given import given
 from calmlarder.commands.parser import parser
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
@@ -17,16 +17,15 @@ from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
 _FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 # Objects made before waste in rings is looked for, and rounds before old ones are: tables and models hold a hundred
 # thousand that stay, and looking through them again and again took a tenth of a start. Ours, measured.
-_WASTE_SEEN_AFTER = (50_000, 50, 100)
+_WASTE_SEEN_AFTER = (300_000, 10, 100)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and give its exit status."""
-    began = monotonic()
     _open_what_is_closed()
     gc.set_threshold(*_WASTE_SEEN_AFTER)
     try:
-        status = _run(arguments, began)
+        status = _run(arguments)
         sys.stdout.flush()
     except BrokenPipeError:
         _say_no_more()
@@ -41,16 +40,15 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return status
 
 
-def _run(arguments: Sequence[str] | None, began: float) -> int:
+def _run(arguments: Sequence[str] | None) -> int:
     _write_what_can_be_written(as_json=False)
     options = parser().parse_args(arguments)
-    options.began = began  # for what is promised within so many seconds
     _write_what_can_be_written(as_json=getattr(options, "json", False))
     # Each command imports what it needs and no more: `match` never waits for the solver.
     module, _, function = options.run.partition(":")
     run = getattr(import_module(f"calmlarder.commands.{module}"), function)
     try:
-        return int(run(options))
+        return int(run(given(run, options)))
     except CannotGoOn as stop:
         for problem in stop.problems:
             _complain(str(problem))

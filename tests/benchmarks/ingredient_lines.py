@@ -13,7 +13,7 @@ from pathlib import Path
 
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.quantity import Quantity, measure_word
-from calmlarder.matching.amounts import UNIT_GRAMS
+from calmlarder.matching.measures import UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, number
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped

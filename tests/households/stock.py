@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.urgency import urgency_of
+from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.larder.usable import why_unfit
 from calmlarder.matching.dates import Dated
 from calmlarder.plan.shelf import shelves_of
@@ -55,7 +55,7 @@ class Stock:
     def _dated(self, lot: Lot, day: int) -> Lot:
         food = self.tables.food_by_id[lot.food]
         dates = tuple(Dated(one.kind, one.on) for one in lot.dates)
-        urgency = urgency_of(dates, None, food, lot.place, date_of(day), self.tables)
+        urgency = urgency_of(dates, None, Kept(food, lot.place, date_of(day), self.tables))
         return lot.model_copy(update=urgency._asdict())
 
     def throw(self, day: int) -> list[tuple[str, float]]:

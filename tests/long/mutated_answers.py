@@ -1,4 +1,4 @@
-"""By hand, `python tests/long/mutated_answers.py COUNT`: answers spoilt in one place, each must be rejected."""
+"""By hand, `python tests/long/mutated_answers.py COUNT [FIRST]`: answers spoilt in one place, each must be rejected."""
 
 import sys
 from collections import Counter
@@ -19,10 +19,10 @@ def wrong_ones(first: int) -> Iterator[tuple[int, str, tuple[str, ...]]]:
             yield seed, how, check(other)
 
 
-def main(count: int) -> None:
+def main(count: int, first: int = 50_000) -> None:
     """So many spoilt answers; those that pass are named."""
     seen, passed = Counter[str](), 0
-    for number, (seed, how, faults) in enumerate(wrong_ones(50_000), start=1):
+    for number, (seed, how, faults) in enumerate(wrong_ones(first), start=1):
         seen[how] += 1
         passed += not faults
         if not faults:
@@ -33,4 +33,4 @@ def main(count: int) -> None:
 
 
 if __name__ == "__main__":
-    main(int(sys.argv[1]))
+    main(*map(int, sys.argv[1:3]))

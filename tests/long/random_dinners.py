@@ -1,4 +1,7 @@
-"""By hand, `python tests/long/random_dinners.py FIRST COUNT`: dinners of random larders, recounted from CSV rows."""
+"""By hand, `random_dinners.py FIRST COUNT [rich]`: dinners of random larders, recounted from CSV rows.
+
+Of the larders by default few have a dinner, as much in them is past a date or has no place; of `rich` ones most.
+"""
 
 import sys
 from collections import Counter
@@ -16,12 +19,13 @@ from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
-from random_larders import TODAY, larder, over_limits, recount
+from random_larders import TODAY, Case, larder, over_limits, recount, rich_larder
 
 
-def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]) -> None:
+def look_at(
+    seed: int, case: Case, tables: Tables, patterns: tuple[Pattern, ...], reader: LarderReader, seen: Counter[str]
+) -> None:
     """Compose one larder, check what would be shown, recount it; what was found is counted in `seen`."""
-    case = larder(seed)
     lots = lots_read(case, reader)
     seen["lines"] += len(case.lines)
     seen["lines read otherwise"] += len(case.lines) - len(lots)
@@ -31,6 +35,8 @@ def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: La
         shown.append((composed.nearest.dinner, composed.nearest.gives))  # type: ignore[arg-type]
     folders = [shipped("ingredient_tables")]
     seen["larders"] += 1
+    seen["larders with a dinner"] += bool(composed.dinners)
+    seen["larders with a nearest dinner"] += composed.nearest is not None
     for dinner, gives in shown:
         seen["answers"] += 1
         refused = faults_of(dinner, gives, Evening(wanted, lots, tables, folders))
@@ -45,12 +51,12 @@ def look_at(seed: int, tables: Tables, patterns: tuple[Pattern, ...], reader: La
             print(f"{seed}: {what}: {words}", flush=True)
 
 
-def main(first: int, count: int) -> Counter[str]:
+def main(first: int, count: int, rich: bool = False) -> Counter[str]:
     """Seeds from `first` on."""
     tables, patterns = load_tables([shipped("ingredient_tables")]), load_patterns(shipped("recipes"))
     reader, seen = LarderReader(tables, TODAY), Counter[str]()
     for seed in range(first, first + count):
-        look_at(seed, tables, patterns, reader, seen)
+        look_at(seed, rich_larder(seed) if rich else larder(seed), tables, patterns, reader, seen)
         if seed % 20 == 19:
             print(seed + 1, dict(seen), flush=True)
     print(dict(seen))
@@ -58,4 +64,4 @@ def main(first: int, count: int) -> Counter[str]:
 
 
 if __name__ == "__main__":
-    main(int(sys.argv[1]), int(sys.argv[2]))
+    main(int(sys.argv[1]), int(sys.argv[2]), "rich" in sys.argv[3:])

@@ -4,6 +4,7 @@ Must show: what is kept is listed, composed from and exported each time; every c
 after room is made everything is there as before, and nothing half written is.
 """
 
+import os
 import subprocess
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,6 +12,8 @@ from pathlib import Path
 import pytest
 
 from harm import ask, lots_of
+
+_BLOCK = 4096
 
 
 def _mount(*words: str) -> bool:
@@ -41,6 +44,33 @@ def filled(disk: Path) -> Path:
         except OSError:
             return file
     return file
+
+
+_ACTIONS = (("larder", "add", "kale 150g"), ("ate", "1 lime"), ("feel", "3"), ("larder", "undo"))
+
+
+def test_a_disk_that_fills_at_each_write(disk: Path) -> None:
+    """Room for one block more each time: an action is done and stays, or it is refused and nothing has changed."""
+    home, refused = disk / "home", 0
+    for line in ("rice noodles 200g", "firm tofu 280g, use by tomorrow"):
+        assert ask(home, "larder", "add", line).status == 0
+    for number in range(160):
+        words = _ACTIONS[number % len(_ACTIONS)]
+        before = _kept(home)
+        fill = filled(disk)
+        os.truncate(fill, max(0, fill.stat().st_size - (number // len(_ACTIONS)) * _BLOCK))
+        answer = ask(home, *words)
+        fill.unlink()
+        after = _kept(home)
+        assert answer.status in {0, 2}, (number, words, answer)
+        assert (after == before) == (answer.status == 2), (number, words, answer)
+        refused += answer.status == 2
+    assert 8 < refused < 152
+    print(f"160 actions on a disk with 0 to 39 blocks free: {refused} refused, all others kept")
+
+
+def _kept(home: Path) -> tuple[object, ...]:
+    return (lots_of(home), ask(home, "eaten", "--json").out, ask(home, "days", "--json").out)
 
 
 @pytest.mark.parametrize("how", ["read-only", "full"])

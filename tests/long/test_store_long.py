@@ -12,10 +12,10 @@ from two_windows import in_both_windows
 
 
 def test_a_store_damaged_in_150_ways(tmp_path: Path) -> None:
-    """One flipped bit each: said in words and brought back whole from the copy, or without any effect."""
+    """A bit flipped, forty, a block of zeros, the end cut off: said and brought back whole, or without any effect."""
     stocked(tmp_path / "home")
     found = [damage(tmp_path / "home", tmp_path / "hurt", seed) for seed in range(1000, 1150)]
-    print(f"150 flipped bits: {sum(found)} found and brought back, {found.count(False)} without effect")
+    print(f"150 ways of damage: {sum(found)} found and brought back, {found.count(False)} without effect")
 
 
 def test_500_kills_amid_every_kind_of_write(tmp_path: Path) -> None:

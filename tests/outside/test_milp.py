@@ -1,25 +1,37 @@
 """Objective and feasibility against SciPy's MILP solver (HiGHS) on random small larders; hundreds in tests/long."""
 
+import random
 from collections.abc import Callable, Sequence
 from datetime import timedelta
 
 import pytest
 
 from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.history.variety import Declined, Had
+from calmlarder.intake.dose import Dose
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import Group
 from conftest import TODAY
+from how_much import some
 from larders import larder_lines
+from made_up_households import eaters_of, request_for
+from made_up_households import lots_of as table_lots
 from milp_twin import best_score
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 # HiGHS works in floating point: a hundredth of a point on scores of hundreds.
 TOLERANCE = 100
+_DOSES: tuple[tuple[str, Group, int, str], ...] = (
+    ("mushroom-button", "mannitol", 20, "250 g button mushrooms"),
+    ("chickpeas-canned", "gos", 60, "400 g canned chickpeas"),
+    ("cauliflower", "mannitol", 40, "1 cauliflower"),
+)  # fmt: skip
 
 
 @pytest.mark.parametrize("seed", range(0, 150, 10))
@@ -64,6 +76,37 @@ def test_same_best_score_of_the_next_dinner(
         assert plans[number].score == pytest.approx(theirs.score, abs=TOLERANCE)
     if len(plans) in (1, 2):
         assert best_score(problems, earlier=plans).score is None
+
+
+@pytest.mark.parametrize("seed", some(range(300, 360, 5), 4))
+def test_same_best_score_at_a_table_of_several(seed: int, tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    """Each eater's limits by their share; the twin has the rows, too, that follow from others."""
+    wanted = request_for(eaters_of(seed, tables), tables)
+    same(pattern_problems(table_lots(seed, tables), wanted, patterns, tables), seed)
+
+
+@pytest.mark.parametrize("seed", some(range(0, 24, 2), 4))
+def test_same_best_score_around_a_dose(
+    seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """A challenge's grams lie in the dish, weighed, and their group takes no room."""
+    food, group, grams, line = _DOSES[seed % len(_DOSES)]
+    dose = Dose(who="me", challenge=group, group=group, food=food, name=food, grams=grams, dose_g=0.5, in_dish=True)
+    lots = lots_of([line, *larder_lines(tables, 14 + seed % 5, seed)])
+    wanted = wanting(protein_floor_g=5).model_copy(update={"doses": (dose,), "use": (food,)})
+    same(pattern_problems(lots, wanted, patterns, tables), seed)
+
+
+def same(problems: Sequence[PatternProblem], seed: int) -> None:
+    """Of some patterns that can be filled: as good a dinner, or none, by both."""
+    fillable = [problem for problem in problems if problem.fillable]
+    fillable = random.Random(seed).sample(fillable, min(4, len(fillable)))
+    ours = search(fillable, 1, 60)
+    theirs = best_score(fillable) if fillable else None
+    assert ours.status != "best_found"
+    assert bool(ours.plans) == (theirs is not None and theirs.score is not None)
+    if ours.plans and theirs is not None:
+        assert ours.plans[0].score == pytest.approx(theirs.score, abs=TOLERANCE)
 
 
 def test_most_of_them_have_a_dinner_and_some_have_none(

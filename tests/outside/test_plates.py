@@ -39,7 +39,7 @@ def items_of(foods: list[list[str]], tables: Tables) -> list[Item]:
     return [Item(food, load_profile_of(tables.food_by_id[food], tables), Fraction(g), False) for food, g in foods]
 
 
-@pytest.mark.parametrize(("sitting", "foods", "good"), plates())
+@pytest.mark.parametrize(("sitting", "foods", "good"), [*plates()])
 def test_plates(sitting: Any, foods: list[list[str]], good: bool, tables: Tables) -> None:
     items = items_of(foods, tables)
     table = Table(profile_named("elimination", tables).at(sitting), 1)

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.rules.taste import FewProteins, SourWithNuts
+from calmlarder.compose.rules.taste import FewProteins, FishByItself, SourWithNuts
 from tiny import Tiny
 
 
@@ -26,3 +26,16 @@ def test_two_protein_things_at_most(pan: Callable[..., Tiny]) -> None:
     """
     assert pan().holds(FewProteins(), {"tofu-firm": 80, "tempeh": 50})
     assert not pan().holds(FewProteins(), {"tofu-firm": 80, "tempeh": 50, "egg": 55})
+
+
+def test_fish_shares_no_plate_with_tofu(pan: Callable[..., Tiny]) -> None:
+    """Either the salmon or the tofu; eggs may go with fish.
+
+    firm tofu 280g
+    salmon fillets 300g
+    eggs x6
+    """
+    assert pan().holds(FishByItself(), {"salmon": 100})
+    assert pan().holds(FishByItself(), {"salmon": 100, "egg": 55})
+    assert pan().holds(FishByItself(), {"tofu-firm": 80, "egg": 55})
+    assert not pan().holds(FishByItself(), {"salmon": 100, "tofu-firm": 80})

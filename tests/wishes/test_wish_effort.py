@@ -1,9 +1,10 @@
 """Few things on the scale. A tiny problem where it binds, and where it does not."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.weights import MINUTE, WEIGHING
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, WEIGHING
 from calmlarder.compose.wishes.effort import FewWeighings, LittleTime
 from tiny import Tiny
 
@@ -26,3 +27,15 @@ def test_each_minute_costs(pan: Callable[..., Tiny]) -> None:
     """
     minutes = pan().problem.options[0].minutes
     assert pan().points(LittleTime(), {"tofu-firm": 80}, rules=[SlowestFood()]) == -MINUTE * minutes
+
+
+def test_minutes_beyond_an_evening_cost_more(pan: Callable[..., Tiny]) -> None:
+    """A pattern of half an hour, and eight minutes of frying: three are over 35.
+
+    firm tofu 280g
+    """
+    there = pan().problem
+    slow = Tiny(replace(there, pattern=there.pattern.model_copy(update={"minutes": 30})))
+    minutes = there.options[0].minutes
+    late = slow.points(LittleTime(), {"tofu-firm": 80}, rules=[SlowestFood()])
+    assert late == -MINUTE * minutes - LATE_MINUTE * (minutes + 30 - 35)

@@ -28,3 +28,14 @@ def test_the_usual_amounts(pan: Callable[..., Tiny]) -> None:
     usual = pan().points(UsualPortions(), {"tofu-firm": 130})
     assert pan().points(UsualPortions(), {"tofu-firm": 195}) < pan().points(UsualPortions(), {"tofu-firm": 150}) < usual
     assert abs(usual) < 0.1  # portions are counted in ten-thousandths for each 5 g
+
+
+def test_more_vegetables_than_usual_are_a_good_plate(pan: Callable[..., Tiny]) -> None:
+    """A portion and a half of carrots costs less than a point, where as much tofu costs twenty.
+
+    firm tofu 500g
+    carrots 500g
+    """
+    usual = pan().points(UsualPortions(), {"tofu-firm": 130, "carrot": 80})
+    assert usual - pan().points(UsualPortions(), {"tofu-firm": 130, "carrot": 120}) < 5
+    assert usual - pan().points(UsualPortions(), {"tofu-firm": 195, "carrot": 80}) > 20

@@ -3,11 +3,12 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
+from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.reasons import share_of, why_line, why_serving
+from calmlarder.adapt.reasons import how_to, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.cookbook.recipe import IngredientRead
@@ -41,6 +42,8 @@ def adapt(
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
         solved = solve(opened, serves, limits)
+        if solved.kind == "none":
+            solved = solve(opened, serves, limits, prices.MOST_AT_ALL)
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
@@ -90,6 +93,7 @@ def _changes(
                             (why_line(line, choice, serves, eaters.limits, over), _new_allergens(line.line, choice)),
                         )
                     ),
+                    how=how_to(line, choice),
                 )
             )
     if solved.serves != serves:
@@ -121,4 +125,4 @@ def _brought(line: Counted, serves: int, eaters: Eaters, over: tuple[str, ...]) 
         share = share_of(LineLoad(line.food, amount, line.profile), serves, eaters.limits, over)
     if share is None:
         return Brought(place=line.place, cap=None, grams=Decimal(0))
-    return Brought(place=line.place, cap=share.cap.key, grams=share.grams)
+    return Brought(place=line.place, cap=share.cap.key, grams=share.grams, limit_g=share.cap.typical_g)

@@ -16,6 +16,7 @@ from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.computed import same_thing
+from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
@@ -34,12 +35,18 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset(
     {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
 )
+_FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
+_MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
+_VEGETABLES = frozenset({"mushroom", "pepper", "root", "squash", "brassica", "fruit-vegetable", "pod", "leaf", "stem"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, how many lines come in two, and oil in a dish: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
-_KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3", "0.2"))
-_MOST_MIXED = 3
+_KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
+_SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
+_LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
+_MOST_MIXED = 4
 _PORTIONS_OF_OIL = 2
+_PORTIONS_OF_SUGAR = 10  # a pudding takes more of it than a cup of tea
 _PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would cook it: ours
 _WEIGHED = Decimal("0.9")
 
@@ -70,6 +77,7 @@ class Dish(NamedTuple):
     eaters: Eaters
     tables: Tables
     told: Told
+    kinds: frozenset[str]
     known: dict[str, LoadProfile]
 
     def profile_of(self, food: Food) -> LoadProfile:
@@ -83,7 +91,8 @@ def open_lines(
     lines: Sequence[Counted], serves: int, eaters: Eaters, tables: Tables, told: Told = NOTHING_TOLD
 ) -> tuple[Open, ...]:
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
-    dish = Dish(serves, eaters, tables, told, {})
+    kinds = frozenset(line.food.kind for line in lines if not line.breaks)
+    dish = Dish(serves, eaters, tables, told, kinds, {})
     return tuple(_open(line, dish) for line in lines)
 
 
@@ -100,16 +109,17 @@ def _open(line: Counted, dish: Dish) -> Open:
     if not line.breaks:
         own = (LineLoad(line.food, line.amount, line.profile),) if line.amount and line.profile else ()
         choices.append(Choice(None, own, (line.read.text,), 0, 0))
-    if line.brings or line.breaks:
+    unknown = line.profile is None and line.amount is not None
+    if line.brings or line.breaks or unknown:
         titled = dish.told.is_titled(line.food.id)
         for choice in _swaps(line, weight, dish):
             named_so = not titled or _still_named(choice, line, dish)
             choices.append(choice if named_so else choice._replace(price=choice.price + _TITLED))
-        if not line.breaks and not _swapped_allium(line, dish.tables):
+        if not line.breaks and not unknown and not _swapped_allium(line, dish.tables):
             floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _less(line, weight, floor, dish.tables)
-        if not titled or line.read.optional or line.breaks:
+        if (not titled or line.read.optional or line.breaks) and not unknown:
             choices.append(_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, choices, dish)))
 
@@ -117,6 +127,9 @@ def _open(line: Counted, dish: Dish) -> Open:
 def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     """In elimination pieces of onion or garlic stay only where no stand-in is to be had, be they ever so few."""
     swaps = [choice.price for choice in choices if choice.kind == "swap"]
+    if line.profile is None and swaps:
+        known = min(swaps) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
+        return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
     if dish.eaters.profile.name != "elimination" or line.food.kind != "allium" or not swaps:
         return choices
     dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
@@ -161,7 +174,7 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 
 def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
     lines = [
-        written(part.food, part.grams, dish.tables, stand_in_words(line.read, part.food), dish.eaters.sure)
+        written(part.food, part.grams, dish.tables, stand_in_words(line.read, part.food, dish.tables), dish.eaters.sure)
         for part in candidate.parts
     ]
     brings = tuple(
@@ -171,8 +184,21 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
     parts = prices.ANOTHER_PART * (len(lines) - 1)
     texts = tuple(one.line for one in lines)
-    price = lost + round(prices.POINT * (prices.TOUCHED + parts)) + _tie(line, *texts)
+    strange = prices.STRANGE * sum(_is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
+    dear = max(0.0, prices.TOUCHED + parts + strange - _at_home(candidate, dish))
+    price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _is_strange(other: Food, food: Food) -> bool:
+    """Whether a dish of vegetables would be fed by potatoes, or one of pulses by tofu and the like."""
+    return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
+
+
+def _at_home(candidate: Candidate, dish: Dish) -> float:
+    """Points for a stand-in that need not be bought."""
+    there = dish.eaters.at_home
+    return prices.AT_HOME * all(there.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts)
 
 
 def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
@@ -181,12 +207,16 @@ def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iter
     assert line.profile is not None
     stand_in = candidate.parts[0]
     words = own_words(line.read, line.food, line.amount.grams, dish.tables)
-    for share in _KEPT:
+    cut = stand_in_words(line.read, stand_in.food, dish.tables)
+    for share, filled in [(share, Decimal(1)) for share in _KEPT] + [(share, _SMALLER_STAND_IN) for share in _KEPT[2:]]:
         own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
-        other = written(stand_in.food, stand_in.grams * (1 - share), dish.tables, sure=dish.eaters.sure)
-        if own.amount.grams >= line.amount.grams:
+        grams = stand_in.grams * (1 - share) * filled
+        other = written(stand_in.food, grams, dish.tables, cut, dish.eaters.sure)
+        least = _LEAST_BESIDE * stand_in.food.portion_g * dish.serves
+        if own.amount.grams >= line.amount.grams or other.amount.grams < least:
             continue
-        lost = round(weight * float(1 - share) * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
+        unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
+        lost = round(weight * float(1 - share) * unlike)
         texts = (own.line, other.line)
         price = lost + round(prices.POINT * (prices.TOUCHED + prices.ANOTHER_PART)) + _tie(line, *texts)
         brings = (
@@ -216,20 +246,38 @@ def _pairs(line: Counted, weight: int, both: tuple[Candidate, Candidate], dish: 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     assert line.amount is not None
-    if line.profile is None:
-        return []  # whether a stand-in brings the same trouble cannot be told
     eaters = dish.eaters
+    if line.profile is None:  # what it brings nobody knows: what a cook listed in its place is known
+        listed_ones = listed(line.food, line.amount.grams, dish.tables)
+        return [one for one in listed_ones if all(_may_stand(part.food, dish) for part in one.parts)]
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
     found = fitting(asked, line.amount.grams, dish.tables)
-    return [one for one in found if all(_is_sane(part, dish.serves) for part in one.parts)]
+    return [
+        one
+        for one in found
+        if all(_is_sane(part, dish.serves) and _belongs(part, line.food, dish) for part in one.parts)
+    ]
+
+
+def _may_stand(food: Food, dish: Dish) -> bool:
+    eaters = dish.eaters
+    fits = suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid)
+    return fits and not dish.tables.unknown_of(food.id)
+
+
+def _belongs(part: Serving, food: Food, dish: Dish) -> bool:
+    """Whether a stand-in has a place beside the rest: no tofu in a dish of fish or meat, no meat where none is."""
+    if part.food.kind in _MEATLESS:
+        return food.kind in _MEATLESS or not dish.kinds & _FLESH
+    return part.food.kind not in _FLESH or bool((dish.kinds | {food.kind}) & _FLESH)
 
 
 def _is_sane(part: Serving, serves: int) -> bool:
     """Whether anybody would take so much of a stand-in."""
-    most = _PORTIONS_OF_OIL if part.food.kind == "oil" else _PORTIONS
+    most = {"oil": _PORTIONS_OF_OIL, "sweetener": _PORTIONS_OF_SUGAR}.get(part.food.kind, _PORTIONS)
     return part.grams <= most * part.food.portion_g * serves
 
 

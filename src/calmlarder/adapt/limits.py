@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from ortools.sat.python import cp_model
 
+from calmlarder.adapt import prices
 from calmlarder.adapt.choices import Choice
 from calmlarder.adapt.loads import RowKey, Under, under_each
 from calmlarder.compose.budget import largest_two
@@ -21,16 +22,39 @@ class _Term(NamedTuple):
     under: Under
 
 
-def post_limits(model: cp_model.CpModel, lines: Taken, cut: Mapping[int, cp_model.IntVar], limits: Profile) -> None:
-    """Bound what is likely, what may come at most and what may be misjudged; `cut` says into how many servings."""
+def post_limits(
+    model: cp_model.CpModel, lines: Taken, cut: Mapping[int, cp_model.IntVar], limits: Profile
+) -> list[cp_model.IntVar]:
+    """Bound what is likely, what may come at most and what may be misjudged; `cut` says into how many servings.
+
+    Gives a variable for each limit of the sitting that what is likely may fill to the brim, true where it does.
+    """
     rows: dict[RowKey, tuple[Cap, list[_Term]]] = {}
     for number, line in enumerate(lines):
         for variable, choice in line:
             for brings in choice.brings:
                 for key, cap, under in under_each(brings, limits):
                     rows.setdefault(key, (cap, []))[1].append(_Term(variable, number, under))
-    for cap, terms in rows.values():
+    full = []
+    for (_, food), (cap, terms) in rows.items():
         _post(model, cap, terms, cut)
+        if food is None:
+            full += _full(model, cap, terms, cut)
+    return full
+
+
+def _full(
+    model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mapping[int, cp_model.IntVar]
+) -> list[cp_model.IntVar]:
+    """Whether what is likely fills a limit of the sitting to the brim; nothing where it never could."""
+    typical = typical_room(cap)
+    if prices.OF_A_BRIM * _reach(terms, "likely") <= prices.BRIM * typical * min(cut):
+        return []
+    full = model.new_bool_var("")
+    load = sum(term.under.likely * term.variable for term in terms)
+    serves = sum(count * variable for count, variable in cut.items())
+    model.add(prices.OF_A_BRIM * load <= prices.BRIM * typical * serves).only_enforce_if(~full)
+    return [full]
 
 
 def _post(model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mapping[int, cp_model.IntVar]) -> None:

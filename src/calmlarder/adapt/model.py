@@ -24,13 +24,14 @@ class _Kept(BaseModel):
 
 
 class Eaters(_Kept):
-    """Who eats: the limits of one sitting of one person, diet and allergens."""
+    """Who eats: the limits of one sitting of one person, diet and allergens; grams by food of what is at home."""
 
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
     sure: Tolerance = USUAL
     sitting: Sitting = "dinner"
+    at_home: Mapping[str, float] = {}
 
     @property
     def limits(self) -> Profile:
@@ -58,7 +59,8 @@ class Amount(_Kept):
 class Change(_Kept):
     """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place.
 
-    `unmeasured` are foods that take its place where the line says no amount.
+    `unmeasured` are foods that take its place where the line says no amount; `how` says in parts divided by
+    semicolons how what takes its place is treated, where that differs.
     """
 
     place: int | None
@@ -68,6 +70,7 @@ class Change(_Kept):
     unmeasured: tuple[str, ...] = ()
     lines: tuple[str, ...]
     why: str
+    how: str = ""
 
 
 class Unread(_Kept):
@@ -87,11 +90,12 @@ class Loads(_Kept):
 
 
 class Brought(_Kept):
-    """What one counted line brings a serving: the limit it takes most of, and grams of it that are likely."""
+    """What one counted line brings a serving: the limit it takes most of, g, and grams of it that are likely."""
 
     place: int
     cap: str | None
     grams: Decimal
+    limit_g: Decimal = Decimal(0)
 
 
 class AtHome(_Kept):

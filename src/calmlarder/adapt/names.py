@@ -1,5 +1,6 @@
 """The names of foods as they stand in running text."""
 
+import re
 from collections.abc import Iterator, Mapping
 
 from calmlarder.matching.words import words_of
@@ -7,6 +8,7 @@ from calmlarder.tables.book import Tables
 
 Names = Mapping[tuple[str, ...], frozenset[str]]
 _LONGEST_NAME = 5  # words
+_WORD = re.compile(r"[^\W_]+")
 
 
 def names_of(foods: set[str], tables: Tables) -> Names:
@@ -16,6 +18,38 @@ def names_of(foods: set[str], tables: Tables) -> Names:
         if food in foods:
             found.setdefault(words_of(name), set()).add(food)
     return {words: frozenset(meant) for words, meant in found.items() if words}
+
+
+# Last words of names that stand for other things in steps: a step's `oil` may be any.
+_WITH = re.compile(r" (?:with|without|in|from|of|and) ")
+_EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick half end"))
+
+
+def with_last_words(foods: set[str], tables: Tables) -> Names:
+    """Names of these foods, and the last word of each food's own: a step calls the red onion `onion`."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    for food in foods & set(tables.food_by_id):
+        last = words_of(_WITH.split(tables.food_by_id[food].name)[0])[-1:]
+        if last and last[0] not in _EVERYWHERE:
+            found.setdefault(last, set()).add(food)
+    names = names_of(foods, tables)
+    # A word that is one food's whole name is the last of another's too: then it may be either.
+    return {words: frozenset(meant) | names.get(words, frozenset()) for words, meant in found.items()} | {
+        words: meant for words, meant in names.items() if words not in found
+    }
+
+
+def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]]]:
+    """Where each name stands in a text as it was written, and the foods that it may mean; the longest at each word."""
+    words = [(one.start(), one.end(), found[0]) for one in _WORD.finditer(text) if (found := words_of(one[0]))]
+    place = 0
+    while place < len(words):
+        ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
+        told = tuple(word for _, _, word in words[place : place + _LONGEST_NAME])
+        end = next((end for end in ends if told[: end - place] in names), None)
+        if end is not None:
+            yield words[place][0], words[end - 1][1], names[told[: end - place]]
+        place = end or place + 1
 
 
 def foods_in(step: str, names: Names) -> Iterator[tuple[tuple[str, ...], frozenset[str]]]:

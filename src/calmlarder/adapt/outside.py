@@ -26,6 +26,8 @@ _VERBS = (
     "roast|fry|stir-fry|bake|grill|steam|boil|braise|mash|toast|poach|stew|mince|whip|cream|dice|slice|chop|smoke|"
     "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
 )
+_WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
+_NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 _AS_VERB = re.compile(
     rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)",
     re.IGNORECASE,
@@ -49,6 +51,23 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
         return ()
     named = ", ".join(list(found)[:_MOST_NAMED])
     return (f"The steps name what is not in the list of ingredients, so the list may not be whole: {named}.",)
+
+
+def served_with(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
+    """A remark on what the steps serve it with that the list does not name and that could matter; else nothing."""
+    ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
+    covered = {word for line in recipe.ingredients for word in words_of(line)}
+    names = names_of({food.id for food in tables.foods}, tables)
+    found: dict[str, None] = {}
+    for step in _within(recipe.steps):
+        for told in _WITH.finditer(step):
+            for words, meant in foods_in(told[1], names):
+                strange = covered.isdisjoint(words) and not meant & ids and not set(words) <= _NEVER
+                if strange and any(_matters(one, tables) for one in meant):
+                    found[" ".join(words)] = None
+    if not found:
+        return ()
+    return (f"The steps serve it with {', '.join(found)}, which is not in the list: that is not counted.",)
 
 
 def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:

@@ -21,7 +21,9 @@ LEAST_SHARE, MOST_SHARE = 0.25, 1.5
 
 TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
 LEFT_IN = 1  # points beside the price of its stand-in for onion or garlic that stays in an elimination dish
-ANOTHER_PART = 3  # a swap in two parts: one more thing to buy
+AT_HOME = 4  # points for a stand-in that the larder holds: it goes before an equal one from the shop
+STRANGE = 10  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
+ANOTHER_PART = 7  # a swap in two parts: one more thing to buy
 SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py
 ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so
 
@@ -39,9 +41,14 @@ FLOOR: Mapping[Role, float] = MappingProxyType({
     "topping": 0.25, "aromatic": 0.4, "acid": 0.5, "fat": 0.6, "spice": 0.5,
 })  # fmt: skip
 
+# A limit of the sitting filled beyond so many tenths leaves nothing for the evening: worth a somewhat larger change.
+BRIM, OF_A_BRIM = 9, 10
+FULL = 15
+
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
-SMALLER = 300  # times the share by which a serving shrinks
-MOST_SERVINGS = 2  # times as many at the most: half a plate is the least that is still that dish
+SMALLER = 400  # times the share by which a serving shrinks
+MOST_AT_ALL = 2  # where nothing else brings it under: half a plate is the least that is still that dish
+MOST_SERVINGS = 1.5  # times as many at the most: two thirds of a plate are the least that is still that dish
 MOST_LOST = 0.5  # of the dish's weight: beyond it is another dish
 
 

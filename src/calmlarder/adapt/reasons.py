@@ -1,5 +1,6 @@
 """Why each change is made, in words with numbers."""
 
+import re
 from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from typing import NamedTuple
@@ -11,6 +12,10 @@ from calmlarder.intake.plate import exact_grams
 from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS
 from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.rows import Food
+
+_WHEN = re.compile(r"^(?:any|cooked|raw)(?:, |$)")  # of a swap in two parts each says it
+_MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
 class Share(NamedTuple):
@@ -40,7 +45,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         if share is not None and (share.cap.key in passed or not told):
             told.append(
                 f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from "
-                f"{line.line.food.name}; the limit is {share.cap.typical_g} g"
+                f"{line.line.food.name}; the limit is {share.cap.typical_g:.2f} g"
             )
     if choice.candidate is not None:
         candidate = choice.candidate
@@ -52,6 +57,43 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
     if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
         told.append("it was self-raising: sift in 1 tsp baking powder for each 100 g (common practice, no source)")
     return "; ".join(told)
+
+
+def how_to(line: Open, choice: Choice) -> str:
+    """How what takes a line's place is treated: in a cook's words, and how long it takes where that differs."""
+    if choice.candidate is None or choice.kind != "swap":
+        return ""
+    told = []
+    whens = choice.candidate.when.split("; ") if len(choice.candidate.parts) > 1 else [choice.candidate.when]
+    for when in whens:
+        _, colon, how = when.partition(": ")
+        how = _WHEN.sub("", how)
+        told += [how] if colon and how else []
+    told += [
+        f"cook {one.food.name} for about {one.food.minutes['boil']} minutes, in as much liquid as its packet says"
+        for one in choice.brings
+        if _boils_otherwise(line.line.food, one.food)
+    ]
+    told += [
+        f"{one.food.name}, about {one.food.minutes['boil']} minutes: begin earlier"
+        for one in choice.brings
+        if _slower(line.line.food, one.food)
+    ]
+    if choice.candidate.caution:
+        told.append(choice.candidate.caution)
+    return "; ".join(dict.fromkeys(told))
+
+
+def _boils_otherwise(food: Food, other: Food) -> bool:
+    """Whether a dry base takes the place of another that takes up its water otherwise."""
+    bases = food.roles[0] == other.roles[0] == "base" and other.state == "dry" and food.kind != "flour"
+    return bases and "boil" in other.minutes and food.minutes.get("boil") != other.minutes["boil"]
+
+
+def _slower(food: Food, other: Food) -> bool:
+    """Whether a vegetable takes clearly longer in the pot than the one whose place it takes."""
+    both = "boil" in food.minutes and "boil" in other.minutes and other.roles[0] in {"vegetable", "base"}
+    return both and other.state == "raw" and other.minutes["boil"] >= food.minutes["boil"] + _MINUTES_LATER
 
 
 def why_serving(serves: int, more: int) -> str:

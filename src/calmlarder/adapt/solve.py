@@ -31,29 +31,33 @@ class Solved(NamedTuple):
     price: int
 
 
-def most_servings(serves: int) -> int:
+def most_servings(serves: int, times: float = prices.MOST_SERVINGS) -> int:
     """As many as a dish may be cut into."""
-    return serves * prices.MOST_SERVINGS
+    return max(serves, int(serves * times))
 
 
-def solve(lines: Sequence[Open], serves: int, limits: Profile) -> Solved:
-    """The cheapest change that brings every limit of the sitting under, proven where `kind` is best."""
+def solve(lines: Sequence[Open], serves: int, limits: Profile, times: float = prices.MOST_SERVINGS) -> Solved:
+    """The cheapest change that brings every limit of the sitting under, proven where `kind` is best.
+
+    `times` as many servings are made of it at the most.
+    """
     model = cp_model.CpModel()
     taken = [[model.new_bool_var("") for _ in line.choices] for line in lines]
     for choices in taken:
         model.add_exactly_one(choices)
     many = len(lines) > _MANY_LINES
-    counts = range(serves, most_servings(serves) + 1, -(-serves // _MANY_COUNTS) if many else 1)
+    counts = range(serves, most_servings(serves, times) + 1, -(-serves // _MANY_COUNTS) if many else 1)
     cut = {count: model.new_bool_var("") for count in counts}
     model.add_exactly_one(cut.values())
     flat = [(taken[n][k], choice) for n, line in enumerate(lines) for k, choice in enumerate(line.choices)]
     by_line = [list(zip(row, line.choices, strict=True)) for row, line in zip(taken, lines, strict=True)]
-    post_limits(model, by_line, cut, limits)
+    full = post_limits(model, by_line, cut, limits)
     weight = sum(line.weight for line in lines)
     model.add(sum(choice.lost * variable for variable, choice in flat) <= round(prices.MOST_LOST * weight))
     price = sum(choice.price * variable for variable, choice in flat if choice.price) + sum(
         prices.serving_price(serves, count) * variable for count, variable in cut.items()
     )
+    price += prices.POINT * prices.FULL * sum(full)
     model.minimize(price)
     solver = _solver(many)
     status = solver.solve(model)

@@ -1,44 +1,107 @@
-"""Steps of a recipe that name a food which was swapped or left out.
+"""Steps of a recipe that name a food which was swapped, left out or made less.
 
-Steps are not rewritten: their words may mean another thing (`onion`, where a spring onion stays), and a cook who reads
-a note beside them is not misled.
+The words of a step stay as they were written, for they may mean another thing (`onion`, where a spring onion stays);
+behind each name that means one changed food alone stands in brackets what it is now, and notes say how to treat it.
 """
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from typing import NamedTuple
 
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.names import foods_in, names_of
+from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.rewriting import Part
 from calmlarder.tables.book import Tables
 
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
+_AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
+_MEASURED = re.compile(r"^\d[\d\s./]*(?:g|kg|ml|l|tsp|tbsp|pinch(?:es)?)?\s+(?=[^\W\d])")
 
 
-def notes_on_steps(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
-    """A note for each food that changed and that some step names."""
+class Steps(NamedTuple):
+    """The steps with what changed in brackets, and the notes behind them."""
+
+    steps: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
+    """The steps as the changed recipe is cooked, with a note for each food that changed."""
     changed = {
-        parts[change.place].read.food or "": change
-        for change in adapted.changes
-        if change.place is not None and change.change in {"swap", "out"}
-    }
+        parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None
+    }  # fmt: skip
     if not changed:
-        return ()
-    names = names_of({part.read.food for part in parts if part.read.food}, tables)
+        return Steps(tuple(steps), ())
+    names = with_last_words({part.read.food for part in parts if part.read.food}, tables)
     named: dict[str, list[int]] = {}
+    marked: list[str] = []
     left = MOST_SIGNS
     for number, step in enumerate(steps, start=1):
         left -= len(step)
         if left < 0:
             break
-        meant = (food for _, foods in foods_in(step, names) for food in sorted(foods) if food in changed)
-        for food in dict.fromkeys(meant):
+        text, foods = _marked(step, names, changed)
+        marked.append(text)
+        for food in foods:
             named.setdefault(food, []).append(number)
-    notes = [_note(tables.food_by_id[food].name, named[food], changed[food]) for food in changed if food in named]
-    return (*notes, f"Steps from {number} on were not looked at.") if left < 0 else tuple(notes)
+    notes = [
+        note
+        for food in changed
+        if (note := _note(tables.food_by_id[food].name, named.get(food, []), changed[food])) is not None
+    ]
+    if left < 0:
+        notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
+    return Steps((*marked, *steps[len(marked) :]), tuple(notes))
 
 
-def _note(name: str, steps: Sequence[int], change: Change) -> str:
+def _marked(step: str, names: Names, changed: Mapping[str, Change]) -> tuple[str, list[str]]:
+    """A step with its brackets, and the changed foods that it names."""
+    found: dict[str, None] = {}
+    bracketed: set[str] = set()
+    text, done = "", 0
+    for _, end, meant in spans_in(step, names):
+        foods = [food for food in sorted(meant) if food in changed]
+        if not foods:
+            continue
+        found |= dict.fromkeys(foods)
+        # `spring onions`, of which the whites become greens too: what stays is what takes its place.
+        stays = meant - {foods[0]} - {one.food for one in changed[foods[0]].to}
+        if stays or foods[0] in bracketed:
+            continue
+        now = _now(changed[foods[0]], step[done:end])
+        if now:
+            text += f"{step[done:end]} [{now}]"
+            done = end
+            bracketed.add(foods[0])
+    return text + step[done:], list(found)
+
+
+def _now(change: Change, before: str) -> str:
+    """What a food is now, with its amount where the step says one; nothing where the step holds as it is."""
+    told = _AMOUNT.search(before)
+    if change.change in {"less", "weigh"}:
+        return " + ".join(change.lines) if told else ""
+    if change.change == "out":
+        return "left out"
+    return " and ".join(line if told else _bare(line) for line in change.lines)
+
+
+def _bare(line: str) -> str:
+    """A line without its amount and how it is cut."""
+    return _MEASURED.sub("", line.partition(",")[0])
+
+
+def _note(name: str, steps: Sequence[int], change: Change) -> str | None:
     numbers = ", ".join(map(str, steps))
-    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
     instead = f"use {' and '.join(change.lines)}" if change.lines else "it is left out"
-    return f"{head} {name}: {instead}."
+    how = "".join(f" {part[:1].upper()}{part[1:]}." for part in _parts(change.how))
+    if change.change in {"less", "weigh"}:
+        return None
+    if not steps:
+        return f"For {name} {instead}.{how}" if how else None
+    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
+    return f"{head} {name}: {instead}.{how}"
+
+
+def _parts(how: str) -> Iterator[str]:
+    yield from (part.strip().rstrip(".") for part in how.split(";") if part.strip())

@@ -21,6 +21,8 @@ _HEAT = re.compile(
     r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
 )
 _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
+# A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
+_DRESSING = re.compile(r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar)\b")
 _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
@@ -56,9 +58,10 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     whole = plain(" . ".join(recipe.steps)[:_MOST_SIGNS])
     heated, uses = bool(_HEAT.search(whole)), dict[str, Use]()
     for sentence in _SENTENCES.split(whole):
-        use: Use = "cooked" if heated else "raw"
+        cold = bool(_DRESSING.search(sentence)) and not _HEAT.search(sentence)
+        use: Use = "cooked" if heated and not cold else "raw"
         for clause in sentence.split(","):
-            use = _use_in(clause, heated) or use  # without a verb of its own it shares the one before
+            use = _use_in(clause, heated and not cold) or use  # without a verb of its own it shares the one before
             for food in {food for _, foods in foods_in(clause, names) for food in foods}:
                 if uses.get(food) != "cooked":
                     uses[food] = use

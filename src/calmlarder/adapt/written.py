@@ -10,6 +10,7 @@ from calmlarder.cookbook.quantity import measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
 from calmlarder.intake.amounts import USUAL, Tolerance
+from calmlarder.matching.words import plain
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food
@@ -23,6 +24,16 @@ _OWN_WORDS = re.compile(
     r"(?:of\s+)?(?P<words>[^\d()/+]+)"
 )
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
+# How a line has its food cut, where it may stand for what takes its place too.
+_CUT = re.compile(
+    r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
+    r"(?:chopped|sliced|diced|grated|shredded))\b",
+    re.IGNORECASE,
+)
+_IS_CUT = frozenset({
+    "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
+})  # fmt: skip
+_FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
 _NEAR = 0.26  # how far a spoon may be from the grams asked for, as a share of them
@@ -72,9 +83,28 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     return f"{food.name}{tail_of(read.text)}"
 
 
-def stand_in_words(read: IngredientRead, stand_in: Food) -> str:
-    """What a stand-in is called; for self-raising flour another flour needs the raising agent too."""
-    return f"{stand_in.name}, with baking powder" if is_unraised(read, stand_in) else ""
+def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
+    """What a stand-in is called: by the line's own word where that is a name of it (`gluten-free lasagne sheets`).
+
+    Cut as the line says; for self-raising flour another needs the raising agent too.
+    """
+    if is_unraised(read, stand_in):
+        return f"{stand_in.name}, with baking powder"
+    called = _called(read, stand_in, tables) or stand_in.name
+    cut = _CUT.search(read.text) if stand_in.kind in _IS_CUT else None
+    return f"{called}, {cut[1].lower()}" if cut else called
+
+
+def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
+    """The longest name of the line's food that stands in the line and is the stand-in's too with what it is free of."""
+    line = f" {plain(read.text)} "
+    known = set(tables.names_of(stand_in.id))
+    for name in sorted(tables.names_of(read.food or ""), key=lambda one: (-len(one), one)):
+        if f" {name}" in line:
+            for free in _FREE:
+                if f"{free} {name}" in known:
+                    return f"{free} {name}"
+    return ""
 
 
 def is_unraised(read: IngredientRead, stand_in: Food) -> bool:

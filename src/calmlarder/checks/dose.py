@@ -38,7 +38,7 @@ def dose_faults(
 ) -> Iterator[str]:
     """What of a day's dose is too much, or not counted; `figures` are whole."""
     for dose in request.get("doses") or ():
-        food, group, grams = dose["food"], dose["group"], Fraction(dose["grams"])
+        food, group, grams = dose["food"], dose["group"], Fraction(str(dose["grams"]))
         brought = typical_of(figures, food, group) * grams / 100
         if not 0 < brought <= Fraction(str(dose["dose_g"])) + _TO_GRAMS or dose["dose_g"] > _TOP[group]:
             yield f"{dose['grams']} g {food} bring {float(brought):.3f} g {group}, the dose is {dose['dose_g']} g"
@@ -60,7 +60,7 @@ def _rest_counts(dose: Mapping[str, Any], request: Mapping[str, Any], figures: F
     entries = [one for one in request.get("eaten") or () if (one["who"], one["text"]) == (dose["who"], "challenge")]
     loads = [load for one in entries for load in one["loads"] if load["food"] == food]
     for other in _OTHERS:
-        brought = typical_of(figures, food, other) * dose["grams"] / 100 * 1_000_000
+        brought = typical_of(figures, food, other) * Fraction(str(dose["grams"])) / 100 * 1_000_000
         counted = sum(load["likely_ug"] for load in loads if load["group"] == other)
         if other != dose["group"] and counted + _ROUNDED_UG < brought:
             yield f"of {food} {counted} µg {other} are counted, it brings {float(brought):.0f}"

@@ -157,6 +157,15 @@ def apart(plate: Iterable[Part], mixed: Mapping[str, Mapping[str, Fraction]], fi
     ]  # fmt: skip
 
 
+def whole_grams(plate: Iterable[Part]) -> Fraction:
+    """G of all items, with the water that is in some of them: what is rounded is rounded in 100 g of the item."""
+    items: dict[str, dict[str, Fraction]] = {}
+    for part in plate:
+        foods = items.setdefault(part.item, {})
+        foods[part.food] = foods.get(part.food, _ZERO) + (part.grams / part.share if part.share else _ZERO)
+    return sum((max(foods.values()) for foods in items.values()), _ZERO)
+
+
 class Sure(NamedTuple):
     """How far amounts may be off: a share by eye, g of the whole dish on the scale."""
 
@@ -201,7 +210,7 @@ class Sum(NamedTuple):
 
 
 def sum_of(
-    plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int, sure: Sure
+    plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int | Fraction, sure: Sure
 ) -> Sum:
     """What a plate brings each person under a limit, the classes apart that it does not cover."""
     likely, off, by_eye = _ZERO, dict[str, Fraction](), dict[str, Fraction]()
@@ -288,7 +297,7 @@ def _told(grams: Fraction) -> str:
 def limit_faults(
     plate: Sequence[Part],
     limits: Iterable[Limit],
-    people: int,
+    people: int | Fraction,
     request: Mapping[str, Any],
     read: tuple[Mapping[str, Row], Figures],
 ) -> list[str]:
@@ -322,7 +331,7 @@ def shown_faults(
     foods, figures = read
     sure, faults = sure_of(request["tolerance"]), []
     # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
-    slack = _ROUNDED + Fraction("0.00003") * sum((part.grams for part in plate), _ZERO) / people
+    slack = _ROUNDED + Fraction("0.00003") * whole_grams(plate) / people
     for limit in limits:
         if limit.scope != "sitting":
             continue

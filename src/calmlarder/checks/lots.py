@@ -57,6 +57,8 @@ def lot_faults(
         last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
+        if set(lot.get("label_allergens", ())) & set(request["avoid"]):
+            faults.append(f"`{use['line']}` names on its label what is to be avoided")
         if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
             faults.append(f"`{use['line']}` is somebody else's")
     return faults

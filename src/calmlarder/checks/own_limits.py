@@ -26,8 +26,11 @@ _INSIDE = {
 def limits_for(folders: Sequence[Path], request: Mapping[str, Any], sitting: str) -> list[Limit]:
     """What holds for one person: the rows of their profile, or elimination with `own_limits` in it.
 
-    `own_limits` are component, grams and classes (none for all); `own_add` says that they add up.
+    `own_limits` are component, grams and classes (none for all); `own_add` says that they add up. Of a `table` of
+    several it is the strictest for an equal share, each with their own limits and appetite.
     """
+    if request.get("table"):
+        return _of_table(folders, request["table"], sitting)
     owns = request.get("own_limits") or ()
     if request["profile"] != "own":
         return limits_of(folders, request["profile"], sitting)
@@ -40,6 +43,28 @@ def limits_for(folders: Sequence[Path], request: Mapping[str, Any], sitting: str
             found.append(Limit("sitting", own["component"], tuple(own["classes"] or ()), grams, grams))
         found.append(Limit("sitting", own["component"], (), largest, largest))
     return found
+
+
+def _of_table(folders: Sequence[Path], table: Sequence[Mapping[str, Any]], sitting: str) -> list[Limit]:
+    whole = sum((Fraction(one["appetite"]) for one in table), Fraction(0))
+    found: dict[tuple[str, str], Limit] = {}
+    for one in table:
+        shares = whole / (Fraction(one["appetite"]) * len(table))
+        for row in limits_for(folders, one, sitting):
+            if row.scope == "day":
+                continue
+            mine = row._replace(typical=_down(row.typical * shares), most=row.most and _down(row.most * shares))
+            other = found.get((row.scope, row.key), mine)
+            bounds = [most for most in (mine.most, other.most) if most is not None]
+            found[row.scope, row.key] = mine._replace(
+                typical=min(mine.typical, other.typical), most=min(bounds, default=None)
+            )
+    return [one._replace(most=one.most and max(one.most, one.typical)) for one in found.values()]
+
+
+def _down(grams: Fraction) -> Fraction:
+    """To a tenth of a milligram, as a limit is told."""
+    return Fraction(int(grams * 10_000), 10_000)
 
 
 def _of_row(row: Limit, owns: Sequence[Mapping[str, Any]], they_add: bool) -> Iterator[Limit]:

@@ -8,7 +8,7 @@ from datetime import date, datetime, timedelta
 from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
@@ -39,13 +39,15 @@ def verify_plan(
     faults: list[str] = []
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
     keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
-    mixed = mixtures(table_folders)
-    figures = figures_of(table_folders, mixed)
+    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
+    plates = [plate_of(one["dinner"], boxes) for one in plan["sittings"] if one["dinner"] is not None]
+    used = {part.food for plate in plates for part in plate}
+    mixed = mixtures(table_folders, used)
+    figures = figures_of(table_folders, mixed, used)
     today = date.fromisoformat(str(request["today"]))
     lots = [_pinned(lot, today) for lot in lots]
-    boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     stock = [Decimal(str(lot["grams"])) for lot in lots]
-    opened: dict[int, date] = {}
+    larder = _Larder(today, lots, stock, {}, foods, keeping)
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
     larders: dict[int, list[Mapping[str, Any]]] = {}  # as each dish was cooked from it
     sittings = plan["sittings"]
@@ -67,8 +69,8 @@ def verify_plan(
         asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
         if one is cook:
             there: list[Mapping[str, Any]] = []
-            for use in dinner["uses"]:
-                faults += [f"{where}: {fault}" for fault in _take(use, day, today, lots, stock, opened, foods, keeping)]
+            for use in (*dinner["uses"], *dinner.get("apart", ())):
+                faults += [f"{where}: {fault}" for fault in _take(use, day, larder)]
             larders[number] = there
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
                 # What is left of a pack that an earlier dish took from has no weight that anybody knows.
@@ -87,6 +89,9 @@ def verify_plan(
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
         plate = apart(plate_of(dinner, boxes), mixed, figures)
         eaten += [_log(one, plate, (foods, figures), request, whose) for whose in _who_eats(dinner, request)]
+        for part in dinner.get("apart", ()):
+            beside = apart(plate_of({"uses": [part]}, boxes), mixed, figures)
+            eaten += [_log(one, beside, (foods, figures), request, whose) for whose in _who_gets(part, request)]
     return tuple(faults)
 
 
@@ -102,28 +107,31 @@ def _keeps(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], 
     return int(row["days"]) if row else None
 
 
-def _take(
-    use: Mapping[str, Any],
-    day: date,
-    today: date,
-    lots: Sequence[Mapping[str, Any]],
-    stock: list[Decimal],
-    opened: dict[int, date],
-    foods: Mapping[str, Row],
-    keeping: Mapping[tuple[str, ...], Row],
-) -> list[str]:
+class _Larder(NamedTuple):
+    """What is there on the first day, what is left of each lot, and since when packs are open."""
+
+    today: date
+    lots: Sequence[Mapping[str, Any]]
+    stock: list[Decimal]
+    opened: dict[int, date]
+    foods: Mapping[str, Row]
+    keeping: Mapping[tuple[str, ...], Row]
+
+
+def _take(use: Mapping[str, Any], day: date, larder: _Larder) -> list[str]:
     """Take it from its lot, if that holds it and may be eaten that day."""
     faults: list[str] = []
-    for place, lot in enumerate(lots):
+    stock, opened = larder.stock, larder.opened
+    for place, lot in enumerate(larder.lots):
         if lot["id"] != use["lot"]:
             continue
-        faults = _past(lot, day, today)
+        faults = _past(lot, day, larder.today)
         if stock[place] < Decimal(use["grams"]):
             faults.append(f"{use['grams']} g of `{use['line']}` where {stock[place]} g are left")
-        food = foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
+        food = larder.foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
         if food and _packed(food) and not lot["opened"] and lot["place"] != "freezer":
             since = opened.get(place, day)
-            days = _keeps(food, "fridge", "opened", keeping)
+            days = _keeps(food, "fridge", "opened", larder.keeping)
             if days is not None and (day - since).days > days:
                 faults.append(f"`{use['line']}` was opened on {since} and keeps {days} days")
         if not faults:
@@ -150,7 +158,7 @@ def _past(lot: Mapping[str, Any], day: date, today: date) -> list[str]:
 def _before(stock: Sequence[Decimal], dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[Decimal]:
     """The larder before the dish was cooked, for the check of the dinner alone."""
     used: dict[str, Decimal] = {}
-    for use in dinner["uses"]:
+    for use in (*dinner["uses"], *dinner.get("apart", ())):
         used[use["lot"]] = used.get(use["lot"], Decimal(0)) + Decimal(use["grams"])
     return [left + used.get(lot["id"], Decimal(0)) for left, lot in zip(stock, lots, strict=True)]
 
@@ -214,6 +222,13 @@ def _who_eats(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[tup
     meals = Fraction(dinner["people"], len(table))
     whole = sum((Fraction(eater["appetite"]) for eater in table), Fraction(0))
     return [(eater["who"], meals * whole / Fraction(eater["appetite"])) for eater in table]
+
+
+def _who_gets(part: Mapping[str, Any], request: Mapping[str, Any]) -> list[tuple[str, Fraction]]:
+    """Whose share of what is served apart is logged, and how many such shares it has."""
+    those = [eater for eater in request["table"] if eater["who"] in part["for"]]
+    whole = sum((Fraction(eater["appetite"]) for eater in those), Fraction(0))
+    return [(eater["who"], whole / Fraction(eater["appetite"])) for eater in those]
 
 
 def _log(

@@ -12,17 +12,26 @@ from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.lots import Lot, days_of
+from calmlarder.checks.lots import COOKED, Lot, days_of
 from calmlarder.checks.tables import Row, rows
 
-_HALF = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.05"), "lysine_mg": Fraction("0.56")}  # shown so coarsely
-_BOX_ROUNDED = {"protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10)}
+_HALF = {
+    "protein_g": Fraction("0.05"), "fibre_g": Fraction("0.05"), "lysine_mg": Fraction("0.56"),
+    "energy_kcal": Fraction("0.56"),
+}  # fmt: skip  # shown so coarsely
+_BOX_ROUNDED = {
+    "protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10), "energy_kcal": Fraction(1),
+}  # fmt: skip
+_AT_LEAST = ("protein_g", "energy_kcal")  # said to be at least so much where a figure is unknown
+_OIL_KCAL = Fraction("4.5") * 9  # in a teaspoon: 5 ml at 0.9 g/ml, 9 kcal/g (Atwater)
+_OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _SAID_BY = "Food safety as advised by: "
 _URGENT_DAYS = 7
+_THAWED = {"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"}
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40
 
@@ -57,6 +66,7 @@ def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]
         *_scale(read),
         *_steps(read),
         *_measures(read),
+        *_signs(read),
         *_cautions(read),
         *_finished(read),
     ]
@@ -68,9 +78,22 @@ def _nutrients(read: Read, plate: Sequence[tuple[str, Fraction]]) -> Iterator[st
     for name, half in _HALF.items():
         shown = Fraction(str(read.dinner["per_person"][name]))
         whole = sum((Fraction(read.foods[food][name] or 0) * grams for food, grams in plate), Fraction(0))
+        whole += 100 * _oil_kcal(read) if name == "energy_kcal" else 0
         off = abs(shown * 100 * people - whole)
         if off > (half + (_BOX_ROUNDED[name] if boxed else 0)) * 100 * people + Fraction("0.001"):
             yield f"{name} is shown as {shown}, it is {float(whole / 100 / people):.2f}"
+    unknown = {name for name in _AT_LEAST for food, grams in plate if grams and not read.foods[food][name]}
+    if unknown != {*read.dinner["at_least"]}:
+        yield f"at least is said of {read.dinner['at_least']}, unknown are figures of {sorted(unknown)}"
+
+
+def _oil_kcal(read: Read) -> Fraction:
+    """Of oil that is taken for granted: as many teaspoons as the steps say."""
+    return sum((Fraction(found) for found in _OIL.findall(_granted(read))), Fraction(0)) * _OIL_KCAL
+
+
+def _granted(read: Read) -> str:
+    return "; ".join(read.dinner["taken_for_granted"])
 
 
 def _days(read: Read) -> Iterator[str]:
@@ -146,6 +169,9 @@ def _steps(read: Read) -> Iterator[str]:
         elif int(grams) not in sums[name].values():
             yield f"a step says {grams} g {name}, the dish has {' and '.join(map(str, sums[name].values()))} g"
     told = {(name, int(grams)) for grams, name in said}
+    oil, granted = (sum(int(found) for found in _OIL.findall(words)) for words in (text, _granted(read)))
+    if oil != granted:
+        yield f"the steps say {oil} tsp of oil beyond the larder's, {granted} tsp are taken for granted"
     for name, slots in sums.items():
         for grams in slots.values():
             if (name, grams) not in told and f"a pinch of {name}" not in text:
@@ -189,6 +215,48 @@ def _is_poorly(read: Read, lot: Lot) -> bool:
     return bool(condition)
 
 
+def _signs(read: Read) -> Iterator[str]:
+    """Of what must be cooked through a step says how that is seen, in the words of cautions.csv or their beginning."""
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
+    text = " ".join(read.dinner["steps"]).lower()
+    eaten_cold = not {"dinner", "breakfast"}.intersection(read.pattern["sittings"])
+    for use in read.dinner["uses"]:
+        food = read.foods.get(use["food"])
+        if food is None or read.pattern["slots"][use["slot"]]["method"] == "raw":
+            continue
+        if eaten_cold and food["state"] in COOKED:  # a box, a shake: what is cooked goes in as it is
+            continue
+        signs = [row["until"] for row in cautions if row["until"] and _is_about(row, food)]
+        if signs and not any(_is_said(sign, text) for sign in signs):
+            yield f"no step says how to see that {food['name']} is cooked through: {signs[0]}"
+
+
+def _is_about(row: Row, food: Row) -> bool:
+    states = [state for state in row["states"].split(";") if state]
+    return row["applies_to"] in (food["id"], f"kind:{food['kind']}") and (not states or food["state"] in states)
+
+
+def _is_said(sign: str, text: str) -> bool:
+    last = "steaming" if sign.endswith("steaming hot") else sign.split()[-1]
+    return re.search(rf"\b{last[:4]}", text) is not None
+
+
+def _thaws(lot: Lot, food: Row | None) -> bool:
+    """What was frozen at home and goes to the heat whole; what is sold frozen is cooked from frozen."""
+    if food is None or lot["place"] != "freezer":
+        return False
+    return food["kind"] in _THAWED and food["state"] != "frozen"
+
+
+def _says_garlic(food: Row | None) -> bool:
+    """Whether a made thing has garlic or onion in its name; bulbs, greens and infused oil are what they are."""
+    return (
+        food is not None
+        and food["kind"] not in {"oil", "herb", "allium"}
+        and re.search(r"\b(garlic|onions?)\b", food["name"].split(" without ")[0]) is not None
+    )
+
+
 def _cautions(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
@@ -198,9 +266,7 @@ def _cautions(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         lot, food = read.lots[use["lot"]], read.foods.get(use["food"])
         for row in cautions.values() if food is not None else ():
-            states = [state for state in row["states"].split(";") if state]
-            holds = food is not None and row["applies_to"] in (food["id"], f"kind:{food['kind']}")
-            if not holds or food is None or (states and food["state"] not in states):
+            if food is None or not _is_about(row, food):
                 continue
             wanted += [f"{row['caution']}."] if row["caution"] else []
             authority = sources[(row["source"],)]["citation"].split(",")[0]
@@ -210,6 +276,8 @@ def _cautions(read: Read) -> Iterator[str]:
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
             (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
+            (_thaws(lot, food), f"{name}: thaw before you start"),
+            (_says_garlic(food), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
         for holds, start in about:

@@ -1,9 +1,10 @@
 """`calmlarder adapt FILE`: the smallest change that brings a recipe under the caps."""
 
-import argparse
 import json
+from dataclasses import replace
 
-from calmlarder.commands.inputs import allergens_of, at_fault, household_of, tolerance_of
+from calmlarder.commands import given
+from calmlarder.commands.inputs import allergens_of, at_fault, household_of, seats_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.larder.files import read_text, where_of
@@ -12,14 +13,16 @@ from calmlarder.problems import CannotGoOn, Problem
 MOST_BYTES = 5_000_000
 
 
-def adapt(options: argparse.Namespace) -> int:
+def adapt(options: given.Adapt) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
-    from calmlarder.household.adapting import Eaters, adapted_recipe, with_larder
+    from calmlarder.household.adapting import Eaters, adapted_recipe, eaters_named, with_larder
     from calmlarder.household.sharing import keep_adapted
+    from calmlarder.household.swapping import grams_to_eat
 
     if options.kept is not None or options.forget is not None:
         return _of_kept(options)
-    if options.file is None:
+    file = options.file
+    if file is None:
         what, remedy = "no recipe is given", "name its file, or - for standard input"
         raise CannotGoOn([Problem(where="FILE", what=what, remedy=remedy)])
     with household_of(options) as household:
@@ -31,9 +34,17 @@ def adapt(options: argparse.Namespace) -> int:
             diet=eating.diet,
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
+            at_home=grams_to_eat([one.lot for one in household.lots()]),
         )
-        recipe = read_recipe(read_text(options.file, MOST_BYTES, "give the recipe alone"))
-        answer = adapted_recipe(household, recipe, _serves(options, recipe), eaters, options.format)
+        seats = seats_of(options)
+        if seats is not None:
+            if options.profile or options.people:
+                remedy = "leave out --profile and --people: those who are named have limits of their own"
+                raise CannotGoOn([Problem(where="--for", what="says who eats already", remedy=remedy)])
+            eaters = eaters_named(household, seats, eaters)
+            options = replace(options, people=len(seats.names) + seats.guests)
+        recipe = read_recipe(read_text(file, MOST_BYTES, "give the recipe alone"))
+        answer = adapted_recipe(household, recipe, _serves(options, recipe, where_of(file)), eaters, options.format)
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
         keep_adapted(household, answer)
@@ -54,9 +65,9 @@ def adapt(options: argparse.Namespace) -> int:
     return 0 if answer.adapted.holds and answer.adapted.known else 3
 
 
-def _of_kept(options: argparse.Namespace) -> int:
+def _of_kept(options: given.Adapt) -> int:
     """The kept recipes, one of them, or one less."""
-    from calmlarder.household.own_recipes import forget_recipe, own_recipes, recipe_numbered
+    from calmlarder.household.own_recipes import forget_recipe, own_recipes, readable, recipe_numbered
 
     with household_of(options) as household:
         if options.forget is not None:
@@ -65,7 +76,7 @@ def _of_kept(options: argparse.Namespace) -> int:
             )
             return 0
         if options.kept:
-            print(recipe_numbered(household, options.kept).text, end="")
+            print(readable(recipe_numbered(household, options.kept)), end="")
             return 0
         recipes = own_recipes(household)
     if options.json:
@@ -76,7 +87,7 @@ def _of_kept(options: argparse.Namespace) -> int:
     return 0
 
 
-def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
+def _serves(options: given.Adapt, recipe: Recipe, source: str) -> int:
     """Into how many servings the dish goes at one sitting. Raises CannotGoOn where nobody says."""
     from calmlarder.household.adapting import MOST_SERVES
 
@@ -88,5 +99,5 @@ def _serves(options: argparse.Namespace, recipe: Recipe) -> int:
         what = "the recipe does not say how many people it serves"
         if recipe.pieces:
             what = f"the recipe says how many pieces it makes ({recipe.pieces}), not how many people it serves"
-        raise CannotGoOn([Problem(where=where_of(options.file), what=what, remedy="say it with --serves")])
+        raise CannotGoOn([Problem(where=source, what=what, remedy="say it with --serves")])
     return int(serves)

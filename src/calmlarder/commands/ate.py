@@ -1,10 +1,10 @@
 """`calmlarder ate` and `calmlarder eaten`: what was eaten, and the log of the last days."""
 
-import argparse
 import json
 from collections.abc import Sequence
 
-from calmlarder.commands.inputs import household_of, person
+from calmlarder.commands import given
+from calmlarder.commands.inputs import household_of, lines_typed, person
 from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
@@ -14,9 +14,9 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
 
 
-def ate(options: argparse.Namespace) -> int:
+def ate(options: given.Ate) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
-    at, who, text = past_moment_of(options), person(options.who, "--who"), " ".join(options.text)
+    at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
     with household_of(options) as household, household.store.transaction():
         box = box_entry(household, text, at, who)
         entries = entries_of(household, _read(household, text), at, who) if box is None else (box,)
@@ -29,7 +29,7 @@ def ate(options: argparse.Namespace) -> int:
     return 0
 
 
-def eaten(options: argparse.Namespace) -> int:
+def eaten(options: given.Eaten) -> int:
     """The log of the last days."""
     if not 1 <= options.days <= 3660:
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy="give a number of days from 1 to 3660")])

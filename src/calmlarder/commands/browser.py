@@ -1,12 +1,11 @@
 """`calmlarder browser`: the screens in a browser on this machine."""
 
-import argparse
-
+from calmlarder.commands import given
 from calmlarder.commands.inputs import day_of, household_of
 from calmlarder.problems import CannotGoOn, Problem
 
 
-def browser(options: argparse.Namespace) -> int:
+def browser(options: given.Browser) -> int:
     """Say the address, and serve until Ctrl-C. Raises CannotGoOn where it cannot, or more is open than was meant."""
     try:
         from calmlarder.browser.serving import Serving, is_loopback, listening
@@ -25,9 +24,9 @@ def browser(options: argparse.Namespace) -> int:
         household.lots()
     words = [
         word
-        for name in ("home", "today", "tables")
-        if getattr(options, name, None)
-        for word in (f"--{name}", getattr(options, name))
+        for name, value in (("home", options.home), ("today", options.today), ("tables", options.tables))
+        if value
+        for word in (f"--{name}", value)
     ]
     serving = Serving(words, listening(options.address, options.port))
     print(f"Open {serving.url}", flush=True)

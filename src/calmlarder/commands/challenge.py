@@ -1,24 +1,25 @@
 """`calmlarder challenge`: one group tried again, a day at a time; `reckon` is the arithmetic of any days."""
 
-import argparse
 import json
 import re
 import sys
-from datetime import datetime
 from pathlib import Path
 from typing import get_args
 
+from calmlarder.commands import given
 from calmlarder.commands.days import felt_of
 from calmlarder.commands.inputs import food_named, household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.household import challenges
+from calmlarder.household.challenge_start import Start, begin
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import KEYS, QUESTIONS
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
-from calmlarder.render import course_text, entry_text
+from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -27,13 +28,14 @@ _LONGEST_WHY = 200
 _RESULTS = get_args(DayResult)
 
 
-def reckoned(options: argparse.Namespace) -> int:
+def reckoned(options: given.Reckon) -> int:
     """Show risks and the limit that such days would give. Raises CannotGoOn for days that cannot be read."""
-    reckoning = reckon(_group(options.group), days_of(options.days))
+    days = days_of(options.days)
+    reckoning = reckon(_group(options.group), days)
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning))
+        print(reckoning_text(reckoning, any(day.result == "reaction" for day in days)))
     return 0
 
 
@@ -65,14 +67,14 @@ def days_of(given: str) -> tuple[ChallengeDay, ...]:
     return tuple(found)
 
 
-def start(options: argparse.Namespace) -> int:
+def start(options: given.Start) -> int:
     """Begin a challenge; status 3 where an answer to the questions bars it. Raises CannotGoOn."""
     challenge, who = _challenge(options.group), person(options.who, "--who")
     yes = _answers(options.yes)
     with household_of(options) as household:
         food = food_named(options.food, "--food", household.tables) if options.food else None
-        how = challenges.Start(_now(options), food, options.control)
-        today, bars = challenges.begin(household, who, challenge, yes, how)
+        how = Start(past_moment_of(options), food, options.control)
+        today, bars = begin(household, who, challenge, yes, how)
     if options.json:
         shown = {"started": not bars, "bars": entry_text.bars_object(bars), "today": course_text.today_object(today)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
@@ -81,7 +83,7 @@ def start(options: argparse.Namespace) -> int:
     return 3 if bars else 0
 
 
-def today(options: argparse.Namespace) -> int:
+def today(options: given.Challenge) -> int:
     """What to eat today, and why."""
     with household_of(options) as household:
         found = challenges.today(household, person(options.who, "--who"))
@@ -89,7 +91,7 @@ def today(options: argparse.Namespace) -> int:
     return 0
 
 
-def score(options: argparse.Namespace) -> int:
+def score(options: given.Score) -> int:
     """Keep the day's score. Raises CannotGoOn for what is off the scale, and for an --also that is none."""
     felt, known = felt_of(options), get_args(LeftOut)
     also = [next((one for one in known if one == word.strip().lower()), None) for word in options.also]
@@ -103,29 +105,33 @@ def score(options: argparse.Namespace) -> int:
         _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
         return 0
     words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
+    words += [course_text.passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, course_text.today_text(scored.today)]))
     return 0
 
 
-def skip(options: argparse.Namespace) -> int:
+def skip(options: given.Because) -> int:
     """Not today."""
     with household_of(options) as household:
-        found = challenges.skip(household, person(options.who, "--who"), _now(options), _words(options.why))
-    _show(options, course_text.today_object(found), course_text.today_text(found))
+        done = challenges.skip(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
+    shown = course_text.today_object(done.today) | {"red_flags": [flag.flag for flag in done.flags]}
+    _show(options, shown, see_a_doctor(done.flags) if done.flags else course_text.today_text(done.today))
     return 0
 
 
-def stop(options: argparse.Namespace) -> int:
+def stop(options: given.Because) -> int:
     """End it before its end."""
     with household_of(options) as household:
-        course = challenges.stop(household, person(options.who, "--who"), _now(options), _words(options.why))
-    name = course_text.name_of(course.challenge)
+        course = challenges.stop(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
+    name, flags = course_text.name_of(course.challenge), red_flags(course.why_stopped)
     words = f"The challenge of {name} is stopped. Nothing is concluded from it, and you may begin again."
-    _show(options, {"stopped": course.challenge, "why": course.why_stopped}, f"{words}\n{course_text.CARE}")
+    words = f"{words}\n{see_a_doctor(flags) if flags else course_text.CARE}"
+    shown = {"stopped": course.challenge, "why": course.why_stopped, "red_flags": [flag.flag for flag in flags]}
+    _show(options, shown, words)
     return 0
 
 
-def status(options: argparse.Namespace) -> int:
+def status(options: given.Challenge) -> int:
     """Where one is, what was found, what comes next."""
     with household_of(options) as household:
         found = challenges.status(household, person(options.who, "--who"))
@@ -133,17 +139,17 @@ def status(options: argparse.Namespace) -> int:
     return 0
 
 
-def history(options: argparse.Namespace) -> int:
+def history(options: given.Challenge) -> int:
     """Every challenge, day by day."""
     with household_of(options) as household:
         who = person(options.who, "--who")
         by_day = challenges.scores(household, who)
         found = [(one, standing(one, by_day, household.today)) for one in challenges.courses(household, who)]
-    _show(options, {"challenges": course_text.history_object(found)}, course_text.history_text(found))
+    _show(options, {"challenges": course_history.history_object(found)}, course_history.history_text(found))
     return 0
 
 
-def page(options: argparse.Namespace) -> int:
+def page(options: given.ForDietitian) -> int:
     """The page for the dietitian. Raises CannotGoOn where the file cannot be written."""
     from calmlarder.household.dietitian import page_of, write_page
     from calmlarder.render.dietitian_page import markdown
@@ -159,7 +165,7 @@ def page(options: argparse.Namespace) -> int:
     return 0
 
 
-def _show(options: argparse.Namespace, plain: object, words: str) -> None:
+def _show(options: given.Shown, plain: object, words: str) -> None:
     if options.json:
         print(json.dumps(plain, ensure_ascii=False, indent=2))
         return
@@ -171,11 +177,6 @@ def _show(options: argparse.Namespace, plain: object, words: str) -> None:
     for line in words.splitlines():
         indent = " " * (len(line) - len(line.lstrip()))
         print("\n".join(wrap(line, width, subsequent_indent=indent)) or line)
-
-
-def _now(options: argparse.Namespace) -> datetime:
-    options.when = None
-    return past_moment_of(options)
 
 
 def _words(given: str) -> str:

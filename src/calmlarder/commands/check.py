@@ -1,8 +1,8 @@
 """`calmlarder tables check`: everything that can be wrong in the tables and the patterns."""
 
-import argparse
 import sys
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import folders_of
 from calmlarder.labels.words import read_label_words, source_faults
 from calmlarder.patterns.doubts import unused_foods
@@ -13,7 +13,7 @@ from calmlarder.tables.places import shipped
 from calmlarder.tables.published import protein_doubts, read_published
 
 
-def check(options: argparse.Namespace) -> int:
+def check(options: given.Place) -> int:
     """Say every problem with its place; without any, the doubts, and how much the tables hold and rest on."""
     folders = folders_of(options)
     tables, problems = check_tables(folders)

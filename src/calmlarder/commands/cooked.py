@@ -1,10 +1,10 @@
 """`calmlarder cooked`: a dinner that `tonight` proposed was cooked."""
 
-import argparse
 import json
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import food_named, household_of
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.problems import CannotGoOn, Problem
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 _MOST_GRAMS = 20_000  # of one food in a dish for at most twelve; beyond it is a slip of the pen: ours
 
 
-def cooked(options: argparse.Namespace) -> int:
+def cooked(options: given.Cooked) -> int:
     """Deduct the lots, log each share, box the rest, as one action. Raises CannotGoOn where that cannot be."""
     from calmlarder.household.cooking import cook, proposed
 

@@ -1,13 +1,13 @@
 """`calmlarder feel` and `calmlarder days`: how the gut felt, beside what was eaten."""
 
-import argparse
 import json
 from pathlib import Path
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
+from calmlarder.history.correlation import related
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
-from calmlarder.history.together import related
 from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
@@ -23,7 +23,7 @@ _SYMPTOMS = 4
 _CLOCKS_MIN = 5  # how far two clocks of one home may be apart: ours, no source
 
 
-def feel(options: argparse.Namespace) -> int:
+def feel(options: given.Feel) -> int:
     """Keep one feeling. Raises CannotGoOn for what is no number of the scale, or no note."""
     felt = felt_of(options)
     flags = red_flags(felt.note)
@@ -41,7 +41,7 @@ def feel(options: argparse.Namespace) -> int:
     return 0
 
 
-def felt_of(options: argparse.Namespace) -> Felt:
+def felt_of(options: given.Feel) -> Felt:
     """What one or four numbers and a note say. Raises CannotGoOn for what is off the scale, or no note."""
     note = " ".join(options.note.split())
     wrong = [number for number in options.score if not CALM <= number <= WORST]
@@ -62,7 +62,7 @@ def felt_of(options: argparse.Namespace) -> Felt:
     return Felt(at=at, who=who, score=max(options.score), note=note, scores=scores)
 
 
-def days(options: argparse.Namespace) -> int:
+def days(options: given.Days) -> int:
     """Show the last days, and write the picture that was asked for."""
     if not 1 <= options.days <= _MOST_DAYS:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"

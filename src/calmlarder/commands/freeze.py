@@ -1,10 +1,10 @@
 """`calmlarder freeze`: what to freeze today, how, and for how long."""
 
-import argparse
 import json
 import sys
 import textwrap
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import household_of
 from calmlarder.household.larder import lots_to_cook
 from calmlarder.larder.files import read_lines
@@ -18,7 +18,7 @@ _CAUTION = (
 _IN = " " * 10
 
 
-def freeze(options: argparse.Namespace) -> int:
+def freeze(options: given.Freeze) -> int:
     """List what should go into the freezer today."""
     with household_of(options) as household:
         if options.larder:

@@ -1,14 +1,15 @@
 """Options as they were typed, into the values that use cases work on. The only place where a command reads them."""
 
-import argparse
 import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.commands import given
 from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
+from calmlarder.household.table import Seats
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
 from calmlarder.intake.own import LONGEST_NAME, MOST_HOURS, Own, own_of, person_named
 from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
@@ -28,27 +29,32 @@ _OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 
 
-def folders_of(options: argparse.Namespace) -> list[Path]:
+def lines_typed(words: Sequence[str]) -> list[str]:
+    """Bare words are one line; where one of them was quoted (`"firm tofu 280g" "carrots x3"`) each is a line."""
+    return list(words) if any(" " in word.strip() for word in words) else [" ".join(words)]
+
+
+def folders_of(options: given.Place) -> list[Path]:
     """Where the tables of this run are."""
     return table_folders(Path(options.tables) if options.tables else None, home_of(options))
 
 
-def tables_of(options: argparse.Namespace) -> Tables:
+def tables_of(options: given.Place) -> Tables:
     """The tables of this run."""
     return load_tables(folders_of(options))
 
 
-def home_of(options: argparse.Namespace) -> Path | None:
+def home_of(options: given.Place) -> Path | None:
     """The folder that --home names; None for the usual one."""
-    return Path(options.home) if getattr(options, "home", None) else None
+    return Path(options.home) if options.home else None
 
 
-def own_tables_of(options: argparse.Namespace) -> Path:
+def own_tables_of(options: given.Place) -> Path:
     """The folder of the cook's own tables in this run; it need not exist."""
     return own_tables(Path(options.tables) if options.tables else None, home_of(options))
 
 
-def household_of(options: argparse.Namespace) -> Household:
+def household_of(options: given.Place) -> Household:
     """The home of this run on its day. Raises CannotGoOn for a day that cannot be."""
     today = day_of(options)
     return Household(home_of(options), tables_of(options), today, folders_of(options))
@@ -63,9 +69,9 @@ def at_fault(what: str, faults: Sequence[str]) -> int:
     return FAULT
 
 
-def day_of(options: argparse.Namespace) -> date:
+def day_of(options: given.Place) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
-    if getattr(options, "today", None) is None:
+    if options.today is None:
         return date.today()
     try:
         return parse_day(options.today, date.today())
@@ -102,7 +108,7 @@ def _listed(given: str | None) -> list[str]:
     return [word.strip().lower() for word in (given or "").split(",") if word.strip()]
 
 
-def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
+def allergens_of(options: given.Eating) -> tuple[Allergen, ...]:
     """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
     known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
     avoid = _listed(options.avoid)
@@ -113,7 +119,7 @@ def allergens_of(options: argparse.Namespace) -> tuple[Allergen, ...]:
     return tuple(known[word] for word in avoid)
 
 
-def tolerance_of(options: argparse.Namespace, household: Household) -> Tolerance:
+def tolerance_of(options: given.Sure, household: Household) -> Tolerance:
     """How sure amounts are: as `--eye` and `--scale` say, else as settled at home. Raises CannotGoOn."""
     _check_tolerance(options)
     home = household.settled().tolerance
@@ -123,7 +129,7 @@ def tolerance_of(options: argparse.Namespace, household: Household) -> Tolerance
     )
 
 
-def _check_tolerance(options: argparse.Namespace) -> None:
+def _check_tolerance(options: given.Sure) -> None:
     problems = [
         Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
         for name, given, unit, (least, most) in (
@@ -136,7 +142,7 @@ def _check_tolerance(options: argparse.Namespace) -> None:
         raise CannotGoOn(problems)
 
 
-def _missing(options: argparse.Namespace) -> tuple[Thing, ...]:
+def _missing(options: given.Evening) -> tuple[Thing, ...]:
     """What `--no-equipment` says the kitchen lacks. Raises CannotGoOn for what cannot be, of `--rings` too."""
     known: dict[str, Thing] = {thing: thing for thing in THINGS}
     missing = _listed(options.no_equipment)
@@ -153,7 +159,7 @@ def _missing(options: argparse.Namespace) -> tuple[Thing, ...]:
     return tuple(known[word] for word in dict.fromkeys(missing))
 
 
-def _owns(options: argparse.Namespace) -> tuple[Own, ...]:
+def _owns(options: given.Evening) -> tuple[Own, ...]:
     """Whose hours `--own` names. Raises CannotGoOn for what names none."""
     found = [(text, own_of(text)) for text in options.own]
     remedy = f'write a name and hours up to {MOST_HOURS}, such as "kit 5", "kit 5 fades" or "kit stays"'
@@ -167,7 +173,7 @@ def _owns(options: argparse.Namespace) -> tuple[Own, ...]:
     return tuple(own for _, own in found if own is not None)
 
 
-def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
+def choices_of(options: given.Evening, tables: Tables) -> "Choices":
     """What the options ask of an evening. Raises CannotGoOn with everything that is wrong in them.
 
     A larder that is no kept one has no settings; its log counts only where its home is named.
@@ -198,6 +204,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         "seconds": options.seconds,
         "use_settings": False,
         "use_log": False,
+        "use_challenge": False,
     }
     _check_tolerance(options)
     if options.command != "demo":
@@ -212,7 +219,7 @@ def choices_of(options: argparse.Namespace, tables: Tables) -> "Choices":
         ) from None  # fmt: skip
 
 
-def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
+def _of_a_home(options: given.Evening) -> dict[str, Any]:
     """What only a command that may read a home is given: its settings, and its log of the hours before."""
     from calmlarder.commands.moment import moment_of
 
@@ -227,22 +234,31 @@ def _of_a_home(options: argparse.Namespace) -> dict[str, Any]:
         **_seats(options),
         "use_settings": options.larder is None and not options.no_settings,
         "use_log": options.larder is None or options.home is not None,
+        "use_challenge": not options.no_settings,
     }
 
 
-def _seats(options: argparse.Namespace) -> dict[str, Any]:
-    """Who eats, as `--for me,kit+1` names them. Raises CannotGoOn for what names nobody, or anybody twice."""
-    given = getattr(options, "eaters", None)
-    if given is None:
-        return {}
-    names, _, guests = given.partition("+")
+def _seats(options: given.AtTable) -> dict[str, Any]:
+    found = seats_of(options)
+    return {} if found is None else {"eaters": found.names, "guests": found.guests}
+
+
+def seats_of(options: given.AtTable) -> Seats | None:
+    """Who eats, as `--for me,kit+1` names them; None where nobody is named.
+
+    Raises CannotGoOn for what names nobody, or anybody twice.
+    """
+    named = options.eaters
+    if named is None:
+        return None
+    names, _, guests = named.partition("+")
     found = tuple(person(name, "--for") for name in names.split(",") if name.strip())
     is_number = not guests or (guests.strip().isdecimal() and len(guests.strip()) <= 2)
     many = int(guests) if guests and is_number else 0
     if not is_number or len(set(found)) < len(found) or not 1 <= len(found) + many <= MOST_PEOPLE:
         remedy = f"name up to {MOST_PEOPLE} people once each, and guests as a number, such as me,kit+1"
-        raise CannotGoOn([Problem(where="--for", what=f"`{given[:60]}` cannot be", remedy=remedy)])
-    return {"eaters": found, "guests": many}
+        raise CannotGoOn([Problem(where="--for", what=f"`{named[:60]}` cannot be", remedy=remedy)])
+    return Seats(found, many)
 
 
 def _option_of(field: str) -> str:

@@ -1,8 +1,8 @@
 """`calmlarder label TEXT|-`: what in a packet's list of ingredients matters."""
 
-import argparse
 import json
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import household_of
 from calmlarder.household.labelling import keep_label, label_read, lot_labelled
 from calmlarder.labels.packet import LONGEST
@@ -10,12 +10,12 @@ from calmlarder.larder.files import read_text
 from calmlarder.problems import CannotGoOn, Problem
 
 
-def label(options: argparse.Namespace) -> int:
+def label(options: given.Label) -> int:
     """Read the list and say what matters; never a verdict, so the status is 0 for every list that was read.
 
     With the number of a lot the list is kept with it, or the one that it has is read again.
     """
-    text = read_text("-", LONGEST, "give the list alone") if options.text == ["-"] else " ".join(options.text)
+    text = read_text("-", LONGEST, "give the list alone") if options.text == ("-",) else " ".join(options.text)
     with household_of(options) as household:
         if options.lot is None:
             found = label_read(household, _given(text, "TEXT"))
@@ -23,7 +23,7 @@ def label(options: argparse.Namespace) -> int:
             one = lot_labelled(household, options.lot)
             given = text.strip()
             found = (
-                keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--lot"))
+                keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--item"))
             )
     if options.json:
         from calmlarder.render.label_text import label_object

@@ -1,15 +1,15 @@
 """`calmlarder limit FOOD`: how much of one food fits one sitting."""
 
-import argparse
 import json
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import food_named, household_of, tolerance_of
+from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.limit import limit_of
-from calmlarder.render.cap_words import component_words
 from calmlarder.render.limit_text import limit_object, limit_text
 
 
-def limit(options: argparse.Namespace) -> int:
+def limit(options: given.Limit) -> int:
     """Say the amounts; a food with unknown figures has no limit that can be told."""
     household = household_of(options)
     tables = household.tables

@@ -1,10 +1,10 @@
 """`calmlarder match TEXT…`: what a line means."""
 
-import argparse
 import json
 from collections.abc import Iterator
 
-from calmlarder.commands.inputs import day_of, tables_of
+from calmlarder.commands import given
+from calmlarder.commands.inputs import day_of, lines_typed, tables_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
@@ -13,10 +13,10 @@ from calmlarder.render.about import about_span
 from calmlarder.render.match_json import match_object
 
 
-def match(options: argparse.Namespace) -> int:
-    """Each line's meaning; the words of the command line are one line, `-` reads many."""
+def match(options: given.Words) -> int:
+    """Each line's meaning; bare words of the command line are one line, quoted ones a line each, `-` reads many."""
     tables = tables_of(options)
-    lines = read_lines("-") if options.text == ["-"] else [" ".join(options.text)]
+    lines = read_lines("-") if options.text == ("-",) else lines_typed(options.text)
     readings = LarderReader(tables, day_of(options)).read_all(lines, "line")
     for reading in readings:
         if options.json:

@@ -1,9 +1,9 @@
 """`calmlarder tables mine add NAME --from "…; …"`: a food made at home, for the cook's own tables."""
 
-import argparse
 from datetime import date
 from decimal import Decimal
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import own_tables_of, tables_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn, Problem
@@ -11,7 +11,7 @@ from calmlarder.render.food_text import food_text
 from calmlarder.tables.mine import Part, made_food, write_made
 
 
-def add(options: argparse.Namespace) -> int:
+def add(options: given.Made) -> int:
     """Read the ingredients as larder lines, compute the whole, write it, show it."""
     tables = tables_of(options)
     reader = LarderReader(tables, date.today())

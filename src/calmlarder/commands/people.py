@@ -1,30 +1,32 @@
 """`calmlarder people`: who eats here."""
 
-import argparse
 import json
 from datetime import date
 from typing import Any
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
 from calmlarder.household import people
+from calmlarder.household.challenges import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, own_limit_of
 from calmlarder.matching.dates import parse_day
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.challenge_text import weight_words
 from calmlarder.render.people_text import people_text, person_object
 
-_NONE = ["none"]
+_NONE = ("none",)
 
 
-def listed(options: argparse.Namespace) -> int:
+def listed(options: given.Shown) -> int:
     """Everybody."""
     with household_of(options) as household:
         _show(options, people.people(household))
     return 0
 
 
-def added(options: argparse.Namespace) -> int:
+def added(options: given.Person) -> int:
     """Somebody new. Raises CannotGoOn for what cannot be."""
     with household_of(options) as household:
         name = person(options.name, "NAME")
@@ -32,15 +34,19 @@ def added(options: argparse.Namespace) -> int:
     return 0
 
 
-def changed(options: argparse.Namespace) -> int:
+def changed(options: given.Person) -> int:
     """What holds for somebody. Raises CannotGoOn for what cannot be."""
     with household_of(options) as household:
         one = people.person_of(household, person(options.name, "NAME"))
-        _show(options, [people.change(household, one.name, _values(options, household, one))])
+        new = people.change(household, one.name, _values(options, household, one))
+        lost = stop_for_weight(household, new.name) if options.weight is not None else ""
+        _show(options, [new])
+    if lost and not options.json:
+        print(weight_words(lost))
     return 0
 
 
-def removed(options: argparse.Namespace) -> int:
+def removed(options: given.Named) -> int:
     """Somebody leaves."""
     with household_of(options) as household:
         people.remove(household, person(options.name, "NAME"))
@@ -48,14 +54,14 @@ def removed(options: argparse.Namespace) -> int:
     return 0
 
 
-def _show(options: argparse.Namespace, found: "list[Person] | tuple[Person, ...]") -> None:
+def _show(options: given.Shown, found: "list[Person] | tuple[Person, ...]") -> None:
     if options.json:
         print(json.dumps({"people": [person_object(one) for one in found]}, ensure_ascii=False, indent=2))
     else:
         print(people_text(found))
 
 
-def _values(options: argparse.Namespace, household: Household, one: Person) -> dict[str, Any]:
+def _values(options: given.Person, household: Household, one: Person) -> dict[str, Any]:
     """What the options say of a person, by field."""
     given = {
         "diet": options.diet, "protein_g": options.protein, "weight_kg": options.weight, "age": options.age,
@@ -78,14 +84,15 @@ def _values(options: argparse.Namespace, household: Household, one: Person) -> d
     return values
 
 
-def _limits(options: argparse.Namespace, one: Person, today: date) -> tuple[OwnLimit, ...]:
+def _limits(options: given.Person, one: Person, today: date) -> tuple[OwnLimit, ...]:
     gone = {_component(name, "--forget-limit") for name in options.forget_limit or ()}
     one = one.model_copy(update={"own_limits": tuple(own for own in one.own_limits if own.component not in gone)})
-    if options.limit and not (options.said_by or "").strip():
+    said_by = options.said_by or ""
+    if options.limit and not said_by.strip():
         remedy = 'give --said-by, such as --said-by "my dietitian"'
         raise CannotGoOn([Problem(where="--limit", what="needs to say who set it", remedy=remedy)])
     for text in options.limit or ():
-        own = own_limit_of(text, options.said_by, today)
+        own = own_limit_of(text, said_by, today)
         if own is None:
             remedy = f'write a group and grams at one meal, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])

@@ -1,15 +1,16 @@
 """`calmlarder plan`: the next sittings together."""
 
-import argparse
 import json
 import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
 from datetime import datetime
 from textwrap import wrap
 from time import monotonic
 from typing import TYPE_CHECKING
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
@@ -25,19 +26,20 @@ if TYPE_CHECKING:
 
 _MOST_TO_BUY = 9
 _MOST_WORK = 1000
-_TELL_SHARE = 0.5  # of the time it took to read, for the check of the plan and its words: ours, measured
-_LEAST_S = 0.5  # to think, however long it took to read
+_LEAST_SHARE = 0.5  # of the seconds asked for, that are left to plan in however long the larder took to read: ours
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
-def plan(options: argparse.Namespace) -> int:
+def plan(options: given.Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
     if options.work is not None and not 0 <= options.work <= _MOST_WORK:
         raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
-    if options.seconds is None:
-        options.seconds = _USUAL_S if options.work is None else _WITH_WORK_S
+    began = monotonic()
+    usual = _USUAL_S if options.work is None else _WITH_WORK_S
+    seconds = usual if options.seconds is None else options.seconds
+    options = replace(options, seconds=seconds)
 
     from calmlarder.household.planning import USUAL_DAYS, Which, plan_asked
     from calmlarder.household.planning import plan as plan_sittings
@@ -47,20 +49,21 @@ def plan(options: argparse.Namespace) -> int:
         choices = choices_of(options, household.tables)
         which = Which(USUAL_DAYS if options.days is None else options.days, options.sittings)
         asked = plan_asked(household, choices, which, _lots(options.larder, household))
-    # To read and to tell takes its time too: it ends when it was said to, whatever the larder.
-    left = options.seconds - (1 + _TELL_SHARE) * (monotonic() - options.began)
-    asked = asked._replace(seconds=max(_LEAST_S, left), most_to_buy=options.buy, work=options.work)
+    # What is kept and shown in the end takes no longer than what was read.
+    left = max(_LEAST_SHARE * seconds, seconds - 2 * (monotonic() - began))
+    asked = asked._replace(seconds=left, most_to_buy=options.buy, work=options.work)
     better = _say_better() if watched(options) else None
     outcome = _until_interrupted(lambda: plan_sittings(asked, better), asked.stop)
     if outcome.faults:
         return at_fault("the plan", outcome.faults)
     if options.larder is None:
-        with household_of(options) as household:
+        with household:  # its store is opened anew: it was nobody's while the plan was made
             keep_plan(household, outcome)
     return _show(outcome, options.json)
 
 
 def _show(outcome: "Outcome", as_json: bool) -> int:
+    from calmlarder.household.reminders import TOLERATED
     from calmlarder.plan.planned import Planned
 
     planned = outcome.plan
@@ -77,8 +80,8 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
 
         print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
         for words in from_home:
-            if CHALLENGE in words:
-                print("\n".join(wrap(f"{words}.", style_of_output().width)))
+            if CHALLENGE in words or words.startswith(TOLERATED):
+                print("\n".join(wrap(f"{words[:1].upper()}{words[1:]}.", style_of_output().width)))
     return 3 if planned.status == "none" else 0
 
 

@@ -3,11 +3,12 @@
 import argparse
 from collections.abc import Iterator
 
+from calmlarder.commands import given
 from calmlarder.commands.parser import parser
 from calmlarder.render.manual import Command, Option, manual_page
 
 
-def completion(options: argparse.Namespace) -> int:
+def completion(options: given.Completion) -> int:
     """A completion script for the shell."""
     import shtab
 
@@ -28,7 +29,7 @@ def _actions(one: argparse.ArgumentParser) -> Iterator[argparse.Action]:
                 yield from _actions(sub)
 
 
-def manual(options: argparse.Namespace) -> int:
+def manual(options: given.Place) -> int:
     """The manual page in roff."""
     print(manual_page(_command("calmlarder", "", parser())), end="")
     return 0

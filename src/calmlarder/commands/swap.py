@@ -1,10 +1,10 @@
 """`calmlarder swap FOOD`: what can stand in for a food."""
 
-import argparse
 import json
 from decimal import Decimal
 from pathlib import Path
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, tolerance_of
 from calmlarder.household.larder import lots_to_cook
 from calmlarder.household.swapping import Swaps, grams_to_eat, swaps
@@ -17,7 +17,7 @@ from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
 
 
-def swap(options: argparse.Namespace) -> int:
+def swap(options: given.Swap) -> int:
     """Say the substitutes; status 3 where nothing can stand in."""
     with household_of(options) as household:
         # `--from-larder` needs a larder.

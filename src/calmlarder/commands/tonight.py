@@ -1,6 +1,5 @@
 """`calmlarder tonight` and `calmlarder demo`: from the larder to dinner."""
 
-import argparse
 import json
 import sys
 from collections.abc import Callable, Sequence
@@ -8,9 +7,11 @@ from importlib import resources
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
+from calmlarder.intake.eaten import ME
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
 _Larder = tuple[list[Lot], tuple[Reading, ...]]
 
 
-def tonight(options: argparse.Namespace) -> int:
+def tonight(options: given.Evening) -> int:
     """Read the larder, compose, check, show."""
     with household_of(options) as household:
         choices = choices_of(options, household.tables)
@@ -33,6 +34,7 @@ def tonight(options: argparse.Namespace) -> int:
 
         from calmlarder.household.cooking import cookable_dinners, propose
         from calmlarder.household.own_recipes import ready_recipes
+        from calmlarder.household.reminders import clock_words
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
@@ -41,10 +43,16 @@ def tonight(options: argparse.Namespace) -> int:
             propose(household, cookable_dinners(answer.composed))
         answers = _answers(household, answer, readings)
         ready = ready_recipes(household, answer.evening)
-    return _show(answer, readings, options.json, answers, ready)
+        reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
+    status = _show(answer, readings, options.json, answers, ready)
+    if reminder:
+        from calmlarder.render.style import style_of_output
+
+        print("\n".join(wrap(reminder, style_of_output().width)))
+    return status
 
 
-def demo(options: argparse.Namespace) -> int:
+def demo(options: given.Evening) -> int:
     """The same on the larder of an invented household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     household = household_of(options)
@@ -70,14 +78,14 @@ def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, .
     return helpful_answers(open_lines(household, readings), answer.evening)
 
 
-def larder_of(options: argparse.Namespace, household: Household) -> _Larder:
+def larder_of(options: given.Evening, household: Household) -> _Larder:
     """The lots of --larder with what each line was read as, or the kept ones."""
     if options.larder is not None:
         return _read(household, read_lines(options.larder), options.larder)
     return lots_to_cook(household), ()
 
 
-def watched(options: argparse.Namespace) -> bool:
+def watched(options: given.Evening) -> bool:
     """Whether somebody at a terminal sees how long work goes on; Ctrl-C then keeps the best so far."""
     return not options.json and sys.stderr.isatty()
 

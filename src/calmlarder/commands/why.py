@@ -1,13 +1,13 @@
 """`calmlarder why FOOD`: what a food does in tonight's dinner, or why it is not in it."""
 
-import argparse
 import json
 
+from calmlarder.commands import given
 from calmlarder.commands.inputs import at_fault, choices_of, food_named, household_of
 from calmlarder.commands.tonight import larder_of
 
 
-def why(options: argparse.Namespace) -> int:
+def why(options: given.WhyFood) -> int:
     """Ask, check every dinner that is shown, say; status 3 where no dinner meets the limits at all."""
     with household_of(options) as household:
         choices = choices_of(options, household.tables)

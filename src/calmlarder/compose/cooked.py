@@ -72,9 +72,9 @@ def shares_eaten(dinner: Dinner, weighed: Mapping[str, int], at: datetime, table
 
 def dose_eaten(dose: Dose, at: datetime, tables: Tables) -> Eaten:
     """The dose of a challenge that was eaten beside a dish, with all that it brings."""
-    food, grams = tables.food_by_id[dose.food], float(dose.grams)
+    food, grams = tables.food_by_id[dose.food], dose.grams
     loads, unknown = loads_of([Portion(food, grams, grams, True)], tables)
-    title = f"{dose.grams} g {dose.name}, the challenge"
+    title = f"{dose.grams:g} g {dose.name}, the challenge"
     return Eaten(
         at=at, who=dose.who, text=title, food=dose.food, title=title, grams=grams, loads=loads, unknown=unknown
     )

@@ -92,6 +92,11 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
         return f"{food.name} holds or may hold {', '.join(allergens)}"
+    named = [one for one in lot.label_allergens if one in wanted.avoid]
+    if named:
+        return f"its label names {', '.join(named)}"
+    if lot.label_triggers and wanted.profile.food_caps:
+        return f"its label names {', '.join(lot.label_triggers)}, and how much nobody can tell"
     if food.id in wanted.without:
         return "left out as asked"
     unknown = tables.unknown_of(food.id)

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import Number, at_most_of
 from calmlarder.intake.plate import Item, load_of_item
-from calmlarder.intake.stacking import Counted, room_of
+from calmlarder.intake.stacking import Counted, Room, room_of
 from calmlarder.intake.table import Eater
 from calmlarder.kitchen.timeline import Moment
 from calmlarder.tables.cap_rows import Cap
@@ -81,6 +81,7 @@ class OnPlate:
         self.eater, self._counted = eater, counted
         self._items: list[tuple[Item, Fraction]] = []
         self._known: dict[tuple[str, str | None], _Sums] = {}
+        self._rooms: dict[tuple[str, str | None], Room] = {}
         self.protein_g = Fraction(0)
 
     def add(self, food: Food, item: Item, share: Fraction) -> None:
@@ -105,19 +106,27 @@ class OnPlate:
         limits = self.eater.profile.at(sitting)
         rows: list[tuple[Cap, str | None]] = [(cap, None) for cap in limits.sitting_caps]
         rows += [(cap, food) for cap in limits.food_caps for food in item.profile.foods]
-        return all(self._holds(cap, food, self.sums(cap, food).plus(item, share, cap, food)) for cap, food in rows)
+        return all(self._takes(cap, food, item, share) for cap, food in rows)
 
-    def _holds(self, cap: Cap, food: str | None, sums: "_Sums") -> bool:
-        mine = [one for one in self._counted if self.eater.who in one.whose and not self.eater.is_guest]
-        off_before = [ug for one in mine for ug in one.off_ug(cap, food)]
-        room = room_of(cap, self.eater.who, sum(one.likely_ug(cap, food) for one in mine), off_before)
-        if sums.likely > room.likely:
-            return False
+    def _takes(self, cap: Cap, food: str | None, item: Item, share: Fraction) -> bool:
+        before, room = self.sums(cap, food), self._room(cap, food)
+        if before.likely + load_of_item(item, cap, food).load(item.grams) * share > room.likely:
+            return False  # most that does not fit is found here
+        sums = before.plus(item, share, cap, food)
         if room.used_up:
             return True
         if room.at_most is not None and at_most_of(sums.likely, [*sums.off.values(), *room.before]) > room.at_most:
             return False
         return all(sums.likely + one <= room.likely for one in sums.by_eye.values())
+
+    def _room(self, cap: Cap, food: str | None) -> Room:
+        """What their own past leaves under a limit."""
+        key = (cap.key, food)
+        if key not in self._rooms:
+            mine = [one for one in self._counted if self.eater.who in one.whose and not self.eater.is_guest]
+            off_before = [ug for one in mine for ug in one.off_ug(cap, food)]
+            self._rooms[key] = room_of(cap, self.eater.who, sum(one.likely_ug(cap, food) for one in mine), off_before)
+        return self._rooms[key]
 
     def served(self, share: Fraction, sitting: Sitting) -> Served:
         """As it is told."""

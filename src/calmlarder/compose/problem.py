@@ -20,7 +20,6 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Family
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -29,6 +28,11 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
+# What fries beside an egg, gives its salt to fish, and is no main thing that presses.
+CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
+_SALTED_SITTINGS = frozenset({"dinner", "packed"})
+_IN_THE_WORDS = frozenset({"salt", "pepper-black"})
+_SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -129,10 +133,18 @@ def _options(
     slot = pattern.slots[name]
     for thing in offered:
         fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        if fits and not _to_be_cooked(slot, thing) and not _not_whole(slot, thing):
+        unfit = _out_of_place(slot, thing, wanted) or _to_be_cooked(slot, thing) or _not_whole(slot, thing)
+        if fits and not unfit:
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
+
+
+def _out_of_place(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
+    """Seeds that swell are no topping of a warm plate; salt and pepper are in the words of every dish."""
+    if wanted.sitting not in _SALTED_SITTINGS:
+        return False
+    return thing.food.id in _IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
@@ -154,7 +166,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     food, lot, unit = thing.food, thing.lot, thing.unit_grams
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
-    dose = next((one.grams for one in wanted.doses if one.food == food.id), None)
+    dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
@@ -167,7 +179,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         return None
     if most < 1 or least > most:
         return None
-    pressing = _pressing(lot)
+    pressing, main = _pressing(lot), slot.role == "protein" and food.id not in CURED
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(pressing, perishable and not food.is_staple)
     return Option(
@@ -183,7 +195,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=minutes_of(slot, food, lot.line, least * unit),
-        points=weights.main_rescue_points(pressing, points) if slot.role == "protein" else points,
+        points=weights.main_rescue_points(pressing, points) if main else points,
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in {"canned", "canned drained"} and not lot.opened,
@@ -247,11 +259,6 @@ def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
     for cap in problem.limits.food_caps:
         for food, items in holders.items():
             yield from row(cap, food, items)
-
-
-def families(problem: PatternProblem) -> tuple[Family, ...]:
-    """Flavour families the dish may be cooked in."""
-    return problem.pattern.flavours
 
 
 def _pressing(lot: Lot) -> int | None:

@@ -32,7 +32,13 @@ ENERGY_TARGET_KCAL: Mapping[Sitting, int] = MappingProxyType(
     {"dinner": 450, "packed": 350, "breakfast": 300, "shake": 250}
 )
 FIBRE_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 8, "packed": 8})
-VEGETABLES_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 120})  # a plate's: common practice
+# Vegetables on a plate, g: what is aimed at, and up to where more is better. Common practice, no source.
+VEGETABLES_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 120})
+VEGETABLES_PLENTY_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 180})
+# What a sitting may take on a usual day where nobody says: ours.
+USUAL_MINUTES: Mapping[Sitting, int] = MappingProxyType(
+    {"dinner": 35, "packed": 30, "breakfast": 15, "shake": 10, "snack": 10}
+)
 
 # Protein at a meal that does most for muscle, g a kg body weight, and from age 65: Moore et al. 2015 (recalled).
 PROTEIN_G_PER_KG, PROTEIN_G_PER_KG_OLD, OLD_AGE = 0.3, 0.4, 65

@@ -20,13 +20,19 @@ from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_of import OneOf
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
-from calmlarder.compose.rules.taste import EggsByThemselves, FewProteins, SourWithNuts, SweetSpiceBesideAnother
+from calmlarder.compose.rules.taste import (
+    EggsByThemselves,
+    FewProteins,
+    FishByItself,
+    SourWithNuts,
+    SweetSpiceBesideAnother,
+)
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FewProteins(), Asked(),
+    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), FewProteins(), Asked(),
     DoseWeighed(), NotAgain(),
 )  # fmt: skip
 

@@ -13,7 +13,7 @@ class Stop:
     """
 
     def __init__(self, at: float = math.inf, whole: "Stop | None" = None) -> None:
-        self.at = at if whole is None else min(at, whole.at)
+        self.at: float = at if whole is None else min(at, whole.at)
         self._whole = whole
         self._asked = False
         self._solver: Any = None

@@ -34,6 +34,7 @@ from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.rows import Food
 
+_IN_DOUBT = "if in doubt, throw it away"
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
 # Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
@@ -71,8 +72,8 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         steps=steps,
         cautions=_cautions(plan, foods, tables),
         contributions=tuple(_contribution(use, plan, foods, tables) for use in plan.uses),
-        unknown_nutrients=_unknown(plan, "protein_g"),
-        unknown_energy=_unknown(plan, "energy_kcal"),
+        unknown_nutrients=_unknown(plan, "protein_g", tables),
+        unknown_energy=_unknown(plan, "energy_kcal", tables),
         tolerance=plan.problem.wanted.tolerance,
         sitting=plan.problem.wanted.sitting,
         protein_target_g=plan.problem.wanted.protein_g,
@@ -81,8 +82,12 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     )
 
 
-def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"]) -> tuple[str, ...]:
-    foods = (use.option.offered.food for use in plan.uses)
+def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"], tables: Tables) -> tuple[str, ...]:
+    """Names of foods without the figure, those in boxed dishes among them."""
+    foods: list[Food] = []
+    for offered in (use.option.offered for use in plan.uses):
+        box = offered.lot.box
+        foods += [offered.food] if box is None else [tables.food_by_id[part.food] for part in box.mixture.parts]
     return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 
@@ -243,9 +248,13 @@ def _cautions(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[st
 def _lot_cautions(lot: Lot, food: Food) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
-        cautions.append(f"{food.name.capitalize()}, past its best ({lot.days_from}): look, smell, and bin it in doubt.")
+        cautions.append(
+            f"{food.name.capitalize()}, past its best ({lot.days_from}): look and smell; if in doubt, throw it away."
+        )
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
-        cautions.append(f"{food.name.capitalize()} ({lot.condition}): cut away what is bad, and bin it in doubt.")
+        cautions.append(
+            f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
+        )
     if _thaws(lot, food):
         cautions.append(
             f"{food.name.capitalize()}: thaw before you start, in the fridge, or the microwave if in haste."

@@ -42,8 +42,9 @@ def items_of(dinner: Dinner, weighed: Mapping[str, int], tables: Tables) -> list
         dose = doses.get(use.food)
         if dose is not None:
             rest = rest_of(dose.food, dose.group, tables)
-            found.append(Item(use.food, rest, min(grams, dose.grams), True, dinner.tolerance))
-            grams -= min(grams, dose.grams)
+            exempt = min(grams, int(dose.grams))  # whole, in a dish
+            found.append(Item(use.food, rest, exempt, True, dinner.tolerance))
+            grams -= exempt
         if grams or dose is None:
             profile = load_profile_of(tables.food_by_id[use.food], tables)
             found.append(Item(use.food, profile, grams, use.how == "weigh", dinner.tolerance))

@@ -15,6 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.5
+LATE_MINUTE = 1.5  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
 SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 32
@@ -38,7 +39,8 @@ DISLIKED = 400  # for each lot of a food that is disliked: more than the last da
 PROTEIN_UNDER_TARGET = 8
 ENERGY_UNDER_TARGET = 3
 FIBRE_UNDER_TARGET = 2
-VEGETABLES_UNDER_TARGET = 8
+VEGETABLES_UNDER_TARGET = 20
+VEGETABLES_UNDER_PLENTY = 4
 PROTEIN_OF_THE_REST_G = 6
 TOLERATED = 15  # for a food that came back after elimination, once a dish: about a usual thing that is missing
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged

@@ -10,8 +10,14 @@ from calmlarder.tables.book import Tables
 _EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like|preferably|ideally)\b[^()]*")
 # `salt-cured`, `garlic-free`: a word before the hyphen says how it is made or what it lacks.
 _HYPHENED = re.compile(r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b")
+# What is denied, or to be left out, is not in it: `no added sugar`, `omit if your flour has it`.
+_DENIED = re.compile(
+    r"\((?:omit|skip|leave out|not|no|without|check)\b[^)]*\)"
+    r"|\b(?:no|without|free (?:of|from)) (?:added |any )?\w+(?: (?:or|and) \w+)?|\b\w+(?: (?:and|or|&) \w+)? free\b"
+)
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
 _ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear"})
+_OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
 _SCRAPS = re.compile(
     r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"
     r"(?:juice|oil|brine|water)\b"
@@ -34,7 +40,12 @@ class Coverage:
                 self._alone.add(words[0])
                 alone.setdefault(words[0], set()).add(food)
         self._alone -= _ELSE
+        self._any = frozenset().union(*self._words.values())
         self._harmless = {word: self._harmless_kinds(meant, tables) for word, meant in alone.items()}
+
+    def knows(self, word: str) -> bool:
+        """Whether a word stands in the name of any food."""
+        return word in self._any
 
     def _harmless_kinds(self, foods: Iterable[str], tables: Tables) -> set[str]:
         """The kind of foods that bring nothing: another cut of the same meat, another rice, makes no difference."""
@@ -45,11 +56,13 @@ class Coverage:
 
     def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
         """The words of a line that name a food, and none of these foods, in order."""
-        told = _SCRAPS.sub(" ", _HYPHENED.sub(" ", _EXAMPLES.sub(" ", plain(line))))
+        told = _SCRAPS.sub(" ", _HYPHENED.sub(" ", _DENIED.sub(" ", _EXAMPLES.sub(" ", plain(line)))))
         covered: set[str] = set()
         for food in foods:
             covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))
         kinds = {self._foods[food].kind for food in foods}
+        if "citrus" in kinds:
+            covered |= _OF_CITRUS
         return tuple(
             dict.fromkeys(
                 word

@@ -3,13 +3,16 @@
 import re
 
 from calmlarder.clean import clean_line
+from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
-from calmlarder.cookbook.line_amounts import amounts_of, no_inches
+from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
+from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoons_told
 from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
-from calmlarder.cookbook.weight import Weight, weight_of
+from calmlarder.cookbook.retold import apart, retold, tossed
+from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN, Match
 from calmlarder.matching.numbers import Span
@@ -17,28 +20,17 @@ from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400
+_WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
-_JUICE = re.compile(
-    r"(?:freshly |fresh )?(?:squeezed )?(?:(?:grated |finely )*(?:zest|rind)(?: and| &| \+) )?juice (?:of|from) (.+)"
-)
-# Juice of one fruit, squeezed, in grams: usda_sr28_portions 09152 (lemon), 09160 (lime), 09206 (orange).
-_JUICE_GRAMS = {"lemon": ("lemon-juice", 48.0), "lime": ("lime-juice", 44.0), "orange": ("orange-juice", 86.0)}
 _CLOVES = "cloves"
 _STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
-# `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
-_GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
-_BIG_SPOON = re.compile(r"(?<=[\d½¼¾⅓⅔⅛]) ?(?:T|EL)\b\.? ?(?=[a-zA-Z])")  # `2 T`, `1 EL`: a capital tells the spoon
-_SMALL_SPOON = re.compile(r"(?<=[\d½¼¾⅓⅔⅛]) ?t\b\.? ?(?=[a-z])")
+# What is sold small too, and how much of a grown one a small one is: common practice, no source.
+_BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
+_GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
+_OF_A_WHOLE = Span(0.12, 0.22, 0.35)
 _FLESH = frozenset({"meat", "poultry", "fish"})
-_EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
-# `white and green parts`, `green and white parts separated`: the whole of it.
-_SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
-_BOTH_PARTS = re.compile(rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b(?: (?:only|separated))?")
-# What it is for, in front of a line: `Egg wash: 1 egg yolk`.
-_LABEL = re.compile(r"^(?:[a-z]+ ){0,2}[a-z]+: ?(?=\d|[½¼¾⅓⅔⅛])")
-_HALF_WAY = Span(0.8, 1, 1.2)  # fruit differs: common practice, no source
 
 
 class LineReader:
@@ -52,20 +44,37 @@ class LineReader:
     def read(self, text: str) -> IngredientRead:
         """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
         shown = clean_line(text)[: 2 * _LONGEST]
-        line = plain(_SMALL_SPOON.sub(" tsp ", _BIG_SPOON.sub(" tbsp ", _START.sub("", shown))))
+        line = plain(spoons_told(_START.sub("", shown)))
         bare = line.strip(" *_:")
         if not bare or NOTHING.fullmatch(bare):
             return IngredientRead(text=shown, outcome="nothing")
         if len(line) > _LONGEST:
             return IngredientRead(text=shown, outcome="unknown")
-        if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.search(r"\d", line)):
+        if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            line = _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", without_verbs(line))))
-            read = self._dry(shown, line) or self._read(shown, line)
-            return self._if_whole(read, line)
+            return self._best(shown, in_plain_words(without_verbs(line)))
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
+
+    def _best(self, shown: str, line: str) -> IngredientRead:
+        """The line as it stands; where that is not read, in other words, or as several foods."""
+        first = self._whole(shown, line)
+        if first.outcome in {"read", "nothing"}:
+            return first
+        for told in retold(shown, line, self._coverage.knows):
+            again = self._whole(shown, in_plain_words(without_verbs(told)))
+            if again.outcome == "read":
+                return again
+        for pieces in (apart(line), tossed(line)):
+            reads = [self._whole(shown, piece) for piece in pieces]
+            foods = {read.food for read in reads if read.outcome == "read"}
+            if reads and len(foods) == len(reads):
+                return _together(reads)
+        return first
+
+    def _whole(self, shown: str, line: str) -> IngredientRead:
+        return self._if_whole(self._dry(shown, line) or self._read(shown, line), without_likeness(line))
 
     def _dry(self, shown: str, line: str) -> IngredientRead | None:
         """What is weighed dry and cooked later (`8 oz spaghetti, cooked`); None for every other line."""
@@ -82,13 +91,17 @@ class LineReader:
     def _read(self, shown: str, line: str) -> IngredientRead:
         optional = bool(OPTIONAL.search(line))
         bare = OPTIONAL.sub(" ", line)
-        found, notes = amounts_of(no_inches(_BOTH_PARTS.sub(" ", bare)))
+        found, notes = amounts_of(no_inches(both_parts(bare)))
         rest = found.rest.strip(" ,.;:-*_")
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
-        juice = _JUICE.match(rest)
-        if juice:
-            return self._juice(shown, juice[1], optional)
+        freed_name = self._freed(rest, notes)
+        if freed_name is None:
+            return IngredientRead(text=shown, outcome="unknown", optional=optional)
+        rest = freed_name
+        citrus = citrus_of(shown, rest, optional, self._tables)
+        if citrus is not None:
+            return citrus
         told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
         if found.main is not None and found.main.unit is not None:
             told |= {found.main.unit}
@@ -100,8 +113,22 @@ class LineReader:
         names = self._alternatives(rest, told)
         part, others = names[0], names[1:]
         found = self._with_more(found, rest, part)
+        if found.main is not None and found.main.unit is None and not found.sizes and _BABY.search(rest):
+            found = _small(found, part)
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
+
+    def _freed(self, rest: str, notes: str) -> str | None:
+        """The name with what stands beside it and makes another food of it; None where that food is not known."""
+        head, _, tail = rest.partition(",")
+        name = freed(head, f"{notes} {tail}")
+        if name == head:
+            return rest
+        match = self._names.match(without_tail(name), frozenset())
+        if match.food is not None and match.score >= _WHOLE:
+            return name
+        plain_one = self._names.match(without_tail(head), frozenset()).food
+        return None if name.startswith(("vegan", "dairy")) and plain_one and plain_one.diet != "vegan" else rest
 
     def _with_more(self, found: Found, rest: str, part: Part) -> Found:
         """The amount with what a line adds of the same food (`4 tbsp butter, plus 2 tbsp butter, chilled`)."""
@@ -148,7 +175,7 @@ class LineReader:
             )
         others = tuple(other for other in alternatives if other != match.food.id)
         reads = [
-            _with_weight(
+            with_weight(
                 IngredientRead(
                     text=shown,
                     outcome=outcome,
@@ -164,20 +191,6 @@ class LineReader:
         if len(reads) > 1 and any(read.weighed for read in reads):
             reads = [_shared(read, len(reads)) for read in reads]
         return reads[0].model_copy(update={"also": tuple(reads[1:])}) if len(reads) > 1 else reads[0]
-
-    def _juice(self, shown: str, fruit: str, optional: bool) -> IngredientRead:
-        found = take_quantity(fruit)
-        name = without_prep(without_tail(_OR.split(found.rest)[0]).split(",")[0])
-        food, grams = _JUICE_GRAMS.get(" ".join(words_of(name)), ("", 0.0))
-        others = [_JUICE_GRAMS.get(" ".join(words_of(other)), ("", 0.0))[0] for other in _OR.split(found.rest)[1:]]
-        count = found.main.number if found.main else Span(1, 1, 1)
-        if not food or food not in self._tables.food_by_id:
-            return IngredientRead(text=shown, outcome="unknown", optional=optional)
-        weight = Weight(count.times(_HALF_WAY).times(Span(grams, grams, grams)), False)
-        read = IngredientRead(
-            text=shown, outcome="read", food=food, optional=optional, alternatives=tuple(one for one in others if one)
-        )
-        return _with_weight(read, weight)
 
     def _several(
         self, shown: str, found: Found, rest: str, told: frozenset[str], optional: bool
@@ -299,6 +312,13 @@ class LineReader:
         return parts if named else [whole]
 
 
+def _small(found: Found, part: Part) -> Found:
+    """`10 baby onions`: far less than so many onions; of a kind that has no such small ones nothing changes."""
+    if found.main is None or part.match.food is None or part.match.food.kind not in _GROWN_SMALL:
+        return found
+    return found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_WHOLE)))
+
+
 def _together(reads: list[IngredientRead]) -> IngredientRead:
     """The foods of a line as one reading; each may itself stand for parts of a whole."""
     flat = [one for read in reads for one in (read.model_copy(update={"also": ()}), *read.also)]
@@ -309,13 +329,6 @@ def _parts_told(line: str) -> set[str]:
     """`white part` and `green part` where a line on spring onions or leeks speaks of them."""
     rest = re.sub(r"\b(?:green|spring|salad) onions?\b", " ", line)
     return {f"{colour} part" for colour in ("white", "green") if re.search(rf"\b{colour}s?\b|{colour} top", rest)}
-
-
-def _with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
-    if weight is None:
-        return read
-    low, typical, high = (round(grams, 2) for grams in weight.grams)
-    return read.model_copy(update={"grams_low": low, "grams": typical, "grams_high": high, "weighed": weight.weighed})
 
 
 def _shared(read: IngredientRead, count: int) -> IngredientRead:

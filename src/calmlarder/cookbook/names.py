@@ -90,10 +90,15 @@ class IngredientNames:
         Only where it is sure, takes nothing for granted, and means one of the foods that would be asked about.
         """
         head = text.partition(",")[0]
+        first = re.split(r"\b(?:with|made from|prepared)\b", head)[0]
         named = self._larder_name(head, hints)
+        if named is not None and first != head and not set(words_of(without_prep(first))) & named.takes:
+            return None  # `ceviche prepared with snapper`: a dish that is not known
         if named is None or len(named.foods) != 1 or named.assumed or named.partly:
             return None
         food = self._tables.food_by_id[named.foods[0]]
+        if "dried" in words_of(food.name) and not (set(words_of(head)) | hints) & {"dried", "dry"}:
+            return None  # `mixed mushrooms` are no dried ones
         if asked.outcome == "ask":
             if food.id not in {one.food for one in asked.candidates}:
                 return None

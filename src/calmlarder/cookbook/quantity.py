@@ -3,20 +3,23 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, Span, number
 
 # Millilitres, least and most that the word means. US measures: NIST Handbook 44 (2023), Appendix C; the cup and
-# spoons to their metric sizes (250, 15, 5 ml); the pint to the imperial one (568.26 ml), quart and gallon likewise.
+# spoons to their metric sizes (250, 15, 5 ml); the pint to the imperial one (568.26 ml), gill, quart and
+# gallon likewise; the teacup: common practice, no source.
 VOLUMES = {
     "ml": (1.0, 1.0), "l": (1000.0, 1000.0), "dl": (100.0, 100.0), "cl": (10.0, 10.0),
-    "fl oz": (28.41, 29.57), "pint": (473.2, 568.3), "quart": (946.4, 1136.5), "gallon": (3785.4, 4546.1),
+    "fl oz": (28.41, 29.57), "gill": (118.3, 142.1), "teacup": (142.0, 190.0),
+    "pint": (473.2, 568.3), "quart": (946.4, 1136.5), "gallon": (3785.4, 4546.1),
 }  # fmt: skip
 _VOLUME_WORDS = {
     "millilitre": "ml", "millilitres": "ml", "milliliter": "ml", "milliliters": "ml", "mls": "ml", "ml": "ml",
     "litre": "l", "litres": "l", "liter": "l", "liters": "l", "l": "l", "dl": "dl", "cl": "cl",
     "fl oz": "fl oz", "fl. oz": "fl oz", "fl ounce": "fl oz", "fl ounces": "fl oz", "floz": "fl oz",
     "fluid ounce": "fl oz", "fluid ounces": "fl oz", "pint": "pint", "pints": "pint", "pt": "pint",
+    "gill": "gill", "gills": "gill", "teacup": "teacup", "teacups": "teacup", "teacupful": "teacup",
     "quart": "quart", "quarts": "quart", "qt": "quart", "qts": "quart", "gallon": "gallon", "gallons": "gallon",
 }  # fmt: skip
 _WEIGHT_WORDS = {word: grams for word, grams in UNIT_GRAMS.items() if word not in _VOLUME_WORDS}
@@ -38,7 +41,8 @@ def _any(words: object) -> str:
 _UNIT = rf"{_any({**_VOLUME_WORDS, **_WEIGHT_WORDS})}"
 _ABOUT = (
     r"(?:(?:about|approximately|approx\.?|roughly|around|a|an|generous|scant|heaping|heaped|rounded|level|good|"
-    r"up to|at least|another|additional|extra|each|other|full|well|ca\.?|circa|small|large|big|or)\s+|~\s*)"
+    r"thick|thin|fat|plump|up to|at least|another|additional|extra|each|other|full|well|ca\.?|circa|small|large|big|"
+    r"or)\s+|~\s*)"
 )
 _QUANTITY = rf"(?:({NUMBER})\s?(?:-?\s?to\s|-|or\s)\s?)?({NUMBER})(?![\d/%])"
 _COUNT = re.compile(_QUANTITY)

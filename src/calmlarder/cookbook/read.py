@@ -1,5 +1,6 @@
 """Read a recipe that somebody else wrote, whatever form it came in."""
 
+import re
 from collections.abc import Sequence
 from typing import NoReturn
 
@@ -12,6 +13,11 @@ from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.words import recipe_in_words
 
+# A number that a page sets before each step: `1`, `Step 2`.
+_LABEL = re.compile(r"(?:(?:step|stage|part)\s*)?\d{1,2}\s*[.):]?", re.IGNORECASE)
+
+_NUMBERED = re.compile(r"^(?:step\s*)?\d{1,2}\s?[.):]\s+(?=\D)", re.IGNORECASE)
+
 
 def read_recipe(text: str) -> Recipe:
     """A recipe from plain text, Markdown, schema.org/Recipe JSON-LD, or a page of HTML.
@@ -22,11 +28,17 @@ def read_recipe(text: str) -> Recipe:
     Nothing in it is run; all text that comes out is cleaned. Raises CannotGoOn, in words for a cook, when no
     recipe is found or the text is beyond any recipe.
     """
+    found = _read(text)
+    steps = tuple(_NUMBERED.sub("", step) for step in found.steps if not _LABEL.fullmatch(step))
+    return found if steps == found.steps else found.model_copy(update={"steps": steps})
+
+
+def _read(text: str) -> Recipe:
     if len(text) > MOST_SIGNS:
         fail("is larger than 5 MB", "give the recipe alone")
     text = text.removeprefix("\ufeff")
     if looks_like_html(text):
-        return _of_page(text)
+        return _of_page(text).model_copy(update={"page": True})
     if text.lstrip()[:1] in ("{", "["):
         found = next(filter(names_ingredients, objects_in(text)), None)
         if found is None:

@@ -15,7 +15,8 @@ class Recipe(BaseModel):
     All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs: the text itself,
     or the JSON-LD object. `minutes` is the whole time it says it takes,
     `pieces` its yield where that counts pieces, jars or cups and no people; `guessed` says that the page marks no
-    recipe, and its headings and lists were read.
+    recipe, and its headings and lists were read; `page` that it came as a page, which a changed one does not go back
+    into: a cook gets it in words.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -29,6 +30,7 @@ class Recipe(BaseModel):
     minutes: int | None = None
     pieces: str = ""
     guessed: bool = False
+    page: bool = False
 
 
 class IngredientRead(BaseModel):

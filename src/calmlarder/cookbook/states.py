@@ -8,7 +8,9 @@ FROM_THE_PACKET = frozenset({"pasta", "rice", "noodle", "grain"})
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
 _TINNED = frozenset({"canned", "tinned", "tin", "can", "jar", "carton"})
 _DRY = frozenset({"dry", "dried", "soaked", "uncooked"})
-_TOLD_COOKED = frozenset({"cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked"})
+_TOLD_COOKED = frozenset({
+    "cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked", "microwave", "microwaveable", "precooked",
+})  # fmt: skip
 # Pulses that recipes take dry from the packet, without a word: common practice, no source.
 _DRY_PULSES = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})
 _COB = "sweetcorn-cob"

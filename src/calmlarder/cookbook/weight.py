@@ -3,8 +3,10 @@
 from typing import NamedTuple
 
 from calmlarder.cookbook.quantity import VOLUMES, Found, Quantity
+from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.larder.grams import grams_of, grams_of_volume, told_by_piece
-from calmlarder.matching.amounts import CONTAINERS, Amount
+from calmlarder.matching.amounts import Amount
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -55,6 +57,14 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         return None  # `8 curry leaves`: so many of what nobody weighed
     grams = grams_of(Amount(found.main.number, unit, None, "counted"), food, tables)
     return Weight(grams, False) if grams is not None else None
+
+
+def with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
+    """A reading with its grams, where it has any."""
+    if weight is None:
+        return read
+    low, typical, high = (round(grams, 2) for grams in weight.grams)
+    return read.model_copy(update={"grams_low": low, "grams": typical, "grams_high": high, "weighed": weight.weighed})
 
 
 def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:

@@ -7,7 +7,8 @@ OPTIONAL = re.compile(
 )
 HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
-    r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter)s?"
+    r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
+    r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
 )
 NOTHING = re.compile(
     r"(?:(?:\w+ly |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered |cool |fresh )*water"
@@ -32,12 +33,18 @@ _PREP = frozenset({
     "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
-    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek",
+    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek", "most",
+    "flavorful", "flavourful", "fragrant", "tiny", "day-old",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
-_HYPHENED = re.compile(r"[a-z]+-(?:ripe|sized?|grain(?:ed)?|cut|style|skim|roasted|packed|cured|fed|raised)")
-_NO_FOOD = frozenset({"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light"})
+_HYPHENED = re.compile(
+    r"[a-z]+-(?:ripe|sized?|grain(?:ed)?|cut|style|skim|roasted|packed|cured|fed|raised|cook(?:ing)?)"
+)
+_MOST = re.compile(r"(?!zest$|harvest$)[a-z]{3,}est")  # the ripest, the freshest
+_NO_FOOD = frozenset(
+    {"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light", "whole"}
+)
 _TAIL = re.compile(
     r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit) more)|plus \d|to taste|to serve|to garnish"
     r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
@@ -45,15 +52,17 @@ _TAIL = re.compile(
     r"|from (?:a|the|about|\d)|in (?:spring |salted )?water|in brine|like|without"
     r"|(?:and )?(?:covered|packed|preserved|stored) in\b"
     r"|(?:mixed|beaten|whisked|dissolved|stirred|combined|blended) (?:with|in|into|together)\b"
-    r"|see (?:note|recipe)|note|in total|per person|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
-    r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid)\b|on the side|left|reserved|removed)).*"
+    r"|see (?:note|recipe)|note|as per|in total|per person"
+    r"|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
+    r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid|fronds|tops|greens|leaves)\b"
+    r"|on the side|left|reserved|removed)).*"
 )
 
 
 def without_tail(text: str) -> str:
-    """The text up to what it is for, how much more, or a remark."""
+    """The text up to what it is for, how much more, or a remark; `whole peeled tomatoes` has none."""
     cut = _TAIL.sub("", text, count=1).strip(" ,.;:-*")
-    return cut or text
+    return text if not cut or (cut != text and names_nothing(cut)) else cut
 
 
 def without_prep(text: str) -> str:
@@ -66,6 +75,7 @@ def _is_prep(word: str) -> bool:
     return (
         word in _PREP
         or bool(_HYPHENED.fullmatch(word))
+        or bool(_MOST.fullmatch(word))
         or (word not in _KEPT and "-" not in word and bool(_ENDING.fullmatch(word)))
     )
 

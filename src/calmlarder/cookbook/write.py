@@ -30,6 +30,34 @@ def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, 
     return _noted(_anew(recipe, lines, count, form), notes, form)
 
 
+def said_anew(recipe: Recipe, title: str, steps: Sequence[str]) -> Recipe:
+    """A recipe with another title and steps, in its source too wherever they stand there as they were read."""
+    said = {old: new for old, new in zip(recipe.steps, steps, strict=True) if old != new}
+    if title != recipe.title:
+        said[recipe.title] = title
+    if recipe.form == "jsonld":
+        found = json.loads(recipe.source)
+        for key in ("name", "headline", "recipeInstructions"):
+            if key in found:
+                found[key] = _said(found[key], said)
+        source = json.dumps(found, ensure_ascii=False)
+    else:
+        source = recipe.source
+        for old, new in said.items():
+            # A title may be named in the ingredients too; its own place is the first.
+            source = source.replace(old, new, 1)
+    return recipe.model_copy(update={"title": title, "steps": tuple(steps), "source": source})
+
+
+def _said(value: Any, said: Mapping[str, str]) -> Any:
+    """Every text of a value that was read as one of `said`, in its new words."""
+    if isinstance(value, dict):
+        return {key: _said(one, said) for key, one in value.items()}
+    if isinstance(value, list):
+        return [_said(one, said) for one in value]
+    return said.get(" ".join(value.split()), value) if isinstance(value, str) else value
+
+
 def with_fields(text: str, fields: Mapping[str, Any]) -> str:
     """A JSON-LD object with further fields; those that are None stay out."""
     found = json.loads(text) | {name: value for name, value in fields.items() if value is not None}

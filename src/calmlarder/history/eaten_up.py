@@ -7,7 +7,7 @@ from typing import Annotated, NamedTuple
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.history.ended import Ended, Logged
-from calmlarder.history.told import entry_of, how_told
+from calmlarder.history.log_entry import Meal, entry_of, how_told
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import EVERYONE, Eaten, Portion
 from calmlarder.intake.limit import MOST_GRAMS
@@ -39,6 +39,14 @@ class Eaters(BaseModel):
         return {who: grams / len(self.who) for who in self.who}
 
 
+class Before(NamedTuple):
+    """The log and the ledger of the last days at least, as they stand on a day."""
+
+    on: date
+    eaten: Sequence[Eaten]
+    ends: Sequence[Ended]
+
+
 class EatenUp(NamedTuple):
     """New entries of the log, and what of the lot the log holds with them."""
 
@@ -51,20 +59,9 @@ def at_one_sitting(lot: Lot, grams: float, people: int, tables: Tables) -> bool:
     return not tables.food_by_id[lot.food].is_staple and grams <= MOST_GRAMS * people
 
 
-def eaten_up(
-    lot: Lot,
-    grams: float,
-    eaters: Eaters,
-    on: date,
-    eaten: Sequence[Eaten],
-    ends: Sequence[Ended],
-    tables: Tables,
-) -> EatenUp:
-    """What the log takes on where so much of a lot ended as eaten on a day: no gram that it holds already.
-
-    `eaten` and `ends` are log and ledger before this, of the last days at least.
-    """
-    spare = not_ended(lot.food, eaten, ends, on)
+def eaten_up(lot: Lot, grams: float, eaters: Eaters, before: Before, tables: Tables) -> EatenUp:
+    """What the log takes on where so much of a lot ended as eaten on a day: no gram that it holds already."""
+    spare = not_ended(lot.food, before.eaten, before.ends, before.on)
     if not eaters.who or (eaters.only_sittings and not at_one_sitting(lot, grams, eaters.people, tables)):
         return EatenUp((), tuple(_spent(spare, grams)))
     entries, logged, of_all = [], [], 0.0
@@ -77,7 +74,7 @@ def eaten_up(
         new = round(share - own - shared, 1)
         if new > 0:
             portion = Portion(food, new, new * high, weighed, shared_by=max(1, round(grams / new)))
-            entries.append(entry_of(portion, lot.line, eaters.at, who, tables, eaters.sure))
+            entries.append(entry_of(portion, lot.line, Meal(eaters.at, who, eaters.sure), tables))
         logged.append(Logged(who=who, grams=round(own + max(0.0, new), 1)))
         of_all = max(of_all, shared)
     if of_all:

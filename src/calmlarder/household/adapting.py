@@ -11,21 +11,26 @@ from calmlarder.adapt.labels import labels_to_read
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
-from calmlarder.adapt.outside import named_outside
+from calmlarder.adapt.outside import named_outside, served_with
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
-from calmlarder.adapt.steps import notes_on_steps
+from calmlarder.adapt.steps import steps_after
+from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.adapt.usual import with_usual_amounts
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
-from calmlarder.cookbook.write import with_fields
+from calmlarder.cookbook.write import said_anew, with_fields
 from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
+from calmlarder.household.swapping import grams_to_eat
+from calmlarder.household.table import Seats, eaters_at
+from calmlarder.intake.table import table_profile
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.render.adapt_json import adapt_object, at_home_object
+from calmlarder.tables.vocabulary import DIETS
 
 GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
 
@@ -46,9 +51,26 @@ class Answer(NamedTuple):
 
 
 def eaters_at_home(household: Household) -> Eaters:
-    """Who eats by the settings of the home."""
+    """Who eats by the settings of the home, and what is there."""
     home = household.settled()
-    return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance)
+    there = grams_to_eat([one.lot for one in household.lots()]) if household.is_kept else {}
+    return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance, at_home=there)
+
+
+def eaters_named(household: Household, seats: Seats, asked: Eaters) -> Eaters:
+    """Who is named at the table: everybody's limits, the strictest diet, all allergens, besides what was asked for.
+
+    Raises CannotGoOn for somebody who is not here.
+    """
+    table = eaters_at(household, seats, asked.sitting)
+    return Eaters(
+        profile=table_profile(table),
+        sitting=asked.sitting,
+        diet=min((one.diet for one in table), key=DIETS.index),
+        avoid=tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid)))),
+        sure=asked.sure,
+        at_home=asked.at_home,
+    )
 
 
 def adapted_recipe(
@@ -56,18 +78,20 @@ def adapted_recipe(
 ) -> Answer:
     """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
     tables = household.plain_tables
+    form = form or ("text" if recipe.page else recipe.form)
     reader = LineReader(tables)
     parts = parts_of([reader.read(text) for text in recipe.ingredients])
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
-    remarks += labels_to_read(reads, adapted, tables)
-    said = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
-    adapted = adapted.model_copy(update=said)
-    notes = notes_on_steps(recipe.steps, parts, adapted, tables)
-    changed = changed_recipe(recipe, parts, adapted, form, tables, notes)
-    if changed is not None and adapted.changes and (form or recipe.form) == "jsonld":
+    remarks += served_with(recipe, reads, tables) + labels_to_read(reads, adapted, tables)
+    words = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
+    adapted = adapted.model_copy(update=words)
+    steps, notes = steps_after(recipe.steps, parts, adapted, tables)
+    said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
+    changed = changed_recipe(said, parts, adapted, form, tables, notes)
+    if changed is not None and adapted.changes and form == "jsonld":
         changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})
     shown = adapt_object(recipe.title, reads, adapted, changed)
     sure = eaters.sure.model_dump()
@@ -80,8 +104,8 @@ def adapted_recipe(
     }
     shared = None
     if adapted.holds and adapted.after is not None:
-        whole = changed_recipe(recipe, parts, adapted, "jsonld", tables)
-        shared = _shared(recipe, adapted, json.loads(whole) if whole else {}, notes)
+        whole = changed_recipe(said, parts, adapted, "jsonld", tables)
+        shared = _shared(said, adapted, json.loads(whole) if whole else {}, notes)
     return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
 
 

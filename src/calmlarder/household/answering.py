@@ -4,13 +4,13 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, Parked, kept, parked, parked_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import RIGHT, Reading
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.matching.part import AS_LAST_TIME
 from calmlarder.matching.words import plain, singular
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.larder import KeptLot, Parked, kept, parked, parked_lines
 from calmlarder.store.store import no_lot
 
 

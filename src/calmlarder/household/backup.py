@@ -20,6 +20,7 @@ from calmlarder.clean import clean
 from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import kept
 from calmlarder.household.settings import settled
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
@@ -29,7 +30,6 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.events import Event
 from calmlarder.store.documents import PLACES, Place, Unreadable, upgraded, version_of
 from calmlarder.store.eaten import content_of
-from calmlarder.store.larder import kept
 from calmlarder.store.whole import replace_whole, whole
 from calmlarder.tables.load import TABLE_FILES, load_tables
 from calmlarder.tables.places import shipped

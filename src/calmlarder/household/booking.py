@@ -8,9 +8,10 @@ from datetime import date, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.compose.weights import URGENT_DAYS
-from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Eaters, eaten_up
+from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Before, Eaters, eaten_up
 from calmlarder.history.ended import Ended, Logged
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot
 from calmlarder.larder.lot_line import lot_line
@@ -18,7 +19,6 @@ from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import OF_TONIGHT
 from calmlarder.store.eaten import KeptEaten, content_of, entries
-from calmlarder.store.larder import KeptLot, kept, still_as_seen
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import How, Why
@@ -101,8 +101,8 @@ def end(household: Household, lots: Sequence[KeptLot], ending: Ending) -> list[K
         eaten, ended_before = log_and_ledger(store, today) if eaters is not None else ([], [])
         for number, one in enumerate(lots if eaters is not None else ()):
             assert eaters is not None
-            before = ([*eaten, *logged], [*ended_before, *ends[:number]])
-            found = eaten_up(one.lot, ends[number].grams, eaters, today, *before, household.tables)
+            before = Before(today, [*eaten, *logged], [*ended_before, *ends[:number]])
+            found = eaten_up(one.lot, ends[number].grams, eaters, before, household.tables)
             ends[number] = ends[number].model_copy(update={"logged": found.logged})
             logged += found.entries
         words = f"{ending.how} {', '.join(entry.line for entry in ends)}"

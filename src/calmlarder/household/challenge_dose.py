@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import datetime
+from decimal import Decimal
 from typing import TYPE_CHECKING
 
 from calmlarder.household.challenges import Today, dose_event, protocol_ahead, today
@@ -25,7 +26,7 @@ _IN_DISHES = frozenset({"base", "protein", "vegetable", "aromatic"})
 
 
 def dose_of(household: Household, who: str) -> Dose | None:
-    """The dose that is due today, in whole grams of its food, never more of the group than the ladder says."""
+    """The dose that is due today, as a scale shows it, never more of the group than the ladder says."""
     if not household.is_kept:
         return None
     due = today(household, who)
@@ -34,14 +35,14 @@ def dose_of(household: Household, who: str) -> Dose | None:
     return _dose(household, who, due, due.grams)
 
 
-def _dose(household: Household, who: str, due: Today, exact_grams: float) -> Dose:
+def _dose(household: Household, who: str, due: Today, grams: float) -> Dose:
     assert due.course is not None
     assert due.food is not None
-    group, grams = group_of(due.course.challenge), max(1, int(exact_grams))
+    group = group_of(due.course.challenge)
     figure, _ = food_figures(household.plain_tables.fermentables_of(due.food.id)).exact[group]
     return Dose(
         who=who, challenge=due.course.challenge, group=group, food=due.food.id, name=due.food.name, grams=grams,
-        dose_g=round(float(figure * grams) / 100_000, 4),
+        dose_g=round(float(figure * Decimal(str(grams))) / 100_000, 4),
     )  # fmt: skip
 
 
@@ -103,7 +104,8 @@ def with_protocol(
             if due.food is None or due.course is None or at.date() not in days:
                 continue
             grams = grams_for(due.food, due.course.challenge, days[at.date()], household.plain_tables)
-            found.append((at, _dose(household, who, due, grams or 1.0)))
+            if grams:
+                found.append((at, _dose(household, who, due, grams)))
     sure, tables = plain.tolerance, household.plain_tables
     entries = (rest_entry(dose, at, tables, sure) for at, dose in found)
     without = tuple(dict.fromkeys((*plain.without, *(dose.food for _, dose in found))))
@@ -114,7 +116,7 @@ def _may_be_in(dose: Dose, request: "DinnerRequest", lots: Sequence[Lot], househ
     food = household.plain_tables.food_by_id[dose.food]
     is_shared = request.people > 1 or request.table
     there = any(lot.food == dose.food and lot.grams > dose.grams and why_unfit(lot) is None for lot in lots)
-    return not is_shared and there and bool(_IN_DISHES.intersection(food.roles))
+    return not is_shared and there and dose.grams.is_integer() and bool(_IN_DISHES.intersection(food.roles))
 
 
 def keep_doses(household: Household, doses: Sequence[Dose], at: datetime) -> None:
@@ -124,6 +126,6 @@ def keep_doses(household: Household, doses: Sequence[Dose], at: datetime) -> Non
         due: Today = today(household, dose.who)
         if due.standing is not None and due.standing.what == "dose":
             event = dose_event(due, at)
-            new.append(event.model_copy(update={"grams": float(dose.grams), "food": dose.food}))
+            new.append(event.model_copy(update={"grams": dose.grams, "food": dose.food}))
     if new:
         keep(household.store, new, "eat the dose of a challenge")

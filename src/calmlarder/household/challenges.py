@@ -1,37 +1,38 @@
 """Challenges of one person: begun, a day at a time, to a limit of their own."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from typing import NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
 from calmlarder.household.diary import feel
 from calmlarder.household.household import Household
+from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
+from calmlarder.household.red_flags_told import RED_FLAG
+from calmlarder.household.weighing import asks_for_weight, weight_lost_words
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Clock, clock
-from calmlarder.reintroduction.course import Standing, counted, days_ahead, standing
-from calmlarder.reintroduction.entry import Bar, bars
+from calmlarder.reintroduction.course import Standing, days_ahead, standing
 from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
-from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
+from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of, order
 from calmlarder.reintroduction.red_flags import RedFlag, red_flags
 from calmlarder.store.challenges import events, keep
+from calmlarder.store.eaten import first_entry
 from calmlarder.store.ledger import felt_since
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
-RETEST_MONTHS = (3, 6)  # after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
-_RETEST_DAYS = 91  # three months
+_RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
 _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
     "wheat": ("core",),
     "onion": ("fresh", "other"),
     "garlic": ("fresh", "other"),
 }
-_RED_FLAG = "a warning sign in a note, see a doctor before you begin again"
 
 
 class Today(NamedTuple):
@@ -54,15 +55,27 @@ class Status(NamedTuple):
     courses: tuple[Course, ...]
     left: tuple[Challenge, ...]
     retest: tuple[Challenge, ...]
+    weight_due: bool = False  # a month after it was said last
 
 
 class Scored(NamedTuple):
-    """What a score was kept as, the red flags in its note, and where the challenge stands now."""
+    """What a score was kept as, the red flags in its note, and where the challenge stands now.
+
+    `passed` names groups whose limit the log passed beside the dose: then the day says nothing of the dose.
+    """
 
     felt: Felt
     flags: tuple[RedFlag, ...]
     today: Today
     dose_counted: bool
+    passed: tuple[str, ...] = ()
+
+
+class Skipped(NamedTuple):
+    """Where the challenge stands after words to it, and the red flags in them, which stop it."""
+
+    today: Today
+    flags: tuple[RedFlag, ...]
 
 
 def courses(household: Household, who: str) -> tuple[Course, ...]:
@@ -78,70 +91,6 @@ def scores(household: Household, who: str) -> dict[date, int]:
     if not household.is_kept:
         return {}
     return worst_by_day((one.felt for one in felt_since(household.store, datetime.min)), who)
-
-
-def begin(
-    household: Household, who: str, challenge: Challenge, yes: Collection[str], options: "Start"
-) -> tuple[Today, tuple[Bar, ...]]:
-    """Start a challenge, unless an answer to the entry questions bars it; then nothing is started.
-
-    Raises CannotGoOn for an allergen, for a food that is not pure, and while another challenge goes on.
-    """
-    person = person_of(household, who)
-    barred = bars(yes)
-    if barred:  # before any other hindrance: whoever should see a doctor hears that
-        return today(household, who), barred
-    _may_begin(household, person, challenge)
-    food = _food(household, person, challenge, options.food)
-    start = Event(
-        at=options.at, who=who, kind="start", challenge=challenge, food=food.food.id,
-        wants_control=options.wants_control,
-    )  # fmt: skip
-    with household.store.as_one(f"start a challenge of {challenge}"):
-        keep(household.store, [start], f"start a challenge of {challenge}")
-        change(household, who, {"phase": "reintroduction", "since": household.today})
-    return today(household, who), ()
-
-
-class Start(NamedTuple):
-    """How a challenge is begun: with which food (None for the first that fits), with a control day or without."""
-
-    at: datetime
-    food: Food | None = None
-    wants_control: bool = False
-
-
-def _may_begin(household: Household, person: Person, challenge: Challenge) -> None:
-    if challenge not in order(False, person.avoid):
-        what = f"{_plain(challenge)} or its foods are among the allergens to avoid, and those are never tried here"
-        remedy = "choose another group; ask a doctor about the allergy"
-        raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
-    going = [one for one in courses(household, person.name) if one.is_open]
-    if going:
-        what = f"that of {_plain(going[-1].challenge)} is still going on; one group at a time tells which food it was"
-        remedy = "go on with it, or `calmlarder challenge stop` ends it first"
-        raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
-
-
-def _plain(challenge: Challenge) -> str:
-    return "GOS" if challenge == "gos" else challenge.replace("_", " ")
-
-
-def _food(household: Household, person: Person, challenge: Challenge, food: Food | None) -> ChallengeFood:
-    tables = household.plain_tables
-    if food is not None:
-        found = challenge_food(food, challenge, tables)
-        if found is None:
-            names = ", ".join(one.food.name for one in foods_for(challenge, tables, person.diet, person.avoid)[:5])
-            what = f"{food.name} would not tell: it holds none of the group, or too much of others besides"
-            raise CannotGoOn([Problem(where="--food", what=what, remedy=f"choose {names}")])
-        return found
-    fit = foods_for(challenge, tables, person.diet, person.avoid)
-    if not fit:
-        what = f"no food is known that suits {_plain(challenge)} and that fits the diet and allergens said"
-        remedy = "choose another group, or ask your dietitian for a food and name it with --food"
-        raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
-    return fit[0]
 
 
 def today(household: Household, who: str) -> Today:
@@ -160,7 +109,8 @@ def today(household: Household, who: str) -> Today:
     grams = None
     if food is not None and stands.dose_g:
         grams = grams_for(food, course.challenge, stands.dose_g, tables)
-    return Today(person, course, stands, food, grams, foods_for(course.challenge, tables, person.diet, person.avoid))
+    foods = foods_for(course.challenge, tables, person.diet, person.avoid, person.never)
+    return Today(person, course, stands, food, grams, foods)
 
 
 def _conclude(household: Household, course: Course, stands: Standing) -> None:
@@ -187,17 +137,22 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
     """
     before = today(household, felt.who)
     flags = red_flags(felt.note)
+    has_eaten = has_eaten and felt.at.date() == household.today  # a day scored later says nothing of today's dose
     new: list[Event] = []
+    passed: tuple[str, ...] = ()
     course, stands = before.course, before.standing
     if course is not None and stands is not None and course.is_open:
-        new = _events_of_day(before, felt, left_out, has_eaten)
+        if any(one.on == household.today for one in course.eaten) or stands.what in {"dose", "control"}:
+            passed = others_passed(household, felt.who, course.challenge) if has_eaten else ()
+        also: list[LeftOut] = ["another limit passed"] if passed else []
+        new = _events_of_day(before, felt, [*also, *left_out], has_eaten)
         if flags:
-            new.append(Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=_RED_FLAG))
+            new.append(Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG))
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
         keep(household.store, new, f"gut {felt.score}")
     dose = any(one.kind == "dose" for one in new)
-    return Scored(kept.felt, flags, today(household, felt.who), dose)
+    return Scored(kept.felt, flags, today(household, felt.who), dose, passed)
 
 
 def _events_of_day(before: Today, felt: Felt, left_out: Sequence[LeftOut], has_eaten: bool) -> list[Event]:
@@ -228,16 +183,22 @@ def felt_red_flag(household: Household, felt: Felt, flags: Sequence[RedFlag]) ->
     """Whether a note with red flags stopped a challenge that went on."""
     going = [one for one in courses(household, felt.who) if one.is_open] if flags else []
     for course in going:
-        event = Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=_RED_FLAG)
+        event = Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG)
         keep(household.store, [event], f"stop the challenge of {course.challenge}")
     return bool(going)
 
 
-def skip(household: Household, who: str, at: datetime, why: str) -> Today:
-    """Today is no day of the challenge; it goes on tomorrow. Raises CannotGoOn where none goes on."""
-    course = _going(household, who)
-    keep(household.store, [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)], "skip a day")
-    return today(household, who)
+def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
+    """Today is no day of the challenge; it goes on tomorrow. Raises CannotGoOn where none goes on.
+
+    A red flag in the reason stops it.
+    """
+    course, flags = _going(household, who), red_flags(why)
+    new = [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)]
+    if flags:
+        new.append(Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG))
+    keep(household.store, new, "skip a day")
+    return Skipped(today(household, who), flags)
 
 
 def stop(household: Household, who: str, at: datetime, why: str) -> Course:
@@ -253,6 +214,16 @@ def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[da
     going = [one for one in courses(household, who) if one.is_open]
     days = days_ahead(going[-1], scores(household, who), household.today, count) if going else ()
     return tuple((one.on, one.dose_g) for one in days if one.dose_g)
+
+
+def stop_for_weight(household: Household, who: str) -> str:
+    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else empty."""
+    lost = weight_lost_words(person_of(household, who), household.today)
+    for course in [one for one in courses(household, who) if one.is_open] if lost else []:
+        at = datetime.combine(household.today, household.now().time())
+        event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)
+        keep(household.store, [event], f"stop the challenge of {course.challenge}")
+    return lost
 
 
 def is_challenged(household: Household, who: str) -> bool:
@@ -280,12 +251,20 @@ def status(household: Household, who: str) -> Status:
     """Where somebody is, and what comes next."""
     now = today(household, who)
     person, done = now.who, courses(household, who)
-    when = person.since
-    tick = clock(when, household.today, scores(household, who)) if person.phase == "elimination" and when else None
+    tick = clock_of(household, person)
     concluded = [one for one in done if one.concluded is not None]
     tried = {one.challenge for one in concluded}
-    left = tuple(one for one in order(person.diet == "vegan", person.avoid) if one not in tried)
-    return Status(person, now, tick, done, left, _to_retest(household.today, concluded, person))
+    left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried)
+    retest, due = _to_retest(household.today, concluded, person), asks_for_weight(person, household.today)
+    return Status(person, now, tick, done, left, retest, due)
+
+
+def clock_of(household: Household, person: Person) -> Clock | None:
+    """Elimination's clock; from the first entry of somebody's log where nobody said when it began. None without."""
+    if person.phase != "elimination" or not household.is_kept:
+        return None
+    since = person.since or first_entry(household.store, person.name)
+    return None if since is None else clock(since, household.today, scores(household, person.name))
 
 
 def _to_retest(day: date, concluded: Sequence[Course], person: Person) -> tuple[Challenge, ...]:
@@ -297,9 +276,3 @@ def _to_retest(day: date, concluded: Sequence[Course], person: Person) -> tuple[
         for challenge, one in last.items()
         if challenge not in found and one.concluded and day - one.concluded >= timedelta(days=_RETEST_DAYS)
     )
-
-
-def days_at_limit(stands: Standing) -> tuple[int, int]:
-    """Calm days and days of a finished challenge that say something."""
-    days = counted(stands.tried)
-    return sum(day.result == "calm" for day in days), len(days)

@@ -27,6 +27,7 @@ class Choices(BaseModel):
     and lysine mg for one person.
     `eaters` names those who eat, with so many `guests`; nobody named is a dish for so many people by the home's rules.
     Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
+    A challenge that goes on counts with any larder, and brings the log, unless `use_challenge` says not.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -61,3 +62,4 @@ class Choices(BaseModel):
     seconds: Seconds = 10.0
     use_settings: bool = True
     use_log: bool = True
+    use_challenge: bool = True

@@ -1,5 +1,6 @@
 """A dinner is cooked: its lots leave the larder, each share is logged and the rest boxed, as one action."""
 
+import math
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, NamedTuple
@@ -7,12 +8,12 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from calmlarder.household.booking import Boxing, Taken, take
 from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
+from calmlarder.household.kept_lots import KeptLot
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
-from calmlarder.store.larder import KeptLot
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -96,14 +97,14 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
             if not dose.in_dish:
                 entries = (*entries, dose_eaten(dose, at, tables))
                 there = [one.lot for one in lots if one.lot.food == dose.food and _holds(one.lot, dose.grams)]
-                uses |= {lot.id: uses.get(lot.id, 0) + dose.grams for lot in there[:1]}
+                uses |= {lot.id: uses.get(lot.id, 0) + math.ceil(dose.grams) for lot in there[:1]}
         keep_doses(household, dinner.doses, at)
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
 
 
-def _holds(lot: Lot, grams: int) -> bool:
+def _holds(lot: Lot, grams: float) -> bool:
     return lot.grams >= grams and why_unfit(lot) is None
 
 

@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
+from calmlarder.history.log_entry import Meal, box_eaten, eaten_of
 from calmlarder.history.nourishment import WEEK_DAYS, WeekNourished, week_of
-from calmlarder.history.told import box_eaten, eaten_of
 from calmlarder.household.booking import eat_box
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
@@ -27,13 +27,13 @@ def box_entry(household: Household, text: str, at: datetime, who: str) -> Eaten 
         return None
     lots = [one.lot for one in household.lots()]
     food = box_named(text, lots, household.tables)
-    return box_eaten(food, at, who, household.tables) if food is not None else None
+    return box_eaten(food, Meal(at, who), household.tables) if food is not None else None
 
 
 def entries_of(household: Household, lots: Sequence[Lot], at: datetime, who: str) -> tuple[Eaten, ...]:
     """What somebody says they ate, as entries of their log."""
-    sure = household.settled().tolerance
-    return tuple(eaten_of(lot, at, who, household.today, household.plain_tables, sure) for lot in lots)
+    meal = Meal(at, who, household.settled().tolerance)
+    return tuple(eaten_of(lot, meal, household.today, household.plain_tables) for lot in lots)
 
 
 def log(household: Household, entries: Sequence[Eaten]) -> list[KeptEaten]:

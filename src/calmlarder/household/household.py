@@ -2,13 +2,16 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.ended import Ended
+from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import Settled, people_of, settled
-from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN, Profile, profile_named
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import boxes_of, with_boxes
@@ -21,7 +24,6 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.larder import KeptLot, lots_on_day, to_answer
 from calmlarder.store.ledger import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
@@ -52,8 +54,16 @@ class Household:
         self.tables = tables  # with the dishes that are boxed in the larder
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
-        self._reader = LarderReader(tables, today)
         self._store: Store | None = None
+
+    @cached_property
+    def _reader(self) -> LarderReader:
+        """Made when the first line is read: taking every name of every food apart is a good part of a start."""
+        return LarderReader(self.plain_tables, self.today)
+
+    def get_ready_to_read(self) -> None:
+        """Long before the first line is typed, so that nobody waits for it then."""
+        _ = self._reader
 
     @property
     def store(self) -> Store:
@@ -82,7 +92,8 @@ class Household:
     def turn_to(self, day: date) -> None:
         """Another day has begun: lines are read, and days left are counted, from it."""
         self.today = day
-        self._reader = self._reader.on_day(day)
+        if "_reader" in self.__dict__:
+            self._reader = self._reader.on_day(day)
 
     def reader_of(self, day: date) -> LarderReader:
         """What reads lines that were typed on a day, with what words mean in this house now."""
@@ -183,14 +194,16 @@ class Household:
         """What holds for who eats: as asked, else as settled here; allergens join those that are settled."""
         home = self.settled()
         return Eating(
-            self.profile_named(profile or home.profile),
+            self.profile_named(profile) if profile else self.profile(),
             diet or home.diet,
             tuple(dict.fromkeys((*home.avoid, *avoid))),
         )
 
     def profile(self) -> Profile:
-        """The caps that hold."""
-        return self.profile_named(self.settled().profile)
+        """The limits that hold for me: while a challenge of mine goes on, those of elimination."""
+        from calmlarder.household.challenges import is_challenged  # it knows the household, too
+
+        return self.profile_named(BASE if self.is_kept and is_challenged(self, ME) else self.settled().profile)
 
     @property
     def profiles(self) -> tuple[str, ...]:

@@ -1,23 +1,22 @@
 """Recipes that were made to fit and kept: the person's own, proposed when their foods are in the larder."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
-from calmlarder.adapt.model import Adapted
-from calmlarder.adapt.nutrition import amounts_after
-from calmlarder.household.adapting import Answer
 from calmlarder.household.household import Household
-from calmlarder.household.plate import PlateAsked, plate_of
 from calmlarder.household.request import Evening
-from calmlarder.household.swapping import grams_to_eat
 from calmlarder.intake.eaten import Portion
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.usable import why_unfit
 from calmlarder.problems import CannotGoOn, Problem
+
+if TYPE_CHECKING:
+    from calmlarder.adapt.model import Adapted
+    from calmlarder.household.adapting import Answer
 
 SETTING = "own recipes"
 MOST = 200  # kept; a household has some dozens
@@ -70,7 +69,7 @@ def own_recipes(household: Household) -> tuple[OwnRecipe, ...]:
     return tuple(found)
 
 
-def keep_recipe(household: Household, answer: Answer) -> OwnRecipe:
+def keep_recipe(household: Household, answer: "Answer") -> OwnRecipe:
     """Keep a recipe that fits, in the place of one of its title. Raises CannotGoOn for one not known to fit."""
     adapted = answer.adapted
     if not (adapted.holds and adapted.known) or adapted.after is None:
@@ -107,24 +106,41 @@ def recipe_numbered(household: Household, number: int) -> OwnRecipe:
     return kept[number - 1]
 
 
+def readable(recipe: OwnRecipe) -> str:
+    """A kept recipe in words: one that came from a page was kept as data."""
+    from calmlarder.cookbook.read import read_recipe
+    from calmlarder.cookbook.write import rewritten
+
+    read = read_recipe(recipe.text)
+    return recipe.text if read.form != "jsonld" else rewritten(read, {}, recipe.serves, "text")
+
+
 def ready_recipes(household: Household, evening: Evening) -> tuple[Ready, ...]:
     """The kept recipes whose foods are there for tonight and that fit beside what was eaten, what goes first on top.
 
     Each is put through the check of a plate; staples that are not typed into the larder are named.
     """
-    there = grams_to_eat(evening.lots)
-    found = [
-        ready
-        for number, recipe in enumerate(own_recipes(household), start=1)
-        if (ready := _ready(household, evening, (number, recipe), there)) is not None
-    ]
-    return tuple(sorted(found, key=lambda one: (one.days_left is None, one.days_left or 0, one.number)))
+    found = (ready_recipe(household, evening, one) for one in numbered_recipes(household))
+    return first_to_go(one for one in found if one is not None)
 
 
-def _ready(
-    household: Household, evening: Evening, numbered: tuple[int, OwnRecipe], there: Mapping[str, float]
-) -> Ready | None:
+def numbered_recipes(household: Household) -> tuple[tuple[int, OwnRecipe], ...]:
+    """What was kept, each with its number from 1."""
+    return tuple(enumerate(own_recipes(household), start=1))
+
+
+def first_to_go(ready: Iterable[Ready]) -> tuple[Ready, ...]:
+    """What has to be eaten first on top, then as they were kept."""
+    return tuple(sorted(ready, key=lambda one: (one.days_left is None, one.days_left or 0, one.number)))
+
+
+def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, OwnRecipe]) -> Ready | None:
+    """One kept recipe, where its foods are there and it fits; else None."""
     number, recipe = numbered
+
+    from calmlarder.household.swapping import grams_to_eat
+
+    there = grams_to_eat(evening.lots)
     request, known = evening.request, household.plain_tables.food_by_id
     if request.minutes is not None and recipe.minutes is not None and recipe.minutes > request.minutes:
         return None
@@ -141,8 +157,19 @@ def _ready(
                 return None
             look_for.append(food.name)
         portions.append(Portion(food, one.grams * share, one.grams_high * share, one.weighed))
+
+    from calmlarder.household.plate import PlateAsked, plate_of
+
     asked = PlateAsked(
-        (), request.sitting, request.people, request.tolerance, False, request.profile.name, request.stacking, False
+        (),
+        request.sitting,
+        request.people,
+        request.tolerance,
+        False,
+        request.profile.name,
+        request.stacking,
+        False,
+        request.table,
     )
     plate = plate_of(household, asked, portions)
     if plate.faults or not plate.answer.judged.fits:
@@ -158,7 +185,9 @@ def _first(recipe: OwnRecipe, lots: Sequence[Lot], household: Household) -> tupl
     return (None, "") if first is None else (first.days_left, household.name_of(first.food))
 
 
-def _foods(adapted: Adapted) -> tuple[OwnFood, ...]:
+def _foods(adapted: "Adapted") -> tuple[OwnFood, ...]:
+    from calmlarder.adapt.nutrition import amounts_after
+
     summed: dict[str, list[OwnFood]] = {}
     for one in amounts_after(adapted):
         own = OwnFood(food=one.food, grams=float(one.grams), grams_high=float(one.high), weighed=one.weighed)

@@ -8,6 +8,7 @@ from pydantic import ValidationError
 from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS, Person
 from calmlarder.household.settings import NUMBERS, PERSONS, people_of
+from calmlarder.household.weighing import with_weight
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.profile import OWN
@@ -89,6 +90,8 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
             for fault in error.errors(include_url=False)
         ]
         raise CannotGoOn(faults) from None
+    if values.get("weight_kg") is not None and new.weight_kg is not None:
+        new = new.model_copy(update={"weighed": with_weight(person, new.weight_kg, household.today)})
     if new.profile == OWN and not new.own_limits:
         remedy = f'finish a challenge, or `calmlarder people set {new.name} --limit "gos 1" --said-by "my dietitian"`'
         raise CannotGoOn([Problem(where="profile", what="no limits of their own are kept yet", remedy=remedy)])

@@ -20,6 +20,15 @@ APPETITE = (0.3, 1.0, 2.0)
 CHILD, HUNGRY = 0.6, 1.3
 
 
+class Weighed(BaseModel):
+    """What the scale said on a day, kg."""
+
+    model_config = ConfigDict(frozen=True)
+
+    on: date
+    kg: Annotated[float, Field(ge=2, le=400)]
+
+
 class Person(BaseModel):
     """One person. Foods are ids; protein is g at a dinner, weight kg, age years; None where it was never said.
 
@@ -35,6 +44,7 @@ class Person(BaseModel):
     disliked: tuple[str, ...] = ()
     protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
     weight_kg: Annotated[float | None, Field(ge=2, le=400)] = None
+    weighed: tuple[Weighed, ...] = ()  # day by day, as far as they said it
     age: Annotated[int | None, Field(ge=0, le=120)] = None
     appetite: Annotated[float, Field(ge=APPETITE[0], le=APPETITE[2])] = APPETITE[1]
     phase: Phase | None = None

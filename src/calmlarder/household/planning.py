@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.challenge_dose import with_protocol
 from calmlarder.household.household import Household
+from calmlarder.household.reminders import tolerated_words
 from calmlarder.household.request import Evening, evening, settled_for, stacking_for
+from calmlarder.intake.eaten import ME
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
 
 SECONDS = 20.0  # the longest a round takes, as the plan's aim has it
 USUAL_DAYS = 3
+_CHECK_SHARE, _CHECK_MOST_S = 0.1, 1.0  # of the time, for the check of the plan: ours
 _APART_S = 0.5  # between two plans shown: an eye can follow
 
 
@@ -68,8 +71,10 @@ def plan_asked(
     if asked.request.stacking is None:
         how, _ = stacking_for(choices, settled_for(household, choices), sittings[0].at)
         asked = asked._replace(request=asked.request.model_copy(update={"stacking": how}))
-    if household.is_kept and choices.use_log and choices.use_settings:
+    if household.is_kept and choices.use_challenge:
         asked = _with_protocol(household, asked, sittings)
+        words = tolerated_words(household, choices.eaters or (ME,)) if choices.use_settings else []
+        asked = asked._replace(from_home=(*asked.from_home, *words))
     return PlanAsked(asked, sittings, Stop())
 
 
@@ -78,7 +83,7 @@ def _with_protocol(household: Household, asked: Evening, sittings: "tuple[Planne
     dinners = [one.at for one in sittings if one.sitting == "dinner"]
     request, doses = with_protocol(household, asked.request, dinners)
     words = [
-        f"{at:%a %d %b} with {dose.grams} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
+        f"{at:%a %d %b} with {dose.grams:g} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
         for at, dose in doses
     ]
     return asked._replace(request=request, from_home=(*asked.from_home, *words))
@@ -137,6 +142,7 @@ def plan(
 ) -> Outcome:
     """The best plan found in the time or until the stop; `better` and `bound` hear how it comes about, in a thread."""
     from calmlarder.household.checked import plan_faults
+    from calmlarder.household.parts_in_plans import with_parts
     from calmlarder.patterns.load import shipped_patterns
     from calmlarder.plan.plan_days import plan_days
     from calmlarder.plan.weights import MOST_TO_BUY
@@ -159,11 +165,12 @@ def plan(
             bound(points)
 
     lots, request, tables = asked.evening.lots, asked.evening.request, asked.evening.tables
+    seconds = SECONDS if asked.seconds is None else asked.seconds
     planned = plan_days(
         lots, asked.sittings, request, shipped_patterns(), tables,
-        SECONDS if asked.seconds is None else asked.seconds, None if better is None else so_far, asked.stop,
+        seconds - min(_CHECK_SHARE * seconds, _CHECK_MOST_S), None if better is None else so_far, asked.stop,
         asked.kept, on_bound=None if bound is None else higher,
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
         rounds=asked.work, bound=asked.work is None,
     )  # fmt: skip
-    return outcome(planned)
+    return outcome(with_parts(planned, asked.sittings, asked.evening))

@@ -8,11 +8,13 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
-from calmlarder.history.told import portion_of
+from calmlarder.history.log_entry import portion_of
 from calmlarder.household.challenges import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.intake.amounts import Tolerance
+from calmlarder.intake.cap_words import component_words
+from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
@@ -20,11 +22,12 @@ from calmlarder.intake.nourished import nourished_of
 from calmlarder.intake.plate import Item
 from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Stacking, still_counted
+from calmlarder.intake.table import Eater, table_profile
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
 from calmlarder.larder.reading import Reading
 from calmlarder.matching.line import amount_in
-from calmlarder.render.cap_words import component_words
+from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object
 from calmlarder.tables.vocabulary import Sitting
 
@@ -32,7 +35,8 @@ from calmlarder.tables.vocabulary import Sitting
 class PlateAsked(NamedTuple):
     """What is on it, for how many, how sure the amounts are, by which limits; `before` says whose log counts, if any.
 
-    `profile` is None where the home's holds. `wants_change` asks for the smallest change of a plate that does not fit.
+    `profile` is None where the home's holds, and not asked where `eaters` are named, who share by appetite.
+    `wants_change` asks for the smallest change of a plate that does not fit. A `dose` of a challenge lies on it, too.
     """
 
     texts: Sequence[str]
@@ -43,6 +47,8 @@ class PlateAsked(NamedTuple):
     profile: str | None = None
     before: Stacking | None = None
     wants_change: bool = True
+    eaters: tuple[Eater, ...] = ()
+    dose: Dose | None = None
 
 
 class Plate(NamedTuple):
@@ -81,6 +87,8 @@ def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion
 
 def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
     profile = _limits(household, asked)
+    if asked.dose is not None:
+        read = _with_dose(household, asked.dose, read)
     how = asked.before
     eaten = () if how is None else household.eaten(how.at, how.longest_hours)
     table = Table(profile.at(asked.sitting), asked.people, () if how is None else still_counted(eaten, how))
@@ -101,34 +109,61 @@ def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
         "stacking": None if how is None else how.model_dump(mode="json"),
         "eaten": [one.model_dump(mode="json") for one in eaten],
         "most_g": [str(portion.high) for portion in read.portions],
+        "doses": [] if asked.dose is None else [asked.dose.model_dump(mode="json") | {"in_dish": True}],
         "boxes": _boxes(household, items),
     }
     return Plate(answer, verify(plate_object(answer), request, household.folders), read.portions)
 
 
+def _with_dose(household: Household, dose: Dose, read: "_Read") -> "_Read":
+    """The plate with the weighed dose, exempt exactly by it. Raises CannotGoOn where its food is on it already."""
+    if any(dose.food in one.item.profile.foods for one in read.foods):
+        remedy = "leave it out of the plate, or leave out --dose"
+        raise CannotGoOn([Problem(where=dose.name, what="is on the plate beside today's dose of it", remedy=remedy)])
+    rest = rest_of(dose.food, dose.group, household.plain_tables)
+    item = Item(dose.food, rest, Fraction(str(dose.grams)), True)
+    text = f"today's dose, {dose.grams:g} g {dose.name}"
+    portion = Portion(household.plain_tables.food_by_id[dose.food], dose.grams, dose.grams, True)
+    return _Read((*read.foods, OnPlate(text, dose.name, item)), (*read.portions, portion), read.unread)
+
+
 def _limits(household: Household, asked: PlateAsked) -> Profile:
     """As asked, else those of the one person whose log counts, else the home's."""
+    if asked.eaters:
+        return table_profile(asked.eaters)
     names = () if asked.before is None else asked.before.who
     one = next((person for person in people(household) if (person.name,) == names and person.name != ME), None)
     if asked.profile or one is None:
-        return household.profile_named(asked.profile or household.settled().profile)
+        return household.profile_named(asked.profile) if asked.profile else household.profile()
     return one.limits(household.tables, during_challenge=is_challenged(household, one.name))
 
 
-def counts_before(household: Household, at: datetime, who: str) -> Stacking | None:
+def counts_before(household: Household, at: datetime, *who: str) -> Stacking | None:
     """How somebody's log counts at a moment, as settled at home; None where nothing is kept."""
     if not household.is_kept:
         return None
     home = household.settled()
     return Stacking(
-        at=at, window_hours=home.window_hours, fade=home.fade, own=home.own, who=(who,), offsets_min=offsets_at(at)
+        at=at, window_hours=home.window_hours, fade=home.fade, own=home.own, who=who, offsets_min=offsets_at(at)
     )
 
 
-def plate_eaten(household: Household, found: Plate, at: datetime, who: str) -> Eaten:
-    """The plate as one entry of somebody's log; what could not be counted is named in it."""
-    tables = household.tables
-    loads, _ = loads_of(found.portions, tables, household.settled().tolerance)
+def shares_of_plate(asked: PlateAsked, who: str) -> dict[str, Fraction]:
+    """Who of the log eats which share of all that is on it: those who are named by appetite, else one of so many."""
+    if not asked.eaters:
+        return {who: Fraction(1, asked.people)}
+    whole = sum((Fraction(str(one.appetite)) for one in asked.eaters), Fraction(0))
+    return {one.who: Fraction(str(one.appetite)) / whole for one in asked.eaters if not one.is_guest}
+
+
+def plate_eaten(household: Household, found: Plate, at: datetime, eater: tuple[str, Fraction]) -> Eaten:
+    """Somebody's share of the plate as one entry of their log; what could not be counted is named in it."""
+    tables, (who, share) = household.tables, eater
+    portions = [
+        one._replace(grams=float(one.grams * share), high=float(one.high * share), shared_by=1 / share)
+        for one in found.portions
+    ]
+    loads, _ = loads_of(portions, tables, household.settled().tolerance)
     names = ", ".join(one.name for one in found.answer.foods)
     unread = [one.text for one in found.answer.unread]
     return Eaten(
@@ -137,10 +172,10 @@ def plate_eaten(household: Household, found: Plate, at: datetime, who: str) -> E
         text=", ".join(dict.fromkeys([*(one.text for one in found.answer.foods), *unread])),
         food="",
         title=f"plate of {names}" if names else "plate",
-        grams=round(sum(portion.grams for portion in found.portions), 1),
+        grams=round(sum(portion.grams for portion in portions), 1),
         loads=loads,
         unknown=tuple(unread),
-        nourished=nourished_of((portion.food, portion.grams) for portion in found.portions),
+        nourished=nourished_of((portion.food, portion.grams) for portion in portions),
     )
 
 

@@ -76,6 +76,9 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     from calmlarder.compose.request import DinnerRequest, protein_floor
 
     home = settled_for(household, choices)
+    is_dosed = choices.use_challenge and household.is_kept
+    is_dosed = is_dosed and any(is_challenged(household, name) for name in choices.eaters or (ME,))
+    use_log = choices.use_log or is_dosed
     values, words = _chosen_or_settled(choices, home)
     how, words_of_hours = stacking_for(choices, home, household.now() if choices.at is None else choices.at)
     me = people_of(home)[0]
@@ -107,14 +110,14 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         equipment=Equipment(
             rings=values["rings"], missing=tuple(dict.fromkeys((*home.equipment.missing, *choices.missing)))
         ),
-        eaten=household.eaten(how.at, how.longest_hours) if choices.use_log else (),
-        stacking=how if choices.use_log and household.is_kept else None,
+        eaten=household.eaten(how.at, how.longest_hours) if use_log else (),
+        stacking=how if use_log and household.is_kept else None,
         had=had_of(household.eaten_since(since(household.today)), household.today) if choices.use_log else (),
         declined=home.declined_on(household.today),
     )
     if choices.eaters or choices.guests:
         return _at_table(household, choices, Evening(request, lots, tables, household.folders, tuple(words_of_hours)))
-    if choices.use_settings and choices.use_log and household.is_kept and is_challenged(household, ME):
+    if is_dosed:
         words += [f"a challenge goes on: the limits of {BASE}"] if choices.profile is None else []
         profile = request.profile if choices.profile else household.profile_named(BASE)
         request = with_doses(household, request.model_copy(update={"profile": profile}), lots)

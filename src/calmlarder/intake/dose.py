@@ -23,7 +23,10 @@ CHALLENGE = "challenge"  # the text of an entry that stands for what else a dose
 
 
 class Dose(BaseModel):
-    """Whole grams of a food that hold `dose_g` of a group, for one person; in the dish itself, or beside it."""
+    """Grams of a food that hold `dose_g` of a group, for one person; in the dish itself, or beside it.
+
+    Whole from 10 g on, tenths below; of a dose in the dish always whole.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -32,7 +35,7 @@ class Dose(BaseModel):
     group: Group
     food: str
     name: str
-    grams: int
+    grams: float
     dose_g: float
     in_dish: bool = False
 
@@ -45,7 +48,7 @@ def rest_of(food: str, group: Group, tables: Tables) -> LoadProfile:
 
 def rest_entry(dose: Dose, at: datetime, tables: Tables, sure: Tolerance) -> Eaten:
     """The same as something eaten at a moment: it takes its room, and the dose takes none."""
-    profile, grams = rest_of(dose.food, dose.group, tables), Fraction(dose.grams)
+    profile, grams = rest_of(dose.food, dose.group, tables), Fraction(str(dose.grams))
     cutoff, loads = tables.food_by_id[dose.food].cutoff_class, list[Load]()
     for group in ALL_GROUPS:
         use = load_of_group(profile, group, sure)
@@ -54,7 +57,7 @@ def rest_entry(dose: Dose, at: datetime, tables: Tables, sure: Tolerance) -> Eat
             loads.append(
                 Load(item=dose.food, food=dose.food, cutoff_class=cutoff, group=group, likely_ug=likely, off_ug=off)
             )
-    title = f"{dose.grams} g {dose.name}, the challenge"
+    title = f"{dose.grams:g} g {dose.name}, the challenge"
     return Eaten(
         at=at, who=dose.who, text=CHALLENGE, food=dose.food, title=title, grams=float(dose.grams), loads=tuple(loads)
     )

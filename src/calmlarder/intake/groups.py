@@ -64,6 +64,7 @@ def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
     """
     fructose, glucose = components["fructose"], components["glucose"]
     excess, excess_error = _excess(fructose, glucose)
+    errors = {name: row.error_g for name, row in components.items()}
     exact: dict[Group, tuple[Decimal, Decimal]] = {}
     for group in ALL_GROUPS:
         if group == "excess_fructose":
@@ -71,10 +72,10 @@ def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
             continue
         names = _MEASURED_APART[group]
         typical = sum((components[name].g_per_100g for name in names), Decimal(0))
-        squares = sum((components[name].error_g ** 2 for name in names), Decimal(0))
+        squares = sum((errors[name] ** 2 for name in names), Decimal(0))
         if group == "total":
             typical, squares = typical + excess, squares + excess_error**2
-        error = components[names[0]].error_g if len(names) == 1 else squares.sqrt() if squares else Decimal(0)
+        error = errors[names[0]] if len(names) == 1 else squares.sqrt() if squares else Decimal(0)
         exact[group] = (typical * _MG_PER_G, error * _MG_PER_G)
     return FoodFigures(
         MappingProxyType({group: math.ceil(typical) for group, (typical, _) in exact.items()}),

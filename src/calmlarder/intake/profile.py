@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.shared_cap import PersonCap
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
@@ -88,12 +89,12 @@ def profile_named(name: str, tables: Tables) -> Profile:
     )
 
 
-def typical_room(cap: Cap) -> int:
+def typical_room(cap: Cap | PersonCap) -> int:
     """What is likely may come to so much, in hundredths of a mg, rounded down."""
     return int((cap.typical_g + TO_GRAMS) * 1000 * PER_MG)
 
 
-def at_most_room(cap: Cap) -> int | None:
+def at_most_room(cap: Cap | PersonCap) -> int | None:
     """What may come at most may come to so much, in hundredths of a mg, rounded down; None where nothing says."""
     return None if cap.at_most_g is None else int((cap.at_most_g + TO_GRAMS) * 1000 * PER_MG)
 

@@ -27,13 +27,6 @@ class TableCap(Cap):
 
     persons: tuple[PersonCap, ...]
 
-    def alone(self, one: PersonCap) -> Cap:
-        """The limit of one of them."""
-        fields = {
-            name: getattr(self, name) for name in ("profile", "scope", "group", "sittings", "applies_to", "source")
-        }
-        return Cap.model_construct(**fields, typical_g=one.typical_g, at_most_g=one.at_most_g)
-
 
 def table_cap(caps: list[tuple[PersonCap, Cap]]) -> TableCap:
     """One limit of what several people hold under one key."""

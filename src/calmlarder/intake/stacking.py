@@ -5,8 +5,9 @@ how far apart two sittings must be.
 """
 
 import math
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import datetime, timedelta
+from functools import lru_cache
 from typing import Annotated, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -16,7 +17,7 @@ from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Load
 from calmlarder.intake.load import BUDGET
 from calmlarder.intake.own import MOST_HOURS, Own
 from calmlarder.intake.profile import USED_UP_ROOM, at_most_room, typical_room
-from calmlarder.intake.shared_cap import TableCap
+from calmlarder.intake.shared_cap import PersonCap, TableCap
 from calmlarder.tables.cap_rows import Cap
 
 WINDOW_HOURS = 3.0  # common practice, no source
@@ -200,9 +201,19 @@ def rooms(counted: Sequence[Counted], cap: Cap, food: str | None = None) -> tupl
             before = pasts.get(who, (0, []))
             pasts[who] = (before[0] + likely, [*before[1], *off])
     if isinstance(cap, TableCap):
-        found = {room_of(cap, person.who, *pasts.get(person.who, (0, []))) for person in cap.persons}
-    else:
-        found = {room_after(cap, *past) for past in pasts.values()} or {room_after(cap, 0, ())}
+        if not pasts:
+            return _rooms_at_first(cap.persons)
+        return _apart({room_of(cap, person.who, *pasts.get(person.who, (0, []))) for person in cap.persons})
+    return _apart({room_after(cap, *past) for past in pasts.values()} or {room_after(cap, 0, ())})
+
+
+@lru_cache(maxsize=4096)  # every dish of an evening asks for the same few
+def _rooms_at_first(persons: tuple[PersonCap, ...]) -> tuple[Room, ...]:
+    """Of a table where nothing that was eaten before counts."""
+    return _apart({_room_of_person(person, 0, ()) for person in persons})
+
+
+def _apart(found: Collection[Room]) -> tuple[Room, ...]:
     return tuple(sorted(one for one in found if not any(fits_within(other, one) for other in found if other != one)))
 
 
@@ -213,14 +224,18 @@ def room_of(cap: Cap, who: str, likely_ug: int, off_ug: Sequence[int]) -> Room:
     person = next((one for one in cap.persons if one.who == who), None)
     if person is None:  # no limit of theirs, whatever they had before
         return Room(NO_LIMIT_ROOM, None, (), False)
+    return _room_of_person(person, likely_ug, off_ug)
+
+
+def _room_of_person(person: PersonCap, likely_ug: int, off_ug: Sequence[int]) -> Room:
     past = (likely_ug, off_ug) if person.counts_past else (0, ())
-    room = room_after(cap.alone(person), *past)
+    room = room_after(person, *past)
     most = None if room.at_most is None else math.floor(room.at_most * person.shares)
     before = tuple(math.ceil(off * person.shares) for off in room.before)
     return Room(math.floor(room.likely * person.shares), most, before, room.used_up)
 
 
-def room_after(cap: Cap, likely_ug: int, off_ug: Sequence[int]) -> Room:
+def room_after(cap: Cap | PersonCap, likely_ug: int, off_ug: Sequence[int]) -> Room:
     """The room that is left after so much, with the deviations of its items."""
     before, typical, most = -(-likely_ug // _UG), typical_room(cap), at_most_room(cap)
     off = tuple(sorted((-(-one // _UG) for one in off_ug if one), reverse=True)[:BUDGET])

@@ -51,6 +51,11 @@ class TableProfile(Profile):
     eaters: tuple[Eater, ...]
     _made: dict[tuple[Sitting, ...], Profile] = PrivateAttr(default_factory=dict)  # asked for by every dish
 
+    @property
+    def plain(self) -> dict[str, Any]:
+        """What the checks need to make the limits again, of each person."""
+        return {**super().plain, "table": [one.plain for one in self.eaters]}
+
     def at(self, *sittings: Sitting) -> Profile:
         """What holds for an equal share, each limit with each person's own."""
         if sittings not in self._made:

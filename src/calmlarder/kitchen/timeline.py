@@ -11,6 +11,8 @@ from calmlarder.kitchen.schedule import Schedule, schedule
 from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, Work, work_of
 from calmlarder.patterns.pattern import Pattern
 
+_HOT = frozenset({RING, OVEN, MICROWAVE})
+
 
 class Moment(BaseModel):
     """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it.
@@ -67,9 +69,13 @@ def _moment(one: Work, planned: Schedule) -> Moment:
 def _steps(work: Sequence[Work]) -> tuple[str, ...]:
     """What follows one upon the other at one place is one step."""
     steps: list[str] = []
-    for stage, pieces in groupby(work, key=lambda one: one.stage):
+    something_is_on = False
+    for stage, group in groupby(work, key=lambda one: one.stage):
+        pieces = list(group)
         said = [piece.said for piece in pieces]
-        steps.append(f"Get ready: {'; '.join(said)}." if stage == "ready" else " ".join(said))
+        lead = "Meanwhile get ready" if something_is_on else "Get ready"
+        steps.append(f"{lead}: {'; '.join(said)}." if stage == "ready" else " ".join(said))
+        something_is_on = something_is_on or any(_HOT.intersection(piece.task.needs) for piece in pieces)
     return tuple(f"{step.rstrip('.')}." for step in steps)
 
 

@@ -26,7 +26,8 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
     def names(found: re.Match[str]) -> str:
         chosen: dict[str, bool] = {}  # and whether it is a protein, which a title does not hide
         for name in slot_names(found):
-            inside = sorted((one for one in things if one.slot == name), key=lambda one: -_portions(one))
+            here = (one for one in things if one.slot == name and one.food.kind != "paste")
+            inside = sorted(here, key=lambda one: -_portions(one))
             for one in inside[:_NAMES]:
                 if one is inside[0] or not _crumb(one, inside[0], people):
                     chosen.setdefault(_menu_name(one), pattern.slots[name].role == "protein")

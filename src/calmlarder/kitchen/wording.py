@@ -90,8 +90,10 @@ def wants_water(filling: Filling, method: Method) -> bool:
     return method in {"boil", "steam"} and filling.food.state not in ALREADY_COOKED and filling.minutes > 0
 
 
-def egg_words(place: str, thing: str) -> str:
-    """An egg among other proteins goes in by itself."""
+def egg_words(place: str, thing: str, whole: bool = False) -> str:
+    """An egg among other proteins goes in by itself; `whole` says that it is laid on the dish as it is."""
+    if whole:
+        return f"push aside, crack in {thing}, and fry until white and yolk are set"
     if place == "pot":
         return f"crack in {thing} one by one, and leave them until white and yolk are set"
     return f"crack in {thing}, and stir until white and yolk are set"
@@ -101,8 +103,9 @@ def fried_eggs(said: str) -> str:
     """A sentence for tofu, fish or meat that is laid on top, where eggs stand in: they are fried whole."""
     said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
     said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
+    said = re.sub(r"(crack in (?:\d+ g |all \d+ g |the )?eggs?) in it\b", r"\1", said)
     said = re.sub(r"(?:,? and fry)? until (?:golden|browned|done)\b", "", said)
-    return sentence(re.sub(r" and (?=lift out)", " fry until white and yolk are set, and ", said))
+    return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
 
 def warmed_pulses(said: str) -> str:

@@ -248,7 +248,8 @@ class _Kitchen:
             names = [self._mention(group)(one) for one in group]
             shorts = [one.food.name for one in group]
             if group[0].food.kind == "egg":
-                said, line = egg_words(step.place, names[0]), egg_words(step.place, shorts[0])
+                whole = self._laid_on_top(group[0].slot)
+                said, line = (egg_words(step.place, name, whole) for name in (names[0], shorts[0]))
             else:
                 lead = f"for the last {group[0].minutes} minute{'s' * (group[0].minutes != 1)}"
                 said = f"{lead} add {listed(names)} {_ON[step.place]}"

@@ -94,6 +94,8 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
     parts = [Part(tables.food_by_id[part.food], Decimal(part.grams)) for part in mixture.parts]
     whole = Decimal(mixture.shares * mixture.share_grams)
     made = made_food(box.food_id, parts, whole, "boxed", "base", tables)
+    # What is known of it, so that one pinch of something unknown does not take the whole for nothing.
+    energy = sum((part.grams * (part.food.energy_kcal or 0) for part in parts), Decimal(0)) / whole
     protein = sum((part.grams * (part.food.protein_g or 0) for part in parts), Decimal(0)) / whole
     lysine = sum((part.grams * (part.food.lysine_mg or 0) for part in parts), Decimal(0)) / whole
     food = made.food.model_copy(
@@ -102,6 +104,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
             "name": f"{box.title[:1].lower()}{box.title[1:]} (boxed)",
             "state": "cooked",
             "portion_g": Decimal(mixture.share_grams),
+            "energy_kcal": energy.quantize(Decimal("0.01"), rounding=ROUND_DOWN),
             # Rounded down: a floor that is met by the rounded figure is met.
             "protein_g": protein.quantize(Decimal("0.001"), rounding=ROUND_DOWN),
             "lysine_mg": lysine.quantize(Decimal("0.1"), rounding=ROUND_DOWN),

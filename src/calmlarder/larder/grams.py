@@ -1,6 +1,7 @@
 """From an amount in a cook's words to grams of a food."""
 
-from calmlarder.matching.amounts import CONTAINERS, Amount, spread
+from calmlarder.matching.amounts import Amount, spread
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
@@ -32,7 +33,10 @@ _NEAREST = {
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
+    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
+_SMALL_TIN_GRAMS = 180  # what is drained from a small one, of fish say, which is no fifth of a large tin
+_OF_A_SMALL_TIN = 0.7  # common practice, no source
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
 
@@ -62,6 +66,9 @@ _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "lea
 _SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
 _SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a piece; common practice, no source
 _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
+_SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
+_IN_A_NET = Span(4, 6, 10)  # pieces; common practice, no source
+_LARGE = 450  # grams: of what is heavier `a piece` is a part; ours
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
 _FEWEST_OF_A_PORTION = 0.12  # less of a main thing is a slip of the pen (15 g of chicken): ours
@@ -91,12 +98,17 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
+    if amount.measure == "piece" and amount.how == "guessed" and one.typical >= _LARGE:
+        one = one.times(_END)  # a piece of pumpkin is no whole one
     if amount.measure in _SMALLER and row.measure == "piece":
         one = one.times(_SMALLER[amount.measure])
     if amount.measure == "heel" and row.measure != "heel" and food.kind != "bread":
         amount = amount._replace(measure=None, share=True, number=amount.number.times(_END))
         row = _measure_for(amount, food, tables) or row
         one = Span(float(row.low), float(row.grams), float(row.high))
+    if row.food == "*" and row.measure == "bag" and food.kind in _SOLD_IN_NETS and told_by_piece(food, tables):
+        piece = _named("piece", food, tables) or row
+        one = Span(float(piece.low), float(piece.grams), float(piece.high)).times(_IN_A_NET)
     if row.food == "*" and row.measure == "portion":
         # Nothing is known of its packs: some portions of it, no more than the general one.
         most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)
@@ -172,7 +184,8 @@ def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
     if food.state == "canned drained" and amount.measure in {"tin", "can"}:
         row = tables.measure(food, "tin")
         if row is not None and amount.grams.typical > 1.2 * float(row.grams):
-            share = float(row.grams) / _GROSS_TIN_GRAMS
+            whole = float(row.grams)
+            share = whole / _GROSS_TIN_GRAMS if whole > _SMALL_TIN_GRAMS else _OF_A_SMALL_TIN
             return amount.grams.times(Span(share, share, share))
     return amount.grams
 
@@ -184,6 +197,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
+    if food.kind == "tofu":
+        wanted = ("block", *wanted)  # one tofu is a block of it
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     for name in (*wanted, *CONTAINERS):

@@ -6,6 +6,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.box import Box
+from calmlarder.tables.vocabulary import Allergen
 
 CRUMB_GRAMS = 5  # of a lot, less than this is nothing left: common practice, no source
 
@@ -55,6 +56,8 @@ class Lot(BaseModel):
     always: bool = False  # said to be there at all times: of usual pack size, and never cooked away
     assumed: tuple[str, ...] = ()  # what its line leaves unsaid and was taken for granted, in words (`dry`)
     label: str = ""  # the list of ingredients on its packet, as it was typed
+    label_allergens: tuple[Allergen, ...] = ()  # that list names them, or says that there may be traces
+    label_triggers: tuple[str, ...] = ()  # words of that list that surely hold what the food's figures do not count
     kept_for: str | None = None  # what the cook keeps it for (`tomorrow's lunch`): theirs, but not for tonight
 
     @property

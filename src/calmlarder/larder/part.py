@@ -3,7 +3,7 @@
 import re
 
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.amounts import UNIT_GRAMS
+from calmlarder.matching.measures import UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, number
 
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))

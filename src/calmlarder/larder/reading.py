@@ -10,7 +10,7 @@ from rapidfuzz import fuzz, process
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.to_answer import NO_DAY, About, Answers, ToAnswer
-from calmlarder.larder.urgency import COOKED_STATES, urgency_of
+from calmlarder.larder.urgency import COOKED_STATES, Kept, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dates import Dated
 from calmlarder.matching.foods import Candidate, Match
@@ -229,7 +229,7 @@ class LarderReader:
         place = line.place or _usual_place(food, line)
         condition = ", ".join(part.conditions) or None
         dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line, part)
-        urgency = urgency_of(dates, condition, food, place, self._today, self._tables)
+        urgency = urgency_of(dates, condition, Kept(food, place, self._today, self._tables))
         return Lot(
             id=lot_id,
             line=line.text,

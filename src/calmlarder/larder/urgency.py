@@ -27,7 +27,7 @@ class Urgency(NamedTuple):
     safety_from: str
 
 
-class _Kept(NamedTuple):
+class Kept(NamedTuple):
     """What is kept where, on which day it is asked."""
 
     food: Food
@@ -36,20 +36,18 @@ class _Kept(NamedTuple):
     tables: Tables
 
 
-def urgency_of(
-    dates: tuple[Dated, ...], condition: str | None, food: Food, place: str, today: date, tables: Tables
-) -> Urgency:
+def urgency_of(dates: tuple[Dated, ...], condition: str | None, kept: Kept) -> Urgency:
     """The nearest of label, opened or made plus keeping time, and condition.
 
     The nearest day is what presses; a day of safety is kept beside it, as an older best-before must not hide it.
     """
     frozen = min((dated.on for dated in dates if dated.kind == "frozen" and dated.on), default=None)
-    found = (_running(dated, frozen, _Kept(food, place, today, tables)) for dated in dates)
+    found = (_running(dated, frozen, kept) for dated in dates)
     deadlines = [deadline for deadline in found if deadline is not None]
     if condition:
-        deadlines.append(Deadline(today + timedelta(days=1), f"{condition}: use within a day", False))
-    nearest = _first(deadlines, today)
-    return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], today))
+        deadlines.append(Deadline(kept.today + timedelta(days=1), f"{condition}: use within a day", False))
+    nearest = _first(deadlines, kept.today)
+    return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], kept.today))
 
 
 def _first(deadlines: list[Deadline], today: date) -> tuple[int | None, str]:
@@ -59,7 +57,7 @@ def _first(deadlines: list[Deadline], today: date) -> tuple[int | None, str]:
     return (first.on - today).days, first.why
 
 
-def _running(dated: Dated, frozen: date | None, kept: _Kept) -> Deadline | None:
+def _running(dated: Dated, frozen: date | None, kept: Kept) -> Deadline | None:
     """The deadline of a day that counts: in the freezer the clocks stand still that had not run out before."""
     if dated.kind == "frozen":
         return _deadline(dated, kept) if kept.place == "freezer" else None
@@ -69,7 +67,7 @@ def _running(dated: Dated, frozen: date | None, kept: _Kept) -> Deadline | None:
     return before if before is not None and before.on < frozen else None
 
 
-def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
+def _deadline(dated: Dated, kept: Kept) -> Deadline | None:
     food = kept.food
     if dated.kind in {"use-by", "best-before"} and dated.on is not None:
         return Deadline(dated.on, f"{dated.kind} {dated.on.isoformat()}", dated.kind == "use-by")
@@ -90,7 +88,7 @@ def _deadline(dated: Dated, kept: _Kept) -> Deadline | None:
     return Deadline(since + timedelta(days=row.days), f"{when}; {keeps}", row.kind == "safety")
 
 
-def _keeping(kept: _Kept, state: str) -> Keeping | None:
+def _keeping(kept: Kept, state: str) -> Keeping | None:
     """How long it keeps there; out of the fridge no longer than in it where that is about safety."""
     row = kept.tables.keeping_of(kept.food, kept.place, state)
     if row is None and kept.place == "cupboard":

@@ -10,7 +10,7 @@ def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
     if lot.is_unsafe:
         return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
     if lot.owner and not (lot.owner_agrees or use_shared):
-        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok), or give --use-shared"
+        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok) behind it"
     if lot.kept_for:
         return f"it is kept for {lot.kept_for}: write the line without that to use it now"
     return None

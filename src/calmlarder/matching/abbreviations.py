@@ -26,7 +26,13 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "houmus": ("hummus",), "humus": ("hummus",), "beetroots": ("beetroot",), "beet": ("beetroot",),
     "no": ("without",), "minus": ("without",), "pb": ("peanut", "butter"), "evoo": ("olive", "oil"), "oj": ("orange",
     "juice"),
-    "mac": ("macaroni",),
+    **dict.fromkeys((
+        "tk", "tiefkuhl", "gefroren", "surgele", "surgeles", "surgelee", "surgelees", "congelado", "congelada",
+        "congelados", "congeladas", "surgelato", "surgelata", "surgelati", "surgelate", "mrozone", "mrozony",
+    ), ("frozen",)),
+    **dict.fromkeys(("gekocht", "gekochte", "cuit", "cuite", "cuits", "cotto", "cotta", "cocido", "cocida", "cocidos",
+        "cocidas", "gotowany", "gotowane", "rebus"), ("cooked",)),
+    "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
     "nat": ("natural",), "daal": ("dal",), "dhal": ("dal",), "dahl": ("dal",), "pnut": ("peanut",),
     "coco": ("coconut",),
@@ -44,5 +50,6 @@ ONLY_BESIDE: Mapping[str, frozenset[str]] = MappingProxyType(
         "pot": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking"}),
         "pots": frozenset({"sweet", "new", "baby", "jacket", "salad", "baking", "roast"}),
         "mac": frozenset({"cheese"}),
+        "vin": frozenset({"rice", "wine", "cider", "malt", "balsamic", "white", "red", "sherry", "apple"}),
     }
 )

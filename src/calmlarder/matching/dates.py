@@ -15,6 +15,7 @@ from calmlarder.matching.calendar_days import (
     parse_day_of,
     weekday_slip,
 )
+from calmlarder.matching.measures import MEASURE, UNIT
 
 # `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
@@ -56,7 +57,8 @@ _SURE = frozenset({
 })  # fmt: skip
 _KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(
-    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this))*[:]?\s+({DAY_WORD})(?![\w/])"
+    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
+    rf"\s+({DAY_WORD})(?![\w/])"
 )
 _DATE_AND_KIND = re.compile(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
@@ -94,9 +96,12 @@ _LAST_DAY = re.compile(
     r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
-_DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
+# `monday's soup`; `tues` and `thurs` are days themselves.
+_DAYS_POSSESSIVE = re.compile(
+    rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])"
+)
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
     rf"|th)? {MONTH}(?: \d{{4}})?"
@@ -105,20 +110,31 @@ _BARE_ON = (
     rf"|the day before yesterday"
     rf"|day before yesterday|day after tomorrow|last night"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"
-    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: {MONTH})?(?! ?(?:k?g|ml|oz|lbs?|x)\b)"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:(?:st|nd|rd|th)(?: {MONTH})?| {MONTH}|(?=\s*(?:$|[,;)])))"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago|(?:{_LONG_DAYS}) week|a week on (?:{_LONG_DAYS})"
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 _BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
+_WEEKDAY_ALONE = rf"(?:on )?(?:{DAY})"
 _SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
-_OPENED = re.compile(r"\b(?:just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b")
+_OPENED = re.compile(
+    r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
+    r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
+)
 _OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
+# A day of the month by its number alone: `until 15`, `bbe 15`.
+_BARE_DAY = re.compile(
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
+    rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
+)
+_TOM = re.compile(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
+_WAS = re.compile(r"\b(?:was|were)\b")
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
 _BEHIND = frozenset({"expired", "ran out on", "went out of date"})
@@ -151,6 +167,7 @@ class Dated(NamedTuple):
     kind: DateKind
     on: date | None
     assumed: bool = False
+    bare: bool = False  # a day without a word for what it says
 
     def since(self, today: date) -> "Dated":
         """With a day: what is open since nobody says when is taken as opened the day before the line was typed."""
@@ -172,7 +189,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
-    text = _plain_days(text, today)
+    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
@@ -192,7 +209,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         dates.append(Dated("made", parse_day_of(f"{found[1]} {found[2]} ago", today, False)))
         text = _cut(text, found)
     if found := _DAYS_POSSESSIVE.search(text):
-        dates.append(Dated("made", parse_day_of(found[1], today, False)))
+        dates.append(Dated("made", parse_day_of(found[1] or found[2], today, False)))
         text = _cut(text, found)
     while found := _DATE_AND_KIND.search(text):
         kind = _KINDS[found[2]]
@@ -200,7 +217,8 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _KIND_AND_DATE.search(text):
         kind = _KINDS[found[1]]
-        on = parse_day_of(found[2], today, kind in _FUTURE and found[1] not in _BEHIND)
+        ahead = kind in _FUTURE and found[1] not in _BEHIND and not _WAS.search(found[0])
+        on = parse_day_of(found[2], today, ahead)
         if found[1].endswith("before") and kind == "use-by":
             on -= timedelta(days=1)  # before a day is the day before it
         dates.append(Dated(kind, on))
@@ -222,7 +240,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         # A day alone is a label when it lies ahead, and the day of making when it lies behind; a day of a month is what
         # stands on a pack, so that one behind is past.
         label = on >= today or (_NAMED_MONTH.search(bare[1]) and not dates and not _LEFT_OVER.search(text))
-        dates.append(Dated("use-by" if label else "made", on))
+        dates.append(Dated("use-by" if label else "made", on, bare=bool(re.fullmatch(_WEEKDAY_ALONE, bare[1]))))
         text = _cut(text, bare)
     text = _UNOPENED.sub(" ", text)
     opened = _OPENED.search(text)
@@ -255,7 +273,7 @@ def _plain_days(text: str, today: date) -> str:
     text = " ".join(text.split())
     text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
-    return _DUTY.sub(", use by ", text)
+    return _TOM.sub(r"\1 tomorrow", _DUTY.sub(", use by ", text))
 
 
 def _slips(text: str, today: date, dates: list[Dated]) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from functools import cached_property, lru_cache
 from typing import Literal, NamedTuple
 
-from rapidfuzz import fuzz, process
+from rapidfuzz import fuzz
 
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
@@ -39,7 +39,6 @@ _SAME_WORD = 82.0  # similarity of two words, 0 to 100, from which they count as
 _SAME_SHORT_WORD = 90.0  # the same for words of fewer than six signs: ours
 _CLOSE = 4.0  # a runner-up this near to the best makes the program ask: ours
 _MOST_CANDIDATES = 6
-_NEARLY = 80.0  # similarity of a whole name, 0 to 100, from which it is worth a question: ours
 
 
 class Candidate(NamedTuple):
@@ -115,23 +114,6 @@ class FoodMatcher:
         if comma and words_of(head):
             return self.match(head, told)
         return self._fuzzy(core or words, told)
-
-    def nearly(self, text: str) -> Match:
-        """Of words that mean nothing a question, where a whole name is spelt much like them; else still nothing.
-
-        Short words differ by too little to be guessed at, but a cook who is asked need not be right for us.
-        """
-        written = [" ".join(name) for name, _ in self._names]
-        found = process.extract(
-            " ".join(_without(words_of(text), _NEUTRAL)), written, scorer=fuzz.ratio, limit=_MOST_CANDIDATES,
-            score_cutoff=_NEARLY,
-        )  # fmt: skip
-        scores = {self._names[index][1]: score for _, score, index in reversed(found)}
-        likely = sorted(scores, key=lambda food: (-scores[food], food))
-        if not likely:
-            return UNKNOWN
-        candidates = tuple(self._candidate(food, scores[food]) for food in likely)
-        return Match("ask", None, None, candidates[0].score, candidates)
 
     def _of_another_state(self, foods: list[str], told: frozenset[str]) -> Match:
         """Foods named without the state the line tells: taken where it is theirs, or only says frozen."""

@@ -3,9 +3,11 @@
 import re
 
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import HARMLESS, NOTES
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
-from calmlarder.matching.words import SMALL
+from calmlarder.matching.plain_words import PLAIN_WORDS
+from calmlarder.matching.words import SMALL, singular
 
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
@@ -13,6 +15,7 @@ _KINDS = (
     frozenset({"firm", "silken", "smoked"}),
     frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
 )
+_ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
 _KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
 KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
 _BEFORE_KIND = re.compile(
@@ -25,6 +28,9 @@ _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
+_BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
+
+
 def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
 
@@ -35,8 +41,11 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     if apiece:
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     told = KIND.findall(text)
-    if not any(sum(word in kinds for word in told) > 1 for kinds in _KINDS):
+    several = [set(told) & kinds for kinds in _KINDS if sum(word in kinds for word in told) > 1]
+    if not several:
         return []
+    if all(words <= _ONE_AFTER_THE_OTHER for words in several) and len(re.findall(r"\d", text)) < 2:
+        return []  # `brown rice (cooked, frozen)` is one thing
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
         if split is _BEFORE_KIND:
@@ -65,4 +74,6 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 def _kind_only(piece: str) -> bool:
     """Whether a piece says a kind and an amount, and nothing else."""
     words = WORD.findall(KIND.sub(" ", piece))
-    return bool(KIND.search(piece)) and all(says_amount(word) or word in SMALL | _FILLING for word in words)
+    return bool(KIND.search(piece)) and all(
+        says_amount(word) or word in SMALL | _FILLING or singular(word) in _BESIDE for word in words
+    )

@@ -2,6 +2,8 @@
 
 from collections.abc import Iterator
 
+from rapidfuzz.distance import DamerauLevenshtein
+
 from calmlarder.matching.lexicon import PERCENT, Lexicon
 from calmlarder.matching.notes import (
     COLOURS,
@@ -12,10 +14,12 @@ from calmlarder.matching.notes import (
     GRAINS,
     HARMLESS,
     SELF_MADE,
+    is_note,
 )
 from calmlarder.matching.readings import Reading
 from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Token, Words
+from calmlarder.matching.words import words_of
 from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
@@ -78,7 +82,24 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if reading.food in lexicon.called(word):
         return False  # two names of one thing: `kale (couve)`
+    if together and _of_another_tongue(word, token, reading, words):
+        return True
+    if word in COLOURS and token.raw == word:
+        return _tells_apart(word, reading, lexicon)  # greens are a food, green is none
     return word in lexicon.alone or _tells_apart(word, reading, lexicon)
+
+
+def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) -> bool:
+    """Whether a word that stands in no food's own name is left beside names of that sort: `ikan asin` is no salt."""
+    lexicon = words.lexicon
+    if token.slip or word in lexicon.at_home or word not in lexicon.beside(word):
+        return False
+    slips = {known for one in words.tokens if one.slip for known in one.words}
+    named = reading.takes - FITS.keys() - words.soft
+    own = words_of(lexicon.tables.food_by_id[reading.food].name)
+    if any(DamerauLevenshtein.distance(one, other) <= 1 for one in named for other in own):
+        return False  # `brocoli` is its own name, spelt another way
+    return not is_note(word) and named <= slips | (lexicon.words - lexicon.at_home)
 
 
 def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:

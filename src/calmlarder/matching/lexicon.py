@@ -1,17 +1,18 @@
 """Every name of every food, ready to be searched by its words; built once for the tables."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from copy import copy
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
-from calmlarder.matching.amounts import MEASURE_WORDS
+from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import NO_SLIPS, NOTES
+from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
@@ -21,6 +22,7 @@ _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ou
 _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 PERCENT = "percent"
+_NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -51,42 +53,35 @@ class Lexicon:
         self.tables = tables
         self.meant: Mapping[str, tuple[str, ...]] = {}  # what words meant in this house
         self.names: list[NamedFood] = []
-        rows = [(food.name, food.id, "") for food in tables.foods]
-        rows += [(row.name, row.food, row.default) for row in tables.names]
-        named = {words_of(name) for name, _, _ in rows}
-        # An id names its food as well where nothing else has that name (`salami`).
-        ids = [(food.id.replace("-", " "), food.id, "") for food in tables.foods]
-        rows += [row for row in ids if words_of(row[0]) not in named]
-        for name, food, default in rows:
-            raw = raw_words(as_one(name))
-            words = expanded(singular(word) for word in raw)
+        for name, food, default in _rows(tables):
+            raw = raw_words(name)
+            words = tuple(full for word in raw for full in _written(word))
             state = tables.food_by_id[food].state
-            core = frozenset(word for word in words if not is_state_of(word, state))
-            if not core or (core <= MEASURE_WORDS.keys() and len(words) > 1):
+            core = frozenset(word for word in words if word not in FITS or not is_state_of(word, state))
+            if not core or (len(words) > 1 and core <= MEASURE_WORDS.keys()):
                 core = frozenset(words)  # `pot roast` is not named by its pot
-            order = tuple(word for word in words if word in core)
-            self.names.append(
-                NamedFood(frozenset(words), core, food, default, order, tuple(words), raw, bool(_AND.search(name)))
-            )
+            order = words if len(core) == len(words) else tuple(word for word in words if word in core)
+            has_and = _AND.search(name) is not None
+            self.names.append(NamedFood(frozenset(words), core, food, default, order, words, raw, has_and))
         self.with_word: dict[str, list[int]] = {}
         self._beside: dict[str, set[str]] = {}
+        self.cores: dict[str, set[frozenset[str]]] = {}
+        self._with_core: dict[frozenset[str], set[str]] = {}
         for index, one in enumerate(self.names):
             for word in one.core:
                 self.with_word.setdefault(word, []).append(index)
             for word in one.words:
                 self._beside.setdefault(word, set()).update(one.words)
+            self.cores.setdefault(one.food, set()).add(one.core)
+            self._with_core.setdefault(one.core, set()).add(one.food)
         # Numbers that belong to a name: `2 minute noodles`.
         self.numbered = frozenset(
             " ".join(one.written[:2]) for one in self.names if one.written[0].isdigit() and len(one.written) > 1
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
-        self.cores: dict[str, set[frozenset[str]]] = {}
-        for one in self.names:
-            self.cores.setdefault(one.food, set()).add(one.core)
-        self._with_core: dict[frozenset[str], set[str]] = {}
-        for one in self.names:
-            self._with_core.setdefault(one.core, set()).add(one.food)
+        # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
+        self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -111,6 +106,10 @@ class Lexicon:
         """The foods that this word by itself names."""
         return self._with_core.get(frozenset({word}), set())
 
+    def is_name(self, words: frozenset[str]) -> bool:
+        """Whether these words are the whole name of some food."""
+        return words in self._with_core
+
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
         known = {name: float(row.g_per_100g) for name, row in self.tables.fermentables_of(food).items()}
@@ -125,7 +124,7 @@ class Lexicon:
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
-        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in NOTES or word in FITS:
+        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in _NO_SLIPS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
         found = process.extract(
@@ -141,7 +140,11 @@ class Lexicon:
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
-        nearest = alike or nearest
+        doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
+        nearest = doubled or alike or nearest
+        nearest.sort(key=lambda known: known not in self.at_home)
+        if len(word) <= _SHORTEST_SLIP and nearest[0] not in self.at_home:
+            return None
         if len(nearest) > 1 and not _one_food(nearest, self):
             return None if best[0][0] > 1 else Slip(nearest[0], False)
         return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
@@ -149,10 +152,15 @@ class Lexicon:
     def _is_sure(self, word: str, known: str, distance: int, alike: bool) -> bool:
         """Whether a slip is taken, and not asked about: two letters off it must sound the same as well.
 
-        Words of other tongues lie near: calamansi is no calamari, crottin no crouton.
+        Words of other tongues lie near: calamansi is no calamari, crottin no crouton. So do names that stand in no
+        food's own name: burek is no burak, bammy no bamya.
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
+            return False  # another vowel makes another word of it: posto is no pesto
+        if known not in self.at_home:
+            return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
             return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
@@ -162,7 +170,10 @@ _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
-_AND = re.compile(r"\b(?:and|or)\b|&")
+_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
+_YELLOW = re.compile(r"\byell(?:a|er)\b")
+_AND = re.compile(r"\b(?:and|or|with)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
@@ -171,9 +182,34 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = plain(text)
+    bare = _DOZEN.sub("dozen", plain(text))
+    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
+
+
+def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:
+    """Every name as one plain text, its food, what a default says; an id where nothing has that name (`salami`)."""
+    named: set[tuple[str, ...]] = set()
+    for name, food, default in (
+        *((food.name, food.id, "") for food in tables.foods),
+        *((row.name, row.food, row.default) for row in tables.names),
+    ):
+        bare = as_one(name)
+        named.add(tuple(map(_singular, raw_words(bare))))
+        yield bare, food, default
+    for each in tables.foods:
+        bare = as_one(each.id.replace("-", " "))
+        if tuple(map(_singular, raw_words(bare))) not in named:
+            yield bare, each.id, ""
+
+
+_singular = cache(singular)
+
+
+@cache
+def _written(word: str) -> tuple[str, ...]:
+    return expanded((singular(word),))
 
 
 def expanded(words: Iterable[str]) -> tuple[str, ...]:
@@ -188,6 +224,11 @@ def _derived(word: str, known: str) -> bool:
     return any(word in {known + end, known.rstrip("e") + end} for end in _DERIVED)
 
 
+def _undoubled(word: str) -> str:
+    """A word with its doubled letters written once."""
+    return "".join(letter for index, letter in enumerate(word) if index == 0 or letter != word[index - 1])
+
+
 @lru_cache(maxsize=20_000)
 def _sounds(word: str) -> str:
     """Much the same for words that sound the same: doubled letters once, vowels left out, c as s or k."""
@@ -195,7 +236,7 @@ def _sounds(word: str) -> str:
     for soft in ("ce", "ci", "cy"):
         text = text.replace(soft, "s" + soft[1])
     text = text.replace("c", "k").replace("z", "s").translate(_VOWELS)
-    return "".join(letter for index, letter in enumerate(text) if index == 0 or letter != text[index - 1])
+    return _undoubled(text)
 
 
 def _one_food(words: list[str], lexicon: Lexicon) -> bool:

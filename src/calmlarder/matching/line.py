@@ -9,11 +9,13 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dates import Dated, UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
+from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.line_text import line_of, without_bullet
+from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.several import parts_of
@@ -40,6 +42,27 @@ _ALWAYS = re.compile(
 )
 _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
+# What it is made of, and no other thing: `injera (100% teff)`.
+_MADE_OF = re.compile(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
+_BEGINS = re.compile(r"^(?:plus|and|also) (?=\S)", re.I)
+_LESS_SALT = re.compile(
+    r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
+    r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
+)
+# What is said of a part of it: `end slimy`, `outer leaves brown`.
+_OF_A_PART = re.compile(
+    r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) ))"
+    r"(?:the |its |just |only |a few )?(?:outer |outside |bottom |top |cut |some |few |one |both )?"
+    r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
+    r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
+    r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
+)
+# What is left of a thing is no leftover: `leftover bit of ginger`.
+_LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
+_AS_BIG_AS = re.compile(
+    r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
+    r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
+)
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
@@ -75,11 +98,14 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         return None
     bare = without_bullet(line)
     always = _ALWAYS.match(bare)
-    bare = _ALWAYS.sub("", bare)
+    bare = _MADE_OF.sub(" ", _ALWAYS.sub("", bare))
+    bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
-    rest = _PAST_DATE.sub("past its best", rest)
+    rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
+    rest = _LEFTOVER_BIT.sub(" ", rest)
+    rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(rest))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
@@ -89,17 +115,23 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(without_the_bad(rest))
+    phrases, rest = take_phrases(_OF_A_PART.sub("", without_the_bad(rest)))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
     hints = _hints(rest, dates, place)
     rest, in_pot = without_cooker(rest)
-    brackets = tuple(map(without_asides, owned.brackets))
+    brackets = tuple(without_asides(said) for said in owned.brackets if without_asides(f"1 {said} x") != "1 x")
     written = " ".join(words_of(rest))
     is_name = any(name in written for name in lexicon.for_something)  # `cheese sauce for nachos`
     read = parts_cooked if in_pot else parts_of
-    parts = read(rest if is_name else without_asides(rest), hints, brackets, lexicon)
+    rest_of_it = rest if is_name else without_asides(rest)
+    parts = read(rest_of_it, hints, brackets, lexicon)
+    if "cooked" in hints:
+        raw = read(rest_of_it, hints - {"cooked"}, brackets, lexicon)
+        if bought_then(bare.casefold(), raw, lexicon):
+            parts, dates = raw, as_bought(dates)
+    dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon, NamedFood
-from calmlarder.matching.notes import GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
+from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
@@ -71,7 +71,7 @@ def name(words: Words) -> Named:
     if left:
         return Named("ask", (), best.takes, (), candidates, left)
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in words.tokens)
-    if unsure:
+    if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     return _decided(best, close, candidates, words)
 
@@ -90,6 +90,9 @@ def _is_another(best: Reading, words: Words) -> bool:
         return False
     if best.takes <= _SAYS_NO_FOOD | words.soft:
         return True
+    opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
+    if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
+        return True  # what stands first names it: `egusi, one milk tin`
     taken = [bool(set(token.words) & best.takes) for token in words.tokens]
     if all(token.slip for token, is_taken in zip(words.tokens, taken, strict=True) if is_taken):
         return True  # two words of another tongue: `kasar peynir` is no kesar
@@ -103,6 +106,12 @@ def _is_another(best: Reading, words: Words) -> bool:
         before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
         for before, token in zip(strange, words.tokens[1:], strict=False)
     )
+
+
+def _borne_out(best: Reading, words: Words) -> bool:
+    """Whether a word that is spelt right tells the same food as the one that may be a slip: `soy souce`."""
+    right = {word for token in words.tokens if not token.slip for word in token.words} & best.takes
+    return not best.missing and bool(right - GENERIC - PRODUCTS - HARMLESS - COLOURS - frozenset(FITS) - words.soft)
 
 
 def _by_another_name(best: Reading, food: Food) -> bool:

@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.matching.plain_words import PLAIN_WORDS
+
 # Said of many foods, and in the name of some: left over, they change nothing.
 HARMLESS = frozenset({
     "organic", "chopped", "sliced", "diced", "grated", "shredded", "loose", "washed", "ripe", "raw", "fresh", "spare",
@@ -29,10 +31,13 @@ HARMLESS = frozenset({
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
+    "batter", "jerky",
     "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
-    "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake", "biscuit",
+    "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake",
+    "biscuit",
     "cracker", "noodle", "pasta", "rice", "jam", "chutney", "pickle", "relish", "salad", "stock", "broth", "bouillon",
-    "granule", "spice", "seasoning", "mix", "blend", "spread", "yoghurt", "curd", "mince", "sausage", "burger", "wrap",
+    "granule", "spice", "seasoning", "mix", "blend", "spread", "yoghurt", "curd", "mince", "sausage", "burger",
+    "wrap",
     "tortilla", "meal", "extract", "essence", "concentrate", "protein", "kernel", "bran", "germ", "grit", "groat",
     "dip", "dressing", "leaf", "root", "skin", "zest", "peel", "shoot", "frond", "flower", "blossom", "top",
     "liqueur", "alternative", "substitute", "flavour", "crumb", "crust", "dough", "pastry", "yolk", "rind", "bone",
@@ -61,7 +66,8 @@ DISHES = frozenset({
     "muesli", "smoothie", "shake", "sorbet", "jelly", "terrine", "pate", "mousse", "souffle", "croquette", "rosti",
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
-    "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn", "surprise", "thing",
+    "krispy", "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn",
+    "surprise", "thing",
     "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "bomb", "wonton", "roulade", "patty",
     "loaf", "scramble",
 })  # fmt: skip
@@ -97,13 +103,27 @@ NOTES = frozenset({
     "everything", "fairly", "find", "first", "forgot", "found", "from", "front", "gave", "get", "got", "had", "has",
     "have", "he", "her", "here", "hers", "his", "huge", "i", "if", "inside", "intact", "it", "its", "ive", "keep",
     "kept", "kind", "know", "later", "like", "lil", "lol", "long", "look", "lot", "luckily", "main", "maybe", "me",
-    "meant", "might", "most", "much", "must", "my", "near", "never", "new", "next", "normal", "now", "odd", "of", "oh",
+    "meant", "might", "most", "much", "must", "my", "near", "never", "new", "next", "normal", "now", "odd", "of",
+    "oh",
     "only", "other", "our", "out", "over", "perfect", "plenty", "pls", "please", "possibly", "posh", "prob", "quite",
     "random", "regular", "sad", "same", "says", "she", "shop", "should", "side", "since", "solid", "sort", "spare",
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
+    "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
+    "geoffnet",
+    "angebrochen", "rallado", "rallada", "rapado", "ralado", "rape", "tritato", "picado", "picada", "maduro",
+    "maduros",
+    "maduras", "mur", "mure", "mures", "abierto", "abierta", "ouvert", "ouverte", "aperto", "aperta", "demolhado",
+    "inteiro", "entero", "entera", "entier", "entiere", "intero", "intera", "natur", "nature", "naturale", "starty",
+    "swiezy", "swieza", "swieze", "carolino", "caseiro", "casero", "casera", "maison", "hausgemacht", "selbstgemacht",
+    "domowy", "domowa", "segar", "sehat", "manky", "ekologiczny", "besar", "kecil", "grande", "grandes", "gross",
+    "klein", "petit", "petite", "gros", "piccolo", "piccola", "chico",
+    "chica", "pequeno", "pequena", "mala", "duzy", "maly", "size", "lunchbox", "filet", "filetto", "bio", "fresco",
+    "fresca", "frisch", "frische", "fresh",
+    "thx", "ty", "fyi", "imo", "tbc", "tba", "btw", "omg", "ugh", "meh", "nvm", "cos", "coz", "bc", "def",
+    "lid", "foil",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
 _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
@@ -111,7 +131,7 @@ _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
 
 def is_note(word: str) -> bool:
     """Whether a word that stands in no food's name is plainly a note, and names no food that the tables lack."""
-    return len(word) < 3 or word in HARMLESS or word in NOTES or bool(_NOTE_ENDING.match(word))
+    return len(word) < 3 or word in HARMLESS or word in NOTES or word in PLAIN_WORDS or bool(_NOTE_ENDING.match(word))
 
 
 NO_SLIPS = frozenset({
@@ -135,11 +155,13 @@ NO_SLIPS = frozenset({
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
+    "steak", "mince", "fillet", "chop", "green",
 })  # fmt: skip
 KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).
 GENERIC = frozenset({
-    "sauce", "oil", "bread", "cheese", "nut", "seed", "syrup", "bean", "lentil", "rice", "noodle", "olive", "mushroom",
+    "sauce", "oil", "bread", "cheese", "nut", "seed", "syrup", "bean", "lentil", "rice", "noodle", "olive",
+    "mushroom",
     "squash", "cabbage", "potato", "flour", "vinegar", "wine", "milk", "leaf", "lettuce", "tomato", "onion", "pea",
     "pasta", "mustard", "paste", "sugar", "ham", "fish", "berry", "spread", "seasoning", "pepper", "bulb", "root",
 })  # fmt: skip

@@ -7,8 +7,19 @@ from typing import NamedTuple
 WHOLE_WORDS = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
     "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "dozen": 12, "couple": 2, "few": 3, "several": 4,
+    # In the words of other kitchens; none of them means anything else in English.
+    "una": 1, "uno": 1, "une": 1, "ein": 1, "eine": 1, "einen": 1, "uma": 1, "deux": 2, "dos": 2, "zwei": 2,
+    "dois": 2,
+    "duas": 2, "dwa": 2, "dwie": 2, "trois": 3, "tres": 3, "drei": 3, "trzy": 3, "quatre": 4, "cuatro": 4, "vier": 4,
+    "quattro": 4, "quatro": 4, "cztery": 4, "cinq": 5, "cinco": 5, "funf": 5, "cinque": 5, "seis": 6, "sechs": 6,
+    "siete": 7, "sieben": 7, "ocho": 8, "acht": 8, "nueve": 9, "neun": 9, "diez": 10, "zehn": 10, "dieci": 10,
+    "dez": 10,
+    "zwolf": 12, "doce": 12, "dodici": 12, "douze": 12,
 }  # fmt: skip
-PART_WORDS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "thirds": 1 / 3, "quarters": 1 / 4}
+PART_WORDS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "thirds": 1 / 3, "quarters": 1 / 4,
+    "medio": 1 / 2, "mezzo": 1 / 2, "mezza": 1 / 2, "meia": 1 / 2, "meio": 1 / 2, "demi": 1 / 2, "halb": 1 / 2,
+    "halbe": 1 / 2, "halber": 1 / 2, "halbes": 1 / 2, "pol": 1 / 2, "aadha": 1 / 2,
+}  # fmt: skip
 
 _DIGITS = r"\d{1,12}(?:[.,]\d{1,3})?"
 _WHOLE = "|".join(WHOLE_WORDS)

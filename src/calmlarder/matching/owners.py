@@ -8,6 +8,7 @@ from calmlarder.matching.calendar_days import DAY_WORD
 from calmlarder.matching.conditions import is_condition
 from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import MEASURE, UNIT
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
 from calmlarder.matching.words import singular
 
@@ -44,6 +45,14 @@ _KEPT_FOR = re.compile(
     rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
     rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
 )
+# What is meant for tonight is there for tonight's dinner; `for today only` says its day as well.
+_FOR_TONIGHT = re.compile(
+    r"\b(?:kept |keep |saved |save |saving |is |are )*for (?:today(?! only)"
+    r"|(?:today|tonight|tonite)'?s? (?:dinner|tea|supper)"
+    r"|(?:tonight|tonite|this evening)|(?:our |my )?(?:dinner|tea|supper))\b"
+    rf"(?! (?:on )?{_DAYS}\b)"
+)
+_TODAY_ONLY = re.compile(r"\bfor (?=today only\b)")
 # What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
 _GIVEN_BY = re.compile(
     r"\b(?:from|off|out of|via|by|courtesy of|thanks to|(?:made|sent|given|brought|gifted|baked|grown) by|gift from"
@@ -63,10 +72,16 @@ _BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?
 _POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
-_AMOUNT_ONLY = re.compile(r"(?:about |approx |x ?)?\d{1,4}(?:[./]\d)? ?(?:x|k?g|ml|l|oz|lbs?|pcs?)?|half|a half|a few")
+_AMOUNT_ONLY = re.compile(
+    rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
+)
 _OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
-_BARE = re.compile(r"^(?:my )?([a-z]{2,})s (?=[a-z])")
-_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
+_VERBS = (
+    r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
+    r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
+)
+_BARE = re.compile(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
+_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
     "charlotte", "victoria", "edward", "bob", "jack", "graham", "florence", "wellington", "stanley", "jasmine", "hope",
@@ -120,10 +135,10 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     """The owner or the purpose in a bracket, and what else it says."""
     if text in _NOBODY:
         return None, None, ""
-    owner, kept, rest = _open(text, lexicon)
-    if owner or kept:
-        return owner, kept, rest
+    owner, kept, text = _open(text, lexicon)
     words = text.split()
+    if owner or kept or not words:
+        return owner, kept, text
     if len(words) == 1 and (_is_person(words[0], lexicon) or (words[0] in capitals and _is_name(words[0], lexicon))):
         return _bare_name(words[0]), None, ""
     return None, None, text
@@ -131,6 +146,7 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
 
 def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     """The same outside brackets, where only clear forms count."""
+    text = " ".join(_FOR_TONIGHT.sub(" ", _TODAY_ONLY.sub("", text)).split())
     found = _NOT_MINE.search(text)
     if found:
         return "somebody else", None, _cut(text, found)
@@ -171,7 +187,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _LAST.search(text)
     if found and _GIVEN_BY.search(text[: found.start() + 1]):
         return None, None, text
-    if found and found[1] not in lexicon.words and _is_given(_bare_name(found[1]), lexicon):
+    if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text

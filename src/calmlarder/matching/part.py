@@ -5,10 +5,11 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS, Amount, take_amount
+from calmlarder.matching.amounts import Amount, take_amount
 from calmlarder.matching.conditions import condition_words, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
@@ -19,7 +20,7 @@ AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in t
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
 _MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
-_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|(?<!\w)n(?!\w)")
+_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|\bwith\b|\bw/|(?<!\w)n(?!\w)")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
@@ -78,7 +79,7 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     rest = _without(text, typed, tokens, takes)
     counts = any(lexicon.tables.food_by_id[food].kind == "egg" for food in named.foods)
     amount, _ = take_amount(without_marks(rest), counts)
-    if counts and amount.measure in CONTAINERS and amount.number.typical > _MOST_BOXES:
+    if counts and amount.measure in (*CONTAINERS, "tray", "sack") and amount.number.typical > _MOST_BOXES:
         amount = amount._replace(measure=None)  # `30 eggs, tray`
     plural = any(
         set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")

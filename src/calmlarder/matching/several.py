@@ -2,16 +2,18 @@
 
 import re
 from collections.abc import Iterable, Iterator
+from functools import partial
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.kinds import KIND, kinds_of_one
-from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _SEASONINGS = frozenset({"spice", "herb"})
@@ -24,6 +26,8 @@ _SIDE_BY_SIDE = (
     frozenset({"fruit", "citrus"}),
     _SEASONINGS,
 )  # fmt: skip
+# What other things lie in or taste of.
+_FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
 _MOST_WORDS, _LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
@@ -41,6 +45,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
         return [whole]
     several = _pieces(text, hints, lexicon)
+    if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
+        several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
@@ -69,11 +75,21 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     """
     takes = whole.named.takes
     alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
-    if whole.named.partly:
+    if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
         return True
     return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
         word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
     )
+
+
+def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
+    """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
+    bare = (word for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
+    words = expanded(singular(word) for word in bare)
+    food = lexicon.spelt.get(" ".join(words))
+    if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
+        return False
+    return whole.named.takes.isdisjoint(words) and food not in lexicon.kin(whole.named.foods[0])
 
 
 def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -183,9 +199,11 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     told = sum(part.amount.how != "none" for part in parts)
     if counted and told >= max(2, len(parts) - 1):
         return True
+    heads = [part.said.split()[-1] if part.said else "" for part in parts]
+    if len(parts) == 2 and parts[1].said in PRODUCTS:
+        return False
     if all(food.is_staple for food in foods):
         return True
-    heads = [part.said.split()[-1] if part.said else "" for part in parts]
     if any(head in PRODUCTS | DISHES for head in heads):
         return len(set(heads)) == 1
     return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
@@ -200,9 +218,17 @@ def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexi
             continue
         part = name_part(said, hints, lexicon)
         if part.named.outcome == "matched" and not part.named.partly:
+            if _is_packed_in(part, text, lexicon):
+                continue
             amounts = name_part(text, hints, lexicon)
             return part._replace(words=amounts.words, amount=amounts.amount)
     return None
+
+
+def _is_packed_in(part: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether a bracket rather says what a strange thing in a tin or a jar lies in: `1 tin pilchards (tomato)`."""
+    kinds = {lexicon.tables.food_by_id[food].kind for food in part.named.foods}
+    return bool(kinds & _FLAVOURS) and any(MEASURE_WORDS.get(word) in CONTAINERS for word in WORD.findall(text))
 
 
 def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
@@ -264,6 +290,8 @@ def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: 
         if not 2 <= len(pieces) <= MOST_PARTS or pieces[0].split()[0] in WITH:
             continue
         parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
+        if len(parts) == 2 and parts[1].said in PRODUCTS:
+            continue  # mustard oil is no mustard and no oil
         if all(part.named.outcome == "matched" for part in parts):
             return parts
     return []

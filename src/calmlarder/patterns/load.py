@@ -8,7 +8,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from calmlarder.patterns.pattern import Pattern
+from calmlarder.patterns.pattern import Pattern, Slot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables import derived
 from calmlarder.tables.book import Tables
@@ -77,6 +77,14 @@ def shipped_patterns() -> tuple[Pattern, ...]:
 def check_patterns(folder: Path, tables: Tables) -> list[Problem]:
     """Problems of the patterns by themselves and against the tables."""
     patterns, problems = read_patterns(folder)
+    fitted: dict[tuple[object, ...], bool] = {}  # many dishes ask for the same
+
+    def is_fitted(slot: Slot) -> bool:
+        asked = (slot.role, slot.method, slot.kinds, slot.foods, slot.not_foods, slot.states)
+        if asked not in fitted:
+            fitted[asked] = any(slot.takes(food) for food in tables.foods)
+        return fitted[asked]
+
     for pattern in patterns:
         for name in dict.fromkeys(name for group in pattern.flavour for name in group):
             if name not in pattern.slots and name not in tables.food_by_id:
@@ -91,7 +99,7 @@ def check_patterns(folder: Path, tables: Tables) -> list[Problem]:
                     what = f"slot {name} names the food `{food}`, which foods.csv lacks"
                     problems.append(Problem(where=where, what=what, remedy="write an id of foods.csv"))
             # What is boxed is no row of the tables: each cook has their own.
-            if slot.kinds != ("boxed",) and not any(slot.takes(food) for food in tables.foods):
+            if slot.kinds != ("boxed",) and not is_fitted(slot):
                 what = f"no food fits slot {name}"
                 remedy = "loosen its role, kinds, states or method"
                 problems.append(Problem(where=where, what=what, remedy=remedy))

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Collection
+from functools import cache
 from typing import Annotated, Any, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
@@ -94,15 +95,14 @@ class Step(BaseModel):
         return {"place": found[1], "minutes": int(found[2]) if found[2] else None, "words": found[3]}
 
     @property
-    def references(self) -> list[re.Match[str]]:
+    def references(self) -> tuple[re.Match[str], ...]:
         """The braces in its words, in order."""
-        return list(REFERENCE.finditer(self.words))
+        return _references(self.words)
 
     @property
-    def slots(self) -> list[str]:
+    def slots(self) -> tuple[str, ...]:
         """The slots it names, in order."""
-        named = [found for found in self.references if found[1] != "if:"]
-        return list(dict.fromkeys(name for found in named for name in slot_names(found)))
+        return _named(self.words)
 
     def happens(self, filled: Collection[str]) -> bool:
         """Whether there is something to do it for, with these slots filled."""
@@ -203,6 +203,17 @@ class Pattern(BaseModel):
             or all(slot.role == "fat" for slot in slots)
             or any(set(group) <= set(names) for group in self.one_of)
         )
+
+
+@cache
+def _references(words: str) -> tuple[re.Match[str], ...]:
+    return tuple(REFERENCE.finditer(words))
+
+
+@cache
+def _named(words: str) -> tuple[str, ...]:
+    named = [found for found in _references(words) if found[1] != "if:"]
+    return tuple(dict.fromkeys(name for found in named for name in slot_names(found)))
 
 
 def at_home(pattern: Pattern, food: Food) -> bool:

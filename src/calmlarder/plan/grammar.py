@@ -37,16 +37,14 @@ def read_sittings(
             last = found[-1].at if found else None
             found.append(_read(item.casefold(), _Usual(today, last, people, minutes, protein_g)))
         except ValueError as error:
-            problems.append(Problem(where="--sittings", what=f"`{item}`: {error}", remedy=_REMEDY))
+            problems.append(Problem(where="--meals", what=f"`{item}`: {error}", remedy=_REMEDY))
     if not problems and not 1 <= len(found) <= MOST_SITTINGS:
-        problems.append(
-            Problem(where="--sittings", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}")
-        )
+        problems.append(Problem(where="--meals", what=f"there are {len(found)}", remedy=f"give 1 to {MOST_SITTINGS}"))
     found.sort(key=lambda one: one.at)
     for one, next_one in pairwise(found):
         if one.at == next_one.at:
             what = f"two sittings at {next_one.at:%Y-%m-%d %H:%M}"
-            problems.append(Problem(where="--sittings", what=what, remedy="give each its own time"))
+            problems.append(Problem(where="--meals", what=what, remedy="give each its own time"))
     if problems:
         raise CannotGoOn(problems)
     return tuple(found)

@@ -71,7 +71,7 @@ class MoreOf:
     def why(self, place: int, stop: Stop, tables: Tables) -> str:
         """What stands against using more of it, in words."""
         if not stop.over and self._is_full(place):
-            return "more than these sittings can hold"
+            return "more than these meals can hold"
         other = None if stop.over else self.best(place, stop)
         if other is None:
             return "the dishes planned do not take it"

@@ -199,5 +199,5 @@ def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], ta
         return "nothing was found for it in the time"
     found = search(problems(wanted), 1, left, stop=stop)
     if found.plans:
-        return "what the other sittings leave makes no dish within the limits"
+        return "what the other meals leave makes no dish within the limits"
     return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))

@@ -18,7 +18,6 @@ from calmlarder.tables.cap_rows import Cap
 _ROUNDING = PER_MG  # the log rounds each load up to a microgram: a mg of room is left for it
 
 Posted = Sequence[tuple[Column, DishVariables]]
-Shares = tuple[tuple[int, Fraction], ...]  # earlier sittings, and how much of each still counts
 
 
 def post_stacking(model: Any, house: PlanInstance, posted: Posted) -> None:

@@ -72,7 +72,7 @@ def unreached(
         if shelf.lot.id in why_not:
             why += f"; {why_not[shelf.lot.id]}"
         elif shelf.place not in house.most:
-            why += "; no dish of these sittings takes it"
+            why += "; no dish of these meals takes it"
         else:
             why += f"; {why_left(shelf.place)}"
         why += "; the freezer saves it" if shelf.lot.id in frozen else ""

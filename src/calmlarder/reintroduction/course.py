@@ -135,11 +135,16 @@ def _tried(
             end = min(end, course.eaten[number + 1].on)
         one = _went(eaten, _worst(scores, eaten.on, min(end, today + timedelta(days=1))), baseline, course, end)
         tried.append(one)
-        if one.result == "reaction":
+        if one.result == "reaction" or (one.left_out and _is_unsettled(one)):
             washed_from = end
         elif one.left_out and baseline is None:
             washed_from = eaten.on
     return tuple(tried), baseline, washed_from
+
+
+def _is_unsettled(one: Tried) -> bool:
+    """Whether a day that does not count left the gut as a reaction would: no dose follows before it is calm."""
+    return one.worst is not None and one.baseline is not None and result_of(one.worst, one.baseline) == "reaction"
 
 
 def _went(eaten: Eaten, worst: int | None, baseline: float | None, course: Course, end: date) -> Tried:

@@ -4,7 +4,7 @@ The five SCOFF questions: Morgan, Reid & Lacey 1999, BMJ 319:1467 (recalled, in 
 practice update 2022 (recalled). Pregnancy, children, underweight: Tuck & Barrett 2017, Whelan et al. 2018 (recalled).
 """
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from typing import Literal, NamedTuple
 
 Whom = Literal["doctor", "dietitian"]
@@ -12,11 +12,15 @@ SCOFF_YES = 2  # so many yes or more (Morgan, Reid & Lacey 1999)
 
 
 class Question(NamedTuple):
-    """One question to answer with yes or no; `whom` is who a yes leads to, None where only several count."""
+    """One question to answer with yes or no; `whom` is who a yes leads to, None where it leads nowhere by itself.
+
+    Of the SCOFF questions several together lead to a dietitian.
+    """
 
     key: str
     words: str
     whom: Whom | None
+    is_scoff: bool = False
 
 
 QUESTIONS: tuple[Question, ...] = (
@@ -31,33 +35,43 @@ QUESTIONS: tuple[Question, ...] = (
     Question("pregnant", "Are you pregnant, or breastfeeding?", "dietitian"),
     Question("child", "Is this for somebody under 18?", "dietitian"),
     Question("underweight", "Are you underweight (BMI under 18.5)?", "dietitian"),
-    Question("sick", "Do you ever make yourself sick because you feel too full?", None),
-    Question("control", "Do you worry that you have lost control over how much you eat?", None),
-    Question("one-stone", "Have you lost more than 6 kg in three months?", None),
-    Question("fat", "Do you think you are too fat when others say you are too thin?", None),
-    Question("food", "Would you say that food rules your life?", None),
+    Question("sick", "Do you ever make yourself sick because you feel too full?", None, is_scoff=True),
+    Question("control", "Do you worry that you have lost control over how much you eat?", None, is_scoff=True),
+    # So much in so short a time leads on by itself, too: 3 kg that nobody meant to lose would.
+    Question("one-stone", "Have you lost more than 6 kg in three months?", "dietitian", is_scoff=True),
+    Question("fat", "Do you think you are too fat when others say you are too thin?", None, is_scoff=True),
+    Question("food", "Would you say that food rules your life?", None, is_scoff=True),
+    Question("seen", "Only if you wrote of a warning sign here: has a doctor seen you about it since?", None),
 )
 KEYS = tuple(question.key for question in QUESTIONS)
-SCOFF = tuple(question.key for question in QUESTIONS if question.whom is None)
+SCOFF = tuple(question.key for question in QUESTIONS if question.is_scoff)
+SEEN, CHILD = "seen", "child"  # keys that more than the answers has a say in
+ADULT_YEARS = 18
 
 
 class Bar(NamedTuple):
-    """Why not yet, by the keys of the questions, and who to see."""
+    """Why not yet, by the keys of the questions or the `notes` that tell of a red flag, and who to see."""
 
     keys: tuple[str, ...]
     whom: Whom
+    notes: tuple[str, ...] = ()
 
 
-def bars(yes: Collection[str]) -> tuple[Bar, ...]:
-    """Why a challenge waits, doctors first; none where it may begin. Raises ValueError for a key that is none."""
+def bars(yes: Collection[str], notes: Sequence[str] = ()) -> tuple[Bar, ...]:
+    """Why a challenge waits, doctors first; none where it may begin. `notes` tell of red flags.
+
+    A note counts until a doctor was seen about it. Raises ValueError for a key that is none.
+    """
+    notes = () if SEEN in yes else tuple(notes)
     unknown = sorted(set(yes) - set(KEYS))
     if unknown:
         raise ValueError(", ".join(unknown))
     found = []
     for whom in ("doctor", "dietitian"):
-        keys = tuple(one.key for one in QUESTIONS if one.whom == whom and one.key in yes)
-        if whom == "dietitian" and len(several := tuple(key for key in SCOFF if key in yes)) >= SCOFF_YES:
-            keys = (*keys, *several)
-        if keys:
-            found.append(Bar(keys, whom))
+        several = tuple(key for key in SCOFF if key in yes)
+        counts = whom == "dietitian" and len(several) >= SCOFF_YES
+        keys = tuple(one.key for one in QUESTIONS if one.key in yes and (one.whom == whom or (counts and one.is_scoff)))
+        told = notes if whom == "doctor" else ()
+        if keys or told:
+            found.append(Bar(keys, whom, told))
     return tuple(found)

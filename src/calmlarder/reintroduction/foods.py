@@ -5,10 +5,9 @@ foods are named first is common practice, no source.
 """
 
 from collections.abc import Iterable
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_DOWN, Decimal
 from typing import NamedTuple
 
-from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.profile import profile_named, typical_room
@@ -18,6 +17,8 @@ from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Allergen, Diet, Group
 
 MOST_GRAMS = 400  # of a food at the top dose, that a person can eat with a dinner: ours
+_MOST_PORTIONS = 3  # of a food at the top dose: nobody eats 100 g of paprika; ours
+_WHOLE_FROM_G = 10  # below it a scale that shows tenths is needed
 # Groups of the limits that a group is a part of.
 SUMS: dict[Group, tuple[Group, ...]] = {
     "fructans": ("oligosaccharides", "total"),
@@ -47,25 +48,42 @@ class ChallengeFood(NamedTuple):
 
 
 def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -> float | None:
-    """Grams of a food that hold a dose (g of the group), to 0.1 g; None where it holds none or nobody knows."""
+    """Grams of a food that hold a dose (g of the group), as a scale shows them and never more than the dose.
+
+    Whole grams from 10 g on, tenths below; None where the food holds none of the group or nobody knows.
+    """
     if tables.unknown_of(food.id):
         return None
     figure, _ = food_figures(tables.fermentables_of(food.id)).exact[group_of(challenge)]
+    return _grams(dose_g, figure)
+
+
+def _grams(dose_g: float, figure: Decimal) -> float | None:
+    """Grams of a food with so many mg of the group in 100 g."""
     if figure <= 0:
         return None
     exact = Decimal(str(dose_g)) * 1000 / figure * 100
-    return float(exact.quantize(Decimal("0.1"), ROUND_HALF_UP))
+    return float(exact.quantize(Decimal(1) if exact >= _WHOLE_FROM_G else Decimal("0.1"), ROUND_DOWN))
 
 
 def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> ChallengeFood | None:
-    """The food with its amounts; None where it is not pure, holds too little, or a figure is unknown."""
-    ladder = ladder_of(challenge)
-    grams = [grams_for(food, challenge, dose, tables) for dose in ladder.doses_g]
-    low, middle, top = grams
-    if low is None or middle is None or top is None or top > MOST_GRAMS or not _is_source(food, challenge):
+    """The food with its amounts; None where it is not pure, holds too little, or a figure is unknown.
+
+    Nor is it one that there is something to mind with (seaweeds rich in iodine or arsenic, beans poisonous raw), nor
+    one that nobody eats so much of.
+    """
+    if not _is_source(food, challenge) or tables.unknown_of(food.id):
         return None
-    figures = food_figures(tables.fermentables_of(food.id))
+    is_usual = food.id in _FIRST[challenge]
+    if not is_usual and any(row.caution for row in tables.cautions_of(food)):
+        return None
     own: Group = group_of(challenge)
+    figures = food_figures(tables.fermentables_of(food.id))
+    low, middle, top = (_grams(dose, figures.exact[own][0]) for dose in ladder_of(challenge).doses_g)
+    if not low or not middle or not top:
+        return None
+    if top > (MOST_GRAMS if is_usual else min(MOST_GRAMS, _MOST_PORTIONS * float(food.portion_g))):
+        return None
     for cap in profile_named("elimination", tables).food_caps:
         if not cap.covers(food.cutoff_class) or cap.group == own:
             continue
@@ -76,11 +94,19 @@ def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> Challeng
 
 
 def foods_for(
-    challenge: Challenge, tables: Tables, diet: Diet = "omnivore", avoid: tuple[Allergen, ...] = ()
+    challenge: Challenge,
+    tables: Tables,
+    diet: Diet = "omnivore",
+    avoid: tuple[Allergen, ...] = (),
+    never: tuple[str, ...] = (),
 ) -> tuple[ChallengeFood, ...]:
     """Pure foods that may be eaten, those named first in front, the others by grams."""
     first = _FIRST[challenge]
-    fit = (food for food in tables.foods if suits_diet(food, diet) and not allergens_met(food, avoid))
+    fit = (
+        food
+        for food in tables.foods
+        if suits_diet(food, diet) and not allergens_met(food, avoid) and food.id not in never
+    )
     found = [one for food in fit if (one := challenge_food(food, challenge, tables)) is not None]
     return tuple(sorted(found, key=lambda one: _rank(one, first)))
 
@@ -103,6 +129,3 @@ def _is_source(food: Food, challenge: Challenge) -> bool:
             and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
         )
     return True
-
-
-__all__ = ["PER_MG", "ChallengeFood", "challenge_food", "foods_for", "grams_for"]

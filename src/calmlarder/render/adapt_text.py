@@ -5,13 +5,13 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.larder.groups import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
-from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.style import Style, bar
 from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
-from calmlarder.tables.cap_rows import Cap
 
 _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it
@@ -42,14 +42,14 @@ def adapt_text(
     tables: Tables,
     style: Style,
 ) -> str:
-    """The whole answer of a run."""
+    """The whole answer of a run: what to do first, then the figures."""
     parts = [
         _heading(title, reads, adapted, style),
-        _ingredients(reads, adapted, tables, style),
-        _loads(adapted, tables, style),
         _changes(adapted, style),
         _unread(adapted, style),
+        _loads(adapted, tables, style),
         _recipe(adapted, recipe, style),
+        _ingredients(reads, adapted, tables, style),
         textwrap.wrap(CAUTION, style.width),
     ]
     return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
@@ -89,13 +89,11 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
         elif place in unread or share is None:
             told = "not counted"
         elif share.cap is None:
-            told = "nothing that is limited"
+            unknown = read.food in tables.food_by_id and tables.unknown_of(read.food or "")
+            told = "no figure is known; see the changes" if unknown else "nothing that is limited"
         else:
-            cap = (
-                float(adapted.limits_g[share.cap][0]) if share.cap in adapted.limits_g else _food_cap(share.cap, tables)
-            )
             words = CAP_WORDS.get(share.cap, share.cap)
-            told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams) / cap)} %)"
+            told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams / share.limit_g))} %)"
         food = tables.food_by_id[read.food].name if read.food and read.food in tables.food_by_id else ""
         known = f"{told_grams(sane_grams(amount.grams))} {food}" if amount else food
         known += f" ({read.assumed})" if known and read.assumed else ""
@@ -111,13 +109,8 @@ def _there(food: str | None, adapted: Adapted) -> str:
     held = adapted.at_home.get(food or "")
     if held is None:
         return ""
-    days = "" if held.days_left is None else f", {held.days_left} d left"
+    days = "" if held.days_left is None else f", {days_in_words(held.days_left)}"
     return f" [in the larder: {told_grams(sane_grams(held.grams))}{days}]"
-
-
-def _food_cap(key: str, tables: Tables) -> float:
-    caps: list[Cap] = [cap for cap in tables.caps if cap.key == key]
-    return min(float(cap.typical_g) for cap in caps)
 
 
 def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
@@ -175,7 +168,7 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "Its steps stand as they were written; notes behind them say which name something that changed. "
+        "In its steps stands in brackets what a food is now; notes behind them say how it is treated. "
         "A line that was not counted says so.",
         style.width,
     )

@@ -26,18 +26,29 @@ def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
     }
 
 
-def reckoning_text(reckoning: Reckoning) -> str:
-    """The same in words."""
+def reckoning_text(reckoning: Reckoning, has_reacted: bool) -> str:
+    """The same in words; `has_reacted` says whether any of the days brought a reaction."""
     name = reckoning.group.replace("_", " ").replace("gos", "GOS")
     lines = [f"{name}: what these days say together"]
     lines += [
-        f"  {dose:>5g} g  a reaction to it on about {round(100 * risk)} days of 100"
+        f"  {dose:>5g} g  a reaction to it on {_days_of_100(risk)}"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
-    lines.append(f"  estimated limit for one meal: {reckoning.own_limit_g:g} g")
-    if reckoning.ambiguous:
+    is_found = reckoning.own_limit_g in reckoning.doses_g
+    what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
+    lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
+    if reckoning.ambiguous and has_reacted:
         lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
+    elif reckoning.ambiguous:
+        lines.append("  Not clear yet: more days of the ladder would say more.")
     return "\n".join([*lines, _CARE])
+
+
+def _days_of_100(risk: float) -> str:
+    days = round(100 * risk)
+    if days < 1:
+        return "fewer than 1 day of 100"
+    return f"about {days} day{'' if days == 1 else 's'} of 100"
 
 
 def see_a_doctor(flags: Sequence[RedFlag]) -> str:
@@ -47,6 +58,15 @@ def see_a_doctor(flags: Sequence[RedFlag]) -> str:
         f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat. It need not "
         f"be serious, but only a doctor can tell. {EMERGENCY} Until you have been seen no challenge goes on; you lose "
         "nothing by that."
+    )
+
+
+def weight_words(lost: str) -> str:
+    """The answer to a weight that falls: calm, at once, and without a judgement."""
+    return (
+        f"Your weight went {lost}. If you did not mean to lose it, please see a doctor about it soon, before any more "
+        "changes to what you eat. If you meant to, tell your dietitian: eating by limits takes more care then. Until "
+        "you have been seen no challenge goes on; you lose nothing by that."
     )
 
 

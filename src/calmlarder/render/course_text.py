@@ -1,8 +1,9 @@
 """Challenges in words and as plain values: what today asks, where one stands, what was found."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
@@ -56,13 +57,14 @@ def today_object(today: "Today") -> dict[str, Any]:
         "ended": stands.ended,
         "own_limit_g": stands.reckoning.own_limit_g if stands.what == "finished" else None,
         "ambiguous": stands.reckoning.ambiguous,
-        "days": [_tried_object(one) for one in stands.tried],
+        "days": [tried_object(one) for one in stands.tried],
         "why": why_today(today),
         "foods": [{"food": one.food.id, "grams": list(one.grams)} for one in today.foods[:8]],
     }
 
 
-def _tried_object(one: Tried) -> dict[str, Any]:
+def tried_object(one: Tried) -> dict[str, Any]:
+    """Plain values of a day with a dose."""
     return {
         "on": one.eaten.on.isoformat(), "dose_g": one.eaten.dose_g, "food": one.eaten.food, "grams": one.eaten.grams,
         "worst": one.worst, "baseline": None if one.baseline is None else round(one.baseline, 2),
@@ -78,10 +80,17 @@ def why_today(today: "Today") -> str:
     name, ladder = name_of(course.challenge), ladder_of(course.challenge)
     if stands.what == "wash-out":
         had = len(stands.wash_out[-BASELINE_DAYS:])
+        again = "" if stands.baseline is None else ", two of them as calm as before the last dose"
         return (
-            f"{_upper(name)}: no dose today. Eat as in elimination, and score the day tonight. {BASELINE_DAYS} calm "
-            f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average, so that a reaction can be "
-            f"told from an ordinary day. Days scored so far: {had}."
+            f"{_reaction_words(stands)}{_upper(name)}: no dose today. Eat as in elimination, and score the day "
+            f"tonight. {BASELINE_DAYS} calm "
+            f"days come first, worst scores of {MOST_BASELINE:g} of 10 or less on average{again}, so that a reaction "
+            f"can be told from an ordinary day. Days scored so far: {had}.{_control_words(course, stands)}"
+        )
+    if stands.what == "paused" and len(stands.wash_out) < BASELINE_DAYS:
+        return (
+            f"{_upper(name)}: the challenge pauses, as fewer than {BASELINE_DAYS} days were scored in a week. Nothing "
+            f"is lost. Eat as in elimination and score each day; it goes on by itself after {BASELINE_DAYS} calm days."
         )
     if stands.what == "paused":
         return (
@@ -98,16 +107,17 @@ def why_today(today: "Today") -> str:
     if stands.what == "dose":
         is_first = not any(one.eaten.dose_g for one in stands.tried)
         what = "the same dose again, to be sure" if stands.is_repeat else f"the {'first' if is_first else 'next'} dose"
-        amount = (
-            "" if food is None or today.grams is None else f": {_on_the_scale(today.grams)} g of {food.name}, weighed"
-        )
+        amount = "" if food is None or today.grams is None else f": {today.grams:g} g of {food.name}, weighed"
         return (
             f"Today {what}, {stands.dose_g:g} g of {name}{amount}, once, with your dinner. Eat the rest of the day as "
             "in elimination, and score the day tonight. If you do not feel like it, skip the day: nothing is lost."
         )
     if stands.what == "wait":
         rest = "" if ladder.every_days == 1 else " Symptoms may come a day later, so a day without a dose follows."
-        return f"{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        reacted = _reaction_words(stands)
+        return (
+            f"{reacted}{_upper(name)}: no further dose today. Eat as in elimination, and score the day tonight.{rest}"
+        )
     if stands.what == "skipped":
         return "No challenge today, as you said. It goes on tomorrow."
     if stands.what == "stopped":
@@ -117,15 +127,39 @@ def why_today(today: "Today") -> str:
     return f"The challenge of {name} is over{ended}.{settle} {concluded_words(course, stands)}"
 
 
+def _reaction_words(stands: Standing) -> str:
+    """What a first reaction means, and what follows."""
+    if not stands.tried or stands.tried[-1].result != "reaction" or stands.ended:
+        return ""
+    return (
+        "The last dose counts as a reaction. One may be chance and does not mean that you did anything wrong: the same "
+        f"dose comes once more, after {BASELINE_DAYS} calm days. {_SETTLE} "
+    )
+
+
+def _control_words(course: Course, stands: Standing) -> str:
+    """The offer of a comparison day, before the first dose."""
+    if course.wants_control or stands.tried:
+        return ""
+    return (
+        " You may have a comparison day before the first dose, with the dish and without the dose: stop, and begin "
+        "again with --control."
+    )
+
+
+def passed_words(passed: Sequence[str]) -> str:
+    """That a day tells nothing of the dose, and why."""
+    names = ", ".join(name_of(group) for group in passed).replace("oligosaccharides", "fructans and GOS")
+    return (
+        f"What you logged today also went past the limit of {names}. So nobody could tell which of them a symptom came "
+        "from: the day is kept in your log and left out of the reckoning. The same dose comes again. No harm done."
+    )
+
+
 def stopped_words(course: Course) -> str:
     """That a challenge was stopped, and why."""
     why = f": {course.why_stopped}" if course.why_stopped else ""
     return f"The challenge of {name_of(course.challenge)} was stopped{why}"
-
-
-def _on_the_scale(grams: float) -> str:
-    """Whole grams from 10 on, never more than the dose."""
-    return f"{int(grams)}" if grams >= _WHOLE_FROM_G else f"{grams:g}"
 
 
 def _upper(words: str) -> str:
@@ -159,6 +193,8 @@ def today_text(today: "Today") -> str:
     stands = today.standing
     if stands is None:
         return f"{lines[0]} `calmlarder challenge status` says what is left to try, `challenge start` begins one."
+    if stands.what == "dose" and today.grams is not None and today.grams < _WHOLE_FROM_G:
+        lines.append("So little needs a scale that shows tenths of a gram.")
     if stands.what == "dose" and len(today.foods) > 1:
         others = ", ".join(
             one.food.name for one in today.foods[:5] if today.food is None or one.food.id != today.food.id
@@ -173,6 +209,7 @@ def scored_object(scored: "Scored") -> dict[str, Any]:
         "felt": scored.felt.model_dump(mode="json"),
         "red_flags": [flag.flag for flag in scored.flags],
         "dose_counted": scored.dose_counted,
+        "also_passed": list(scored.passed),
         "today": today_object(scored.today),
     }
 
@@ -196,6 +233,8 @@ def clock_text(clock: Clock) -> str:
             "clearly helped, that is no fault of yours: it does not help everybody. The usual advice then is to eat as "
             "before and to look for other help. Staying on it longer makes it harder to eat well."
         )
+    if clock.says == "how is it going" and clock.fell_by is None:
+        return f"{weeks}{change} How is it going? `calmlarder challenge score 1 0 2 0` each day would show it."
     if clock.says == "how is it going":
         return f"{weeks}{change} How is it going? With a clear change, groups are tried again from week 4 on."
     return f"{weeks}{change}"
@@ -232,17 +271,26 @@ def status_object(status: "Status") -> dict[str, Any]:
         "own_limits": [limit_object(own) for own in who.own_limits],
         "left": list(status.left),
         "retest": list(status.retest),
+        "weight_due": status.weight_due,
     }
 
 
-def status_text(status: "Status") -> str:
-    """Where somebody is, what was found, what comes next."""
+def status_text(status: "Status", on_screen: bool = False) -> str:
+    """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
-    lines = [
-        f"{who.name}: {who.phase or 'no phase said'}{f' since {who.since}' if who.since else ''}, limits: {who.profile}"
-    ]
+    called = "You" if on_screen and who.name == ME else who.name
+    since = f" since {who.since}" if who.since else ""
+    limits = "" if who.profile == who.phase else f", limits: {who.profile}"
+    lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
     if status.clock is not None:
         lines.append(clock_text(status.clock))
+    if who.phase == "elimination" and who.since is None:
+        lines.append(f"When did it begin? `calmlarder people set {who.name} --phase elimination --since DATE`")
+    if status.weight_due:
+        lines.append(
+            "A month has gone by since your weight was noted. If you want to: `calmlarder people set "
+            f"{who.name} --weight KG`"
+        )
     lines.append(why_today(status.today))
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:
@@ -251,50 +299,15 @@ def status_text(status: "Status") -> str:
         lines.append("Found so far:")
         lines += [f"  {limit_line(own)}" for own in who.own_limits]
         if who.profile != "own":
-            lines.append(f"They count once you say so: `calmlarder people set {who.name} --profile own`.")
+            how = "limits: own, in People" if on_screen else f"`calmlarder people set {who.name} --profile own`"
+            lines.append(f"They count once you say so: {how}.")
     if status.left:
         lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
     if status.retest:
         lines.append(f"Worth another try after three months: {', '.join(map(name_of, status.retest))}.")
-    return "\n".join([*lines, CARE])
-
-
-def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str, Any]]:
-    """Plain values."""
-    return [
-        {
-            "challenge": course.challenge, "group": group_of(course.challenge), "food": course.food,
-            "started": course.started.isoformat(),
-            "stopped": None if course.stopped is None else course.stopped.isoformat(),
-            "why_stopped": course.why_stopped,
-            "concluded": None if course.concluded is None else course.concluded.isoformat(),
-            "limit_g": course.limit_g,
-            "days": [_tried_object(one) for one in stands.tried],
-            "skipped": {day.isoformat(): why for day, why in course.skipped.items()},
-        }
-        for course, stands in courses
-    ]  # fmt: skip
-
-
-def history_text(courses: Sequence[tuple[Course, Standing]]) -> str:
-    """Every challenge, day by day."""
-    if not courses:
-        return "No challenge yet. `calmlarder challenge start GROUP` begins one, after a few questions."
-    return "\n".join([*(line for course, stands in courses for line in course_lines(course, stands)), CARE])
-
-
-def course_lines(course: Course, stands: Standing) -> Iterator[str]:
-    """One challenge, day by day."""
-    end = f", stopped {course.stopped} ({course.why_stopped or 'no reason said'})" if course.stopped else ""
-    end = (
-        f", ended {course.concluded}: at most {course.limit_g:g} g at one meal"
-        if course.concluded and course.limit_g
-        else end
-    )
-    yield f"{name_of(course.challenge)}, from {course.started}{end}"
-    for one in stands.tried:
-        dose = f"{one.eaten.dose_g:g} g" if one.eaten.dose_g else "no dose"
-        worst = "no score" if one.worst is None else f"worst score {one.worst} of 10"
-        yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
-    for day, why in course.skipped.items():
-        yield f"  {day}   skipped{f': {why}' if why else ''}"
+    # On a screen a line between what is said; what belongs to the line before it is indented.
+    apart = "\n\n" if on_screen else "\n"
+    text = lines[0]
+    for one in [*lines[1:], CARE]:
+        text += ("\n" if one.startswith(" ") else apart) + one
+    return text

@@ -4,9 +4,9 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from calmlarder.history.correlation import LEAST_DAYS, LEVEL, TESTED, Related, Together
 from calmlarder.history.days import Day, since_first
 from calmlarder.history.felt import WORST
-from calmlarder.history.together import LEAST_DAYS, LEVEL, TESTED, Related, Together
 from calmlarder.render.style import Style
 from calmlarder.tables.vocabulary import GROUPS, Group
 

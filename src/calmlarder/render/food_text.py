@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -41,26 +42,31 @@ def _lines(food: Food, tables: Tables) -> Iterator[str]:
     yield "fermentables, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         high = f", up to {row.high:g} at most" if row.high is not None else ""
-        yield f"  {component:<9} {row.g_per_100g:g}{high}, {row.basis}"
-        note = f" ({row.note})" if row.note else ""
+        yield f"  {component:<9} {row.g_per_100g:g}{high}, {BASIS_WORDS[row.basis]}"
+        note = f" ({row.note.replace('recalled as', 'from memory')})" if row.note else ""
         yield f"    {_source(row.source, row.code, tables)}{note}"
     for component in tables.unknown_of(food.id):
         yield f"  {component:<9} unknown"
     names = [row.name for row in tables.names if row.food == food.id]
     yield f"other names: {', '.join(names) or 'none'}"
-    measures = [f"{row.measure} {row.grams:g} g ({row.source})" for row in tables.own_measures(food)]
+    measures = [f"{row.measure} {row.grams:g} g ({_short(row.source, tables)})" for row in tables.own_measures(food)]
     yield f"measures: {'; '.join(measures) or 'those of its kind'}"
     yield "keeping"
     for place in ("fridge", "freezer", "cupboard"):
         for state in ("whole", "opened", "cooked"):
             kept = tables.keeping_of(food, place, state)
             if kept is not None:
-                yield f"  {place}, {state}: {kept.days} days, {kept.kind} ({kept.source})"
+                yield f"  {place}, {state}: {kept.days} days, {kept.kind} ({_short(kept.source, tables)})"
 
 
 def _part(part: str, tables: Tables) -> str:
     food = tables.food_by_id.get(part)
     return food.name if food else part
+
+
+def _short(key: str, tables: Tables) -> str:
+    """A source in a few words: who published it, or that it is common practice."""
+    return "common practice, no source" if key == "common_practice" else tables.authority(key).split(". ")[0]
 
 
 def _source(key: str, code: str, tables: Tables) -> str:

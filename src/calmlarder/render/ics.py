@@ -28,14 +28,15 @@ def calendar(
     for lot_id, lot in lots:
         for dated in lot.dates:
             if dated.kind in _WORDS and dated.on is not None and lot.place != "freezer":
-                lines += _event(lot_id, lot, dated.kind, dated.on, tables, stamp)
+                lines += _event(lot_id, lot, (dated.kind, dated.on), tables, stamp)
     for sitting in planned:
         lines += _meal(sitting, stamp)
     lines.append("END:VCALENDAR")
     return "".join(f"{part}\r\n" for line in lines for part in _folded(line))
 
 
-def _event(lot_id: int, lot: Lot, kind: str, on: date, tables: Tables, stamp: datetime) -> Iterator[str]:
+def _event(lot_id: int, lot: Lot, label: tuple[str, date], tables: Tables, stamp: datetime) -> Iterator[str]:
+    kind, on = label
     name = tables.food_by_id[lot.food].name
     # The same lot keeps its UID when its day or its amount is written anew, so a calendar moves the event.
     uid = uuid5(NAMESPACE_URL, f"calmlarder:{lot_id}:{lot.food}:{kind}")

@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 from typing import Any
 
+from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.limit import MOST_GRAMS, Limit
-from calmlarder.render.cap_words import CAP_WORDS, component_words
+from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
 
 
@@ -36,7 +37,8 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
         yield f"  bound by      the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
     yield "  figures, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
-        source = f"{row.source} {row.code}".strip()
-        note = f"; {row.note}" if row.note else ""
+        source = f"{row.source} {row.code}".strip() if row.basis != "recalled" else row.code
+        note = f"; {row.note.replace('recalled as', 'from memory')}" if row.note else ""
         high = f" (up to {row.high})" if row.high is not None else ""
-        yield f"    {component_words([component]):<9} {row.g_per_100g:>6}{high}  {row.basis}, {source}{note}"
+        whence = ", ".join(part for part in (BASIS_WORDS[row.basis], source) if part)
+        yield f"    {component_words([component]):<9} {row.g_per_100g:>6}{high}  {whence}{note}"

@@ -2,9 +2,9 @@
 
 from typing import Any
 
+from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.load import at_most_of
-from calmlarder.render.cap_words import component_words
 from calmlarder.tables.vocabulary import GROUPS
 
 

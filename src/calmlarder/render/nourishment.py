@@ -6,10 +6,11 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, MoreProtein
 
 
-def protein_words(dinner: "Dinner") -> str:
-    """Protein of one person, g."""
+def protein_words(dinner: "Dinner", whole: bool = False) -> str:
+    """Protein of one person, g; `whole` grams for what is read in passing."""
     least = "at least " if "protein_g" in dinner.at_least else ""
-    return f"{least}{dinner.per_person.protein_g:g} g protein"
+    grams = dinner.per_person.protein_g
+    return f"{least}{round(grams) if whole else grams:g} g protein"
 
 
 def energy_words(dinner: "Dinner") -> str:

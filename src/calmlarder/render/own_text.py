@@ -4,15 +4,16 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
+from calmlarder.larder.groups import days_in_words
 from calmlarder.render.style import Style
 
 if TYPE_CHECKING:
     from calmlarder.household.own_recipes import Ready
 
 
-def own_text(ready: Sequence["Ready"], style: Style) -> str:
+def own_text(ready: Sequence["Ready"], style: Style, on_screen: bool = False) -> str:
     """Each on its lines; nothing where none is ready."""
-    return "\n".join(_lines(ready, style)) + "\n" if ready else ""
+    return "\n".join(_lines(ready, style, on_screen)) + "\n" if ready else ""
 
 
 def own_objects(ready: Sequence["Ready"]) -> list[dict[str, Any]]:
@@ -30,15 +31,15 @@ def own_objects(ready: Sequence["Ready"]) -> list[dict[str, Any]]:
     ]
 
 
-def _lines(ready: Sequence["Ready"], style: Style) -> Iterator[str]:
+def _lines(ready: Sequence["Ready"], style: Style, on_screen: bool) -> Iterator[str]:
     yield style.strong("Your own recipes that the larder has the foods for")
     for one in ready:
         told = f"{one.recipe.title}, for {one.recipe.serves} as written"
         if one.days_left is not None:
-            told += f"; {one.goes_first}: {one.days_left} d left"
+            told += f"; {one.goes_first}: {days_in_words(one.days_left)}"
         if one.look_for:
             told += f"; look for {', '.join(one.look_for)}"
-        yield from textwrap.wrap(
-            f"{told}. `calmlarder adapt --kept {one.number}` shows it.", style.width,
-            initial_indent="  ", subsequent_indent="    ",
-        )  # fmt: skip
+        told += "." if on_screen else f". `calmlarder adapt --kept {one.number}` shows it."
+        yield from textwrap.wrap(told, style.width, initial_indent="  ", subsequent_indent="    ")
+    if on_screen:
+        yield from textwrap.wrap("They stand behind Ctrl+R, F6 in the larder.", style.width)

@@ -75,6 +75,8 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
         yield from _wrapped(f"Cook for {one.dinner.people}: cool the rest fast and box it for {later.at:%A}.", style)
     amounts = "; ".join(f"{use.grams} g {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses)
     yield from _wrapped(f"{amounts}.", style)
+    for part in one.dinner.apart:
+        yield from _wrapped(f"Apart: {part.said}", style)
 
 
 def _wasted(planned: Planned, style: Style) -> Iterator[str]:

@@ -63,7 +63,7 @@ def dose_words(dose: Dose) -> str:
     whose = "Today's challenge" if dose.who == ME else f"Today's challenge of {dose.who}"
     group = CAP_WORDS.get(dose.group, dose.group)
     return (
-        f"{whose}: {dose.grams} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. This dose is "
+        f"{whose}: {dose.grams:g} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. This dose is "
         "left out of the limits; everything else keeps to elimination. Rather not today? Skip the day: it can wait."
     )
 
@@ -71,5 +71,5 @@ def dose_words(dose: Dose) -> str:
 def steps_of(dinner: "Dinner") -> tuple[str, ...]:
     """The steps with what is served apart, and with doses beside the dish, before the last of them."""
     apart = [part.said for part in dinner.apart]
-    apart += [f"Weigh {dose.grams} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
+    apart += [f"Weigh {dose.grams:g} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
     return (*dinner.steps[:-1], *apart, *dinner.steps[-1:])

@@ -7,10 +7,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Literal, NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.freezing import ToFreeze
 from calmlarder.larder.lot import Lot
 from calmlarder.plan.planned import Planned, SittingPlanned
-from calmlarder.render.cap_words import CAP_WORDS
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.tables.book import Tables

@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.stacking import Counted, day_so_far_ug, held_by, held_ug, of_the_day, still_counted
-from calmlarder.render.cap_words import CAP_WORDS, component_words
 from calmlarder.tables.cap_rows import Cap
 
 if TYPE_CHECKING:
@@ -101,13 +101,25 @@ def day_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     for key, wished in day["wished_g"].items():
         with_it = [grams[key] for grams in day["with_dinner_g"]]
         told = f", with this dinner {with_it[0]:.2f} g" if len(with_it) == 1 else ""
-        told = f", with these dinners {min(with_it):.2f} to {max(with_it):.2f} g" if len(with_it) > 1 else told
+        least, most = f"{min(with_it, default=0):.2f}", f"{max(with_it, default=0):.2f}"
+        to_most = f" to {most}" if most != least else ""
+        told = f", with these dinners {least}{to_most} g" if len(with_it) > 1 else told
         over = ": more than is aimed at, and no reason not to eat" if any(one > wished for one in with_it) else ""
         lines.append(
             f"Today, {CAP_WORDS.get(key, key)}, of what was logged, likely: {day['logged_g'][key]:.2f} g so far{told}; "
             f"a day aims at {wished:.2f} g{over}."
         )
     return lines
+
+
+def before_words(dinner: Dinner, wanted: DinnerRequest) -> str:
+    """What was eaten before, where it leaves less room for a dinner, in a few words; else nothing."""
+    bound = {cap.key for cap in binding(dinner, wanted)}
+    more = _more_after(wanted, bound)
+    if not more:
+        return ""
+    eaten = [f"{one.eaten.title} at {_clock(one.eaten.at, wanted)}" for one in wanted.counted]
+    return f"Counts what was eaten: {', '.join(eaten)}. After {_clock(more, wanted)} more would fit."
 
 
 def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:

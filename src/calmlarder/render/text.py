@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.larder.reading import Reading
-from calmlarder.render.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines
@@ -50,11 +50,6 @@ def tonight_text(
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
-def dinner_text(dinner: Dinner, style: Style) -> str:
-    """One dinner by itself: amounts, what to weigh, steps, timeline."""
-    return "\n".join(_dinner(dinner, style, None))
-
-
 def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
     """What a dinner brings each person against the caps, and what it rescues."""
     return "\n".join([*_loads(dinner, wanted, style), "", *_rescued(dinner, style)])
@@ -67,10 +62,9 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
         "\n".join(_wrapped(short_of_protein(dinner), style)),
         "\n".join(cautions),
         "\n".join(_stacked(composed, wanted, style)),
-        "\n".join(_wrapped(glance(dinner), style)),
+        "\n".join(_wrapped(_from_memory(dinner), style)),
         "\n".join(_left_out(composed, (), style)),
         "\n".join(_wrapped(CAUTION, style)),
-        _closing(composed),
     ]
     return "\n\n".join(part for part in parts if part)
 
@@ -116,15 +110,21 @@ def glance(dinner: Dinner) -> str:
         return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
 
     key = max(each.limits_g, key=full)
+    typical, most = each.limits_g[key]
+    end = "" if most is None else f" of {most:.2f}"
     said = (
-        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
-        f"at most {each.at_most_g[key]:.2f} g."
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {typical:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f}{end} g."
     )
+    return f"{said} {_from_memory(dinner)}".rstrip()
+
+
+def _from_memory(dinner: Dinner) -> str:
     recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
     if not recalled:
-        return said
+        return ""
     more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
-    return f"{said} From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
+    return f"From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
 def _about(dinner: Dinner) -> str:
@@ -205,14 +205,6 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         names = {part.food: part.name for part in dinner.contributions}
         near = [f"{names.get(one.food, one.food)} ({one.g:.2f} of {one.limit_g:.2f} g)" for one in each.foods_near]
         yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
-    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in dinner.contributions if part.not_measured]
-    if unmeasured:
-        told = "; ".join(unmeasured).replace("recalled", "from memory, not verified")
-        yield from _wrapped(f"Not measured in that food: {told}.", style, "  ")
-    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in dinner.contributions if part.upper_ends]
-    if ranges:
-        told = ", ".join(ranges).replace("recalled", "from memory, not verified")
-        yield from _wrapped(f"At most counts the upper end of a range, g in 100 g: {told}.", style, "  ")
     for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
         if foods:
             yield from _wrapped(f"{figure} not known, so at least what is told: {', '.join(foods)}.", style, "  ")
@@ -223,7 +215,7 @@ def _rescued(dinner: Dinner, style: Style) -> Iterator[str]:
     if not rescued.grams:
         yield style.strong("Nothing urgent was used")
         return
-    yield style.strong(f"Used up in time: {rescued.grams} g, about {rescued.portions:g} portions")
+    yield style.strong(f"Used up in time: {rescued.grams} g")
     if rescued.lots_finished:
         yield from _wrapped(f"Used up: {'; '.join(rescued.lots_finished)}.", style, "  ")
 
@@ -234,7 +226,7 @@ def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
         return
     yield style.strong("No dinner meets the limits")
     for obstacle in composed.obstacles:
-        yield from _wrapped(f"In the way: {in_words(obstacle)}.", style, "  ")
+        yield from _wrapped(f"Problem: {in_words(obstacle)}.", style, "  ")
     if composed.nothing_near:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
 

@@ -8,8 +8,9 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
 from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Instead, Why
+from calmlarder.intake.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.intake.limit import MOST_GRAMS
-from calmlarder.render.cap_words import CAP_WORDS, component_words, in_words
+from calmlarder.render.basis_words import in_plain_words
 from calmlarder.render.json import dinner_object
 from calmlarder.render.style import Style
 
@@ -76,7 +77,7 @@ def _about(why: Why, style: Style) -> Iterator[str]:
             f"{why.part.grams_weighed} g on the scale would fit one person at one meal")  # fmt: skip
         yield from style.hanging(f"Of the same thing, {why.part.name}: {most}.")
     for obstacle in why.obstacles:
-        yield from style.hanging(f"In the way: {in_words(obstacle)}.")
+        yield from style.hanging(f"Problem: {in_words(obstacle)}.")
 
 
 def _heading(why: Why) -> str:
@@ -171,6 +172,19 @@ def _plain(found: tuple[Difference, ...]) -> list[str]:
     return [one.sentence for one in found] or ["amounts nearer to the usual"]
 
 
+def _figures(why: Why, style: Style) -> Iterator[str]:
+    """The foods whose figures are not measured in them, and the ranges that "at most" counts."""
+    parts = why.tonight.contributions if why.tonight else ()
+    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in parts if part.not_measured]
+    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in parts if part.upper_ends]
+    for said, told in (
+        ("Not measured in that food", unmeasured),
+        ("At most counts the upper end of a range, g in 100 g", ranges),
+    ):
+        if told:
+            yield from style.hanging(f"{said}: {in_plain_words('; '.join(told))}.")
+
+
 def _resting(why: Why, style: Style) -> Iterator[str]:
     if why.resting is None:
         return
@@ -182,9 +196,7 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
         yield from style.hanging(
             f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is "
             "from memory, not verified.")  # fmt: skip
-    ranges = [part.name for part in why.tonight.contributions if part.upper_ends] if why.tonight else []
-    if ranges:
-        yield from style.hanging(f"At most counts the upper end of a range: {', '.join(ranges)}.")
+    yield from _figures(why, style)
     if why.deciding:
         one = why.deciding
         if one.how == "measured":

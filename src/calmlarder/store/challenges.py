@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from calmlarder.reintroduction.events import Event
-from calmlarder.store.read_as import read_as
 from calmlarder.store.store import Store
+from calmlarder.store.unread import read_as
 
 
 def events(store: Store) -> list[Event]:

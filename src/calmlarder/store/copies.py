@@ -26,9 +26,8 @@ _FORGOTTEN_S = 3600  # what a killed program left half written is swept away aft
 
 
 def copies_of(file: Path) -> list[Path]:
-    """The copies that are there, newest first."""
-    found = [path for name in _NAMES if (path := file.with_name(name)).is_file()]
-    return sorted(found, key=lambda path: path.stat().st_mtime_ns, reverse=True)
+    """The copies that are there, newest first: by their names, as a clock may have been set back."""
+    return [path for name in _NAMES if (path := file.with_name(name)).is_file()]
 
 
 def when_of(copy: Path) -> str:
@@ -133,8 +132,10 @@ def written_beside(file: Path, write: Callable[[Path], bool], put: Callable[[Pat
 
 
 def _is_older(copy: Path, file: Path) -> bool:
+    """Whether something may have been written since; a copy from days to come says nothing of that."""
     written = [path.stat().st_mtime_ns for path in (file, beside(file, "-wal")) if path.exists() and _size(path)]
-    return copy.stat().st_mtime_ns < max(written, default=0)
+    made = copy.stat().st_mtime_ns
+    return made < max(written, default=0) or made > time.time_ns()
 
 
 def _size(path: Path) -> int:

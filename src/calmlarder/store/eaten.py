@@ -5,8 +5,9 @@ from typing import Any, NamedTuple
 
 from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.zone import FURTHEST, offsets_at
-from calmlarder.store.read_as import read_as
+from calmlarder.store.documents import Log
 from calmlarder.store.store import Store
+from calmlarder.store.unread import read_as
 
 
 class KeptEaten(NamedTuple):
@@ -47,3 +48,11 @@ def may_count(store: Store, at: datetime, hours: float) -> tuple[Eaten, ...]:
     """Entries that may lie in the hours before a sitting, whatever clock they were typed by."""
     since = (at - timedelta(hours=hours) - FURTHEST).isoformat()
     return tuple(entry for _, entry in entries(store, since) if entry.at <= at + FURTHEST)
+
+
+def first_entry(store: Store, who: str) -> date | None:
+    """The day of somebody's first entry, of what was eaten or how the gut felt."""
+    logs: tuple[Log, ...] = ("eaten", "felt")
+    rows = (next((row for row in store.logged(log) if row.content.get("who") == who), None) for log in logs)
+    days = [date.fromisoformat(str(row.content["at"])[:10]) for row in rows if row is not None]
+    return min(days, default=None)

@@ -5,8 +5,8 @@ from typing import NamedTuple
 
 from calmlarder.history.ended import Ended
 from calmlarder.history.felt import Felt
-from calmlarder.store.read_as import read_as
 from calmlarder.store.store import Store
+from calmlarder.store.unread import read_as
 
 
 class KeptFelt(NamedTuple):

@@ -1,6 +1,16 @@
 """Rows that cannot be read: they stay where they are, and each is told once in a run of the program."""
 
-from calmlarder.store.documents import Place
+from collections.abc import Iterable
+from typing import TYPE_CHECKING, TypeVar
+
+from pydantic import BaseModel, ValidationError
+
+from calmlarder.store.documents import Log, Place
+
+if TYPE_CHECKING:
+    from calmlarder.store.store import Stored
+
+_Entry = TypeVar("_Entry", bound=BaseModel)
 
 _WORDS: dict[str, str] = {
     "lots": "item {}",
@@ -17,6 +27,17 @@ _said_of_store: dict[str, bool] = {}  # and whether it was told
 def note(place: Place, row_id: object, why: str) -> None:
     """Remember that a row cannot be read, and why in words."""
     _noted[(place, str(row_id))] = why
+
+
+def read_as(model: type[_Entry], log: Log, rows: "Iterable[Stored]") -> list[tuple[int, _Entry]]:
+    """The rows of a log that can be read as what they are, with their numbers; the others are noted, and stay."""
+    found = []
+    for row in rows:
+        try:
+            found.append((row.id, model.model_validate(row.content)))
+        except ValidationError:
+            note(log, row.id, "was kept in a way that this program cannot read")
+    return found
 
 
 def say(words: str) -> None:

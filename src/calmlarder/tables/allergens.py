@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
 from typing import Annotated, Literal, NamedTuple
@@ -198,9 +199,11 @@ def _name_holds_more(
 def said(name: str, misleading: Mapping[str, set[Held]]) -> set[str]:
     """What a name says that a food holds, less what it denies (`without garlic`, `gluten-free`, `vegan`)."""
     plain = name.casefold()
+    words = _words(plain)
+    if _ALL.isdisjoint(words):
+        return set()  # as of most names
     denied = _tells([word for match in _FREE.findall(plain) for word in _words(match)])
     denied |= _tells([word for match in _WITHOUT.findall(plain) for word in _words(match)])
-    words = _words(plain)
     for word in words:
         denied |= _DENYING.get(word, frozenset())
     excepted: set[tuple[int, Held]] = set()
@@ -230,9 +233,10 @@ def _tells(words: Sequence[str], excepted: Collection[tuple[int, Held]] = ()) ->
     }
 
 
-def _words(text: str) -> list[str]:
+@lru_cache(maxsize=50_000)
+def _words(text: str) -> tuple[str, ...]:
     """The words of a text, in the singular where that is one of the words above."""
-    return [_singular(word) for word in re.findall(r"[^\W_]+", text.casefold())]
+    return tuple(_singular(word) for word in re.findall(r"[^\W_]+", text.casefold()))
 
 
 _ALL = frozenset(part for words in WORDS.values() for phrase in words for part in phrase.split())

@@ -112,11 +112,16 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
 
     A mixture is replaced whole: what a later folder says is in a food is all that is in it.
     """
+    read = [read_folder(folder) for folder in folders]
+    problems = [problem for _, faults in read for problem in faults]
+    whole = read[0][0] if len(read) == 1 else _joined(lines for lines, _ in read)
+    problems += mixture_faults(whole["mixtures"], (line.row.id for line in whole["foods"]))
+    return whole, problems
+
+
+def _joined(read: Iterable[Lines]) -> Lines:
     joined: dict[str, dict[tuple[object, ...], Line[Any]]] = {name: {} for name in TABLE_FILES}
-    problems: list[Problem] = []
-    for folder in folders:
-        lines, faults = read_folder(folder)
-        problems += faults
+    for lines in read:
         anew = {line.row.food for line in lines["mixtures"]}
         joined["mixtures"] = {key: line for key, line in joined["mixtures"].items() if key[0] not in anew}
         # A limit for all sittings takes the place of those for some of them.
@@ -124,9 +129,7 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
         joined["caps"] = {key: line for key, line in joined["caps"].items() if key[:-1] not in for_all}
         for name, found in lines.items():
             joined[name].update((TABLE_FILES[name].key(line.row), line) for line in found)
-    whole = {name: list(lines.values()) for name, lines in joined.items()}
-    problems += mixture_faults(whole["mixtures"], (line.row.id for line in whole["foods"]))
-    return whole, problems
+    return {name: list(lines.values()) for name, lines in joined.items()}
 
 
 def book_of(lines: Lines) -> Tables:

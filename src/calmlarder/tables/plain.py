@@ -33,6 +33,7 @@ def lines_of(model: type[R], plain: Mapping[str, Any]) -> list[Line[R]]:
     """The rows that `plain_of` was given."""
     fields = [*plain["columns"]]
     columns = [_cells(column) for column in plain["columns"].values()]
+    known = {*fields}
     found = []
     for where, *cells in zip(plain["where"], *columns, strict=True):
         row = model.__new__(model)
@@ -41,7 +42,7 @@ def lines_of(model: type[R], plain: Mapping[str, Any]) -> list[Line[R]]:
         row.__setstate__(
             {
                 "__dict__": values,
-                "__pydantic_fields_set__": {*fields},
+                "__pydantic_fields_set__": known,
                 "__pydantic_extra__": None,
                 "__pydantic_private__": None,
             }

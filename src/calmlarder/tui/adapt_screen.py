@@ -17,9 +17,9 @@ from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.errors import tell, told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.told import tell
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -35,14 +35,18 @@ class AdaptScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f5", "adapt", "Make it fit", priority=True),
-        Binding("f7", "save", "Save", priority=True),  # in the recipe F7 would mark all of it
+        Binding("f6", "kept", "Kept recipes", priority=True),
+        Binding("k", "keep", "Keep", tooltip="Keep it: it is named with tonight's dinner when its foods are there"),
+        Binding("e", "share", "Share", tooltip="Pass it on: text, a page, recipe data"),
+        # Before the recipe itself, where F7 would mark all of it.
+        Binding("f7", "save", "Save", tooltip="Save it as a file", priority=True),
         Binding("escape", "back", "Back"),
     ]
 
     def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
-        self._changed: str | None = None
+        self._answer: Answer | None = None
 
     def compose(self) -> ComposeResult:
         """A file, for how many, the recipe; then the answer in its place."""
@@ -69,7 +73,7 @@ class AdaptScreen(Screen[None]):
     @on(LineInput.Pasted)
     def read_paste(self, event: LineInput.Pasted) -> None:
         """A recipe pasted into the line for a file is a recipe all the same."""
-        self.query_one(TextArea).text = "\n".join(event.lines)
+        self.query_one(TextArea).text = event.text
         self.action_adapt()
 
     def _read_file(self, name: str) -> None:
@@ -128,11 +132,11 @@ class AdaptScreen(Screen[None]):
         from calmlarder.render.style import Style
 
         if answer.faults:
-            self._changed = None
+            self._answer = None
             self.notify("calmlarder is at fault: the answer did not pass its own check and is not shown",
                         severity="error", timeout=8)  # fmt: skip
             return
-        self._changed = answer.changed
+        self._answer = answer
         keep_adapted(self._kitchen, answer)
         style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
         title, tables = answer.recipe.title, self._kitchen.tables
@@ -146,6 +150,51 @@ class AdaptScreen(Screen[None]):
         self.query_one("#recipe").display = not to_answer
         self.query_one("#adapted-scroll").display = to_answer
         (self.query_one("#adapted-scroll") if to_answer else self.query_one(TextArea)).focus()
+        self.refresh_bindings()
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """What can be done with a recipe that fits, where one is shown."""
+        if action == "kept":
+            return not self.query_one("#adapted-scroll").display
+        if action in {"keep", "share"}:
+            fits = self._answer is not None and self._answer.shared is not None
+            return fits and self.query_one("#adapted-scroll").display
+        return True
+
+    def action_kept(self) -> None:
+        """One of the recipes that were kept, to read or to make fit again."""
+        from calmlarder.household.own_recipes import own_recipes, readable
+
+        kept = own_recipes(self._kitchen)
+        if not kept:
+            self.notify("no recipe is kept yet: where one fits, k keeps it")
+            return
+        names = {f"{number}  {one.title}, for {one.serves}": one for number, one in enumerate(kept, start=1)}
+
+        def picked(name: str | None) -> None:
+            if name is not None:
+                self.query_one(TextArea).text = readable(names[name])
+                self.query_one("#serves", Input).value = str(names[name].serves)
+
+        self.app.push_screen(Choice("Which one?", list(names)), picked)
+
+    @told
+    def action_keep(self) -> None:
+        """Among the recipes of this home, which are proposed when their foods are there."""
+        from calmlarder.household.own_recipes import keep_recipe
+
+        if self._answer is not None:
+            kept = keep_recipe(self._kitchen, self._answer)
+            words = f"kept: {kept.title}; tonight names it when its foods are there (Ctrl+Z in the larder undoes it)"
+            self.notify(words, timeout=8, markup=False)
+
+    def action_share(self) -> None:
+        """The recipe to pass on, as it was made to fit."""
+        from calmlarder.render.sheet import recipe_sheet
+        from calmlarder.tui.sharing import offer
+
+        if self._answer is not None and self._answer.shared is not None:
+            offer(self, recipe_sheet(self._answer.shared))
 
     def action_back(self) -> None:
         """From the answer to the recipe, from the recipe to the larder."""
@@ -156,7 +205,7 @@ class AdaptScreen(Screen[None]):
 
     def action_save(self) -> None:
         """Write the changed recipe to a file."""
-        if self._changed is None:
+        if self._answer is None:
             self.notify("there is no changed recipe yet: F5 makes one")
             return
         self.app.push_screen(Ask("Save the changed recipe as which file?"), self._save_as)
@@ -175,9 +224,14 @@ class AdaptScreen(Screen[None]):
 
         self.app.push_screen(Choice("There is such a file.", ["leave it", _OVER]), sure)
 
+    def _text(self) -> str:
+        """The recipe changed, or as it came where it fits already."""
+        answer = self._answer
+        return "" if answer is None else answer.changed or answer.recipe.source
+
     def _write(self, path: Path) -> None:
         try:
-            write_out(path, self._changed or "", "", "Save")
+            write_out(path, self._text(), "", "Save")
         except CannotGoOn as stop:
             tell(self.app, stop)
             return

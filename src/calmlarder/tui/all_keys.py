@@ -11,7 +11,17 @@ from textual.screen import Screen
 _EVERYWHERE = {"command_palette", "help_quit", "focus_next", "focus_previous", "screen.copy_text"}
 
 
-_CALLED = {"⏎": "Enter", "esc": "Esc", "del": "Del", "right": "→", "left": "←", "down": "↓", "up": "↑"}
+_CALLED = {
+    "⏎": "Enter",
+    "esc": "Esc",
+    "space": "Space",
+    "⌫": "Backspace",
+    "del": "Del",
+    "right": "→",
+    "left": "←",
+    "down": "↓",
+    "up": "↑",
+}
 
 
 def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
@@ -21,7 +31,7 @@ def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
     for node, binding, enabled, _ in screen.active_bindings.values():
         if node is screen and enabled and binding.description and binding.action.removeprefix("app.") not in seen:
             seen.add(binding.action.removeprefix("app."))
-            yield _named(app.get_key_display(binding)), binding.description
+            yield _named(app.get_key_display(binding)), binding.tooltip or binding.description
 
 
 def _named(key: str) -> str:
@@ -46,4 +56,4 @@ def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
             continue
         seen.add(action)
         run = partial(app.run_action, binding.action, default_namespace=node)
-        yield SystemCommand(binding.description, f"key {app.get_key_display(binding)}", run)
+        yield SystemCommand(binding.tooltip or binding.description, f"key {app.get_key_display(binding)}", run)

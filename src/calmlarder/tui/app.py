@@ -29,12 +29,12 @@ from calmlarder.tui.ascii_signs import AsciiSigns
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
+from calmlarder.tui.errors import tell
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.no_colour import NoColour
-from calmlarder.tui.smooth import kept_for_good, share_time
+from calmlarder.tui.runtime import kept_for_good, share_time
 from calmlarder.tui.survives import SurvivesFaults, fault_words
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
-from calmlarder.tui.told import tell
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
@@ -147,6 +147,7 @@ class LarderApp(SurvivesFaults):
         self._has_terminal = not terminal_is_gone()
         self.set_interval(LOOK_S, self.look_around)
         self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
+        self.screen.call_after_refresh(self._get_ready)
         self.screen.call_after_refresh(self.set_timer, _AFTER_FIRST_PAINT_S, self._load_solver)
 
     def _ask_of_stove(self) -> None:
@@ -199,6 +200,11 @@ class LarderApp(SurvivesFaults):
             if isinstance(screen, TurnsWithDay):
                 screen.day_turned()
         self.notify(turned_words(day), timeout=_SEEN_S)
+
+    @work(thread=True)
+    def _get_ready(self) -> None:
+        """To read what is typed, once the screen is there."""
+        self._kitchen.get_ready_to_read()
 
     @work(thread=True)
     def _load_solver(self) -> None:

@@ -2,13 +2,13 @@
 
 from textual.app import ComposeResult
 from textual.containers import Vertical
-from textual.widgets import Input, Label, Static
+from textual.widgets import Input, Static
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Ask(Over[str]):
+class Ask(Modal[str]):
     """Gives what was typed, or None."""
 
     def __init__(self, question: str, answer: str = "") -> None:
@@ -19,7 +19,7 @@ class Ask(Over[str]):
     def compose(self) -> ComposeResult:
         """The question over a line."""
         with Vertical(id="choice"):
-            yield Label(self._question, markup=False)
+            yield Static(self._question, markup=False)
             yield Input(self._held, id="answer")
             yield Static("", id="ask-empty", markup=False)
         yield KeysLine()

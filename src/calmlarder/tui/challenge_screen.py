@@ -12,51 +12,54 @@ from textual.widgets.selection_list import Selection
 
 from calmlarder.history.felt import Felt
 from calmlarder.household import challenges
+from calmlarder.household.challenge_start import Start, begin
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import QUESTIONS
+from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_text, entry_text
+from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
-from calmlarder.tui.ticks import Ticks
-from calmlarder.tui.told import told
+from calmlarder.tui.widgets.check_list import CheckList
+from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
+_COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
+_NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
 _QUESTIONS = (
     "A few questions first, so that nobody begins who should see a doctor before. The answers are not kept. Space "
     "ticks what you say yes to."
 )
 
 
-class EntryForm(Over[tuple[str, ...]]):
+class EntryForm(Modal[tuple[str, ...]]):
     """The questions that come before a challenge; gives the keys of those answered with yes."""
 
     def compose(self) -> ComposeResult:
         """Ticks, and a way on."""
         with Vertical(id="page"):
             yield Static(_QUESTIONS, markup=False)
-            yield Ticks[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
+            yield CheckList[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
             yield Static("", id="whole-question", markup=False)
             yield Button("Go on", compact=True, id="go-on")
         yield KeysLine()
 
-    def on_selection_list_selection_highlighted(self, event: Ticks.SelectionHighlighted[str]) -> None:
+    def on_selection_list_selection_highlighted(self, event: CheckList.SelectionHighlighted[str]) -> None:
         """The question one is at, whole: a narrow list cuts it."""
         self.query_one("#whole-question", Static).update(QUESTIONS[event.selection_index].words)
 
     def on_button_pressed(self) -> None:
         """Give the answers."""
-        self.dismiss(tuple(self.query_one(Ticks).selected))
+        self.dismiss(tuple(self.query_one(CheckList).selected))
 
 
 class ChallengeScreen(TurnsWithDay[None]):
@@ -101,8 +104,11 @@ class ChallengeScreen(TurnsWithDay[None]):
         status = challenges.status(kitchen, ME)
         by_day = challenges.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
-        history = [line for pair in found for line in course_text.course_lines(*pair)]
-        parts = [course_text.status_text(status), *(["\n".join(["Day by day", *history])] if history else [])]
+        history = [line for pair in found for line in course_history.course_lines(*pair)]
+        parts = [
+            course_text.status_text(status, on_screen=True),
+            *(["\n".join(["Day by day", *history])] if history else []),
+        ]
         self.query_one("#challenge", Static).update("\n\n".join(parts))
         self.refresh_bindings()
 
@@ -110,10 +116,12 @@ class ChallengeScreen(TurnsWithDay[None]):
         return challenges.is_challenged(self._kitchen, ME)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """Start where none goes on; skip and stop where one does."""
+        """Start where none goes on; score, skip and stop where one does; a page where there is a day to tell of."""
         if action == "start":
             return not self._goes_on()
-        return self._goes_on() if action in {"skip", "stop"} else True
+        if action == "write":
+            return bool(challenges.courses(self._kitchen, ME))
+        return self._goes_on() if action in {"score", "skip", "stop"} else True
 
     def action_score(self) -> None:
         """How today was; on a day with a dose it counts as eaten unless they say otherwise."""
@@ -137,17 +145,25 @@ class ChallengeScreen(TurnsWithDay[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.app.push_screen(EntryForm(), lambda yes: begun(self, name, yes))
+                self.app.push_screen(EntryForm(), lambda yes: answered(name, yes))
 
-        @told
-        def begun(_: ChallengeScreen, name: str, yes: tuple[str, ...] | None) -> None:
+        def answered(name: str, yes: tuple[str, ...] | None) -> None:
             if yes is None:
                 return
-            how = challenges.Start(self._kitchen.now())
-            _today, bars = challenges.begin(self._kitchen, ME, names[name], yes, how)
+            if bars(yes):  # whoever should see somebody hears that at once
+                begun(self, name, yes, _NO_CONTROL)
+                return
+            self.app.push_screen(Choice(_COMPARE, [_NO_CONTROL, _CONTROL]), lambda way: begun(self, name, yes, way))
+
+        @told
+        def begun(_: ChallengeScreen, name: str, yes: tuple[str, ...], way: str | None) -> None:
+            if way is None:
+                return
+            how = Start(self._kitchen.now(), wants_control=way == _CONTROL)
+            _today, barred = begin(self._kitchen, ME, names[name], yes, how)
             self._show()
-            if bars:
-                self.app.push_screen(Page(entry_text.bars_text(bars)))
+            if barred:
+                self.app.push_screen(Page(entry_text.bars_text(barred)))
 
         question = f"Which group? They stand in the order in which they are usually tried. {course_text.CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
@@ -158,8 +174,10 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def said(_: ChallengeScreen, why: str | None) -> None:
             if why is not None:
-                challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
+                done = challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
                 self._show()
+                if done.flags:
+                    self.app.push_screen(Page(see_a_doctor(done.flags)))
 
         self.app.push_screen(Ask("Not today. Why, in a few words?"), lambda why: said(self, why))
 

@@ -1,19 +1,23 @@
 """One of a few, by key or mouse."""
 
 from collections.abc import Sequence
+from typing import ClassVar
 
 from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.widgets import OptionList, Static
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Choice(Over[str]):
+class Choice(Modal[str]):
     """Asks, and gives the chosen name or None."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]
 
     def __init__(self, question: str, names: Sequence[str]) -> None:
         super().__init__()
@@ -30,6 +34,10 @@ class Choice(Over[str]):
     def on_mount(self) -> None:
         """Arrows work at once."""
         self.query_one(OptionList).focus()
+
+    def action_choose(self) -> None:
+        """The name under the bar, as a click on the key's name does."""
+        self.query_one(OptionList).action_select()
 
     @on(OptionList.OptionSelected)
     def chosen(self, event: OptionList.OptionSelected) -> None:

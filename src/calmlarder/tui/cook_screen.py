@@ -14,10 +14,11 @@ from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.clock import timeline_text
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.timers import Timers
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
@@ -36,11 +37,11 @@ class CookScreen(Screen[bool]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next"),
-        Binding("c", "cooked", "Cooked"),
-        Binding("w", "weighed", "Weighed"),
-        Binding("t", "timer", "Timer"),
+        Binding("b", "begin", "Begin", tooltip="Begin: the clock of the time line runs from now"),
+        Binding("t", "timer", "Timer", tooltip="A timer for what cooks by itself"),
+        Binding("w", "weighed", "Weighed", tooltip="What the scale really showed"),
+        Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
         Binding("left,backspace", "step(-1)", "Back a step"),
-        Binding("b", "begin", "Begin"),
         Binding("escape", "leave", "Leave"),
     ]
 
@@ -150,17 +151,17 @@ class CookScreen(Screen[bool]):
                 self._remember()
                 self._say_passed()
 
-        from calmlarder.tui.scale import Scale
+        from calmlarder.tui.weights import Weights
 
         foods = [use.food for use in things]
         names = [use.name if foods.count(use.food) == 1 else f"{use.name} ({use.line})" for use in things]
         shown = [self._weighed.get(use.lot, use.grams) for use in things]
-        self.app.push_screen(Scale(list(zip((use.lot for use in things), names, shown, strict=True))), said)
+        self.app.push_screen(Weights(list(zip((use.lot for use in things), names, shown, strict=True))), said)
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
         from calmlarder.household.table import limits_of_dinner
-        from calmlarder.render.cap_words import CAP_WORDS
+        from calmlarder.intake.cap_words import CAP_WORDS
 
         kitchen = self._kitchen
         passed = passed_caps(
@@ -196,7 +197,8 @@ class CookScreen(Screen[bool]):
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
         logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
-        self.notify(f"taken out of the larder{logged}; Ctrl+Z there takes it all back")
+        words = f"cooked: {self._dinner.title}, taken out of the larder{logged} (Ctrl+Z undoes all of it)"
+        LarderScreen.say(self.app.screen_stack, words)
         self._gone(True)
 
     def action_leave(self) -> None:

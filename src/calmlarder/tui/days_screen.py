@@ -11,10 +11,10 @@ from textual.containers import VerticalScroll
 from textual.widgets import Static
 
 from calmlarder.history.advice import advise
+from calmlarder.history.correlation import LEAST_DAYS, Related, related
 from calmlarder.history.days import Day, since_first
 from calmlarder.history.felt import WORST
 from calmlarder.history.nourishment import Average, WeekNourished
-from calmlarder.history.together import LEAST_DAYS, Related, related
 from calmlarder.history.waste import Waste, waste
 from calmlarder.household.diary import days, week_nourished
 from calmlarder.household.household import Household

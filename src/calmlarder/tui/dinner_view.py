@@ -17,10 +17,12 @@ from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
+    from calmlarder.compose.portions import Apart
     from calmlarder.kitchen.timeline import Moment
 
 _HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
 _MOST_NAMED = 3
+_URGENT_DAYS = 1  # left: what goes first, and is said before anything else of it
 _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
 
 
@@ -66,7 +68,8 @@ class DinnerView(VerticalScroll):
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
         self.query_one(NearLimits).show(_near(dinner))
-        self.query_one(AmountList).show("On the plates", [amount_of(use) for use in dinner.uses])
+        amounts = [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)]
+        self.query_one(AmountList).show("On the plates", amounts)
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
         self.query_one("#notes", Static).update(words)
 
@@ -90,9 +93,9 @@ def _moments(dinner: "Dinner") -> list["Moment"]:
 
 
 def _facts(dinner: "Dinner") -> list[str]:
-    facts = [f"{dinner.minutes} minutes", protein_words(dinner), energy_words(dinner)]
+    facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
-    urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= 1]
+    urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]
     first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]
     return [*facts, f"uses first: {', '.join(use.name for use in first)}"] if first else facts
 
@@ -114,8 +117,16 @@ def _near(dinner: "Dinner") -> list[Nearness]:
     ]
 
 
+def amount_apart(part: "Apart") -> Amount:
+    """The same of what only some of those at the table get."""
+    notes = (*(["weigh"] if part.how == "weigh" else []), f"apart, for {' and '.join(part.whose)}")
+    return Amount(part.grams, part.name, part.how == "weigh", notes)
+
+
 def amount_of(use: "PlateUse") -> Amount:
     """A food of a dish, as a list of amounts shows it."""
-    notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [use.household] if use.household else [])
-    left = days_in_words(use.days_left)
-    return Amount(use.grams, use.name, use.how == "weigh", tuple([*notes, left] if left else notes))
+    measure = [use.household] if use.household and use.how not in {"weigh", "box"} else []
+    notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [])
+    left = [words] if (words := days_in_words(use.days_left)) else []
+    is_urgent = use.days_left is not None and use.days_left <= _URGENT_DAYS
+    return Amount(use.grams, use.name, use.how == "weigh", (*notes, *(left + measure if is_urgent else measure + left)))

@@ -15,8 +15,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.household.settings import NUMBERS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
@@ -29,12 +29,14 @@ _CAUTION = (
     "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."
 )
 # What each shipped set of limits is, as ingredient_tables/caps.csv gives them; a set of the cook's own has its name.
-_SETS: Mapping[str, str] = MappingProxyType(
+SETS: Mapping[str, str] = MappingProxyType(
     {
         "elimination": "elimination: the published cut-offs",
         "careful": "careful: less of everything together at each meal",
         "very-careful": "very-careful: less of each group at each meal, too",
         "roomy": "roomy: for later, when elimination is over",
+        "own": "own: those that challenges found, or that a dietitian set",
+        "none": "none: no limit at all",
     }
 )
 _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
@@ -67,7 +69,7 @@ class FirstStart(Screen[None]):
             yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"], quiet=True)
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
-            yield Field("Limits", profile, _SETS.get(held.profile, held.profile))
+            yield Field("Limits", profile, SETS.get(held.profile, held.profile))
             yield Field(_LABELS["protein_g"], number_input(held.protein_g, "protein_g"), _TAKES["protein_g"])
             yield Field("Always in the house", Input(compact=True, id="always"), _TAKES["always"])
             yield Button("Done", compact=True, id="done")
@@ -94,7 +96,7 @@ class FirstStart(Screen[None]):
         name = str(event.pick.id)
         self._kitchen.set(name, ",".join(event.chosen))
         if name == "profile":
-            self._field(name).explain(_SETS.get(event.chosen[0], event.chosen[0]))
+            self._field(name).explain(SETS.get(event.chosen[0], event.chosen[0]))
 
     @on(Input.Changed)
     def typed(self, event: Input.Changed) -> None:
@@ -136,7 +138,7 @@ class FirstStart(Screen[None]):
         words += self._keep_always(self.query_one("#always", Input).value)
         self.app.pop_screen()
         if words:
-            self.app.notify("\n".join(words), timeout=10, markup=False)
+            self.app.screen.notify("; ".join(words), timeout=10, markup=False)
 
     def _keep_always(self, text: str) -> list[str]:
         """Into the larder, as things that are always there; one that is not known waits there to be answered."""

@@ -6,11 +6,11 @@ from textual.binding import Binding, BindingType
 from textual.screen import ScreenResultType
 from textual.widgets import Button, Input
 
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.pick import Pick
 
 
-class Form(Over[ScreenResultType]):
+class Form(Modal[ScreenResultType]):
     """Fields and a button `keep`; where something was said, the first Esc only says how to keep it.
 
     On the first page Esc keeps the answers, and an allergen ticked here must not go the other way unnoticed.

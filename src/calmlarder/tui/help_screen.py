@@ -14,9 +14,9 @@ from textual.widgets import Static
 from calmlarder.render.caution import CAUTION
 from calmlarder.tui.all_keys import keys_of
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.widgets.drawn import Drawn
 from calmlarder.tui.widgets.fitting import cut
+from calmlarder.tui.widgets.modal import Modal
 
 _READABLE = 88  # columns of a paragraph
 _TWO_COLUMNS = 76  # columns from which the keys stand in two
@@ -36,17 +36,19 @@ _TOUR = Part(
         ("larder", "Type what is in the fridge, a line a thing, as you would text it to a friend, or paste many. "
                    "What was assumed stands beside the line; what only you can know waits on top, to answer."),
         ("F3", "Tonight's dinner: what to weigh, how near the limits, one order of work. n the next one, x leave "
-               "something out, + and - people for tonight only."),
+               "something out, f who eats tonight, Ctrl+Z takes a change of mind back. All of it is for tonight only."),
         ("Enter", "At the stove: one step at a time, timers, the time line. c when it is cooked: larder, log and "
                   "boxes follow."),
         ("log", "`ate 200 ml orange juice` counts for three hours. `plate 170 g tofu, 75 g broccoli` says whether "
                 "a plate fits. `feel 3 a bit tight`, from 0 calm to 10 the worst you know, or "
                 "`feel 1 0 2 0` for pain, bloating, wind and urgency apart."),
         ("Ctrl+N", "The next days together, so that least is left over; what to freeze and to buy."),
-        ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change."),
+        ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change. k keeps one "
+                   "that fits: it is named with tonight's dinner when its foods are there."),
         ("Ctrl+L", "Days: the gut over what was eaten, the week's nourishment, what was thrown; e corrects the log."),
         ("F2", "Who eats, and what holds for them for good. What is changed on other screens holds for tonight."),
-        ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own."),
+        ("Shift+F2", "The people of this house, each with a diet, allergens, limits and an appetite of their own: f on "
+                     "tonight's dinner makes one for all who are ticked."),
         ("Shift+F4", "A challenge: one group tried again, day by day, to a limit of your own. With a dietitian."),
         ("Ctrl+Z", "Undoes the last thing done to larder or log, and the one before. What cannot be undone asks."),
     ),
@@ -118,7 +120,7 @@ class Parts(Drawn):
                 text.append(f"{cut(words, each - _NAMES - 1):<{each - _NAMES}}")
 
 
-class HelpScreen(Over[None]):
+class HelpScreen(Modal[None]):
     """One page, which the arrows move; the keys of the screen below it stand first."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("f1", "leave", "Back", show=False)]

@@ -1,9 +1,10 @@
 """The line of keys below a screen: as many as fit, in the order in which they matter; the others are in the help."""
 
-from typing import Protocol, cast, runtime_checkable
+from typing import Any, Protocol, cast, runtime_checkable
 
 from textual import events
 from textual.app import ComposeResult
+from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Footer
 
@@ -31,10 +32,14 @@ class KeysLine(Footer):
     def __init__(self) -> None:
         super().__init__(show_command_palette=False)
         self._drawn_for = 0
+        self._told: tuple[object, ...] = ()
 
     def compose(self) -> ComposeResult:
         """The ways back and on have their room first; the others follow in their order until one does not fit."""
+        self._told = self._to_tell()
         keys = [key for key in super().compose() if isinstance(key, _Key)]
+        for key in keys:  # as the line is: else each is styled three times over
+            cast(Widget, key).set_reactive(cast(Any, type(key)).compact, False)
         last = [key for key in keys if _never_gives_way(key)]
         room = self.app.size.width - sum(map(_columns, last))
         for key in keys:
@@ -45,11 +50,23 @@ class KeysLine(Footer):
                 yield cast(Widget, key)
         yield from (cast(Widget, key) for key in last)
 
+    def _to_tell(self) -> tuple[object, ...]:
+        """All that the line is made of, but for its width."""
+        active = self.screen.active_bindings.values()
+        keys = tuple((one.binding, one.enabled, one.tooltip) for one in active if one.binding.show)
+        return (self._bindings_ready, *keys)
+
+    def bindings_changed(self, screen: Screen[Any]) -> None:
+        """Made anew only where a key is another one: Textual asks at each change of focus, and styling keys is slow."""
+        self._bindings_ready = True
+        if screen is self.screen and self._to_tell() != self._told:
+            super().bindings_changed(screen)
+
     def on_resize(self, event: events.Resize) -> None:
         """More fit, or fewer."""
-        if event.size.width != self._drawn_for:
-            self._drawn_for = event.size.width
+        if self._drawn_for not in {0, event.size.width}:
             self.refresh(recompose=True)
+        self._drawn_for = event.size.width
 
 
 def _columns(key: _Key) -> int:

@@ -10,15 +10,15 @@ from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.tui.describe import meaning
+from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.many_lines import taken
-from calmlarder.tui.meaning import meaning
 from calmlarder.tui.page import Page
 from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import ItemList
 
 _MOST_ASKED = 9
@@ -59,9 +59,13 @@ class LarderEntry(LarderKeys):
         if self._editing is not None:
             write_anew(self._kitchen, self._editing, reading)
             self._editing = None
+            self.refill()
         else:
-            keep_lines(self._kitchen, [reading])
-        self.refill()
+            kept = keep_lines(self._kitchen, [reading])
+            self.refill()
+            # In sight, so that the next key (frozen, edit) is meant for what was typed just now.
+            new = [*(one.id for one in kept.lots), *(one.id for one in kept.asked)]
+            self._choose(new[0] if new else None)
         self._next_line()
 
     def _keep_logged(self, logged: LogLine) -> None:
@@ -134,6 +138,7 @@ class LarderEntry(LarderKeys):
         self._waiting = found.waiting
         self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
         self.refill()
+        self.query_one(ItemList).choose_first()
         self._next_line()
 
     def _next_line(self) -> None:

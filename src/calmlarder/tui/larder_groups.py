@@ -9,7 +9,7 @@ from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
-    from calmlarder.store.larder import KeptLot
+    from calmlarder.household.kept_lots import KeptLot
 
 TO_ANSWER = "To answer"
 

@@ -1,21 +1,23 @@
 """The larder: a line to type what came in, and what is there, what goes first on top."""
 
+from collections.abc import Sequence
 from typing import Any, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.screen import Screen
 from textual.timer import Timer
 from textual.widgets import Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
+from calmlarder.tui.describe import meaning
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import meant
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.log_line import log_line
-from calmlarder.tui.meaning import meaning
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -80,7 +82,6 @@ class LarderScreen(LarderEntry):
     def on_mount(self) -> None:
         """Fill the list, and be ready to type."""
         self._say_day()
-        self.refill()
         self.query_one(Input).focus()
         self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
@@ -109,6 +110,13 @@ class LarderScreen(LarderEntry):
         else:
             super().notify(message, **options)
 
+    @classmethod
+    def say(cls, screens: "Sequence[Screen[Any]]", message: str) -> None:
+        """What was done elsewhere with the larder, said below its line for whoever comes back to it."""
+        for screen in screens:
+            if isinstance(screen, cls):
+                screen.notify(message)
+
     def _look_again(self) -> None:
         """Another program may work on the same larder."""
         seen = self._kitchen.version()
@@ -117,9 +125,12 @@ class LarderScreen(LarderEntry):
             self.refill()
 
     def on_screen_resume(self) -> None:
-        """Something may have been cooked meanwhile."""
+        """Something may have been cooked meanwhile; where the list is not walked it begins with what goes first."""
         super().on_screen_resume()
         self.refill()
+        items = self.query_one(ItemList)
+        if not items.has_focus:
+            items.choose_first()
 
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:

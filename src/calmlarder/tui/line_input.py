@@ -9,18 +9,19 @@ class LineInput(Input):
     """An input that hands over a paste of several lines."""
 
     class Pasted(Message):
-        """Several lines at once."""
+        """Several lines at once; `text` is all of it, with the blank lines that part a recipe."""
 
-        def __init__(self, lines: list[str]) -> None:
+        def __init__(self, text: str) -> None:
             super().__init__()
-            self.lines = lines
+            self.text = text
+            self.lines = [line for line in text.splitlines() if line.strip()]
 
     def _on_paste(self, event: events.Paste) -> None:
-        lines = [line for line in event.text.splitlines() if line.strip()]
-        if len(lines) > 1:
+        pasted = self.Pasted(event.text)
+        if len(pasted.lines) > 1:
             event.prevent_default()
             event.stop()
-            self.post_message(self.Pasted(lines))
+            self.post_message(pasted)
 
     def action_delete_right(self) -> None:
         """In an empty line the key is for the list."""

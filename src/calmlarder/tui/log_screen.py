@@ -1,7 +1,7 @@
 """The log, entry by entry: what was logged wrongly is corrected or taken out, and undone."""
 
 from itertools import groupby
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
@@ -13,9 +13,9 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.describe import meaning
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.meaning import meaning
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -26,7 +26,7 @@ class LogScreen(TurnsWithDay[None]):
     """Days under their names, the last first; the larder itself is never changed here."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "correct", "Correct", show=False),
+        Binding("enter", "correct", "Correct", priority=True),
         Binding("delete,backspace", "take_out", "Never was", key_display="del"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("ctrl+y", "redo", "Redo", show=False),
@@ -62,6 +62,13 @@ class LogScreen(TurnsWithDay[None]):
         count = f"{len(found)} entr{'y' if len(found) == 1 else 'ies'}"
         self.query_one(TopLine).say(count if found else "nothing is logged")
 
+    def notify(self, message: str, **options: Any) -> None:
+        """What was done stands above the list, where it covers nothing and stays."""
+        if options.get("severity", "information") == "information":
+            self.query_one("#log-words", Static).update(message)
+        else:
+            super().notify(message, **options)
+
     def draw_new_day(self) -> None:
         """From another day on."""
         self._refill()
@@ -80,7 +87,7 @@ class LogScreen(TurnsWithDay[None]):
             question = "What was it? With its amount, as in the larder's line"
             self.app.push_screen(Ask(question, kept.eaten.text), lambda text: self._reword(kept, text))
         elif kept is not None and kept.eaten is not None:
-            question = f"How many grams of it? {kept.eaten.title}"
+            question = f"{kept.eaten.title}: how many grams of it were eaten?"
             self.app.push_screen(Ask(question, f"{kept.eaten.grams:g}"), lambda text: self._reweigh(kept, text))
 
     @told

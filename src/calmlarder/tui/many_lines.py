@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
-from calmlarder.tui.meaning import meaning
+from calmlarder.tui.describe import meaning
 
 
 class Taken(NamedTuple):

@@ -7,11 +7,11 @@ from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Page(Over[None]):
+class Page(Modal[None]):
     """Read, then Esc."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("f1", "leave", "Back", show=False)]

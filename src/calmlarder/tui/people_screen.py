@@ -1,5 +1,6 @@
 """People: who eats here and what holds for each, one under the other."""
 
+from textwrap import wrap
 from typing import ClassVar
 
 from rich.text import Text
@@ -14,16 +15,17 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
-from calmlarder.render.people_text import people_text
+from calmlarder.render.course_text import limit_line
+from calmlarder.render.people_text import what_holds
 from calmlarder.tui.ask import Ask
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.person_form import PersonForm
-from calmlarder.tui.told import told
 from calmlarder.tui.widgets.top_line import TopLine
 
 _ABOUT = (
-    "Each person has a diet, allergens, limits and an appetite of their own. "
-    "`calmlarder tonight --for me,NAME+1` makes one dinner for them and a guest."
+    "Each person has a diet, allergens, limits and an appetite of their own. On tonight's dinner f says who eats: "
+    "it is then one dinner that each of them can eat."
 )
 
 
@@ -32,7 +34,7 @@ class PeopleScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("a", "add", "Add somebody"),
-        Binding("enter", "change", "Change", show=True),
+        Binding("enter", "change", "Change", priority=True),
         Binding("delete", "remove", "Remove", key_display="del"),
         Binding("ctrl+z", "undo", "Undo"),
         Binding("escape", "app.pop_screen", "Back"),
@@ -61,8 +63,13 @@ class PeopleScreen(Screen[None]):
         shown = self.query_one(OptionList)
         at = shown.highlighted or 0
         shown.clear_options()
-        shown.add_options([Text(people_text([one])) for one in self._people])
+        shown.add_options(_row(one, self.size.width - 6) for one in self._people)
         shown.highlighted = min(at, len(self._people) - 1)
+
+    def on_resize(self) -> None:
+        """Wrap anew."""
+        if self._people:
+            self._show()
 
     def _chosen(self) -> Person:
         return self._people[self.query_one(OptionList).highlighted or 0]
@@ -112,3 +119,13 @@ class PeopleScreen(Screen[None]):
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """I cannot be removed."""
         return not (action == "remove" and self._people and self._chosen().name == ME)
+
+
+def _row(one: Person, width: int) -> Text:
+    """The name, and what holds under it."""
+    text = Text("you" if one.name == ME else one.name, style="bold")
+    said = wrap(" · ".join(what_holds(one)), max(20, width - 2))
+    text.append("\n" + "\n".join(f"  {line}" for line in said), style="not bold")
+    for own in one.own_limits:
+        text.append(f"\n  {limit_line(own)}", style="not bold")
+    return text

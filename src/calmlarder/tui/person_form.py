@@ -10,6 +10,7 @@ from textual.widgets import Button, Input, Static
 from calmlarder.household.household import Household
 from calmlarder.household.people import with_limit
 from calmlarder.household.person import APPETITE, NO_LIMITS, Person
+from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
@@ -37,7 +38,8 @@ class PersonForm(Form[dict[str, Any]]):
         one = self._one
         profiles = (*self._kitchen.tables.profiles, OWN, NO_LIMITS)
         with VerticalScroll(id="page"):
-            yield Static(f"{one.name}. {_CARE}", markup=False)
+            yield Static("You" if one.name == ME else one.name.capitalize(), classes="heading", markup=False)
+            yield Static(_CARE, classes="about", markup=False)
             yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)
             avoid = Pick(ALLERGENS, one.avoid, several=True, id="avoid")
             yield Field("Allergens", avoid, "arrows move, Space ticks; Tab goes on", quiet=True)

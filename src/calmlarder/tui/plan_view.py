@@ -12,7 +12,7 @@ from textual.widgets import Static
 
 from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.tui.dinner_view import amount_of
+from calmlarder.tui.dinner_view import amount_apart, amount_of
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.facts import Fact, Facts
@@ -156,7 +156,7 @@ class PlanView(VerticalScroll):
         amounts.display = dinner is not None
         if dinner is not None:
             heading = f"In it{f', for {dinner.people}' if dinner.people > 1 else ''}"
-            amounts.show(heading, [amount_of(use) for use in dinner.uses])
+            amounts.show(heading, [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)])
 
     def say(self, words: str) -> None:
         """Words in place of a plan."""

@@ -1,6 +1,7 @@
 """A line such as `plate 170 g tofu, 75 g broccoli`: what a plate brings, whether it fits, and into the log with it."""
 
 import re
+from fractions import Fraction
 
 from calmlarder.household.diary import log
 from calmlarder.household.household import Household
@@ -45,4 +46,4 @@ def plate_page(text: str, kitchen: Household) -> str:
 
 def log_plate(found: Plate, kitchen: Household) -> None:
     """Into my log, as one entry."""
-    log(kitchen, [plate_eaten(kitchen, found, kitchen.now(), ME)])
+    log(kitchen, [plate_eaten(kitchen, found, kitchen.now(), (ME, Fraction(1)))])

@@ -10,7 +10,7 @@ from calmlarder.household.sharing import ENDINGS, Format, written
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.told import tell
+from calmlarder.tui.errors import tell
 
 if TYPE_CHECKING:
     from calmlarder.render.sheet import Sheet

@@ -7,7 +7,7 @@ from textual.worker import WorkerFailed
 
 from calmlarder.clean import clean
 from calmlarder.problems import CannotGoOn
-from calmlarder.tui.told import tell
+from calmlarder.tui.errors import tell
 
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
 _MOST_FAULTS = 5  # from then on it ends: something is wrong that leaving a screen does not mend

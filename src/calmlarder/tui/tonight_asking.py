@@ -7,17 +7,17 @@ from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.usable import why_unfit
-from calmlarder.tables.vocabulary import Diet, Sitting
+from calmlarder.tui.asked import Asked, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
-    from calmlarder.compose.request import DinnerRequest, Liked
+    from calmlarder.compose.request import DinnerRequest
     from calmlarder.tui.swap_screen import Swapped
 
-_THIS_DISH = "this dish, for a fortnight"
+_THIS_DISH = "the whole dish, for two weeks"
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
@@ -28,54 +28,68 @@ class AsksOfDinner(TurnsWithDay[None]):
     def __init__(self, kitchen: Household, again: Callable[[], None]) -> None:
         super().__init__()
         self._kitchen, self._again = kitchen, again
-        self.ask_as_settled()
+        self._asked = as_settled(kitchen)
+        self._before: list[Asked] = []  # what was asked for before each change of mind
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
         self._wanted: DinnerRequest | None = None
 
-    def ask_as_settled(self) -> None:
-        """Nothing is asked for tonight only."""
-        held = self._kitchen.settled()
-        self._people, self._minutes, self._profile = held.people, held.minutes, held.profile
-        self._diet: Diet = held.diet
-        self._sitting: Sitting = "dinner"
-        self._use: tuple[str, ...] = ()
-        self._without: tuple[str, ...] = ()
-        self._like: Liked | None = None
+    def ask(self, asked: Asked) -> None:
+        """Look again with this; Ctrl+Z goes back to what was asked for before."""
+        if asked != self._asked:
+            self._before.append(self._asked)
+            self._asked = asked
+            self.refresh_bindings()
+        self._again()
+
+    def action_undo(self) -> None:
+        """One change of mind back."""
+        if self._before:
+            self._asked = self._before.pop()
+            self.refresh_bindings()
+            self._again()
+
+    def action_forget(self) -> None:
+        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
+        self.ask(as_settled(self._kitchen))
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """There is a way back where something was changed; people who are named have diets and limits of their own."""
+        if action in {"diet", "profile"}:
+            return not self._asked.is_seated
+        return bool(self._before) if action == "undo" else True
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""
-        from calmlarder.household.choices import Choices
+        return evening(self._kitchen, self._asked.choices(min(MOST_DINNERS, self._place + 1 + self._failed)))
 
-        choices = Choices(
-            sitting=self._sitting,
-            people=self._people,
-            diet=self._diet,
-            profile=self._profile,
-            minutes=self._minutes,
-            any_time=self._minutes is None,
-            use=self._use,
-            without=self._without,
-            like=self._like,
-            count=min(MOST_DINNERS, self._place + 1 + self._failed),
-        )
-        return evening(self._kitchen, choices)
+    def action_seats(self) -> None:
+        """Who of the home eats tonight, and how many guests."""
+        from calmlarder.household.people import people
+        from calmlarder.tui.who_eats import Seated, WhoEats
+
+        asked = self._asked
+        at_home = tuple(one.name for one in people(self._kitchen))
+        seated = Seated(asked.names if asked.is_seated else at_home[:1], asked.guests)
+
+        def said(who: Seated | None) -> None:
+            if who is not None:
+                self.ask(asked._replace(names=who.names, guests=who.guests))
+
+        self.app.push_screen(WhoEats(at_home, seated), said)
 
     def action_more_like(self) -> None:
         """Dinners near this one; once more, and all dinners are looked at again."""
-        if self._like is not None:
-            self._like = None
+        if self._asked.like is not None:
+            self.ask(self._asked._replace(like=None))
         elif self._composed and self._composed.dinners:
             from calmlarder.compose.dinner import liked
             from calmlarder.patterns.load import shipped_patterns
 
             dinner = self._composed.dinners[self._place]
             slots = {pattern.id: pattern.slots for pattern in shipped_patterns()}
-            self._like = liked(dinner, slots[dinner.pattern])
-        else:
-            return
-        self._again()
+            self.ask(self._asked._replace(like=liked(dinner, slots[dinner.pattern])))
 
     def action_use(self) -> None:
         """Choose a food that must be in it."""
@@ -84,9 +98,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         def picked(name: str | None) -> None:
             if name is not None:
                 food = next(food for food in foods if self._kitchen.name_of(food) == name)
-                self._use = (*self._use, food)
-                self._without = tuple(other for other in self._without if other != food)
-                self._again()
+                self.ask(self._asked.with_food(food))
 
         self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
 
@@ -94,11 +106,9 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Choose a food of this dinner to leave out tonight, or the dish, which then comes not again soon."""
 
         def picked(food: str) -> None:
-            self._without = (*self._without, food)
-            self._use = tuple(other for other in self._use if other != food)
-            self._again()
+            self.ask(self._asked.but(food))
 
-        self._ask_of_dinner("Leave out which food?", picked, self._decline)
+        self._ask_of_dinner("Leave out which food tonight?", picked, self._decline)
 
     def _decline(self) -> None:
         """Not this dish: kept, and faded in a fortnight; people and limits show it and forget it."""
@@ -114,10 +124,10 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         def picked(food: str) -> None:
             self._kitchen.set("never", ",".join(dict.fromkeys((*self._kitchen.settled().never, food))))
-            self._use = tuple(other for other in self._use if other != food)
-            self._again()
+            self.notify(f"never {self._kitchen.name_of(food)}: F2 in the larder changes that", markup=False)
+            self.ask(self._asked._replace(use=tuple(other for other in self._asked.use if other != food)))
 
-        self._ask_of_dinner("Never again which food?", picked)
+        self._ask_of_dinner("From now on, never which food?", picked)
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
@@ -141,9 +151,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         def swapped(answer: "Swapped | None") -> None:
             if answer is None:
                 return
-            self._use = tuple(dict.fromkeys((*(one for one in self._use if one != answer.food), *answer.parts)))
-            self._without = tuple(dict.fromkeys((*(o for o in self._without if o not in answer.parts), answer.food)))
-            self._again()
+            self.ask(self._asked.with_food(*answer.parts, instead_of=answer.food))
 
         self._ask_of_dinner("Swap which food?", picked)
 
@@ -172,4 +180,4 @@ class AsksOfDinner(TurnsWithDay[None]):
             elif name is not None:
                 then(next(use.food for use in uses if use.name == name))
 
-        self.app.push_screen(Choice(question, [*([_THIS_DISH] if dish else []), *(use.name for use in uses)]), picked)
+        self.app.push_screen(Choice(question, [*(use.name for use in uses), *([_THIS_DISH] if dish else [])]), picked)

@@ -16,7 +16,7 @@ from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
-from calmlarder.tui.widgets.dish import AlsoStrip
+from calmlarder.tui.widgets.dish import LOW, AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
@@ -24,6 +24,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.stop import Stop
     from calmlarder.household.helpful_answers import Answer
+    from calmlarder.household.own_recipes import Ready
+    from calmlarder.household.request import Evening
 
 _NARROWEST = 40
 _MINUTES = (45, 30, 20, 15)
@@ -34,15 +36,18 @@ class TonightScreen(AsksOfDinner):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
-        Binding("n,right", "another", "Another", key_display="n"),
-        Binding("x", "without", "Not this"),
-        Binding("escape", "app.pop_screen", "Larder"),
-        Binding("u", "use", "Use"),
-        Binding("t", "minutes", "Time"),
-        Binding("w", "why", "Why"),
-        Binding("c", "change", "Swap"),
+        Binding("n,right", "another", "Another", key_display="n", tooltip="Another dinner"),
+        Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
+        Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
+        Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
+        Binding("escape", "app.pop_screen", "Larder", tooltip="Back to the larder"),
+        Binding("u", "use", "Use", tooltip="A food that must be in it"),
+        Binding("t", "minutes", "Time", tooltip="Less time to cook"),
+        Binding("w", "why", "Why", tooltip="Why a food is in it or not"),
+        Binding("c", "change", "Swap", tooltip="Another food for one in it"),
         Binding("plus,equals_sign", "people(1)", "More people"),
-        Binding("minus", "people(-1)", "Fewer"),
+        Binding("minus", "people(-1)", "Fewer", tooltip="Fewer people"),
+        Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
         Binding("m", "more_like", "More like it", show=False),
         Binding("v", "never", "Never this food again", show=False),
         Binding("i", "figures", "Where the figures of a food come from", show=False),
@@ -51,7 +56,6 @@ class TonightScreen(AsksOfDinner):
         Binding("p", "profile", "Another set of limits", show=False),
         Binding("e", "share", "Share this dinner", show=False),
         Binding("full_stop", "stop", "Take the best so far", show=False),
-        Binding("r", "forget", "Start over", show=False),
     ]
 
     def __init__(self, kitchen: Household) -> None:
@@ -59,6 +63,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
     def compose(self) -> ComposeResult:
@@ -77,15 +82,7 @@ class TonightScreen(AsksOfDinner):
     def solve(self) -> None:
         """Say what is asked, and look for it."""
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
-        minutes = f"{self._minutes} minutes" if self._minutes else "any time"
-        parts = [f"{self._sitting} for {self._people}", minutes, self._diet, self._profile]
-        parts += [f"with {', '.join(map(self._kitchen.name_of, self._use))}"] if self._use else []
-        parts += [f"without {', '.join(map(self._kitchen.name_of, self._without))}"] if self._without else []
-        parts += [f"more like {self._like.pattern.replace('-', ' ')}, m goes back"] if self._like else []
-        home = self._kitchen.settled()
-        settled = (home.people, home.minutes, home.diet, home.profile)
-        parts += ["tonight only"] if (self._people, self._minutes, self._diet, self._profile) != settled else []
-        self.query_one("#asked", Static).update(" · ".join(parts))
+        self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)))
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
@@ -112,6 +109,8 @@ class TonightScreen(AsksOfDinner):
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
         evening = answer.evening
+        if not worker.is_cancelled:
+            self.app.call_from_thread(self._look_at_own, evening)
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
@@ -126,6 +125,13 @@ class TonightScreen(AsksOfDinner):
             if answers and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer, answers)
 
+    def _look_at_own(self, evening: "Evening") -> None:
+        from calmlarder.household.own_recipes import ready_recipes
+
+        self._own = ready_recipes(self._kitchen, evening)
+        if self._own:
+            self._write()
+
     def _show_so_far(self, dinner: "Dinner") -> None:
         self.query_one(TopLine).say("looking for a better one")
         self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
@@ -138,6 +144,7 @@ class TonightScreen(AsksOfDinner):
 
     def on_resize(self) -> None:
         """Notes are wrapped to the new width."""
+        self.set_class(self.size.height >= LOW, "-tall")
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
@@ -146,6 +153,8 @@ class TonightScreen(AsksOfDinner):
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
         from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
+        from calmlarder.render.own_text import own_text
+        from calmlarder.render.stacked import before_words
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
@@ -156,7 +165,10 @@ class TonightScreen(AsksOfDinner):
         self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            view.show(dinner, fault, notes_text(dinner, composed, self._wanted, style))
+            note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
+            own = own_text(self._own, style, on_screen=True)
+            words = notes_text(dinner, composed, self._wanted, style)
+            view.show(dinner, note, f"{own}\n{words}" if own else words)
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)
@@ -180,39 +192,37 @@ class TonightScreen(AsksOfDinner):
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
-        self._people = max(1, min(MOST_PEOPLE, self._people + more))
-        self._start_again()
+        asked = self._asked
+        if asked.is_seated:
+            guests = max(0 if asked.names else 1, min(MOST_PEOPLE - len(asked.names), asked.guests + more))
+            self.ask(asked._replace(guests=guests))
+        else:
+            self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
 
     def action_minutes(self) -> None:
         """Less time, and round to any."""
-        self._minutes = next((less for less in _MINUTES if self._minutes is None or less < self._minutes), None)
-        self._start_again()
+        held = self._asked.minutes
+        self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if held is None or less < held), None)))
 
     def action_sitting(self) -> None:
         """The next kind of sitting."""
-        self._sitting = SITTINGS[(SITTINGS.index(self._sitting) + 1) % len(SITTINGS)]
-        self._start_again()
+        at = SITTINGS.index(self._asked.sitting)
+        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
 
     def action_diet(self) -> None:
         """The next diet, tonight only."""
-        self._diet = DIETS[(DIETS.index(self._diet) + 1) % len(DIETS)]
-        self._start_again()
+        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
 
     def action_profile(self) -> None:
         """The next profile of limits, tonight only."""
         profiles = self._kitchen.profiles
-        self._profile = profiles[(profiles.index(self._profile) + 1) % len(profiles)]
-        self._start_again()
+        at = profiles.index(self._asked.profile)
+        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))
 
     def action_stop(self) -> None:
         """End the search; the best so far is shown."""
         if self._stop is not None:
             self._stop.ask()
-
-    def action_forget(self) -> None:
-        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
-        self.ask_as_settled()
-        self._start_again()
 
     def _start_again(self) -> None:
         self._place = self._failed = 0

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.why.model import Why
 
-_NARROWEST = 40
+_UNWRAPPED = 10_000  # columns: the screen wraps it, headings too
 
 
 class WhyScreen(Screen[None]):
@@ -27,7 +27,7 @@ class WhyScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
-        Binding("d", "details", "In the search's points"),
+        Binding("d", "details", "Details", tooltip="Details, in the points that the search counts in"),
         Binding("full_stop", "stop", "Enough", show=False),
     ]
 
@@ -103,14 +103,8 @@ class WhyScreen(Screen[None]):
         from calmlarder.render.style import Style
         from calmlarder.render.why_text import why_text
 
-        place = self.query_one("#why", Hanging)
-        style = Style(False, True, max(_NARROWEST, place.size.width))
-        text = why_text(self._answer, self._evening.request, style, self._in_points)
-        place.update(text)
-
-    def on_resize(self) -> None:
-        """Wrap anew."""
-        self.call_after_refresh(self._write)
+        style = Style(False, True, _UNWRAPPED)
+        self.query_one("#why", Hanging).update(why_text(self._answer, self._evening.request, style, self._in_points))
 
     def action_details(self) -> None:
         """The search's own measure, or without it."""

@@ -12,7 +12,7 @@ from textual.widgets import OptionList, Static
 
 from calmlarder.tables.vocabulary import WHYS, How, Why
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
 class End(NamedTuple):
@@ -30,7 +30,7 @@ _WORDS: Mapping[End, str] = MappingProxyType(
 )
 
 
-class WhyThrown(Over[End]):
+class WhyThrown(Modal[End]):
     """The reasons by their first letters."""
 
     def __init__(self, what: str) -> None:

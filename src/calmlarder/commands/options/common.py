@@ -65,7 +65,8 @@ def profile(parser: Options) -> None:
 
 def sitting(parser: Options) -> None:
     """Which meal it is: some limits are for some meals only."""
-    parser.add_argument("--sitting", default="dinner", choices=SITTINGS, help="which meal it is (default dinner)")
+    words = "which meal it is (default dinner)"
+    parser.add_argument("--meal", "--sitting", dest="sitting", default="dinner", choices=SITTINGS, help=words)
 
 
 def tolerance_at_home(parser: Parser) -> None:
@@ -78,6 +79,12 @@ def tolerance(parser: Options) -> None:
     """How far amounts may come out above the plan."""
     parser.add_argument("--eye", type=int, default=30, metavar="PERCENT", help="how much more by eye (default 30)")
     parser.add_argument("--scale", type=int, default=2, metavar="GRAMS", help="how much more on a scale (default 2)")
+
+
+def at_table(parser: Options) -> None:
+    """Who eats, by name."""
+    words = "who eats, such as me,kit+1: people of the home, and one guest in elimination"
+    parser.add_argument("--for", dest="eaters", metavar="NAMES", help=words)
 
 
 def eaters(parser: Options) -> None:

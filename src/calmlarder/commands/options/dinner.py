@@ -66,8 +66,7 @@ def log_that_counts(groups: Groups) -> None:
     option("--who", action="append", metavar="NAME", help="whose log counts (default: me; may be repeated)")
     option("--window", type=float, default=3.0, metavar="HOURS", help="how long a meal counts (default 3)")
     option("--own", action="append", default=[], metavar="WHO", help='one person\'s own hours, such as "kit 5 fades"')
-    words = "who eats, such as me,kit+1: people of the home, and one guest in elimination"
-    groups.meal.add_argument("--for", dest="eaters", metavar="NAMES", help=words)
+    common.at_table(groups.meal)
     option("--fade", action=BooleanOptionalAction, default=False, help="what was eaten fades over the window")
 
 
@@ -75,7 +74,9 @@ def request(groups: Groups) -> None:
     """Who eats and what is asked for at one sitting."""
     eating(groups)
     groups.meal.add_argument(
+        "--meal",
         "--sitting",
+        dest="sitting",
         default="dinner",
         choices=SITTINGS,
         metavar="MEAL",

@@ -34,7 +34,11 @@ def add(commands: common.Commands) -> None:
         metavar="P",
         help="which limits: elimination, careful, very-careful or roomy (default: as settled at home)",
     )
+    common.at_table(plate)
     plate.add_argument("--who", default="me", metavar="NAME", help="whose log counts (default me)")
+    plate.add_argument(
+        "--dose", action="store_true", help="with today's dose of a challenge, weighed, in place of dinner's"
+    )
     plate.add_argument("--at", metavar="TIME", help="when it is eaten (default: now; with --today 18:00)")
     plate.add_argument("--weighed", action="store_true", help="the amounts were weighed, not judged by eye")
     plate.add_argument("--log", action="store_true", help="and log it as eaten, as one entry")

@@ -12,7 +12,7 @@ def add(commands: common.Commands) -> None:
         "--weighed",
         action="append",
         default=[],
-        metavar="LOT=G",
+        metavar="ITEM=G",
         help="what the scale showed, of an item by its number, or of a food by its name; may be repeated",
     )
     cooked.add_argument("--when", metavar="TIME", help="HH:MM or 2026-03-12T18:30 (default: now; with --today 18:00)")

@@ -7,10 +7,11 @@ from calmlarder.commands.options.dinner import at_home, eating, groups_of, log_t
 def add(commands: common.Commands) -> None:
     """The command."""
     plan = common.command(commands, "plan", "plan:plan", "the next meals together, so that least is wasted")
-    plan.usage = "%(prog)s [--days D | --sittings LIST] [--people N] [--minutes M] [--use FOOD] [more options]"
+    plan.usage = "%(prog)s [--days D | --meals LIST] [--people N] [--minutes M] [--use FOOD] [more options]"
     groups = groups_of(plan)
     which = groups.first.add_mutually_exclusive_group()
-    which.add_argument("--sittings", metavar="LIST", help='such as "tonight, tomorrow packed, sat dinner 30min for 4"')
+    words = 'such as "tonight, tomorrow packed, sat dinner 30min for 4"'
+    which.add_argument("--meals", "--sittings", dest="sittings", metavar="LIST", help=words)
     which.add_argument("--days", type=int, metavar="D", help="dinner each day, packed lunch from tomorrow (default 3)")
     eating(groups)
     groups.meal.add_argument(

@@ -21,12 +21,15 @@ def add(commands: common.Commands) -> None:
     kept.add_argument("--forget", type=int, metavar="N", help="take a kept recipe out")
     adapt.add_argument("--serves", type=int, metavar="N", help="how many it serves (default: what the recipe says)")
     adapt.add_argument("--people", type=int, metavar="N", help="people who eat all of it at one meal")
+    common.at_table(adapt)
     common.profile(adapt)
     common.sitting(adapt)
     common.eaters(adapt)
     common.tolerance_at_home(adapt)
     common.home(adapt)
-    adapt.add_argument("--format", choices=FORMS, help="form of the changed recipe (default: as it came in)")
+    adapt.add_argument(
+        "--format", choices=FORMS, help="form of the changed recipe (default: as it came in, of a page text)"
+    )
     common.tables(adapt)
     common.json(adapt)
 
@@ -34,7 +37,8 @@ def add(commands: common.Commands) -> None:
 def _label(commands: common.Commands) -> None:
     label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
     label.add_argument("text", nargs="*", metavar="TEXT", help="the list as the packet has it; - reads standard input")
-    label.add_argument("--lot", type=int, metavar="N", help="keep it with this item of the larder, or read what it has")
+    words = "keep it with this item of the larder, or read what it has"
+    label.add_argument("--item", "--lot", dest="lot", type=int, metavar="N", help=words)
     common.home(label)
     common.tables(label)
     common.json(label)

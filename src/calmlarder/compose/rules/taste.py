@@ -1,10 +1,12 @@
 """What no cook leaves out, and what no cook puts together."""
 
 from calmlarder.compose.eats import protein_thing
+from calmlarder.compose.problem import CURED
 from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
+_NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
 
 
 class SourWithNuts:
@@ -45,18 +47,42 @@ class SweetSpiceBesideAnother:
             draft.model.add(draft.used[number] <= others)
 
 
-class EggsByThemselves:
-    """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone."""
+class FishByItself:
+    """Fish shares no plate with meat, poultry or tofu; bacon and the like season it."""
 
     def post(self, draft: DishVariables) -> None:
-        """No egg beside another protein in the same slot."""
+        """Either fish or those."""
+        problem = draft.problem
+        if problem.wanted.sitting != "dinner":
+            return
+        slots = problem.pattern.slots
+        there = [(n, o.offered.food) for n, o in enumerate(problem.options) if slots[o.slot].role == "protein"]
+        fish = [number for number, food in there if food.kind == "fish"]
+        others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in CURED]
+        if not fish or not others:
+            return
+        either = draft.model.new_bool_var("")
+        for number in fish:
+            draft.model.add(draft.used[number] <= either)
+        for number in others:
+            draft.model.add_bool_or(~draft.used[number], ~either)
+
+
+class EggsByThemselves:
+    """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone.
+
+    Bacon and the like fry beside them.
+    """
+
+    def post(self, draft: DishVariables) -> None:
+        """No egg beside another protein in the same slot, but for what is cured."""
         problem = draft.problem
         for name, slot in problem.pattern.slots.items():
             if slot.role != "protein" or slot.items[1] < MOST_PROTEINS or slot.method == "raw":
                 continue
             options = list(problem.in_slot(name))
             eggs = [number for number, option in options if option.offered.food.kind == "egg"]
-            others = [number for number, option in options if option.offered.food.kind != "egg"]
+            others = [n for n, o in options if o.offered.food.kind != "egg" and o.offered.food.id not in CURED]
             for egg in eggs:
                 for other in others:
                     draft.model.add_bool_or(~draft.used[egg], ~draft.used[other])

@@ -1,8 +1,9 @@
 """Spare the cook: few things on the scale, no new tin, little time."""
 
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import MINUTE, OPENING, POINT, WEIGHING
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, WEIGHING
 
 
 class FewWeighings:
@@ -34,11 +35,15 @@ class FewOpenings:
 
 
 class LittleTime:
-    """Each minute costs."""
+    """Each minute costs, and more beyond what a usual day has for it."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """The cooking time; the pattern's own minutes stand in `constant`."""
-        return [(-round(MINUTE * POINT), draft.time)]
+        problem = draft.problem
+        late = draft.model.new_int_var(0, 600, "")
+        over = problem.pattern.minutes - USUAL_MINUTES[problem.wanted.sitting]
+        draft.model.add(late >= draft.time + over * draft.active)
+        return [(-round(MINUTE * POINT), draft.time), (-round(LATE_MINUTE * POINT), late)]
 
     def bound(self, problem: PatternProblem) -> int:
         """Cooking takes no time at best."""

@@ -4,7 +4,12 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.request import ENERGY_TARGET_KCAL, FIBRE_TARGET_G, VEGETABLES_TARGET_G
+from calmlarder.compose.request import (
+    ENERGY_TARGET_KCAL,
+    FIBRE_TARGET_G,
+    VEGETABLES_PLENTY_G,
+    VEGETABLES_TARGET_G,
+)
 from calmlarder.compose.rules.limits import most_of_options
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
@@ -13,6 +18,7 @@ from calmlarder.compose.weights import (
     POINT,
     PROTEIN_OF_THE_REST_G,
     PROTEIN_UNDER_TARGET,
+    VEGETABLES_UNDER_PLENTY,
     VEGETABLES_UNDER_TARGET,
 )
 
@@ -31,7 +37,7 @@ class Target(NamedTuple):
 
 
 def targets_of(problem: PatternProblem) -> Iterator[Target]:
-    """Those that are aimed at for the sitting; those of vegetables where the dish has room for them."""
+    """Those that are aimed at for the sitting; a dish that has no place for vegetables is short of all of them."""
     wanted, options = problem.wanted, list(enumerate(problem.options))
     people = wanted.people
     main = {n: o.protein_mg for n, o in options if "protein" in o.offered.food.roles or o.boxed}
@@ -44,9 +50,11 @@ def targets_of(problem: PatternProblem) -> Iterator[Target]:
     yield Target(fibre, {n: o.fibre_mg for n, o in options}, FIBRE_UNDER_TARGET * POINT // 1000, {}, 0)
     slots = problem.pattern.slots
     vegetables = {n: o.unit for n, o in options if slots[o.slot].role == "vegetable"}
-    if vegetables:
-        grams = VEGETABLES_TARGET_G.get(wanted.sitting, 0) * people
-        yield Target(grams, vegetables, VEGETABLES_UNDER_TARGET * POINT // 10, {}, 0)
+    for targets, price in (
+        (VEGETABLES_TARGET_G, VEGETABLES_UNDER_TARGET - VEGETABLES_UNDER_PLENTY),
+        (VEGETABLES_PLENTY_G, VEGETABLES_UNDER_PLENTY),
+    ):
+        yield Target(targets.get(wanted.sitting, 0) * people, vegetables, price * POINT // 10, {}, 0)
 
 
 class Nourishing:

@@ -12,6 +12,13 @@ from calmlarder.compose.weights import (
     OFF_NEAR_SMALL,
     POINT,
 )
+from calmlarder.patterns.pattern import Slot
+
+
+def _by_portions(problem: PatternProblem, slot: Slot) -> bool:
+    """Whether a slot is held to its usual portions: vegetables at dinner are counted in grams of the whole plate."""
+    dinner = problem.wanted.sitting == "dinner"
+    return slot.role in MAIN_ROLES and not (dinner and slot.role == "vegetable")
 
 
 class UsualItems:
@@ -46,7 +53,10 @@ class UsualItems:
 
 
 class UsualPortions:
-    """Each portion a filled slot is away from its usual amount costs, for each person, and more the further."""
+    """Each portion a filled slot is away from its usual amount costs, for each person, and more the further.
+
+    More vegetables than usual cost little.
+    """
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """The distance from the usual amount; a slot that need not be filled may stay empty, but for vegetables."""
@@ -62,7 +72,12 @@ class UsualPortions:
             most = round(slot.portions[2] * PORTION) * people
             near = model.new_int_var(0, round(NEAR_PORTIONS * PORTION) * people, "")
             far = model.new_int_var(0, max(usual, most), "")
-            model.add(near + far >= portions - usual)
+            if slot.role == "vegetable":  # more of them is a good plate still
+                more = model.new_int_var(0, max(0, most - usual), "")
+                model.add(more >= portions - usual)
+                terms.append((-OFF_FAR_SMALL * (POINT // PORTION), more))
+            else:
+                model.add(near + far >= portions - usual)
             if slot.items[0] or (slot.usual_items and slot.role == "vegetable"):
                 model.add(near + far >= usual * draft.active - portions)
             else:
@@ -70,7 +85,7 @@ class UsualPortions:
                 for number in numbers:
                     model.add(filled >= draft.used[number])
                 model.add(near + far >= usual * filled - portions)
-            main = slot.role in MAIN_ROLES
+            main = _by_portions(draft.problem, slot)
             terms.append((-(OFF_NEAR_MAIN if main else OFF_NEAR_SMALL) * (POINT // PORTION), near))
             terms.append((-(OFF_FAR_MAIN if main else OFF_FAR_SMALL) * (POINT // PORTION), far))
         return terms
@@ -79,7 +94,7 @@ class UsualPortions:
         """The usual amount costs nothing; a main slot that cannot reach it costs the rest."""
         people, least = problem.wanted.people, 0
         for name, slot in problem.pattern.slots.items():
-            if not slot.items[0] or slot.role not in MAIN_ROLES:
+            if not slot.items[0] or not _by_portions(problem, slot):
                 continue
             there = sorted((o.most * o.portion_units for _, o in problem.in_slot(name)), reverse=True)
             short = round(slot.portions[1] * PORTION) * people - sum(there[: slot.items[1]])

@@ -66,8 +66,11 @@ class OrderOfWork(Drawn):
         return text
 
 
+LOW = 30  # rows of a screen below which the dinner itself needs the room
+
+
 class AlsoStrip(Drawn):
-    """The dinners of this evening in a line each; the one that is shown stands out."""
+    """The dinners of this evening in a line each; the one that is shown stands out. On a low screen only the next."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -84,6 +87,10 @@ class AlsoStrip(Drawn):
         text = Text(no_wrap=True)
         if len(self._titles) < 2:
             return text
+        if self.screen.size.height < LOW:
+            after = self._titles[(self._at + 1) % len(self._titles)]
+            text.append("n  ", style="bold " + self.tone("accent"))
+            return text.append(cut(after, width - 3), style=self.tone("faint"))
         for number, title in enumerate(self._titles):
             text.append("\n" if number else "")
             here = number == self._at

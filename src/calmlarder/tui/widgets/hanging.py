@@ -9,6 +9,7 @@ from calmlarder.tui.widgets.drawn import Drawn
 
 _READABLE = 100  # columns of a line
 _BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
+_AT = re.compile(r" *\w* *\d+:\d\d  ")  # a time in front of what happens then
 _PALE = re.compile(r"[▒░]+")
 
 
@@ -36,7 +37,8 @@ class Hanging(Drawn):
         for number, line in enumerate(self._lines):
             below = self._lines[number + 1] if number + 1 < len(self._lines) else ""
             heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
-            indent = " " * (len(line) - len(line.lstrip()) + 2)
+            at = _AT.match(line)
+            indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
             lines = wrap(line, min(width, _READABLE), subsequent_indent=indent) or [""]
             text.append("\n" if number else "")
             text.append("\n".join(lines), style="bold" if heading else "")

@@ -47,6 +47,7 @@ class ItemList(OptionList):
         super().__init__(id="items")
         self._groups: tuple[ItemGroup, ...] = ()
         self._drawn_for = 0
+        self._is_typing = False  # a letter was handed on, and the entry line has not the focus yet
 
     @property
     def groups(self) -> tuple[ItemGroup, ...]:
@@ -68,6 +69,11 @@ class ItemList(OptionList):
         """Put the bar on an item that is there."""
         if item_id in {item.id for item in self.items}:
             self.highlighted = self.get_option_index(item_id)
+
+    def choose_first(self) -> None:
+        """Put the bar on what stands on top."""
+        if self.items:
+            self.choose(self.items[0].id)
 
     def fill(self, groups: Sequence[ItemGroup]) -> None:
         """Show these; the bar stays on its item, or in its place where that is gone."""
@@ -97,31 +103,48 @@ class ItemList(OptionList):
             self._redraw()
 
     def on_key(self, event: events.Key) -> None:
-        """What is typed is for the entry line."""
-        if event.is_printable and event.character is not None and event.character != " ":
+        """What is typed is for the entry line, the spaces behind its first letter too."""
+        if event.is_printable and event.character is not None and (event.character != " " or self._is_typing):
+            self._is_typing = True
             event.stop()
+            event.prevent_default()
             self.post_message(self.Typed(event.character))
+
+    def on_blur(self) -> None:
+        """What is typed goes elsewhere now."""
+        self._is_typing = False
+
+    def scroll_to_highlight(self, top: bool = False) -> None:
+        """The heading over the first item of a group is in sight with it."""
+        super().scroll_to_highlight(top)
+        at = self.highlighted
+        if at and self.get_option_at_index(at - 1).disabled:
+            height = sum(str(self.get_option_at_index(n).prompt).count("\n") + 1 for n in range(at - 1))
+            if height < self.scroll_offset.y:
+                self.scroll_to(y=height, animate=False, force=True)
 
     def _draw(self) -> None:
         self._drawn_for = self.size.width
         width = max(40, self.size.width - 3)
         self.clear_options()
+        longest = max((len(item.name) for item in self.items if not item.question), default=0)
         options = []
         for number, group in enumerate(self._groups):
             heading = Text(("\n" if number else "") + group.title, style="bold")
             options.append(Option(heading, disabled=True))
-            options += [Option(self._line(item, width), id=item.id) for item in group.items]
+            options += [Option(_line(item, width, longest), id=item.id) for item in group.items]
         self.add_options(options)
 
-    def _line(self, item: Item, width: int) -> Text:
-        if item.question:
-            text = Text(f"  {cut(item.name, width // 2)}  ")
-            text.append(cut(item.question, width - len(text.plain)), style="italic")
-            return text
-        room = width - 2 - _GRAMS - 4 - _DAYS - 2
-        longest = max(len(one.name) for one in self.items if not one.question)
-        name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
-        grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
-        text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
-        text.append(fitting(item.notes, room - name))
+
+def _line(item: Item, width: int, longest: int) -> Text:
+    """`longest` is the number of letters of the longest name in the list."""
+    if item.question:
+        text = Text(f"  {cut(item.name, width // 2)}  ")
+        text.append(cut(item.question, width - len(text.plain)), style="italic")
         return text
+    room = width - 2 - _GRAMS - 4 - _DAYS - 2
+    name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
+    grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
+    text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
+    text.append(fitting(item.notes, room - name))
+    return text

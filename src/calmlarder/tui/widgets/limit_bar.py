@@ -57,7 +57,7 @@ class NearLimits(Drawn):
         self.redraw()
 
     def draw(self, width: int) -> Text:
-        """A heading, and three lines a group."""
+        """A heading, and for each group its name, its bar and its numbers, each beside its own limit."""
         text = Text()
         if not self._near:
             return text
@@ -67,8 +67,10 @@ class NearLimits(Drawn):
             text.append(f"{one.group}\n")
             for cell in bar_cells(one, min(width, _WIDEST)):
                 text.append(cell, style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
-            said = f"\nlikely {one.likely_g:.2f}, at most {one.at_most_g:.2f} of {one.limit_g:.2f} g\n"
-            text.append(said, style=self.tone("faint"))
+            likely = f"likely {one.likely_g:.2f} of {one.limit_g:.2f} g"
+            most = f"at most {one.at_most_g:.2f} of {one.end_g:.2f} g"
+            between = ", " if len(likely) + 2 + len(most) <= width else "\n"
+            text.append(f"\n{likely}{between}{most}\n", style=self.tone("faint"))
         if len(shown) < len(self._near):
             text.append("the rest near nothing" if shown else "all near nothing", style=self.tone("faint"))
         text.rstrip()

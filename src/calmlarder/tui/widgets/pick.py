@@ -52,6 +52,13 @@ class Pick(Drawn, can_focus=True):
         """What holds, in the order of the words."""
         return self._chosen
 
+    def offer(self, words: Sequence[str], chosen: Sequence[str]) -> None:
+        """Other words, and which of them hold; nobody is told of that as of a choice."""
+        self._words = tuple(words)
+        self._chosen = tuple(word for word in self._words if word in chosen)
+        self._at = min(self._at, max(0, len(self._words) - 1))
+        self.redraw()
+
     def choose(self, word: str) -> None:
         """Choose one of the words, or, of several, turn its tick."""
         self._at = self._words.index(word)
@@ -64,11 +71,14 @@ class Pick(Drawn, can_focus=True):
 
     def action_move(self, by: int) -> None:
         """To the next word, round at the end."""
-        self._go((self._at + by) % len(self._words))
+        if self._words:
+            self._go((self._at + by) % len(self._words))
 
     def action_line(self, by: int) -> None:
         """To the word above or below; where there is none, to the next or the last."""
         places = self._places(max(1, self.content_size.width))
+        if not places:
+            return
         row, column, _ = places[self._at]
         there = [n for n, (other, _, _) in enumerate(places) if other == row + by]
         near = min(there, key=lambda n: abs(places[n][1] - column), default=(self._at + by) % len(self._words))
@@ -83,9 +93,9 @@ class Pick(Drawn, can_focus=True):
 
     def action_tick(self) -> None:
         """Of several, turn the tick; of one, on with it."""
-        if self._several:
+        if self._several and self._words:
             self.choose(self._words[self._at])
-        else:
+        elif not self._several:
             self.screen.focus_next()
 
     def on_click(self, event: events.Click) -> None:
@@ -107,7 +117,7 @@ class Pick(Drawn, can_focus=True):
         """Row, column and length of each word; several stand in columns, one of a few flows."""
         lengths = [len(self._label(word)) for word in self._words]
         if self._several:
-            cell = max(lengths) + _GAP
+            cell = max(lengths, default=0) + _GAP
             across = max(1, (width + _GAP) // cell)
             return [(n // across, n % across * cell, length) for n, length in enumerate(lengths)]
         places, row, column = [], 0, 0

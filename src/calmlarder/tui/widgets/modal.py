@@ -7,7 +7,7 @@ from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen, ScreenResultType
 
 
-class Over(ModalScreen[ScreenResultType | None]):
+class Modal(ModalScreen[ScreenResultType | None]):
     """Gives None when it is put away."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "leave", "Back")]

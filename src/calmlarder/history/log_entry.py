@@ -1,14 +1,14 @@
 """What somebody says they ate, in the words of a larder line, as an entry of the log."""
 
 from datetime import date, datetime
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.amounts import CONTAINERS
 from calmlarder.matching.line import amount_in
+from calmlarder.matching.measures import CONTAINERS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -16,22 +16,30 @@ _PIECES = ("piece", "medium", "fillet", "ball")
 _SMALL_PACK_G = 350  # a can or a bottle that one person empties: common practice, no source
 
 
-def eaten_of(lot: Lot, at: datetime, who: str, today: date, tables: Tables, sure: Tolerance = USUAL) -> Eaten:
+class Meal(NamedTuple):
+    """When it was eaten and by whom, and how sure its amounts are."""
+
+    at: datetime
+    who: str
+    sure: Tolerance = USUAL
+
+
+def eaten_of(lot: Lot, meal: Meal, today: date, tables: Tables) -> Eaten:
     """The entry for one line that was read as a lot."""
-    return entry_of(portion_of(lot, today, tables), lot.line, at, who, tables, sure)
+    return entry_of(portion_of(lot, today, tables), lot.line, meal, tables)
 
 
-def box_eaten(food: Food, at: datetime, who: str, tables: Tables) -> Eaten:
+def box_eaten(food: Food, meal: Meal, tables: Tables) -> Eaten:
     """The entry for one box of a boxed dish: what it holds is known."""
     grams = float(food.portion_g)
-    return entry_of(Portion(food, grams, grams, False), food.name, at, who, tables)
+    return entry_of(Portion(food, grams, grams, False), food.name, meal, tables)
 
 
-def entry_of(portion: Portion, text: str, at: datetime, who: str, tables: Tables, sure: Tolerance = USUAL) -> Eaten:
+def entry_of(portion: Portion, text: str, meal: Meal, tables: Tables) -> Eaten:
     """The entry for an amount of one food, in the words it was told in."""
-    loads, unknown = loads_of([portion], tables, sure)
+    loads, unknown = loads_of([portion], tables, meal.sure)
     return Eaten(
-        at=at, who=who, text=text, food=portion.food.id, title=portion.food.name,
+        at=meal.at, who=meal.who, text=text, food=portion.food.id, title=portion.food.name,
         grams=round(portion.grams, 1), loads=loads, unknown=unknown,
         nourished=nourished_of([(portion.food, portion.grams)]),
     )  # fmt: skip

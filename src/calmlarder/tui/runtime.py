@@ -7,11 +7,13 @@ from contextlib import contextmanager
 
 # Python's own is 5 ms. A refill reads the store row by row, and waits for its turn after each row.
 _TURN_S = 0.001
+_WASTE_SEEN_AFTER = (50_000, 50, 100)  # objects, rounds: less at a time than in a command, as a stop is seen; ours
 
 
 def share_time() -> None:
-    """Threads that want to go on wait no longer than this for their turn."""
+    """Threads that want to go on wait no longer than this for their turn, nor long for waste to be found."""
     sys.setswitchinterval(_TURN_S)
+    gc.set_threshold(*_WASTE_SEEN_AFTER)
 
 
 @contextmanager

@@ -1,4 +1,4 @@
-"""Lots in the store: what is kept of a line, and how it becomes a lot on a later day."""
+"""Lots as the store keeps them: what is kept of a line, and how it becomes a lot on a later day."""
 
 from collections.abc import Iterable, Mapping
 from contextlib import suppress
@@ -10,7 +10,7 @@ from pydantic import ValidationError
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import Answers, ToAnswer
-from calmlarder.larder.urgency import Urgency, urgency_of
+from calmlarder.larder.urgency import Kept, Urgency, urgency_of
 from calmlarder.matching.dates import Dated
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
@@ -84,13 +84,8 @@ def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, table
     dates = tuple(
         Dated(one["kind"], date.fromisoformat(one["on"]), bool(one.get("assumed"))) for one in content["dates"]
     )
-    urgency = urgency_of(dates, content["condition"], food, content["place"], today, tables)
+    urgency = urgency_of(dates, content["condition"], Kept(food, content["place"], today, tables))
     return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
-
-
-def with_kept_boxes(store: Store, tables: Tables) -> Tables:
-    """The tables, with the boxed dishes of the larder among their foods."""
-    return _with_boxes_of(store.lots(), tables)
 
 
 def _with_boxes_of(rows: Iterable[Stored], tables: Tables) -> Tables:

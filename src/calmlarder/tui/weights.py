@@ -8,10 +8,10 @@ from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Label
 
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 
-class Scale(Over[dict[str, int]]):
+class Weights(Modal[dict[str, int]]):
     """Gives grams by lot id, or None; `things` are lot ids, what to call each, and the grams that were meant."""
 
     def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:

@@ -7,7 +7,7 @@ from textual.widgets.option_list import OptionDoesNotExist
 from textual.widgets.selection_list import SelectionType
 
 
-class Ticks(SelectionList[SelectionType]):
+class CheckList(SelectionList[SelectionType]):
     """Textual draws the same sign in both cases, in two colours."""
 
     def render_line(self, y: int) -> Strip:

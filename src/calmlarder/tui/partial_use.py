@@ -12,7 +12,7 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.over import Over
+from calmlarder.tui.widgets.modal import Modal
 
 Becomes = Literal["eaten", "thrown", "given", "moved"]
 _WORDS: Mapping[Becomes, str] = MappingProxyType(
@@ -27,7 +27,7 @@ class Parted(NamedTuple):
     becomes: Becomes
 
 
-class Part(Over[Parted]):
+class PartialUse(Modal[Parted]):
     """The amount is read as it is typed; Enter goes on to what becomes of it."""
 
     def __init__(self, lot: Lot) -> None:

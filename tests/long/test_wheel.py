@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-ROOT = Path(__file__).resolve().parents[1]
+ROOT = Path(__file__).resolve().parents[2]
 
 
 def run(*command: str | Path, cwd: Path) -> subprocess.CompletedProcess[str]:
@@ -27,9 +27,10 @@ def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
     built = run(sys.executable, "-m", "pip", "wheel", "--no-deps", "--quiet", "-w", folder, ROOT, cwd=folder)
     assert built.returncode == 0, built.stderr
     wheel = next(folder.glob("calmlarder-*.whl"))
-    venv.create(folder / "env", with_pip=True)
+    venv.create(folder / "env", with_pip=False)
     python = folder / "env" / ("Scripts" if os.name == "nt" else "bin") / "python"
-    done = run(python, "-m", "pip", "install", "--no-deps", "--quiet", wheel, cwd=folder)
+    into = ("--python", python, "install", "--no-deps", "--quiet", wheel)
+    done = run(sys.executable, "-m", "pip", *into, cwd=folder)
     assert done.returncode == 0, done.stderr
     site = run(python, "-c", "import sysconfig; print(sysconfig.get_path('purelib'))", cwd=folder).stdout.strip()
     lent = {sysconfig.get_path("purelib"), sysconfig.get_path("platlib")}

@@ -1,0 +1,75 @@
+"""The title of a recipe after its changes: it names nothing that is no longer in the dish."""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.names import spans_in, with_last_words
+from calmlarder.adapt.told import Told
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.matching.words import singular, words_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+# Of these another of the kind is called alike: nobody writes which pasta it is into a title.
+_ALIKE = frozenset({"pasta", "noodle", "bread", "milk", "cream", "yoghurt", "flour", "pepper", "mushroom", "wrap"})
+# How a food is sold, and which part of it is meant: a title leaves it out.
+_STATES = frozenset({
+    "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "white",
+    "green", "common", "tinned", "drained",
+})  # fmt: skip
+
+
+def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables) -> str:
+    """The title with what took the place of a food that it names; as it was where that is still there."""
+    stays = {one.food for change in adapted.changes for one in change.to}
+    stays |= {
+        read.food
+        for place, read in enumerate(reads)
+        if read.food and all(change.place != place for change in adapted.changes)
+    }
+    for food, change in _gone(reads, adapted, told):
+        if food not in stays:
+            title = _without(title, tables.food_by_id[food], change, tables)
+    return title
+
+
+def _gone(reads: Sequence[IngredientRead], adapted: Adapted, told: Told) -> Iterator[tuple[str, Change]]:
+    for change in adapted.changes:
+        food = reads[change.place].food if change.place is not None else None
+        if food is not None and change.change in {"swap", "out"} and told.is_titled(food):
+            yield food, change
+
+
+def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
+    instead = [tables.food_by_id[one.food] for one in change.to]
+    if any((one.kind == food.kind and food.kind in _ALIKE) or "-free" in one.name for one in instead):
+        return title  # lactose-free curd does ricotta's work and is called so
+    # A recipe's own word for it may be a shorter one than the tables have (`barley`).
+    spans = list(spans_in(title, with_last_words({food.id}, tables)))
+    if not spans:
+        return title
+    start, end, _ = spans[0]
+    word = title[start:end]
+    if not instead:
+        return f"{title} without {word.lower()}"
+    rest = set(words_of(f"{title[:start]} {title[end:]}"))
+    short = [_short(one, rest) for one in instead]
+    more = re.match(r"\s*(?:&|and\b)", title[end:])
+    new = ", ".join(short) if more else " and ".join(short)
+    if title[end:].strip() and new[-1:] == "s":
+        *first, last = new.split()
+        new = " ".join([*first, singular(last)])  # `carrot curry`
+    if set(words_of(word)) & set(words_of(new)):
+        return title
+    return f"{title[:start]}{_capital(new) if word[:1].isupper() else new}{title[end:]}"
+
+
+def _capital(words: str) -> str:
+    return " ".join(word if word == "and" else word[:1].upper() + word[1:] for word in words.split())
+
+
+def _short(food: Food, said: set[str]) -> str:
+    """What a title calls a food, without what it says already (`risotto rice` in a risotto)."""
+    words = [word for word in food.name.split() if word.casefold() not in _STATES and not said & set(words_of(word))]
+    return re.sub(r"\s*\(.*\)", "", " ".join(words)) or food.name

@@ -1,0 +1,102 @@
+"""Notations of ingredient lines, put into the words in which the rest of the reader takes them."""
+
+import re
+
+from calmlarder.matching.words import plain
+
+_NUMBER = r"[\d½¼¾⅓⅔⅛]"
+_BIG_SPOON = re.compile(rf"(?<={_NUMBER}) ?(?:T|EL|SS)\b\.? ?(?=[^\W\d])")  # `2 T`, `1 EL`: a capital tells the spoon
+_SMALL_SPOON = re.compile(rf"(?<={_NUMBER}) ?(?:t\b|TL\b|TS\b)\.? ?(?=[^\W\d])")
+# Spoons in other tongues, with the word for `of` behind them.
+_OF = r"(?: (?:de la |de |di |da |d'|del? |of ))?"
+_SPOONS = (
+    (re.compile(rf"\b(?:c\.? ?(?:a|de) ?s(?:oupe|opa|\.)?|cas|cuil(?:l?)eres? a soupe)\b\.?{_OF}"), "tbsp "),
+    (re.compile(rf"\b(?:c\.? ?(?:a|de) ?c(?:afe|ha|\.)?|cac|cuil(?:l?)eres? a (?:cafe|the))\b\.?{_OF}"), "tsp "),
+    (re.compile(rf"\b(?:cucharadas?|cucchiai[oa]?|colher(?:es)?(?: \(?de sopa\)?)?|eetlepels?){_OF}\b ?"), "tbsp "),
+    (re.compile(rf"\b(?:cucharaditas?|cucchiaini?o?|colher(?:es)? \(?de cha\)?|theelepels?){_OF}\b ?"), "tsp "),
+    (re.compile(r"\b(?:essloffel|spsk|lyzk[aei]|lyzek)\b\.? ?"), "tbsp "),
+    (re.compile(r"\b(?:teeloffel|lyzeczk[aei]|lyzeczek)\b\.? ?"), "tsp "),
+)
+# `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
+_GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
+_EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
+# What it is for, in front of a line: `Egg wash: 1 egg yolk`.
+_LABEL = re.compile(r"^(?:[a-z]+ ){0,2}[a-z]+: ?(?=\d|[½¼¾⅓⅔⅛])")
+# `white and green parts`, `green and white parts separated`: the whole of it.
+_SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
+_BOTH_PARTS = re.compile(
+    rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b"
+    r"(?: (?:only|separated|divided|(?:kept )?(?:apart|separate)))?"
+)
+# `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
+_GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
+_NO_GREENS = re.compile(
+    rf",?\s*(?:(?:roots?|root ends?) and )?{_GREENS} (?:are )?"
+    r"(?:cut off|cut away|removed|discarded|trimmed(?: off| away)?|thrown away)"
+    rf"|,?\s*(?:discard|remove|trim off|cut off|without)(?:ing)? {_GREENS}"
+)
+# `2 inch ginger` is so long a piece: a knob to the inch, common practice, no source.
+_INCH_OF_ROOT = re.compile(
+    r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
+)
+# `1 tart apple` is no apple tart.
+_TART = re.compile(
+    r"\btart(?:,? (?:and )?\w+)? (?=(?:\w+ )?(?:apples?|cherr(?:y|ies)|plums?|berries|pears?|apricots?)\b)"
+)
+_BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
+_OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
+_YOGHURT = re.compile(r"\byoghurt\b")
+_IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
+_CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
+# What is said in a bracket or behind a comma, and makes another food of what stands before it.
+_FREE_FROM = re.compile(
+    r"\b(?:(lactose|gluten|dairy)[ -]free|(?:free (?:from|of)|without|no) (lactose|gluten|dairy)|(vegan|plant-based))\b"
+    r"(?!,? (?:if|or|when|option|version))"
+)
+_FREE_OF_ALLIUMS = re.compile(
+    r"\b(?:(?:onion|garlic)[ -]free|(?:no|without|free (?:from|of)) (?:\w+ ){0,2}?(?:onions?|garlic)"
+    r"|(?:onion|garlic)s? (?:and|or|&) (?:onion|garlic)s?[ -]free|low[ -]fodmap)\b"
+)
+_STOCK = re.compile(r"\b(?:stock|broth|bouillon)\b")
+
+
+def spoons_told(line: str) -> str:
+    """A line as written, of which capitals told the spoon (`2 T`, `1 t`, `1 EL`)."""
+    return _SMALL_SPOON.sub(" tsp ", _BIG_SPOON.sub(" tbsp ", line))
+
+
+def in_plain_words(line: str) -> str:
+    """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
+    for pattern, spoon in _SPOONS:
+        line = pattern.sub(spoon, line)
+    line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
+    told = _NO_GREENS.sub(" ", line)
+    if told != line:
+        line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
+    line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
+    return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", line)))
+
+
+def both_parts(line: str) -> str:
+    """A line without its word that whites and greens are both meant."""
+    return _BOTH_PARTS.sub(" ", line)
+
+
+def other_spelling(line: str) -> str | None:
+    """The line with chillies and yoghurt by other names, without what it lies in; None where it names none."""
+    told = _IN_OIL.sub("", _YOGHURT.sub("yogurt", _CHILE.sub("chilli", line)))
+    return told if told != line else None
+
+
+def freed(head: str, beside: str) -> str:
+    """A name with what is said beside it and makes another food of it (`cream`, `lactose-free`).
+
+    Stock said to be without onion or garlic is the one without.
+    """
+    if _STOCK.search(head) and _FREE_OF_ALLIUMS.search(f"{head} {beside}"):
+        return "alliumless stock"
+    found = _FREE_FROM.search(beside)
+    if found is None:
+        return head
+    word = f"{found[1] or found[2]}-free" if found[1] or found[2] else "vegan"
+    return head if plain(word) in plain(head) else f"{word} {head}"

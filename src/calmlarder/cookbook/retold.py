@@ -1,0 +1,74 @@
+"""A line that was not read, told in other words; and a line of several foods, each with its own amount."""
+
+import re
+from collections.abc import Callable, Iterator
+
+from calmlarder.cookbook.notation import other_spelling, spoons_told
+from calmlarder.matching.notes import COLOURS, DECIDING, DISHES, GENERIC
+from calmlarder.matching.numbers import WHOLE_WORDS
+from calmlarder.matching.words import plain, singular
+
+_COUNT = rf"(?:\d[\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)}|an?)"
+_APART = re.compile(
+    rf"(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
+)
+_MOST_APART = 5
+_COLOURED = re.compile(rf"({_COUNT}) (?:(?:small|medium|large) )?({'|'.join(sorted(COLOURS))})")
+# Of these a name before them may make another food; of olives, potatoes and the like it is a sort.
+_OTHER_THINGS = (GENERIC - {"olive", "potato", "tomato", "onion", "ham", "lettuce"}) | DECIDING | DISHES
+_NAME = r"(?:[A-Z][a-zà-ÿ'’]+(?:[ -](?=[A-Z]))?)+"
+_NAMES = re.compile(
+    rf"(?<![.!?:(]\s)(?<!^)\b{_NAME}(?:(?:,| or| and| &)+ {_NAME})*(?= ((?:[a-zà-ÿ]+ )*?)([a-zà-ÿ]{{3,}}))"
+)
+# `Puy-style lentils`, `Italian plum tomatoes`: where it comes from says nothing of what it is.
+_OF_A_SORT = re.compile(r"-style |\b(?:italian|spanish|french|greek|turkish|english|dutch|imported) (?=\w+ \w)")
+_TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
+_TOSSED = re.compile(r"(?:\s*,\s*|\s+)(?:and )?(?:tossed|rubbed|brushed|mixed|drizzled) (?:in|with) (?:the )?(?=\S)")
+
+
+def apart(line: str) -> tuple[str, ...]:
+    """The pieces of a plain line in which several foods have amounts of their own (`2 carrots and 1 parsnip`).
+
+    `1 red and 1 yellow pepper` are two peppers. Nothing where it is not such a line.
+    """
+    pieces = [piece for piece in _APART.split(line) if piece]
+    if not 1 < len(pieces) <= _MOST_APART or not re.match(_COUNT, line):
+        return ()
+    last = re.match(rf"{_COUNT} (?:(?:small|medium|large) )?(?:{'|'.join(COLOURS)}) (.+)", pieces[-1])
+    if last is not None:
+        pieces = [f"{piece} {last[1]}" if _COLOURED.fullmatch(piece) else piece for piece in pieces]
+    return tuple(pieces)
+
+
+def tossed(line: str) -> tuple[str, ...]:
+    """A line and what its food is tossed in (`pears, tossed in the juice of 1/2 lemon`); nothing for any other."""
+    pieces = _TOSSED.split(line, maxsplit=1)
+    return tuple(pieces) if len(pieces) == 2 else ()
+
+
+def retold(shown: str, line: str, known: Callable[[str], bool]) -> Iterator[str]:
+    """Plain lines that say the same in words that may be known; `known` says whether a word stands in a food's name."""
+    spelt = other_spelling(line)
+    if spelt is not None:
+        yield spelt
+        yield _TWICE.sub(r"\1", spelt)
+    if _OF_A_SORT.search(line):
+        yield _OF_A_SORT.sub(" ", line)
+    sort = _without_sorts(shown, known)
+    if sort is not None:
+        yield plain(spoons_told(sort))
+
+
+def _without_sorts(shown: str, known: Callable[[str], bool]) -> str | None:
+    """A line as written without the proper names of sorts (`Nicoise or Gaeta olives`), or None where it has none.
+
+    Only where the food itself is written small, and is no cheese, sauce or drink: there a name is another thing.
+    """
+
+    def is_sort(found: re.Match[str]) -> bool:
+        words = {singular(plain(word)) for word in re.findall(r"[A-Za-zÀ-ÿ]+", found[0])} - {"or", "and"}
+        behind = {singular(plain(word)) for word in found[1].split()} | {singular(plain(found[2]))}
+        return not any(map(known, words)) and not behind & _OTHER_THINGS
+
+    told = _NAMES.sub(lambda found: "" if is_sort(found) else found[0], shown)
+    return " ".join(told.split()) if told != shown else None

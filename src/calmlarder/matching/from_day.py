@@ -1,0 +1,56 @@
+"""What a day behind says of a fresh thing: `green beans from monday` were bought then, and not cooked."""
+
+import re
+from collections.abc import Iterable
+from datetime import date, timedelta
+
+from calmlarder.matching.dates import Dated
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.part import Part
+from calmlarder.matching.states import FITS
+
+# Vegetables and fruit that are sold raw; potatoes are left out, for those of a day are left from a dinner.
+_SOLD_RAW = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
+    "fruit-vegetable", "sweetcorn", "squash", "herb", "fruit", "citrus", "tofu", "tempeh",
+})  # fmt: skip
+# What nobody cooks by itself, or cannot tell of when it was made; potatoes and eggs that are so many days old are raw.
+_NEVER_LEFT_OVER = frozenset({
+    "spice", "oil", "acid", "sweetener", "nut", "seed", "dried-fruit", "cheese", "milk", "cream", "yoghurt", "butter",
+    "bread", "wrap", "pickle", "condiment", "juice", "nut-butter", "olive", "sea-vegetable", "soy-sauce", "plant-drink",
+})  # fmt: skip
+_LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
+_SOON = 3  # days a cooked thing may still have: ours
+_SAYS_COOKED = re.compile(
+    r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
+    r"|supper|box|tupperware|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
+)
+
+
+def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
+    """Whether a line, read without its day behind, names nothing but raw things, and no word says they were cooked."""
+    if _SAYS_COOKED.search(text):
+        return False
+    parts = tuple(raw)
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    clear = all(part.named.outcome == "matched" for part in parts)
+    also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
+    return clear and all(food.kind in _SOLD_RAW | also and food.state not in FITS["cooked"] for food in foods)
+
+
+def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon: Lexicon) -> tuple[Dated, ...]:
+    """The dates, with a weekday by itself behind what is cooked as the day it was made: `pulled pork 1 lb tues`."""
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    if not foods or any(food.state not in FITS["cooked"] for food in foods):
+        return tuple(dates)
+    return tuple(
+        Dated("made", dated.on - timedelta(days=7))
+        if dated.bare and dated.kind == "use-by" and dated.on and (dated.on - today).days > _SOON
+        else dated
+        for dated in dates
+    )
+
+
+def as_bought(dates: Iterable[Dated]) -> tuple[Dated, ...]:
+    """The dates, with the day of making as the day of buying."""
+    return tuple(dated._replace(kind="bought") if dated.kind == "made" else dated for dated in dates)

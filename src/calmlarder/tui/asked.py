@@ -1,0 +1,88 @@
+"""What a cook asks of one evening: it holds for tonight and is forgotten with it."""
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from calmlarder.household.household import Household
+from calmlarder.intake.eaten import ME
+from calmlarder.tables.vocabulary import Diet, Sitting
+
+if TYPE_CHECKING:
+    from calmlarder.compose.request import Liked
+    from calmlarder.household.choices import Choices
+
+_MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
+
+
+class Asked(NamedTuple):
+    """`names` and `guests` are who eats, where that was said; else so many `people` by the rules of the home."""
+
+    people: int
+    minutes: int | None
+    diet: Diet
+    profile: str
+    sitting: Sitting = "dinner"
+    use: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
+    like: "Liked | None" = None
+    names: tuple[str, ...] = ()
+    guests: int = 0
+
+    @property
+    def is_seated(self) -> bool:
+        """Whether it was said who eats."""
+        return bool(self.names or self.guests)
+
+    def with_food(self, *foods: str, instead_of: str | None = None) -> "Asked":
+        """These foods must be in it, and one not, where that is said."""
+        use = tuple(dict.fromkeys((*(one for one in self.use if one != instead_of), *foods)))
+        without = tuple(one for one in self.without if one not in foods)
+        return self._replace(use=use, without=(*without, instead_of) if instead_of else without)
+
+    def but(self, food: str) -> "Asked":
+        """The food is left out."""
+        return self._replace(without=(*self.without, food), use=tuple(one for one in self.use if one != food))
+
+    def choices(self, count: int) -> "Choices":
+        """The same as the household takes it; diet and limits of people who are named are their own."""
+        from calmlarder.household.choices import Choices
+
+        own = {} if self.is_seated else {"people": self.people, "diet": self.diet, "profile": self.profile}
+        return Choices(
+            **own, sitting=self.sitting, minutes=self.minutes, any_time=self.minutes is None, use=self.use,
+            without=self.without, like=self.like, eaters=self.names, guests=self.guests, count=count,
+        )  # fmt: skip
+
+    def words(self, kitchen: Household) -> list[str]:
+        """Each thing that is asked for, in a few words."""
+        meal = _MEALS.get(self.sitting, self.sitting)
+        minutes = f"up to {self.minutes} minutes" if self.minutes else "no hurry"
+        if self.is_seated:
+            parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes]
+        else:
+            parts = [f"{meal} for {self.people}", minutes, self.diet, f"limits: {self.profile}"]
+        parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
+        parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
+        parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []
+        return [*parts, "tonight only"] if self.differs(kitchen) else parts
+
+    def differs(self, kitchen: Household) -> bool:
+        """Whether people, minutes, diet or limits are not those that are settled."""
+        home = kitchen.settled()
+        settled = (home.people, home.minutes, home.diet, home.profile)
+        return self.is_seated or (self.people, self.minutes, self.diet, self.profile) != settled
+
+
+def as_settled(kitchen: Household) -> Asked:
+    """Nothing is asked for tonight only."""
+    home = kitchen.settled()
+    return Asked(people=home.people, minutes=home.minutes, diet=home.diet, profile=home.profile)
+
+
+def _guests(count: int) -> list[str]:
+    return [f"{count} guest{'s' * (count > 1)}"] if count else []
+
+
+def _listed(names: list[str]) -> str:
+    """A list in words, with the one who types named first as "you"."""
+    called = ["you" if one == ME else one for one in names]
+    return " and ".join(filter(None, [", ".join(called[:-1]), called[-1]]))

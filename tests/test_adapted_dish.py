@@ -1,0 +1,124 @@
+"""An adapted recipe as a cook reads it: title, steps and what stands in are those of the dish that comes out."""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from calmlarder.cli import main
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+@pytest.fixture
+def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
+    def run(title: str, *ingredients: str, steps: str, serves: int = 4, status: int = 0) -> dict[str, Any]:
+        text = [title, "", f"Serves {serves}", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
+        path = tmp_path / "recipe.txt"
+        path.write_text("\n".join(text), encoding="utf-8")
+        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == status
+        found: dict[str, Any] = json.loads(capsys.readouterr().out)
+        return found
+
+    return run
+
+
+def test_the_title_names_what_is_in_the_dish(adapt: Adapt) -> None:
+    # Yao et al. 2014 (doi:10.1111/jhn.12127) and Monash's papers: cauliflower is among the plants richest in mannitol.
+    found = adapt(
+        "Cauliflower curry", "600 g cauliflower, in florets", "1 tbsp oil", "400 g tin chopped tomatoes",
+        steps="1. Simmer the cauliflower in the tomatoes.",
+    )  # fmt: skip
+    instead = found["changes"][0]["written"]
+    assert "cauliflower" not in found["recipe"].splitlines()[0].casefold()
+    assert found["recipe"].splitlines()[0].endswith("curry")
+    assert "potato" not in " ".join(instead)  # a dish of vegetables stays one
+    name = instead[0].split(" g ")[1].split(",")[0]
+    assert f"Simmer the cauliflower [{name}" in found["recipe"]
+
+
+def test_steps_say_what_a_food_is_now_and_how_long_it_takes(adapt: Adapt) -> None:
+    found = adapt(
+        "Barley risotto with mushrooms", "250 g pearl barley", "1 leek, sliced", "1 l vegetable stock", "2 tomatoes",
+        steps="1. Soften the leek.\n2. Add the barley and the stock and cook 40 minutes. Serve with cream.",
+    )  # fmt: skip
+    recipe = found["recipe"]
+    assert recipe.startswith("Rice risotto") or recipe.startswith("Risotto Rice risotto")
+    assert "Soften the leek [leek greens]." in recipe
+    assert "Add the barley [risotto rice] and the stock [stock without onion or garlic]" in recipe
+    assert "Cook risotto rice for about 20 minutes" in recipe
+    assert any("serve it with cream" in one for one in found["remarks"])  # it is not in the list
+
+
+def test_stand_ins_belong_to_the_dish(adapt: Adapt) -> None:
+    fish = adapt(
+        "Cod with beans", "600 g cod", "480 g canned cannellini beans, drained", "2 tbsp olive oil",
+        steps="1. Bake the cod on the beans.",
+    )  # fmt: skip
+    foods = {one["food"] for change in fish["changes"] for one in change["to"]}
+    assert foods
+    assert not foods & {"tofu-firm", "tempeh", "seitan"}
+    soup = adapt(
+        "Bean soup", "480 g canned pinto beans, drained", "400 g tin chopped tomatoes", steps="1. Simmer the beans."
+    )
+    foods = {one["food"] for change in soup["changes"] for one in change["to"]}
+    assert foods
+    assert "turkey-mince" not in foods
+    bake = adapt("Lasagne", "300 g lasagne sheets", "200 g tomatoes", steps="1. Layer the lasagne sheets and bake.")
+    assert bake["changes"][0]["written"] == ["300 g gluten-free lasagne sheets"]  # what it was called, it is called
+
+
+def test_what_is_raw_in_a_cooked_dish_and_what_is_served_beside_it(adapt: Adapt) -> None:
+    found = adapt(
+        "Warm potato salad", "750 g potatoes", "1 shallot, finely chopped", "2 tbsp wine vinegar", "5 tbsp olive oil",
+        "cooked rice, to serve",
+        steps="1. Boil the potatoes.\n2. Stir the shallot and vinegar together.\n3. Toss.",
+    )  # fmt: skip
+    shallot = next(change for change in found["changes"] if "shallot" in change["ingredient"])
+    assert {one["food"] for one in shallot["to"]} <= {"chives", "radish", "spring-onion-green", "oil-garlic"}
+    assert not found["unread"]  # a portion of rice brings nothing near a limit
+    assert "[not counted]" not in found["recipe"]
+
+
+def test_a_page_comes_back_in_words_without_its_numbers_of_steps(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    page = tmp_path / "page.html"
+    page.write_text(
+        "<html><body><h1>Apple crumble</h1><p>Enough for 6</p><h2>Ingredients</h2><ul><li>Crumble</li>"
+        "<li>2 large tart apples, peeled</li><li>150 g plain flour</li><li>100 g butter</li></ul><h2>Method</h2><ol>"
+        "<li>Step 1</li><li>1. Rub the butter into the flour.</li><li>2</li><li>Bake for 40 minutes.</li></ol>"
+        "</body></html>",
+        encoding="utf-8",
+    )
+    assert main(["--home", str(tmp_path / "home"), "adapt", str(page), "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert found["serves"] == 6
+    foods = [one["food"] for one in found["ingredients"]]
+    assert foods[0] is None  # a heading
+    assert foods[1] in {"apple", "apple-sharp"}  # tart apples are no apple tart
+    assert "\n1. Rub the butter into the flour [" in found["recipe"]
+    assert "\n2. Bake for 40 minutes." in found["recipe"]
+
+
+def test_a_stand_in_of_the_larder_goes_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    recipe = tmp_path / "soup.txt"
+    recipe.write_text(
+        "Soup\n\nServes 4\n\nIngredients\n\n200 g onions, chopped\n600 g carrots\n\nMethod\n\n"
+        "Fry the onions, add the carrots and water, and simmer.\n",
+        encoding="utf-8",
+    )
+    home = ["--home", str(tmp_path / "home"), "--today", "2026-03-11"]
+
+    def stand_ins() -> set[str]:
+        capsys.readouterr()
+        assert main([*home, "adapt", str(recipe), "--json"]) == 0
+        found = json.loads(capsys.readouterr().out)
+        return {one["food"] for change in found["changes"] for one in change["to"]}
+
+    bought = stand_ins()
+    assert "spring-onion-green" not in bought
+    assert main([*home, "larder", "add", "500 g spring onion greens"]) == 0
+    assert stand_ins() == {"spring-onion-green"}

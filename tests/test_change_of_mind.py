@@ -1,0 +1,140 @@
+"""Tonight's dinner asked for otherwise, and back again: for whom, without what; nothing of it outlasts the evening."""
+
+from collections.abc import Callable
+
+from textual import events
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from calmlarder.household import people
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.who_eats import WhoEats
+from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.pick import Pick
+from programs import settled, shown, type_line
+
+LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "spinach 200g", "carrots 400g",
+         "rapeseed oil", "soy sauce")  # fmt: skip
+
+
+def asked(app: LarderApp) -> str:
+    return str(app.screen.query_one("#asked", Static).content)
+
+
+def amounts(app: LarderApp) -> str:
+    return "\n".join(line for line in shown(app, "#dinner").splitlines() if " g  " in line)
+
+
+async def open_tonight(app: LarderApp, pilot: Pilot[None]) -> None:
+    for line in LINES:
+        await type_line(pilot, line)
+    await pilot.press("f3")
+    await pilot.pause()
+    await settled(app, pilot)
+    assert isinstance(app.screen, TonightScreen)
+
+
+def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        people.add(app._kitchen, "kit", {"diet": "vegan"})
+        await open_tonight(app, pilot)
+        await pilot.press("f")
+        await pilot.pause()
+        assert isinstance(app.screen, WhoEats)
+        assert app.screen.query_one(Pick).chosen == ("you",)
+        await pilot.press("right", "space")
+        app.screen.query_one("#guests", Input).value = "1"
+        await pilot.press("ctrl+s")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert "dinner for you, kit and 1 guest" in asked(app)
+        assert app.screen._wanted is not None
+        assert [(one.who, one.diet, one.is_guest) for one in app.screen._wanted.table] == [
+            ("me", "omnivore", False), ("kit", "vegan", False), ("guest", "omnivore", True),
+        ]  # fmt: skip
+        await pilot.press("minus")
+        await settled(app, pilot)
+        assert "dinner for you and kit" in asked(app)
+        await pilot.press("ctrl+z", "ctrl+z")
+        await settled(app, pilot)
+        assert "dinner for 1" in asked(app)
+        assert "tonight only" not in asked(app)
+
+    play(act)
+
+
+def test_nobody_at_the_table_is_said_and_asked_again(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        await pilot.press("f", "space", "ctrl+s")
+        await pilot.pause()
+        assert isinstance(app.screen, WhoEats)
+        assert any("tick somebody" in str(one.content) for one in app.screen.query(".takes").results(Static))
+        await pilot.press("escape")
+        await pilot.pause()
+        assert "dinner for 1" in asked(app)
+
+    play(act)
+
+
+def test_a_food_left_out_comes_back(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        before = amounts(app)
+        await pilot.press("x", "enter")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert "without" in asked(app)
+        assert amounts(app) != before
+        await pilot.press("ctrl+z")
+        await settled(app, pilot)
+        assert "without" not in asked(app)
+        assert amounts(app) == before
+
+    play(act)
+
+
+def test_what_is_typed_while_the_list_is_walked_keeps_its_spaces(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")
+        await pilot.press("down")
+        await pilot.pause()
+        items = app.screen.query_one(ItemList)
+        assert items.has_focus
+        for character in "2 red":  # all of it before the line has the focus
+            items.post_message(events.Key("space" if character == " " else character, character))
+        await pilot.pause()
+        assert app.screen.query_one("#line", Input).value == "2 red"
+
+    play(act)
+
+
+def test_the_bar_stands_on_what_was_typed_last_and_then_on_what_goes_first(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g, use by today")
+        await type_line(pilot, "dry rice 1 kg")
+        items = app.screen.query_one(ItemList)
+        names = {item.id: item.name for item in items.items}
+        assert names[items.chosen or ""] == "dry white rice"
+        await pilot.press("f2", "escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert names[items.chosen or ""] == "kale"
+
+    play(act)
+
+
+def test_a_key_for_a_lot_on_a_line_that_waits_says_what_it_waits_for(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")
+        await type_line(pilot, "fish")  # which one is asked, and it waits on top with the bar
+        for key in ("f5", "f6", "f7", "f10"):
+            await pilot.press(key)
+            await pilot.pause()
+            assert isinstance(app.screen, LarderScreen)
+            assert "waits to be answered" in shown(app, "#meaning")
+        assert len(app._kitchen.lots()) == 1
+
+    play(act)

@@ -1,0 +1,44 @@
+"""Enough on each plate. A tiny problem where it binds, and where it does not."""
+
+from collections.abc import Callable
+
+import pytest
+
+from by_hand import foods
+from calmlarder.compose.request import ENERGY_TARGET_KCAL, FIBRE_TARGET_G, VEGETABLES_PLENTY_G, VEGETABLES_TARGET_G
+from calmlarder.compose.weights import (
+    ENERGY_UNDER_TARGET,
+    FIBRE_UNDER_TARGET,
+    PROTEIN_UNDER_TARGET,
+    VEGETABLES_UNDER_PLENTY,
+    VEGETABLES_UNDER_TARGET,
+)
+from calmlarder.compose.wishes.nourish import Nourishing
+from tiny import Tiny
+
+
+def test_what_is_short_of_each_target_costs(pan: Callable[..., Tiny]) -> None:
+    """Added up from the cells of foods.csv: g of protein and fibre, tens of kcal, tens of g of vegetables.
+
+    firm tofu 500g
+    carrots 500g
+    """
+
+    def by_hand(tofu: int, carrot: int, protein_g: float) -> float:
+        def brings(column: str) -> float:
+            return sum(float(foods()[food][column]) * g / 100 for food, g in (("tofu-firm", tofu), ("carrot", carrot)))
+
+        of_carrot = float(foods()["carrot"]["protein_g"]) * carrot / 100
+        assert of_carrot < 6  # so much of what is no protein food counts
+        return -(
+            PROTEIN_UNDER_TARGET * max(0, protein_g - brings("protein_g"))
+            + ENERGY_UNDER_TARGET * max(0, ENERGY_TARGET_KCAL["dinner"] - brings("energy_kcal")) / 10
+            + FIBRE_UNDER_TARGET * max(0, FIBRE_TARGET_G["dinner"] - brings("fibre_g"))
+            + (VEGETABLES_UNDER_TARGET - VEGETABLES_UNDER_PLENTY) * max(0, VEGETABLES_TARGET_G["dinner"] - carrot) / 10
+            + VEGETABLES_UNDER_PLENTY * max(0, VEGETABLES_PLENTY_G["dinner"] - carrot) / 10
+        )
+
+    for tofu, carrot in ((80, 80), (200, 80), (200, 110), (200, 120)):
+        for protein_g in (5.0, 40.0):
+            told = pan(protein_g=protein_g).points(Nourishing(), {"tofu-firm": tofu, "carrot": carrot})
+            assert told == pytest.approx(by_hand(tofu, carrot, protein_g), abs=1)
