@@ -43,6 +43,7 @@ _BINDS = frozenset({"flour", "starch", "egg"})
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
 _SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
+_LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 4
 _PORTIONS_OF_OIL = 2
 _PORTIONS_OF_SUGAR = 10  # a pudding takes more of it than a cup of tea
@@ -211,7 +212,8 @@ def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iter
         own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
         grams = stand_in.grams * (1 - share) * filled
         other = written(stand_in.food, grams, dish.tables, cut, dish.eaters.sure)
-        if own.amount.grams >= line.amount.grams:
+        least = _LEAST_BESIDE * stand_in.food.portion_g * dish.serves
+        if own.amount.grams >= line.amount.grams or other.amount.grams < least:
             continue
         unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
         lost = round(weight * float(1 - share) * unlike)
