@@ -178,21 +178,9 @@ class UnreadDay(ValueError):
     """A word stands where a day should, and is none that is known. Its text is the question to the cook."""
 
 
-def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
-    """The dates in a plain text, and the text without them.
-
-    Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
-    """
+def _counted_days(text: str, today: date) -> tuple[list[Dated], str]:
+    """Days that are told by their number: within three days, two days over, four days left, a week old."""
     dates: list[Dated] = []
-    while found := _BOUGHT.search(text):
-        dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
-        text = _cut(text, found)
-    while found := _HOURS.search(text):
-        text = _cut(text, found)
-    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
-    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
-    text = _SOAKING.sub("soaking", text)
-    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
     while found := _WITHIN.search(text):
         dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))
         text = _cut(text, found)
@@ -211,6 +199,26 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     if found := _DAYS_POSSESSIVE.search(text):
         dates.append(Dated("made", parse_day_of(found[1] or found[2], today, False)))
         text = _cut(text, found)
+    return dates, text
+
+
+def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
+    """The dates in a plain text, and the text without them.
+
+    Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
+    """
+    dates: list[Dated] = []
+    while found := _BOUGHT.search(text):
+        dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
+        text = _cut(text, found)
+    while found := _HOURS.search(text):
+        text = _cut(text, found)
+    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
+    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
+    text = _SOAKING.sub("soaking", text)
+    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
+    counted, text = _counted_days(text, today)
+    dates += counted
     while found := _DATE_AND_KIND.search(text):
         kind = _KINDS[found[2]]
         dates.append(Dated(kind, parse_day_of(found[1], today, True)))

@@ -82,6 +82,7 @@ class Lexicon:
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
         # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
         self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
+        self.elsewhere = self.words - self.at_home
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
