@@ -9,7 +9,16 @@ from typing import Any
 
 import pytest
 
-from calmlarder.checks.loads import _near_faults, limit_faults, limits_of, plate_of, protein_faults, sure_of
+from calmlarder.checks.loads import (
+    Part,
+    _near_faults,
+    limit_faults,
+    limits_of,
+    plate_of,
+    protein_faults,
+    sure_of,
+    whole_grams,
+)
 from calmlarder.tables.places import shipped
 
 NONE = {"g_per_100g": "0", "high": "", "basis": "analysed", "source": "made up"}
@@ -90,3 +99,13 @@ def test_nine_tenths_of_its_own_limit_is_near_and_less_is_not(people: int, grams
     assert found("0.18", []) == [f"food-0 is near its own limit of {limits[0].key} and not named"]
     assert found("0.18", [{"food": "food-0", "group": "oligosaccharides"}]) == []
     assert found("0.1799999999", []) == []
+
+
+def test_what_is_rounded_is_rounded_in_the_whole_of_an_item_with_its_water() -> None:
+    """270 g of a drink of which a tenth is walnuts beside 26 g of peanut butter; the water counts as no food."""
+    plate = [
+        Part("walnut-drink", "walnuts", Fraction(27), False, Fraction(1, 10)),
+        Part("walnut-drink", "sugar", Fraction(27, 2), False, Fraction(1, 20)),
+        Part("peanut-butter", "peanut-butter", Fraction(26), True, Fraction(1)),
+    ]
+    assert whole_grams(plate) == 296

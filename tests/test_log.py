@@ -250,7 +250,7 @@ def test_the_check_refuses_a_dinner_that_fits_alone_but_not_on_top(  # type: ign
     assert any("oligosaccharides a person" in fault for fault in faults("17:00", EVERYONE))
     assert faults("20:00") == faults("17:00", "robin") == ()
     # Near the end of the window hardly anything is left in a straight line, and all of it otherwise.
-    assert bool(faults("19:55")) is not fade
+    assert bool(faults("19:59")) is not fade
 
 
 def test_the_scale_counts_what_was_eaten_before(tables, patterns, lots_of, wanting) -> None:  # type: ignore[no-untyped-def]

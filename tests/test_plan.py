@@ -3,6 +3,7 @@
 import copy
 import itertools
 import json
+import math
 import os
 import signal
 from collections.abc import Callable, Sequence
@@ -305,6 +306,26 @@ def test_planning_together_is_never_worse_than_day_after_day(planning: Any, tabl
         assert planning(lines, asked)[0].cost_points <= planning(lines, asked, rounds=0)[0].cost_points
 
 
+def test_without_any_time_there_is_an_answer(planning: Any, tables: Tables) -> None:
+    """Each phase looks at the clock: none is begun when the time has come, and the plan says so."""
+    plan, case = planning(larder_lines(tables, 40, 1), sittings("tonight; tomorrow"), seconds=0.0, bound=True)
+    assert faults(case) == ()
+    assert plan.status == "none"
+    assert {one.why_empty for one in plan.sittings} == {"nothing was found for it in the time"}
+
+
+def test_a_stop_ends_with_its_time_or_with_the_whole() -> None:
+    whole = Stop()
+    part = Stop(at=math.inf, whole=whole)
+    assert not part.over
+    assert Stop(at=0.0).over
+    assert not Stop(at=0.0).asked  # nobody did: the plan was not stopped, its time had come
+    assert Stop(whole=Stop(at=0.0)).left == 0.0
+    whole.ask()
+    assert part.asked
+    assert part.over
+
+
 def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     """Asked when the first plan is there, whenever that is."""
     stop = Stop()
@@ -314,6 +335,36 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     )  # fmt: skip
     assert plan.status in {"stopped", "proven"}
     assert faults(case) == ()
+
+
+@pytest.mark.parametrize(
+    ("lines", "asked", "line", "why"),
+    [
+        # One dinner for one person takes no kilo of tofu, and of these foods each other dinner leaves the rice.
+        (["cooked rice 400g, made yesterday", "firm tofu 1200g, use by today", "carrots 500g"], "tonight",
+         "firm tofu", "with it 90 g cooked white rice would be left"),
+        # Tofu can wait for tomorrow, and what is eaten of it tonight is missing then: nothing else goes with the box.
+        (["cooked rice 200g, made yesterday", "firm tofu 280g, use by tomorrow", "dry rice noodles 300 g",
+          "carrots 500g", "tempeh 200 g, use by today"], "tonight; tomorrow packed",
+         "tempeh", "with it 15 g firm tofu would be left"),
+        (["cooked rice 400g, made yesterday", "boiled potatoes 400 g, use by today"], "tonight",
+         "cooked rice", "no dish of these meals takes it"),
+    ],
+)  # fmt: skip
+def test_why_something_is_left_is_true_of_the_plan(
+    lines: list[str], asked: str, line: str, why: str, planning: Any
+) -> None:
+    plan, case = planning([*BASICS[:4], "sesame seeds 50 g", *lines], sittings(asked))
+    assert faults(case) == ()
+    assert next(one.why for one in plan.wasted if one.line.startswith(line)).split("; ")[1] == why
+
+
+def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -> None:
+    """A dinner for one holds at most one and a half portions of a vegetable, 120 g of carrots: no dish takes more."""
+    plan, _ = planning([*BASICS, "carrots 5kg, use by today", "firm tofu 280g"], sittings("tonight"))
+    (left,) = (one for one in plan.wasted if one.food == "carrot")
+    assert left.grams == 5000 - 120
+    assert "more than these meals can hold" in left.why
 
 
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:

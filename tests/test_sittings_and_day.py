@@ -99,7 +99,7 @@ def test_protein_short_of_its_aim_is_said_with_what_would_do(
     missed = []
     for aim in (20, 24, 28, 32, 36, 40):
         dinner, _, _ = dinner_for(lots_of, wanting, patterns, tables, protein_g=aim)
-        if dinner.per_person.protein_g < aim:
+        if dinner.per_person.protein_g <= aim - 1:  # a lack of less than a gram is not worth a word
             missed.append(dinner)
             assert short_of_protein(dinner).startswith(f"{dinner.per_person.protein_g:g} of {aim} g protein")
         for more in dinner.more_protein:

@@ -117,7 +117,7 @@ def test_most_of_them_have_a_dinner_and_some_have_none(
     def with_a_dinner(floor_g: float) -> int:
         return sum(
             bool(search(pattern_problems(lots_of(larder_lines(tables, 14 + seed % 9, seed)),
-                                         wanting(protein_floor_g=floor_g), patterns[::5], tables), 1, 20).plans)
+                                         wanting(protein_floor_g=floor_g), patterns[::4], tables), 1, 20).plans)
             for seed in range(0, 110, 10)
         )  # fmt: skip
 

@@ -27,12 +27,12 @@ def test_the_joint_model_costs_what_a_linear_programme_of_its_own_costs(
     # is ever above it.
     bounds: list[int] = []
     search = PriceSearch(house, house.columns, (), None, lambda: solved.cost + 1)
-    assert search.start(1e18, Stop())
+    assert search.start(Stop())
     zero = search.best
-    search.improve(1e18, Stop(), bounds.append)
-    search.sharpen(1e18, Stop())
+    search.improve(Stop(), bounds.append)
+    search.sharpen(Stop())
     worth = [column for column in house.columns if column.number in search.worth]
-    again = Joint(house, worth, {}, (zero, search.best)).solve(60, on_bound=bounds.append, for_bound=True)
+    again = Joint(house, worth, {}, (zero, search.best)).solve(60, on_bound=bounds.append)
     assert again.cost == solved.cost
     assert max([*bounds, search.bound, again.bound]) / POINT <= least + _NEAR
 

@@ -23,7 +23,7 @@ TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
 LEFT_IN = 1  # points beside the price of its stand-in for onion or garlic that stays in an elimination dish
 AT_HOME = 4  # points for a stand-in that the larder holds: it goes before an equal one from the shop
 STRANGE = 10  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
-ANOTHER_PART = 3  # a swap in two parts: one more thing to buy
+ANOTHER_PART = 7  # a swap in two parts: one more thing to buy
 SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py
 ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so
 

@@ -64,7 +64,8 @@ def how_to(line: Open, choice: Choice) -> str:
     if choice.candidate is None or choice.kind != "swap":
         return ""
     told = []
-    for when in choice.candidate.when.split("; "):
+    whens = choice.candidate.when.split("; ") if len(choice.candidate.parts) > 1 else [choice.candidate.when]
+    for when in whens:
         _, colon, how = when.partition(": ")
         how = _WHEN.sub("", how)
         told += [how] if colon and how else []

@@ -8,7 +8,19 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.loads import Figures, Limit, Part, Sum, apart, passes, pasts_of, plate_of, sum_of, sure_of
+from calmlarder.checks.loads import (
+    Figures,
+    Limit,
+    Part,
+    Sum,
+    apart,
+    passes,
+    pasts_of,
+    plate_of,
+    sum_of,
+    sure_of,
+    whole_grams,
+)
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import DIETS, Row
 
@@ -149,7 +161,7 @@ def _shown(
         return
     if abs(Fraction(str(told["protein_g"])) - _protein_of(plate, read)) > Fraction("0.06"):
         yield f"protein is shown as {told['protein_g']}, it is {float(_protein_of(plate, read)):.2f}"
-    slack = _SHOWN + _FIGURES * sum((sum(p.grams for p in parts) / shares for parts, shares in plate.dishes), _ZERO)
+    slack = _SHOWN + _FIGURES * sum((whole_grams(parts) / shares for parts, shares in plate.dishes), _ZERO)
     for limit in limits_for(read.folders, eater, request["sitting"]):
         if limit.scope == "sitting":
             brought = plate.under(limit, None, request, read)

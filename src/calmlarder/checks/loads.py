@@ -157,6 +157,15 @@ def apart(plate: Iterable[Part], mixed: Mapping[str, Mapping[str, Fraction]], fi
     ]  # fmt: skip
 
 
+def whole_grams(plate: Iterable[Part]) -> Fraction:
+    """G of all items, with the water that is in some of them: what is rounded is rounded in 100 g of the item."""
+    items: dict[str, dict[str, Fraction]] = {}
+    for part in plate:
+        foods = items.setdefault(part.item, {})
+        foods[part.food] = foods.get(part.food, _ZERO) + (part.grams / part.share if part.share else _ZERO)
+    return sum((max(foods.values()) for foods in items.values()), _ZERO)
+
+
 class Sure(NamedTuple):
     """How far amounts may be off: a share by eye, g of the whole dish on the scale."""
 
@@ -322,7 +331,7 @@ def shown_faults(
     foods, figures = read
     sure, faults = sure_of(request["tolerance"]), []
     # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
-    slack = _ROUNDED + Fraction("0.00003") * sum((part.grams for part in plate), _ZERO) / people
+    slack = _ROUNDED + Fraction("0.00003") * whole_grams(plate) / people
     for limit in limits:
         if limit.scope != "sitting":
             continue

@@ -76,7 +76,7 @@ class NearSearch:
             if best is not None and heap[0][1].bound <= best.score:
                 break
             left = end - time.monotonic()
-            if left <= 0 or (stop is not None and stop.asked):
+            if left <= 0 or (stop is not None and stop.over):
                 certain = False
                 break
             _, hope = heappop(heap)

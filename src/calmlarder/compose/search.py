@@ -100,7 +100,7 @@ def _best(
         if beaten is not None and bound <= beaten:
             break
         left = end - time.monotonic()
-        if left <= 0 or (stop is not None and stop.asked):
+        if left <= 0 or (stop is not None and stop.over):
             certain = False
             break
         same = [plan.main_lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]

@@ -9,7 +9,8 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 
 _LEAD = re.compile(
-    r"^(?:(?:i|we) (?:think|guess|reckon|believe)|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
+    r"^(?:(?:i|we) (?:think|guess|reckon|believe)"
+    r"|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
     r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
     r"|those|these"
     r"|some (?:sort|kind|type)s? of|a random|random|also|maybe|probably|possibly|looks like|apparently"
@@ -25,6 +26,7 @@ _HEADING = re.compile(
 _GIVEN = re.compile(
     r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
 )
+_OFF_SOMEBODY = re.compile(r"\boff (?:mrs?|ms|dr|aunty|auntie|uncle|granny|nan|nanny) [a-z]+(?=\s*(?:$|[,;(]))")
 # `from next door's hens`, `from Earl's tree`: where a gift grew tells nothing of it.
 _GIVEN_FROM = re.compile(
     r"\b(?:from|off) (?:[a-z]+ ){0,3}[a-z]+'?s'? (?:own |back |front |little |new )?"
@@ -67,7 +69,10 @@ _OPINION = re.compile(
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
     r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
     r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
-    r"|lid|dates?(?= *(?:$|[,;(]))(?: on (?:it|them))?)"
+    r"|lid|(?:use by |sell by |best before )?dates?(?: on (?:it|them|the \w+))?)"
+    r"|(?:yellow|red|orange|discount|reduced) (?:stickers?|labels?|tickets?)(?:ed)?|reduced to clear"
+    r"|(?:-|,|on|in)? ?(?:the )?(?:top|bottom|middle|lower|upper|back|second) (?:shelf|drawer|rack)"
+    r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
     r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
     r"|with sprouts?|w sprouts?|skin off|skin on|(?:left |still )?(?:on|off) (?:the )?bone|top and tailed)\b"
@@ -95,6 +100,7 @@ def without_asides(text: str) -> str:
     bare = _DESCRIBED.sub(_said_of_it, bare)
     bare = _PURPOSE.sub(" ", bare)
     bare = _CAME.sub(_giver, _GIVEN_FROM.sub(" ", bare))
+    bare = _OFF_SOMEBODY.sub(" ", bare)
     bare = _GIVEN.sub(" ", _WHEREABOUTS.sub(_place, bare))
     bare = " ".join(bare.split())
     return bare if re.search(r"[a-z]", bare) else text

@@ -60,7 +60,7 @@ DAY_WORD = (
     rf"|th)?(?: \d{{4}})?"
     rf"|(?:the )?\d{{1,2}}(?:st|nd|rd|th)"
     rf"|(?:the )?(?:end|start|middle|mid|early|late|beginning)(?: of)? {MONTH}(?: \d{{4}})?|{MONTH}(?: \d{{4}})?"
-    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:st|nd|rd|th)?(?: (?:of )?{MONTH})?"
+    rf"|(?:{DAY}) (?:the )?\d{{1,2}}(?:(?:st|nd|rd|th)(?: (?:of )?{MONTH})?| (?:of )?{MONTH}|(?=\s*(?:$|[,;)])))"
     rf"|{'|'.join(sorted(_SIMPLE, key=len, reverse=True))}|{'|'.join(_WEEKEND)}"
     rf"|(?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s? ago"
     rf"|in (?:\d{{1,3}}|{DAYS_IN_WORDS}) (?:day|week)s?"

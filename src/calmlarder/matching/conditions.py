@@ -66,7 +66,7 @@ _GONE_BAD = re.compile(
     r"(?<!\bnot )(?<!\btoo )(?<!\bso )(?<!\bthat )\bbad\b(?! (?:ends?|bits?|parts?|tops?|spots?|patch(?:es)?)\b)"
     r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
     rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"
-    rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
+    rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|(?!^)got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
     r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b"
 )
 

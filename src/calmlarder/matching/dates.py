@@ -96,9 +96,12 @@ _LAST_DAY = re.compile(
     r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
 _OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
-_DAYS_POSSESSIVE = re.compile(rf"\b((?:last |this )?(?:yesterday|(?:{DAY_WORD})))'?s (?=[a-z])")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
+# `monday's soup`; `tues` and `thurs` are days themselves.
+_DAYS_POSSESSIVE = re.compile(
+    rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])"
+)
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
     rf"|th)? {MONTH}(?: \d{{4}})?"
@@ -130,6 +133,7 @@ _BARE_DAY = re.compile(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
     rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
 )
+_TOM = re.compile(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
 _WAS = re.compile(r"\b(?:was|were)\b")
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
@@ -174,21 +178,9 @@ class UnreadDay(ValueError):
     """A word stands where a day should, and is none that is known. Its text is the question to the cook."""
 
 
-def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
-    """The dates in a plain text, and the text without them.
-
-    Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
-    """
+def _counted_days(text: str, today: date) -> tuple[list[Dated], str]:
+    """Days that are told by their number: within three days, two days over, four days left, a week old."""
     dates: list[Dated] = []
-    while found := _BOUGHT.search(text):
-        dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
-        text = _cut(text, found)
-    while found := _HOURS.search(text):
-        text = _cut(text, found)
-    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
-    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
-    text = _SOAKING.sub("soaking", text)
-    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
     while found := _WITHIN.search(text):
         dates.append(Dated("use-by", parse_day_of(f"in {found[1]} {found[2]}", today, True)))
         text = _cut(text, found)
@@ -205,8 +197,28 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         dates.append(Dated("made", parse_day_of(f"{found[1]} {found[2]} ago", today, False)))
         text = _cut(text, found)
     if found := _DAYS_POSSESSIVE.search(text):
-        dates.append(Dated("made", parse_day_of(found[1], today, False)))
+        dates.append(Dated("made", parse_day_of(found[1] or found[2], today, False)))
         text = _cut(text, found)
+    return dates, text
+
+
+def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
+    """The dates in a plain text, and the text without them.
+
+    Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
+    """
+    dates: list[Dated] = []
+    while found := _BOUGHT.search(text):
+        dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
+        text = _cut(text, found)
+    while found := _HOURS.search(text):
+        text = _cut(text, found)
+    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
+    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
+    text = _SOAKING.sub("soaking", text)
+    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
+    counted, text = _counted_days(text, today)
+    dates += counted
     while found := _DATE_AND_KIND.search(text):
         kind = _KINDS[found[2]]
         dates.append(Dated(kind, parse_day_of(found[1], today, True)))
@@ -269,7 +281,7 @@ def _plain_days(text: str, today: date) -> str:
     text = " ".join(text.split())
     text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
-    return _DUTY.sub(", use by ", text)
+    return _TOM.sub(r"\1 tomorrow", _DUTY.sub(", use by ", text))
 
 
 def _slips(text: str, today: date, dates: list[Dated]) -> str:

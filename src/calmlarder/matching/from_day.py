@@ -14,7 +14,12 @@ _SOLD_RAW = frozenset({
     "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
     "fruit-vegetable", "sweetcorn", "squash", "herb", "fruit", "citrus", "tofu", "tempeh",
 })  # fmt: skip
-_NOT_COOKED = frozenset({"raw", "as sold", "fermented"})
+# What nobody cooks by itself, or cannot tell of when it was made; potatoes and eggs that are so many days old are raw.
+_NEVER_LEFT_OVER = frozenset({
+    "spice", "oil", "acid", "sweetener", "nut", "seed", "dried-fruit", "cheese", "milk", "cream", "yoghurt", "butter",
+    "bread", "wrap", "pickle", "condiment", "juice", "nut-butter", "olive", "sea-vegetable", "soy-sauce", "plant-drink",
+})  # fmt: skip
+_LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = re.compile(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
@@ -29,7 +34,8 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
     parts = tuple(raw)
     foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
     clear = all(part.named.outcome == "matched" for part in parts)
-    return clear and all(food.kind in _SOLD_RAW and food.state in _NOT_COOKED for food in foods)
+    also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
+    return clear and all(food.kind in _SOLD_RAW | also and food.state not in FITS["cooked"] for food in foods)
 
 
 def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon: Lexicon) -> tuple[Dated, ...]:

@@ -3,9 +3,11 @@
 import re
 
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import HARMLESS, NOTES
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
-from calmlarder.matching.words import SMALL
+from calmlarder.matching.plain_words import PLAIN_WORDS
+from calmlarder.matching.words import SMALL, singular
 
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
@@ -24,6 +26,9 @@ _BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
+
+
+_BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
 
 
 def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -69,4 +74,6 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 def _kind_only(piece: str) -> bool:
     """Whether a piece says a kind and an amount, and nothing else."""
     words = WORD.findall(KIND.sub(" ", piece))
-    return bool(KIND.search(piece)) and all(says_amount(word) or word in SMALL | _FILLING for word in words)
+    return bool(KIND.search(piece)) and all(
+        says_amount(word) or word in SMALL | _FILLING or singular(word) in _BESIDE for word in words
+    )

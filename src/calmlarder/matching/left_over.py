@@ -99,7 +99,7 @@ def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) 
     own = words_of(lexicon.tables.food_by_id[reading.food].name)
     if any(DamerauLevenshtein.distance(one, other) <= 1 for one in named for other in own):
         return False  # `brocoli` is its own name, spelt another way
-    return not is_note(word) and named <= slips | (lexicon.words - lexicon.at_home)
+    return not is_note(word) and named <= slips | lexicon.elsewhere
 
 
 def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:

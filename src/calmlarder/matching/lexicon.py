@@ -12,6 +12,7 @@ from rapidfuzz.distance import DamerauLevenshtein
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import NO_SLIPS, NOTES
+from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
@@ -21,6 +22,7 @@ _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ou
 _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 PERCENT = "percent"
+_NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -80,6 +82,7 @@ class Lexicon:
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
         # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
         self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
+        self.elsewhere = self.words - self.at_home
         self._by_first: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
@@ -104,6 +107,10 @@ class Lexicon:
         """The foods that this word by itself names."""
         return self._with_core.get(frozenset({word}), set())
 
+    def is_name(self, words: frozenset[str]) -> bool:
+        """Whether these words are the whole name of some food."""
+        return words in self._with_core
+
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
         known = {name: float(row.g_per_100g) for name, row in self.tables.fermentables_of(food).items()}
@@ -118,7 +125,7 @@ class Lexicon:
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
-        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in NO_SLIPS or word in NOTES or word in FITS:
+        if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in _NO_SLIPS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
         found = process.extract(
@@ -165,6 +172,7 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
 _YELLOW = re.compile(r"\byell(?:a|er)\b")
 _AND = re.compile(r"\b(?:and|or|with)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
@@ -175,7 +183,8 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", plain(text)))
+    bare = _DOZEN.sub("dozen", plain(text))
+    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 

@@ -44,6 +44,7 @@ _NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sug
 _NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
 _MADE_OF = re.compile(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
+_BEGINS = re.compile(r"^(?:plus|and|also) (?=\S)", re.I)
 _LESS_SALT = re.compile(
     r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
     r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
@@ -56,6 +57,8 @@ _OF_A_PART = re.compile(
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
 )
+# What is left of a thing is no leftover: `leftover bit of ginger`.
+_LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
 _AS_BIG_AS = re.compile(
     r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
     r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
@@ -96,10 +99,12 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = without_bullet(line)
     always = _ALWAYS.match(bare)
     bare = _MADE_OF.sub(" ", _ALWAYS.sub("", bare))
+    bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
+    rest = _LEFTOVER_BIT.sub(" ", rest)
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(rest))
@@ -116,7 +121,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         place = "freezer"
     hints = _hints(rest, dates, place)
     rest, in_pot = without_cooker(rest)
-    brackets = tuple(map(without_asides, owned.brackets))
+    brackets = tuple(without_asides(said) for said in owned.brackets if without_asides(f"1 {said} x") != "1 x")
     written = " ".join(words_of(rest))
     is_name = any(name in written for name in lexicon.for_something)  # `cheese sauce for nachos`
     read = parts_cooked if in_pot else parts_of

@@ -9,7 +9,8 @@ UNIT_GRAMS = {
     "oz": 28.35, "ounce": 28.35, "ounces": 28.35, "lb": 453.6, "lbs": 453.6, "pound": 453.6, "pounds": 453.6,
     "kgs": 1000, "mls": 1, "ltr": 1000, "ltrs": 1000, "lt": 1000, "litr": 1000, "floz": 29.57, "fl oz": 29.57,
     "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
-    "stone": 6350,
+    "stone": 6350, "litro": 1000, "litros": 1000, "litri": 1000, "chilo": 1000, "quilo": 1000, "quilos": 1000,
+    "gramos": 1, "gramas": 1, "grammi": 1, "gramm": 1, "etto": 100, "etti": 100, "dag": 10, "deka": 10,
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",
@@ -78,6 +79,8 @@ _ELSEWHERE = {
     **dict.fromkeys(("stange", "stangen", "tallo", "tallos", "branche", "branches", "gambo", "gambi"), "stalk"),
     **dict.fromkeys(("barquette", "barquettes", "cestino", "bandeja", "schale"), "punnet"),
     **dict.fromkeys(("brique", "briques", "karton", "brik", "briks"), "carton"),
+    **dict.fromkeys(("bola", "bolas", "boule", "boules", "kugel", "kugeln", "kulka"), "ball"),
+    **dict.fromkeys(("puno", "punado", "poignee", "manciata", "handvoll", "garsc", "genggam", "fistful"), "handful"),
     "lembar": "sheet", "caja": "box", "cajas": "box", "caixa": "box", "bucket": "sack", "basket": "sack",
     "bx": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
 }  # fmt: skip

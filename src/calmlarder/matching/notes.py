@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.matching.plain_words import PLAIN_WORDS
+
 # Said of many foods, and in the name of some: left over, they change nothing.
 HARMLESS = frozenset({
     "organic", "chopped", "sliced", "diced", "grated", "shredded", "loose", "washed", "ripe", "raw", "fresh", "spare",
@@ -120,6 +122,8 @@ NOTES = frozenset({
     "klein", "petit", "petite", "gros", "piccolo", "piccola", "chico",
     "chica", "pequeno", "pequena", "mala", "duzy", "maly", "size", "lunchbox", "filet", "filetto", "bio", "fresco",
     "fresca", "frisch", "frische", "fresh",
+    "thx", "ty", "fyi", "imo", "tbc", "tba", "btw", "omg", "ugh", "meh", "nvm", "cos", "coz", "bc", "def",
+    "lid", "foil",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
 _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
@@ -127,7 +131,7 @@ _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
 
 def is_note(word: str) -> bool:
     """Whether a word that stands in no food's name is plainly a note, and names no food that the tables lack."""
-    return len(word) < 3 or word in HARMLESS or word in NOTES or bool(_NOTE_ENDING.match(word))
+    return len(word) < 3 or word in HARMLESS or word in NOTES or word in PLAIN_WORDS or bool(_NOTE_ENDING.match(word))
 
 
 NO_SLIPS = frozenset({

@@ -81,7 +81,7 @@ _VERBS = (
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
 )
 _BARE = re.compile(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
-_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est)$")
+_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
     "charlotte", "victoria", "edward", "bob", "jack", "graham", "florence", "wellington", "stanley", "jasmine", "hope",

@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calmlarder.matching.lexicon import NamedFood
-from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, PRODUCTS
+from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITHOUT
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Words
 
@@ -45,7 +45,7 @@ def readings_of(words: Words) -> list[Reading]:
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
             continue
-        if _turned_round(one, words) or _is_colour_only(one, words):
+        if _turned_round(one, words) or _is_colour_only(one, words) or _only_described(one, lacking, words):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
         reading = _weighed(one, words)
@@ -63,6 +63,24 @@ def _is_colour_only(one: NamedFood, words: Words) -> bool:
     if not one.core <= COLOURS:
         return False
     return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
+
+
+def _only_described(one: NamedFood, lacking: int, words: Words) -> bool:
+    """Whether a note would make a food of another one: eggs that look fine are no fine egg noodles.
+
+    So is `tomatoes, chopped` no tin of chopped tomatoes, unless a tin is told.
+    """
+    taken = one.core & words.known
+    notes = taken & HARMLESS - WITHOUT
+    if not notes or notes == taken:
+        return False
+    if lacking:
+        return words.lexicon.is_name(taken - notes)
+    written = tuple(word for token in words.tokens for word in token.words if word in one.core)
+    if written != one.order and notes & NOTES:
+        return True  # carrots that are `brand new` are no new carrots
+    state = words.lexicon.tables.food_by_id[one.food].state
+    return state in FITS["canned"] and written != one.order and not words.told & {"canned", "tin", "can"}
 
 
 def _turned_round(one: NamedFood, words: Words) -> bool:

@@ -53,6 +53,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "spice" and word in _DRY_SPICE:
         return True
+    if kind in {"bread", "wrap"} and word in {"dry", "dried"}:
+        return True  # it is stale
     if kind == "sea-vegetable" and word in {"dry", "dried"}:
         return state != "canned"
     if kind == "herb" and word in {"plant", "leaf"}:

@@ -25,6 +25,8 @@ _OF_SO_MANY = re.compile(
 _BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
 _SIZE_OF_BOX = re.compile(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 
+_BOX_ALONE = re.compile(rf"\b{_BOX}\b(?: of\b)?")
+
 
 def without_the_bad(text: str) -> str:
     """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
@@ -48,7 +50,7 @@ def counted_inside(text: str) -> str:
     if not found:
         return text
     rest = f"{text[: found.start()]} {text[found.end() :]}"
-    return f"{found[1]} {_SIZE_OF_BOX.sub(' ', rest)}"
+    return f"{found[1]} {_BOX_ALONE.sub(' ', _SIZE_OF_BOX.sub(' ', rest))}"
 
 
 def _value(word: str) -> int:

@@ -14,6 +14,7 @@ from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint, Prices
 from calmlarder.solver import tight_solver
 
+_ROUGHLY = 0.05  # of its cost: ours
 _SECONDS = 0.5  # for one dish; what is then proven of it is its floor: ours
 
 
@@ -39,14 +40,16 @@ class DishAlone:
             self._most[option.offered.place] = max(self._most.get(option.offered.place, 0), option.most)
         self._known: list[tuple[Prices, int]] = []
 
-    def least(self, prices: Prices, stop: Stop) -> Cheapest | None:
-        """Prove a floor at these prices; the cheapest dish, if one was found."""
+    def least(self, prices: Prices, stop: Stop, roughly: bool = False) -> Cheapest | None:
+        """Prove a floor at these prices; the cheapest dish, if one was found, or one nearly as cheap."""
         model = self._joint.model
         model.minimize(self._cost + sum(prices.get(place, 0) * units for place, units in self._units.items()))
         solver = tight_solver(_SECONDS)
         # As for one dish in compose/solve.py: presolving costs more than it saves.
         solver.parameters.cp_model_presolve = False
         solver.parameters.add_lp_constraints_lazily = False
+        if roughly:
+            solver.parameters.relative_gap_limit = _ROUGHLY
         stop.working(solver)
         status = solver.solve(model)
         if status == cp_model.INFEASIBLE:

@@ -21,29 +21,29 @@ _EFFORT = 0.5  # for one sitting, in the solver's own measure; ours
 
 
 def worth_buying(
-    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, end: float, stop: Stop, most: int = MOST_TO_BUY
+    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, stop: Stop, most: int = MOST_TO_BUY
 ) -> tuple[ToBuy, ...]:
     """At most `most` things, each worth more than its price in waste or in a sitting that would stay empty."""
     found: list[ToBuy] = []
+    if stop.over:
+        return ()
     dishes = list(dishes)
     filled = {number for dish in dishes for number in dish.column.covers}
     wider = _with_market(house, tables)
     longest = 0.0  # that looking at one sitting took: what would end too late is not begun
     for number in sorted(range(len(house.sittings)), key=lambda one: (one in filled, one)):
         began = time.monotonic()
-        if len(found) >= most or began + longest >= end or stop.asked:
+        if len(found) >= most or stop.left <= longest or stop.over:
             break
         mine = next((dish for dish in dishes if number in dish.column.covers), None)
         if mine is not None and len(mine.column.covers) > 1:
             continue
         stay = [dish for dish in dishes if dish is not mine]
-        columns = _columns(wider, number, stay, tables, end)
-        if time.monotonic() >= end:
-            break
-        joint = Joint(wider, [*(dish.column for dish in stay), *columns], {})
+        columns = _columns(wider, number, stay, tables, stop)
+        joint = Joint(wider, [*(dish.column for dish in stay), *columns], {}, (), stop)
         for dish in stay:
             joint.fix(dish)
-        solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT, stop)
+        solved = joint.solve(stop.left, _EFFORT, stop)
         longest = max(longest, time.monotonic() - began)
         new = next((dish for dish in solved.dishes if number in dish.column.covers), None)
         if new is None:
@@ -98,10 +98,10 @@ def _with_market(house: PlanInstance, tables: Tables) -> PlanInstance:
     return house._replace(shelves=(*house.shelves, *moved), on_sale=len(moved))
 
 
-def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: Tables, end: float) -> list[Column]:
+def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: Tables, stop: Stop) -> list[Column]:
     """Every dish of one sitting from what the other dishes leave, with the short list of what to buy for it.
 
-    What was not made by `end` is left out.
+    What is not made by then is left out where it is to stop.
 
     The short list is for slots that lack something: what is eaten elsewhere does not fill them.
     """
@@ -121,7 +121,7 @@ def _columns(house: PlanInstance, number: int, others: Sequence[Dish], tables: T
     keeps = keeping_days(tables)
     columns: list[Column] = []
     for pattern in house.patterns:
-        if time.monotonic() >= end:
+        if stop.over:
             break
         if suits(pattern, [one], 0, house.wanted):
             bare = pattern_problem(pattern, offered, request, keeps)

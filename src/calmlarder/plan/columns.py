@@ -1,6 +1,6 @@
 """What may be cooked for which sittings: one problem for each pattern and each sitting, or two that share a dish."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
@@ -52,6 +52,7 @@ class PlanInstance(NamedTuple):
     columns: tuple[Column, ...]
     patterns: tuple[Pattern, ...]
     offered: tuple[tuple[Offered, ...], ...]  # of each sitting, from the whole larder
+    most: Mapping[int, int]  # units of each lot that some dish takes, and at most where it is for one sitting
     on_sale: int = 0  # how many of the shelves are what could be bought
 
     @property
@@ -79,8 +80,7 @@ class PlanInstance(NamedTuple):
         shelf = self.shelves[place]
         if shelf.day is None:
             return None
-        alone = (column.problem.options for column in self.columns if len(column.covers) == 1)
-        most = max((o.most for options in alone for o in options if o.offered.place == place), default=0)
+        most = self.most.get(place, 0)
         return most * max(0, (max(shelf.day, self.today) - self.end).days) * REACHED_PERCENT // 100
 
 
@@ -111,7 +111,19 @@ def house_of(
                     problem = pattern_problem(pattern, things, request, keeps)
                     if problem.fillable:
                         found.append(Column(len(found), covers, plain(problem), problem))
-    return PlanInstance(ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything))
+    return PlanInstance(
+        ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything), _most(found)
+    )
+
+
+def _most(columns: Iterable[Column]) -> dict[int, int]:
+    found: dict[int, int] = {}
+    for column in columns:
+        alone = len(column.covers) == 1
+        for option in column.problem.options:
+            place = option.offered.place
+            found[place] = max(found.get(place, 0), option.most if alone else 0)
+    return found
 
 
 def wanted_at(one: PlannedSitting, wanted: DinnerRequest, stacking: Stacking, first: bool) -> DinnerRequest:

@@ -17,7 +17,7 @@ def day_after_day(house: PlanInstance, kept: Sequence[Dish], stop: Stop | None, 
     """A dish for each sitting from what the sittings before it left, urgent things first; `seconds` for each."""
     dishes = list(kept)
     for number in range(len(house.sittings)):
-        if any(number in dish.column.covers for dish in dishes) or (stop is not None and stop.asked):
+        if any(number in dish.column.covers for dish in dishes) or (stop is not None and stop.over):
             continue
         dish = _dish(house, number, dishes, stop, seconds)
         if dish is not None:

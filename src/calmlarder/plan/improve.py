@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
 _EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
+_EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
 _PRICES_SHARE = 0.5  # of the time for the bound, for prices of lots: ours
@@ -58,14 +59,14 @@ class Improver:
         self._kept = tuple(kept)
         self._tables = tables
         self._stop = stop
-        self._whole: Solved | None = None
         self._say = say
+        self._taking = threading.Lock()
         self._most_fed: int | None = None  # proven: no plan feeds more sittings
         self._worth: set[int] | None = None  # columns that a better plan may still hold
         self._priced: tuple[Priced, ...] = ()
         self._prices: PriceSearch | None = None
         self._tried: set[frozenset[int]] = set()
-        self._avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
+        self.avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
         self._columns = [c for c in house.columns if held.isdisjoint(c.covers)] + [dish.column for dish in kept]
@@ -89,42 +90,43 @@ class Improver:
             joint.fix(dish)
         return joint.solve(10.0)
 
-    def feed(self, end: float) -> None:
+    def feed(self) -> None:
         """Where a sitting is empty: a plan that feeds as many as can be, and the best amounts for its dishes.
 
         Going off costs less than staying hungry, and one model of all sittings finds such a plan within moments.
         """
         everything = set(range(len(self.house.sittings)))
         for _ in range(_MOST_FEEDS):
-            left = end - time.monotonic()
-            if not self._hungry(everything) or left <= 0 or self._stop.asked:
+            if not self._hungry(everything) or self._stop.over:
                 return
-            joint = Joint(self.house, self._columns, self._avoid)
+            joint = Joint(self.house, self._columns, self.avoid, (), self._stop)
             for dish in self._kept:
                 joint.fix(dish)
-            dishes, most = joint.feed(left, _EFFORT_FEED, self._stop)
-            if not self._avoid:
+            dishes, most = joint.feed(self._stop.left, _EFFORT_FEED, self._stop)
+            if not self.avoid:
                 self._most_fed = most
-            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes, end):
+                if self._prices is not None:
+                    self._prices.selector.most_fed = most
+            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes):
                 return
 
     def _hungry(self, everything: set[int]) -> bool:
         return not {number for dish in self.dishes for number in dish.column.covers} >= everything
 
-    def _polish(self, dishes: Sequence[Dish], end: float) -> bool:
+    def _polish(self, dishes: Sequence[Dish]) -> bool:
         """The same dishes at the same sittings, with the lots and amounts that are best for all of them.
 
         False where one of them takes too long; it is not tried again.
         """
-        joint = Joint(self.house, [dish.column for dish in dishes], self._avoid)
+        joint = Joint(self.house, [dish.column for dish in dishes], self.avoid)
         for dish in dishes:
             joint.fix(dish) if dish in self._kept else joint.hint(dish)
         for _, draft in joint.posted:
             joint.model.add(draft.active == 1)
-        solved = joint.solve(max(0.05, end - time.monotonic()), _EFFORT_POLISH, self._stop)
-        return self._take(solved if solved.cost < NEVER else self._fixed(dishes))
+        solved = joint.solve(self._stop.left, _EFFORT_POLISH, self._stop)
+        return self.take(solved if solved.cost < NEVER else self._fixed(dishes))
 
-    def improve(self, end: float, seed: int, rounds: int | None) -> None:
+    def improve(self, seed: int, rounds: int | None) -> None:
         """Among the few promising dishes: all sittings, neighbours two by two, and three at a time; then among all.
 
         Ever more effort goes into all together. Ends when they were proven the best, the time is up, `rounds` were
@@ -134,16 +136,16 @@ class Improver:
         everything = set(range(len(self.house.sittings)))
         left = itertools.count() if rounds is None else iter(range(rounds))
         for free, effort, few in self._turns(rng, everything):
-            if time.monotonic() >= end or self._stop.asked or next(left, None) is None:
+            if self._stop.over or next(left, None) is None:
                 return
-            self._try_idea(end)
+            self._try_idea()
             if self.bound >= self.cost:
                 return
-            proven = self._replan(free, effort, end, few)
-            if proven and free == everything and not few and not self._avoid:
+            proven = self._replan(free, effort, few)
+            if proven and free == everything and not few and not self.avoid:
                 return
 
-    def _try_idea(self, end: float) -> None:
+    def _try_idea(self) -> None:
         """Dishes that go well together by the prices of the lots, with the amounts that are best for them."""
         idea = frozenset(self._prices.idea) if self._prices is not None else frozenset()
         if not idea or idea in self._tried:
@@ -151,10 +153,10 @@ class Improver:
         self._tried.add(idea)
         kept = {dish.column.number for dish in self._kept}
         columns = [column for column in self._columns if column.number in idea | kept]
-        joint = Joint(self.house, columns, self._avoid)
+        joint = Joint(self.house, columns, self.avoid)
         for dish in self._kept:
             joint.fix(dish)
-        self._take(joint.solve(max(0.05, end - time.monotonic()), _EFFORT_IDEA, self._stop))
+        self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL
@@ -175,7 +177,7 @@ class Improver:
         filled = {number for dish in self.dishes for number in dish.column.covers}
         return sorted(rng.sample(sets, min(len(sets), _MOST_THREES)), key=lambda some: some <= filled)
 
-    def _replan(self, free: set[int], effort: float, end: float, few: bool) -> bool:
+    def _replan(self, free: set[int], effort: float, few: bool) -> bool:
         """Plan these sittings anew, from the few most promising dishes or from all; whether it is proven the best."""
         stay = [dish for dish in self.dishes if dish in self._kept or free.isdisjoint(dish.column.covers)]
         taken = {number for dish in stay for number in dish.column.covers}
@@ -188,24 +190,26 @@ class Improver:
             mine = {dish.column.number for dish in self.dishes}
             best = {column.number for column in promising(self.house, columns, stay)} | mine
             columns = [column for column in columns if column.number in best]
-        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self._avoid, self._priced)
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self.avoid, self._priced, self._stop)
         for dish in stay:
             joint.fix(dish)
         for dish in self.dishes:
             if dish not in stay:
                 joint.hint(dish)
-        solved = joint.solve(max(0.05, end - time.monotonic()), effort, self._stop)
-        self._take(solved)
-        if not stay and not few and not self._avoid:
+        solved = joint.solve(self._stop.left, effort, self._stop)
+        self.take(solved)
+        if not stay and not few and not self.avoid:
             # What was left out of the model is in no plan that is better than the one at hand.
             self.bound = max(self.bound, cost if solved.cost == NEVER and solved.proven else min(cost, solved.bound))
         return solved.proven
 
-    def _take(self, solved: Solved) -> bool:
-        if solved.cost >= self.cost or self._too_long(solved.dishes):
-            return False
-        self.dishes, self.cost = solved.dishes, solved.cost
-        self._tell()
+    def take(self, solved: Solved) -> bool:
+        """Take a plan if it is better and none of its dishes takes too long; either thread may have found it."""
+        with self._taking:
+            if solved.cost >= self.cost or self._too_long(solved.dishes):
+                return False
+            self.dishes, self.cost = solved.dishes, solved.cost
+            self._tell()
         return True
 
     def _too_long(self, dishes: Sequence[Dish]) -> bool:
@@ -217,68 +221,72 @@ class Improver:
                 continue
             takes = minutes_of(dish, self._tables)
             if takes is None or (minutes is not None and takes > minutes):
-                self._avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
+                self.avoid.setdefault(dish.column.number, []).append(dish.plan.main_lots)
                 late = True
         return late
 
-    def bound_beside(self, end: float, heard: Callable[[float], None] | None = None) -> tuple[threading.Thread, Stop]:
+    def bound_beside(self, heard: Callable[[float], None] | None = None) -> tuple[threading.Thread, Stop]:
         """The one model of all sittings, at work in a thread; what it finds is taken in by `join`."""
-        inner = Stop()
-        started = self.dishes
+        inner = Stop(self._stop.at)  # its own: each stop knows one solver at work
 
         def higher(bound: int) -> None:
             self.bound = max(self.bound, bound)
             if heard is not None:
                 heard(self.bound / POINT)
 
+        kept = [dish.column.number for dish in self._kept]
+        search = self._prices = PriceSearch(self.house, self._columns, kept, self._most_fed, lambda: self.cost)
+
         def work() -> None:
             began = time.monotonic()
-            kept = [dish.column.number for dish in self._kept]
-            search = PriceSearch(self.house, self._columns, kept, self._most_fed, lambda: self.cost)
-            self._prices = search
-            if search.start(end, inner):
+            if search.start(inner):
                 zero = search.best
                 higher(search.bound)
-                search.improve(began + _PRICES_SHARE * (end - began), inner, higher)
-                search.sharpen(end, inner)
+                search.improve(Stop(began + _PRICES_SHARE * (inner.at - began), inner), higher)
+                search.sharpen(inner)
                 higher(search.bound)
                 self._worth, self._priced = search.worth, (zero, search.best)
-            left = end - time.monotonic()
-            if left > 0 and not inner.asked:
-                self._prove(search.cost, started, left, inner, higher)
+            for effort in (_EFFORT_CLOSE, None):
+                while not inner.over and self.bound < self.cost and self._prove(search.cost, effort, inner, higher):
+                    pass
+            if self.bound >= self.cost:
+                self._stop.ask()  # there is nothing left to look for
 
         thread = threading.Thread(target=work)
         thread.start()
         return thread, inner
 
-    def _prove(
-        self, cost: int, started: Sequence[Dish], seconds: float, inner: Stop, higher: Callable[[int], None]
-    ) -> None:
-        """One model of all sittings; what was left out of it is in no plan that costs less than `cost`."""
+    def _prove(self, cost: int, effort: float | None, inner: Stop, higher: Callable[[int], None]) -> bool:
+        """One model of all sittings, for a plan that costs less than the one at hand, or the proof that there is none.
+
+        What was left out of it is in no plan that costs less than `cost`. Within an effort it is closed at once or not
+        at all; without one the bound climbs slowly but surely. True where its plan takes too long, and another is to
+        be looked for.
+        """
         worth = self._worth
         columns = [c for c in self._columns if worth is None or c.number in worth]
-        joint = Joint(self.house, columns, {}, self._priced)
-        for dish in started:
-            joint.fix(dish) if dish in self._kept else joint.hint(dish)
+        joint = Joint(self.house, columns, self.avoid, self._priced, inner)
+        for dish in self._kept:
+            joint.fix(dish)
         if self._most_fed is not None:
             joint.model.add(joint.fed <= self._most_fed)
-        whole = joint.solve(seconds, None, inner, lambda bound: higher(min(bound, cost)), for_bound=True)
-        higher(cost if whole.proven and whole.cost == NEVER else min(whole.bound, cost))
-        self._whole = whole
+        most = min(cost, self.cost)
+        joint.model.add(sum(joint.cost) < most)
+        whole = joint.solve(inner.left, effort, inner, lambda bound: higher(min(bound, most)), effort is None)
+        higher(most if whole.proven and whole.cost == NEVER else min(whole.bound, most))
+        return whole.cost < NEVER and not self.take(whole) and whole.cost < self.cost
 
-    def join(self, thread: threading.Thread, inner: Stop, end: float) -> None:
+    def join(self, thread: threading.Thread, inner: Stop) -> None:
         """Wait for the bound while there is time, then end it; its plan is taken if it is better.
 
-        Who asks for the stop does not wait for a model that is still being built: it is never solved.
+        Nobody waits long for a model that is still being built: it is never solved.
         """
-        while thread.is_alive() and time.monotonic() < end and not self._stop.asked and self.cost > self.bound:
+        while thread.is_alive() and not self._stop.over and self.cost > self.bound:
             thread.join(_LOOK_S)
         grace = time.monotonic() + _GRACE_S
-        while thread.is_alive() and not (self._stop.asked and time.monotonic() > grace):
+        while thread.is_alive() and not (self._stop.over and time.monotonic() > grace):
             inner.ask()
             thread.join(_LOOK_S)
-        if self._whole is not None:
-            self._take(self._whole)
 
     def _tell(self) -> None:
         if self._say is not None:

@@ -6,7 +6,6 @@ Programming Study 2). The prices come from a linear programme over the dishes fo
 Dantzig & Wolfe 1960, Operations Research 8). Both papers are recalled.
 """
 
-import time
 from collections.abc import Callable, Mapping, Sequence
 
 from calmlarder.compose.stop import Stop
@@ -16,10 +15,13 @@ from calmlarder.plan.joint import NEVER, Priced, Prices
 from calmlarder.plan.master import lots_in_plan, prices_of
 from calmlarder.plan.selection import Selector
 
-_TOWARDS = 0.5  # how far prices go from the best so far to those of the linear programme: ours
-_NO_BETTER = 6  # rounds without a better bound that end it: ours
-_ENOUGH = 0.0005  # of the bound: less is no better
+_TOWARDS = 0.8  # how far prices go from the best so far to those of the linear programme: ours
+_NO_BETTER = 3  # rounds without a better bound that end it: ours
+_ENOUGH = 0.001  # of the bound: less is no better
 _SHARE_EVERY = 2  # rounds without a better bound between two looks at whole plans: ours
+_GLANCES = 2  # looks at the dish that seems the cheapest of each sitting, before prices are found anew: ours
+_MOST_GLANCES = 12  # rounds of them at first, while each finds more than a few dishes: ours
+_FEW_NEW = 3
 _LOW = -NEVER // 1000  # a floor that says nothing
 
 
@@ -38,12 +40,12 @@ class PriceSearch:
         cost: Callable[[], int],
     ) -> None:
         self.bound = -NEVER
-        self.best = Priced({}, {})
+        self.best = Priced({}, {}, 0)
         self.cost = NEVER  # no plan that costs less holds a column that was let go
         self.idea: tuple[int, ...] = ()  # columns that go well together
-        self._house, self._most_fed, self._cost_now = house, most_fed, cost
+        self._house, self._cost_now = house, cost
         self._kept = frozenset(kept)
-        self._selector = Selector(house, columns, kept, most_fed)
+        self.selector = Selector(house, columns, kept, most_fed)
         self._lots = lots_in_plan(house)
         self._alone: dict[int, DishAlone] = {}
         self._dishes: dict[tuple[int, tuple[tuple[int, int], ...]], Cheapest] = {}
@@ -53,45 +55,50 @@ class PriceSearch:
         """The columns that a plan cheaper than `cost` may hold."""
         return set(self._alone)
 
-    def start(self, end: float, stop: Stop) -> bool:
+    def start(self, stop: Stop) -> bool:
         """A floor for each dish without prices; whether there was time for all."""
-        for number, column in self._selector.columns.items():
-            if time.monotonic() >= end or stop.asked:
+        for number, column in self.selector.columns.items():
+            if stop.over:
                 return False
             self._alone[number] = DishAlone(self._house, column)
-            self._take(self._alone[number].least({}, stop))
+            self._take(self._alone[number].least({}, stop, roughly=True))
         self._settle({}, stop)
         return True
 
-    def improve(self, end: float, stop: Stop, better: Callable[[int], None]) -> None:
-        """Look for better prices until none are found, the time is up, or it is stopped; `better` hears of bounds."""
-        idle = 0
-        while idle < _NO_BETTER and time.monotonic() < end and not stop.asked and self.bound < self._cost_now():
-            target = prices_of(self._house, self._selector.columns, self._dishes.values(), self._lots, self._most_fed)
+    def improve(self, stop: Stop, better: Callable[[int], None]) -> None:
+        """Look for better prices until none are found or it is to stop; `better` hears of bounds."""
+        idle, glances = 0, _MOST_GLANCES
+        while idle < _NO_BETTER and not stop.over and self.bound < self._cost_now():
+            target = prices_of(
+                self._house, self.selector.columns, self._dishes.values(), self._lots, self.selector.most_fed
+            )
             if target is None:
                 return
             old = self.best.prices
             prices = {place: round(old.get(place, 0) * (1 - _TOWARDS) + target[place] * _TOWARDS) for place in target}
             before = self.bound
-            self._judge(prices, end, stop)
+            if glances > 0 and self._glance(prices, stop) > _FEW_NEW:
+                glances -= 1
+                continue
+            self._judge(prices, stop)
             idle = 0 if self.bound - before > _ENOUGH * abs(self.bound) else idle + 1
             better(self.bound)
             if idle % _SHARE_EVERY == 1:
-                self.idea = self._selector.share(list(self._dishes.values()), self._lots, stop).chosen
+                self.idea = self.selector.share(list(self._dishes.values()), self._lots, stop).chosen
 
-    def sharpen(self, end: float, stop: Stop) -> None:
+    def sharpen(self, stop: Stop) -> None:
         """Solve at the best prices what is still worth a look, and let go of what is not."""
         prices = self.best.prices
         for number in list(self._alone):
-            if number in self._alone and time.monotonic() < end and not stop.asked:
+            if number in self._alone and not stop.over:
                 self._take(self._alone[number].least(prices, stop))
         self._settle(prices, stop)
-        self.best = Priced(prices, self._floors(prices))
-        room = self.cost - self._lots_least(prices)
+        self.best = Priced(prices, self._floors(prices), self._lots_least(prices))
+        room = self.cost - self.best.lots
         for number in self.best.floors:
-            if time.monotonic() >= end or stop.asked:
+            if stop.over:
                 return
-            if number not in self._kept and self._selector.select(self.best.floors, stop, number).bound >= room:
+            if number not in self._kept and self.selector.select(self.best.floors, stop, number).bound >= room:
                 del self._alone[number]
 
     def _take(self, dish: Cheapest | None) -> None:
@@ -101,26 +108,38 @@ class PriceSearch:
     def _settle(self, prices: Prices, stop: Stop) -> None:
         """Take the bound at these prices if it is better, and let go of what is in no better plan."""
         floors, lots = self._floors(prices), self._lots_least(prices)
-        bound = min(self.cost, lots + self._selector.select(floors, stop).bound)
+        bound = min(self.cost, lots + self.selector.select(floors, stop).bound)
         if bound > self.bound:
-            self.bound, self.best = bound, Priced(dict(prices), floors)
+            self.bound, self.best = bound, Priced(dict(prices), floors, lots)
         self.cost = min(self.cost, self._cost_now())
-        least = self._selector.with_each(floors)
+        least = self.selector.with_each(floors)
         for number in list(self._alone):
             if number not in self._kept and (number not in least or lots + least[number] >= self.cost):
                 del self._alone[number]
 
-    def _judge(self, prices: Prices, end: float, stop: Stop) -> None:
+    def _judge(self, prices: Prices, stop: Stop) -> None:
         """The bound at some prices: dishes are looked at anew only where the choice falls on them."""
         sure: set[int] = set()
-        while time.monotonic() < end and not stop.asked:
-            unsure = [n for n in self._selector.select(self._floors(prices), stop).chosen if n not in sure]
+        while not stop.over:
+            unsure = [n for n in self.selector.select(self._floors(prices), stop).chosen if n not in sure]
             if not unsure:
                 break
             for number in unsure:
                 self._take(self._alone[number].least(prices, stop))
                 sure.add(number)
         self._settle(prices, stop)
+
+    def _glance(self, prices: Prices, stop: Stop) -> int:
+        """How many new dishes are found among those that seem the cheapest of each sitting, or of each two."""
+        before, sure = len(self._dishes), set[int]()
+        for _ in range(_GLANCES):
+            floors = self._floors(prices)
+            cheapest = {self.selector.columns[n].covers: n for n in sorted(floors, key=lambda n: -floors[n])}
+            for number in cheapest.values():
+                if number not in sure and not stop.over:
+                    self._take(self._alone[number].least(prices, stop, roughly=True))
+                    sure.add(number)
+        return len(self._dishes) - before
 
     def _lots_least(self, prices: Prices) -> int:
         return sum(lot.least(prices.get(place, 0)) for place, lot in self._lots.items())

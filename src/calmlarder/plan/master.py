@@ -29,7 +29,7 @@ class LotInPlan(NamedTuple):
 def lots_in_plan(house: PlanInstance) -> dict[int, LotInPlan]:
     """The lots that some dish takes of, by place. What opening a pack costs is left out."""
     found = {}
-    for place in sorted({o.offered.place for column in house.columns for o in column.problem.options}):
+    for place in sorted(house.most):
         shelf = house.shelves[place]
         one_percent = shelf.portion_units * WASTED_PORTION // 100
         percent, reach = shelf.percent(house.end, house.today), house.reach(place)

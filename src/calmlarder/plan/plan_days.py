@@ -20,13 +20,14 @@ from calmlarder.plan.columns import Dish, PlanInstance, house_of, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
+from calmlarder.plan.left_over import MoreOf
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreached
 from calmlarder.plan.weights import MOST_TO_BUY
 from calmlarder.tables.book import Tables
 
-_FIRST_SECONDS = 0.5  # for each dish of the first plan
+_FIRST_SHARE = 0.05  # of the time, for each dish of the first plan: seldom reached but on a busy machine
 _BUY_SHARE = 0.15  # of the time, for what to buy
 _WHY_SHARE = 0.25  # of the time that is left for it: to find out what stands in the way of an empty sitting
 _WHY_SECONDS_ALL = 2.0  # of all empty sittings
@@ -70,30 +71,31 @@ def plan_days(
         if progress is not None:
             progress(_so_far(improver, tables))
 
-    improver = Improver(house, kept, tables, stop, say)
-    improver.start(day_after_day(house, kept, stop, _FIRST_SECONDS if rounds is None else seconds))
+    searching = Stop(end - seconds * (_BUY_SHARE if most_to_buy else 0), stop)
+    improver = Improver(house, kept, tables, searching, say)
+    improver.start(day_after_day(house, kept, searching, seconds * (_FIRST_SHARE if rounds is None else 1)))
     first_seconds = time.monotonic() - start
-    search_end = start + seconds * (1 - _BUY_SHARE if most_to_buy else 1)
-    if rounds != 0:
-        improver.feed(search_end)
-    beside = improver.bound_beside(search_end, on_bound) if bound else None
+    beside = improver.bound_beside(on_bound) if bound else None
     try:
-        improver.improve(search_end, seed, rounds)
+        if rounds != 0:
+            improver.feed()
+        improver.improve(seed, rounds)
         if beside is not None:
-            improver.join(*beside, search_end)
+            improver.join(*beside)
     finally:  # Ctrl-C does not wait for the bound
         if beside is not None:
             beside[1].ask()
+    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)), stop)
+    more_of = _rescued(improver, kept, asking)
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    why_end = time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)
 
     def why(number: int) -> str:
-        return _why_empty(house, number, patterns, tables, why_end, stop)
+        return _why_empty(house, number, patterns, tables, asking)
 
     told = _told(house, dishes, tables, why)
-    buy = worth_buying(house, dishes, tables, end, stop, most_to_buy) if most_to_buy else ()
+    buy = worth_buying(house, dishes, tables, Stop(end, stop), most_to_buy) if most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
@@ -104,11 +106,23 @@ def plan_days(
         cost_points=improver.cost / POINT,
         bound_points=improver.bound / POINT if gap is not None else None,
         sittings=told,
-        wasted=unreached(house, dishes, left, freezing, tables),
+        wasted=unreached(house, dishes, freezing, tables, lambda place: more_of.why(place, asking, tables)),
         freeze_today=freezing,
         buy=buy,
         looked_at=len(looked_at) if len(looked_at) < len(lots) else None,
     )
+
+
+def _rescued(improver: Improver, kept: Sequence[Dish], stop: Stop) -> MoreOf:
+    """What is lost is used where that makes a better plan; what would change if it were used all the same."""
+    while True:
+        more_of = MoreOf(improver.house, improver.dishes, kept, improver.avoid)
+        for place in more_of.lost():
+            other = more_of.best(place, stop)
+            if other is not None and improver.take(other):
+                break
+        else:
+            return more_of
 
 
 def _few_enough(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Sequence[Lot]:
@@ -169,9 +183,7 @@ def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:
     return one.sitting != "packed" or "packed" not in dish.column.problem.pattern.sittings
 
 
-def _why_empty(
-    house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, end: float, stop: Stop
-) -> str:
+def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, stop: Stop) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
     wanted = wanted_at(one, house.wanted, house.stacking, number == 0)
@@ -180,7 +192,7 @@ def _why_empty(
     def problems(changed: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(lots, changed, patterns, tables)
 
-    left = _WHY_SHARE * (end - time.monotonic())
+    left = _WHY_SHARE * stop.left
     if stop.asked:
         return "stopped before anything was found for it"
     if left <= 0:

@@ -27,7 +27,8 @@ class Selector:
     """Chooses among columns, with those `kept` in any case; `most_fed` sittings have a dish at most."""
 
     def __init__(self, house: PlanInstance, columns: Sequence[Column], kept: Sequence[int], most_fed: int | None):
-        self._house, self._kept, self._most_fed = house, frozenset(kept), most_fed
+        self._house, self._kept = house, frozenset(kept)
+        self.most_fed = most_fed  # may become known later
         self.columns = {column.number: column for column in columns}
 
     def select(self, costs: Mapping[int, int], stop: Stop, must: int | None = None) -> Selection:
@@ -69,8 +70,8 @@ class Selector:
             by_column.setdefault(column, []).append(variable)
         for group in patterns_apart(self._house, [self.columns[column] for column in by_column]):
             model.add_at_most_one([variable for column in group for variable in by_column[column.number]])
-        if self._most_fed is not None:
-            model.add(sum(len(self.columns[column].covers) * variable for column, variable in taken) <= self._most_fed)
+        if self.most_fed is not None:
+            model.add(sum(len(self.columns[column].covers) * variable for column, variable in taken) <= self.most_fed)
         return cost
 
     def with_each(self, costs: Mapping[int, int]) -> dict[int, int]:

@@ -1,6 +1,6 @@
 """What a plan leaves to spoil, and what of it the freezer saves."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from calmlarder.compose.offer import offer
@@ -48,14 +48,21 @@ def to_freeze(house: PlanInstance, left: Mapping[int, float], tables: Tables) ->
 
 
 def unreached(
-    house: PlanInstance, dishes: Sequence[Dish], left: Mapping[int, float], freezing: Sequence[ToFreeze], tables: Tables
+    house: PlanInstance,
+    dishes: Sequence[Dish],
+    freezing: Sequence[ToFreeze],
+    tables: Tables,
+    why_left: Callable[[int], str],
 ) -> tuple[Wasted, ...]:
-    """Lots of which something is left after their last day, the most portions first."""
+    """Lots of which something is left after their last day, the most portions first.
+
+    `why_left` tells, by its place, why a lot is left that some dish of these sittings takes.
+    """
+    left = grams_left(house, dishes)
     frozen = {one.lot for one in freezing}
     _, excluded = offer([shelf.lot for shelf in house.shelves], wanted_at(
         house.sittings[0], house.wanted, house.stacking, False), tables)  # fmt: skip
     why_not = {one.lot: one.why for one in excluded}
-    taken = {option.offered.place for column in house.columns for option in column.problem.options}
     found = []
     for shelf in house.shelves:
         last = _last_day(house, dishes, shelf)
@@ -64,10 +71,10 @@ def unreached(
         why = f"last day {last:%a %d %b}"
         if shelf.lot.id in why_not:
             why += f"; {why_not[shelf.lot.id]}"
-        elif shelf.place not in taken:
+        elif shelf.place not in house.most:
             why += "; no dish of these meals takes it"
         else:
-            why += "; more than these meals can hold"
+            why += f"; {why_left(shelf.place)}"
         why += "; the freezer saves it" if shelf.lot.id in frozen else ""
         portions = left[shelf.place] / float(shelf.food.portion_g)
         lot = shelf.lot

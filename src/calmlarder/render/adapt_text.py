@@ -89,7 +89,8 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
         elif place in unread or share is None:
             told = "not counted"
         elif share.cap is None:
-            told = "nothing that is limited"
+            unknown = read.food in tables.food_by_id and tables.unknown_of(read.food or "")
+            told = "no figure is known; see the changes" if unknown else "nothing that is limited"
         else:
             words = CAP_WORDS.get(share.cap, share.cap)
             told = f"{float(share.grams):.2f} g {words} ({round(100 * float(share.grams / share.limit_g))} %)"

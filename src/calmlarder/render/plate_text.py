@@ -108,7 +108,9 @@ def plate_glance(answer: PlateAnswer) -> str:
     for row in over[:_MOST_TOLD] or [max(sitting, key=lambda row: _full(row, answer))]:
         told, name = _over(row, answer.table), CAP_WORDS.get(row.cap.key, row.cap.key)
         what = f"Over: {_alone(row, answer)}{name}" if over else f"Fullest: {name}"
-        words.append(f"{what}, likely {told['g']:.2f} of {row.cap.typical_g:.2f} g, at most {told['at_most_g']:.2f} g.")
+        end = "" if row.cap.at_most_g is None else f" of {row.cap.at_most_g:.2f}"
+        likely = f"likely {told['g']:.2f} of {row.cap.typical_g:.2f} g"
+        words.append(f"{what}, {likely}, at most {told['at_most_g']:.2f}{end} g.")
     words += [f"{_weigh(answer)}."] if answer.judged.weigh else []
     words += [f"Not counted: {', '.join(one.text for one in answer.unread)}."] if answer.unread else []
     return " ".join(words)

@@ -110,9 +110,11 @@ def glance(dinner: Dinner) -> str:
         return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
 
     key = max(each.limits_g, key=full)
+    typical, most = each.limits_g[key]
+    end = "" if most is None else f" of {most:.2f}"
     said = (
-        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {each.limits_g[key][0]:.2f} g, "
-        f"at most {each.at_most_g[key]:.2f} g."
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {typical:.2f} g, "
+        f"at most {each.at_most_g[key]:.2f}{end} g."
     )
     return f"{said} {_from_memory(dinner)}".rstrip()
 

@@ -204,8 +204,7 @@ class LarderApp(SurvivesFaults):
     @work(thread=True)
     def _get_ready(self) -> None:
         """To read what is typed, once the screen is there."""
-        with kept_for_good():
-            self._kitchen.get_ready_to_read()
+        self._kitchen.get_ready_to_read()
 
     @work(thread=True)
     def _load_solver(self) -> None:

@@ -72,6 +72,13 @@ class LarderKeys(TurnsWithDay[None]):
         chosen = self.query_one(ItemList).chosen
         return next((one for one in self._shown if str(one.id) == chosen), None)
 
+    def _chosen_lot(self) -> "KeptLot | None":
+        """The chosen lot; where a line that waits is chosen, what it waits for is said."""
+        one = self._chosen()
+        if one is None and self._chosen_question() is not None:
+            self.notify("this line waits to be answered: Enter in the list chooses, F4 edits it, Del takes it out")
+        return one
+
     def _chosen_question(self) -> "ToAnswer | None":
         chosen = self.query_one(ItemList).chosen
         return next((one for one in self._asked if str(one.id) == chosen), None)
@@ -122,7 +129,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_used(self) -> None:
         """The chosen lot is used up."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is not None:
             self._use(one)
 
@@ -151,7 +158,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is not None:
             self._freeze(one)
 
@@ -169,7 +176,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is not None:
             self._throw(one)
 
@@ -184,7 +191,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_part(self) -> None:
         """Part of the chosen lot is used, thrown away, given or frozen; the rest stays as it is."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is None:
             return
         from calmlarder.tui.partial_use import PartialUse
@@ -237,7 +244,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_label(self) -> None:
         """Keep what the chosen lot's packet says is in it, and say what of it matters."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is None:
             return
         from calmlarder.tui.ask import Ask
@@ -260,7 +267,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_swap(self) -> None:
         """What can stand in for the chosen food."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is not None:
             from calmlarder.household.swapping import swaps_at_home
             from calmlarder.tui.swap_screen import SwapScreen
@@ -269,7 +276,7 @@ class LarderKeys(TurnsWithDay[None]):
 
     def action_why(self) -> None:
         """What the chosen food does in tonight's dinner, or why it is not in it."""
-        one = self._chosen()
+        one = self._chosen_lot()
         if one is not None:
             from calmlarder.household.choices import Choices
             from calmlarder.household.request import evening

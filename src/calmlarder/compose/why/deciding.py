@@ -60,7 +60,7 @@ def try_figure(
     # Dishes that cannot take the food stay as they were, and none of those beats tonight's.
     changed = [_changed(one, figure) for one in problems if any(o.offered.food.id == figure.food for o in one.options)]
     left = end - time.monotonic()
-    if left <= 0 or (stop and stop.asked):
+    if left <= 0 or (stop and stop.over):
         return None, False
     found = search(changed, 1, left, stop=stop, above=tonight.score + figure.price + WORTH_TELLING)
     if not found.plans:

@@ -36,7 +36,7 @@ def bounds(
         load = each.loads_g[cap.key]
         left = end - time.monotonic()
         points, buys = None, None
-        if left > 0 and not (stop and stop.asked):
+        if left > 0 and not (stop and stop.over):
             found = search(rebuild(_roomier(wanted, cap)), 1, left, stop=stop, above=tonight.score + WORTH_TELLING)
             if found.plans:
                 gain = points_of(found.plans[0].score - tonight.score)

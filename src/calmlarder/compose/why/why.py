@@ -131,7 +131,7 @@ class _Asked:
         figures = figures_in_doubt(tonight, problems, self._wanted, self._tables)
         answer = answer.model_copy(update={"figures_all": len(figures)})
         for figure in figures[:MOST]:
-            if self._left() <= 0 or (self._stop and self._stop.asked):
+            if self._left() <= 0 or (self._stop and self._stop.over):
                 break
             found, whole = try_figure(figure, tonight, problems, self._tables, self._end, self._stop)
             tried = answer.figures_tried + whole

@@ -1,0 +1,137 @@
+"""What is said beside a food changes no food: notes of every sort, words of other kitchens, parts of a thing.
+
+All lines are made up. A note that turns carrots into a question, or into plaice, is a fault of the reader and not of
+who typed it.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.reading import LarderReader, Reading
+
+TODAY = date(2026, 3, 11)
+NOTES = (
+    "from the market", "in the door", "i think", "still good", "for the weekend", "- top shelf", "(behind the milk)",
+    "kinda sad", "reduced to clear", "yellow sticker", "on offer", "brand new", "my favourite", "homegrown", "in foil",
+    "with the lid off", "about a week old", "no date on it", "hope its ok", "looks fine", "in tupperware", "thx", ":)",
+    "wrong place", "check the score", "carry home", "make a plan", "to match", "by the theme",
+)  # fmt: skip
+FOODS = {"carrots 3": "carrot", "clementines 4": "mandarin", "eggs 6": "egg", "zucchini x2": "courgette"}
+
+
+@pytest.fixture(scope="module")
+def reader(tables) -> LarderReader:  # type: ignore[no-untyped-def]
+    return LarderReader(tables, TODAY)
+
+
+def read(reader: LarderReader, line: str) -> Reading:
+    reading = reader.read(line, "line")
+    assert reading is not None
+    return reading
+
+
+@pytest.mark.parametrize("note", NOTES)
+def test_a_note_is_no_food_and_makes_no_question(note: str, reader: LarderReader) -> None:
+    for line, food in FOODS.items():
+        assert [lot.food for lot in read(reader, f"{line} {note}").lots] == [food], f"{line} {note}"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "bammy 2",  # cassava bread, no okra
+        "burek half",  # a pie, no beetroot
+        "shish barak",
+        "posto 50g seeds",  # poppy seeds in Bengali, no pesto
+        "ikan asin",  # salted fish, no salt
+        "daun singkong",  # leaves, no root
+        "rice krispies",
+        "shea nut mince",
+        "kangaroo mince 500g",
+        "egusi, one milk tin",  # the tin is the measure
+        "parsley root 2",
+        "moringa batter",
+    ],
+)
+def test_no_other_food_is_taken_in_silence(line: str, reader: LarderReader) -> None:
+    wrong = {
+        "okra", "beetroot", "pesto", "salt", "cassava", "rice-white-dry", "beef-mince", "milk", "parsley",
+        "drumstick-leaves",
+    }  # fmt: skip
+    assert wrong.isdisjoint(lot.food for lot in read(reader, line).lots)
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("tomato 3, kacha lonka", ["tomato", "chilli-green"]),
+        ("tub of margarine, just begun", ["plant-spread"]),
+        ("injera (100% teff) 6", ["injera"]),
+        ("salad stuff (lettuce, cucumber, tomatoes)", ["lettuce", "cucumber", "tomato"]),
+        ("beets w/ greens bunch", ["beetroot"]),
+        ("less salt soy sauce", ["soy-sauce"]),
+        ("sarson ka tel", ["oil-mustard"]),
+        ("extra firm tofu, in water since sunday", ["tofu-firm"]),
+        ("rice (cooked, frozen 3 portion)", ["rice-white-cooked"]),
+        ("got green chillies", ["chilli-green"]),
+        ("tk-erbsen 450g", ["peas-frozen"]),
+        ("one red peper", ["pepper-red"]),
+        ("soy souce", ["soy-sauce"]),
+    ],
+)
+def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in read(reader, line).lots] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "low", "high"),
+    [
+        ("eggs 6/12", 264, 400),  # six of a box of twelve
+        ("dos kilos papas", 2000, 2000),
+        ("potatoes +- 2kg", 1600, 2400),
+        ("quinoa dry 1c", 150, 240),
+        ("negi one and half", 4, 300),
+        ("courgettes: 2 pcs. à 200 g", 400, 400),
+        ("butter, 2 sticks and little bit", 200, 340),
+        ("eggs dozen n a half", 792, 1200),
+        ("huevos 1 docena", 528, 800),
+        ("frozen peas 2013 500g", 500, 500),
+        ("russets 5lb bag, 8 left", 800, 2400),
+        ("milk (2 litres)", 2000, 2000),
+        ("egg box, 4 in it", 170, 270),
+        ("a lime and a half", 45, 100),
+        ("soy sauce sachets", 5, 60),
+        ("pumpkin piece", 100, 900),
+        ("cheddar, about as big as a matchbox", 20, 50),
+        ("milk until 15", 500, 2400),
+        ("gouda 8 scheiben", 120, 320),
+        ("yogurts x6", 500, 1000),
+    ],
+)
+def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> None:
+    (lot,) = read(reader, line).lots
+    assert low <= lot.grams <= high
+
+
+@pytest.mark.parametrize(
+    ("line", "kind", "on"),
+    [
+        ("carrots ub thurs organic", "use-by", date(2026, 3, 12)),  # thurs is no possessive
+        ("milk until 15", "use-by", date(2026, 3, 15)),
+        ("milk date was 8th", "use-by", date(2026, 3, 8)),
+        ("rice cooked tues 1 box", "made", date(2026, 3, 10)),  # one box, not the first
+        ("pulled pork 1 lb tues", "made", date(2026, 3, 10)),
+        ("green beans from monday", "bought", date(2026, 3, 9)),
+        ("boiled ham 4 slices bb tom", "best-before", date(2026, 3, 12)),
+    ],
+)
+def test_which_day(line: str, kind: str, on: date, reader: LarderReader) -> None:
+    (lot,) = read(reader, line).lots
+    assert [(dated.kind, dated.on) for dated in lot.dates] == [(kind, on)]
+
+
+@pytest.mark.parametrize("line", ["kale (kids don't eat it)", "basmati (Iranian) 10 kg", "toast bread nobody likes"])
+def test_what_people_think_of_it_owns_nothing(line: str, reader: LarderReader) -> None:
+    (lot,) = read(reader, line).lots
+    assert lot.owner is None
