@@ -8,19 +8,18 @@ from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.counted import Counted
+from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, may_stand
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Eaters, Kind
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.computed import same_thing
 from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 
 _STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
 _MOST_STEPS = 10  # ways to take less of one thing
@@ -35,19 +34,13 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset(
     {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
 )
-_FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
-_MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
-_VEGETABLES = frozenset({"mushroom", "pepper", "root", "squash", "brassica", "fruit-vegetable", "pod", "leaf", "stem"})
 _BINDS = frozenset({"flour", "starch", "egg"})
-# Shares of a line that are tried, how many lines come in two, and oil in a dish: ours, what a cook would do.
+# Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
 _SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 4
-_PORTIONS_OF_OIL = 2
-_PORTIONS_OF_SUGAR = 10  # a pudding takes more of it than a cup of tea
-_PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would cook it: ours
 _WEIGHED = Decimal("0.9")
 
 
@@ -68,23 +61,6 @@ class Open(NamedTuple):
     line: Counted
     weight: int  # how much of the dish it is, in thousandths of a point
     choices: tuple[Choice, ...]
-
-
-class Dish(NamedTuple):
-    """The dish whose lines are opened: for how many, who eats, and what title and steps tell of it."""
-
-    serves: int
-    eaters: Eaters
-    tables: Tables
-    told: Told
-    kinds: frozenset[str]
-    known: dict[str, LoadProfile]
-
-    def profile_of(self, food: Food) -> LoadProfile:
-        """What a food brings, worked out once."""
-        if food.id not in self.known:
-            self.known[food.id] = load_profile_of(food, self.tables)
-        return self.known[food.id]
 
 
 def open_lines(
@@ -184,21 +160,10 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
     parts = prices.ANOTHER_PART * (len(lines) - 1)
     texts = tuple(one.line for one in lines)
-    strange = prices.STRANGE * sum(_is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
-    dear = max(0.0, prices.TOUCHED + parts + strange - _at_home(candidate, dish))
+    strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
+    dear = max(0.0, prices.TOUCHED + parts + strange - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
-
-
-def _is_strange(other: Food, food: Food) -> bool:
-    """Whether a dish of vegetables would be fed by potatoes, or one of pulses by tofu and the like."""
-    return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
-
-
-def _at_home(candidate: Candidate, dish: Dish) -> float:
-    """Points for a stand-in that need not be bought."""
-    there = dish.eaters.at_home
-    return prices.AT_HOME * all(there.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts)
 
 
 def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
@@ -249,36 +214,15 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     eaters = dish.eaters
     if line.profile is None:  # what it brings nobody knows: what a cook listed in its place is known
         listed_ones = listed(line.food, line.amount.grams, dish.tables)
-        return [one for one in listed_ones if all(_may_stand(part.food, dish) for part in one.parts)]
+        return [one for one in listed_ones if all(may_stand(part.food, dish) for part in one.parts)]
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
     found = fitting(asked, line.amount.grams, dish.tables)
     return [
-        one
-        for one in found
-        if all(_is_sane(part, dish.serves) and _belongs(part, line.food, dish) for part in one.parts)
+        one for one in found if all(is_sane(part, dish.serves) and belongs(part, line.food, dish) for part in one.parts)
     ]
-
-
-def _may_stand(food: Food, dish: Dish) -> bool:
-    eaters = dish.eaters
-    fits = suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid)
-    return fits and not dish.tables.unknown_of(food.id)
-
-
-def _belongs(part: Serving, food: Food, dish: Dish) -> bool:
-    """Whether a stand-in has a place beside the rest: no tofu in a dish of fish or meat, no meat where none is."""
-    if part.food.kind in _MEATLESS:
-        return food.kind in _MEATLESS or not dish.kinds & _FLESH
-    return part.food.kind not in _FLESH or bool((dish.kinds | {food.kind}) & _FLESH)
-
-
-def _is_sane(part: Serving, serves: int) -> bool:
-    """Whether anybody would take so much of a stand-in."""
-    most = {"oil": _PORTIONS_OF_OIL, "sweetener": _PORTIONS_OF_SUGAR}.get(part.food.kind, _PORTIONS)
-    return part.grams <= most * part.food.portion_g * serves
 
 
 def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
