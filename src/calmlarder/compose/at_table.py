@@ -22,15 +22,15 @@ def compose_at_table(
     stop: Stop | None = None,
 ) -> Composed:
     """The best dinners; where one dish for all finds no protein that all may eat, that comes apart to each."""
-    composed = compose(lots, wanted, patterns, tables, progress, stop)
-    dinners = tuple(with_apart(dinner, lots, wanted, tables) for dinner in composed.dinners)
-    if not dinners:
+
+    def protein_apart() -> tuple[Dinner, ...]:
         bare = wanted.model_copy(update={"protein_floor_g": 0.0, "lysine_mg": 0})
         _, plain = best_dinners(lots, bare, patterns, tables, progress, stop)
         fed = [with_apart(one, lots, wanted, tables) for one in plain]
-        dinners = tuple(dinner for dinner in fed if _is_enough(dinner, wanted, tables))
-        if dinners:
-            composed = composed.model_copy(update={"status": "best_found", "nearest": None, "obstacles": ()})
+        return tuple(dinner for dinner in fed if _is_enough(dinner, wanted, tables))
+
+    composed = compose(lots, wanted, patterns, tables, progress, stop, protein_apart)
+    dinners = tuple(one if one.apart else with_apart(one, lots, wanted, tables) for one in composed.dinners)
     return composed.model_copy(update={"dinners": dinners})
 
 

@@ -55,8 +55,12 @@ def compose(
     tables: Tables,
     progress: Progress | None = None,
     stop: Stop | None = None,
+    otherwise: Callable[[], tuple[Dinner, ...]] = tuple,
 ) -> Composed:
-    """The best dinners of a larder, within `wanted.seconds` or until `stop` is asked for."""
+    """The best dinners of a larder, within `wanted.seconds` or until `stop` is asked for.
+
+    Where nothing meets the limits, what `otherwise` finds, if it finds anything, goes before what would be near.
+    """
     start = time.monotonic()
     offered, excluded = offer(lots, wanted, tables)
 
@@ -74,7 +78,8 @@ def compose(
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
     near, nothing_near = None, False
-    if not dinners:
+    others = otherwise() if not dinners and found.status == "none" else ()
+    if not dinners and not others:
         if found.status == "none":
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
@@ -89,8 +94,8 @@ def compose(
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
-        status=found.status if dinners else "none",
-        dinners=dinners,
+        status=found.status if dinners else "best_found" if others else "none",
+        dinners=dinners or others,
         excluded=excluded,
         obstacles=why,
         more_after=more_after,

@@ -35,6 +35,7 @@ def tonight(
     evening: Evening, better: "Callable[[Dinner], object] | None" = None, stop: "Stop | None" = None
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
+    from calmlarder.compose.at_table import compose_at_table
     from calmlarder.compose.compose import compose
     from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
@@ -45,11 +46,10 @@ def tonight(
         if better is not None and not faults_of(dinner, (), evening):
             better(dinner)
 
-    if evening.request.table:
-        from calmlarder.compose.at_table import compose_at_table as compose
     if any(dose.in_dish for dose in evening.request.doses):
         evening = _with_room_for_doses(evening, stop)
-    composed = compose(
+    how = compose_at_table if evening.request.table else compose
+    composed = how(
         evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
     )
     return _checked(composed, evening)
