@@ -44,10 +44,11 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         marked.append(text)
         for food in foods:
             named.setdefault(food, []).append(number)
+    listed = {part.read.food or "" for part in parts} | _twice(adapted)
     notes = [
         note
         for food in changed
-        if (note := _note(tables.food_by_id[food].name, named.get(food, []), changed[food])) is not None
+        if (note := _note(tables.food_by_id[food].name, named.get(food, []), changed[food], listed)) is not None
     ]
     if left < 0:
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
@@ -91,9 +92,12 @@ def _bare(line: str) -> str:
     return _MEASURED.sub("", line.partition(",")[0])
 
 
-def _note(name: str, steps: Sequence[int], change: Change) -> str | None:
+def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
     numbers = ", ".join(map(str, steps))
-    instead = f"use {' and '.join(change.lines)}" if change.lines else "it is left out"
+    # Of what another line lists too the list gives all of it: an amount here would be another one.
+    lines = [_bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
+    lines += change.lines[len(change.to) :]
+    instead = f"use {' and '.join(lines)}" if lines else "it is left out"
     how = "".join(f" {part[:1].upper()}{part[1:]}." for part in _parts(change.how))
     if change.change in {"less", "weigh"}:
         return None
@@ -101,6 +105,12 @@ def _note(name: str, steps: Sequence[int], change: Change) -> str | None:
         return f"For {name} {instead}.{how}" if how else None
     head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
     return f"{head} {name}: {instead}.{how}"
+
+
+def _twice(adapted: Adapted) -> set[str]:
+    """Foods that take the place of more than one line."""
+    to = [one.food for change in adapted.changes for one in change.to]
+    return {food for food in to if to.count(food) > 1}
 
 
 def _parts(how: str) -> Iterator[str]:

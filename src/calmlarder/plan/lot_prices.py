@@ -20,7 +20,7 @@ _NO_BETTER = 3  # rounds without a better bound that end it: ours
 _ENOUGH = 0.001  # of the bound: less is no better
 _SHARE_EVERY = 2  # rounds without a better bound between two looks at whole plans: ours
 _GLANCES = 2  # looks at the dish that seems the cheapest of each sitting, before prices are found anew: ours
-_MOST_GLANCES = 12  # rounds of them at first, while each finds more than a few dishes: ours
+_MOST_GLANCES = 6  # rounds of them at first, while each finds more than a few dishes: ours
 _FEW_NEW = 3
 _LOW = -NEVER // 1000  # a floor that says nothing
 
@@ -79,6 +79,8 @@ class PriceSearch:
             before = self.bound
             if glances > 0 and self._glance(prices, stop) > _FEW_NEW:
                 glances -= 1
+                self._settle(prices, stop)
+                better(self.bound)
                 continue
             self._judge(prices, stop)
             idle = 0 if self.bound - before > _ENOUGH * abs(self.bound) else idle + 1
