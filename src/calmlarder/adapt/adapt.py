@@ -11,6 +11,7 @@ from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Sta
 from calmlarder.adapt.reasons import how_to, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
+from calmlarder.adapt.triggers import with_triggers
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.eaters import allergens_met
 from calmlarder.tables.book import Tables
@@ -66,7 +67,7 @@ def adapt(
         brought=tuple(_brought(line, serves, eaters, over) for line in lines.counted),
         amounts={line.place: line.amount for line in lines.counted if line.amount is not None},
         changes=changes,
-        unread=unread,
+        unread=with_triggers(unread, reads, eaters, tables),
     )
 
 

@@ -74,11 +74,17 @@ class Change(_Kept):
 
 
 class Unread(_Kept):
-    """A line that was not counted, and why."""
+    """A line that was not counted, and why; `trigger` is what it names that passes a limit as a rule."""
 
     place: int
     text: str
     why: str
+    trigger: str = ""
+
+    @property
+    def mark(self) -> str:
+        """What stands behind the line in a changed recipe."""
+        return f"[not counted: {self.trigger}, a likely trigger]" if self.trigger else NOT_COUNTED
 
 
 class Loads(_Kept):

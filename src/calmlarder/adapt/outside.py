@@ -3,8 +3,10 @@
 import re
 from collections.abc import Iterable, Sequence
 
+from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of
 from calmlarder.adapt.steps import MOST_SIGNS
+from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of
 from calmlarder.matching.words import words_of
@@ -18,13 +20,16 @@ _ELSE = frozenset(
         "butter cream flour oil salt pepper season water ice stock broth sauce dressing batter dough cake paste soup "
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
-        "grill steam braise mash vegetable meat fish fruit"
+        "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
 _VERBS = (
     "roast|fry|stir-fry|bake|grill|steam|boil|braise|mash|toast|poach|stew|mince|whip|cream|dice|slice|chop|smoke|"
     "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
+)
+_LIKE = re.compile(
+    r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}", re.IGNORECASE
 )
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
@@ -43,7 +48,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
-        for words, meant in foods_in(_AS_VERB.sub(" . ", step), names):
+        for words, meant in foods_in(_AS_VERB.sub(" . ", _LIKE.sub(" . ", step)), names):
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None
@@ -53,21 +58,36 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     return (f"The steps name what is not in the list of ingredients, so the list may not be whole: {named}.",)
 
 
-def served_with(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
-    """A remark on what the steps serve it with that the list does not name and that could matter; else nothing."""
+def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters, tables: Tables) -> tuple[str, ...]:
+    """A remark on what the steps serve it with that the list does not name and that could matter; else nothing.
+
+    It says which of it passes a limit at a usual portion: `chapati or rice`, of which the one is wheat.
+    """
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     covered = {word for line in recipe.ingredients for word in words_of(line)}
     names = names_of({food.id for food in tables.foods}, tables)
-    found: dict[str, None] = {}
+    made = _made_of(ids, recipe.title, tables)
+    found: dict[str, frozenset[str]] = {}
     for step in _within(recipe.steps):
         for told in _WITH.finditer(step):
             for words, meant in foods_in(told[1], names):
-                strange = covered.isdisjoint(words) and not meant & ids and not set(words) <= _NEVER
+                strange = covered.isdisjoint(words) and not meant & (ids | made) and not set(words) <= _NEVER
                 if strange and any(_matters(one, tables) for one in meant):
-                    found[" ".join(words)] = None
+                    found[" ".join(words)] = meant
     if not found:
         return ()
-    return (f"The steps serve it with {', '.join(found)}, which is not in the list: that is not counted.",)
+    said = f"The steps serve it with {', '.join(found)}, which is not in the list: that is not counted."
+    over = [words for words, meant in found.items() if any(passes_alone(one, eaters, tables) for one in meant)]
+    if over:
+        wheat = {words for words in over if any(tables.food_by_id[one].gluten == "yes" for one in found[words])}
+        named = ", ".join(
+            f"{words} ({'wheat or the like' if words in wheat else 'much of what is limited'})" for words in over
+        )
+        rest = [words for words in found if words not in over]
+        said += f" A usual portion passes a limit: {named}; " + (
+            f"choose {' or '.join(rest)} instead." if rest else "choose something else."
+        )
+    return (said,)
 
 
 def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:

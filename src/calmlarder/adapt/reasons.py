@@ -56,7 +56,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
     if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
         told.append("it was self-raising: sift in 1 tsp baking powder for each 100 g (common practice, no source)")
-    return "; ".join(told)
+    return "; ".join(told) or f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish"
 
 
 def how_to(line: Open, choice: Choice) -> str:
@@ -79,9 +79,17 @@ def how_to(line: Open, choice: Choice) -> str:
         for one in choice.brings
         if _slower(line.line.food, one.food)
     ]
+    if _cooked_already(line.line.food, choice):
+        told.append("it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes")
     if choice.candidate.caution:
         told.append(choice.candidate.caution)
     return "; ".join(dict.fromkeys(told))
+
+
+def _cooked_already(food: Food, choice: Choice) -> bool:
+    """Whether tins or tofu take the place of a dry pulse, all of it; 10 minutes to warm is common practice, no source."""
+    ready = [one.food for one in choice.brings if one.food.kind in {"pulse", "tofu", "tempeh"}]
+    return food.kind == "pulse" and food.state == "dry" and bool(ready) and all(one.state != "dry" for one in ready)
 
 
 def _boils_otherwise(food: Food, other: Food) -> bool:

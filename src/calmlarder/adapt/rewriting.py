@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.adapt.model import NOT_COUNTED, Adapted, Change
+from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.written import own_words, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
@@ -44,11 +44,12 @@ def changed_recipe(
     if adapted.after is None:
         return None
     changed = [change.place for change in adapted.changes if change.place is not None]
-    unread = {one.place for one in adapted.unread}
+    unread = {one.place: one.mark for one in adapted.unread}
     joined = _joined(recipe, parts, adapted, tables)
     lines: dict[int, tuple[str, ...]] = {parts[place].line: (line,) for place, line in joined.items()}
-    for line in sorted(parts[place].line for place in unread):
-        lines[line] = (_marked(recipe.ingredients[line]),)
+    for place, mark in sorted(unread.items(), reverse=True):  # of one line the first part's mark
+        line = parts[place].line
+        lines[line] = (_marked(recipe.ingredients[line], mark),)
     apart = _once(_without(adapted, {adapted.amounts[place].food for place in joined}), parts, tables)
     for line in dict.fromkeys(parts[place].line for place in changed):
         lines[line] = tuple(
@@ -146,8 +147,8 @@ def _becomes(change: Change, part: Part) -> bool:
     return len(change.to) == 1 and change.to[0].food == part.read.food
 
 
-def _marked(text: str) -> str:
-    return text if text.endswith(NOT_COUNTED) else f"{text} {NOT_COUNTED}"
+def _marked(text: str, mark: str) -> str:
+    return text if text.endswith(mark) else f"{text} {mark}"
 
 
 def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tables) -> tuple[str, ...]:
@@ -156,4 +157,5 @@ def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tabl
     if text == recipe.ingredients[part.line]:
         food, amount = tables.food_by_id[part.read.food or ""], adapted.amounts.get(place)
         text = food.name if amount is None else written(food, amount.grams, tables).line
-    return (_marked(text) if any(one.place == place for one in adapted.unread) else text,)
+    mark = next((one.mark for one in adapted.unread if one.place == place), "")
+    return (_marked(text, mark) if mark else text,)

@@ -56,13 +56,18 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     rest = set(words_of(f"{title[:start]} {title[end:]}"))
     short = [_short(one, rest) for one in instead]
     more = re.match(r"\s*(?:&|and\b)", title[end:])
+    if title[end:].strip():
+        short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)
-    if title[end:].strip() and new[-1:] == "s":
-        *first, last = new.split()
-        new = " ".join([*first, singular(last)])  # `carrot curry`
     if set(words_of(word)) & set(words_of(new)):
         return title
-    return f"{title[:start]}{_capital(new) if word[:1].isupper() else new}{title[end:]}"
+    new = new.upper() if word.isupper() else _capital(new) if word[:1].isupper() else new
+    return f"{title[:start]}{new}{title[end:]}"
+
+
+def _singular(words: str) -> str:
+    *first, last = words.split()
+    return " ".join([*first, singular(last)]) if last[-1:] == "s" else words
 
 
 def _capital(words: str) -> str:

@@ -128,7 +128,10 @@ class _Walk:
         for name in {_ONE[name] for name in one.names if name in _ONE}:
             one.owner.setdefault(name, " ".join(told.split()))
         for name in {_MANY[name] for name in one.names if name in _MANY}:
-            one.owner.setdefault(name, []).append(told.strip())
+            listed = one.owner.setdefault(name, [])
+            # `div.instructions` round its `p.instruction`s says again what they said.
+            if " ".join(told.split()) != " ".join(" ".join(listed).split()):
+                listed.append(told.strip())
 
 
 def microdata_recipe(page: str) -> dict[str, Any] | None:

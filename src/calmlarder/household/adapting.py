@@ -85,7 +85,7 @@ def adapted_recipe(
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
-    remarks += served_with(recipe, reads, tables) + labels_to_read(reads, adapted, tables)
+    remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
     words = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)

@@ -38,7 +38,7 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
             }
             for change in adapted.changes
         ],
-        "unread": [{"text": one.text, "why": one.why} for one in adapted.unread],
+        "unread": [{"text": one.text, "why": one.why, "trigger": one.trigger or None} for one in adapted.unread],
         "recipe": recipe,
     }
 

@@ -61,7 +61,9 @@ def verdict(reads: Sequence[IngredientRead], adapted: Adapted) -> str:
     head = f"{counted} of {whole} lines counted" if counted < whole else f"All {whole} lines counted"
     if adapted.known:
         return f"{head}. {_VERDICTS[adapted.status]}"
-    return f"{head}: not known whether this recipe fits. {_OF_WHAT_WAS_COUNTED[adapted.status]}"
+    triggers = dict.fromkeys(one.trigger for one in adapted.unread if one.trigger)
+    named = f" NOT counted, and likely a trigger: {', '.join(triggers)}." if triggers else ""
+    return f"{head}: not known whether this recipe fits.{named} {_OF_WHAT_WAS_COUNTED[adapted.status]}"
 
 
 def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, style: Style) -> Iterator[str]:
@@ -160,7 +162,8 @@ def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
         return
     yield style.strong("Not counted: nobody can say that these are fine")
     for one in adapted.unread:
-        yield from style.hanging(f"{one.text}: {one.why}.")
+        likely = f"names {one.trigger}, of which what a dish usually holds passes a limit; " if one.trigger else ""
+        yield from style.hanging(f"{one.text}: {likely}{one.why}.")
 
 
 def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]:
