@@ -37,13 +37,13 @@ def test_an_adapted_recipe_marks_what_was_not_counted(tmp_path: Path, capsys: py
     path = recipe(tmp_path, "300 g brown onions", "160 g carrots", "1 packet soup mix of zorbulous")
     assert main(["adapt", path, "--json"]) == 3
     text = json.loads(capsys.readouterr().out)["recipe"]
-    assert "1 packet soup mix of zorbulous [not counted]" in text
+    assert "1 packet soup mix of zorbulous [not counted: soup, a likely trigger]" in text
     again = tmp_path / "again.txt"
     again.write_text(text)
     assert main(["adapt", str(again), "--json"]) == 3
     answer = json.loads(capsys.readouterr().out)
     assert answer["for_what_was_read"] == "fits"
-    assert answer["ingredients"][-1]["text"] == "1 packet soup mix of zorbulous [not counted]"
+    assert answer["ingredients"][-1]["text"] == "1 packet soup mix of zorbulous [not counted: soup, a likely trigger]"
 
 
 def test_a_step_that_names_a_food_outside_the_list_warns(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -121,3 +121,56 @@ def test_what_takes_the_place_of_self_raising_flour_is_raised_too(
     assert main(["adapt", str(again), "--json"]) == 0
     told = json.loads(capsys.readouterr().out)
     assert (told["status"], told["ingredients"][0]["food"]) == ("fits", change["to"][0]["food"])
+
+
+def test_an_unread_line_that_names_a_trigger_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Beans, garlic and milk are on every published list of what is high; a zorbulous on none. Coconut milk is none."""
+    path = recipe(
+        tmp_path, "300 g brown onions", "2 cans zorbulous beans", "a knob of zorbulous", "some zorbulous garlic"
+    )
+    assert main(["adapt", path]) == 3
+    text = " ".join(capsys.readouterr().out.split())
+    assert "NOT counted, and likely a trigger: bean, garlic." in text
+    assert "2 cans zorbulous beans [not counted: bean, a likely trigger]" in text
+    assert "a knob of zorbulous [not counted] " in text
+
+
+def test_great_northern_beans_are_counted(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(tmp_path, "2 (15 oz) cans great northern beans, drained", "300 g carrots")
+    main(["adapt", path, "--json"])
+    answer = json.loads(capsys.readouterr().out)
+    assert answer["lines"] == {"counted": 2, "all": 2}
+    assert "fructans + GOS" in answer["changes"][0]["why"]
+
+
+def test_what_it_is_served_with_says_which_is_wheat(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(tmp_path, "300 g carrots", "200 g firm tofu", steps="1. Fry the tofu. Serve with chapati or rice.")
+    main(["adapt", path, "--json"])
+    said = " ".join(json.loads(capsys.readouterr().out)["remarks"])
+    assert "chapati (wheat or the like); choose rice instead" in said
+
+
+def test_tins_for_dry_pulses_say_when_they_go_in(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(tmp_path, "240 g dried brown lentils", "300 g carrots", steps="1. Simmer the lentils for an hour.")
+    main(["adapt", path, "--json"])
+    assert "add it for the last 10 minutes" in json.loads(capsys.readouterr().out)["recipe"]
+
+
+def test_stock_with_onion_goes_with_the_onion(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = recipe(tmp_path, "300 g brown onions", "250 ml vegetable stock", "300 g carrots")
+    main(["adapt", path, "--json"])
+    assert "250 ml stock without onion or garlic" in json.loads(capsys.readouterr().out)["recipe"]
+
+
+def test_what_a_step_likens_a_food_to_is_none(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    steps = "1. Press the carrots flat like a potato pancake, the size of an apple, into a loaf pan."
+    assert main(["adapt", recipe(tmp_path, "300 g carrots", steps=steps), "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["warnings"] == []
+
+
+def test_what_is_stuffed_stays_in_pieces(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    steps = "1. Cook the rice. 2. Stuff the peppers with it and bake."
+    path = recipe(tmp_path, "4 large yellow peppers", "300 g cooked white rice", steps=steps)
+    main(["adapt", path, "--json"])
+    answer = json.loads(capsys.readouterr().out)
+    assert "in halves, one a serving" in answer["recipe"]

@@ -147,6 +147,26 @@ def test_json_ld_keeps_what_is_of_the_dish_still_and_names_the_original() -> Non
     assert [*found] == [*kept, "isBasedOn"]
 
 
+def test_steps_that_stand_in_one_another_are_read_once() -> None:
+    steps = "".join(f'<p class="instruction">{number}. Stir it {number} times.</p>' for number in (1, 2))
+    page = (
+        '<div class="hrecipe"><h1 class="fn">Stew</h1><p class="yield">4 servings</p><ul>'
+        '<li class="ingredient">200 g carrots</li><li class="ingredient">100 g rice</li></ul>'
+        f'<div class="instructions">{steps}</div></div>'
+    )
+    assert read_recipe(page).steps == ("Stir it 1 times.", "Stir it 2 times.")
+
+
+def test_what_a_page_puts_round_its_text_is_no_part_of_it() -> None:
+    text = (
+        "Home > Recipes > Main dishes\nShare  Print  Save\n\nCarrot stew\nServes 4\n\nIngredients\n200 g carrots\n\n"
+        "Preparation\nStep 1\nStew the carrots.\nEnjoy, and tell me how it went!\n\n"
+        "Nutritional values per portion: 610 kcal\nOther users also liked: Onion cake\n"
+    )
+    found = read_recipe(text)
+    assert (found.title, found.serves, found.steps) == ("Carrot stew", 4, ("Stew the carrots.",))
+
+
 def test_text_keeps_everything_else() -> None:
     recipe = read_recipe(TEXT)
     assert rewritten(recipe, {}, None, "text") == TEXT

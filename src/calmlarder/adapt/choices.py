@@ -39,6 +39,10 @@ _BINDS = frozenset({"flour", "starch", "egg"})
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
 _SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
+_LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
+_SMALLER = (Decimal("0.85"), Decimal("0.7"))
+_HALF = Decimal("0.5")
+_IN_HALVES = ", in halves, one a serving"
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 4
 _WEIGHED = Decimal("0.9")
@@ -91,7 +95,10 @@ def _open(line: Counted, dish: Dish) -> Open:
         for choice in _swaps(line, weight, dish):
             named_so = not titled or _still_named(choice, line, dish)
             choices.append(choice if named_so else choice._replace(price=choice.price + _TITLED))
-        if not line.breaks and not unknown and not _swapped_allium(line, dish.tables):
+        whole = line.food.id in dish.told.stuffed or _swapped_allium(line, dish.tables)
+        if not line.breaks and line.food.id in dish.told.stuffed:
+            choices += _halved(line, weight, dish)
+        if not line.breaks and not unknown and not whole:
             floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _less(line, weight, floor, dish.tables)
@@ -101,12 +108,12 @@ def _open(line: Counted, dish: Dish) -> Open:
 
 
 def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
-    """In elimination pieces of onion or garlic stay only where no stand-in is to be had, be they ever so few."""
+    """In elimination onion, garlic and what is made with them stay only where no stand-in is to be had."""
     swaps = [choice.price for choice in choices if choice.kind == "swap"]
     if line.profile is None and swaps:
         known = min(swaps) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
-    if dish.eaters.profile.name != "elimination" or line.food.kind != "allium" or not swaps:
+    if dish.eaters.profile.name != "elimination" or not _swapped_allium(line, dish.tables) or not swaps:
         return choices
     dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
     return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
@@ -139,8 +146,10 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     for candidate in fit:
         yield _swap(line, weight, candidate, dish)
+        if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
+            yield from _smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
-    if line.food.kind in _MIXED and line.profile is not None:
+    if line.food.kind in _MIXED and line.profile is not None and line.food.id not in dish.told.stuffed:
         others = [one for one in whole if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
         for candidate in others if not line.breaks else ():
             yield from _mixed(line, weight, candidate, dish)
@@ -148,10 +157,21 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
             yield from _pairs(line, weight, (first, second), dish)
 
 
+def _smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
+    """The same stand-in, less of it: a fit one that would pass its own limit goes before another that is unlike."""
+    part = candidate.parts[0]
+    for share in _SMALLER:
+        fewer = part._replace(grams=part.grams * share)
+        points = candidate.points * float(share)
+        yield _swap(line, weight, candidate.model_copy(update={"parts": (fewer,), "points": points}), dish)
+
+
 def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
+    halved = _IN_HALVES if line.food.id in dish.told.stuffed else ""
     lines = [
-        written(part.food, part.grams, dish.tables, stand_in_words(line.read, part.food, dish.tables), dish.eaters.sure)
+        written(part.food, part.grams, dish.tables, f"{words}{halved}", dish.eaters.sure)
         for part in candidate.parts
+        if (words := stand_in_words(line.read, part.food, dish.tables))
     ]
     brings = tuple(
         LineLoad(part.food, one.amount, dish.profile_of(part.food))
@@ -215,11 +235,12 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     if line.profile is None:  # what it brings nobody knows: what a cook listed in its place is known
         listed_ones = listed(line.food, line.amount.grams, dish.tables)
         return [one for one in listed_ones if all(may_stand(part.food, dish) for part in one.parts)]
-    each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, line.amount.grams / dish.serves))
+    whole = line.amount.grams * (_HALF if line.food.id in dish.told.stuffed else 1)
+    each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, whole / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
-    found = fitting(asked, line.amount.grams, dish.tables)
+    found = fitting(asked, whole, dish.tables)
     return [
         one for one in found if all(is_sane(part, dish.serves) and belongs(part, line.food, dish) for part in one.parts)
     ]
@@ -271,6 +292,17 @@ def _less(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[
             kind: Kind = "weigh" if amount.grams >= whole * _WEIGHED else "less"
             yield Choice(kind, brings, (line_written.line,), price, lost)
         grams -= step
+
+
+def _halved(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
+    """Half as many of what holds a filling, cut in halves."""
+    if line.amount is None or line.profile is None:
+        return
+    words = f"{line.food.name}{_IN_HALVES}"
+    one = written(line.food, line.amount.grams * _HALF, dish.tables, words, line.amount.sure)
+    lost = round(weight * float(_HALF) / 2)  # the filling and the look of it stay
+    price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, one.line)
+    yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (one.line,), price, lost)
 
 
 def _out(line: Counted, weight: int) -> Choice:

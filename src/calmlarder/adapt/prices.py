@@ -20,7 +20,9 @@ WEIGHT: Mapping[Role, int] = MappingProxyType({
 LEAST_SHARE, MOST_SHARE = 0.25, 1.5
 
 TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
-LEFT_IN = 1  # points beside the price of its stand-in for onion or garlic that stays in an elimination dish
+# Points beside the price of its stand-in for onion or garlic that stays in an elimination dish: more than two limits
+# filled to the brim (FULL).
+LEFT_IN = 40
 AT_HOME = 4  # points for a stand-in that the larder holds: it goes before an equal one from the shop
 STRANGE = 10  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
 ANOTHER_PART = 7  # a swap in two parts: one more thing to buy

@@ -87,7 +87,7 @@ def how_to(line: Open, choice: Choice) -> str:
 
 
 def _cooked_already(food: Food, choice: Choice) -> bool:
-    """Whether tins or tofu take the place of a dry pulse, all of it; 10 minutes to warm is common practice, no source."""
+    """Whether tins or tofu take the place of a dry pulse, all of it; 10 minutes: common practice."""
     ready = [one.food for one in choice.brings if one.food.kind in {"pulse", "tofu", "tempeh"}]
     return food.kind == "pulse" and food.state == "dry" and bool(ready) and all(one.state != "dry" for one in ready)
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import foods_in, names_of
+from calmlarder.adapt.names import foods_in, names_of, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
 from calmlarder.swaps.computed import same_thing
@@ -26,6 +26,7 @@ _DRESSING = re.compile(r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|
 _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
+_STUFFED = re.compile(r"\b(?:stuff|fill|hollow out|spoon(?: [a-z ]{1,30})? into) (?:the |each |all )?((?:\w+ ?){1,3})")
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
 
@@ -36,6 +37,7 @@ class Told(NamedTuple):
     uses: Mapping[str, Use]
     otherwise: Use
     to_serve: frozenset[str]
+    stuffed: frozenset[str] = frozenset()  # what holds a filling stays in its pieces
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -56,6 +58,13 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     own = {read.food for read in reads if read.food}
     names = names_of(own, tables)
     whole = plain(" . ".join(recipe.steps)[:_MOST_SIGNS])
+    stuffed = {
+        food
+        for clause in _STUFFED.findall(whole)
+        for _, foods in foods_in(clause, with_last_words(own, tables))
+        for food in foods
+        if tables.food_by_id[food].roles[0] == "vegetable"
+    }
     heated, uses = bool(_HEAT.search(whole)), dict[str, Use]()
     for sentence in _SENTENCES.split(whole):
         cold = bool(_DRESSING.search(sentence)) and not _HEAT.search(sentence)
@@ -70,6 +79,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         uses=uses,
         otherwise="cooked" if heated or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
+        stuffed=frozenset(stuffed),
     )
 
 

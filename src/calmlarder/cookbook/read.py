@@ -17,6 +17,12 @@ from calmlarder.cookbook.words import recipe_in_words
 _LABEL = re.compile(r"(?:(?:step|stage|part)\s*)?\d{1,2}\s*[.):]?", re.IGNORECASE)
 
 _NUMBERED = re.compile(r"^(?:step\s*)?\d{1,2}\s?[.):]\s+(?=\D)", re.IGNORECASE)
+# A writer's farewell is no step: `Enjoy, and tell me how it went!`
+_FAREWELL = re.compile(
+    r"(?:(?:now )?enjoy\b[\s!.,:)]*|bon app[eé]tit\b[\s!.,]*|happy \w+ing\b[\s!.,]*)?(?:(?:and|please|do|then) )*"
+    r"(?:tell me|let me know|tag me|leave (?:a|me a) (?:comment|note|review)|share your|drop me)\b.{0,120}",
+    re.IGNORECASE,
+)
 
 
 def read_recipe(text: str) -> Recipe:
@@ -29,8 +35,12 @@ def read_recipe(text: str) -> Recipe:
     recipe is found or the text is beyond any recipe.
     """
     found = _read(text)
-    steps = tuple(_NUMBERED.sub("", step) for step in found.steps if not _LABEL.fullmatch(step))
+    steps = tuple(_NUMBERED.sub("", step) for step in found.steps if not _is_no_step(step))
     return found if steps == found.steps else found.model_copy(update={"steps": steps})
+
+
+def _is_no_step(step: str) -> bool:
+    return bool(_LABEL.fullmatch(step) or _FAREWELL.fullmatch(step.strip()))
 
 
 def _read(text: str) -> Recipe:

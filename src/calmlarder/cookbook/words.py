@@ -25,6 +25,19 @@ _METHOD = re.compile(
 _OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
 _MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
+# What a page puts round a recipe: its path to it and its buttons above, what others ate and said below.
+_CRUMBS = re.compile(r"\s[>»›]\s|^[\W\d_]+$")
+_BUTTONS = frozenset({
+    "share", "print", "save", "pin", "jump", "to", "recipe", "home", "menu", "search", "rate", "log", "in", "login",
+    "sign", "up", "email", "video", "skip", "content",
+})  # fmt: skip
+_BEHIND = re.compile(
+    r"(?:nutrition(?:al)? (?:values?|info\w*|facts|per)\b|"
+    r"(?:other |more )?(?:users|readers|people|cooks) (?:who|also)\b|"
+    r"you (?:may|might) (?:also )?like|related (?:recipes?|posts?|articles?)|more recipes?\b|share (?:this|on)\b|"
+    r"print (?:this|recipe)\b|leave a (?:comment|reply|review)|rate this|filed under|posted in|tags?:|\d+ comments?\b|"
+    r"did you make this)"
+)
 
 
 class Item(NamedTuple):
@@ -79,13 +92,17 @@ def layout(text: str) -> Layout:
     filled = [index for index, line in enumerate(lines) if line.text.strip()]
     if not filled:
         return Layout("", (), (), "", "")
-    first = lines[filled[0]].text
+    top = next((index for index in filled if not _is_round_it(lines[index].text)), filled[0])
+    first = lines[top].text
     has_heads = any(section_of(line.text) == "in" for line in lines)
     # Above the heading of its ingredients even `Three-bean chilli` is a title.
     titled = section_of(first) is None and (has_heads or not like_ingredient(first))
-    chosen, rest = _told(lines) if has_heads else _guessed(lines, filled[0])
-    start = filled[0] + 1 if titled else filled[0]
+    chosen, rest = _told(lines) if has_heads else _guessed(lines, top)
+    start = top + 1 if titled else top
     items = tuple(item for index in chosen for item in _items(lines[index]))
+    last = max(chosen, default=len(lines))
+    behind = next((one for one in rest if one > last and _BEHIND.match(plain(_bare(lines[one].text)))), len(lines))
+    rest = [index for index in rest if index < behind]
     kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
     steps = tuple(step[:LONGEST_STEP] for step in kept if step)
     taken = set(chosen)
@@ -110,6 +127,12 @@ def _bare(line: str) -> str:
     bulleted = _BULLET.match(line)
     bare = line[bulleted.end() :] if bulleted and not re.match(r"\s*[*_]{1,3}\S", line) else line
     return " ".join(_MARKS.sub("", bare).split())
+
+
+def _is_round_it(line: str) -> bool:
+    bare = _bare(line[:LONGEST_STEP])
+    words = plain(bare).split()
+    return bool(_CRUMBS.search(bare)) or (bool(words) and set(words) <= _BUTTONS)
 
 
 def section_of(line: str) -> str | None:
