@@ -131,9 +131,9 @@ def _still_named(choice: Choice, line: Counted, dish: Dish) -> bool:
 
 def _swapped_allium(line: Counted, tables: Tables) -> bool:
     """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
-    mixture = tables.composite_of(line.food.id)
-    parts = {tables.food_by_id[part.food].kind for part in mixture.parts} if mixture is not None else set()
-    return (line.food.kind == "allium" or "allium" in parts) and bool(tables.swaps_of(line.food.id))
+    own = [row.part for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
+    kinds = {tables.food_by_id[food].kind for food in (line.food.id, *own)}
+    return "allium" in kinds and bool(tables.swaps_of(line.food.id))
 
 
 def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
