@@ -63,6 +63,8 @@ _AS_BIG_AS = re.compile(
     r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
     r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
 )
+# Cooked ahead, whatever for: no meal of its own.
+_MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
@@ -104,7 +106,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
-    rest = _LEFTOVER_BIT.sub(" ", rest)
+    rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(rest))

@@ -124,6 +124,10 @@ NOTES = frozenset({
     "fresca", "frisch", "frische", "fresh",
     "thx", "ty", "fyi", "imo", "tbc", "tba", "btw", "omg", "ugh", "meh", "nvm", "cos", "coz", "bc", "def",
     "lid", "foil",
+    # Hindi and Urdu beside a food: a little, left, old, of, and the like.
+    "thodi", "thoda", "thode", "sa", "si", "bacha", "bachi", "bache", "hua", "hui", "hue", "wala", "wali", "wale",
+    "purana", "purani", "taza", "tazi", "hai", "bas", "kuch", "bahut", "zyada", "aadha", "aadhi", "adha", "chota",
+    "choti", "chhota", "bada", "badi", "khula", "bhara", "khatam", "wapas", "ghar",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
 _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
@@ -150,6 +154,8 @@ NO_SLIPS = frozenset({
     "personal", "parents", "brother", "sister", "partner", "flatmate", "housemate", "roommate", "neighbour",
     "caught", "bought", "before", "behind", "caster", "coaster", "cluster", "custom", "holder", "hotter", "larger",
     "lighter", "longer", "melted", "mildly", "mostly", "nearly", "slimmer", "slightly", "smaller", "softer",
+    "stemmed", "destemmed", "deribbed", "ribbed", "veined", "deveined", "deseeded", "destoned", "cored", "hulled",
+    "husked", "shucked", "picked", "tailed", "torn", "shelled", "scrubbed", "scored", "portioned",
     "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted",
 })  # fmt: skip
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
