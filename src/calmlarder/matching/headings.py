@@ -10,6 +10,7 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
 
 _ONES = frozenset({"one", "ones"})
+_WHOLE_KINDS = frozenset({"fish", "cheese"})  # words for a whole kind of food: `fish (salmon)` is salmon
 _SEASONINGS = frozenset({"spice", "herb", "salt"})
 
 
@@ -33,8 +34,16 @@ def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) 
         return parts
     both = name_part(f"{kind.said} {heading.said}", hints, lexicon, whole_name=True).named
     words = {heading.said, *kind.said.split()}
-    is_one = both.outcome == "matched" and both.foods == kind.named.foods and both.takes >= words
+    is_one = (
+        both.outcome == "matched"
+        and both.foods == kind.named.foods
+        and (both.takes >= words or (heading.said in _WHOLE_KINDS and _kind(heading, lexicon) == _kind(kind, lexicon)))
+    )
     return [kind] if is_one else parts
+
+
+def _kind(part: Part, lexicon: Lexicon) -> str:
+    return lexicon.tables.food_by_id[part.named.foods[0]].kind
 
 
 def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

@@ -83,6 +83,8 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if word in COLOURS and not together:
         return False
+    if word == "fish" and lexicon.tables.food_by_id[reading.food].kind == "fish":
+        return False  # `cod fish` is cod
     if reading.food in lexicon.called(word):
         return False  # two names of one thing: `kale (couve)`
     if together and _of_another_tongue(word, token, reading, words):

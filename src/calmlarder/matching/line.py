@@ -12,6 +12,7 @@ from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
+from calmlarder.matching.kinds import beside_its_food
 from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.line_text import line_of, without_bullet
@@ -109,7 +110,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(rest))
+    rest = counted_inside(half_kilos(beside_its_food(rest)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()

@@ -50,13 +50,14 @@ QUALITIES = frozenset({
     "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
     "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
     "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
-    "glazed", "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
+    "jerk", "cajun", "escovitch", "escoveitch", "satay", "bulgogi", "karaage", "shawarma", "souvlaki", "glazed",
+    "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
     "veggie", "refried", "mushy",
 })  # fmt: skip
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
-    "bite", "nibble", "popper", "skewer",
+    "bite", "nibble", "popper", "skewer", "gefilte",
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
@@ -161,7 +162,7 @@ NO_SLIPS = frozenset({
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
-    "steak", "mince", "fillet", "chop", "green",
+    "steak", "mince", "fillet", "chop", "green", "fish",
 })  # fmt: skip
 KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).

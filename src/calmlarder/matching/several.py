@@ -43,7 +43,9 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
-    if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
+    if whole.named.outcome == "matched" and not (
+        SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and _names_both(text, lexicon)))
+    ):
         return [whole]
     several = _pieces(text, hints, lexicon)
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
@@ -83,10 +85,20 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     )
 
 
+def _names_both(text: str, lexicon: Lexicon) -> bool:
+    """Whether two pieces are names of which one holds the other: `onion, spring onion` are two foods."""
+    named = [words for piece in SPLIT.split(text) if (words := _bare_words(piece)) and " ".join(words) in lexicon.spelt]
+    return any(set(one) < set(other) for one in named for other in named)
+
+
+def _bare_words(piece: str) -> tuple[str, ...]:
+    """The words of a piece, as names have them, without its amount."""
+    return expanded(singular(word) for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
+
+
 def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
     """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
-    bare = (word for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
-    words = expanded(singular(word) for word in bare)
+    words = _bare_words(piece)
     food = lexicon.spelt.get(" ".join(words))
     if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
         return False
