@@ -4,12 +4,13 @@ Kept is only what was asked of the shipped tables and patterns, with the same lo
 its end; `progress` hears the same plans again.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from typing import Any
 
 from calmlarder.compose import compose as module
 from calmlarder.compose.compose import Composed
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Progress
 from calmlarder.compose.solve import Plan
@@ -43,11 +44,12 @@ def compose(
     tables: Tables,
     progress: Progress | None = None,
     stop: Stop | None = None,
+    otherwise: Callable[[], tuple[Dinner, ...]] = tuple,
 ) -> Composed:
     """As the program's own, which is called where nothing is kept."""
     if not _is_shipped(patterns, tables):
-        return _compose_anew(lots, wanted, patterns, tables, progress, stop)
-    asked = repr(([*lots], wanted, module._NEAREST_SECONDS))
+        return _compose_anew(lots, wanted, patterns, tables, progress, stop, otherwise)
+    asked = repr(([*lots], wanted, module._NEAREST_SECONDS, otherwise is tuple))
     if asked not in _kept:
         plans: list[Plan] = []
 
@@ -56,7 +58,7 @@ def compose(
             if progress is not None:
                 progress(plan)
 
-        composed = _compose_anew(lots, wanted, patterns, tables, heard, stop)
+        composed = _compose_anew(lots, wanted, patterns, tables, heard, stop, otherwise)
         if stop is not None and stop.asked:
             return composed
         _kept[asked] = composed, plans

@@ -66,7 +66,7 @@ def test_saffron_goes_in_by_the_pinch(cook: Callable[..., Dinner]) -> None:
 
 
 def test_oil_alone_smells_of_nothing(cook: Callable[..., Dinner]) -> None:
-    lines = ["firm tofu 400g", "potatoes 1kg", "carrots 6", "kale 300g", "parsley", "olive oil"]
+    lines = ["firm tofu 400g", "potatoes 1kg", "carrots 6", "kale 300g", "parsley", "olive oil", "cumin"]
     assert "smells good" not in " ".join(cook(lines, "vegetable-soup").steps)
 
 

@@ -40,7 +40,9 @@ def verify_plan(
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
     keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
-    plates = [plate_of(one["dinner"], boxes) for one in plan["sittings"] if one["dinner"] is not None]
+    dinners = [one["dinner"] for one in plan["sittings"] if one["dinner"] is not None]
+    beside = [{"uses": [part]} for dinner in dinners for part in dinner.get("apart", ())]
+    plates = [plate_of(dish, boxes) for dish in (*dinners, *beside)]
     used = {part.food for plate in plates for part in plate}
     mixed = mixtures(table_folders, used)
     figures = figures_of(table_folders, mixed, used)
@@ -90,8 +92,8 @@ def verify_plan(
         plate = apart(plate_of(dinner, boxes), mixed, figures)
         eaten += [_log(one, plate, (foods, figures), request, whose) for whose in _who_eats(dinner, request)]
         for part in dinner.get("apart", ()):
-            beside = apart(plate_of({"uses": [part]}, boxes), mixed, figures)
-            eaten += [_log(one, beside, (foods, figures), request, whose) for whose in _who_gets(part, request)]
+            its_plate = apart(plate_of({"uses": [part]}, boxes), mixed, figures)
+            eaten += [_log(one, its_plate, (foods, figures), request, whose) for whose in _who_gets(part, request)]
     return tuple(faults)
 
 
