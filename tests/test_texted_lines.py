@@ -44,7 +44,24 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("cinnamon, cloves", ["cinnamon", "cloves"]),
         ("tomatoes and basil", ["tomato", "basil"]),
         ("tofu (and kale)", ["tofu-firm", "kale"]),
+        ("1 zucchini 1 yellow squash", ["courgette", "squash-yellow"]),
+        ("turmeric, chilli powder, pepper", ["turmeric", "chilli-flakes", "pepper-black"]),
+        ("ginger, gr chilli", ["ginger", "chilli-green"]),
+        ("carrots, caps (red x1)", ["carrot", "pepper-red"]),
+        ("onions 2, tofu (smoked x2)", ["onion-brown", "tofu-smoked"]),
+        ("fish, prawns", ["fish-white", "prawns"]),
+        ("onion, spring onion 2", ["onion-brown", "spring-onion-green", "spring-onion-white"]),
         # one food, whatever else is said of it
+        ("lettuce, romaine, 2 hearts", ["lettuce-cos"]),
+        ("rice, long grain", ["rice-white-dry"]),
+        ("fish (salmon)", ["salmon"]),
+        ("haddock fish 2", ["fish-white"]),
+        ("half a turnip (the big orange one)", ["swede"]),
+        ("carrots 3 (the big orange ones)", ["carrot"]),
+        ("collards, de-stemmed", ["spring-greens"]),
+        ("chook breast cooked 300g (sun meal prep)", ["chicken-cooked"]),
+        ("melk laktosefri", ["milk-lactose-free"]),
+        ("moong dal thodi si", ["moong-dal-dry"]),
         ("labu siam (chayote)", ["chayote"]),
         ("kale (couve)", ["kale"]),
         ("leeks still in the ground", ["leek-whole"]),
@@ -71,6 +88,10 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "calamansi 1 pack",  # no calamari
         "vegetable oil or grill spray",  # one of two, and nobody knows which
         "2 fresh truffles",  # no trifle
+        "brunost (brown cheese)",  # boiled whey, and no cheddar
+        "jerk chicken",  # in onion and garlic
+        "gefilte fish",
+        "tom yum soup",  # no tomatoes
         "lemon chicken",  # a dish, and no lemons
         "apple oat biscuits",
         "pot in the fridge (has garlic)",  # what is in it is not what it is
@@ -134,6 +155,15 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
         ("yoghurt for the baby", "baby"),
         ("nut bar (Kev)", "kev"),
         ("yotam says the olives are his", "somebody else"),
+        ("josh milk", "josh"),
+        ("rohit ka dudh", "rohit"),
+        ("mats' skyr dont touch", "mats"),
+        ("sausages 500g (thabo)", "thabo"),
+        ("anna + ellen's milk", "anna and ellen"),
+        ("roommate ka rice", "roommate"),
+        ("nani ka achaar", None),
+        ("ruby chard", None),
+        ("green beans ub thu", None),
         ("kale (couve)", None),
         ("8 eggs from nonna's hens", None),
         ("tomatoes going soft", None),
