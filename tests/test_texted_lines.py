@@ -52,6 +52,10 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("fish, prawns", ["fish-white", "prawns"]),
         ("onion, spring onion 2", ["onion-brown", "spring-onion-green", "spring-onion-white"]),
         # one food, whatever else is said of it
+        ("haricots verts / green beans 1 sac frozen", ["green-beans-frozen"]),
+        ("cheese, grated, cheddar", ["cheddar"]),
+        ("stock cubes, veg", ["stock-cube-onion"]),
+        ("noodles, egg", ["egg-noodles-dry"]),
         ("lettuce, romaine, 2 hearts", ["lettuce-cos"]),
         ("rice, long grain", ["rice-white-dry"]),
         ("fish (salmon)", ["salmon"]),

@@ -25,12 +25,14 @@ def own_kind(piece: str) -> bool:
 def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The parts without a first one that only heads the second: `lettuce, romaine` is one food.
 
-    It does where both words together name the second, and no amount is told of the first.
+    It does where it names the same food, or both words together name the second, and no amount is told of the first.
     """
     if len(parts) != 2 or parts[0].amount.how != "none" or len(parts[0].said.split()) != 1:
         return parts
     heading, kind = parts
-    if heading.said in kind.said.split() or heading.named.foods == kind.named.foods:
+    if heading.named.foods == kind.named.foods:
+        return [kind]  # `cheese, grated, cheddar`
+    if heading.said in kind.said.split():
         return parts
     both = name_part(f"{kind.said} {heading.said}", hints, lexicon, whole_name=True).named
     words = {heading.said, *kind.said.split()}
