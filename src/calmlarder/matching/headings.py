@@ -2,12 +2,12 @@
 
 from collections.abc import Iterable
 
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
+from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.notes import COLOURS, DISH_WHEN_MADE, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
 from calmlarder.matching.part import WORD, Part, name_part
-from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT
+from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 _ONES = frozenset({"one", "ones"})
 _WHOLE_KINDS = frozenset({"fish", "cheese"})  # words for a whole kind of food: `fish (salmon)` is salmon
@@ -20,6 +20,27 @@ def own_kind(piece: str) -> bool:
     return (
         bool(words) and words[-1] in _ONES and all(word in COLOURS | HARMLESS | NOTES | SMALL | _ONES for word in words)
     )
+
+
+def names_both(text: str, lexicon: Lexicon) -> bool:
+    """Whether two pieces are names of which one holds the other: `onion, spring onion` are two foods."""
+    named = [words for piece in SPLIT.split(text) if (words := bare_words(piece)) and " ".join(words) in lexicon.spelt]
+    return any(set(one) < set(other) for one in named for other in named)
+
+
+def bare_words(piece: str) -> tuple[str, ...]:
+    """The words of a piece, as names have them, without its amount."""
+    return expanded(singular(word) for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
+
+
+def dishes_left_over(pieces: list[str]) -> list[str]:
+    """The pieces, with what opens the line said of dishes as well: in `leftover rice and dal` both are left over."""
+    if not pieces[0].startswith("leftover"):
+        return pieces
+    return [
+        piece if at == 0 or DISH_WHEN_MADE.isdisjoint(map(singular, WORD.findall(piece))) else f"leftover {piece}"
+        for at, piece in enumerate(pieces)
+    ]
 
 
 def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
