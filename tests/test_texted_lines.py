@@ -13,6 +13,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
+from calmlarder.matching.lacks import NotThere, refuse_lacks
 from calmlarder.tables.book import Tables
 
 TODAY = date(2026, 3, 11)  # a Wednesday
@@ -52,6 +53,11 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("fish, prawns", ["fish-white", "prawns"]),
         ("onion, spring onion 2", ["onion-brown", "spring-onion-green", "spring-onion-white"]),
         # one food, whatever else is said of it
+        ("haricots verts / green beans 1 sac frozen", ["green-beans-frozen"]),
+        ("cheese, grated, cheddar", ["cheddar"]),
+        ("stock cubes, veg", ["stock-cube-onion"]),
+        ("noodles, egg", ["egg-noodles-dry"]),
+        ("creme fraiche half tub", ["creme-fraiche"]),  # half of the tub, and not half the fat
         ("lettuce, romaine, 2 hearts", ["lettuce-cos"]),
         ("rice, long grain", ["rice-white-dry"]),
         ("fish (salmon)", ["salmon"]),
@@ -89,6 +95,7 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "vegetable oil or grill spray",  # one of two, and nobody knows which
         "2 fresh truffles",  # no trifle
         "brunost (brown cheese)",  # boiled whey, and no cheddar
+        "leftover rice and dal",  # dal that was made, with who knows what
         "jerk chicken",  # in onion and garlic
         "gefilte fish",
         "tom yum soup",  # no tomatoes
@@ -156,6 +163,9 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
         ("nut bar (Kev)", "kev"),
         ("yotam says the olives are his", "somebody else"),
         ("josh milk", "josh"),
+        ("aoife (eggs)", "aoife"),
+        ("her oat milk", "somebody else"),
+        ("dog mince 500g", "dog"),
         ("rohit ka dudh", "rohit"),
         ("mats' skyr dont touch", "mats"),
         ("sausages 500g (thabo)", "thabo"),
@@ -173,6 +183,15 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
 )
 def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
     assert {lot.owner for lot in lots(reader, line)} == {owner}
+
+
+@pytest.mark.parametrize(("line", "there"), [("liam ate the ham", False), ("ham, liam ate half", True)])
+def test_what_somebody_ate_is_not_there(line: str, there: bool) -> None:
+    if there:
+        refuse_lacks(line)
+    else:
+        with pytest.raises(NotThere):
+            refuse_lacks(line)
 
 
 def test_a_condition_stays_with_the_food_it_is_said_of(reader: LarderReader) -> None:

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterable
 
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
+from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.notes import COLOURS, DISH_WHEN_MADE, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
 from calmlarder.matching.part import WORD, Part, name_part
-from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT
+from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 _ONES = frozenset({"one", "ones"})
 _WHOLE_KINDS = frozenset({"fish", "cheese"})  # words for a whole kind of food: `fish (salmon)` is salmon
@@ -22,15 +22,38 @@ def own_kind(piece: str) -> bool:
     )
 
 
+def names_both(text: str, lexicon: Lexicon) -> bool:
+    """Whether two pieces are names of which one holds the other: `onion, spring onion` are two foods."""
+    named = [words for piece in SPLIT.split(text) if (words := bare_words(piece)) and " ".join(words) in lexicon.spelt]
+    return any(set(one) < set(other) for one in named for other in named)
+
+
+def bare_words(piece: str) -> tuple[str, ...]:
+    """The words of a piece, as names have them, without its amount."""
+    return expanded(singular(word) for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
+
+
+def dishes_left_over(pieces: list[str]) -> list[str]:
+    """The pieces, with what opens the line said of dishes as well: in `leftover rice and dal` both are left over."""
+    if not pieces[0].startswith("leftover"):
+        return pieces
+    return [
+        piece if at == 0 or DISH_WHEN_MADE.isdisjoint(map(singular, WORD.findall(piece))) else f"leftover {piece}"
+        for at, piece in enumerate(pieces)
+    ]
+
+
 def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The parts without a first one that only heads the second: `lettuce, romaine` is one food.
 
-    It does where both words together name the second, and no amount is told of the first.
+    It does where it names the same food, or both words together name the second, and no amount is told of the first.
     """
     if len(parts) != 2 or parts[0].amount.how != "none" or len(parts[0].said.split()) != 1:
         return parts
     heading, kind = parts
-    if heading.said in kind.said.split() or heading.named.foods == kind.named.foods:
+    if heading.named.foods == kind.named.foods:
+        return [kind]  # `cheese, grated, cheddar`
+    if heading.said in kind.said.split():
         return parts
     both = name_part(f"{kind.said} {heading.said}", hints, lexicon, whole_name=True).named
     words = {heading.said, *kind.said.split()}

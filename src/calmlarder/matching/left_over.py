@@ -85,7 +85,7 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if word == "fish" and lexicon.tables.food_by_id[reading.food].kind == "fish":
         return False  # `cod fish` is cod
-    if reading.food in lexicon.called(word):
+    if not lexicon.called(word).isdisjoint({reading.food, *_other_states(reading.food, lexicon)}):
         return False  # two names of one thing: `kale (couve)`
     if together and _of_another_tongue(word, token, reading, words):
         return True
@@ -107,11 +107,15 @@ def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) 
     return not is_note(word) and named <= slips | lexicon.elsewhere
 
 
+def _other_states(name: str, lexicon: Lexicon) -> set[str]:
+    """The same food in its other states."""
+    food = lexicon.tables.food_by_id
+    return {one for one in lexicon.kin(name) if food[one].state != food[name].state}
+
+
 def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:
     """Whether a word stands beside the food's words in the name of another food, and not only in names of this one."""
-    food = lexicon.tables.food_by_id
-    states = {one for one in lexicon.kin(reading.food) if food[one].state != food[reading.food].state}
-    same = states | {reading.food}
+    same = {reading.food, *_other_states(reading.food, lexicon)}
     beside = [lexicon.names[index] for index in lexicon.with_word.get(word, ())]
     named = reading.takes - FITS.keys() or reading.takes
     whole = {one.food for one in beside if named <= one.words}

@@ -172,6 +172,7 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
 _DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
 # Free of lactose or gluten, in the tongues in which packs say it.
 _LACTOSE_FREE = re.compile(
@@ -194,7 +195,7 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = _DOZEN.sub("dozen", plain(text))
+    bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare

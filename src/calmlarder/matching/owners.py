@@ -98,9 +98,12 @@ _OF_A_FOOD = _VARIETIES | frozenset({
     "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
     "francis", "benedict", "caesar", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
+_SOMEBODY_ELSES = frozenset({"her", "his", "their"})
+_HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
 _SHARES_HOUSE = frozenset({"flatmate", "housemate", "roommate", "lodger", "landlord", "landlady", "neighbour"})
 # Those whose cooking is given: `nani ka achaar`.
 _COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
+_KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti"})
 # `rohit ka dudh`: the possessive of Hindi and Urdu.
 _HINDI = re.compile(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
 _OF_TWO = re.compile(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")
@@ -142,6 +145,9 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
         agrees |= yes and said is not None
         owner, kept_for = owner or said, kept_for or reason
         brackets.append(inside if said is None and reason is None and rest == inside else rest)
+    bare = text.strip(" ,;:-")
+    if brackets and not owner and _is_given(bare, lexicon):
+        owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
@@ -223,9 +229,13 @@ def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
     found = _HINDI.match(text)
     if found and found[1] in _COOKS_FOR_US:
         return None, text[found.end() :]
-    if found and (found[1] in PEOPLE or _is_given(found[1], lexicon)):
+    if found and (found[1] in PEOPLE | _KIN or _is_given(found[1], lexicon)):
         return found[1], text[found.end() :]
     found = _NAME_FIRST.match(text)
+    if found and found[1] in _SOMEBODY_ELSES:
+        return "somebody else", text[found.end() :]
+    if found and found[1] in _HOUSE_PETS:
+        return found[1], text[found.end() :]
     if not found or lexicon.beside(found[1]) & {singular(word) for word in text.split()[1:]}:
         return None  # `hung curd` is nobody's
     if found[1] in _SHARES_HOUSE or (found[1] not in _OF_A_FOOD and _is_given(found[1], lexicon)):

@@ -6,15 +6,24 @@ from functools import partial
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
-from calmlarder.matching.headings import listed, of_one_heading, own_kind, pepper_of_spices, without_heading
+from calmlarder.matching.headings import (
+    bare_words,
+    dishes_left_over,
+    listed,
+    names_both,
+    of_one_heading,
+    own_kind,
+    pepper_of_spices,
+    without_heading,
+)
 from calmlarder.matching.kinds import KIND, kinds_of_one
-from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, raw_words, singular
+from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _SEASONINGS = frozenset({"spice", "herb"})
@@ -44,7 +53,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
-        SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and _names_both(text, lexicon)))
+        SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and names_both(text, lexicon)))
     ):
         return [whole]
     several = _pieces(text, hints, lexicon)
@@ -85,20 +94,9 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     )
 
 
-def _names_both(text: str, lexicon: Lexicon) -> bool:
-    """Whether two pieces are names of which one holds the other: `onion, spring onion` are two foods."""
-    named = [words for piece in SPLIT.split(text) if (words := _bare_words(piece)) and " ".join(words) in lexicon.spelt]
-    return any(set(one) < set(other) for one in named for other in named)
-
-
-def _bare_words(piece: str) -> tuple[str, ...]:
-    """The words of a piece, as names have them, without its amount."""
-    return expanded(singular(word) for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
-
-
 def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
     """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
-    words = _bare_words(piece)
+    words = bare_words(piece)
     food = lexicon.spelt.get(" ".join(words))
     if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
         return False
@@ -114,7 +112,7 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
         pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
     found: list[Part] = []
-    for piece in pieces:
+    for piece in dishes_left_over(pieces):
         if piece.split()[0] in WITH:
             return []
         if found and _only_amounts(piece, lexicon):
