@@ -9,7 +9,7 @@ import pytest
 from calmlarder.cli import main
 from calmlarder.compose.market import Market
 
-OPEN = ["fish", "500 g potatoes", "3 carrots", "spinach 200g", "rapeseed oil", "lemon"]
+OPEN = ["meat", "500 g potatoes", "3 carrots", "spinach 200g", "rapeseed oil", "lemon"]
 
 
 def told(folder: Path, lines: list[str], capsys: pytest.CaptureFixture[str], *more: str) -> str:
@@ -21,7 +21,7 @@ def told(folder: Path, lines: list[str], capsys: pytest.CaptureFixture[str], *mo
 
 def test_the_line_that_would_make_a_dinner_is_said_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     text = told(tmp_path, OPEN, capsys)
-    assert text.startswith("Answer `fish`: if it is ")
+    assert text.startswith("Answer `meat`: if it is ")
     (answer,) = json.loads(told(tmp_path, OPEN, capsys, "--json"))["answers"]
     # What it says to write makes that dinner.
     again = told(tmp_path, [answer["write"], *OPEN[1:]], capsys, "--json")
@@ -30,7 +30,7 @@ def test_the_line_that_would_make_a_dinner_is_said_first(tmp_path: Path, capsys:
 
 def test_with_a_dinner_nothing_need_be_answered_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     text = told(tmp_path, ["6 eggs", *OPEN], capsys)
-    assert "Answer `fish`" not in text.splitlines()[0]
+    assert "Answer `meat`" not in text.splitlines()[0]
 
 
 def test_the_nearest_dinner_is_told_whole(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

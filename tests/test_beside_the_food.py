@@ -135,3 +135,12 @@ def test_which_day(line: str, kind: str, on: date, reader: LarderReader) -> None
 def test_what_people_think_of_it_owns_nothing(line: str, reader: LarderReader) -> None:
     (lot,) = read(reader, line).lots
     assert lot.owner is None
+
+
+@pytest.mark.parametrize("line", ["5 yr old cheddar", "vintage cheddar 18 months", "aged 12 months cheddar"])
+def test_how_long_a_cheese_was_kept_is_no_amount(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    (lot,) = reading.lots
+    assert lot.food == "cheddar"
+    assert lot.grams < 1000  # a piece from a shop, common practice

@@ -129,7 +129,7 @@ def test_the_bar_stands_on_what_was_typed_last_and_then_on_what_goes_first(play:
 def test_a_key_for_a_lot_on_a_line_that_waits_says_what_it_waits_for(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "kale 150g")
-        await type_line(pilot, "fish")  # which one is asked, and it waits on top with the bar
+        await type_line(pilot, "meat")  # which one is asked, and it waits on top with the bar
         for key in ("f5", "f6", "f7", "f10"):
             await pilot.press(key)
             await pilot.pause()

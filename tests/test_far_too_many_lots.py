@@ -8,7 +8,10 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.grammar import read_sittings
+from calmlarder.plan.plan_days import plan_days
 from calmlarder.tables.book import Tables
+from conftest import TODAY
 
 LotsOf = Callable[[Sequence[str]], list[Lot]]
 FOODS = ("kale", "firm tofu", "carrots", "cooked rice", "eggs", "courgette", "soy sauce", "rapeseed oil")
@@ -51,3 +54,14 @@ def test_no_dinner_of_some_of_them_is_called_the_best(
     assert composed.status == "best_found"
     assert not composed.dinners[0].proven
     assert any("were looked at" in one.why for one in composed.excluded)
+
+
+def test_no_plan_of_some_of_them_is_called_the_best(
+    lots_of: LotsOf, wanting: Callable[..., DinnerRequest], tables: Tables, patterns: Sequence[Pattern]
+) -> None:
+    some = [pattern for pattern in patterns if pattern.id == "stir-fry"]
+    lots, meals = many(lots_of, 1000), read_sittings("dinner", TODAY, 1, None, None)
+    planned = plan_days(lots, meals, wanting(), some, tables, seconds=8, most_to_buy=0)
+    assert planned.looked_at
+    assert planned.looked_at < len(lots)
+    assert (planned.status, planned.gap_percent) == ("best_found", None)

@@ -13,6 +13,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
+from calmlarder.matching.lacks import NotThere, refuse_lacks
 from calmlarder.tables.book import Tables
 
 TODAY = date(2026, 3, 11)  # a Wednesday
@@ -44,7 +45,29 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("cinnamon, cloves", ["cinnamon", "cloves"]),
         ("tomatoes and basil", ["tomato", "basil"]),
         ("tofu (and kale)", ["tofu-firm", "kale"]),
+        ("1 zucchini 1 yellow squash", ["courgette", "squash-yellow"]),
+        ("turmeric, chilli powder, pepper", ["turmeric", "chilli-flakes", "pepper-black"]),
+        ("ginger, gr chilli", ["ginger", "chilli-green"]),
+        ("carrots, caps (red x1)", ["carrot", "pepper-red"]),
+        ("onions 2, tofu (smoked x2)", ["onion-brown", "tofu-smoked"]),
+        ("fish, prawns", ["fish-white", "prawns"]),
+        ("onion, spring onion 2", ["onion-brown", "spring-onion-green", "spring-onion-white"]),
         # one food, whatever else is said of it
+        ("haricots verts / green beans 1 sac frozen", ["green-beans-frozen"]),
+        ("cheese, grated, cheddar", ["cheddar"]),
+        ("stock cubes, veg", ["stock-cube-onion"]),
+        ("noodles, egg", ["egg-noodles-dry"]),
+        ("creme fraiche half tub", ["creme-fraiche"]),  # half of the tub, and not half the fat
+        ("lettuce, romaine, 2 hearts", ["lettuce-cos"]),
+        ("rice, long grain", ["rice-white-dry"]),
+        ("fish (salmon)", ["salmon"]),
+        ("haddock fish 2", ["fish-white"]),
+        ("half a turnip (the big orange one)", ["swede"]),
+        ("carrots 3 (the big orange ones)", ["carrot"]),
+        ("collards, de-stemmed", ["spring-greens"]),
+        ("chook breast cooked 300g (sun meal prep)", ["chicken-cooked"]),
+        ("melk laktosefri", ["milk-lactose-free"]),
+        ("moong dal thodi si", ["moong-dal-dry"]),
         ("labu siam (chayote)", ["chayote"]),
         ("kale (couve)", ["kale"]),
         ("leeks still in the ground", ["leek-whole"]),
@@ -71,6 +94,11 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "calamansi 1 pack",  # no calamari
         "vegetable oil or grill spray",  # one of two, and nobody knows which
         "2 fresh truffles",  # no trifle
+        "brunost (brown cheese)",  # boiled whey, and no cheddar
+        "leftover rice and dal",  # dal that was made, with who knows what
+        "jerk chicken",  # in onion and garlic
+        "gefilte fish",
+        "tom yum soup",  # no tomatoes
         "lemon chicken",  # a dish, and no lemons
         "apple oat biscuits",
         "pot in the fridge (has garlic)",  # what is in it is not what it is
@@ -134,6 +162,18 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
         ("yoghurt for the baby", "baby"),
         ("nut bar (Kev)", "kev"),
         ("yotam says the olives are his", "somebody else"),
+        ("josh milk", "josh"),
+        ("aoife (eggs)", "aoife"),
+        ("her oat milk", "somebody else"),
+        ("dog mince 500g", "dog"),
+        ("rohit ka dudh", "rohit"),
+        ("mats' skyr dont touch", "mats"),
+        ("sausages 500g (thabo)", "thabo"),
+        ("anna + ellen's milk", "anna and ellen"),
+        ("roommate ka rice", "roommate"),
+        ("nani ka achaar", None),
+        ("ruby chard", None),
+        ("green beans ub thu", None),
         ("kale (couve)", None),
         ("8 eggs from nonna's hens", None),
         ("tomatoes going soft", None),
@@ -143,6 +183,15 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
 )
 def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
     assert {lot.owner for lot in lots(reader, line)} == {owner}
+
+
+@pytest.mark.parametrize(("line", "there"), [("liam ate the ham", False), ("ham, liam ate half", True)])
+def test_what_somebody_ate_is_not_there(line: str, there: bool) -> None:
+    if there:
+        refuse_lacks(line)
+    else:
+        with pytest.raises(NotThere):
+            refuse_lacks(line)
 
 
 def test_a_condition_stays_with_the_food_it_is_said_of(reader: LarderReader) -> None:

@@ -67,6 +67,7 @@ _OPINION = re.compile(
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"
     r"|(?:soft |bad |dry )?(?:ends?|bits?|tops?) (?:cut|trimmed|chopped) off|(?:finger|thumb|fist|palm)[ -]sized?"
+    r"|(?:aged |matured )?\d{1,2}[ -]?(?:yr|year|month|mth)s?\b(?:[ -](?:old|aged|matured))?"  # no amount of cheddar
     r"|(?:still )?in date|(?:root|cut|stalk)s? ends?"
     r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
     r"|lid|(?:use by |sell by |best before )?dates?(?: on (?:it|them|the \w+))?)"

@@ -2,7 +2,7 @@
 
 import re
 from datetime import date, timedelta
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from calmlarder.matching.calendar_days import (
     DAY,
@@ -15,47 +15,10 @@ from calmlarder.matching.calendar_days import (
     parse_day_of,
     weekday_slip,
 )
+from calmlarder.matching.day_words import KINDS, SURE, DateKind
 from calmlarder.matching.measures import MEASURE, UNIT
 
-# `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
-DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
-
-# What is written before a day, and what the day then says. `defrosted` counts as opened: it keeps as long.
-_KINDS: dict[str, DateKind] = {
-    "use by": "use-by", "use-by": "use-by", "useby": "use-by", "used by": "use-by", "use before": "use-by",
-    "eat by": "use-by", "eat before": "use-by", "ub": "use-by", "u/b": "use-by", "ubd": "use-by", "use": "use-by",
-    "eat": "use-by", "needs using": "use-by", "need using": "use-by", "needs eating": "use-by", "use it": "use-by",
-    "use up": "use-by", "needs using up": "use-by", "need using up": "use-by", "must use": "use-by",
-    "expires": "use-by", "expiring": "use-by", "expired": "use-by", "ran out on": "use-by",
-    "went out of date": "use-by", "expiry": "use-by", "expire": "use-by", "exp": "use-by",
-    "sell by": "use-by", "sell-by": "use-by", "display until": "use-by", "goes off": "use-by", "off on": "use-by",
-    "val": "use-by", "dlc": "use-by", "scad": "use-by", "scade": "use-by", "cad": "use-by", "mhd": "best-before",
-    "good thru": "use-by", "best used by": "use-by", "eat within": "use-by", "consume by": "use-by", "thru": "use-by",
-    "good until": "use-by", "good till": "use-by", "good til": "use-by", "until": "use-by", "till": "use-by",
-    "ok until": "use-by", "ok till": "use-by", "out of date": "use-by", "date": "use-by", "dated": "use-by",
-    "best before": "best-before", "best-before": "best-before", "best by": "best-before", "best b4": "best-before",
-    "bb": "best-before", "bbe": "best-before", "bbd": "best-before", "b/b": "best-before", "b4": "best-before",
-    "best before end": "best-before", "bb end": "best-before", "best": "best-before", "by": "use-by",
-    "use b4": "use-by",
-    "opened": "opened", "open since": "opened", "cut": "opened", "opend": "opened", "open": "opened",
-    "started": "opened", "defrosted": "opened", "thawed": "opened", "defrosting since": "opened",
-    "out of the freezer": "opened", "out of freezer": "opened",
-    "made": "made", "cooked": "made", "boiled": "made", "roasted": "made", "baked": "made", "leftover from": "made",
-    "leftovers from": "made", "left over from": "made", "left from": "made", "leftover": "made", "leftovers": "made",
-    "from": "made", "since": "made", "steamed": "made",
-    "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
-    "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
-    "noted": "noted", "frozen": "frozen",
-    "in freezer since": "frozen", "in the freezer since": "frozen",
-    "freezer since": "frozen", "frozen since": "frozen", "in freezer from": "frozen",
-    "froze": "frozen", "into the freezer": "frozen",
-}  # fmt: skip
-# What needs a day behind it and cannot be anything else: a word that is none is asked about.
-_SURE = frozenset({
-    "use by", "use-by", "useby", "ub", "u/b", "ubd", "use before", "eat by", "expires", "expiry", "sell by", "sell-by",
-    "dlc", "mhd", "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
-})  # fmt: skip
-_KIND = "|".join(sorted(map(re.escape, _KINDS), key=len, reverse=True))
+_KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
 _KIND_AND_DATE = re.compile(
     rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
     rf"\s+({DAY_WORD})(?![\w/])"
@@ -125,15 +88,15 @@ _OPENED = re.compile(
 _OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = re.compile(
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 # A day of the month by its number alone: `until 15`, `bbe 15`.
 _BARE_DAY = re.compile(
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
     rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
 )
-_TOM = re.compile(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
+_TOM = re.compile(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
 _WAS = re.compile(r"\b(?:was|were)\b")
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
@@ -220,11 +183,11 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text):
-        kind = _KINDS[found[2]]
+        kind = KINDS[found[2]]
         dates.append(Dated(kind, parse_day_of(found[1], today, True)))
         text = _cut(text, found)
     while found := _KIND_AND_DATE.search(text):
-        kind = _KINDS[found[1]]
+        kind = KINDS[found[1]]
         ahead = kind in _FUTURE and found[1] not in _BEHIND and not _WAS.search(found[0])
         on = parse_day_of(found[2], today, ahead)
         if found[1].endswith("before") and kind == "use-by":
@@ -290,7 +253,7 @@ def _slips(text: str, today: date, dates: list[Dated]) -> str:
     if not found:
         return text
     day = weekday_slip(found[2])
-    kind = _KINDS[found[1]]
+    kind = KINDS[found[1]]
     other = _BARE.search(text)
     if day is None and other:  # `exp besok (tmrw)`
         dates.append(Dated(kind, parse_day_of(other[1].removeprefix("for "), today, kind in _FUTURE)))

@@ -31,6 +31,23 @@ _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "ver
 _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
 
 
+_BRACKET = re.compile(r"\s*\(([^()]*)\)")
+
+
+def beside_its_food(text: str) -> str:
+    """A plain text with a bracket that only tells a kind beside the food it stands behind.
+
+    In a line of several foods it is said of that one: `rice (brown), lentils`; `carrots, peppers (red x1)`.
+    """
+    if "(" not in text or len([piece for piece in SPLIT.split(_BRACKET.sub(" ", text)) if piece.strip(ENDS)]) < 2:
+        return text
+    return _BRACKET.sub(lambda found: f" {found[1]}" if _is_one_kind(found[1]) else found[0], text)
+
+
+def _is_one_kind(inside: str) -> bool:
+    return len(SPLIT.split(inside)) == 1 and _kind_only(inside)
+
+
 def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Several kinds of one food: `firm tofu 400g, silken 1`, `bell peppers 1 red 1 green`, `chickpeas dry, canned x4`.
 

@@ -63,6 +63,11 @@ _IN_PART = re.compile(
     r"|date|by|before|not|pretty much|about|long)|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
 )
+# `liam ate the ham`; what is eaten in part is still there.
+_EATEN_BY = re.compile(
+    r"^(?:[a-z]+ )?(?:ate|drank|scoffed|finished|binned|chucked(?: out)?|threw (?:away|out)) (?:up )?(?:all )?(?:of )?"
+    r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)"
+)
 _ENDS = " .!?,;:()[]/'\"-~"
 _TRAILING = re.compile(
     r"(?<=[a-z])(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
@@ -87,5 +92,10 @@ def refuse_lacks(text: str) -> None:
         raise NotThere(
             "it says that this is not eaten here", "nothing was added; what somebody never eats is set with that person"
         )
-    if _HAVE_NONE.search(bare) or _NONE_OF_IT.search(bare) or (_AT_THE_END.search(bare) and not _IN_PART.search(bare)):
+    if (
+        _EATEN_BY.search(bare)
+        or _HAVE_NONE.search(bare)
+        or _NONE_OF_IT.search(bare)
+        or (_AT_THE_END.search(bare) and not _IN_PART.search(bare))
+    ):
         raise NotThere("it says that there is none", "nothing was added; write it again when some is there")

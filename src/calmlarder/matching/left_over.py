@@ -1,6 +1,7 @@
 """Words that a reading leaves over: notes that change nothing, or words that may make another food of it."""
 
 from collections.abc import Iterator
+from itertools import zip_longest
 
 from rapidfuzz.distance import DamerauLevenshtein
 
@@ -48,7 +49,9 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
 def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     """Words that say what a thing is, or that stand in another food's name."""
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
-    for token in words.tokens:
+    for token, after in zip_longest(words.tokens, words.tokens[1:]):
+        if token.typed == "brown" and food.kind == "cheese" and after and set(after.words) & reading.takes:
+            yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
         if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
         for word in token.words or (token.typed,):
@@ -80,7 +83,9 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False
     if word in COLOURS and not together:
         return False
-    if reading.food in lexicon.called(word):
+    if word == "fish" and lexicon.tables.food_by_id[reading.food].kind == "fish":
+        return False  # `cod fish` is cod
+    if not lexicon.called(word).isdisjoint({reading.food, *_other_states(reading.food, lexicon)}):
         return False  # two names of one thing: `kale (couve)`
     if together and _of_another_tongue(word, token, reading, words):
         return True
@@ -102,13 +107,18 @@ def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) 
     return not is_note(word) and named <= slips | lexicon.elsewhere
 
 
+def _other_states(name: str, lexicon: Lexicon) -> set[str]:
+    """The same food in its other states."""
+    food = lexicon.tables.food_by_id
+    return {one for one in lexicon.kin(name) if food[one].state != food[name].state}
+
+
 def _tells_apart(word: str, reading: Reading, lexicon: Lexicon) -> bool:
     """Whether a word stands beside the food's words in the name of another food, and not only in names of this one."""
-    food = lexicon.tables.food_by_id
-    states = {one for one in lexicon.kin(reading.food) if food[one].state != food[reading.food].state}
-    same = states | {reading.food}
+    same = {reading.food, *_other_states(reading.food, lexicon)}
     beside = [lexicon.names[index] for index in lexicon.with_word.get(word, ())]
-    whole = {one.food for one in beside if reading.takes <= one.words}
+    named = reading.takes - FITS.keys() or reading.takes
+    whole = {one.food for one in beside if named <= one.words}
     if whole and whole <= same:
         return False
     return any(one.food not in same and one.words & reading.takes for one in beside)

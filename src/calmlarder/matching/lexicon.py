@@ -172,7 +172,19 @@ _PACKED_IN = re.compile(
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
 _DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
+# Free of lactose or gluten, in the tongues in which packs say it.
+_LACTOSE_FREE = re.compile(
+    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:lactosa|lactose|lattosio|laktozy|laktose|laktos)"
+    r"|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]|deslactosad[oa])\b"
+)
+_GLUTEN_FREE = re.compile(
+    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:gluten|glutine|glutenu)"
+    r"|glutenfri(?:tt|e|a)?|glutenfreie?[rsnm]?|glutenvrije?|gluteeniton)\b"
+)
+# `gr` before what comes in green; 200 gr are grams.
+_GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
 _YELLOW = re.compile(r"\byell(?:a|er)\b")
 _AND = re.compile(r"\b(?:and|or|with)\b|&")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
@@ -183,8 +195,9 @@ def as_one(text: str) -> str:
 
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
-    bare = _DOZEN.sub("dozen", plain(text))
+    bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
+    bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
     bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
 

@@ -12,6 +12,7 @@ from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
+from calmlarder.matching.kinds import beside_its_food
 from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.lexicon import Lexicon, as_one
 from calmlarder.matching.line_text import line_of, without_bullet
@@ -63,6 +64,8 @@ _AS_BIG_AS = re.compile(
     r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
     r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
 )
+# Cooked ahead, whatever for: no meal of its own.
+_MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
@@ -104,10 +107,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
-    rest = _LEFTOVER_BIT.sub(" ", rest)
+    rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(rest))
+    rest = counted_inside(half_kilos(beside_its_food(rest)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()

@@ -50,13 +50,14 @@ QUALITIES = frozenset({
     "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
     "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
     "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
-    "glazed", "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
+    "jerk", "cajun", "escovitch", "escoveitch", "satay", "bulgogi", "karaage", "shawarma", "souvlaki", "glazed",
+    "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
     "veggie", "refried", "mushy",
 })  # fmt: skip
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
-    "bite", "nibble", "popper", "skewer",
+    "bite", "nibble", "popper", "skewer", "gefilte",
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
@@ -124,6 +125,10 @@ NOTES = frozenset({
     "fresca", "frisch", "frische", "fresh",
     "thx", "ty", "fyi", "imo", "tbc", "tba", "btw", "omg", "ugh", "meh", "nvm", "cos", "coz", "bc", "def",
     "lid", "foil",
+    # Hindi and Urdu beside a food: a little, left, old, of, and the like.
+    "thodi", "thoda", "thode", "sa", "si", "bacha", "bachi", "bache", "hua", "hui", "hue", "wala", "wali", "wale",
+    "purana", "purani", "taza", "tazi", "hai", "bas", "kuch", "bahut", "zyada", "aadha", "aadhi", "adha", "chota",
+    "choti", "chhota", "bada", "badi", "khula", "bhara", "khatam", "wapas", "ghar",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
 _NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
@@ -150,12 +155,14 @@ NO_SLIPS = frozenset({
     "personal", "parents", "brother", "sister", "partner", "flatmate", "housemate", "roommate", "neighbour",
     "caught", "bought", "before", "behind", "caster", "coaster", "cluster", "custom", "holder", "hotter", "larger",
     "lighter", "longer", "melted", "mildly", "mostly", "nearly", "slimmer", "slightly", "smaller", "softer",
+    "stemmed", "destemmed", "deribbed", "ribbed", "veined", "deveined", "deseeded", "destoned", "cored", "hulled",
+    "husked", "shucked", "picked", "tailed", "torn", "shelled", "scrubbed", "scored", "portioned",
     "standard", "starter", "sticks", "strips", "tasted", "wedges", "wedge", "wobbly", "pepped", "pasted",
 })  # fmt: skip
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
-    "steak", "mince", "fillet", "chop", "green",
+    "steak", "mince", "fillet", "chop", "green", "fish",
 })  # fmt: skip
 KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).

@@ -18,7 +18,8 @@ PEOPLE = frozenset({
     "mums", "mom", "dad", "dads", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
-    "brother", "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
+    "mam", "mams", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba", "brother",
+    "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip
 _PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 _NOBODY = frozenset({
@@ -62,6 +63,7 @@ _GIVEN_BY = re.compile(
 _MEMBERS = frozenset({
     "mum", "mums", "mom", "dad", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "son", "daughter", "brother", "sister", "her", "him", "them", "you",
+    "mam", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba",
 })  # fmt: skip
 _FOR = re.compile(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
@@ -88,6 +90,24 @@ _VARIETIES = frozenset({
     "april", "may", "june", "faith", "grace", "joy", "dawn", "ray", "jin", "mei", "nana", "baba", "papa", "dale",
     "summer", "bill", "mark", "will", "frank", "flora", "gala", "alba", "stella", "rosa", "viola", "pat", "rod", "rob",
 })  # fmt: skip
+# Given names that are written before a food and name a kind of it: angus mince, marie biscuits, ruby chard.
+_OF_A_FOOD = _VARIETIES | frozenset({
+    "angus", "marie", "maria", "georgia", "virginia", "carolina", "clara", "sharon", "valentina", "lorraine", "ruby",
+    "amber", "jade", "hazel", "heather", "poppy", "daisy", "violet", "iris", "penny", "sandy", "chuck", "jasmin",
+    "anna",
+    "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
+    "francis", "benedict", "caesar", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
+})  # fmt: skip
+_SOMEBODY_ELSES = frozenset({"her", "his", "their"})
+_HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
+_SHARES_HOUSE = frozenset({"flatmate", "housemate", "roommate", "lodger", "landlord", "landlady", "neighbour"})
+# Those whose cooking is given: `nani ka achaar`.
+_COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
+_KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti"})
+# `rohit ka dudh`: the possessive of Hindi and Urdu.
+_HINDI = re.compile(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
+_OF_TWO = re.compile(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")
+_NAME_FIRST = re.compile(rf"^([a-z]{{2,}}) (?!{_VERBS}\b|and\b|or\b)(?=[a-z])")
 _HIS = re.compile(r"\b(?:is|are) (?:his|hers|theirs)\b")
 _SAYS = re.compile(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 _MY_PERSON = re.compile(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
@@ -125,6 +145,9 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
         agrees |= yes and said is not None
         owner, kept_for = owner or said, kept_for or reason
         brackets.append(inside if said is None and reason is None and rest == inside else rest)
+    bare = text.strip(" ,;:-")
+    if brackets and not owner and _is_given(bare, lexicon):
+        owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
@@ -162,8 +185,13 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _MY_PERSON.match(text)
     if found and found[1] in PEOPLE:
         return found[1], None, _cut(text, found)
+    named = _named_first(text, lexicon)
+    if named:
+        return named[0], None, named[1]
     for found in _POSSESSIVE.finditer(text):
         word = found[1]
+        if found[0].endswith("s'") and f"{word}s" in GIVEN_NAMES:
+            return f"{word}s", None, _cut(text, found)
         if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
         if word in _NOBODY or f"{word}s" in _NOBODY:
@@ -191,6 +219,28 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
+
+
+def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
+    """The owner whose name opens a line without an English possessive, and the rest: `josh milk`, `rohit ka dudh`."""
+    found = _OF_TWO.match(text)
+    if found and all(_is_given(word, lexicon) for word in found.groups()):
+        return f"{found[1]} and {found[2]}", text[found.end() :]
+    found = _HINDI.match(text)
+    if found and found[1] in _COOKS_FOR_US:
+        return None, text[found.end() :]
+    if found and (found[1] in PEOPLE | _KIN or _is_given(found[1], lexicon)):
+        return found[1], text[found.end() :]
+    found = _NAME_FIRST.match(text)
+    if found and found[1] in _SOMEBODY_ELSES:
+        return "somebody else", text[found.end() :]
+    if found and found[1] in _HOUSE_PETS:
+        return found[1], text[found.end() :]
+    if not found or lexicon.beside(found[1]) & {singular(word) for word in text.split()[1:]}:
+        return None  # `hung curd` is nobody's
+    if found[1] in _SHARES_HOUSE or (found[1] not in _OF_A_FOOD and _is_given(found[1], lexicon)):
+        return found[1], text[found.end() :]
+    return None
 
 
 def _bare_name(word: str) -> str:

@@ -77,10 +77,19 @@ def _only_described(one: NamedFood, lacking: int, words: Words) -> bool:
     if lacking:
         return words.lexicon.is_name(taken - notes)
     written = tuple(word for token in words.tokens for word in token.words if word in one.core)
-    if written != one.order and notes & NOTES:
+    if written != one.order and notes & NOTES and not _turned_at_comma(one, words):
         return True  # carrots that are `brand new` are no new carrots
     state = words.lexicon.tables.food_by_id[one.food].state
     return state in FITS["canned"] and written != one.order and not words.told & {"canned", "tin", "can"}
+
+
+def _turned_at_comma(one: NamedFood, words: Words) -> bool:
+    """Whether a name of three words or more stands as in a list, its last word first: `rice, long grain`."""
+    pieces: dict[int, list[str]] = {}
+    for token in words.tokens:
+        pieces.setdefault(token.piece, []).extend(word for word in token.words if word in one.core)
+    told = [piece for piece in pieces.values() if piece]
+    return len(told) == 2 and len(one.order) > 2 and (*told[1], *told[0]) == one.order
 
 
 def _turned_round(one: NamedFood, words: Words) -> bool:
@@ -92,7 +101,7 @@ def _turned_round(one: NamedFood, words: Words) -> bool:
         return True  # `rice and beans` are no rice beans
     pieces = {token.piece for token in tokens for word in token.words if word in one.core}
     in_order = tuple(word for token in tokens for word in token.words if word in one.core) == one.order
-    if one.core & words.soft and not (in_order and len(pieces) == 1):
+    if one.core & words.soft and not (in_order and len(pieces) == 1) and not _turned_at_comma(one, words):
         return True  # `packet noodles` are a food, `noodles, half a packet` are not
     written = [word for token in tokens for word in token.words if word in one.core] if len(pieces) == 1 else []
     return bool(written) and written[-1] in _HEADS and written[-1] in one.core and one.order[-1] != written[-1]

@@ -1,19 +1,29 @@
 """Which foods a line names: one, or several, whatever stands between them."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from functools import partial
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
+from calmlarder.matching.headings import (
+    bare_words,
+    dishes_left_over,
+    listed,
+    names_both,
+    of_one_heading,
+    own_kind,
+    pepper_of_spices,
+    without_heading,
+)
 from calmlarder.matching.kinds import KIND, kinds_of_one
-from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
-from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, is_note
+from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, raw_words, singular
+from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _SEASONINGS = frozenset({"spice", "herb"})
@@ -42,7 +52,9 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
-    if whole.named.outcome == "matched" and not (SPLIT.search(text) and _passes_over(whole, text, lexicon)):
+    if whole.named.outcome == "matched" and not (
+        SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and names_both(text, lexicon)))
+    ):
         return [whole]
     several = _pieces(text, hints, lexicon)
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
@@ -57,9 +69,9 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
             return _without_bracket(several, text, hints, lexicon)
         return several
     heading, *behind = COLON.split(text, maxsplit=1)
-    listed = _of_one_heading(heading, behind, hints, lexicon) or _listed((*brackets, *behind), hints, text, lexicon)
-    if listed:
-        return listed
+    inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
+    if inside:
+        return inside
     head, comma, _ = text.partition(",")
     if comma:
         first = name_part(head, hints, lexicon)
@@ -84,8 +96,7 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
 
 def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
     """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
-    bare = (word for word in raw_words(piece.strip(ENDS)) if not says_amount(word))
-    words = expanded(singular(word) for word in bare)
+    words = bare_words(piece)
     food = lexicon.spelt.get(" ".join(words))
     if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
         return False
@@ -101,10 +112,13 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
         pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
     found: list[Part] = []
-    for piece in pieces:
+    for piece in dishes_left_over(pieces):
         if piece.split()[0] in WITH:
             return []
         if found and _only_amounts(piece, lexicon):
+            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
+            continue
+        if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
         part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
@@ -118,7 +132,8 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")  # a note on what stands before it
         else:
             return []
-    return found if len(found) > 1 else []
+    bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
+    return bare if len(found) > 1 or own_kind(pieces[-1]) else []
 
 
 def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
@@ -151,6 +166,8 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
                 continue
             if sum(not says_amount(word) for word in stretch) > _LONGEST_NAME:
                 break
+            if leads and _holds_amount(stretch, lexicon):
+                continue
             standing = best[end]
             if standing is not None and len(standing) <= len(before) + 1:
                 continue
@@ -170,6 +187,13 @@ def _starts(words: list[str], lexicon: Lexicon) -> tuple[set[int], int]:
     if amounts[0]:  # amounts stand before their foods
         return {at for at in range(1, len(words)) if not amounts[at - 1]}, count
     return {at for at in range(1, len(words)) if not amounts[at]}, count
+
+
+def _holds_amount(stretch: list[str], lexicon: Lexicon) -> bool:
+    """Whether an amount stands between the words of a stretch, so that it would be of another food."""
+    amounts = [says_amount(word) and not _names_food(word, lexicon) for word in stretch]
+    named = [at for at, is_amount in enumerate(amounts) if not is_amount]
+    return bool(named) and any(amounts[named[0] : named[-1]])
 
 
 def _names_food(word: str, lexicon: Lexicon) -> bool:
@@ -262,39 +286,6 @@ def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexico
     if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
         return [parts[0]]
     return parts
-
-
-def _of_one_heading(heading: str, behind: list[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
-    """Kinds of what a heading names: `seeds - pumpkin, sunflower`, `cheese: feta, halloumi`."""
-    pieces = [piece for text in behind for piece in SPLIT.split(text) if piece.strip(ENDS)]
-    if not 2 <= len(pieces) <= MOST_PARTS or singular(heading.strip(ENDS)) not in GENERIC | PRODUCTS:
-        return []
-    parts = []
-    for piece in pieces:
-        both = name_part(f"{piece} {heading}", hints, lexicon, whole_name=True)
-        alone = name_part(piece, hints, lexicon, whole_name=True)
-        parts.append(both if both.named.outcome == "matched" else alone)
-    return parts if all(part.named.outcome == "matched" for part in parts) else []
-
-
-def _listed(brackets: Iterable[str], hints: frozenset[str], text: str, lexicon: Lexicon) -> list[Part]:
-    """The foods that a bracket lists, or that stand behind a colon, in the state that the line tells.
-
-    As in `leftover roast veg (carrots parsnips)`.
-    """
-    told = hints | (frozenset(singular(word) for word in WORD.findall(text)) & frozenset(FITS))
-    for inside in brackets:
-        pieces = [piece for piece in SPLIT.split(inside) if piece.strip(ENDS)]
-        if len(pieces) == 1:
-            pieces = inside.split()
-        if not 2 <= len(pieces) <= MOST_PARTS or pieces[0].split()[0] in WITH:
-            continue
-        parts = [name_part(piece, told, lexicon, whole_name=True) for piece in pieces]
-        if len(parts) == 2 and parts[1].said in PRODUCTS:
-            continue  # mustard oil is no mustard and no oil
-        if all(part.named.outcome == "matched" for part in parts):
-            return parts
-    return []
 
 
 def _says_food(piece: str, lexicon: Lexicon) -> bool:

@@ -8,6 +8,8 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
 from calmlarder.matching.states import FITS
 
+_NOT_BEFORE = {"tom": frozenset({"yum", "yam", "kha", "ka", "collins"})}  # soups and a drink, and no tomatoes
+
 
 class Token(NamedTuple):
     """A word of a line: as typed, and the known words it stands for."""
@@ -64,4 +66,6 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
 
 def _may_be_short(word: str, before: str, after: str) -> bool:
     """`pot` is a container but in `sweet pot`, `mac` a name but in `mac and cheese`."""
+    if after in _NOT_BEFORE.get(word, ()):
+        return False
     return word not in ONLY_BESIDE or before in ONLY_BESIDE[word] or (word == "mac" and after in ONLY_BESIDE[word])

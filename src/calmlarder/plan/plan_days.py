@@ -63,13 +63,14 @@ def plan_days(
     end = start + seconds
     stop = stop or Stop()
     looked_at = _few_enough(lots, wanted, tables)
-    bound = bound and len(looked_at) == len(lots)  # of the best plan of some of the lots there is nothing to say
+    of_all = len(looked_at) == len(lots)  # of the best plan of some of the lots there is nothing to say
+    bound = bound and of_all
     house = house_of(looked_at, sittings, wanted, patterns, tables)
     kept = _own(house, pinned)
 
     def say(improver: Improver) -> None:
         if progress is not None:
-            progress(_so_far(improver, tables))
+            progress(_so_far(improver, tables, of_all))
 
     searching = Stop(end - seconds * (_BUY_SHARE if most_to_buy else 0), stop)
     improver = Improver(house, kept, tables, searching, say)
@@ -96,7 +97,7 @@ def plan_days(
 
     told = _told(house, dishes, tables, why)
     buy = worth_buying(house, dishes, tables, Stop(end, stop), most_to_buy) if most_to_buy else ()
-    gap = gap_percent(improver.cost, improver.bound) if improver.bound > -NEVER else None
+    gap = gap_percent(improver.cost, improver.bound) if of_all and improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
         gap_percent=gap,
@@ -144,8 +145,8 @@ def _own(house: PlanInstance, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
     return tuple(found)
 
 
-def _so_far(improver: Improver, tables: Tables) -> PlanSoFar:
-    known = improver.bound > -NEVER
+def _so_far(improver: Improver, tables: Tables, of_all: bool) -> PlanSoFar:
+    known = of_all and improver.bound > -NEVER
     return PlanSoFar(
         sittings=_told(improver.house, improver.dishes, tables, lambda _: ""),
         cost_points=improver.cost / POINT,

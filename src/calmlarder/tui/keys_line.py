@@ -59,8 +59,8 @@ class KeysLine(Footer):
     def bindings_changed(self, screen: Screen[Any]) -> None:
         """Made anew only where a key is another one: Textual asks at each change of focus, and styling keys is slow."""
         self._bindings_ready = True
-        if screen is self.screen and self._to_tell() != self._told:
-            super().bindings_changed(screen)
+        if self.is_attached and screen.app.app_focus and screen is self.screen and self._to_tell() != self._told:
+            self.refresh(recompose=True)
 
     def on_resize(self, event: events.Resize) -> None:
         """More fit, or fewer."""
