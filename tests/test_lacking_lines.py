@@ -5,6 +5,15 @@ import pytest
 from calmlarder.larder.reading import LarderReader
 
 
+def problem_of(line: str, reader: LarderReader) -> str:
+    """What is said of a line that gives no lot."""
+    found = reader.read(line, "line 1")
+    assert found is not None
+    assert not found.lots
+    assert found.problem is not None
+    return found.problem.what
+
+
 @pytest.mark.parametrize(
     "line",
     [
@@ -14,11 +23,7 @@ from calmlarder.larder.reading import LarderReader
     ],
 )  # fmt: skip
 def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> None:
-    found = reader.read(line, "line 1")
-    assert found is not None
-    assert not found.lots
-    assert found.problem is not None
-    assert "not eaten here" in found.problem.what
+    assert "not eaten here" in problem_of(line, reader)
 
 
 @pytest.mark.parametrize(
@@ -33,11 +38,7 @@ def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> No
     ],
 )  # fmt: skip
 def test_what_is_lacking_is_no_lot(line: str, reader: LarderReader) -> None:
-    found = reader.read(line, "line 1")
-    assert found is not None
-    assert not found.lots
-    assert found.problem is not None
-    assert "there is none" in found.problem.what
+    assert "there is none" in problem_of(line, reader)
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,7 @@
 """People and challenges on the screens, driven by keys (Textual's pilot)."""
 
 from collections.abc import Callable
-from datetime import timedelta
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -12,10 +12,11 @@ from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.history.felt import Scores
-from calmlarder.household.challenges import courses
+from calmlarder.household.challenges import courses, status
 from calmlarder.household.household import Household
-from calmlarder.household.people import people
+from calmlarder.household.people import change, people
 from calmlarder.intake.eaten import ME
+from calmlarder.render.course_text import status_text
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
@@ -74,6 +75,43 @@ def test_somebody_comes_changes_and_leaves(
         assert app.screen.query_one(OptionList).option_count == 1
 
     play(leave, size)
+
+
+def test_a_phase_has_its_first_day_and_a_weight_that_falls_sends_to_a_doctor(
+    play: Callable[..., None], home: Path, tables: Tables
+) -> None:
+    """Unmeant loss of weight is a red flag: AGA clinical practice update 2022, recalled."""
+    with Household(home, tables, TODAY - timedelta(days=35)) as kitchen:
+        change(kitchen, "me", {"phase": "elimination", "weight_kg": 70.0})
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f2", "enter")
+        await pilot.pause()
+        form = app.screen
+        assert isinstance(form, PersonForm)
+        for field, value in (("#since", "2031-01-01"), ("#since", "soon"), ("#weight", "much")):
+            form.query_one(field, Input).value = value
+            form.keep()
+            await pilot.pause()
+            assert app.screen is form, field
+            form.query_one(field, Input).value = "2026-02-20" if field == "#since" else ""
+        form.query_one("#weight", Input).value = "64,5"
+        form.keep()
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        assert "see a doctor" in app.screen._text
+
+    play(act)
+    with Household(home, tables, TODAY) as kitchen:
+        (me,) = people(kitchen)
+        assert (me.since, me.weight_kg) == (date(2026, 2, 20), 64.5)
+
+
+def test_the_challenge_screen_names_keys_and_no_commands(play: Callable[..., None], home: Path, tables: Tables) -> None:
+    with Household(home, tables, TODAY) as kitchen:
+        change(kitchen, "me", {"phase": "elimination", "weight_kg": 70.0})
+        told = status_text(status(kitchen, "me"), on_screen=True)
+        assert "calmlarder" not in told
 
 
 def test_esc_does_not_lose_an_allergen_unasked(play: Callable[..., None], home: Path, tables: Tables) -> None:

@@ -18,6 +18,7 @@ NO_LIMITS = "none"  # the profile of somebody whose gut needs none
 # Shares of a dish by appetite, of a usual one: common practice, no source.
 APPETITE = (0.3, 1.0, 2.0)
 CHILD, HUNGRY = 0.6, 1.3
+WEIGHT_KG = (2, 400)  # beyond is a slip of the keys: common practice, no source
 
 
 class Weighed(BaseModel):
@@ -26,7 +27,7 @@ class Weighed(BaseModel):
     model_config = ConfigDict(frozen=True)
 
     on: date
-    kg: Annotated[float, Field(ge=2, le=400)]
+    kg: Annotated[float, Field(ge=WEIGHT_KG[0], le=WEIGHT_KG[1])]
 
 
 class Person(BaseModel):
@@ -43,7 +44,7 @@ class Person(BaseModel):
     never: tuple[str, ...] = ()
     disliked: tuple[str, ...] = ()
     protein_g: Annotated[float, Field(ge=0, le=100)] = 20.0
-    weight_kg: Annotated[float | None, Field(ge=2, le=400)] = None
+    weight_kg: Annotated[float | None, Field(ge=WEIGHT_KG[0], le=WEIGHT_KG[1])] = None
     weighed: tuple[Weighed, ...] = ()  # day by day, as far as they said it
     age: Annotated[int | None, Field(ge=0, le=120)] = None
     appetite: Annotated[float, Field(ge=APPETITE[0], le=APPETITE[2])] = APPETITE[1]

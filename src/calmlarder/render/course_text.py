@@ -26,6 +26,7 @@ _ENDED = {
     "all doses eaten": "all doses were eaten",
 }
 _WHOLE_FROM_G = 10
+_IN_PEOPLE = "say it in People (Shift+F2)."
 _SETTLE = (
     "If you feel unwell, eat as in elimination until it settles; see a doctor if it is severe or does not settle in a "
     "few days."
@@ -214,8 +215,8 @@ def scored_object(scored: "Scored") -> dict[str, Any]:
     }
 
 
-def clock_text(clock: Clock) -> str:
-    """What the week of elimination asks for."""
+def clock_text(clock: Clock, on_screen: bool = False) -> str:
+    """What the week of elimination asks for; on a screen in its keys."""
     weeks = f"Elimination: {clock.weeks} week{'' if clock.weeks == 1 else 's'} so far."
     change = ""
     if clock.fell_by is not None and clock.before is not None and clock.now is not None:
@@ -224,9 +225,8 @@ def clock_text(clock: Clock) -> str:
             "the last week (0 calm, 10 the worst you know)."
         )
     if clock.says == "reintroduction":
-        return (
-            f"{weeks}{change} A clear change: time to try groups again, with a dietitian. `calmlarder challenge start`."
-        )
+        how = "n starts one." if on_screen else "`calmlarder challenge start`."
+        return f"{weeks}{change} A clear change: time to try groups again, with a dietitian. {how}"
     if clock.says == "end it":
         return (
             f"{weeks}{change} It is meant for 2 to 6 weeks, so it is time to end it, with a dietitian. If it has not "
@@ -234,7 +234,8 @@ def clock_text(clock: Clock) -> str:
             "before and to look for other help. Staying on it longer makes it harder to eat well."
         )
     if clock.says == "how is it going" and clock.fell_by is None:
-        return f"{weeks}{change} How is it going? `calmlarder challenge score 1 0 2 0` each day would show it."
+        how = "`feel 1 0 2 0` in the larder's line" if on_screen else "`calmlarder challenge score 1 0 2 0`"
+        return f"{weeks}{change} How is it going? {how} each day would show it."
     if clock.says == "how is it going":
         return f"{weeks}{change} How is it going? With a clear change, groups are tried again from week 4 on."
     return f"{weeks}{change}"
@@ -283,14 +284,13 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     limits = "" if who.profile == who.phase else f", limits: {who.profile}"
     lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
     if status.clock is not None:
-        lines.append(clock_text(status.clock))
+        lines.append(clock_text(status.clock, on_screen))
     if who.phase == "elimination" and who.since is None:
-        lines.append(f"When did it begin? `calmlarder people set {who.name} --phase elimination --since DATE`")
+        how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
+        lines.append(f"When did it begin? {how}")
     if status.weight_due:
-        lines.append(
-            "A month has gone by since your weight was noted. If you want to: `calmlarder people set "
-            f"{who.name} --weight KG`"
-        )
+        how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"
+        lines.append(f"A month has gone by since your weight was noted. If you want to: {how}")
     lines.append(why_today(status.today))
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:

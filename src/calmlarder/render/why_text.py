@@ -178,7 +178,7 @@ def _figures(why: Why, style: Style) -> Iterator[str]:
     unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in parts if part.not_measured]
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in parts if part.upper_ends]
     for said, told in (
-        ("Not measured in that food", unmeasured),
+        ("Figures not measured in that food, zeros among them", unmeasured),
         ("At most counts the upper end of a range, g in 100 g", ranges),
     ):
         if told:
@@ -191,7 +191,7 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
     if not share:
-        yield from style.hanging("All that counts in this dinner as planned was measured in those very foods.")
+        yield from style.hanging("All of the likely loads of this dinner was measured in those very foods.")
     else:
         yield from style.hanging(
             f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is "

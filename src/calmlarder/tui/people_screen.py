@@ -11,15 +11,18 @@ from textual.screen import Screen
 from textual.widgets import OptionList, Static
 
 from calmlarder.household import people
+from calmlarder.household.challenges import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
+from calmlarder.render.challenge_text import weight_words
 from calmlarder.render.course_text import limit_line
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.ask import Ask
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.page import Page
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -88,6 +91,9 @@ class PeopleScreen(Screen[None]):
             if values is not None:
                 people.change(self._kitchen, one.name, values)
                 self._show()
+                lost = stop_for_weight(self._kitchen, one.name) if "weight_kg" in values else ""
+                if lost:
+                    self.app.push_screen(Page(weight_words(lost)))
 
         self.app.push_screen(PersonForm(self._kitchen, one), lambda values: done(self, values))
 

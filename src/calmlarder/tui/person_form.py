@@ -1,5 +1,7 @@
 """What holds for one person, question by question."""
 
+import math
+from datetime import date
 from typing import Any
 
 from textual import on
@@ -9,10 +11,11 @@ from textual.widgets import Button, Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.household.people import with_limit
-from calmlarder.household.person import APPETITE, NO_LIMITS, Person
+from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, own_limit_of
 from calmlarder.intake.profile import OWN
+from calmlarder.matching.dates import parse_day
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.form import Form
 from calmlarder.tui.keys_line import KeysLine
@@ -48,9 +51,13 @@ class PersonForm(Form[dict[str, Any]]):
             )
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
             yield Field("Phase", phase, "of the low FODMAP approach", quiet=True)
+            since = Input(one.since.isoformat() if one.since else "", compact=True, id="since")
+            yield Field("Phase since", since, "its first day, such as 2026-03-12; empty: today, if new")
             percent = number_input(round(100 * one.appetite), "appetite")
             yield Field("Appetite, %", percent, "of a usual share; a child 60, hungry 130")
             yield Field("Protein, g", number_input(round(one.protein_g), "protein_g"), "at a dinner")
+            last = "" if one.weight_kg is None else f"; {one.weight_kg:g} when last said"
+            yield Field("Weight today, kg", Input(compact=True, id="weight"), f"may stay empty{last}")
             yield Field("A limit of their own", Input(compact=True, id="limit"), _LIMIT)
             yield Field("Who says so", Input(compact=True, id="said-by"), "such as my dietitian")
             yield Button("Keep", compact=True, id="keep")
@@ -90,8 +97,10 @@ class PersonForm(Form[dict[str, Any]]):
             "appetite": numbers["appetite"] / 100,
             "protein_g": float(numbers["protein_g"]),
         }
-        if values["phase"] != one.phase:
-            values["since"] = self._kitchen.today
+        since, weight = self._since(values["phase"] != one.phase), self._weight()
+        if since is None or weight is None:
+            return None
+        values |= since | weight
         line = self.query_one("#limit", Input).value
         if line.strip():
             own = own_limit_of(line, self.query_one("#said-by", Input).value, self._kitchen.today)
@@ -100,6 +109,40 @@ class PersonForm(Form[dict[str, Any]]):
                 return None
             values["own_limits"] = [limit.model_dump() for limit in with_limit(one, own)]
         return values
+
+    def _since(self, is_new: bool) -> dict[str, date] | None:
+        """The first day of the phase where it is another one; today where only the phase is. None for no day."""
+        text, held = self.query_one("#since", Input).value.strip(), self._one.since
+        if text in {"", held.isoformat() if held else ""}:
+            return {"since": self._kitchen.today} if is_new else {}
+        try:
+            day = parse_day(text, self._kitchen.today)
+        except ValueError as error:
+            self._wrong("since", f"{error}: write it like 2026-03-12")
+            return None
+        if day > self._kitchen.today:
+            self._wrong("since", "that day is still to come")
+            return None
+        return {"since": day}
+
+    def _weight(self) -> dict[str, float] | None:
+        """The weight of today, where it is said. None for no weight."""
+        text = self.query_one("#weight", Input).value.strip().replace(",", ".")
+        least, most = WEIGHT_KG
+        try:
+            weight = float(text) if text else None
+        except ValueError:
+            weight = math.nan
+        if weight is None:
+            return {}
+        if not least <= weight <= most:
+            self._wrong("weight", f"a number of kg from {least} to {most}, such as 62.5")
+            return None
+        return {"weight_kg": weight}
+
+    def _wrong(self, name: str, said: str) -> None:
+        self._field(name).wrong(said)
+        self.query_one(f"#{name}").focus()
 
     def _numbers(self) -> dict[str, int] | None:
         found = {}

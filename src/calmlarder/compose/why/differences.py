@@ -56,9 +56,9 @@ def _listed(things: list[str]) -> str:
 def _numbers(tonight: Dinner, other: Dinner) -> Iterator[Difference]:
     mine, theirs = tonight.rescued, other.rescued
     if abs(theirs.portions - mine.portions) >= 0.01:
-        yield _told("rescued", mine.portions, theirs.portions, "portion rescued", "portions rescued")
+        yield _told("rescued", mine.portions, theirs.portions, "portion used up in time", "portions used up in time")
     if len(theirs.lots_finished) != len(mine.lots_finished):
-        yield _told("finished", len(mine.lots_finished), len(theirs.lots_finished), "lot used up", "lots used up")
+        yield _told("finished", len(mine.lots_finished), len(theirs.lots_finished), "item used up", "items used up")
     if len(other.weigh_first) != len(tonight.weigh_first):
         yield _told("weighings", len(tonight.weigh_first), len(other.weigh_first), "weighing", "weighings")
     if other.minutes != tonight.minutes:
