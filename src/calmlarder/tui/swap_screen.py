@@ -15,7 +15,7 @@ from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.hanging import READABLE, Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROWEST = 40
@@ -85,7 +85,7 @@ class SwapScreen(Screen[Swapped | None]):
         from calmlarder.render.swap_text import substitute_text
 
         place = self.query_one("#swap", Hanging)
-        style = Style(False, True, max(_NARROWEST, place.size.width))
+        style = Style(False, True, max(_NARROWEST, min(READABLE, place.size.width)))
         place.update(substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style))
 
     @on(OptionList.OptionSelected)

@@ -7,7 +7,7 @@ from rich.text import Text
 
 from calmlarder.tui.widgets.drawn import Drawn
 
-_READABLE = 100  # columns of a line
+READABLE = 100  # columns of a line
 _BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
 _AT = re.compile(r" *\w* *\d+:\d\d  ")  # a time in front of what happens then
 _PALE = re.compile(r"[▒░]+")
@@ -39,7 +39,7 @@ class Hanging(Drawn):
             heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
             at = _AT.match(line)
             indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
-            lines = wrap(line, min(width, _READABLE), subsequent_indent=indent) or [""]
+            lines = wrap(line, min(width, READABLE), subsequent_indent=indent) or [""]
             text.append("\n" if number else "")
             text.append("\n".join(lines), style="bold" if heading else "")
         text.highlight_regex(_BARS, self.tone("accent"))
