@@ -31,7 +31,7 @@ from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.told import told_faults
 
-_PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch
+_PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 

@@ -21,6 +21,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import DIETS, Method
 
+# Weights and shares of what is served apart: ours; common practice, no source.
 OWN_PAN, AT_TABLE = 24, 10  # points: another pan to mind and wash; a thing to put on the table
 TOLERATED = 30  # points, for each person: a food they tolerate and the shared dish cannot hold
 _LEAST_PROTEIN_G = 3.0  # so little short is left alone

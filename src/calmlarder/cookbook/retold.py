@@ -12,7 +12,7 @@ _COUNT = rf"(?:\d[\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2
 _APART = re.compile(
     rf"(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
 )
-_MOST_APART = 5
+_MOST_APART = 5  # amounts on one line; more is a list: ours
 _COLOURED = re.compile(rf"({_COUNT}) (?:(?:small|medium|large) )?({'|'.join(sorted(COLOURS))})")
 # Of these a name before them may make another food; of olives, potatoes and the like it is a sort.
 _OTHER_THINGS = (GENERIC - {"olive", "potato", "tomato", "onion", "ham", "lettuce"}) | DECIDING | DISHES

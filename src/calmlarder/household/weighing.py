@@ -9,8 +9,8 @@ from calmlarder.household.person import Person, Weighed
 
 LOST_KG, LOST_SHARE = 3.0, 0.05
 _LOOK_BACK_DAYS = 183  # half a year, as the question is usually asked: common practice
-_AGAIN_DAYS = 30
-_MOST_KEPT = 36
+_AGAIN_DAYS = 30  # asked monthly: the agreed specification
+_MOST_KEPT = 36  # weights: three years of months; ours
 
 
 def with_weight(person: Person, kg: float, today: date) -> tuple[Weighed, ...]:

@@ -30,6 +30,7 @@ from calmlarder.tables.household import PINCH
 from calmlarder.tables.vocabulary import Method
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
+# Minutes of work in a kitchen: common practice, no source.
 _WEIGHING = 1
 _BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
 _BOILING_WATER = 5

@@ -35,7 +35,7 @@ _NEAREST = {
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
     "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
-_SMALL_TIN_GRAMS = 180  # what is drained from a small one, of fish say, which is no fifth of a large tin
+_SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
 _OF_A_SMALL_TIN = 0.7  # common practice, no source
 _GROSS_TIN_GRAMS = 400  # a standard tin with its liquid: common practice, no source
 _CUP_ML = 236.6  # the US cup, which the tables' cups are of: NIST Handbook 44, Appendix C
