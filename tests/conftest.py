@@ -3,6 +3,7 @@
 import inspect
 import os
 import shutil
+import signal
 from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
@@ -36,9 +37,15 @@ settings.load_profile("calm")
 
 
 def pytest_configure() -> None:
-    """Homes of a test are written to memory: every action waits for the disk otherwise, longer than it computes."""
+    """Homes of a test are written to memory, and Ctrl-C is heard: neither hangs on how the tests were started.
+
+    Every action waits for the disk otherwise, longer than it computes.
+    """
     if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM:
         os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(_MEMORY))
+    # A shell starts what it puts in the background deaf to Ctrl-C, and children inherit that.
+    if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
 
 
 @pytest.fixture(autouse=True)
