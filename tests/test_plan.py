@@ -461,7 +461,7 @@ def test_ctrl_c_keeps_the_best_plan_so_far(
 ) -> None:
     """The key comes when the first plan is there, whenever that is."""
     larder = tmp_path / "larder.txt"
-    larder.write_text("\n".join(larder_lines(tables, 40, 2)), encoding="utf-8")
+    larder.write_text("\n".join(larder_lines(tables, 60, 2)), encoding="utf-8")
     pressed: list[int] = []
 
     def press(_: object) -> None:
@@ -471,7 +471,7 @@ def test_ctrl_c_keeps_the_best_plan_so_far(
 
     work = planning_of_household.plan
     monkeypatch.setattr(planning_of_household, "plan", lambda asked, _: work(asked, press))
-    common = ["plan", "--larder", str(larder), "--today", "2026-03-11", "--days", "4", "--buy", "0", "--json"]
+    common = ["plan", "--larder", str(larder), "--today", "2026-03-11", "--days", "6", "--buy", "0", "--json"]
     assert main([*common, "--seconds", "600"]) == 0
     assert pressed
     assert json.loads(capsys.readouterr().out)["status"] == "stopped"
