@@ -5,7 +5,7 @@ from itertools import zip_longest
 
 from rapidfuzz.distance import DamerauLevenshtein
 
-from calmlarder.matching.lexicon import PERCENT, Lexicon
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import (
     COLOURS,
     DECIDING,
@@ -17,6 +17,7 @@ from calmlarder.matching.notes import (
     SELF_MADE,
     is_note,
 )
+from calmlarder.matching.phrasing import PERCENT
 from calmlarder.matching.readings import Reading
 from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Token, Words
@@ -25,6 +26,10 @@ from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_NOT_RAW_IN_JARS = frozenset({
+    "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
+    "citrus", "herb",
+})  # fmt: skip
 
 
 def left_over(reading: Reading, words: Words) -> frozenset[str]:
@@ -42,6 +47,9 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
+    if food.state == "raw" and food.kind in _NOT_RAW_IN_JARS and "jar" not in reading.takes:
+        if any(token.typed == "jar" for token in words.tokens):
+            yield "jar"  # a jar of cherries is none of fresh ones
     if "roast" in words.told and food.kind in {"nut", "seed", "pulse", "grain"}:
         yield "roast"  # a nut roast is no roasted nut
 

@@ -19,6 +19,7 @@ from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
+from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.several import parts_of
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.words import plain, words_of
@@ -106,6 +107,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = plainly_put(rest)
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
