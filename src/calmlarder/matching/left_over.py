@@ -47,11 +47,16 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
-    if food.state == "raw" and food.kind in _NOT_RAW_IN_JARS and "jar" not in reading.takes:
-        if any(token.typed == "jar" for token in words.tokens):
-            yield "jar"  # a jar of cherries is none of fresh ones
+    if _jarred(reading, food, words):
+        yield "jar"
     if "roast" in words.told and food.kind in {"nut", "seed", "pulse", "grain"}:
         yield "roast"  # a nut roast is no roasted nut
+
+
+def _jarred(reading: Reading, food: Food, words: Words) -> bool:
+    """Whether a jar is told of what is fresh: a jar of cherries is none of fresh ones."""
+    fresh = food.state == "raw" and food.kind in _NOT_RAW_IN_JARS and "jar" not in reading.takes
+    return fresh and any(token.typed == "jar" for token in words.tokens)
 
 
 def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:

@@ -59,6 +59,12 @@ _OF_A_PART = re.compile(
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
 )
+# The same the other way round: `slimy end`, `brown bits`.
+_A_PART_OF_IT = re.compile(
+    r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
+    r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
+    r"\s*(?:$|[,;.)]))\w+"
+)
 # What is left of a thing is no leftover: `leftover bit of ginger`.
 _LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
 _AS_BIG_AS = re.compile(
@@ -120,7 +126,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(_OF_A_PART.sub("", without_the_bad(rest)))
+    phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"

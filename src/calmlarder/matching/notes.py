@@ -27,7 +27,8 @@ HARMLESS = frozenset({
     "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
     "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
-    "inoil", "inbrine", "inwater", "onbone", "offbone", "lean", "sized", "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+    "inoil", "inbrine", "inwater", "onbone", "offbone", "lean", "sized",
+    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({

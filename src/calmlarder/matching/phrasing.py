@@ -16,7 +16,9 @@ _JARS = r"(jars?|tins?|cans?|pouch(?:es)?|cartons?)"
 _IN_BRACKET = re.compile(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
 _IN_JAR = re.compile(rf"(?<=[a-z]) (?:in|from) (?:an? |the )?{_JARS}\b(?! of\b)")
 # Herbs stand in it, whatever it once held.
-_IN_WATER = re.compile(r"\b(?:in|sitting in|standing in) (?:an? |the )?(?:jar|glass|mug|jug|vase|cup|tumbler)(?: of water)\b")
+_IN_WATER = re.compile(
+    r"\b(?:in|sitting in|standing in) (?:an? |the )?(?:jar|glass|mug|jug|vase|cup|tumbler)(?: of water)\b"
+)
 
 
 def one_word(text: str) -> str:
