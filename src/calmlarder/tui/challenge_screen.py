@@ -20,15 +20,14 @@ from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_history, course_text, entry_text
 from calmlarder.render.challenge_text import see_a_doctor
-from calmlarder.tui.ask import Ask
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
-from calmlarder.tui.widgets.check_list import CheckList
 from calmlarder.tui.widgets.modal import Modal
+from calmlarder.tui.widgets.pick import CheckList
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200

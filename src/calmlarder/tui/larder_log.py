@@ -11,7 +11,7 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.tui.describe import meaning
+from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.log_line import LogLine, four_of, gut_meaning, gut_of
 from calmlarder.tui.plate_line import plate_of, plate_words
 
