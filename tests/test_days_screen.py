@@ -13,9 +13,9 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.larder_log import gut_of, log_line
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, TODAY, type_line
 

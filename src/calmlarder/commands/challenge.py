@@ -155,7 +155,7 @@ def history(options: given.Challenge) -> int:
 
 def page(options: given.ForDietitian) -> int:
     """The page for the dietitian. Raises CannotGoOn where the file cannot be written."""
-    from calmlarder.household.dietitian import page_of, write_page
+    from calmlarder.household.sharing import page_of, write_page
     from calmlarder.render.dietitian_page import markdown
 
     with household_of(options) as household:

@@ -10,9 +10,9 @@ from calmlarder.commands import given
 from calmlarder.commands.inputs import home_of, household_of, lines_typed
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
+from calmlarder.household.backup import copy_made, start_from_copy
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, as_seen, keep_lines, move_to, numbered, write_anew
-from calmlarder.household.restoring import copy_made, start_from_copy
 from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import lot_line

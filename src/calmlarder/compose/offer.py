@@ -8,8 +8,7 @@ from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

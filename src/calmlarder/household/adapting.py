@@ -26,8 +26,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.swapping import grams_to_eat
 from calmlarder.household.table import Seats, eaters_at
 from calmlarder.intake.table import table_profile
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.render.adapt_json import adapt_object, at_home_object
 from calmlarder.tables.vocabulary import DIETS
 

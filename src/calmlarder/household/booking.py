@@ -14,8 +14,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
-from calmlarder.larder.lot import CRUMB_GRAMS, Lot, lot_line
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import CRUMB_GRAMS, Lot, lot_line, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import OF_TONIGHT
 from calmlarder.store.logs import KeptEaten, content_of, ended, entries

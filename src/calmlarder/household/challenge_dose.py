@@ -10,8 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.intake.dose import CHALLENGE, Dose, rest_entry
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.groups import food_figures
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.reintroduction.events import Event
 from calmlarder.reintroduction.foods import grams_for
 from calmlarder.reintroduction.ladders import group_of

@@ -5,9 +5,8 @@ from datetime import date, timedelta
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.lot import Lot, LotDate, why_unfit
 from calmlarder.larder.urgency import COOKED_STATES
-from calmlarder.larder.usable import why_unfit
 from calmlarder.tables.book import Tables
 
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled).

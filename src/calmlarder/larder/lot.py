@@ -93,3 +93,16 @@ def lot_line(lot: Lot, tables: Tables) -> str:
     parts += [lot.condition] if lot.condition else []
     owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
     return f"{', '.join(parts)}, in the {lot.place}{owner}"
+
+
+def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
+    """Why nobody may cook with this lot, or None; `use_shared` lets others' things pass."""
+    if lot.to_bin:
+        return f"{lot.condition}: put it in the bin, do not taste it"
+    if lot.is_unsafe:
+        return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
+    if lot.owner and not (lot.owner_agrees or use_shared):
+        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok) behind it"
+    if lot.kept_for:
+        return f"it is kept for {lot.kept_for}: write the line without that to use it now"
+    return None

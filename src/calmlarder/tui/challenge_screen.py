@@ -182,7 +182,7 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def action_write(self) -> None:
         """A file to take along; nothing is sent anywhere."""
-        from calmlarder.household.dietitian import write_page
+        from calmlarder.household.sharing import write_page
 
         @told
         def named(_: ChallengeScreen, name: str | None) -> None:
