@@ -7,8 +7,7 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from calmlarder.store.eaten import may_count
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended, may_count
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice

@@ -29,7 +29,7 @@ from calmlarder.larder.urgency import Urgency
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.events import Event
 from calmlarder.store.documents import PLACES, Place, Unreadable, upgraded, version_of
-from calmlarder.store.eaten import content_of
+from calmlarder.store.logs import content_of
 from calmlarder.store.whole import replace_whole, whole
 from calmlarder.tables.load import TABLE_FILES, load_tables
 from calmlarder.tables.places import shipped

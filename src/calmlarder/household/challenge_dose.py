@@ -15,7 +15,7 @@ from calmlarder.larder.usable import why_unfit
 from calmlarder.reintroduction.events import Event
 from calmlarder.reintroduction.foods import grams_for
 from calmlarder.reintroduction.ladders import group_of
-from calmlarder.store.challenges import keep
+from calmlarder.store.logs import keep_events
 from calmlarder.tables.book import Tables
 
 if TYPE_CHECKING:
@@ -128,4 +128,4 @@ def keep_doses(household: Household, doses: Sequence[Dose], at: datetime) -> Non
             event = dose_event(due, at)
             new.append(event.model_copy(update={"grams": dose.grams, "food": dose.food}))
     if new:
-        keep(household.store, new, "eat the dose of a challenge")
+        keep_events(household.store, new, "eat the dose of a challenge")

@@ -54,7 +54,7 @@ _LOADED_LATER = (
     "calmlarder.checks.plan",
     "calmlarder.household.checked",
     "calmlarder.render.plan_text",
-    "calmlarder.render.plan_json",
+    "calmlarder.render.json",
 )
 
 
