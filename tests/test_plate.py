@@ -183,7 +183,7 @@ def run(capsys: Any, home: Path, *words: str) -> tuple[int, dict[str, Any]]:
 
 
 def test_lunch_is_a_word_for_the_packed_meal(tmp_path: Path, capsys: Any) -> None:
-    read = [run(capsys, tmp_path, "170 g firm tofu", "--meal", word) for word in ("lunch", "packed")]
+    read = [run(capsys, tmp_path, "plate", "170 g firm tofu", "--meal", word) for word in ("lunch", "packed")]
     assert read[0] == read[1]
     assert read[0][1]["fits"] is True
 
