@@ -1,4 +1,4 @@
-"""What can be shared: the dinner proposed or cooked last, the last plan, the last adapted recipe, lists, a page for a dietitian.
+"""What can be shared: the last dinner, plan and adapted recipe, lists, and a page for a dietitian.
 
 Each was checked before it was shown, and is kept with a checksum as it was then.
 """
