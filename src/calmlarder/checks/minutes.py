@@ -15,7 +15,8 @@ _STATE = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _LABEL = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$")
-_AMOUNT = re.compile(r"\b(?:all )?\d+ g ")
+_FOOD = "\x00"  # stands for a food's name
+_AMOUNT = re.compile(rf"\b(?:(?:all )?\d+ g |a pinch of )?{_FOOD}")
 _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts
 _HOT = {"ring", "oven", "microwave"}
@@ -84,11 +85,19 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         if food is None or method in {"raw", "microwave"} or (eaten_cold and food["state"] in COOKED):
             continue
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
-        starts = [moment["start_min"] for moment in timeline if use["food"] in moment["adds"]]
-        hot = [(one["start_min"], one["start_min"] + one["minutes"]) for one in timeline if one["equipment"] in _HOT]
-        longest = max((end - max(start, begin) for start in starts for begin, end in hot if end >= start), default=0)
+        comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
+        own = [moment["minutes"] for moment in comes_in if moment["equipment"] in _HOT and moment["minutes"]]
+        longest = max(own or [left for moment in comes_in for left in _left(moment, timeline)], default=0)
         if longest < wanted:
             yield f"{food['name']} is on the heat for {longest} minutes, it wants {wanted}"
+
+
+def _left(moment: Mapping[str, Any], timeline: Sequence[Mapping[str, Any]]) -> Iterator[int]:
+    """How long anything is on the heat from when a thing comes in, that which it joins or a later one."""
+    for one in timeline:
+        end = one["start_min"] + one["minutes"]
+        if one["equipment"] in _HOT and end >= moment["start_min"]:
+            yield end - max(moment["start_min"], one["start_min"])
 
 
 def _numbers(words: Sequence[str], lead: str) -> list[int]:
@@ -112,8 +121,8 @@ def _names(dinner: Mapping[str, Any]) -> list[str]:
 
 def _words(text: str, names: Sequence[str]) -> list[str]:
     """The words of a step or of a piece of work without foods, amounts and small words."""
-    plain = _OIL.sub("oil", _AMOUNT.sub("", text.lower()))
+    plain = _OIL.sub("oil", text.lower())
     for name in names:
-        plain = re.sub(rf"(?<![\w-]){re.escape(name)}(?![\w-])", " ", plain)
-    plain = re.sub(r"\ba pinch of(?=\s*(?:$|[,.;]|and\b))", " ", plain)
+        plain = re.sub(rf"(?<![\w-]){re.escape(name)}(?![\w-])", _FOOD, plain)
+    plain = _AMOUNT.sub(" ", plain)
     return [word for word in re.findall(r"[^\W_]+", plain) if word not in _SMALL_WORDS]
