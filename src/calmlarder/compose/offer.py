@@ -65,8 +65,6 @@ def offer(
         why = f"only the {len(offered)} that go first were looked at"
         excluded.append(Excluded(BEYOND, f"{beyond} more things", why))
     if wanted.doses:
-        from calmlarder.compose.offer import dosed
-
         found, left_out = dosed(offered, wanted, tables)
         return found, (*excluded, *left_out)
     return offered, tuple(excluded)
