@@ -9,10 +9,10 @@ from functools import partial
 from typing import Any
 
 from calmlarder.compose import compose as module
-from calmlarder.compose.compose import Composed
+from calmlarder.compose.compose import Asked, Composed
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import Progress
+from calmlarder.compose.search import Watch
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.larder.lot import Lot
@@ -26,31 +26,24 @@ from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.tables.book import Tables
 from read_once import SHIPPED, load_tables
 
-_compose_anew = module.compose
+_composed_anew = module._composed
 _kept: dict[str, tuple[Composed, list[Plan]]] = {}
 _planned: dict[str, tuple[Planned, list[PlanSoFar]]] = {}
 _first_anew = partial(plan_days, seconds=600.0, rounds=0, bound=False, most_to_buy=0)
 
 
 def install() -> None:
-    """Whoever imports the function from now on has this one."""
-    module.compose = compose
+    """What finds the dinners of every request asks here first."""
+    module._composed = composed  # type: ignore[assignment]
 
 
-def compose(
-    lots: Sequence[Lot],
-    wanted: DinnerRequest,
-    patterns: Sequence[Pattern],
-    tables: Tables,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
-    otherwise: Callable[[], tuple[Dinner, ...]] = tuple,
-) -> Composed:
+def composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Composed:
     """As the program's own, which is called where nothing is kept."""
-    if not _is_shipped(patterns, tables):
-        return _compose_anew(lots, wanted, patterns, tables, progress, stop, otherwise)
-    asked = repr(([*lots], wanted, module._NEAREST_SECONDS, otherwise is tuple))
-    if asked not in _kept:
+    if not _is_shipped(asked.patterns, asked.tables):
+        return _composed_anew(asked, otherwise)
+    progress, stop = asked.watch
+    key = repr(([*asked.lots], asked.wanted, module._NEAREST_SECONDS, otherwise is tuple))
+    if key not in _kept:
         plans: list[Plan] = []
 
         def heard(plan: Plan) -> None:
@@ -58,15 +51,15 @@ def compose(
             if progress is not None:
                 progress(plan)
 
-        composed = _compose_anew(lots, wanted, patterns, tables, heard, stop, otherwise)
+        found = _composed_anew(asked._replace(watch=Watch(heard, stop)), otherwise)
         if stop is not None and stop.asked:
-            return composed
-        _kept[asked] = composed, plans
-        return composed
-    composed, plans = _kept[asked]
+            return found
+        _kept[key] = found, plans
+        return found
+    found, plans = _kept[key]
     for plan in plans if progress is not None else ():
         progress(plan)
-    return composed
+    return found
 
 
 def first_plan(

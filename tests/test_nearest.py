@@ -15,7 +15,7 @@ import pytest
 from by_hand import EXACT, SITTING, VARNEY_2017, foods, known, leaves, likely
 from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
-from calmlarder.compose.compose import Composed, compose, keeping_days
+from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import tightened
@@ -78,7 +78,7 @@ def test_the_best_of_what_gives_is_that_of_scipy(
         found
         for first in range(seed, seed + len(patterns))
         for chosen in [[patterns[(first + step * 7) % len(patterns)] for step in range(3)]]
-        for found in [near_search(lots, wanted, chosen, tables, keeping_days(tables))]
+        for found in [near_search(lots, wanted, chosen, tables)]
         if any(problem.fillable for problem in found.problems)
     )
     problems = [problem for problem in looked_at.problems if problem.fillable]

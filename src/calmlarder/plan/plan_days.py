@@ -8,7 +8,7 @@ from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import search
+from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
@@ -198,7 +198,7 @@ def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], ta
         return "stopped before anything was found for it"
     if left <= 0:
         return "nothing was found for it in the time"
-    found = search(problems(wanted), 1, left, stop=stop)
+    found = search(problems(wanted), 1, left, How(watch=Watch(stop=stop)))
     if found.plans:
         return "what the other meals leave makes no dish within the limits"
     return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))
