@@ -18,11 +18,11 @@ from calmlarder.cli import main
 from calmlarder.compose.compose import Composed, compose, keeping_days
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Market
+from calmlarder.compose.near_search import tightened
 from calmlarder.compose.nearest import Nearest, giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
-from calmlarder.compose.tighten_amounts import tightened
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern

@@ -8,7 +8,6 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.dishes import cookable, not_cookable
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
@@ -16,6 +15,7 @@ from calmlarder.compose.offer import BEYOND, Excluded, Offered, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import Found, Progress, search
+from calmlarder.compose.shortlist import cookable, not_cookable
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of

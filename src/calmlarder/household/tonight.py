@@ -35,7 +35,7 @@ def tonight(
     evening: Evening, better: "Callable[[Dinner], object] | None" = None, stop: "Stop | None" = None
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
-    from calmlarder.compose.at_table import compose_at_table
+    from calmlarder.compose.apart import compose_at_table
     from calmlarder.compose.compose import compose
     from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of

@@ -6,8 +6,7 @@ from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, Dish, PlanInstance
-from calmlarder.plan.opening import opened_on, too_near
+from calmlarder.plan.columns import Column, Dish, PlanInstance, opened_on, too_near
 from calmlarder.plan.weights import APART_DAYS
 
 _FEW = 6  # patterns looked at before the others: ours
