@@ -4,8 +4,8 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 this file finds must not depend on what it checks.
 """
 
-import tomllib
 import re
+import tomllib
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from datetime import date
