@@ -6,6 +6,7 @@ Cut-offs: Varney et al. 2017 (J Gastroenterol Hepatol 32 Suppl 1:53-61); total o
 
 import copy
 import json
+import time
 from collections import Counter
 from collections.abc import Callable, Sequence
 from typing import Any
@@ -23,6 +24,7 @@ from calmlarder.compose.nearest import Nearest, giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
+from calmlarder.compose.stop import Stop
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -82,7 +84,7 @@ def test_the_best_of_what_gives_is_that_of_scipy(
         if any(problem.fillable for problem in found.problems)
     )
     problems = [problem for problem in looked_at.problems if problem.fillable]
-    ours = looked_at.best(giving_rules(minutes), 30, [], None)
+    ours = looked_at.best(giving_rules(minutes), [], Stop(time.monotonic() + 30))
     theirs = best_score(problems, Giving(minutes))
     assert ours.certain
     assert (ours.plan is not None) == (theirs.score is not None)
