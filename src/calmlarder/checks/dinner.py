@@ -4,6 +4,7 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 this file finds must not depend on what it checks.
 """
 
+import re
 import tomllib
 from collections import Counter
 from collections.abc import Mapping, Sequence
@@ -230,7 +231,9 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
     pinches = {use["food"] for use in dinner["uses"] if use["household"] == "a pinch"}
     for food in (food for food, times in used.items() if times == 1 and food in foods):
         words = f"a pinch of {names[food]}" if food in pinches else f"{grams[food]} g {names[food]}"
-        said = [(number, step.find(words)) for number, step in enumerate(dinner["steps"]) if words in step]
+        counted = rf"|(?<!\d)\d+ {re.escape(names[food])} \({grams[food]} g\)"  # 2 eggs (110 g)
+        there = [(n, re.search(re.escape(words) + counted, step)) for n, step in enumerate(dinner["steps"])]
+        said = [(number, found.start()) for number, found in there if found]
         if len(said) != 1:
             faults.append(f"the steps say `{words}` {len(said)} times")
         elif not dinner["steps"][said[0][0]].startswith("Weigh "):

@@ -65,8 +65,6 @@ def offer(
         why = f"only the {len(offered)} that go first were looked at"
         excluded.append(Excluded(BEYOND, f"{beyond} more things", why))
     if wanted.doses:
-        from calmlarder.compose.offer import dosed
-
         found, left_out = dosed(offered, wanted, tables)
         return found, (*excluded, *left_out)
     return offered, tuple(excluded)
@@ -131,3 +129,9 @@ def dosed(
 def is_lot_for(grams: float, unit_grams: int, dose: Dose) -> bool:
     """Whether a lot may hold the dose of the dish: more than a step of it stays, so that it is weighed."""
     return dose.in_dish and grams >= dose.grams + unit_grams
+
+
+def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
+    """Days each food of the tables, or of those given, keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
+    return {food: row.days if row else None for food, row in rows.items()}

@@ -229,8 +229,6 @@ def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
     """
     if not problem.wanted.table:
         return _limit_rows(problem)
-    from calmlarder.compose.problem import without_implied
-
     return without_implied(list(_limit_rows(problem)))
 
 
