@@ -16,7 +16,9 @@ _STATE = re.compile(
 )
 _LABEL = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$")
 _FOOD = "\x00"  # stands for a food's name
-_AMOUNT = re.compile(rf"\b(?:(?:all )?\d+ g |a pinch of )?{_FOOD}")
+_AMOUNT = re.compile(
+    rf"(?:\b(?:all )?\d+ (?:g )?|\ba pinch of )?{_FOOD}(?: \((?:\d+ g|[^()]* juice)\))?"
+)  # 2 eggs (110 g)
 _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts
 _HOT = {"ring", "oven", "microwave"}
