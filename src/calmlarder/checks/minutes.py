@@ -22,6 +22,7 @@ _AMOUNT = re.compile(
 _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts
 _HOT = {"ring", "oven", "microwave"}
+_COOKS_ON = {"aromatic", "spice", "topping"}  # goes in first and cooks on with what follows, or is scattered over
 _END = "."
 
 
@@ -82,9 +83,13 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
     eaten_cold = not {"dinner", "breakfast"}.intersection(pattern["sittings"])
     timeline = dinner["timeline"]
     for use in dinner["uses"]:
-        food, method = foods.get(use["food"]), pattern["slots"][use["slot"]]["method"]
-        # In the microwave it depends on how much there is; what is cooked goes into a cold box as it is.
+        food, slot = foods.get(use["food"]), pattern["slots"][use["slot"]]
+        method = slot["method"]
+        # In the microwave it depends on how much there is; what is cooked goes into a cold box as it is. Of eggs
+        # `checks/shown.py` wants the sign that they are set: stirred into a soup they are sooner than boiled whole.
         if food is None or method in {"raw", "microwave"} or (eaten_cold and food["state"] in COOKED):
+            continue
+        if slot["role"] in _COOKS_ON or food["kind"] == "egg":
             continue
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
