@@ -21,7 +21,7 @@ def names_of(foods: set[str], tables: Tables) -> Names:
 
 
 # Last words of names that stand for other things in steps: a step's `oil` may be any.
-_WITH = re.compile(r" (?:with|without|in|from|of|and) ")
+_WITH = re.compile(r" (?:with|without|in|from|of) ")
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick half end"))
 
 

@@ -17,6 +17,9 @@ _FLESH = frozenset({"meat", "poultry", "fish"})
 
 def either_of(rest: str, told: frozenset[str], names: IngredientNames, tables: Tables) -> list[Part]:
     """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
+    whole_name = rest.split(",")[0]
+    if "without" in whole_name and names.is_name(whole_name):
+        return [names.part(whole_name, told)]  # `salsa without onion or garlic`
     head = without_tail(rest)
     pieces = [take_quantity(piece).rest for piece in OR.split(head)]
     pieces = pieces[:1] + [piece for piece in pieces[1:] if piece not in _THE_SAME]

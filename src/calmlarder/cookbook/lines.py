@@ -96,9 +96,9 @@ class LineReader:
         bare = OPTIONAL.sub(" ", line)
         found, notes = amounts_of(no_inches(both_parts(bare)))
         rest = found.rest.strip(" ,.;:-*_")
-        unit_alone = found.main is not None and found.main.unit is not None and names_nothing(rest)
-        if unit_alone and self._names.match(found.main.unit, frozenset()).score >= _WHOLE:
-            rest = f"{found.main.unit}, {rest}"  # `1 baguette`: a measure that is a food
+        unit = found.main.unit if found.main is not None else None
+        if unit is not None and names_nothing(rest) and self._names.match(unit, frozenset()).score >= _WHOLE:
+            rest = f"{unit}, {rest}"  # `1 baguette`: a measure that is a food
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
         freed_name = self._freed(rest, notes)

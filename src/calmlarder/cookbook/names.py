@@ -76,6 +76,10 @@ class IngredientNames:
         """By its American spelling a mixture, and garlic in most: the reading that holds more, which is said."""
         return Part(self._named("chili powder blend", frozenset()), None, (), ("a mix, with garlic",))
 
+    def is_name(self, text: str) -> bool:
+        """Whether a text is, in any order of its words, a name of a food in full."""
+        return self._matcher.is_name(text)
+
     def match(self, text: str, told: frozenset[str]) -> Match:
         """The food of a name; `told` are words of its whole line."""
         hints = told & _HINTS
