@@ -140,6 +140,10 @@ def _swapped_allium(line: Counted, tables: Tables) -> bool:
     )
 
 
+def _is_spice(food: Food) -> bool:
+    return food.roles[0] == "spice"
+
+
 def _is_allium(food: Food) -> bool:
     """Onion, garlic and their like, fresh or as a powder."""
     return food.kind == "allium" or food.id in _POWDERS
@@ -188,13 +192,13 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
         for part, one in zip(candidate.parts, lines, strict=True)
     )
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
-    parts = prices.ANOTHER_PART * (len(lines) - 1)
+    more = sum(prices.ANOTHER_SPICE if _is_spice(part.food) else prices.ANOTHER_PART for part in candidate.parts[1:])
     texts = tuple(one.line for one in lines)
     strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
     other = prices.ANOTHER_KIND * all(
         line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
     )
-    dear = max(0.0, prices.TOUCHED + parts + strange + other - at_home(candidate, dish))
+    dear = max(0.0, prices.TOUCHED + more + strange + other - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
 

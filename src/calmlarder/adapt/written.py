@@ -38,7 +38,8 @@ _IS_CUT = frozenset({
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
-_NEAR = 0.26  # how far a spoon may be from the grams asked for, as a share of them
+# How far a spoon may be from the grams asked for, as a share of them; of less than half a gram no scale tells.
+_NEAR, _NEAR_A_PINCH = Decimal("0.26"), Decimal("0.6")
 
 
 class Written(NamedTuple):
@@ -56,7 +57,7 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     words = words or food.name
     if grams < _ON_THE_SCALE:
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
-        if spoon is not None and abs(spoon[1].grams - grams) <= Decimal(str(_NEAR)) * grams:
+        if spoon is not None and abs(spoon[1].grams - grams) <= _near(grams) * grams:
             return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
     if food.kind == "sweetener":
         big = min(_BIG_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
@@ -74,6 +75,10 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     sane = _sane(grams)
     amount = Amount(food=food.id, grams=sane, high=sane, weighed=True, sure=sure)
     return Written(f"{float(sane):g} g {words}", amount)
+
+
+def _near(grams: Decimal) -> Decimal:
+    return _NEAR if grams >= Decimal("0.5") else _NEAR_A_PINCH
 
 
 def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:

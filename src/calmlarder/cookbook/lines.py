@@ -97,7 +97,12 @@ class LineReader:
         found, notes = amounts_of(no_inches(both_parts(bare)))
         rest = found.rest.strip(" ,.;:-*_")
         unit = found.main.unit if found.main is not None else None
-        if unit is not None and names_nothing(rest) and self._names.match(unit, frozenset()).score >= _WHOLE:
+        if (
+            unit is not None
+            and unit != "clove"
+            and names_nothing(rest)
+            and self._names.match(unit, frozenset()).score >= _WHOLE
+        ):
             rest = f"{unit}, {rest}"  # `1 baguette`: a measure that is a food
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
