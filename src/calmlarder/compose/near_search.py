@@ -4,7 +4,6 @@ Each pattern and number of people has an upper bound. What leads has its bound s
 forbid; what still leads is solved, above what was found before.
 """
 
-import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from heapq import heapify, heappop, heappush
@@ -65,9 +64,8 @@ class NearSearch:
         )
         self._open = [hope for problem in self.problems if (hope := self._hope(problem, False)) is not None]
 
-    def best(self, rules: Sequence[Rule], seconds: float, avoid: Sequence[Plan], stop: Stop | None) -> Near:
-        """The nearest dinner that is none of those to avoid."""
-        end = time.monotonic() + seconds
+    def best(self, rules: Sequence[Rule], avoid: Sequence[Plan], stop: Stop) -> Near:
+        """The nearest dinner that is none of those to avoid, found until the stop."""
         heap = [(hope.rank, hope) for hope in self._open]
         heapify(heap)
         self._open = []
@@ -76,8 +74,7 @@ class NearSearch:
         while heap:
             if best is not None and heap[0][1].bound <= best.score:
                 break
-            left = end - time.monotonic()
-            if left <= 0 or (stop is not None and stop.over):
+            if stop.over:
                 certain = False
                 break
             _, hope = heappop(heap)
@@ -88,7 +85,8 @@ class NearSearch:
                 continue
             self._open.append(hope)
             same = [plan.main_lots for plan in avoid if plan.problem.pattern.id == hope.problem.pattern.id]
-            outcome = solve(hope.problem, [*rules, Another(same)], None if best is None else best.score, left, stop)
+            beaten = None if best is None else best.score
+            outcome = solve(hope.problem, [*rules, Another(same)], beaten, stop.left, stop)
             certain = certain and outcome.kind in {"best", "none"}
             best = outcome.plan or best
         self._open += [hope for _, hope in heap]

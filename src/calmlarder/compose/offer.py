@@ -129,3 +129,9 @@ def dosed(
 def is_lot_for(grams: float, unit_grams: int, dose: Dose) -> bool:
     """Whether a lot may hold the dose of the dish: more than a step of it stays, so that it is weighed."""
     return dose.in_dish and grams >= dose.grams + unit_grams
+
+
+def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
+    """Days each food of the tables, or of those given, keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
+    return {food: row.days if row else None for food, row in rows.items()}

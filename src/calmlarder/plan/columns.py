@@ -4,8 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.compose.compose import keeping_days
-from calmlarder.compose.offer import Offered, offer
+from calmlarder.compose.offer import Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
