@@ -15,8 +15,7 @@ from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
-from calmlarder.swaps.computed import same_thing
-from calmlarder.swaps.listed import listed
+from calmlarder.swaps.candidates import listed, same_thing
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
