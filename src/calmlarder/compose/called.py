@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 
 from rapidfuzz import fuzz
 
@@ -12,7 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
-_SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash"})
+_SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem"})
 _SLIP = 85  # of 100 alike
 _SORTED_FOODS = frozenset({"polenta-dry"})  # polenta, grits
 
@@ -50,11 +50,19 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     if not _is_group(food):
         # `spin` is no other name than spinach, and fillet is part of the fish that is there.
         names = [name for name in names if any(not _like(word, own) for word in _words(name))]
+        # A slip that the tables know (`brocolli`) is read, and not told.
+        others = tables.names_of(food.id)
+        names = [name for name in names if food.id in _SORTED_FOODS or not _slip_of_another(name, others)]
     longest = max(names, key=lambda name: (len(name), name), default=None)
     if longest is None:
         return None
     # `sardines fresh` is said as the tables say it first: fresh sardines.
     return next(name for name in tables.names_of(food.id) if _words(name) == _words(longest))
+
+
+def _slip_of_another(name: str, names: Sequence[str]) -> bool:
+    """Whether it is spelt nearly as a name that the tables say before it."""
+    return any(fuzz.ratio(name, other) >= _SLIP for other in names[: names.index(name)])
 
 
 def _like(word: str, own: set[str]) -> bool:
