@@ -64,7 +64,8 @@ PLAINLY = (
     (re.compile(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
     (re.compile(r"(?<=\d) and (?=half\b)"), " and a "),
     (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
-    (re.compile(r"\b(?<!half )(?:1|one|an?) doz(?:en)?\b\.?(?: or so)?"), "12"),
+    (re.compile(r"(?<=\d )dz\b|(?<=\d)dz\b"), " doz"),
+    (re.compile(r"\b(?<!half )(?:1|one|an?) +doz(?:en)?\b\.?(?: or so)?"), "12"),
     (re.compile(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
     (re.compile(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
     (re.compile(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
@@ -81,6 +82,9 @@ PLAINLY = (
     ),
     (re.compile(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
+    (re.compile(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=\w )stone of\b"), "1 stone"),
+    (re.compile(r"\bhalf an? stone\b"), "0.5 stone"),
+    (re.compile(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
         re.compile(
@@ -99,7 +103,7 @@ PLAINLY = (
     (
         re.compile(
             r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
-            r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"
+            r"|bunch(?:es)?|heads?|slices?|cloves?|pts?|pints?|rashers?|nests?|fillets?|pkts?)\b)"
         ),
         " ",
     ),

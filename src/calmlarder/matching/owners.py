@@ -96,7 +96,7 @@ _OF_A_FOOD = _VARIETIES | frozenset({
     "amber", "jade", "hazel", "heather", "poppy", "daisy", "violet", "iris", "penny", "sandy", "chuck", "jasmin",
     "anna",
     "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
-    "francis", "benedict", "caesar", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
+    "francis", "benedict", "caesar", "anya", "estima", "wilja", "nadine", "annabelle", "laura", "melody", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
 _SOMEBODY_ELSES = frozenset({"her", "his", "their"})
 _HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
@@ -194,6 +194,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             return f"{word}s", None, _cut(text, found)
         if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
+        if lexicon.beside(word) & {singular(one) for one in text[found.end() :].split()}:
+            continue  # a name that a food bears: `jacob's cattle beans`
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
         if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
