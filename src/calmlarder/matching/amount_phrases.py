@@ -82,8 +82,8 @@ PLAINLY = (
     ),
     (re.compile(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
     (re.compile(r"\bdoz\b\.?"), "dozen"),
-    (re.compile(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=\w )stone of\b"), "1 stone"),
     (re.compile(r"\bhalf an? stone\b"), "0.5 stone"),
+    (re.compile(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
     (re.compile(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
     (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
