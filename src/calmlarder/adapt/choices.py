@@ -30,6 +30,7 @@ _MIXED = frozenset({
     "sweetcorn", "fruit", "stem", "nut", "sweetener",
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
+_A_TRACE = Decimal("0.02")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
@@ -109,10 +110,11 @@ def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
 
 def _swapped_allium(line: Counted, tables: Tables) -> bool:
     """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
-    own = [row.part for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
-    return any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own)) and bool(
-        tables.swaps_of(line.food.id)
-    )
+    rows = [row for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
+    least = _A_TRACE * sum(row.grams for row in rows)
+    own = [row.part for row in rows if row.part not in _POWDERS or row.grams >= least]
+    held = any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own))
+    return held and bool(tables.swaps_of(line.food.id))
 
 
 def _is_spice(food: Food) -> bool:
