@@ -81,6 +81,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         lots = household.lots()
         tables, eaters = household.tables, dinner.people - boxes
         _all_there(dinner, lots)
+        _enough_there(dinner, lots, weighed)
         entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
         boxed, about = None, ""
         if boxes:
@@ -104,6 +105,23 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def _enough_there(dinner: "Dinner", lots: Sequence[KeptLot], weighed: Mapping[str, int]) -> None:
+    """No lot gives more than it holds since another window took of it, unless the scale showed so."""
+    takes: dict[str, int] = {}
+    for use in (*dinner.uses, *dinner.apart):
+        takes[use.lot] = takes.get(use.lot, 0) + use.grams
+    short = [one.lot for one in lots if one.lot.id not in weighed and one.lot.grams + 1 <= takes.get(one.lot.id, 0)]
+    if short:
+        raise CannotGoOn(
+            Problem(
+                where="the larder",
+                what=f"`{lot.line}` holds {lot.grams:g} g by now, and the dish takes {takes[lot.id]} g",
+                remedy=f"say what went in, `--weighed {lot.id}={lot.grams:.0f}`, or ask `calmlarder tonight` again",
+            )
+            for lot in short
+        )
 
 
 def _holds(lot: Lot, grams: float) -> bool:
