@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
 from calmlarder.household.diary import feel
@@ -14,6 +14,8 @@ from calmlarder.household.red_flags_told import RED_FLAG
 from calmlarder.household.weighing import asks_for_weight, weight_lost_words
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.own_profile import BASE
+from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Clock, clock
 from calmlarder.reintroduction.course import Standing, days_ahead, standing
@@ -27,6 +29,7 @@ from calmlarder.store.ledger import felt_since
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
+FOUND = "challenge"  # says who found a limit
 _RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
 _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
     "wheat": ("core",),
@@ -122,12 +125,25 @@ def _conclude(household: Household, course: Course, stands: Standing) -> None:
     person = person_of(household, course.who)
     with household.store.as_one(f"conclude {course.challenge}"):
         keep(household.store, [event], f"conclude {course.challenge}")
-        if risk is not None:  # else what elimination holds goes on
+        if risk is None:  # what elimination holds goes on, and what an earlier try found no longer counts
+            _forget(household, person, course.challenge)
+        else:
             own = OwnLimit(
-                component=group_of(course.challenge), grams=limit, on=household.today, said_by="challenge",
+                component=group_of(course.challenge), grams=limit, on=household.today, said_by=FOUND,
                 source=course.challenge, classes=_CLASSES.get(course.challenge, ()), risk=round(risk, 4),
             )  # fmt: skip
             change(household, course.who, {"own_limits": [one.model_dump() for one in with_limit(person, own)]})
+
+
+def _forget(household: Household, person: Person, challenge: Challenge) -> None:
+    """Without the limit that an earlier challenge of theirs found; what somebody said stays."""
+    kept = [one for one in person.own_limits if (one.said_by, one.source) != (FOUND, challenge)]
+    if len(kept) == len(person.own_limits):
+        return
+    values: dict[str, Any] = {"own_limits": [one.model_dump() for one in kept]}
+    if not kept and person.profile == OWN:
+        values["profile"] = BASE
+    change(household, person.name, values)
 
 
 def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), has_eaten: bool = True) -> Scored:

@@ -63,6 +63,8 @@ def standing(course: Course, scores: Mapping[date, int], today: date) -> Standin
     days = counted(tried)
     reckoning = reckon(group_of(course.challenge), days, ladder)
     dose_g, is_repeat, ended = _next_dose(ladder, tried, reckoning)
+    if is_repeat and tried[-1].result == "calm" and washed_from is None:  # a lower dose comes again, from a calm gut
+        washed_from = tried[-1].eaten.on + timedelta(days=ladder.every_days)
     wash = tuple(scores[day] for day in _days(washed_from, today) if day in scores) if washed_from else ()
 
     with_today = (*wash, scores[today]) if washed_from and today in scores else wash
