@@ -12,7 +12,8 @@ from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.history.felt import Scores
-from calmlarder.household.challenges import courses, status
+from calmlarder.household.challenge_status import status
+from calmlarder.household.challenges import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, people
 from calmlarder.intake.eaten import ME

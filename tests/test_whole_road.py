@@ -87,3 +87,63 @@ def test_a_lower_dose_comes_again_only_after_a_wash_out() -> None:
             course = course._replace(eaten=(*course.eaten, Eaten(day(number), stands.dose_g)))
     last = len(asked) - 1 - asked[::-1].index("2")
     assert asked[last + 1 : last + 5] == ["wash-out", "wash-out", "wash-out", "0.5"]
+
+
+def test_a_comparison_day_may_be_asked_for_later_and_nothing_is_lost(home: Home) -> None:
+    home.json(DAY, "challenge", "start", "gos", "--yes", "none")
+    for number in range(2):
+        home.json(day(number), "challenge", "score", "1", "0", "1", "0")
+    assert "challenge control" in home.told(day(2), "challenge", "today")
+    assert home.json(day(2), "challenge", "control")["wash_out_scores"] == [1, 1]
+    home.json(day(2), "challenge", "score", "1", "0", "1", "0")
+    assert home.json(day(3), "challenge", "today")["what"] == "control"
+    home.json(day(3), "challenge", "score", "4", "0", "1", "0")
+    told = home.told(day(4), "challenge", "today")
+    assert "without any dose" in told
+    assert "last dose counts as a reaction" not in told
+    home.told(day(4), "challenge", "control", status=2)  # too late for another
+
+
+def test_after_a_red_flag_each_look_says_to_see_a_doctor(home: Home) -> None:
+    day_of_dose = home.until_the_dose("gos")
+    home.json(day_of_dose, "challenge", "score", "1", "0", "1", "0", "--note", "blood on the paper")
+    later = day_of_dose + timedelta(days=20)
+    assert "a doctor should know of" in home.told(later, "challenge", "today")
+    assert "a doctor should know of" in home.told(later, "challenge", "page")
+    home.json(later, "challenge", "start", "sorbitol", "--yes", "seen")
+    assert "a doctor should know of" not in home.told(later, "challenge", "today")
+
+
+def test_after_a_strong_reaction_the_next_day_still_says_what_to_do(home: Home) -> None:
+    day_of_dose = home.until_the_dose("sorbitol")
+    home.json(day_of_dose, "challenge", "score", "8", "0", "1", "0")
+    assert "until it settles" in home.told(day_of_dose + timedelta(days=1), "challenge", "today")
+    assert "until it settles" not in home.told(day_of_dose + timedelta(days=9), "challenge", "today")
+
+
+def test_what_a_limit_means_is_told_in_food(home: Home) -> None:
+    after = challenged(home, "sorbitol", 0, [1, 1, 1])
+    told = home.told(day(after), "challenge", "page")
+    assert "2 g of sorbitol (50 g of blackberries)" in told.replace("\\", "")
+    assert "estimated limit 2 g at one meal" in home.told(day(after), "challenge", "history")
+
+
+def test_history_calls_a_limit_of_elimination_so(home: Home) -> None:
+    after = challenged(home, "sorbitol", 0, [3, 3])
+    assert "the limit of elimination stays, 0.2 g" in home.told(day(after), "challenge", "history")
+
+
+def test_eating_as_in_elimination_with_nothing_tried_is_not_silent(home: Home, tmp_path: Path) -> None:
+    """Never silently longer: the specification; two weeks are ours."""
+    (tmp_path / "larder.txt").write_text(LARDER)
+    home.told(DAY, "larder", "import", str(tmp_path / "larder.txt"))
+    after = challenged(home, "sorbitol", 0, [3, 3])
+    assert "No group has been tried" not in home.told(day(after + 2), "tonight", status=None)
+    assert "No group has been tried" in home.told(day(after + 14), "tonight", status=None)
+
+
+@pytest.mark.parametrize(("yes", "is_urgent"), [("blood", True), ("family-cancer", False), ("anaemia", False)])
+def test_an_emergency_is_spoken_of_where_one_may_be_near(home: Home, yes: str, is_urgent: bool) -> None:
+    told = home.told(DAY, "challenge", "start", "gos", "--yes", yes, status=3)
+    assert ("emergency" in told) == is_urgent
+    assert "need not be serious" in told

@@ -5,12 +5,11 @@ from datetime import datetime, time, timedelta
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.weighing import weight_lost_words
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
 from calmlarder.store.challenges import events
 from calmlarder.store.ledger import felt_since
 
 LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
-RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
 
 
 def told_of(household: Household, person: Person) -> tuple[str, ...]:
