@@ -22,8 +22,8 @@ from calmlarder.household.larder import keep_lines
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.larder_view import TO_ANSWER
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import TODAY, Act
 

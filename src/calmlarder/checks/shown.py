@@ -162,6 +162,7 @@ def _steps(read: Read) -> Iterator[str]:
         slots[use["slot"]] = slots.get(use["slot"], 0) + use["grams"]
     text = " ".join(read.dinner["steps"])
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
+    text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
     said = re.findall(rf"(?<![\d.])(\d+) g (?:({names})(?![\w-]))?", text)
     for grams, name in said:
         if not name:

@@ -10,12 +10,12 @@ from calmlarder.commands import given
 from calmlarder.commands.inputs import home_of, household_of, lines_typed
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
+from calmlarder.household.backup import copy_made, start_from_copy
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, as_seen, keep_lines, move_to, numbered, write_anew
-from calmlarder.household.restoring import copy_made, start_from_copy
 from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
-from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.lot import lot_line
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_object
 from calmlarder.tables.book import Tables
@@ -23,7 +23,7 @@ from calmlarder.tables.book import Tables
 if TYPE_CHECKING:
     from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
-    from calmlarder.store.eaten import KeptEaten
+    from calmlarder.store.logs import KeptEaten
 
 
 def larder(options: given.Larder) -> int:

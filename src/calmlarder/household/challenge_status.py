@@ -7,11 +7,11 @@ from typing import NamedTuple
 from calmlarder.household.challenges import Today, courses, scores, today
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
-from calmlarder.household.weighing import asks_for_weight
+from calmlarder.household.warning_signs import asks_for_weight
 from calmlarder.reintroduction.clock import Clock, clock
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import Challenge, order
-from calmlarder.store.eaten import first_entry
+from calmlarder.store.logs import first_entry
 
 _RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
 

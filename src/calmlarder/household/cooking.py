@@ -10,8 +10,7 @@ from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot
 from calmlarder.intake.eaten import Eaten
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
 

@@ -6,7 +6,7 @@ from typing import Any, Literal, NamedTuple
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, parked, still_as_seen
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
+from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import UNANSWERED, Reading
 from calmlarder.larder.to_answer import Answers, ToAnswer

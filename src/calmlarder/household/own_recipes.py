@@ -10,8 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.request import Evening
 from calmlarder.intake.eaten import Portion
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 
 if TYPE_CHECKING:

@@ -9,8 +9,7 @@ from calmlarder.checks.swap import verify
 from calmlarder.household.household import Household
 from calmlarder.intake.plate import Serving
 from calmlarder.intake.table import Eater, table_profile
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.render.swap_text import swap_object
 from calmlarder.swaps.dish import Dish, dish_of

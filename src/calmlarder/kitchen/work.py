@@ -123,6 +123,8 @@ class _Kitchen:
         def tell(one: Filling) -> str:
             if one in new and one.household == PINCH:
                 return f"{PINCH} of {one.food.name}"
+            if one in new and not one.weighed and one.counted:
+                return one.counted
             if one in new and not one.weighed:
                 return f"all {one.grams} g {one.food.name}" if one.whole else f"{one.grams} g {one.food.name}"
             return f"the {one.short}"

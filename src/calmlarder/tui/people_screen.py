@@ -19,7 +19,7 @@ from calmlarder.intake.own import person_named
 from calmlarder.render.challenge_names import limit_line
 from calmlarder.render.challenge_text import weight_words
 from calmlarder.render.people_text import what_holds
-from calmlarder.tui.ask import Ask
+from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page

@@ -1,4 +1,4 @@
-"""The larder's items as its list shows them."""
+"""The larder's items as its list shows them, and a line in words as it is typed."""
 
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
@@ -10,6 +10,11 @@ from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
     from calmlarder.household.kept_lots import KeptLot
+
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import Reading
+from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
 
@@ -39,3 +44,28 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     notes += [lot.place] if lot.place == "cupboard" else []
     grams = f"{lot.grams:g}"
     return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), tuple(filter(None, notes)))
+
+
+def meaning(reading: Reading, kitchen: Household) -> str:
+    """What a line that was read says, or what to write instead."""
+    if reading.problem is not None:
+        return f"{reading.problem.what}; {reading.problem.remedy}"
+    asked = reading.to_answer
+    if asked is not None:
+        return f"{asked.question} {', '.join(asked.choices[:4])}".strip()
+    assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
+    return "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots) + assumed
+
+
+def _lot_meaning(lot: Lot, kitchen: Household) -> str:
+    span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else about_span(lot.grams_low, lot.grams_high)
+    left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None and not lot.to_bin else ""
+    to_bin = f", {lot.condition}: put it in the bin" if lot.to_bin else ""
+    owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
+    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{to_bin}"
+
+
+def _left(lot: Lot) -> str:
+    if lot.days_left is not None and lot.days_left > 0:
+        return f"{days_words(lot)} left"
+    return "past its day" if lot.days_left is not None and lot.days_left < 0 else "its last day"
