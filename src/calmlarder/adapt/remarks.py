@@ -54,6 +54,8 @@ def another_dish(
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
     kinds = {tables.food_by_id[one].kind for one in stays}
+    if tables.food_by_id[food].kind == "allium" and stays:
+        return True  # its taste stays: in oil, in the greens of leeks
     return food in stays or any(map(told.is_titled, stays)) or tables.food_by_id[food].kind in kinds
 
 

@@ -28,6 +28,7 @@ from calmlarder.checks.loads import (
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
@@ -77,6 +78,7 @@ def verify(
         *_timeline(dinner, request),
         *dose_faults(dinner, request, foods, whole),
         *told_faults(dinner, foods),
+        *minute_faults(dinner, foods, pattern),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),

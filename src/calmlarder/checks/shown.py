@@ -238,8 +238,9 @@ def _is_about(row: Row, food: Row) -> bool:
 
 
 def _is_said(sign: str, text: str) -> bool:
-    last = "steaming" if sign.endswith("steaming hot") else sign.split()[-1]
-    return re.search(rf"\b{last[:4]}", text) is not None
+    if sign.endswith("steaming hot"):
+        return "steaming hot" in text  # a bowl that steams is not hot all through
+    return re.search(rf"\b{sign.split()[-1][:4]}", text) is not None
 
 
 def _thaws(lot: Lot, food: Row | None) -> bool:

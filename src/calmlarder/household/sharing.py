@@ -21,7 +21,8 @@ if TYPE_CHECKING:
 
 from pathlib import Path
 
-from calmlarder.household.challenges import courses, scores, status
+from calmlarder.household.challenge_status import status
+from calmlarder.household.challenges import courses, scores
 from calmlarder.household.diary import days
 from calmlarder.household.write_out import write_out
 from calmlarder.reintroduction.course import standing
@@ -143,6 +144,7 @@ def page_of(household: Household, who: str) -> Page:
     found = tuple((one, standing(one, by_day, household.today)) for one in courses(household, who))
     first = min((one.started for one, _ in found), default=household.today)
     count = min(_MOST_DAYS, (household.today - first).days + 1 + _WEEK)
+    names = household.plain_tables.food_by_id
     return Page(
         who=who,
         phase=now.who.phase or "not said",
@@ -151,6 +153,7 @@ def page_of(household: Household, who: str) -> Page:
         courses=found,
         limits=now.who.own_limits,
         days=days(household, count, who),
+        foods={one.food: names[one.food].name for one, _ in found if one.food in names},
     )
 
 

@@ -112,10 +112,10 @@ def fried_eggs(said: str) -> str:
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
 
-def warmed_pulses(said: str) -> str:
-    """A sentence for tofu, fish or meat, where cooked pulses stand in: they are warmed, not browned."""
+def warmed_pulses(name: str, said: str) -> str:
+    """A sentence for tofu, fish or meat, where cooked pulses of that name stand in: they are warmed, not browned."""
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
-    said = re.sub(r"\b(?:brown|fry)(?= (?:\d+ g|all|the) )", "warm", said)
+    said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
     return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
 
 

@@ -7,6 +7,7 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 import math
 import re
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each
@@ -239,7 +240,7 @@ class _Kitchen:
         if main and all(self._loose_egg(one) for one in main):
             return fried_eggs if self._laid_on_top(main[0].slot) else egg_instead
         if main and all(one.food.kind == "pulse" for one in main):
-            return warmed_pulses
+            return partial(warmed_pulses, main[0].food.name)
         return None
 
     def _laid_on_top(self, slot: str) -> bool:
