@@ -110,17 +110,17 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
 def _enough_there(dinner: "Dinner", lots: Sequence[KeptLot], weighed: Mapping[str, int]) -> None:
     """No lot gives more than it holds since another window took of it, unless the scale showed so."""
     takes: dict[str, int] = {}
-    for use in (*dinner.uses, *dinner.apart):
-        takes[use.lot] = takes.get(use.lot, 0) + use.grams
+    for lot, grams in [(one.lot, one.grams) for one in dinner.uses] + [(one.lot, one.grams) for one in dinner.apart]:
+        takes[lot] = takes.get(lot, 0) + grams
     short = [one.lot for one in lots if one.lot.id not in weighed and one.lot.grams + 1 <= takes.get(one.lot.id, 0)]
     if short:
         raise CannotGoOn(
             Problem(
                 where="the larder",
-                what=f"`{lot.line}` holds {lot.grams:g} g by now, and the dish takes {takes[lot.id]} g",
-                remedy=f"say what went in, `--weighed {lot.id}={lot.grams:.0f}`, or ask `calmlarder tonight` again",
+                what=f"`{one.line}` holds {one.grams:g} g by now, and the dish takes {takes[one.id]} g",
+                remedy=f"say what went in, `--weighed {one.id}={one.grams:.0f}`, or ask `calmlarder tonight` again",
             )
-            for lot in short
+            for one in short
         )
 
 

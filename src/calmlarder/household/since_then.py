@@ -25,9 +25,11 @@ def refuse_left_out(household: Household, dinners: "Iterable[Dinner]", command: 
         avoid = tuple(
             dict.fromkeys((*household.settled().avoid, *(one for name in names for one in avoided_by.get(name, ()))))
         )
-        for use in (*dinner.uses, *dinner.apart):
-            held = allergens_met(foods[use.food], avoid) if use.food in foods else []
-            held += [one for one in labels.get(use.lot, ()) if one in avoid and one not in held]
+        taken = [(one.lot, one.food, one.line) for one in dinner.uses]
+        taken += [(one.lot, one.food, one.line) for one in dinner.apart]
+        for lot, food, line in taken:
+            held = allergens_met(foods[food], avoid) if food in foods else []
+            held += [one for one in labels.get(lot, ()) if one in avoid and one not in held]
             if held:
-                what = f"`{dinner.title}` takes {use.line}, which holds {', '.join(held)}: that is left out here now"
+                what = f"`{dinner.title}` takes {line}, which holds {', '.join(held)}: that is left out here now"
                 raise CannotGoOn([Problem(where="share", what=what, remedy=f"ask `calmlarder {command}` again")])
