@@ -69,6 +69,18 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
     return "\n\n".join(part for part in parts if part)
 
 
+def planned_notes_text(dinner: Dinner, style: Style) -> str:
+    """The same of a dinner that is planned, and what of the larder it uses up in time."""
+    parts = [
+        "\n".join(_wrapped(short_of_protein(dinner), style)),
+        *("\n".join(_wrapped(caution, style)) for caution in dinner.cautions),
+        "\n".join(_rescued(dinner, style)),
+        "\n".join(_wrapped(_from_memory(dinner), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def _closing(composed: "Composed") -> str:
     if composed.status == "proven":
         return f"Best possible from this larder, found in {composed.seconds:.2f} s."

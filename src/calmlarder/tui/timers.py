@@ -1,6 +1,7 @@
 """Timers that count down in the terminal: what simmers while the cook does something else."""
 
-from time import monotonic
+from collections.abc import Mapping
+from time import monotonic, time
 
 from textual.widgets import Static
 
@@ -28,6 +29,16 @@ class Timers(Static):
         """Start a timer; one of the same name starts anew."""
         self._ends[name] = monotonic() + minutes * 60
         self._rung.discard(name)
+        self._count()
+
+    @property
+    def ends_s(self) -> dict[str, float]:
+        """When each ends, in seconds of the system's time."""
+        return {name: time() + end - monotonic() for name, end in self._ends.items()}
+
+    def go_on(self, ends_s: Mapping[str, float]) -> None:
+        """Timers of before, by when they end; what ended meanwhile rings now."""
+        self._ends |= {name: monotonic() + end - time() for name, end in ends_s.items()}
         self._count()
 
     @property
