@@ -1,6 +1,9 @@
 """One question answered with words."""
 
+from typing import ClassVar
+
 from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.widgets import Input, Static
 
@@ -10,6 +13,8 @@ from calmlarder.tui.widgets.modal import Modal
 
 class Ask(Modal[str]):
     """Gives what was typed, or None."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "answer", "Answer", priority=True)]
 
     def __init__(self, question: str, answer: str = "") -> None:
         """`answer` stands in the line already."""
@@ -24,9 +29,10 @@ class Ask(Modal[str]):
             yield Static("", id="ask-empty", markup=False)
         yield KeysLine()
 
-    def on_input_submitted(self, event: Input.Submitted) -> None:
+    def action_answer(self) -> None:
         """Give the words; where there are none, say what to do."""
-        if event.value.strip():
-            self.dismiss(event.value.strip())
+        typed = self.query_one(Input).value.strip()
+        if typed:
+            self.dismiss(typed)
         else:
             self.query_one("#ask-empty", Static).update("type an answer, or Esc to go back")

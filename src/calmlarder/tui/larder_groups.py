@@ -36,6 +36,5 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    notes += [lot.place] if lot.place == "cupboard" else []
-    grams = f"{lot.grams:g}"
-    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), tuple(filter(None, notes)))
+    words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
+    return Item(str(one.id), kitchen.name_of(lot.food), f"{lot.grams:g}", days_words(lot), words, beside=place)
