@@ -17,7 +17,7 @@ _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 13  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
     "fits": "It fits as it is: every limit of the profile holds.",
-    "adapted": "Proven the smallest change, as changes are priced, that makes it fit.",
+    "adapted": "The smallest change that makes it fit, as changes are priced.",
     "adapted_best_found": "It fits after these; there may be a smaller change.",
     "cannot": "It cannot be brought under: that would take more than half of the dish away.",
     "open": "No change that brings it under was found in the time there is.",

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from calmlarder.household.kept_lots import KeptLot
 
 TO_ANSWER = "To answer"
+_WHOLE_G = 10  # from here on nobody weighs parts of a gram
 
 
 def groups_of(shown: "Sequence[KeptLot]", asked: Sequence[ToAnswer], kitchen: Household) -> list[ItemGroup]:
@@ -36,5 +37,6 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
+    grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
     words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
-    return Item(str(one.id), kitchen.name_of(lot.food), f"{lot.grams:g}", days_words(lot), words, beside=place)
+    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), words, beside=place)

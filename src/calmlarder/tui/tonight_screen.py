@@ -36,7 +36,7 @@ class TonightScreen(AsksOfDinner):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
-        Binding("n,right", "another", "Another", key_display="n", tooltip="Another dinner"),
+        Binding("n,right", "another", "Next", key_display="n", tooltip="The next dinner"),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
@@ -84,6 +84,7 @@ class TonightScreen(AsksOfDinner):
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
         self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)))
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
+        self.query_one(AlsoStrip).show((), 0)
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
 
