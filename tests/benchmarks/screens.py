@@ -1,8 +1,8 @@
 """The screens' times as ratios, run by hand: python tests/benchmarks/screens.py
 
-First paint against a bare Textual program that paints a line, a list and a footer; a keystroke in the entry line against
-one frame of 1/60 s; the longest stall of the screen's own loop while the solver is loaded, while fifty dinners are
-looked for and while a first plan is built, each with how often it was longer than the 50 ms that are allowed.
+First paint against a bare Textual program that paints a line, a list and a footer; a keystroke in the entry line
+against one frame of 1/60 s; the longest stall of the screen's own loop while the solver is loaded, while fifty dinners
+are looked for and while a first plan is built, each with how often it was longer than the 50 ms that are allowed.
 """
 
 import asyncio
