@@ -9,7 +9,7 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.weights import Weights
+from calmlarder.tui.stove import Weights
 from test_screens import foods, solved, type_line
 
 

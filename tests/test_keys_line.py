@@ -8,9 +8,9 @@ from textual.pilot import Pilot
 from textual.widgets import Footer, Input, OptionList
 
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
-from calmlarder.tui.why_thrown import WhyThrown
 from how_much import WHOLE
 from programs import SIZES, settled
 

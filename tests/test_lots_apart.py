@@ -24,7 +24,7 @@ from calmlarder.store.store import Store
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
-from calmlarder.tui.weights import Weights
+from calmlarder.tui.stove import Weights
 
 LAST_WEEK, TODAY = "2026-03-04", "2026-03-11"  # Wednesdays: "friday" is the 6th, then the 13th
 LINE = "spinach 200g, use by friday"

@@ -11,8 +11,8 @@ from textual.widgets import Input, Static
 from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
-from calmlarder.tui.larder_groups import TO_ANSWER
-from calmlarder.tui.many_lines import taken
+from calmlarder.tui.larder_entry import taken
+from calmlarder.tui.larder_view import TO_ANSWER
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.said import Said
 from programs import TODAY, shown

@@ -14,13 +14,12 @@ from calmlarder.household.larder import move_to
 from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
+from calmlarder.tui.larder_questions import PartialUse, WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.partial_use import PartialUse
-from calmlarder.tui.why_thrown import WhyThrown
 from how_much import paired
 from programs import SIZES, shown, type_line
 

@@ -87,7 +87,7 @@ def fewest_grams(plate: Sequence[tuple[str, int]], sitting: str, profile: str = 
 
 @pytest.mark.parametrize(
     ("foods", "sitting"),
-    [
+    some([
         ((("garlic", 3), ("onion-brown", 14)), "dinner"),
         ((("chickpeas-canned", 62), ("garlic", 2)), "dinner"),
         ((("chickpeas-canned", 50), ("lentils-canned", 60)), "dinner"),
@@ -98,8 +98,8 @@ def fewest_grams(plate: Sequence[tuple[str, int]], sitting: str, profile: str = 
         ((("onion-powder", 4), ("kidney-beans-canned", 60)), "dinner"),
         ((("garlic", 1), ("onion-brown", 5), ("bread-wholemeal", 9)), "dinner"),
         ((("chickpeas-canned", 62), ("rice-white-cooked", 3)), "dinner"),
-    ],
-)
+    ], 2),
+)  # fmt: skip
 def test_less_is_as_few_grams_as_any_change(foods: tuple[tuple[str, int], ...], sitting: Any, tables: Tables) -> None:
     items = [Item(food, load_profile_of(tables.food_by_id[food], tables), grams, False) for food, grams in foods]
     table = Table(profile_named("elimination", tables).at(sitting), 1)
@@ -180,6 +180,12 @@ def run(capsys: Any, home: Path, *words: str) -> tuple[int, dict[str, Any]]:
     capsys.readouterr()
     status = main([*words, "--home", str(home), "--today", DAY, "--json"])
     return status, json.loads(capsys.readouterr().out)
+
+
+def test_lunch_is_a_word_for_the_packed_meal(tmp_path: Path, capsys: Any) -> None:
+    read = [run(capsys, tmp_path, "plate", "170 g firm tofu", "--meal", word) for word in ("lunch", "packed")]
+    assert read[0] == read[1]
+    assert read[0][1]["fits"] is True
 
 
 def test_what_was_eaten_before_is_checked_too(tmp_path: Path, capsys: Any, tables: Tables) -> None:

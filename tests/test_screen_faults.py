@@ -10,7 +10,7 @@ from textual.widgets import Input, Static, TextArea
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
-from calmlarder.tui.ask import Ask
+from calmlarder.tui.choice import Ask
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_screen import LarderScreen

@@ -16,16 +16,15 @@ from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.help_screen import HelpScreen, Parts
-from calmlarder.tui.larder_groups import TO_ANSWER
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.larder_view import TO_ANSWER
 from calmlarder.tui.limits_screen import LimitsScreen
 from calmlarder.tui.page import Page
-from calmlarder.tui.timers import Timers, left_words
+from calmlarder.tui.stove import Timers, left_words, timeline_text
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.dish import OrderOfWork
@@ -162,7 +161,7 @@ def test_body_weight_sets_the_protein_to_aim_at(play: Callable[..., LarderApp], 
 
 def test_timers_count_down_and_ring_once(play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch) -> None:
     clock = [1000.0]
-    monkeypatch.setattr("calmlarder.tui.timers.monotonic", lambda: clock[0])
+    monkeypatch.setattr("calmlarder.tui.stove.monotonic", lambda: clock[0])
     rung: list[float] = []
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:

@@ -14,7 +14,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.timers import Timers
+from calmlarder.tui.stove import Timers
 from calmlarder.tui.widgets.lanes import Lanes
 from programs import TODAY, settled, shown
 

@@ -8,14 +8,14 @@ from calmlarder.household.challenges import Today, courses, today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
-from calmlarder.household.red_flags_told import told_of
+from calmlarder.household.warning_signs import told_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.entry import ADULT_YEARS, CHILD, Bar, bars
 from calmlarder.reintroduction.events import Event
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for
 from calmlarder.reintroduction.ladders import Challenge, order
-from calmlarder.store.challenges import keep
+from calmlarder.store.logs import keep_events
 from calmlarder.tables.rows import Food
 
 
@@ -38,9 +38,25 @@ def begin(
         wants_control=options.wants_control,
     )  # fmt: skip
     with household.store.as_one(f"start a challenge of {challenge}"):
-        keep(household.store, [start], f"start a challenge of {challenge}")
+        keep_events(household.store, [start], f"start a challenge of {challenge}")
         change(household, who, {"phase": "reintroduction", "since": household.today})
     return today(household, who), ()
+
+
+def compare_first(household: Household, who: str, at: datetime) -> Today:
+    """A day to compare before the first dose of the challenge that goes on. Raises CannotGoOn where that is too late.
+
+    What was scored so far counts.
+    """
+    going = [one for one in courses(household, who) if one.is_open]
+    if not going or going[-1].eaten:
+        what = "a comparison day comes before the first dose" if going else "none is going on"
+        remedy = "go on as it is" if going else "`calmlarder challenge start GROUP --control` begins one with it"
+        raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
+    if not going[-1].wants_control:
+        wanted = Event(at=at, who=who, kind="wants_control", challenge=going[-1].challenge)
+        keep_events(household.store, [wanted], "compare a day first")
+    return today(household, who)
 
 
 class Start(NamedTuple):
@@ -58,7 +74,7 @@ def _may_begin(household: Household, person: Person, challenge: Challenge) -> No
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
     going = [one for one in courses(household, person.name) if one.is_open]
     if going:
-        what = f"that of {_plain(going[-1].challenge)} is still going on; one group at a time tells which food it was"
+        what = f"that of {_plain(going[-1].challenge)} is still going on; tried one by one, groups can be told apart"
         remedy = "go on with it, or `calmlarder challenge stop` ends it first"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
 

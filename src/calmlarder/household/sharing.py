@@ -1,4 +1,4 @@
-"""What can be shared: the dinner proposed or cooked last, the last plan, the last adapted recipe, lists.
+"""What can be shared: the last dinner, plan and adapted recipe, lists, and a page for a dietitian.
 
 Each was checked before it was shown, and is kept with a checksum as it was then.
 """
@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from calmlarder.household.household import Household
+from calmlarder.household.since_then import refuse_left_out
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import ADAPTED, COOKED_LAST, PLANNED, PROPOSED
@@ -17,6 +18,16 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
     from calmlarder.plan.planned import Planned, SittingPlanned
     from calmlarder.render.sheet import Sheet
+
+
+from pathlib import Path
+
+from calmlarder.household.challenge_status import status
+from calmlarder.household.challenges import courses, scores
+from calmlarder.household.diary import days
+from calmlarder.household.write_out import write_out
+from calmlarder.reintroduction.course import standing
+from calmlarder.render.dietitian_page import HTML_BEGINS, MARKDOWN_BEGINS, Page, html, markdown
 
 What = Literal["dinner", "plan", "recipe", "shopping", "freezer"]
 WHATS: tuple[What, ...] = ("dinner", "plan", "recipe", "shopping", "freezer")
@@ -32,9 +43,13 @@ def sheet_of(household: Household, what: What, number: int = 1) -> "Sheet":
     from calmlarder.render import sheet
 
     if what == "dinner":
-        return sheet.dinner_sheet(_last_dinner(household, number))
+        dinner = _last_dinner(household, number)
+        refuse_left_out(household, [dinner], "tonight")
+        return sheet.dinner_sheet(dinner)
     if what == "plan":
-        return sheet.plan_sheet(last_plan(household), household.tables)
+        planned = last_plan(household)
+        refuse_left_out(household, [one.dinner for one in planned.sittings if one.dinner is not None], "plan")
+        return sheet.plan_sheet(planned, household.tables)
     if what == "shopping":
         return sheet.shopping_sheet(last_plan(household))
     if what == "recipe":
@@ -121,3 +136,36 @@ def _read(what: str, command: str, read: Callable[[], _Read]) -> _Read:
 def _nothing(what: str, command: str) -> CannotGoOn:
     told = f"there is no {what} to share yet"
     return CannotGoOn([Problem(where="share", what=told, remedy=f"ask `calmlarder {command}` first")])
+
+
+_WEEK = 7
+_MOST_DAYS = 366
+
+
+def page_of(household: Household, who: str) -> Page:
+    """Everything that was scored and found since a week before the first challenge, a year back at most."""
+    now = status(household, who)
+    by_day = scores(household, who)
+    found = tuple((one, standing(one, by_day, household.today)) for one in courses(household, who))
+    first = min((one.started for one, _ in found), default=household.today)
+    count = min(_MOST_DAYS, (household.today - first).days + 1 + _WEEK)
+    names = household.plain_tables.food_by_id
+    return Page(
+        who=who,
+        phase=now.who.phase or "not said",
+        today=household.today,
+        clock=now.clock,
+        courses=found,
+        limits=now.who.own_limits,
+        days=days(household, count, who),
+        foods={one.food: names[one.food].name for one, _ in found if one.food in names},
+    )
+
+
+def write_page(household: Household, who: str, file: Path) -> None:
+    """Write it: HTML where the file is called so, else Markdown. Raises CannotGoOn where it cannot be written."""
+    page = page_of(household, who)
+    if file.suffix.lower() in {".html", ".htm"}:
+        write_out(file, html(page), HTML_BEGINS, "--out", private=True)
+    else:
+        write_out(file, markdown(page), MARKDOWN_BEGINS, "--out", private=True)

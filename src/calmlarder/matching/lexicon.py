@@ -12,6 +12,7 @@ from rapidfuzz.distance import DamerauLevenshtein
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import NO_SLIPS, NOTES
+from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
@@ -20,8 +21,9 @@ from calmlarder.tables.book import Tables
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
+_DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
+_PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
-PERCENT = "percent"
 _NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
 _VOWELS = str.maketrans("", "", "aeiouy")
 
@@ -80,6 +82,8 @@ class Lexicon:
         )
         self.words = frozenset(self._beside)
         self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
+        # Words for a shape of pasta: what is said of pasta is said of each (`wholemeal penne`).
+        self.shapes = frozenset(word for word in self.alone if _DRY_PASTA in self.called(word) <= _PASTA) - {"pasta"}
         # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
         self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
         self.elsewhere = self.words - self.at_home
@@ -167,10 +171,6 @@ class Lexicon:
         return alike and len(word) >= _LONG_SLIP
 
 
-_PACKED_IN = re.compile(
-    r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
-    r"(oil|brine|water|juice|syrup|vinegar)\b"
-)
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
 _DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
@@ -187,7 +187,6 @@ _GLUTEN_FREE = re.compile(
 _GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
 _YELLOW = re.compile(r"\byell(?:a|er)\b")
 _AND = re.compile(r"\b(?:and|or|with)\b|&")
-_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
 def as_one(text: str) -> str:
@@ -198,8 +197,7 @@ def as_one(text: str) -> str:
     bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
-    bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
-    return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
+    return one_word(bare)
 
 
 def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:

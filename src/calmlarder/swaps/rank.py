@@ -6,11 +6,10 @@ from decimal import Decimal
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.plate import Row, Serving, exact_grams
-from calmlarder.swaps.computed import computed
-from calmlarder.swaps.counted import likely_by_group, rows_for
+from calmlarder.swaps.candidates import computed, listed
 from calmlarder.swaps.dish import Dish, families_of, stands
-from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import Answer, Asked, Candidate, Substitute
+from calmlarder.swaps.plate import likely_by_group, rows_for
 from calmlarder.swaps.why import passed_by, why
 from calmlarder.swaps.work import KITCHENS, work
 from calmlarder.tables.book import Tables
@@ -30,10 +29,9 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at. With a
     `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the limits.
     """
-    trouble = _trouble(asked, tables)
-    holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
+    holding = _holding(listed(asked.food, asked.grams, tables), asked, tables, dish, beside)
     if not holding:
-        holding = _holding(computed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
+        holding = _holding(computed(asked.food, asked.grams, tables), asked, tables, dish, beside)
     holding.sort(key=lambda one: (not one.in_larder, -one.score))
     return Answer(asked=asked, why=why(asked, tables), substitutes=tuple(holding))
 
@@ -63,11 +61,11 @@ def _trouble(asked: Asked, tables: Tables) -> tuple[Group, ...]:
 def _holding(
     candidates: Sequence[Candidate],
     asked: Asked,
-    trouble: Sequence[Group],
     tables: Tables,
     dish: Dish | None,
     beside: Sequence[Serving],
 ) -> list[Substitute]:
+    trouble = _trouble(asked, tables)
     fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
     if dish is not None:
         fit = [one for one in fit if stands(one, dish)]
@@ -85,7 +83,9 @@ def _holding(
 def _may_be_eaten(part: Serving, asked: Asked, trouble: Sequence[Group], tables: Tables) -> bool:
     """Known figures, within diet and allergens, and not the original's trouble again."""
     food = part.food
-    if tables.unknown_of(food.id) or not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):
+    if food.id in asked.never or tables.unknown_of(food.id):
+        return False
+    if not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):
         return False
     if not trouble:
         return True

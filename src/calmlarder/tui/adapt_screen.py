@@ -15,8 +15,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.sharing import keep_adapted
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.tui.ask import Ask
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.errors import tell, told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.line_input import LineInput

@@ -25,16 +25,21 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui.all_keys import commands_of
-from calmlarder.tui.ascii_signs import AsciiSigns
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
-from calmlarder.tui.ending import GONE, end_with_signals, terminal_is_gone
 from calmlarder.tui.errors import tell
+from calmlarder.tui.keys_line import commands_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.no_colour import NoColour
-from calmlarder.tui.runtime import kept_for_good, share_time
-from calmlarder.tui.survives import SurvivesFaults, fault_words
+from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
+from calmlarder.tui.runtime import (
+    GONE,
+    SurvivesFaults,
+    end_with_signals,
+    fault_words,
+    kept_for_good,
+    share_time,
+    terminal_is_gone,
+)
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.widgets.said import say_on
 
@@ -51,7 +56,7 @@ _LOADED_LATER = (
     "calmlarder.checks.plan",
     "calmlarder.household.checked",
     "calmlarder.render.plan_text",
-    "calmlarder.render.plan_json",
+    "calmlarder.render.json",
 )
 
 

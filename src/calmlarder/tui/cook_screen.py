@@ -12,12 +12,11 @@ from textual.widgets import Static
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.render.portions_text import steps_of
-from calmlarder.tui.clock import timeline_text
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
-from calmlarder.tui.timers import Timers
+from calmlarder.tui.stove import Timers, timeline_text
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
@@ -144,7 +143,7 @@ class CookScreen(Screen[bool]):
                 self._remember()
                 self._say_passed()
 
-        from calmlarder.tui.weights import Weights
+        from calmlarder.tui.stove import Weights
 
         foods = [use.food for use in things]
         names = [use.name if foods.count(use.food) == 1 else f"{use.name} ({use.line})" for use in things]

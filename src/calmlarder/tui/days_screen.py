@@ -25,8 +25,8 @@ from calmlarder.tables.vocabulary import GROUPS, Group
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets import chart
+from calmlarder.tui.widgets.amounts import FigureRow, FigureRows
 from calmlarder.tui.widgets.chart import Bar, Bars, DayChart
-from calmlarder.tui.widgets.figure_rows import FigureRow, FigureRows
 from calmlarder.tui.widgets.top_line import TopLine
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)

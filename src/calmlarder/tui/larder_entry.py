@@ -1,6 +1,8 @@
 """The larder's line: what is typed into it is kept, logged, asked back, put away and brought back."""
 
+from collections.abc import Iterable
 from importlib import resources
+from typing import NamedTuple
 
 from textual import on
 from textual.widgets import Input
@@ -10,16 +12,48 @@ from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
-from calmlarder.tui.describe import meaning
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
-from calmlarder.tui.larder_log import meant
+from calmlarder.tui.larder_log import (
+    FIGURES,
+    LOG,
+    LogLine,
+    log_line,
+    log_plate,
+    meant,
+    plate_of,
+    plate_page,
+    plate_words,
+)
+from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.log_line import LogLine, log_line
-from calmlarder.tui.many_lines import taken
 from calmlarder.tui.page import Page
-from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
 from calmlarder.tui.widgets.item_list import ItemList
+
+
+class Taken(NamedTuple):
+    """The lines that could not be kept, and what became of all in words."""
+
+    waiting: list[str]
+    words: str
+
+
+def taken(lines: Iterable[str], kitchen: Household) -> Taken:
+    """Keep many lines as one action; why one could not be kept stands beside it."""
+    readings = [(line, reading) for line in lines if (reading := kitchen.read(line)) is not None]
+    keep_lines(kitchen, [reading for _, reading in readings])
+    unread = [(line, reading) for line, reading in readings if reading.problem is not None]
+    asked = sum(reading.to_answer is not None for _, reading in readings)
+    clear = len(readings) - len(unread) - asked
+    words = [
+        f"kept {clear} line{'s' * (clear != 1)}" + (f", and {asked} to answer: on top of the list" if asked else "")
+    ]
+    words += [f"not kept: {reading.text} ({meaning(reading, kitchen)})" for _, reading in unread]
+    if unread:
+        words.append("It waits above" if len(unread) == 1 else "The first waits above")
+        words[-1] += ": write it again, Esc puts it away, Up brings it back"
+    return Taken([line for line, _ in unread], "\n".join(words))
+
 
 _MOST_ASKED = 9
 FILTER = "/"

@@ -13,7 +13,7 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.larder_groups import groups_of
+from calmlarder.tui.larder_view import groups_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.sources import show_limit_sources
 from calmlarder.tui.widgets.item_list import ItemList
@@ -23,8 +23,7 @@ if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
     from calmlarder.household.kept_lots import KeptLot
     from calmlarder.larder.to_answer import ToAnswer
-    from calmlarder.tui.partial_use import Parted
-    from calmlarder.tui.why_thrown import End
+    from calmlarder.tui.larder_questions import End, Parted
 
 # What these keys do is done with a lot: while there is none they are not offered.
 _OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part", "label"})
@@ -134,7 +133,7 @@ class LarderKeys(TurnsWithDay[None]):
             self._use(one)
 
     def _use(self, one: "KeptLot", grams: float | None = None) -> None:
-        from calmlarder.household.who_ate import answers
+        from calmlarder.household.booking import answers
         from calmlarder.tui.choice import Choice
 
         found = answers(one, self._kitchen, grams)
@@ -181,7 +180,7 @@ class LarderKeys(TurnsWithDay[None]):
             self._throw(one)
 
     def _throw(self, one: "KeptLot", grams: float | None = None) -> None:
-        from calmlarder.tui.why_thrown import WhyThrown
+        from calmlarder.tui.larder_questions import WhyThrown
 
         def said(end: "End | None") -> None:
             if end is not None:
@@ -194,7 +193,7 @@ class LarderKeys(TurnsWithDay[None]):
         one = self._chosen_lot()
         if one is None:
             return
-        from calmlarder.tui.partial_use import PartialUse
+        from calmlarder.tui.larder_questions import PartialUse
 
         def said(part: "Parted | None") -> None:
             if part is None:
@@ -247,7 +246,7 @@ class LarderKeys(TurnsWithDay[None]):
         one = self._chosen_lot()
         if one is None:
             return
-        from calmlarder.tui.ask import Ask
+        from calmlarder.tui.choice import Ask
 
         question = f"Ingredients on the packet of {self._kitchen.name_of(one.lot.food)} (empty: those it has)"
         self.app.push_screen(Ask(question), lambda text: self._label(one, text))

@@ -11,11 +11,11 @@ from textual.widgets import OptionList, Static
 from calmlarder.household.diary import Entry, correct, eaten_amount, entries_of, log_of_days, take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
-from calmlarder.tui.ask import Ask
+from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.describe import meaning
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -13,9 +13,8 @@ from textual.widgets import Static
 from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.tui.dinner_view import amount_apart, amount_of
-from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.amounts import AmountList, Fact, Facts
 from calmlarder.tui.widgets.day_board import Card, DayBoard
-from calmlarder.tui.widgets.facts import Fact, Facts
 
 if TYPE_CHECKING:
     from calmlarder.plan.planned import Planned, SittingPlanned

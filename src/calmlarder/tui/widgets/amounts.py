@@ -1,12 +1,12 @@
-"""Amounts of a dish: grams right-aligned in a column of their own, the food, and what to know of it."""
+"""A heading and rows with a figure in a column of its own: amounts of a dish, facts with grams, figures with words."""
 
 from collections.abc import Sequence
+from textwrap import wrap
 from typing import NamedTuple
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn
-from calmlarder.tui.widgets.fitting import cut, fitting
+from calmlarder.tui.widgets.drawn import Drawn, cut, fitting
 
 _GRAMS = 6
 
@@ -51,4 +51,90 @@ class AmountList(Drawn):
             if not beside:
                 indent = _GRAMS + 4
                 text.append(f"\n{'':{indent}}{cut(one.only, width - indent)}", style=self.tone("faint"))
+        return text
+
+
+_FACT_GRAMS, _FACT_UNIT = 6, " g  "
+
+
+class Fact(NamedTuple):
+    """G of something, its name, and what to know of it."""
+
+    grams: float
+    name: str
+    words: str
+
+
+class Facts(Drawn):
+    """Nothing at all where there is no fact."""
+
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id)
+        self._heading, self._facts = "", ()  # type: str, tuple[Fact, ...]
+
+    def show(self, heading: str, facts: Sequence[Fact]) -> None:
+        """These, under a heading."""
+        self._heading, self._facts = heading, tuple(facts)
+        self.display = bool(facts)
+        self.redraw()
+
+    def draw(self, width: int) -> Text:
+        """The name stands in normal text, the sentence behind it faint."""
+        text = Text(no_wrap=True)
+        if not self._facts:
+            return text
+        text.append(self._heading, style="bold")
+        indent = _FACT_GRAMS + len(_FACT_UNIT)
+        for one in self._facts:
+            lines = wrap(f"{one.name}: {one.words}", max(10, width - indent))
+            first, rest = lines[0], lines[1:]
+            text.append(f"\n{one.grams:>{_FACT_GRAMS}.0f}{_FACT_UNIT}")
+            text.append(first[: len(one.name)])
+            text.append(first[len(one.name) :], style=self.tone("faint"))
+            for line in rest:
+                text.append("\n" + " " * indent + line, style=self.tone("faint"))
+        return text
+
+
+_MOST_NAME = 24
+_BESIDE = 28  # columns for words, from which they stand beside the figure
+
+
+class FigureRow(NamedTuple):
+    """A name, its figure with the unit, and what to know of it."""
+
+    name: str
+    figure: str
+    words: str = ""
+
+
+class FigureRows(Drawn):
+    """Nothing at all where there is no row."""
+
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id)
+        self._heading, self._rows = "", ()  # type: str, tuple[FigureRow, ...]
+
+    def show(self, heading: str, rows: Sequence[FigureRow]) -> None:
+        """These, under a heading."""
+        self._heading, self._rows = heading, tuple(rows)
+        self.display = bool(rows)
+        self.redraw()
+
+    def draw(self, width: int) -> Text:
+        """Words below the figure where there is no room beside it."""
+        text = Text(no_wrap=True)
+        if not self._rows:
+            return text
+        text.append(cut(self._heading, width), style="bold")
+        names = min(_MOST_NAME, max(len(row.name) for row in self._rows))
+        figures = max(len(row.figure) for row in self._rows)
+        indent = 2 + names + 2 + figures + 2
+        below = width - indent < _BESIDE
+        for row in self._rows:
+            text.append(f"\n  {cut(row.name, names):<{names}}  {row.figure:>{figures}}")
+            lines = wrap(row.words, max(10, width - (4 if below else indent)))
+            for number, line in enumerate(lines):
+                text.append("  " if not below and number == 0 else "\n" + " " * (4 if below else indent))
+                text.append(line, style=self.tone("faint"))
         return text

@@ -7,8 +7,7 @@ from typing import NamedTuple
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn
-from calmlarder.tui.widgets.fitting import cut
+from calmlarder.tui.widgets.drawn import Drawn, cut
 
 _AXIS = 7  # columns for the numbers of an axis and its line
 _EIGHTHS = " ▁▂▃▄▅▆▇█"

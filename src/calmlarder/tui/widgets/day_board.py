@@ -11,8 +11,7 @@ from textual.containers import VerticalScroll
 from textual.geometry import Region
 from textual.message import Message
 
-from calmlarder.tui.widgets.drawn import Drawn
-from calmlarder.tui.widgets.fitting import cut
+from calmlarder.tui.widgets.drawn import Drawn, cut
 
 _LEAST, _MOST, _GAP = 24, 52, 2  # columns of a day, and between two
 _MARK = "▌ "

@@ -6,8 +6,7 @@ from typing import NamedTuple
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn
-from calmlarder.tui.widgets.fitting import cut
+from calmlarder.tui.widgets.drawn import Drawn, cut
 
 
 class DishCard(Drawn):

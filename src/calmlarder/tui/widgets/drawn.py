@@ -1,4 +1,6 @@
-"""A widget that draws itself anew for the width it has."""
+"""Text drawn anew for the width it has, and words fitted to a column."""
+
+from collections.abc import Sequence
 
 from rich.text import Text
 from textual.geometry import Size
@@ -30,3 +32,19 @@ class Drawn(Widget):
     def tone(self, name: str) -> str:
         """A colour of the theme, by its name in the style sheet."""
         return self.app.theme_variables[name]
+
+
+def cut(words: str, room: int) -> str:
+    """Words that end in an ellipsis where they are too long."""
+    return words if len(words) <= room else words[: max(0, room - 1)] + "…"
+
+
+def fitting(notes: Sequence[str], room: int) -> str:
+    """The notes that fit whole, first things first."""
+    said = ""
+    for note in notes:
+        longer = f"{said}, {note}" if said else note
+        if len(longer) > room:
+            continue
+        said = longer
+    return said

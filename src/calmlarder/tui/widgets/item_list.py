@@ -11,7 +11,7 @@ from textual.message import Message
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
-from calmlarder.tui.widgets.fitting import cut, fitting
+from calmlarder.tui.widgets.drawn import cut, fitting
 
 _GRAMS, _DAYS = 6, 10
 _LEAST_NAME, _USUAL_NAME, _MOST_NAME, _LEAST_NOTES = 12, 26, 44, 14

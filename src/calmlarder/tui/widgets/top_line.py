@@ -2,8 +2,7 @@
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn
-from calmlarder.tui.widgets.fitting import cut
+from calmlarder.tui.widgets.drawn import Drawn, cut
 
 _BETWEEN = 3  # columns, at least, between the name and what stands on the right
 

@@ -1,0 +1,72 @@
+"""What is remarked on an adapted recipe: labels to read, and where it cannot stay the dish that its title names."""
+
+from collections.abc import Sequence
+
+from calmlarder.adapt.model import Adapted
+from calmlarder.adapt.told import Told
+from calmlarder.cookbook.recipe import IngredientRead, Recipe
+from calmlarder.matching.words import words_of
+from calmlarder.patterns.load import shipped_patterns
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+_ASKS = "read the label"
+
+
+def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """One remark on what the dish holds in the end, with what its label may hide; nothing where no row says so."""
+    changed = {change.place for change in adapted.changes}
+    kept = [read.food for place, read in enumerate(reads) if place not in changed and read.outcome == "read"]
+    new = [
+        food for change in adapted.changes for food in (*(one.food for one in change.to), *change.unmeasured)
+    ]  # fmt: skip
+    told = {}
+    for food in dict.fromkeys([*kept, *new]):
+        row = tables.food_by_id.get(food or "")
+        note = next((part.strip() for part in row.note.split(";") if _ASKS in part), "") if row is not None else ""
+        if row is not None and note:
+            told[row.name] = note.replace(_ASKS, "").strip(" :,")
+    if not told:
+        return ()
+    named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())
+    return (f"Read the label of: {named}.",)
+
+
+_A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours
+
+
+def another_dish(
+    recipe: Recipe, reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables
+) -> tuple[str, ...]:
+    """A remark where nothing of what the title names stays, or no sane change was found; else nothing."""
+    gone = []
+    for change in adapted.changes:
+        food = reads[change.place].food if change.place is not None else None
+        stays = {one.food for one in change.to}
+        replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
+        if food is not None and replaced and not _stays(food, stays, told, tables):
+            gone.append(tables.food_by_id[food].name)
+    if not gone and adapted.status not in {"cannot", "open"}:
+        return ()
+    head = f"It is named for {' and '.join(gone)}, which cannot stay: what comes out is another dish." if gone else ""
+    return (f"{head} Nearest of the program's own dishes: {_nearest(recipe, reads, tables)}.".strip(),)
+
+
+def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
+    kinds = {tables.food_by_id[one].kind for one in stays}
+    if tables.food_by_id[food].kind == "allium" and stays:
+        return True  # its taste stays: in oil, in the greens of leeks
+    return food in stays or any(map(told.is_titled, stays)) or tables.food_by_id[food].kind in kinds
+
+
+def _nearest(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> str:
+    """The pattern with most places for the recipe's foods, and with words of its title."""
+    words = set(words_of(recipe.title))
+    foods = [tables.food_by_id[read.food] for read in reads if read.food is not None]
+
+    def fit(pattern: Pattern) -> tuple[int, str]:
+        named = len(words & set(words_of(pattern.id.replace("-", " "))))
+        taken = sum(any(slot.takes(food) for slot in pattern.slots.values()) for food in foods)
+        return taken + _A_WORD * named, pattern.id
+
+    return max(shipped_patterns(), key=fit).id.replace("-", " ")

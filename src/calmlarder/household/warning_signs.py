@@ -1,0 +1,56 @@
+"""Signs that a doctor should know of: weight lost over the months, and red flags that somebody told of."""
+
+from datetime import date, datetime, time, timedelta
+
+from calmlarder.household.household import Household
+from calmlarder.household.person import Person, Weighed
+from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
+from calmlarder.store.logs import events, felt_since
+
+# Without meaning to: the agreed specification, after the AGA clinical practice update 2022 (recalled).
+LOST_KG, LOST_SHARE = 3.0, 0.05
+_LOOK_BACK_DAYS = 183  # half a year, as the question is usually asked: common practice
+_AGAIN_DAYS = 30  # asked monthly: the agreed specification
+_MOST_KEPT = 36  # weights: three years of months; ours
+
+
+def with_weight(person: Person, kg: float, today: date) -> tuple[Weighed, ...]:
+    """Their weights with today's, one a day."""
+    earlier = [one for one in person.weighed if one.on != today]
+    if not earlier and not person.weighed and person.weight_kg is not None and person.weight_kg != kg:
+        earlier = [Weighed(on=today - timedelta(days=1), kg=person.weight_kg)]  # said before days were kept
+    return (*earlier[-_MOST_KEPT:], Weighed(on=today, kg=kg))
+
+
+def weight_lost_words(person: Person, today: date) -> str:
+    """What was lost within half a year, where it is 3 kg or 5 % of the weight; empty where it is less."""
+    since = [one for one in person.weighed if today - timedelta(days=_LOOK_BACK_DAYS) <= one.on <= today]
+    if not since:
+        return ""
+    most, now = max(since, key=lambda one: one.kg), since[-1]
+    lost = most.kg - now.kg
+    if lost < LOST_KG and lost < LOST_SHARE * most.kg:
+        return ""
+    return f"from {most.kg:g} kg on {most.on:%d %b %Y} to {now.kg:g} kg on {now.on:%d %b %Y}"
+
+
+def asks_for_weight(person: Person, today: date) -> bool:
+    """Whether a month has gone by since somebody who says their weight said it."""
+    return bool(person.weighed) and today - person.weighed[-1].on >= timedelta(days=_AGAIN_DAYS)
+
+
+LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
+
+
+def told_of(household: Household, person: Person) -> tuple[str, ...]:
+    """The words in which they told of red flags within a year, each once, oldest first."""
+    if not household.is_kept:
+        return ()
+    who, since = person.name, datetime.combine(household.today, time.min) - timedelta(days=LOOK_BACK_DAYS)
+    until = datetime.combine(household.today, time.max)
+    notes = [(one.felt.at, one.felt.note) for one in felt_since(household.store, since) if one.felt.who == who]
+    notes += [(one.at, one.why) for one in events(household.store) if one.who == who and one.kind in {"skip", "stop"}]
+    notes = [(at, words) for at, words in sorted(notes) if since <= at <= until and words != RED_FLAG]
+    found = [f"{at:%d %b %Y}: {flag.words}" for at, words in notes for flag in red_flags(words)]
+    lost = weight_lost_words(person, household.today)
+    return tuple(dict.fromkeys([*found, *([lost] if lost else [])]))

@@ -1,0 +1,121 @@
+"""What the larder asks before a thing leaves it: how much of it, and why it is thrown away."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Literal, NamedTuple
+
+from rich.text import Text
+from textual import events, on
+from textual.app import ComposeResult
+from textual.containers import Vertical
+from textual.widgets import Input, OptionList, Static
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.part import part_grams
+from calmlarder.tables.vocabulary import WHYS, How, Why
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.modal import Modal
+
+Becomes = Literal["eaten", "thrown", "given", "moved"]
+_PART_WORDS: Mapping[Becomes, str] = MappingProxyType(
+    {"eaten": "used up", "thrown": "thrown away", "given": "given away", "moved": "frozen"}
+)
+
+
+class Parted(NamedTuple):
+    """So many grams, and what becomes of them; `moved` is into the freezer, or out of it."""
+
+    grams: float
+    becomes: Becomes
+
+
+class PartialUse(Modal[Parted]):
+    """The amount is read as it is typed; Enter goes on to what becomes of it."""
+
+    def __init__(self, lot: Lot) -> None:
+        super().__init__()
+        self._lot = lot
+
+    def compose(self) -> ComposeResult:
+        """The question, the amount and what it means, what becomes of it."""
+        moved = "thawed" if self._lot.place == "freezer" else _PART_WORDS["moved"]
+        with Vertical(id="choice"):
+            yield Static(f"How much of it? {self._lot.line}", markup=False)
+            yield Input("half", placeholder="100 g, half, a third", id="part")
+            yield Static("", id="part-means", markup=False)
+            yield OptionList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Half is the first guess; typing puts another in its place."""
+        self.query_one(Input).focus()
+
+    @on(Input.Changed)
+    def say(self, event: Input.Changed) -> None:
+        """What that much is, or what to write."""
+        try:
+            grams = part_grams(event.value, self._lot)
+            words = f"{grams:g} g of {self._lot.grams:g} g; {self._lot.grams - grams:g} g stay as they are"
+        except ValueError as error:
+            words = str(error)
+        self.query_one("#part-means", Static).update(words)
+
+    @on(Input.Submitted)
+    def on_with_it(self) -> None:
+        """To what becomes of it."""
+        self.query_one(OptionList).focus()
+
+    @on(OptionList.OptionSelected)
+    def take(self, event: OptionList.OptionSelected) -> None:
+        """Give both, where the amount can be."""
+        try:
+            grams = part_grams(self.query_one(Input).value, self._lot)
+        except ValueError:
+            self.query_one(Input).focus()  # why not stands below it
+            return
+        self.dismiss(Parted(grams, tuple(_PART_WORDS)[event.option_index]))
+
+
+class End(NamedTuple):
+    """What became of it, and why where that was told."""
+
+    how: How
+    why: Why | None = None
+
+
+_REASONS: Mapping[str, End] = MappingProxyType({why[0]: End("thrown", why) for why in WHYS})
+_KEYS: Mapping[str, End] = MappingProxyType({"enter": End("thrown"), **_REASONS, "g": End("given")})
+_SHOWN: Mapping[str, str] = MappingProxyType({"enter": "Enter"})
+_WORDS: Mapping[End, str] = MappingProxyType(
+    {End("thrown"): "no reason", End("given"): "given away"} | {end: str(end.why) for end in _REASONS.values()}
+)
+
+
+class WhyThrown(Modal[End]):
+    """The reasons by their first letters."""
+
+    def __init__(self, what: str) -> None:
+        super().__init__()
+        self._what = what
+
+    def compose(self) -> ComposeResult:
+        """A line for each key."""
+        with Vertical(id="choice"):
+            yield Static(f"Thrown away: {self._what}. Why?", markup=False)
+            yield OptionList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
+        yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Enter gives no reason, until an arrow was pressed."""
+        self.query_one(OptionList).focus()
+
+    def on_key(self, event: events.Key) -> None:
+        """A reason; Enter goes to the list."""
+        if event.key in _KEYS and event.key != "enter":
+            event.stop()
+            self.dismiss(_KEYS[event.key])
+
+    @on(OptionList.OptionSelected)
+    def chosen(self, event: OptionList.OptionSelected) -> None:
+        """The marked one."""
+        self.dismiss(list(_KEYS.values())[event.option_index])

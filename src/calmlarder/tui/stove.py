@@ -1,0 +1,115 @@
+"""Beside the stove: the timeline against the clock, timers that count down, what the scale showed."""
+
+from collections.abc import Mapping, Sequence
+from time import monotonic, time
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import VerticalScroll
+from textual.widgets import Button, Input, Label, Static
+
+from calmlarder.kitchen.timeline import Moment, Timeline
+from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.widgets.modal import Modal
+
+
+def timeline_text(timeline: Timeline, minutes_gone: float | None) -> str:
+    """The moments in order; `now` before those that run, `next` before the first to come. None: not begun."""
+    coming = [moment for moment in timeline.moments if minutes_gone is not None and moment.start_min > minutes_gone]
+    lines = [f"{timeline.minutes} minutes for one cook"]
+    if minutes_gone is not None:
+        lines[0] += f"; {int(minutes_gone)} min in"
+    for moment in timeline.moments:
+        alone = "" if moment.hands_on or not moment.minutes else f" ({moment.minutes} min by itself)"
+        word = _word(moment, coming, minutes_gone)
+        lines.append(f"{word:<4} {moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
+    return "\n".join(lines)
+
+
+def _word(moment: Moment, coming: list[Moment], minutes_gone: float | None) -> str:
+    if minutes_gone is None:
+        return ""
+    if moment.start_min <= minutes_gone < moment.start_min + moment.minutes:
+        return "now"
+    return "next" if coming and moment.start_min == coming[0].start_min else ""
+
+
+def left_words(seconds: float) -> str:
+    """Seconds left as m:ss, rounded up; `done` when none are."""
+    whole = max(0, -int(-seconds // 1))
+    return f"{whole // 60}:{whole % 60:02d}" if whole else "done"
+
+
+class Timers(Static):
+    """Any number of named timers; the bell rings once for each."""
+
+    def __init__(self) -> None:
+        super().__init__("", id="timers", markup=False)
+        self._ends: dict[str, float] = {}
+        self._rung: set[str] = set()
+
+    def on_mount(self) -> None:
+        """Count every half second, so that no second is skipped."""
+        self._count()
+        self.set_interval(0.5, self._count)
+
+    def begin(self, name: str, minutes: int) -> None:
+        """Start a timer; one of the same name starts anew."""
+        self._ends[name] = monotonic() + minutes * 60
+        self._rung.discard(name)
+        self._count()
+
+    @property
+    def ends_s(self) -> dict[str, float]:
+        """When each ends, in seconds of the system's time."""
+        return {name: time() + end - monotonic() for name, end in self._ends.items()}
+
+    def go_on(self, ends_s: Mapping[str, float]) -> None:
+        """Timers of before, by when they end; what ended meanwhile rings now."""
+        self._ends |= {name: monotonic() + end - time() for name, end in ends_s.items()}
+        self._count()
+
+    @property
+    def running(self) -> bool:
+        """Whether one has not rung yet."""
+        return any(end > monotonic() for end in self._ends.values())
+
+    def _count(self) -> None:
+        now = monotonic()
+        for name, end in self._ends.items():
+            if end <= now and name not in self._rung:
+                self._rung.add(name)
+                self.app.bell()
+                self.notify(f"done: {name}", timeout=20, markup=False)
+        self.display = bool(self._ends)
+        self.update("\n".join(f"{left_words(end - now):>6}  {name}" for name, end in self._ends.items()))
+
+
+class Weights(Modal[dict[str, int]]):
+    """Gives grams by lot id, or None; `things` are lot ids, what to call each, and the grams that were meant."""
+
+    def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:
+        super().__init__()
+        self._things = things
+
+    def compose(self) -> ComposeResult:
+        """A field for each thing."""
+        with VerticalScroll(id="choice") as fields:
+            fields.can_focus = False  # the first number is typed at once
+            yield Label("What did the scale show? Enter saves it.")
+            for lot, name, grams in self._things:
+                yield Label(f"{name}, g", markup=False)
+                yield Input(str(grams), type="integer", id=_field(lot))
+            yield Button("Save weights", compact=True)
+        yield KeysLine()
+
+    @on(Input.Submitted)
+    @on(Button.Pressed)
+    def take(self) -> None:
+        """Give the numbers."""
+        shown = {lot: self.query_one(f"#{_field(lot)}", Input).value for lot, _, _ in self._things}
+        self.dismiss({lot: int(value) for lot, value in shown.items() if value.isdigit() and int(value) > 0})
+
+
+def _field(lot: str) -> str:
+    return f"of-{lot.replace('.', '-')}"
