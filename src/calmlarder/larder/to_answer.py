@@ -21,6 +21,9 @@ class Answers(BaseModel):
     no_day: bool = False
 
 
+UNANSWERED = Answers()
+
+
 class ToAnswer(BaseModel):
     """A line that is no lot yet: where it stands, its text, what is asked, and what would answer.
 

@@ -5,7 +5,8 @@ from itertools import zip_longest
 
 from rapidfuzz.distance import DamerauLevenshtein
 
-from calmlarder.matching.lexicon import PERCENT, Lexicon
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.name_index import PERCENT
 from calmlarder.matching.notes import (
     COLOURS,
     DECIDING,

@@ -6,14 +6,14 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.portions import Apart
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.larder.reading import Reading
 from calmlarder.render.stacked import day_object, stacked_object
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.larder.reading import Reading
 
 
-def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
+def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: "tuple[Reading, ...]") -> dict[str, Any]:
     """The answer of `tonight --json`."""
     return {
         "status": composed.status,
