@@ -93,7 +93,7 @@ def test_names_kept_read_as_names_taken_apart_anew(folder: Path) -> None:
         anew.words, anew.alone, anew.numbered, anew.at_home,
     )  # fmt: skip
     assert (again.spelt, again.for_something) == (anew.spelt, anew.for_something)
-    for word in ("tofu", "beans", "oil"):
+    for word in ("tofu", "bean", "oil"):
         numbers = anew.with_word[word]
         assert [again.names[number] for number in numbers] == [anew.names[number] for number in numbers]
         assert again.beside(word) == anew.beside(word)

@@ -65,7 +65,7 @@ class Improver:
         self._worth: set[int] | None = None  # columns that a better plan may still hold
         self._priced: tuple[Priced, ...] = ()
         self._prices: PriceSearch | None = None
-        self._tried: set[frozenset[int]] = set()
+        self._tried = 0  # ideas of the search for prices
         self.avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
@@ -138,25 +138,25 @@ class Improver:
         for free, effort, few in self._turns(rng, everything):
             if self._stop.over or next(left, None) is None:
                 return
-            self._try_idea()
+            self._try_ideas()
             if self.bound >= self.cost:
                 return
             proven = self._replan(free, effort, few)
             if proven and free == everything and not few and not self.avoid:
                 return
 
-    def _try_idea(self) -> None:
-        """Dishes that go well together by the prices of the lots, with the amounts that are best for them."""
-        idea = frozenset(self._prices.idea) if self._prices is not None else frozenset()
-        if not idea or idea in self._tried:
-            return
-        self._tried.add(idea)
-        kept = {dish.column.number for dish in self._kept}
-        columns = [column for column in self._columns if column.number in idea | kept]
-        joint = Joint(self.house, columns, self.avoid)
-        for dish in self._kept:
-            joint.fix(dish)
-        self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
+    def _try_ideas(self) -> None:
+        """Dishes that go well together by the prices of what they share, with the amounts that are best for them."""
+        ideas = self._prices.ideas if self._prices is not None else []
+        while self._tried < len(ideas) and not self._stop.over:
+            idea = set(ideas[self._tried])
+            self._tried += 1
+            kept = {dish.column.number for dish in self._kept}
+            columns = [column for column in self._columns if column.number in idea | kept]
+            joint = Joint(self.house, columns, self.avoid)
+            for dish in self._kept:
+                joint.fix(dish)
+            self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL

@@ -14,6 +14,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.plan.columns import Column, Dish, PlanInstance
+from calmlarder.plan.shares import Again, Share, Steps
 from calmlarder.plan.stacked import post_stacking
 from calmlarder.plan.weights import (
     APART_DAYS,
@@ -26,7 +27,7 @@ from calmlarder.plan.weights import (
 )
 
 NEVER = 10**15  # costs more than any plan
-Prices = Mapping[int, int]  # for one unit of a lot, by its place; ten-thousandths of a point
+Prices = Mapping[Share, int]  # for one of each; ten-thousandths of a point
 Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
 
 
@@ -86,6 +87,9 @@ class Joint:
         self._objective: Any = None  # the cost in terms of what was proven of each dish, where that is known
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
         self.taken: dict[int, dict[int, list[Any]]] = {}  # units that a column takes of each lot
+        self.mains: dict[int, dict[str, list[Any]]] = {}  # by kind the proteins and bases that a column may use
+        self._kinds: dict[int, dict[str, Any]] = {}  # whether it has one of the kind
+        self._steps: dict[Steps, dict[int, Any]] = {}  # how many steps each column takes
         for column in columns:
             if stop is not None and stop.over:
                 return  # hundreds of dishes take their time; a model that is not whole is never solved
@@ -124,15 +128,35 @@ class Joint:
         """
         for column, draft in self.posted:
             if column.number in priced.floors:
-                taken = self.taken[column.number].items()
-                paid = [priced.prices.get(place, 0) * units for place, all_units in taken for units in all_units]
-                cost = sum(self.parts[column.number]) + sum(paid)
+                cost = sum(self.parts[column.number]) + self.paid(column, priced.prices)
                 self.model.add(cost >= priced.floors[column.number] * draft.active)
+        for share, steps in self._steps.items():
+            self.model.add(sum(steps.values()) <= self.house.shelves[share.place].units // share.step)
         if last and all(column.number in priced.floors for column, _ in self.posted):
             dishes = sum(priced.floors[column.number] * draft.active for column, draft in self.posted)
             more = self.model.new_int_var(0, NEVER, "")
             self._objective = priced.lots + dishes + sum(self.empty) + more
             self.model.add(sum(self.cost) == self._objective)
+
+    def paid(self, column: Column, prices: Prices) -> Any:
+        """What a column pays for what it shares with others."""
+        paid = [price * self._amount(column, share) for share, price in prices.items() if price]
+        return sum(paid)
+
+    def _amount(self, column: Column, share: Share) -> Any:
+        """How much of it a column takes."""
+        number = column.number
+        if isinstance(share, Again):
+            often = sum(one in column.covers for one in (share.first, share.first + 1))
+            return often * self._kinds[number][share.kind] if often and share.kind in self._kinds[number] else 0
+        units = sum(self.taken[number].get(share.place, ()))
+        if share.step == 1 or share.place not in self.taken[number]:
+            return units
+        steps = self._steps.setdefault(share, {})
+        if number not in steps:
+            steps[number] = self.model.new_int_var(0, self.house.shelves[share.place].units // share.step, "")
+            self.model.add(units <= share.step - 1 + share.step * steps[number])
+        return steps[number]
 
     def _choose(self) -> None:
         """Each sitting has one dish, or none at a price."""
@@ -212,21 +236,31 @@ class Joint:
 
     def _variety(self) -> None:
         """A kind of protein or base that the sitting before had too costs."""
-        present: list[dict[str, Any]] = [{} for _ in self.house.sittings]
+        there: list[dict[str, list[Any]]] = [{} for _ in self.house.sittings]
         for column, draft in self.posted:
             slots = column.problem.pattern.slots
+            mains = self.mains[column.number] = {}
             for number, option in enumerate(column.problem.options):
                 if slots[option.slot].role in {"protein", "base"}:
-                    for sitting in column.covers:
-                        kinds, kind = present[sitting], str(option.offered.food.kind)
-                        if kind not in kinds:
-                            kinds[kind] = self.model.new_bool_var("")
-                        self.model.add_implication(draft.used[number], kinds[kind])
+                    mains.setdefault(str(option.offered.food.kind), []).append(draft.used[number])
+            kinds = self._kinds[column.number] = {kind: self.model.new_bool_var("") for kind in mains}
+            for kind, used in mains.items():
+                for one in used:
+                    self.model.add_implication(one, kinds[kind])
+                for sitting in column.covers:
+                    there[sitting].setdefault(kind, []).append(kinds[kind])
+        present = [{kind: self._any(some) for kind, some in kinds.items()} for kinds in there]
         for before, after in pairwise(present):
             for kind in sorted(before.keys() & after.keys()):  # the same order in every run
                 again = self.model.new_bool_var("")
                 self.model.add(again >= before[kind] + after[kind] - 1)
                 self.cost.append(MAIN_KIND_AGAIN * POINT * again)
+
+    def _any(self, some: Sequence[Any]) -> Any:
+        """Whether one of them holds; no more than one does."""
+        found = self.model.new_bool_var("")
+        self.model.add(sum(some) <= found)
+        return found
 
     def fix(self, dish: Dish) -> None:
         """Keep a dish as it is."""
