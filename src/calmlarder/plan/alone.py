@@ -9,8 +9,9 @@ from typing import Any, NamedTuple
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.stop import Stop
+from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
-from calmlarder.plan.joint import NEVER, Joint, Prices
+from calmlarder.plan.joint import NEVER, Joint
 from calmlarder.plan.shares import Share, Taken
 from calmlarder.solver import tight_solver
 
@@ -34,11 +35,13 @@ class DishAlone:
         self._joint = Joint(house, [column], {})
         self._joint.model.add(self._joint.posted[0][1].active == 1)
         self._cost: Any = sum(self._joint.parts[column.number])
-        self._units: dict[int, Any] = {place: sum(units) for place, units in self._joint.taken[column.number].items()}
+        self._units: dict[int, Any] = {
+            place: sum(units) for place, units in self._joint.taken.units[column.number].items()
+        }
         most: dict[int, int] = {}
         for option in column.problem.options:
             most[option.offered.place] = max(most.get(option.offered.place, 0), option.most)
-        self._mains = self._joint.mains[column.number]
+        self._mains = self._joint.taken.mains[column.number]
         self._most = Taken(column.covers, most, frozenset(self._mains))
         self._shares: dict[Share, int] = {}  # the most it can take
         self._known: list[tuple[Prices, int]] = []  # what was paid at most, and the floor
@@ -46,7 +49,7 @@ class DishAlone:
     def least(self, prices: Prices, stop: Stop, roughly: bool = False) -> Cheapest | None:
         """Prove a floor at these prices; the cheapest dish, if one was found, or one nearly as cheap."""
         model = self._joint.model
-        model.minimize(self._cost + self._joint.paid(self.column, prices))
+        model.minimize(self._cost + self._joint.taken.paid(self.column, prices))
         solver = tight_solver(_SECONDS)
         # As for one dish in compose/solve.py: presolving costs more than it saves.
         solver.parameters.cp_model_presolve = False

@@ -24,7 +24,7 @@ _EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as
 _EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
-_PRICES_SHARE = 0.5  # of the time for the bound, for prices of lots: ours
+_PRICES_SHARE = 0.7  # of the time for the bound, for prices of lots: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 

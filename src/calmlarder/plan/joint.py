@@ -13,8 +13,8 @@ from calmlarder.compose.solve import WISHES, constant, plan_of, solver_of
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
+from calmlarder.plan.amounts_taken import AmountsTaken, Prices
 from calmlarder.plan.columns import Column, Dish, PlanInstance
-from calmlarder.plan.shares import Again, Share, Steps
 from calmlarder.plan.stacked import post_stacking
 from calmlarder.plan.weights import (
     APART_DAYS,
@@ -27,7 +27,6 @@ from calmlarder.plan.weights import (
 )
 
 NEVER = 10**15  # costs more than any plan
-Prices = Mapping[Share, int]  # for one of each; ten-thousandths of a point
 Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
 
 
@@ -86,10 +85,7 @@ class Joint:
         self.empty: list[Any] = []  # what sittings without a dish cost
         self._objective: Any = None  # the cost in terms of what was proven of each dish, where that is known
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
-        self.taken: dict[int, dict[int, list[Any]]] = {}  # units that a column takes of each lot
-        self.mains: dict[int, dict[str, list[Any]]] = {}  # by kind the proteins and bases that a column may use
-        self._kinds: dict[int, dict[str, Any]] = {}  # whether it has one of the kind
-        self._steps: dict[Steps, dict[int, Any]] = {}  # how many steps each column takes
+        self.taken = AmountsTaken(self.model, house.shelves)
         for column in columns:
             if stop is not None and stop.over:
                 return  # hundreds of dishes take their time; a model that is not whole is never solved
@@ -118,6 +114,7 @@ class Joint:
         self.cost.append(-score + LEFTOVER * POINT * (len(column.covers) - 1) * active)
         self.parts[column.number] = [self.cost[-1]]
         self.scores.append(score)
+        self.taken.add(column, draft)
         self.posted.append((column, draft))
 
     def _floors(self, priced: Priced, last: bool) -> None:
@@ -128,35 +125,14 @@ class Joint:
         """
         for column, draft in self.posted:
             if column.number in priced.floors:
-                cost = sum(self.parts[column.number]) + self.paid(column, priced.prices)
+                cost = sum(self.parts[column.number]) + self.taken.paid(column, priced.prices)
                 self.model.add(cost >= priced.floors[column.number] * draft.active)
-        for share, steps in self._steps.items():
-            self.model.add(sum(steps.values()) <= self.house.shelves[share.place].units // share.step)
+        self.taken.keep_steps()
         if last and all(column.number in priced.floors for column, _ in self.posted):
             dishes = sum(priced.floors[column.number] * draft.active for column, draft in self.posted)
             more = self.model.new_int_var(0, NEVER, "")
             self._objective = priced.lots + dishes + sum(self.empty) + more
             self.model.add(sum(self.cost) == self._objective)
-
-    def paid(self, column: Column, prices: Prices) -> Any:
-        """What a column pays for what it shares with others."""
-        paid = [price * self._amount(column, share) for share, price in prices.items() if price]
-        return sum(paid)
-
-    def _amount(self, column: Column, share: Share) -> Any:
-        """How much of it a column takes."""
-        number = column.number
-        if isinstance(share, Again):
-            often = sum(one in column.covers for one in (share.first, share.first + 1))
-            return often * self._kinds[number][share.kind] if often and share.kind in self._kinds[number] else 0
-        units = sum(self.taken[number].get(share.place, ()))
-        if share.step == 1 or share.place not in self.taken[number]:
-            return units
-        steps = self._steps.setdefault(share, {})
-        if number not in steps:
-            steps[number] = self.model.new_int_var(0, self.house.shelves[share.place].units // share.step, "")
-            self.model.add(units <= share.step - 1 + share.step * steps[number])
-        return steps[number]
 
     def _choose(self) -> None:
         """Each sitting has one dish, or none at a price."""
@@ -179,8 +155,6 @@ class Joint:
         for column, draft in self.posted:
             for number, option in enumerate(column.problem.options):
                 uses.setdefault(option.offered.place, []).append((column, draft, number))
-                taken = self.taken.setdefault(column.number, {})
-                taken.setdefault(option.offered.place, []).append(draft.units[number])
         for place in sorted(house.most.keys() | uses.keys()):
             shelf, used = house.shelves[place], uses.get(place, [])
             left = shelf.units - sum(draft.units[number] for _, draft, number in used)
@@ -237,18 +211,10 @@ class Joint:
     def _variety(self) -> None:
         """A kind of protein or base that the sitting before had too costs."""
         there: list[dict[str, list[Any]]] = [{} for _ in self.house.sittings]
-        for column, draft in self.posted:
-            slots = column.problem.pattern.slots
-            mains = self.mains[column.number] = {}
-            for number, option in enumerate(column.problem.options):
-                if slots[option.slot].role in {"protein", "base"}:
-                    mains.setdefault(str(option.offered.food.kind), []).append(draft.used[number])
-            kinds = self._kinds[column.number] = {kind: self.model.new_bool_var("") for kind in mains}
-            for kind, used in mains.items():
-                for one in used:
-                    self.model.add_implication(one, kinds[kind])
+        for column, _ in self.posted:
+            for kind, has in self.taken.kinds[column.number].items():
                 for sitting in column.covers:
-                    there[sitting].setdefault(kind, []).append(kinds[kind])
+                    there[sitting].setdefault(kind, []).append(has)
         present = [{kind: self._any(some) for kind, some in kinds.items()} for kinds in there]
         for before, after in pairwise(present):
             for kind in sorted(before.keys() & after.keys()):  # the same order in every run

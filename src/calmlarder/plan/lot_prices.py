@@ -10,8 +10,9 @@ from collections.abc import Callable, Mapping, Sequence
 
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.alone import Cheapest, DishAlone
+from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
-from calmlarder.plan.joint import NEVER, Priced, Prices
+from calmlarder.plan.joint import NEVER, Priced
 from calmlarder.plan.master import Mixture, Setting, good_columns, lots_in_plan, mixture_of
 from calmlarder.plan.selection import Selector
 from calmlarder.plan.shares import Steps, overdrawn
