@@ -4,6 +4,7 @@ Beside it, on a second core, prices of lots and then one model of all sittings w
 """
 
 import itertools
+import math
 import random
 import threading
 import time
@@ -25,6 +26,7 @@ _EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
 _PRICES_SHARE = 0.7  # of the time for the bound, for prices of lots: ours
+_FEWER = 0.95  # of the columns, for prices to be looked for again: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
@@ -242,9 +244,13 @@ class Improver:
             if search.start(inner):
                 zero = search.best
                 higher(search.bound)
-                search.improve(Stop(began + _PRICES_SHARE * (inner.at - began), inner), higher)
-                search.sharpen(inner)
-                higher(search.bound)
+                pricing = Stop(began + _PRICES_SHARE * (inner.at - began), inner)
+                many = math.inf
+                while len(search.worth) < _FEWER * many and self.bound < self.cost and not pricing.over:
+                    many = len(search.worth)  # fewer dishes have better prices
+                    search.improve(pricing, higher)
+                    search.sharpen(inner)
+                    higher(search.bound)
                 self._worth, self._priced = search.worth, (zero, search.best)
             for effort in (_EFFORT_CLOSE, None):
                 while not inner.over and self.bound < self.cost and self._prove(search.cost, effort, inner, higher):

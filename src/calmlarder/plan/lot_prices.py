@@ -49,6 +49,7 @@ class PriceSearch:
         self._kept = frozenset(kept)
         self.selector = Selector(house, columns, kept, most_fed)
         self._lots = lots_in_plan(house)
+        self._glances = _MOST_GLANCES
         self._steps: list[Steps] = []  # in the order in which they were found
         self._alone: dict[int, DishAlone] = {}
         self._dishes: dict[tuple[int, tuple[tuple[int, int], ...]], Cheapest] = {}
@@ -70,22 +71,22 @@ class PriceSearch:
 
     def improve(self, stop: Stop, better: Callable[[int], None]) -> None:
         """Look for better prices until none are found or it is to stop; `better` hears of bounds."""
-        idle, glances = 0, _MOST_GLANCES
+        idle = 0
         while idle < _NO_BETTER and not stop.over and self.bound < self._cost_now():
             known = len(self._steps)
-            mixture = self._mixture(glances == 0)
+            mixture = self._mixture(self._glances == 0)
             if mixture is None:
                 return
             old = self.best.prices
             new = mixture.prices.items()
             prices = {share: round(old.get(share, 0) * (1 - _TOWARDS) + price * _TOWARDS) for share, price in new}
             before = self.bound
-            if glances > 0 and self._glance(prices, stop) > _FEW_NEW:
-                glances -= 1
+            if self._glances > 0 and self._glance(prices, stop) > _FEW_NEW:
+                self._glances -= 1
                 self._settle(prices, stop)
                 better(self.bound)
                 continue
-            glances = 0
+            self._glances = 0
             self._judge(prices, stop)
             is_better = self.bound - before > _ENOUGH * abs(self.bound)
             idle = 0 if is_better or len(self._steps) > known else idle + 1
@@ -97,7 +98,7 @@ class PriceSearch:
         """The best mixture of the dishes found, in which no steps are overdrawn if they are to be counted."""
         setting = self._setting
         while True:
-            mixture = mixture_of(setting, list(self._dishes.values()), self._steps)
+            mixture = mixture_of(setting, self._pool, self._steps)
             if mixture is None or not in_steps:
                 return mixture
             found = overdrawn(((dish.taken, fraction) for dish, fraction in mixture.dishes), setting.units)
@@ -109,9 +110,14 @@ class PriceSearch:
     def _think(self, stop: Stop) -> None:
         """One more idea."""
         tried = self.ideas[-_MOST_TRIED:]
-        idea = good_columns(self._setting, list(self._dishes.values()), self._steps, tried, stop.left)
+        idea = good_columns(self._setting, self._pool, self._steps, tried, stop.left)
         if idea:
             self.ideas.append(idea)
+
+    @property
+    def _pool(self) -> list[Cheapest]:
+        """The dishes found of columns that are still worth a look."""
+        return [dish for dish in self._dishes.values() if dish.column in self._alone]
 
     @property
     def _setting(self) -> Setting:
