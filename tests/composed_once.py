@@ -5,52 +5,38 @@ its end; `progress` hears the same plans again.
 """
 
 from collections.abc import Callable, Sequence
-from functools import partial
-from typing import Any
 
 from calmlarder.compose import compose as module
-from calmlarder.compose.compose import Composed
+from calmlarder.compose.compose import Asked, Composed
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import Progress
+from calmlarder.compose.search import Watch
 from calmlarder.compose.solve import Plan
-from calmlarder.compose.stop import Stop
-from calmlarder.larder.lot import Lot
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.columns import Dish
-from calmlarder.plan.plan_days import Progress as PlanProgress
+from calmlarder.plan.plan_days import Asked as PlanAsked
+from calmlarder.plan.plan_days import How as PlanHow
 from calmlarder.plan.plan_days import plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
-from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.tables.book import Tables
 from read_once import SHIPPED, load_tables
 
-_compose_anew = module.compose
+_composed_anew = module._composed
 _kept: dict[str, tuple[Composed, list[Plan]]] = {}
 _planned: dict[str, tuple[Planned, list[PlanSoFar]]] = {}
-_first_anew = partial(plan_days, seconds=600.0, rounds=0, bound=False, most_to_buy=0)
 
 
 def install() -> None:
-    """Whoever imports the function from now on has this one."""
-    module.compose = compose
+    """What finds the dinners of every request asks here first."""
+    module._composed = composed  # type: ignore[assignment]
 
 
-def compose(
-    lots: Sequence[Lot],
-    wanted: DinnerRequest,
-    patterns: Sequence[Pattern],
-    tables: Tables,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
-    otherwise: Callable[[], tuple[Dinner, ...]] = tuple,
-) -> Composed:
+def composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Composed:
     """As the program's own, which is called where nothing is kept."""
-    if not _is_shipped(patterns, tables):
-        return _compose_anew(lots, wanted, patterns, tables, progress, stop, otherwise)
-    asked = repr(([*lots], wanted, module._NEAREST_SECONDS, otherwise is tuple))
-    if asked not in _kept:
+    if not _is_shipped(asked.patterns, asked.tables):
+        return _composed_anew(asked, otherwise)
+    progress, stop = asked.watch
+    key = repr(([*asked.lots], asked.wanted, module._NEAREST_SECONDS, otherwise is tuple))
+    if key not in _kept:
         plans: list[Plan] = []
 
         def heard(plan: Plan) -> None:
@@ -58,42 +44,32 @@ def compose(
             if progress is not None:
                 progress(plan)
 
-        composed = _compose_anew(lots, wanted, patterns, tables, heard, stop, otherwise)
+        found = _composed_anew(asked._replace(watch=Watch(heard, stop)), otherwise)
         if stop is not None and stop.asked:
-            return composed
-        _kept[asked] = composed, plans
-        return composed
-    composed, plans = _kept[asked]
+            return found
+        _kept[key] = found, plans
+        return found
+    found, plans = _kept[key]
     for plan in plans if progress is not None else ():
         progress(plan)
-    return composed
+    return found
 
 
-def first_plan(
-    lots: Sequence[Lot],
-    sittings: Sequence[PlannedSitting],
-    wanted: DinnerRequest,
-    patterns: Sequence[Pattern],
-    tables: Tables,
-    seconds: float = 10.0,
-    progress: PlanProgress | None = None,
-    stop: Stop | None = None,
-    pinned: Sequence[Dish] = (),
-    **how: Any,
-) -> Planned:
+def first_plan(asked: PlanAsked, how: PlanHow) -> Planned:
     """The first plan, day after day, whatever the clock says, in place of the program's own."""
-    asked = repr(([*lots], [*sittings], wanted))
-    if pinned or not _is_shipped(patterns, tables):
-        return _first_anew(lots, sittings, wanted, patterns, tables, progress=progress, stop=stop, pinned=pinned)
-    if asked not in _planned:
+    first = PlanHow(600.0, how.progress, how.stop, how.pinned, rounds=0, bound=False, most_to_buy=0)
+    if how.pinned or not _is_shipped(asked.patterns, asked.tables):
+        return plan_days(asked, first)
+    key = repr(([*asked.lots], [*asked.sittings], asked.wanted))
+    if key not in _planned:
         heard: list[PlanSoFar] = []
-        planned = _first_anew(lots, sittings, wanted, patterns, tables, progress=heard.append, stop=stop)
-        if stop is not None and stop.asked:
+        planned = plan_days(asked, first._replace(progress=heard.append))
+        if how.stop is not None and how.stop.asked:
             return planned
-        _planned[asked] = planned, heard
-    planned, heard = _planned[asked]
-    for one in heard if progress is not None else ():
-        progress(one)
+        _planned[key] = planned, heard
+    planned, heard = _planned[key]
+    for one in heard if how.progress is not None else ():
+        how.progress(one)
     return planned
 
 

@@ -136,7 +136,7 @@ import sys
 from datetime import date, datetime
 from pathlib import Path
 from calmlarder.intake.eaten import Eaten
-from calmlarder.store.eaten import log
+from calmlarder.store.logs import log
 from calmlarder.store.store import Store
 home, kind = Path(sys.argv[1]), sys.argv[2]
 number = 0

@@ -13,8 +13,7 @@ from statistics import median
 from typing import Any, NamedTuple
 
 from calmlarder.checks.dinner import verify
-from calmlarder.compose.at_table import compose_at_table
-from calmlarder.compose.compose import Composed, compose
+from calmlarder.compose.compose import Composed, compose, compose_at_table
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.household.table import at_table
 from calmlarder.intake.own_limit import OwnLimit

@@ -395,7 +395,8 @@ def _slots(
         p.at_most(held, high)
         extra = p.variable(9, -weights.ITEM_EXTRA * _POINT)
         p.at_most({**filled, extra: -1, z: -slot.usual_items}, 0)
-        missing = p.variable(9, -weights.ITEM_MISSING * _POINT)
+        price = weights.ITEM_MISSING if slot.role in _MAIN else weights.SMALL_ITEM_MISSING
+        missing = p.variable(9, -price * _POINT)
         p.at_most({z: slot.usual_items, missing: -1, **dict.fromkeys(filled, -1.0)}, 0)
         if not inside:
             continue

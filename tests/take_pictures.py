@@ -16,8 +16,7 @@ from calmlarder.history.felt import Felt
 from calmlarder.household import people
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.nourished import Nourished
-from calmlarder.store.eaten import log
-from calmlarder.store.ledger import feel
+from calmlarder.store.logs import feel, log
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp

@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.compose.at_table import compose_at_table
+from calmlarder.compose.compose import compose_at_table
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.own_profile import own_profile
 from calmlarder.intake.profile import Profile, profile_named

@@ -22,9 +22,8 @@ from calmlarder.compose.cooked import box_up
 from calmlarder.compose.dinner import Dinner
 from calmlarder.household.kept_lots import kept, lots_on_day
 from calmlarder.larder.box import Box, with_boxes
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.freezing import frozen, thawed, why_not_frozen
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.json import dinner_object
 from calmlarder.store.store import Store

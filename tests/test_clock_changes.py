@@ -21,7 +21,7 @@ from calmlarder.cli import main
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.zone import offsets_at
-from calmlarder.store.eaten import log, may_count
+from calmlarder.store.logs import log, may_count
 from calmlarder.store.store import Store
 
 BERLIN, NEW_YORK, APIA = ZoneInfo("Europe/Berlin"), ZoneInfo("America/New_York"), ZoneInfo("Pacific/Apia")

@@ -30,10 +30,9 @@ from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
-from calmlarder.larder.freezer import frozen, thawed
+from calmlarder.larder.freezing import frozen, thawed
 from calmlarder.larder.reading import LarderReader
-from calmlarder.store.eaten import log
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended, log
 from calmlarder.store.store import Store
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.mixture import Mixture, MixturePart

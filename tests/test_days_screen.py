@@ -7,16 +7,15 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from calmlarder.store.eaten import may_count
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended, may_count
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.larder_log import gut_of, log_line
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.log_line import gut_of, log_line
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, TODAY, type_line
 

@@ -9,9 +9,9 @@ import pytest
 import read_once
 from calmlarder.patterns.load import read_patterns
 from calmlarder.tables import derived
+from calmlarder.tables.derived import lines_of, plain_of
 from calmlarder.tables.load import TABLE_FILES
 from calmlarder.tables.places import shipped
-from calmlarder.tables.plain import lines_of, plain_of
 
 
 @pytest.fixture

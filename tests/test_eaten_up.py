@@ -21,7 +21,7 @@ from calmlarder.history.ended import Ended
 from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.intake.eaten import EVERYONE, Eaten
 from calmlarder.larder.lot import Lot
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp

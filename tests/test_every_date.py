@@ -14,11 +14,9 @@ from calmlarder.checks.lots import last_safe_day
 from calmlarder.checks.tables import rows
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
-from calmlarder.larder.freezer import why_not_frozen, why_not_thawed
-from calmlarder.larder.freezing import freeze_today
-from calmlarder.larder.lot import Lot
+from calmlarder.larder.freezing import freeze_today, why_not_frozen, why_not_thawed
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.larder.reading import LarderReader
-from calmlarder.larder.usable import why_unfit
 from calmlarder.plan.shelf import shelves_of
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables

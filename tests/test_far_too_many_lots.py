@@ -9,7 +9,7 @@ from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.grammar import read_sittings
-from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.tables.book import Tables
 from conftest import TODAY
 
@@ -61,7 +61,7 @@ def test_no_plan_of_some_of_them_is_called_the_best(
 ) -> None:
     some = [pattern for pattern in patterns if pattern.id == "stir-fry"]
     lots, meals = many(lots_of, 1000), read_sittings("dinner", TODAY, 1, None, None)
-    planned = plan_days(lots, meals, wanting(), some, tables, seconds=8, most_to_buy=0)
+    planned = plan_days(Asked(lots, meals, wanting(), some, tables), How(seconds=8, most_to_buy=0))
     assert planned.looked_at
     assert planned.looked_at < len(lots)
     assert (planned.status, planned.gap_percent) == ("best_found", None)

@@ -100,3 +100,14 @@ def test_the_table_of_words_is_checked(tmp_path: Path) -> None:
         "label_words.csv:2:5", "label_words.csv:3:1", "label_words.csv:4:2",
     }  # fmt: skip
     assert [*read_label_words([shipped_words])[1], *source_faults([shipped_words])] == []
+
+
+def test_a_file_named_in_place_of_the_list_is_read(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    packet = tmp_path / "bar.txt"
+    packet.write_text(
+        "Ingredients: triticale flakes, isomalto-oligosaccharide syrup, peach, lactose-free milk", "utf-8"
+    )
+    # Wheat's and rye's cross holds fructans as both do; peaches hold sorbitol (Yao et al. 2014, 10.1111/jhn.12127).
+    assert holds(told(capsys, str(packet))) == {
+        "triticale": "fructans", "isomalto oligosaccharide": "gos", "peach": "sorbitol",
+    }  # fmt: skip

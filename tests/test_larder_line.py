@@ -8,7 +8,7 @@ from pathlib import Path
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.lot import lot_line
 from calmlarder.larder.reading import LarderReader
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables

@@ -9,13 +9,12 @@ from typing import Any
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.history.advice import LEAST_DAYS, LEAST_LOTS, advise
+from calmlarder.history.advice import LEAST_DAYS, LEAST_LOTS, advise, purchases
 from calmlarder.history.ended import Ended
-from calmlarder.history.purchases import purchases
 from calmlarder.history.waste import waste
 from calmlarder.render.style import Style
 from calmlarder.render.waste_text import waste_text
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 

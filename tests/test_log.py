@@ -360,7 +360,7 @@ import sys
 from datetime import datetime, timedelta
 from pathlib import Path
 from calmlarder.intake.eaten import Eaten
-from calmlarder.store.eaten import log
+from calmlarder.store.logs import log
 from calmlarder.store.store import Store
 store = Store.at(Path(sys.argv[1]))
 start = datetime.fromisoformat(sys.argv[2])

@@ -23,7 +23,7 @@ from calmlarder.intake.stacking import Stacking, held_ug, still_counted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.grammar import read_sittings
-from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
@@ -94,9 +94,8 @@ def test_the_log_of_a_planned_dinner_is_what_the_replay_counts(
 ) -> None:
     wanted = wanting(people=2, protein_g=12)
     sittings = read_sittings("tonight, tomorrow dinner", TODAY, 2, None, 12)
-    planned = plan_days(
-        lots_of([line for fridge in FRIDGES for line in fridge]), sittings, wanted, patterns, tables, 4, most_to_buy=0
-    )
+    lots = lots_of([line for fridge in FRIDGES for line in fridge])
+    planned = plan_days(Asked(lots, sittings, wanted, patterns, tables), How(4, most_to_buy=0))
     dinners = [one.dinner for one in planned.sittings if one.dinner is not None]
     assert len(dinners) == 2
     for dinner in dinners:

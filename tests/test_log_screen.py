@@ -11,7 +11,7 @@ from calmlarder.history.nourishment import week_of
 from calmlarder.household.diary import eaten_amount
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.nourished import nourished_of
-from calmlarder.store.eaten import log
+from calmlarder.store.logs import log
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.log_screen import LogScreen

@@ -6,6 +6,7 @@ Cut-offs: Varney et al. 2017 (J Gastroenterol Hepatol 32 Suppl 1:53-61); total o
 
 import copy
 import json
+import time
 from collections import Counter
 from collections.abc import Callable, Sequence
 from typing import Any
@@ -15,14 +16,15 @@ import pytest
 from by_hand import EXACT, SITTING, VARNEY_2017, foods, known, leaves, likely
 from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
-from calmlarder.compose.compose import Composed, compose, keeping_days
+from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Market
+from calmlarder.compose.near_search import tightened
 from calmlarder.compose.nearest import Nearest, giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
-from calmlarder.compose.tighten_amounts import tightened
+from calmlarder.compose.stop import Stop
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -78,11 +80,11 @@ def test_the_best_of_what_gives_is_that_of_scipy(
         found
         for first in range(seed, seed + len(patterns))
         for chosen in [[patterns[(first + step * 7) % len(patterns)] for step in range(3)]]
-        for found in [near_search(lots, wanted, chosen, tables, keeping_days(tables))]
+        for found in [near_search(lots, wanted, chosen, tables)]
         if any(problem.fillable for problem in found.problems)
     )
     problems = [problem for problem in looked_at.problems if problem.fillable]
-    ours = looked_at.best(giving_rules(minutes), 30, [], None)
+    ours = looked_at.best(giving_rules(minutes), [], Stop(time.monotonic() + 30))
     theirs = best_score(problems, Giving(minutes))
     assert ours.certain
     assert (ours.plan is not None) == (theirs.score is not None)

@@ -60,7 +60,7 @@ def in_the_steps(dinner: Dinner, food: Food) -> tuple[int, int]:
     short = re.escape(re.sub(STATES, "", food.name))
     for number, step in enumerate(dinner.steps):
         if not step.startswith(("Weigh ", "Get ready", "Meanwhile get ready", "Bring a pot")):
-            found = re.search(rf"\d g {re.escape(food.name)}\b|\bthe {short}\b", step)
+            found = re.search(rf"\d (?:g )?{re.escape(food.name)}\b|\bthe {short}\b", step)
             if found:
                 return number, found.start()
     pytest.fail(f"{dinner.title}: no step adds {food.name}")
@@ -76,7 +76,9 @@ def test_every_food_is_added_once_in_steps_and_timeline_alike() -> None:
                 if use.food == food.id:
                     grams[use.slot] += use.grams
             for amount in grams.values():
-                said = re.findall(rf"(?<!\d){amount} g {re.escape(food.name)}(?![\w-])", " ".join(dinner.steps))
+                name = re.escape(food.name)
+                told = rf"(?<!\d){amount} g {name}(?![\w-])|\d {name} \({amount} g\)"
+                said = re.findall(told, " ".join(dinner.steps))
                 assert len(said) == list(grams.values()).count(amount), (fridge, food.name, said)
 
 
@@ -124,7 +126,9 @@ def test_what_stays_in_the_pan_is_no_egg_among_other_proteins() -> None:
             if in_pan:
                 late = re.search(r"Add .*, and (?:fry|cook) until .* About (\d+) minutes", step)
                 assert late is None or int(late[1]) <= 3, (fridge, step)
-            in_pan = in_pan or bool(re.search(r"[Cc]rack in \d+ g eggs, and stir", step) and "lift out" not in step)
+            in_pan = in_pan or bool(
+                re.search(r"[Cc]rack in \d+ eggs \(\d+ g\), and stir", step) and "lift out" not in step
+            )
             in_pan = in_pan and not re.search(r"^(?:Serve|Lay|Fill|Spoon|Slide|Ladle|Heap|Toss)", step)
 
 

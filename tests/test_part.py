@@ -14,7 +14,7 @@ from calmlarder.household.larder import move_to
 from calmlarder.larder.box import Box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import ended
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice

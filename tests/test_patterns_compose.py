@@ -58,7 +58,8 @@ def test_it_makes_its_dish(name: str, asked, tables: Tables) -> None:  # type: i
     assert not re.search(r"\b(with|and|of|over|under)( (and|with|,)|[,.]|$)", dinner.title), dinner.title
     assert not re.search(r"\b(with|and|of) (and|with|\.|,)|  |\.\.| ,", text), text
     for use in dinner.uses:
-        assert sum(step.count(f"{use.grams} g {use.name}") for step in dinner.steps) >= 1, use.name
+        said = rf"\b{use.grams} g {re.escape(use.name)}|\d {re.escape(use.name)} \({use.grams} g\)"
+        assert re.search(said, text), use.name
         moments = [moment for moment in dinner.timeline.moments if use.food in moment.adds]
         assert len(moments) == 1, f"{use.name} comes in once"
         if use.food in NEVER_ON_HEAT:
@@ -78,7 +79,8 @@ def test_what_is_raw_is_cooked_to_a_sign(name: str, asked, tables: Tables) -> No
     for use in dinner.uses:
         sign = tables.done_sign(tables.food_by_id[use.food])
         if sign and slots[use.slot].method != "raw":  # cold chicken in a wrap needs none
-            comes_in = next(n for n, step in enumerate(dinner.steps) if f"{use.grams} g {use.name}" in step)
+            told = rf"\b{use.grams} g {re.escape(use.name)}|\d {re.escape(use.name)} \({use.grams} g\)"
+            comes_in = next(n for n, step in enumerate(dinner.steps) if re.search(told, step))
             after = dinner.steps[comes_in:]
             assert any(re.search(rf"\b{sign.split()[-1]}\b", step) for step in after), (use.food, sign)
 

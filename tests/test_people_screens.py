@@ -23,8 +23,8 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.larder_log import four_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.log_line import four_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm

@@ -26,13 +26,13 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
 from calmlarder.plan.grammar import read_sittings, sittings_of_days
 from calmlarder.plan.joint import Joint
-from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
-from calmlarder.render.plan_json import plan_object
+from calmlarder.render.json import plan_object
 from calmlarder.render.plan_text import plan_text
 from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables
@@ -76,7 +76,7 @@ def planning(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[..
         wanted = wanting(**values)
         lots = lots_of(lines)
         how = {"seconds": 60.0, "rounds": 1, "bound": False, "most_to_buy": 0, **how}
-        plan = plan_days(lots, asked, wanted, patterns, tables, **how)
+        plan = plan_days(Asked(lots, asked, wanted, patterns, tables), How(**how))
         told = json.loads(json.dumps(plan_object(plan, tuple(asked))))
         return plan, (told, request_of(wanted), [lot.model_dump(mode="json") for lot in lots])
 

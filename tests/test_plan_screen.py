@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from textual.pilot import Pilot
 
-from calmlarder.store.eaten import eaten_before
+from calmlarder.store.logs import eaten_before
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice

@@ -182,6 +182,12 @@ def run(capsys: Any, home: Path, *words: str) -> tuple[int, dict[str, Any]]:
     return status, json.loads(capsys.readouterr().out)
 
 
+def test_lunch_is_a_word_for_the_packed_meal(tmp_path: Path, capsys: Any) -> None:
+    read = [run(capsys, tmp_path, "plate", "170 g firm tofu", "--meal", word) for word in ("lunch", "packed")]
+    assert read[0] == read[1]
+    assert read[0][1]["fits"] is True
+
+
 def test_what_was_eaten_before_is_checked_too(tmp_path: Path, capsys: Any, tables: Tables) -> None:
     run(capsys, tmp_path, "ate", "60 g canned chickpeas", "--when", "17:00")
     status, told = run(capsys, tmp_path, "plate", "20 g canned chickpeas", "200 g cooked rice")

@@ -9,9 +9,9 @@ import pytest
 from calmlarder.cli import main
 from calmlarder.patterns.load import read_patterns
 from calmlarder.tables.check import check_tables, coverage
+from calmlarder.tables.doubts import protein_doubts, read_published
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped, table_folders
-from calmlarder.tables.published import protein_doubts, read_published
 
 FOODS = (
     "id,name,state,roles,diet,allergens,energy_kcal,protein_g,lysine_mg,fibre_g,calcium_mg,iron_mg,nutrient_source,"

@@ -14,8 +14,9 @@ import pytest
 
 from by_hand import AT_MOST, EXACT, VARNEY_2017, figures, foods, likely, off, rows
 from calmlarder.cli import main
-from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.compose import Asked, pattern_problems
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.search import Watch
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.why.model import Why
 from calmlarder.compose.why.why import why
@@ -71,7 +72,8 @@ def instead_of(case_of: Callable[[int], Case], tables: Tables) -> Callable[[int]
 
     @cache
     def answer(seed: int) -> Why | None:
-        return next((one for one in why(*case_of(seed), tables) if one.instead is not None), None)
+        food, *rest = case_of(seed)
+        return next((one for one in why(food, Asked(*rest, tables)) if one.instead is not None), None)
 
     return answer
 
@@ -133,7 +135,7 @@ def test_room_under_a_cap_is_worth_what_scipy_says(
     """The same programme with that cap 0.10 g higher, for the sitting and for one food."""
     lots, few = lots_of(lines), chosen(patterns)
     wanted = wanting(protein_g=12, seconds=60)
-    answer = last(why(tables.food_by_id[lots[0].food], lots, wanted, few, tables))
+    answer = last(why(tables.food_by_id[lots[0].food], Asked(lots, wanted, few, tables)))
     found = {bound.cap: bound for bound in answer.bounds}
     base = best_score([p for p in pattern_problems(lots, wanted, few, tables) if p.fillable]).score
     assert base is not None
@@ -171,7 +173,7 @@ def test_alone_over_is_recomputed_from_the_files(
     tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     """Whole leek: Muir et al. 2007 measured fructans in its white part; the cut-off for other foods is 0.20 g."""
-    answer = next(why(tables.food_by_id["leek-whole"], demo("300 g whole leek"), wanting(), patterns, tables))
+    answer = next(why(tables.food_by_id["leek-whole"], Asked(demo("300 g whole leek"), wanting(), patterns, tables)))
     assert answer.outcome == "breaks"
     assert answer.no_place
     group = "oligosaccharides"
@@ -213,7 +215,7 @@ def test_hard_rules_are_said_plainly(
     lots_of: LotsOf, demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest],
 ) -> None:  # fmt: skip
     lots = [lot for lot in demo() if lot.food != food] + lots_of([line])
-    answer = next(why(tables.food_by_id[food], lots, wanting(**request_), patterns, tables))
+    answer = next(why(tables.food_by_id[food], Asked(lots, wanting(**request_), patterns, tables)))
     assert answer.outcome == "excluded"
     assert words in answer.excluded[-1][1]
 
@@ -224,7 +226,7 @@ def test_what_is_shown_holds_under_the_check(
     lots, wanted = demo(), wanting(seconds=30)
     outcomes: dict[str, int] = defaultdict(int)
     for food in map(tables.food_by_id.__getitem__, ("spinach", "tofu-firm", "pepper-red", "kale", "chicken-thigh")):
-        for answer in why(food, lots, wanted, patterns, tables):
+        for answer in why(food, Asked(lots, wanted, patterns, tables)):
             if answer.instead is not None or answer.outcome == "excluded":
                 break
         outcomes[answer.outcome] += 1
@@ -249,7 +251,7 @@ def test_what_it_rests_on_is_added_up_from_the_files(
 ) -> None:
     """A larder whose tempeh and greens hold recalled figures."""
     lots = lots_of(["200 g tempeh, use by today", "300 g cooked white rice", "150 g kale, use by today", "soy sauce"])
-    answer = next(why(tables.food_by_id["tempeh"], lots, wanting(), patterns, tables))
+    answer = next(why(tables.food_by_id["tempeh"], Asked(lots, wanting(), patterns, tables)))
     basis = {(row["food"], row["component"]): row["basis"] for row in rows("fermentables")}
     sums: dict[str, float] = defaultdict(float)
     assert answer.tonight is not None
@@ -273,7 +275,7 @@ def test_the_deciding_figure_changes_the_dinner_as_told(
     """Tables in which that figure is measured give HiGHS a dinner that is better by the points told."""
     lots = lots_of(larder_lines(tables, 18, seed))
     wanted, few = wanting(protein_g=12, seconds=60), chosen(patterns)
-    answer = last(why(tables.food_by_id[lots[0].food], lots, wanted, few, tables))
+    answer = last(why(tables.food_by_id[lots[0].food], Asked(lots, wanted, few, tables)))
     one = answer.deciding
     if answer.tonight is None:
         return
@@ -305,7 +307,7 @@ def test_a_stop_ends_it_and_keeps_what_is_known(
     tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
     stop = Stop()
-    answers = why(tables.food_by_id["spinach"], demo(), wanting(), patterns, tables, stop=stop)
+    answers = why(tables.food_by_id["spinach"], Asked(demo(), wanting(), patterns, tables, Watch(stop=stop)))
     first = next(answers)
     stop.ask()
     end = last(answers)
@@ -316,7 +318,7 @@ def test_a_stop_ends_it_and_keeps_what_is_known(
 def test_no_time_is_told_not_hidden(
     tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
-    answer = last(why(tables.food_by_id["spinach"], demo(), wanting(seconds=0.6), patterns, tables))
+    answer = last(why(tables.food_by_id["spinach"], Asked(demo(), wanting(seconds=0.6), patterns, tables)))
     assert answer.figures_tried < answer.figures_all
     assert not answer.resting or "not searched to the end" in why_text(answer, wanting(), Style(False, True, 200))
 

@@ -16,9 +16,10 @@ from typing import NamedTuple
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from calmlarder.compose.compose import best_dinners, compose, keeping_days
+from calmlarder.compose.compose import best_dinners, compose
 from calmlarder.compose.nearest import nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.stop import Stop
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
@@ -77,7 +78,7 @@ def _timed(case: Case, patterns: tuple[Pattern, ...], tables: Tables) -> Timed:
 
     def found() -> None:
         nonlocal near
-        near = nearest(lots, wanted, patterns, tables, keeping_days(tables), 30)
+        near = nearest(lots, wanted, patterns, tables, Stop(time.monotonic() + 30))
 
     nearest_s = _least(found)
     timed = Timed(

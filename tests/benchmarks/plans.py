@@ -19,7 +19,7 @@ from calmlarder.intake.profile import profile_named
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.plan.grammar import read_sittings
-from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines
@@ -47,11 +47,12 @@ def main() -> None:
     for seed in map(int, sys.argv[1:] or ("1", "2", "5")):
         lines = larder_lines(tables, 40, seed)
         lots = [one.lot for one in LarderReader(tables, TODAY).read_all(lines, "made up") if one.lot is not None]
+        task = Asked(lots, asked, wanted, patterns, tables)
         start, worked = time.perf_counter(), time.process_time()
         stop = Stop()
         watch = threading.Thread(target=_watch, args=(stop, worked + _PROCESSOR_S), daemon=True)
         watch.start()
-        plan = plan_days(lots, asked, wanted, patterns, tables, seconds=_WALL_S, most_to_buy=0, stop=stop)
+        plan = plan_days(task, How(seconds=_WALL_S, most_to_buy=0, stop=stop))
         wall, cpu = time.perf_counter() - start, time.process_time() - worked
         stop.ask()
         watch.join()
@@ -61,7 +62,7 @@ def main() -> None:
             f"{plan.gap_grams} g, cost {plan.cost_points:.0f}, "
             f"{filled} of 6 sittings, {wall:.1f} s wall, {cpu:.1f} s processor"
         )
-        quick = plan_days(lots, asked, wanted, patterns, tables, seconds=2, most_to_buy=0, bound=False)
+        quick = plan_days(task, How(seconds=2, most_to_buy=0, bound=False))
         print(f"  in {quick.seconds:.2f} s, without a bound: cost {quick.cost_points:.0f} after {plan.cost_points:.0f}")
 
 

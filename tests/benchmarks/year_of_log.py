@@ -15,7 +15,7 @@ from pathlib import Path
 
 from calmlarder.history.ended import Ended
 from calmlarder.intake.eaten import Eaten, Load
-from calmlarder.store.eaten import content_of
+from calmlarder.store.logs import content_of
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import GROUPS
 

@@ -26,7 +26,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.plan_days import plan_days
+from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.render.json import dinner_object
 from calmlarder.tables.book import Tables
@@ -151,8 +151,10 @@ class Life:
                            protein_g=self.home.protein_g)
             for ahead in range(_LOOK_AHEAD)
         ]  # fmt: skip
-        plan = plan_days(lots, asked, wanted, self.patterns, self.tables, seconds=self.seconds, rounds=self.rounds,
-                         bound=False, most_to_buy=0)  # fmt: skip
+        plan = plan_days(
+            Asked(lots, asked, wanted, self.patterns, self.tables),
+            How(seconds=self.seconds, rounds=self.rounds, bound=False, most_to_buy=0),
+        )
         first = plan.sittings[0]
         if first.dinner is None:
             return None

@@ -2,9 +2,8 @@
 
 from datetime import timedelta
 
-from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.lot import Lot, LotDate, why_unfit
 from calmlarder.larder.urgency import Kept, urgency_of
-from calmlarder.larder.usable import why_unfit
 from calmlarder.matching.dates import Dated
 from calmlarder.plan.shelf import shelves_of
 from calmlarder.tables.book import Tables

@@ -2,13 +2,13 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING
+from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, SMALL_ITEM_MISSING
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from tiny import Tiny
 
 
 def test_the_usual_number_of_things(pan: Callable[..., Tiny]) -> None:
-    """Each slot of the pan usually holds one thing; five of seven are empty here.
+    """Each slot of the pan usually holds one thing; a base, a salad and three that season are missing here.
 
     firm tofu 280g
     carrots 300g
@@ -16,7 +16,7 @@ def test_the_usual_number_of_things(pan: Callable[..., Tiny]) -> None:
     """
     one = pan().points(UsualItems(), {"tofu-firm": 80, "carrot": 80})
     two = pan().points(UsualItems(), {"tofu-firm": 80, "carrot": 80, "kale": 70})
-    assert one == -5 * ITEM_MISSING
+    assert one == -2 * ITEM_MISSING - 3 * SMALL_ITEM_MISSING
     assert two == one - ITEM_EXTRA
 
 

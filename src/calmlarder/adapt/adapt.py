@@ -8,7 +8,7 @@ from calmlarder.adapt.choices import Choice, Open, open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.reasons import how_to, share_of, why_line, why_serving
+from calmlarder.adapt.reasons import at_heat, how_to, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
@@ -95,6 +95,7 @@ def _changes(
                         )
                     ),
                     how=how_to(line, choice),
+                    heat=at_heat(line, choice),
                 )
             )
     if solved.serves != serves:

@@ -15,11 +15,11 @@ from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
-from calmlarder.swaps.computed import same_thing
-from calmlarder.swaps.listed import listed
+from calmlarder.swaps.candidates import listed, same_thing
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
 from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
 _MOST_STEPS = 10  # ways to take less of one thing
@@ -31,9 +31,8 @@ _MIXED = frozenset({
     "pulse", "mushroom", "pepper", "root", "squash", "potato", "brassica", "fruit-vegetable", "pod", "leaf",
     "sweetcorn", "fruit", "stem", "nut", "sweetener",
 })  # fmt: skip
-_CALLED_ALIKE = frozenset(
-    {"pulse", "pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"}
-)
+_CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
+_POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
@@ -44,7 +43,7 @@ _SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the
 _HALF = Decimal("0.5")
 _IN_HALVES = ", in halves, one a serving"
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
-_MOST_MIXED = 4
+_MOST_MIXED = 5
 _WEIGHED = Decimal("0.9")
 
 
@@ -93,8 +92,8 @@ def _open(line: Counted, dish: Dish) -> Open:
     if line.brings or line.breaks or unknown:
         titled = dish.told.is_titled(line.food.id)
         for choice in _swaps(line, weight, dish):
-            named_so = not titled or _still_named(choice, line, dish)
-            choices.append(choice if named_so else choice._replace(price=choice.price + _TITLED))
+            unlike = _unlike_title(choice, line, dish) if titled else 0
+            choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
         whole = line.food.id in dish.told.stuffed or _swapped_allium(line, dish.tables)
         if not line.breaks and line.food.id in dish.told.stuffed:
             choices += _halved(line, weight, dish)
@@ -119,21 +118,34 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
     return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
 
 
-def _still_named(choice: Choice, line: Counted, dish: Dish) -> bool:
-    """Whether what takes the place of a food that the title names can be called so too (green peppers for red)."""
-    return any(
+def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
+    """How far what takes the place of a food that the title names is from it, 0 (green peppers for red) to 1."""
+    named = any(
         one.food.id == line.food.id
         or dish.told.is_titled(one.food.id)
+        or same_thing(one.food.id, line.food.id)
         or (one.food.kind == line.food.kind and line.food.kind in _CALLED_ALIKE)
         for one in choice.brings
     )
+    near = line.food.kind == "pulse" and any(one.food.kind == "pulse" for one in choice.brings)
+    return 0 if named else prices.ANOTHER_PULSE if near else 1
 
 
 def _swapped_allium(line: Counted, tables: Tables) -> bool:
     """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
     own = [row.part for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
-    kinds = {tables.food_by_id[food].kind for food in (line.food.id, *own)}
-    return "allium" in kinds and bool(tables.swaps_of(line.food.id))
+    return any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own)) and bool(
+        tables.swaps_of(line.food.id)
+    )
+
+
+def _is_spice(food: Food) -> bool:
+    return food.roles[0] == "spice"
+
+
+def _is_allium(food: Food) -> bool:
+    """Onion, garlic and their like, fresh or as a powder."""
+    return food.kind == "allium" or food.id in _POWDERS
 
 
 def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
@@ -149,11 +161,12 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
             yield from _smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
+    plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole
     if line.food.kind in _MIXED and line.profile is not None and line.food.id not in dish.told.stuffed:
-        others = [one for one in whole if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
+        others = [one for one in plain if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
         for candidate in others if not line.breaks else ():
             yield from _mixed(line, weight, candidate, dish)
-        for first, second in combinations(whole[:_MOST_MIXED], 2):
+        for first, second in combinations(plain[:_MOST_MIXED], 2):
             yield from _pairs(line, weight, (first, second), dish)
 
 
@@ -178,10 +191,13 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
         for part, one in zip(candidate.parts, lines, strict=True)
     )
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
-    parts = prices.ANOTHER_PART * (len(lines) - 1)
+    more = sum(prices.ANOTHER_SPICE if _is_spice(part.food) else prices.ANOTHER_PART for part in candidate.parts[1:])
     texts = tuple(one.line for one in lines)
     strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
-    dear = max(0.0, prices.TOUCHED + parts + strange - at_home(candidate, dish))
+    other = prices.ANOTHER_KIND * all(
+        line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
+    )
+    dear = max(0.0, prices.TOUCHED + more + strange + other - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + _tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
 

@@ -60,7 +60,8 @@ class Change(_Kept):
     """One change. `place` is the number of the ingredient line, None for a smaller serving; `lines` take its place.
 
     `unmeasured` are foods that take its place where the line says no amount; `how` says in parts divided by
-    semicolons how what takes its place is treated, where that differs.
+    semicolons how what takes its place is treated, where that differs; `heat` says in a few words how long it is
+    cooked, where the time that the steps give is of another food.
     """
 
     place: int | None
@@ -71,6 +72,7 @@ class Change(_Kept):
     lines: tuple[str, ...]
     why: str
     how: str = ""
+    heat: str = ""
 
 
 class Unread(_Kept):

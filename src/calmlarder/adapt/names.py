@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
@@ -16,12 +17,18 @@ def names_of(foods: set[str], tables: Tables) -> Names:
     found: dict[tuple[str, ...], set[str]] = {}
     for name, food in [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]:
         if food in foods:
-            found.setdefault(words_of(name), set()).add(food)
+            found.setdefault(_words_of_name(name), set()).add(food)
     return {words: frozenset(meant) for words, meant in found.items() if words}
 
 
+@lru_cache(16_384)
+def _words_of_name(name: str) -> tuple[str, ...]:
+    """Each recipe asks several times for all names of the tables."""
+    return words_of(name)
+
+
 # Last words of names that stand for other things in steps: a step's `oil` may be any.
-_WITH = re.compile(r" (?:with|without|in|from|of|and) ")
+_WITH = re.compile(r" (?:with|without|in|from|of) ")
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick half end"))
 
 
@@ -29,14 +36,25 @@ def with_last_words(foods: set[str], tables: Tables) -> Names:
     """Names of these foods, and the last word of each food's own: a step calls the red onion `onion`."""
     found: dict[tuple[str, ...], set[str]] = {}
     for food in foods & set(tables.food_by_id):
-        last = words_of(_WITH.split(tables.food_by_id[food].name)[0])[-1:]
-        if last and last[0] not in _EVERYWHERE:
+        last = _last_word(tables.food_by_id[food].name)
+        if last:
             found.setdefault(last, set()).add(food)
     names = names_of(foods, tables)
     # A word that is one food's whole name is the last of another's too: then it may be either.
     return {words: frozenset(meant) | names.get(words, frozenset()) for words, meant in found.items()} | {
         words: meant for words, meant in names.items() if words not in found
     }
+
+
+def ending_in(words: set[str], tables: Tables) -> Iterator[str]:
+    """Foods of whose own name the last word is one of these."""
+    return (food.id for food in tables.foods if not words.isdisjoint(_last_word(food.name)))
+
+
+def _last_word(name: str) -> tuple[str, ...]:
+    """The last word of a food's own name, in a tuple; empty where it stands for other things in steps."""
+    last = _words_of_name(_WITH.split(name)[0])[-1:]
+    return () if last and last[0] in _EVERYWHERE else last
 
 
 def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]]]:

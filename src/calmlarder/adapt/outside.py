@@ -10,7 +10,7 @@ from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of
 from calmlarder.matching.words import words_of
-from calmlarder.swaps.computed import same_thing
+from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 _MOST_NAMED = 12

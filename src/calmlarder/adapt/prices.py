@@ -24,8 +24,10 @@ TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
 # filled to the brim (FULL).
 LEFT_IN = 40
 AT_HOME = 4  # points for a stand-in that the larder holds: it goes before an equal one from the shop
-STRANGE = 10  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
+STRANGE = 25  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
+ANOTHER_KIND = 4  # all of it another kind of thing: less of what is there, or some of it kept, is nearer the dish
 ANOTHER_PART = 7  # a swap in two parts: one more thing to buy
+ANOTHER_SPICE = 1  # the same of a jar that stands in the kitchen
 SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py
 ALTERNATIVE_POINTS = 95  # the recipe's own "or": its writer would cook it so
 
@@ -35,7 +37,8 @@ OUT_ELSE = 1.2
 BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last
-OPTIONAL_OUT = 0.1  # the recipe says itself that it may be left out
+ANOTHER_PULSE = 0.4  # of that, where lentils stand for beans: not called so, and yet near
+OPTIONAL_OUT = 0.25  # the recipe says itself that it may be left out
 
 # The least a dish bears of a thing, as a share of what is written.
 FLOOR: Mapping[Role, float] = MappingProxyType({

@@ -86,10 +86,29 @@ def how_to(line: Open, choice: Choice) -> str:
     return "; ".join(dict.fromkeys(told))
 
 
+def at_heat(line: Open, choice: Choice) -> str:
+    """How long what takes a line's place is cooked, where it is another time; nothing where the step's holds."""
+    if choice.candidate is None or choice.kind != "swap":
+        return ""
+    food = line.line.food
+    if _cooked_already(food, choice):
+        return "cooked already, so no soaking, and only for the last 10 minutes"
+    told = []
+    dry_pulse = food.kind == "pulse" and food.state == "dry"
+    for one in choice.brings:
+        name = f"{one.food.name} " if len(choice.brings) > 1 else ""
+        if dry_pulse and one.food.state != "dry":
+            told.append(f"{name}only for the last 10 minutes")
+        elif "boil" in one.food.minutes and (dry_pulse or _boils_otherwise(food, one.food) or _slower(food, one.food)):
+            told.append(f"{name}about {one.food.minutes['boil']} minutes")
+    return "; ".join(told)
+
+
 def _cooked_already(food: Food, choice: Choice) -> bool:
     """Whether tins or tofu take the place of a dry pulse, all of it; 10 minutes: common practice."""
     ready = [one.food for one in choice.brings if one.food.kind in {"pulse", "tofu", "tempeh"}]
-    return food.kind == "pulse" and food.state == "dry" and bool(ready) and all(one.state != "dry" for one in ready)
+    none_dry = all(one.food.state != "dry" for one in choice.brings)
+    return food.kind == "pulse" and food.state == "dry" and bool(ready) and none_dry
 
 
 def _boils_otherwise(food: Food, other: Food) -> bool:

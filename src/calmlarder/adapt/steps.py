@@ -1,13 +1,15 @@
 """Steps of a recipe that name a food which was swapped, left out or made less.
 
 The words of a step stay as they were written, for they may mean another thing (`onion`, where a spring onion stays);
-behind each name that means one changed food alone stands in brackets what it is now, and notes say how to treat it.
+behind each name that means one changed food alone stands in brackets what it is now, with its time where the step
+heats it and that is another one; notes say how to treat it.
 """
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
+from calmlarder.adapt.called import called_by_lines
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.rewriting import Part
@@ -16,6 +18,13 @@ from calmlarder.tables.book import Tables
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
 _MEASURED = re.compile(r"^\d[\d\s./]*(?:g|kg|ml|l|tsp|tbsp|pinch(?:es)?)?\s+(?=[^\W\d])")
+
+
+_HOT = re.compile(
+    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
+    re.IGNORECASE,
+)
+_IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
 
 
 class Steps(NamedTuple):
@@ -32,48 +41,58 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     }  # fmt: skip
     if not changed:
         return Steps(tuple(steps), ())
-    names = with_last_words({part.read.food for part in parts if part.read.food}, tables)
+    names = {**with_last_words({part.read.food for part in parts if part.read.food}, tables), **called_by_lines(parts)}
     named: dict[str, list[int]] = {}
     marked: list[str] = []
+    timed: set[str] = set()
+    spices = {food.id for food in tables.foods if food.kind == "spice"}
     left = MOST_SIGNS
     for number, step in enumerate(steps, start=1):
         left -= len(step)
         if left < 0:
             break
-        text, foods = _marked(step, names, changed)
+        text, foods = _marked(step, names, changed, timed, spices)
         marked.append(text)
         for food in foods:
             named.setdefault(food, []).append(number)
     listed = {part.read.food or "" for part in parts} | _twice(adapted)
+    heated = " ".join(steps)
     notes = [
         note
-        for food in changed
-        if (note := _note(tables.food_by_id[food].name, named.get(food, []), changed[food], listed)) is not None
+        for food in sorted(changed, key=lambda one: named.get(one, [len(steps) + 1])[0])
+        if (note := _note(tables.food_by_id[food].name, named.get(food, []), _told_of(changed[food], heated), listed))
+        is not None
     ]
     if left < 0:
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
 
 
-def _marked(step: str, names: Names, changed: Mapping[str, Change]) -> tuple[str, list[str]]:
-    """A step with its brackets, and the changed foods that it names."""
+def _marked(
+    step: str, names: Names, changed: Mapping[str, Change], timed: set[str], spices: set[str]
+) -> tuple[str, list[str]]:
+    """A step with its brackets, and the changed foods that it names; `timed` have had their time told.
+
+    A plural is no spice: `peppers` beside black pepper are the vegetable.
+    """
     found: dict[str, None] = {}
-    bracketed: set[str] = set()
     text, done = "", 0
-    for _, end, meant in spans_in(step, names):
+    hot = bool(_HOT.search(step))
+    for _, end, told in spans_in(step, names):
+        meant = told - spices if step[:end].endswith("s") else told
         foods = [food for food in sorted(meant) if food in changed]
         if not foods:
             continue
         found |= dict.fromkeys(foods)
         # `spring onions`, of which the whites become greens too: what stays is what takes its place.
         stays = meant - {foods[0]} - {one.food for one in changed[foods[0]].to}
-        if stays or foods[0] in bracketed:
-            continue
-        now = _now(changed[foods[0]], step[done:end])
+        now = "" if stays else _now(changed[foods[0]], step[done:end])
+        if now and hot and changed[foods[0]].heat and foods[0] not in timed:
+            timed.add(foods[0])
+            now = f"{now}: {changed[foods[0]].heat}"
         if now:
             text += f"{step[done:end]} [{now}]"
             done = end
-            bracketed.add(foods[0])
     return text + step[done:], list(found)
 
 
@@ -89,7 +108,8 @@ def _now(change: Change, before: str) -> str:
 
 def _bare(line: str) -> str:
     """A line without its amount and how it is cut."""
-    return _MEASURED.sub("", line.partition(",")[0])
+    halves = ", in halves" if ", in halves" in line else ""
+    return _MEASURED.sub("", line.partition(",")[0]) + halves
 
 
 def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
@@ -105,6 +125,18 @@ def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> 
         return f"For {name} {instead}.{how}" if how else None
     head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
     return f"{head} {name}: {instead}.{how}"
+
+
+def _told_of(change: Change, steps: str) -> Change:
+    """The change without what is said of an oven where the steps have none, and nothing said twice."""
+    kept: list[str] = []
+    for part in _parts(change.how):
+        if _IN_THE_OVEN.search(part) and not _IN_THE_OVEN.search(steps):
+            continue
+        if not any(part.casefold() in other.casefold() for other in kept):
+            kept = [other for other in kept if other.casefold() not in part.casefold()]
+            kept.append(part)
+    return change.model_copy(update={"how": "; ".join(kept)})
 
 
 def _twice(adapted: Adapted) -> set[str]:

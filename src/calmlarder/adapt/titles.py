@@ -16,7 +16,7 @@ _ALIKE = frozenset({"pasta", "noodle", "bread", "milk", "cream", "yoghurt", "flo
 # How a food is sold, and which part of it is meant: a title leaves it out.
 _STATES = frozenset({
     "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "white",
-    "green", "common", "tinned", "drained",
+    "green", "common", "tinned", "drained", "syrup",
 })  # fmt: skip
 
 

@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from calmlarder.adapt.names import foods_in, names_of, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
-from calmlarder.swaps.computed import same_thing
+from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 Use = Literal["raw", "cooked"]

@@ -2,12 +2,14 @@
 
 from collections.abc import Sequence
 from decimal import Decimal
+from functools import cache
 
 from calmlarder.adapt.loads import LineLoad, passed
 from calmlarder.adapt.model import Amount, Eaters, Unread
-from calmlarder.adapt.names import foods_in, names_of, with_last_words
+from calmlarder.adapt.names import ending_in, foods_in, names_of, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.load import load_profile_of
+from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
 _PORTIONS_OF_ALLIUM = 4  # a clove is the usual portion, and a serving may get several: ours
@@ -24,17 +26,23 @@ def with_triggers(
     """
     if not unread:
         return ()
-    over = {food.id for food in tables.foods if passes_alone(food.id, eaters, tables)}
+
+    @cache
+    def is_over(food: str) -> bool:
+        return passes_alone(food, eaters, tables)
+
+    texts = {one.place: (one.text, *reads[one.place].choices) for one in unread}
+    said = {word for those in texts.values() for text in those for word in words_of(text)}
     # Dishes and bought mixtures lend no words of theirs: `soup`, `pie`.
-    plain = {food for food in over if tables.composite_of(food) is None}
+    plain = {food for food in ending_in(said, tables) if tables.composite_of(food) is None and is_over(food)}
     names = {**with_last_words(plain, tables), **names_of({food.id for food in tables.foods}, tables)}
     found = []
     for one in unread:
         told = [
             " ".join(words)
-            for text in (one.text, *reads[one.place].choices)
+            for text in texts[one.place]
             for words, meant in foods_in(text, names)
-            if meant & over
+            if any(map(is_over, meant))
         ]
         found.append(one.model_copy(update={"trigger": told[0]}) if told else one)
     return tuple(found)

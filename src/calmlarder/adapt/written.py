@@ -19,6 +19,8 @@ from calmlarder.tables.rows import Food
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
 _SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "1 tsp", "1 1/2 tsp", "2 tsp")
+_BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
+_SAME_SPOON = Decimal("0.06")
 _OWN_WORDS = re.compile(
     r"\s*(?P<amount>\d+(?:[.,/]\d+)?\s?(?:kg|g|grams?|ml|l|litres?|tbsp|tsp|tablespoons?|teaspoons?|oz|lbs?))\b\.?\s+"
     r"(?:of\s+)?(?P<words>[^\d()/+]+)"
@@ -36,7 +38,8 @@ _IS_CUT = frozenset({
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
-_NEAR = 0.26  # how far a spoon may be from the grams asked for, as a share of them
+# How far a spoon may be from the grams asked for, as a share of them; of less than half a gram no scale tells.
+_NEAR, _NEAR_A_PINCH = Decimal("0.26"), Decimal("0.6")
 
 
 class Written(NamedTuple):
@@ -54,8 +57,14 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     words = words or food.name
     if grams < _ON_THE_SCALE:
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
-        if spoon is not None and abs(spoon[1].grams - grams) <= Decimal(str(_NEAR)) * grams:
+        if spoon is not None and abs(spoon[1].grams - grams) <= _near(grams) * grams:
             return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
+    if food.kind == "sweetener":
+        big = min(_BIG_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
+        near = abs(_spooned(big, food, tables) - grams) <= _SAME_SPOON * grams
+        amount = _amount(big, food, tables) if near else None
+        if amount is not None:
+            return Written(f"{big} {words}", amount.model_copy(update={"sure": sure}))
     if food.kind in _POURED:
         cup = _amount("100 ml", food, tables)
         if cup is not None:
@@ -66,6 +75,10 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     sane = _sane(grams)
     amount = Amount(food=food.id, grams=sane, high=sane, weighed=True, sure=sure)
     return Written(f"{float(sane):g} g {words}", amount)
+
+
+def _near(grams: Decimal) -> Decimal:
+    return _NEAR if grams >= Decimal("0.5") else _NEAR_A_PINCH
 
 
 def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:
@@ -80,7 +93,19 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
         told = _amount(found["amount"].casefold(), food, tables)
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
             return found["words"].strip()
-    return f"{food.name}{tail_of(read.text)}"
+    return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
+
+
+def _named_so(text: str, food: Food, tables: Tables) -> str:
+    """The longest name of a food that its line uses and no other food has (`lasagne sheets`), else its own."""
+    line = f" {plain(text)} "
+    told = [name for name in tables.names_of(food.id) if f" {name} " in line or f" {name}," in line]
+    alone = [name for name in told if len(name.split()) > 1 and _means_one(name, tables)]
+    return max(alone, key=len, default=food.name)
+
+
+def _means_one(name: str, tables: Tables) -> bool:
+    return sum(row.name == name for row in tables.names) + sum(food.name == name for food in tables.foods) == 1
 
 
 def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
@@ -92,7 +117,13 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
         return f"{stand_in.name}, with baking powder"
     called = _called(read, stand_in, tables) or stand_in.name
     cut = _CUT.search(read.text) if stand_in.kind in _IS_CUT else None
-    return f"{called}, {cut[1].lower()}" if cut else called
+    return f"{called}, {_leaves_cut(cut[1].lower(), stand_in)}" if cut else called
+
+
+def _leaves_cut(cut: str, stand_in: Food) -> str:
+    """How it is cut; nobody grates leaves."""
+    leafy = stand_in.kind in {"allium", "leaf", "stem"}
+    return "very finely chopped" if leafy and cut.endswith("grated") else cut
 
 
 def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
@@ -135,6 +166,11 @@ def _spoons(food: Food, tables: Tables) -> Iterator[tuple[str, Amount]]:
         amount = _amount(words, food, tables)
         if amount is not None:
             yield words, amount
+
+
+def _spooned(words: str, food: Food, tables: Tables) -> Decimal:
+    amount = _amount(words, food, tables)
+    return amount.grams if amount is not None else Decimal(0)
 
 
 def _amount(words: str, food: Food, tables: Tables) -> Amount | None:

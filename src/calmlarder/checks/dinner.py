@@ -4,7 +4,9 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 this file finds must not depend on what it checks.
 """
 
+import re
 import tomllib
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
@@ -26,10 +28,10 @@ from calmlarder.checks.loads import (
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
-from calmlarder.checks.told import told_faults
 
 _PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
@@ -76,6 +78,7 @@ def verify(
         *_timeline(dinner, request),
         *dose_faults(dinner, request, foods, whole),
         *told_faults(dinner, foods),
+        *minute_faults(dinner, foods, pattern),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),
@@ -207,4 +210,37 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
         if hands > 1 or any(places.count(place) > most for place, most in room.items()):
             faults.append(f"too much at once at minute {minute}")
             break
+    return faults
+
+
+def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str]:
+    """What the steps or the timeline leave out, tell twice, or tell in another order. Amounts are in g of the dish."""
+    moments = [moment["adds"] for moment in dinner["timeline"]]
+    come_in = Counter(food for adds in moments for food in adds)
+    used = Counter(food for _, food in {(use["slot"], use["food"]) for use in dinner["uses"]})
+    faults = [
+        f"{food} comes in {come_in[food]} times in the timeline, not {used[food]}"
+        for food in sorted({*come_in, *used})
+        if come_in[food] != used[food]
+    ]
+    grams: Counter[str] = Counter()
+    for use in dinner["uses"]:
+        grams[use["food"]] += use["grams"]
+    places: dict[str, tuple[int, int]] = {}
+    names = {use["food"]: use["name"] for use in dinner["uses"]}
+    pinches = {use["food"] for use in dinner["uses"] if use["household"] == "a pinch"}
+    for food in (food for food, times in used.items() if times == 1 and food in foods):
+        words = f"a pinch of {names[food]}" if food in pinches else f"{grams[food]} g {names[food]}"
+        counted = rf"|(?<!\d)\d+ {re.escape(names[food])} \({grams[food]} g\)"  # 2 eggs (110 g)
+        there = [(n, re.search(re.escape(words) + counted, step)) for n, step in enumerate(dinner["steps"])]
+        said = [(number, found.start()) for number, found in there if found]
+        if len(said) != 1:
+            faults.append(f"the steps say `{words}` {len(said)} times")
+        elif not dinner["steps"][said[0][0]].startswith("Weigh "):
+            places[food] = said[0]
+    order = [number for number, adds in enumerate(moments) for food in adds if food in places]
+    by_steps = sorted(places, key=lambda food: places[food])
+    by_time = {food: number for number, adds in reversed(list(enumerate(moments))) for food in adds}
+    if [by_time.get(food) for food in by_steps] != order:
+        faults.append("the steps and the timeline have another order")
     return faults

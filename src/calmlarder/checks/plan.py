@@ -61,14 +61,11 @@ def verify_plan(
         where = f"{one['sitting']} of {day}"
         faults += [f"{where}: {fault}" for fault in _repeats(sittings, number)]
         cook = one if one["leftover_of"] is None else sittings[one["leftover_of"]]
-        asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"]}
-        asked["protein_floor_g"] = one["protein_floor_g"]
-        asked["minutes"] = cook["minutes"]
+        asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"],
+                 "protein_floor_g": one["protein_floor_g"], "minutes": cook["minutes"], "eaten": eaten,
+                 "today": day.isoformat(), "stacking": {**request["stacking"], "at": at.isoformat()}}  # fmt: skip
         if one is not cook:
             asked["use"] = []
-        asked["eaten"] = eaten
-        asked["today"] = day.isoformat()
-        asked["stacking"] = {**request["stacking"], "at": at.isoformat()}
         if one is cook:
             there: list[Mapping[str, Any]] = []
             for use in (*dinner["uses"], *dinner.get("apart", ())):

@@ -162,6 +162,7 @@ def _steps(read: Read) -> Iterator[str]:
         slots[use["slot"]] = slots.get(use["slot"], 0) + use["grams"]
     text = " ".join(read.dinner["steps"])
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
+    text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
     said = re.findall(rf"(?<![\d.])(\d+) g (?:({names})(?![\w-]))?", text)
     for grams, name in said:
         if not name:
@@ -237,8 +238,9 @@ def _is_about(row: Row, food: Row) -> bool:
 
 
 def _is_said(sign: str, text: str) -> bool:
-    last = "steaming" if sign.endswith("steaming hot") else sign.split()[-1]
-    return re.search(rf"\b{last[:4]}", text) is not None
+    if sign.endswith("steaming hot"):
+        return "steaming hot" in text  # a bowl that steams is not hot all through
+    return re.search(rf"\b{sign.split()[-1][:4]}", text) is not None
 
 
 def _thaws(lot: Lot, food: Row | None) -> bool:

@@ -19,7 +19,7 @@ from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render import course_history, course_text, entry_text
+from calmlarder.render import challenge_text, course_history, course_text
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -76,10 +76,14 @@ def start(options: given.Start) -> int:
         how = Start(past_moment_of(options), food, options.control)
         today, bars = begin(household, who, challenge, yes, how)
     if options.json:
-        shown = {"started": not bars, "bars": entry_text.bars_object(bars), "today": course_text.today_object(today)}
+        shown = {
+            "started": not bars,
+            "bars": challenge_text.bars_object(bars),
+            "today": course_text.today_object(today),
+        }
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
-        print(entry_text.bars_text(bars) if bars else course_text.today_text(today))
+        print(challenge_text.bars_text(bars) if bars else course_text.today_text(today))
     return 3 if bars else 0
 
 
@@ -151,7 +155,7 @@ def history(options: given.Challenge) -> int:
 
 def page(options: given.ForDietitian) -> int:
     """The page for the dietitian. Raises CannotGoOn where the file cannot be written."""
-    from calmlarder.household.dietitian import page_of, write_page
+    from calmlarder.household.sharing import page_of, write_page
     from calmlarder.render.dietitian_page import markdown
 
     with household_of(options) as household:

@@ -21,7 +21,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line
 
 if TYPE_CHECKING:
-    from calmlarder.store.eaten import KeptEaten
+    from calmlarder.store.logs import KeptEaten
 
 NOBODY = "nobody"  # of those whose log counts, or it was logged as it was eaten
 

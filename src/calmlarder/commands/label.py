@@ -1,6 +1,7 @@
-"""`calmlarder label TEXT|-`: what in a packet's list of ingredients matters."""
+"""`calmlarder label TEXT|FILE|-`: what in a packet's list of ingredients matters."""
 
 import json
+from pathlib import Path
 
 from calmlarder.commands import given
 from calmlarder.commands.inputs import household_of
@@ -9,13 +10,15 @@ from calmlarder.labels.packet import LONGEST
 from calmlarder.larder.files import read_text
 from calmlarder.problems import CannotGoOn, Problem
 
+_LONGEST_PATH = 255  # longer is no name of a file on any system, and asking about it fails
+
 
 def label(options: given.Label) -> int:
     """Read the list and say what matters; never a verdict, so the status is 0 for every list that was read.
 
     With the number of a lot the list is kept with it, or the one that it has is read again.
     """
-    text = read_text("-", LONGEST, "give the list alone") if options.text == ("-",) else " ".join(options.text)
+    text = _text_of(options.text)
     with household_of(options) as household:
         if options.lot is None:
             found = label_read(household, _given(text, "TEXT"))
@@ -35,6 +38,14 @@ def label(options: given.Label) -> int:
 
         print(label_text(found, style_of_output()), end="")
     return 0
+
+
+def _text_of(typed: tuple[str, ...]) -> str:
+    """The list as typed, or from standard input or a file where one is named: its name alone is no list."""
+    named = typed[0] if len(typed) == 1 else ""
+    if named == "-" or (named and len(named) <= _LONGEST_PATH and Path(named).is_file()):
+        return read_text(named, LONGEST, "give the list alone")
+    return " ".join(typed)
 
 
 def _given(text: str, where: str) -> str:

@@ -3,7 +3,7 @@
 import json
 import sys
 from collections.abc import Callable, Sequence
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import ThreadPoolExecutor, wait
 from dataclasses import replace
 from datetime import datetime
 from textwrap import wrap
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
 
 _MOST_TO_BUY = 9
+_KEY_S = 0.2  # between two looks for Ctrl-C: ours
 _MOST_WORK = 1000
 _LEAST_SHARE = 0.5  # of the seconds asked for, that are left to plan in however long the larder took to read: ours
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
@@ -70,7 +71,7 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
     assert isinstance(planned, Planned)  # what `plan` gives back is done
     from_home = outcome.asked.evening.from_home
     if as_json:
-        from calmlarder.render.plan_json import plan_object
+        from calmlarder.render.json import plan_object
 
         told = {**plan_object(planned, outcome.asked.sittings), "from_settings": list(from_home)}
         print(json.dumps(told, ensure_ascii=False, indent=2))
@@ -89,11 +90,13 @@ def _until_interrupted(work: "Callable[[], Outcome]", stop: "Stop") -> "Outcome"
     """Ctrl-C ends the search and keeps the best plan so far; the solver would not hear of it in this thread."""
     with ThreadPoolExecutor(1) as pool:
         future = pool.submit(work)
-        while True:
+        while not future.done():
+            # A wait without an end does not hear a key on Windows, nor one that reaches another thread first.
             try:
-                return future.result()
+                wait([future], _KEY_S)
             except KeyboardInterrupt:
                 stop.ask()
+        return future.result()
 
 
 def _lots(file: str | None, household: Household) -> Sequence[Lot]:

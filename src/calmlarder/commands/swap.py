@@ -38,7 +38,7 @@ def swap(options: given.Swap) -> int:
             diet=eating.diet,
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
-            at_home=grams_to_eat(lots),
+            at_home=grams_to_eat(lots, eating.avoid),
             only_at_home=options.from_larder,
         )
         found = swaps(household, asked, dish, plate.beside if plate else ())

@@ -134,3 +134,9 @@ def _free(busy: Sequence[Moment], minutes: int, place: str, end: int, wanted: Di
 
 def _and(names: Sequence[str]) -> str:
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+
+
+def is_enough(dinner: Dinner, wanted: DinnerRequest, tables: Tables) -> bool:
+    """Whether each plate has the least protein with what comes apart."""
+    plates = plates_with(dinner, dinner.apart, wanted, tables)
+    return all(float(plate.protein_g) >= plate.eater.protein_floor_g for plate in plates)

@@ -1,7 +1,10 @@
 """What a food is called in a dinner: where one row stands for many sorts, the cook's own word for it."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+
+from rapidfuzz import fuzz
 
 from calmlarder.compose.solve import Use
 from calmlarder.matching.words import singular
@@ -9,7 +12,8 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
-_SORTS = frozenset({"fish", "oil", "leaf", "pod"})
+_SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem"})
+_SLIP = 85  # of 100 alike
 _SORTED_FOODS = frozenset({"polenta-dry"})  # polenta, grits
 
 
@@ -21,7 +25,9 @@ def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
         food = use.option.offered.food
         foods[food.id] = food
         lines.setdefault(food.id, []).append(use.option.offered.lot.line.lower())
-    return {key: _called(food, lines[key], tables) for key, food in foods.items()}
+    called = {key: _called(food, lines[key], tables) for key, food in foods.items()}
+    shared = Counter(food.name for food in called.values())  # `2 peppers, red and yellow` is no name for either
+    return {key: foods[key] if shared[food.name] > 1 else food for key, food in called.items()}
 
 
 def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
@@ -43,7 +49,10 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     names = [name for name in tables.names_of(food.id) if _says(line, name)]
     if not _is_group(food):
         # `spin` is no other name than spinach, and fillet is part of the fish that is there.
-        names = [name for name in names if any(not _begins(word, own) for word in _words(name))]
+        names = [name for name in names if any(not _like(word, own) for word in _words(name))]
+        # A slip that the tables know (`brocolli`) is read, and not told.
+        others = tables.names_of(food.id)
+        names = [name for name in names if food.id in _SORTED_FOODS or not _slip_of_another(name, others)]
     longest = max(names, key=lambda name: (len(name), name), default=None)
     if longest is None:
         return None
@@ -51,8 +60,14 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     return next(name for name in tables.names_of(food.id) if _words(name) == _words(longest))
 
 
-def _begins(word: str, of: set[str]) -> bool:
-    return any(one.startswith(word) for one in of)
+def _slip_of_another(name: str, names: Sequence[str]) -> bool:
+    """Whether it is spelt nearly as a name that the tables say before it."""
+    return any(fuzz.ratio(name, other) >= _SLIP for other in names[: names.index(name)])
+
+
+def _like(word: str, own: set[str]) -> bool:
+    """Whether a word is short for one of the food's own name, or the same with a slip: `broc`, `mackrel`."""
+    return any(one.startswith(word) or fuzz.ratio(one, word) >= _SLIP for one in own)
 
 
 def _is_group(food: Food) -> bool:

@@ -3,19 +3,20 @@
 import time
 from collections.abc import Callable, Sequence
 from datetime import datetime
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.compose.apart import is_enough, with_apart
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.dishes import cookable, not_cookable
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles
-from calmlarder.compose.offer import BEYOND, Excluded, Offered, offer
+from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import Found, Progress, search
+from calmlarder.compose.search import UNWATCHED, Found, How, Watch, search
+from calmlarder.compose.shortlist import cookable, not_cookable
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
@@ -23,10 +24,19 @@ from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 
 _MOST_TOO_LONG = 30
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
+
+
+class Asked(NamedTuple):
+    """What dinners are looked for in, and how."""
+
+    lots: Sequence[Lot]
+    wanted: DinnerRequest
+    patterns: Sequence[Pattern]
+    tables: Tables
+    watch: Watch = UNWATCHED
 
 
 class Composed(BaseModel):
@@ -53,21 +63,45 @@ def compose(
     wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
-    otherwise: Callable[[], tuple[Dinner, ...]] = tuple,
+    watch: Watch = UNWATCHED,
 ) -> Composed:
-    """The best dinners of a larder, within `wanted.seconds` or until `stop` is asked for.
+    """The best dinners of a larder, within `wanted.seconds` or until the stop of `watch` is asked for."""
+    return _composed(Asked(lots, wanted, patterns, tables, watch), tuple)
 
-    Where nothing meets the limits, what `otherwise` finds, if it finds anything, goes before what would be near.
+
+def compose_at_table(
+    lots: Sequence[Lot],
+    wanted: DinnerRequest,
+    patterns: Sequence[Pattern],
+    tables: Tables,
+    watch: Watch = UNWATCHED,
+) -> Composed:
+    """Dinners for people who are named: one dish under everybody's limits, with parts apart where that pays.
+
+    Where one dish for all finds no protein that all may eat, that comes apart to each.
     """
+
+    def protein_apart() -> tuple[Dinner, ...]:
+        bare = wanted.model_copy(update={"protein_floor_g": 0.0, "lysine_mg": 0})
+        _, plain = best_dinners(lots, bare, patterns, tables, watch)
+        fed = [with_apart(one, lots, wanted, tables) for one in plain]
+        return tuple(dinner for dinner in fed if is_enough(dinner, wanted, tables))
+
+    composed = _composed(Asked(lots, wanted, patterns, tables, watch), protein_apart)
+    dinners = tuple(one if one.apart else with_apart(one, lots, wanted, tables) for one in composed.dinners)
+    return composed.model_copy(update={"dinners": dinners})
+
+
+def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Composed:
+    """The best dinners; where nothing meets the limits, what `otherwise` finds goes before what would be near."""
     start = time.monotonic()
+    lots, wanted, patterns, tables, watch = asked
     offered, excluded = offer(lots, wanted, tables)
 
     def problems(request: DinnerRequest) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
-    found, dinners = _in_time(problems, wanted, tables, progress, stop)
+    found, dinners = _in_time(problems, wanted, tables, watch)
     if any(one.lot == BEYOND for one in excluded) and found.status == "proven":
         found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         dinners = tuple(dinner.model_copy(update={"proven": False}) for dinner in dinners)
@@ -90,7 +124,7 @@ def compose(
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
             taken = time.monotonic() - start
             left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
-            near, nothing_near = nearest(lots, wanted, patterns, tables, keeping_days(tables), left, stop)
+            near, nothing_near = nearest(lots, wanted, patterns, tables, Stop(time.monotonic() + left, watch.stop))
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
@@ -115,20 +149,18 @@ def best_dinners(
     wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
+    watch: Watch = UNWATCHED,
 ) -> tuple[Found, tuple[Dinner, ...]]:
     """The dinners alone, as the model found them and as they are told; nothing is said of obstacles."""
     offered, _ = offer(lots, wanted, tables)
-    return _in_time(lambda request: _problems(offered, request, patterns, tables), wanted, tables, progress, stop)
+    return _in_time(lambda request: _problems(offered, request, patterns, tables), wanted, tables, watch)
 
 
 def _in_time(
     problems: Callable[[DinnerRequest], list[PatternProblem]],
     wanted: DinnerRequest,
     tables: Tables,
-    progress: Progress | None,
-    stop: Stop | None,
+    watch: Watch,
 ) -> tuple[Found, tuple[Dinner, ...]]:
     """Dinners whose timeline keeps to `wanted.minutes`.
 
@@ -140,7 +172,7 @@ def _in_time(
     asked = problems(wanted)
     while True:
         left = max(0.001, end - time.monotonic())
-        found = search(asked, wanted.count, left, progress, avoid=too_long, stop=stop)
+        found = search(asked, wanted.count, left, How(avoid=too_long, watch=watch))
         if too_long and found.status == "proven":
             found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         told = [_told(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True)]
@@ -177,9 +209,3 @@ def _problems(
 ) -> list[PatternProblem]:
     keeps = keeping_days(tables, [thing.food for thing in offered])
     return [pattern_problem(pattern, offered, wanted, keeps) for pattern in cookable(patterns, wanted)]
-
-
-def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
-    """Days each food of the tables, or of those given, keeps in the fridge."""
-    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
-    return {food: row.days if row else None for food, row in rows.items()}

@@ -4,24 +4,24 @@ Each pattern and number of people has an upper bound. What leads has its bound s
 forbid; what still leads is solved, above what was found before.
 """
 
-import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from heapq import heapify, heappop, heappush
 from typing import NamedTuple
 
-from calmlarder.compose.dishes import cookable
 from calmlarder.compose.least_given import least_given, missing
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
-from calmlarder.compose.problem import PatternProblem, pattern_problem, with_more
+from calmlarder.compose.problem import Option, PatternProblem, limit_rows, pattern_problem, with_more
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.another import Another
+from calmlarder.compose.shortlist import cookable
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.compose.tighten_amounts import tightened
 from calmlarder.compose.weights import PERSON_FEWER, POINT
+from calmlarder.intake.load import UseLoad
+from calmlarder.intake.stacking import Room
 from calmlarder.patterns.pattern import Pattern
 
 
@@ -64,9 +64,8 @@ class NearSearch:
         )
         self._open = [hope for problem in self.problems if (hope := self._hope(problem, False)) is not None]
 
-    def best(self, rules: Sequence[Rule], seconds: float, avoid: Sequence[Plan], stop: Stop | None) -> Near:
-        """The nearest dinner that is none of those to avoid."""
-        end = time.monotonic() + seconds
+    def best(self, rules: Sequence[Rule], avoid: Sequence[Plan], stop: Stop) -> Near:
+        """The nearest dinner that is none of those to avoid, found until the stop."""
         heap = [(hope.rank, hope) for hope in self._open]
         heapify(heap)
         self._open = []
@@ -75,8 +74,7 @@ class NearSearch:
         while heap:
             if best is not None and heap[0][1].bound <= best.score:
                 break
-            left = end - time.monotonic()
-            if left <= 0 or (stop is not None and stop.over):
+            if stop.over:
                 certain = False
                 break
             _, hope = heappop(heap)
@@ -87,7 +85,8 @@ class NearSearch:
                 continue
             self._open.append(hope)
             same = [plan.main_lots for plan in avoid if plan.problem.pattern.id == hope.problem.pattern.id]
-            outcome = solve(hope.problem, [*rules, Another(same)], None if best is None else best.score, left, stop)
+            beaten = None if best is None else best.score
+            outcome = solve(hope.problem, [*rules, Another(same)], beaten, stop.left, stop)
             certain = certain and outcome.kind in {"best", "none"}
             best = outcome.plan or best
         self._open += [hope for _, hope in heap]
@@ -105,3 +104,44 @@ class NearSearch:
         if missing(made) <= 1:
             made = with_more(made, self._market.shortlist(made), self._keeps)
         return replace(made, given=PERSON_FEWER * POINT * (self._wanted.people - people))
+
+
+def tightened(problem: PatternProblem) -> PatternProblem:
+    """Each lot at most as much as fits under every limit if nothing else brought anything.
+
+    A lot of which less than the least worth cooking fits is left out, but for the last of a slot that may stay empty:
+    the wishes tell a slot that nothing could fill from one that is left empty.
+    """
+    most = [option.most for option in problem.options]
+    for row in limit_rows(problem):
+        for number, use in row.uses.items():
+            for room in row.rooms:
+                most[number] = min(most[number], _fits(problem, problem.options[number], use, room))
+    fitting = [
+        option if units == option.most else option._replace(most=units, whole=False)
+        for option, units in zip(problem.options, most, strict=True)
+    ]
+    filled = {option.slot for option in fitting if option.most >= option.least}
+    kept: list[Option] = []
+    for option in fitting:
+        if option.most >= option.least:
+            kept.append(option)
+        elif option.slot not in filled and not problem.pattern.slots[option.slot].items[0]:
+            kept.append(option)
+            filled.add(option.slot)
+    return problem.with_options(kept)
+
+
+def _fits(problem: PatternProblem, option: Option, use: UseLoad, room: Room) -> int:
+    """Units that fit a room, weighed or by eye. The model rounds each load up: never more fits."""
+    people, sure = problem.wanted.people, problem.wanted.tolerance
+    likely = room.likely * people
+    by_eye = likely // (use.likely * option.unit) if use.likely else option.most
+    weighed = by_eye
+    if not use.settled and not room.used_up and use.likely:
+        by_eye = 100 * likely // ((100 + sure.eye_percent) * use.likely * option.unit)
+    if room.at_most is not None:
+        most = room.at_most * people
+        by_eye = min(by_eye, most // ((use.likely + use.by_eye) * option.unit))
+        weighed = min(weighed, (most - use.on_scale(sure)) // ((use.likely + use.error) * option.unit or 1))
+    return int(max(by_eye, weighed if option.weighable else 0))

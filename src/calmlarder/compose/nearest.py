@@ -3,15 +3,14 @@
 Caps, allergens, diet, days by which a food is safe, and unknown figures never give.
 """
 
-import time
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
-from calmlarder.compose.offer import Offered, offer
+from calmlarder.compose.offer import Offered, keeping_days, offer
 from calmlarder.compose.relaxations import Give, gives_of, price_of
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
@@ -58,19 +57,16 @@ def nearest(
     wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
-    keeps: Mapping[str, int | None],
-    seconds: float,
-    stop: Stop | None = None,
+    stop: Stop,
 ) -> tuple[Nearest | None, bool]:
-    """The nearest dinner found within `seconds`, if any, and whether it is certain that there is none."""
-    end = time.monotonic() + seconds
-    search = near_search(lots, wanted, patterns, tables, keeps)
+    """The nearest dinner found until the stop, if any, and whether it is certain that there is none."""
+    search = near_search(lots, wanted, patterns, tables)
     rules = giving_rules(wanted.minutes)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
     proven = nothing = False
-    while len(tried) < _TRIES and (left := end - time.monotonic()) > 0:
-        found = search.best(rules, left, tried, stop)
+    while len(tried) < _TRIES and not stop.over:
+        found = search.best(rules, tried, stop)
         plan = found.plan
         if plan is None:
             nothing = not tried and found.certain
@@ -95,12 +91,11 @@ def near_search(
     wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
-    keeps: Mapping[str, int | None],
 ) -> NearSearch:
     """The search over what may be cooked, what would have to be asked for, and what is on sale."""
     there = [tables.food_by_id[lot.food] for lot in lots if not lot.to_bin]
     market = Market(wanted, tables, len(lots), {lot.id for lot in lots}, there)
-    return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeps)
+    return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeping_days(tables))
 
 
 def _with_owners(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[Offered, ...]:

@@ -9,7 +9,7 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.protein import ProteinFloor
-from calmlarder.compose.search import RULES, search
+from calmlarder.compose.search import RULES, How, search
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.equipment import USUAL
 
@@ -99,7 +99,7 @@ def _together(wanted: DinnerRequest, rebuild: Rebuild) -> list[tuple[str, Callab
 def _possible(wanted: DinnerRequest, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -> Callable[[float], bool]:
     def test(end: float) -> bool:
         left = min(2.0, max(0.05, end - time.monotonic()))
-        return bool(search(rebuild(wanted), 1, left, rules=rules).plans)
+        return bool(search(rebuild(wanted), 1, left, How(rules)).plans)
 
     return test
 

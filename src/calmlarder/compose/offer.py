@@ -5,10 +5,10 @@ from typing import Literal, NamedTuple
 
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
+from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -65,8 +65,6 @@ def offer(
         why = f"only the {len(offered)} that go first were looked at"
         excluded.append(Excluded(BEYOND, f"{beyond} more things", why))
     if wanted.doses:
-        from calmlarder.compose.dosed import dosed
-
         found, left_out = dosed(offered, wanted, tables)
         return found, (*excluded, *left_out)
     return offered, tuple(excluded)
@@ -105,3 +103,35 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if not food.minutes:
         return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
     return None
+
+
+_WHY = "the challenge takes its weighed amount and no more of it today"
+
+
+def dosed(
+    offered: Sequence[Offered], wanted: DinnerRequest, tables: Tables
+) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
+    """What may be cooked beside the doses of a day, and what is left out for them."""
+    doses = {dose.food: dose for dose in wanted.doses}
+    found: list[Offered] = []
+    left_out: list[Excluded] = []
+    for thing in offered:
+        dose = doses.get(thing.food.id)
+        if dose is None:
+            found.append(thing)
+        elif is_lot_for(thing.lot.grams, thing.unit_grams, dose) and all(one.food.id != dose.food for one in found):
+            found.append(thing._replace(brings=rest_of(dose.food, dose.group, tables)))
+        else:
+            left_out.append(Excluded(thing.lot.id, thing.lot.line, _WHY))
+    return tuple(found), tuple(left_out)
+
+
+def is_lot_for(grams: float, unit_grams: int, dose: Dose) -> bool:
+    """Whether a lot may hold the dose of the dish: more than a step of it stays, so that it is weighed."""
+    return dose.in_dish and grams >= dose.grams + unit_grams
+
+
+def keeping_days(tables: Tables, foods: Sequence[Food] | None = None) -> dict[str, int | None]:
+    """Days each food of the tables, or of those given, keeps in the fridge."""
+    rows = {food.id: tables.keeping_of(food, "fridge", "whole") for food in (tables.foods if foods is None else foods)}
+    return {food: row.days if row else None for food, row in rows.items()}

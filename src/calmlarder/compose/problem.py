@@ -12,7 +12,7 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.profile import Profile
-from calmlarder.intake.stacking import Room, rooms
+from calmlarder.intake.stacking import Room, fits_within, rooms
 from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.lot import Lot
@@ -20,6 +20,7 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Group
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -228,8 +229,6 @@ def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
     """
     if not problem.wanted.table:
         return _limit_rows(problem)
-    from calmlarder.compose.implied import without_implied
-
     return without_implied(list(_limit_rows(problem)))
 
 
@@ -265,3 +264,26 @@ def _pressing(lot: Lot) -> int | None:
     """Days that press: of an estimate only the last few."""
     days = lot.days_left
     return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days
+
+
+# Every deviation of a sum is at least that of each of its parts: they are added by squares (intake/groups.py).
+_INSIDE: dict[Group, tuple[Group, ...]] = {
+    "oligosaccharides": ("fructans", "gos"),
+    "polyols": ("sorbitol", "mannitol"),
+}
+
+
+def without_implied(rows: Sequence[LimitRow]) -> list[LimitRow]:
+    """The rows that bind by themselves, in their order."""
+    return [row for row in rows if not any(_implies(other, row) for other in rows if other is not row)]
+
+
+def _implies(wide: LimitRow, narrow: LimitRow) -> bool:
+    """Whether whatever keeps to the one keeps to the other; of two alike neither does."""
+    is_part = narrow.cap.group in _INSIDE.get(wide.cap.group, ())
+    is_food = wide.food is None and narrow.food is not None and wide.cap.group == narrow.cap.group
+    if not (is_part or is_food) or wide.food not in {None, narrow.food}:
+        return False
+    if wide.cap.applies_to and not (narrow.cap.applies_to and set(narrow.cap.applies_to) <= set(wide.cap.applies_to)):
+        return False
+    return all(any(fits_within(room, other) for room in wide.rooms) for other in narrow.rooms)

@@ -39,6 +39,33 @@ RULES: tuple[Rule, ...] = (
 Progress = Callable[[Plan], None]
 
 
+class Watch(NamedTuple):
+    """Who hears of each better dinner, and what ends the search before its time."""
+
+    progress: Progress | None = None
+    stop: Stop | None = None
+
+
+UNWATCHED = Watch()
+
+
+class How(NamedTuple):
+    """What a search goes by beside its problems; only dinners that score above `above` are looked for.
+
+    Of a pattern, dinners differ in two main lots from those to `avoid`. No dinner may score above the `bound` of its
+    problem.
+    """
+
+    rules: Sequence[Rule] = RULES
+    avoid: Sequence[Plan] = ()
+    bound: Callable[[PatternProblem], int] = upper_bound
+    above: int | None = None
+    watch: Watch = UNWATCHED
+
+
+USUAL = How()
+
+
 class Found(NamedTuple):
     """The dinners, best first; each is proven the best there was, or the best found in the time."""
 
@@ -47,33 +74,21 @@ class Found(NamedTuple):
     status: Literal["proven", "best_found", "none"]
 
 
-def search(
-    problems: Sequence[PatternProblem],
-    count: int,
-    seconds: float,
-    progress: Progress | None = None,
-    rules: Sequence[Rule] = RULES,
-    avoid: Sequence[Plan] = (),
-    stop: Stop | None = None,
-    bound: Callable[[PatternProblem], int] = upper_bound,
-    above: int | None = None,
-) -> Found:
+def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: How = USUAL) -> Found:
     """Up to `count` dinners that differ in what one eats (rules/differs.py), within `seconds` in all.
 
-    Of a pattern they differ in two main lots as well, and so from those to `avoid`. No dinner of a pattern may score
-    above its `bound`. `stop`, asked for, ends with the best so far. Only dinners that score above `above` are looked
-    for.
+    Of a pattern they differ in two main lots as well. A stop that is asked for ends it with the best so far.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
-        ((bound(problem), problem) for problem in problems if problem.fillable),
+        ((how.bound(problem), problem) for problem in problems if problem.fillable),
         key=lambda pair: (-pair[0], pair[1].pattern.id),
     )
     plans: list[Plan] = []
     proven: list[bool] = []
     for _ in range(count):
-        apart = [*rules, Differs([eats_of(plan) for plan in plans])]
-        plan, certain = _best(ranked, [*avoid, *plans], end, progress, apart, stop, above)
+        differs = Differs([eats_of(plan) for plan in plans])
+        plan, certain = _best(ranked, end, how._replace(rules=[*how.rules, differs], avoid=[*how.avoid, *plans]))
         if plan is None:
             if not plans:
                 return Found((), (), "none" if certain else "best_found")
@@ -83,28 +98,21 @@ def search(
     return Found(tuple(plans), tuple(proven), "proven" if all(proven) else "best_found")
 
 
-def _best(
-    ranked: Sequence[tuple[int, PatternProblem]],
-    earlier: Sequence[Plan],
-    end: float,
-    progress: Progress | None,
-    rules: Sequence[Rule],
-    stop: Stop | None,
-    above: int | None,
-) -> tuple[Plan | None, bool]:
+def _best(ranked: Sequence[tuple[int, PatternProblem]], end: float, how: How) -> tuple[Plan | None, bool]:
     """The best dinner over all patterns, and whether that is proven."""
+    progress, stop = how.watch
     best: Plan | None = None
     certain = True
     for bound, problem in ranked:
-        beaten = best.score if best is not None else above
+        beaten = best.score if best is not None else how.above
         if beaten is not None and bound <= beaten:
             break
         left = end - time.monotonic()
         if left <= 0 or (stop is not None and stop.over):
             certain = False
             break
-        same = [plan.main_lots for plan in earlier if plan.problem.pattern.id == problem.pattern.id]
-        outcome = solve(problem, [*rules, Another(same)], beaten, left, stop)
+        same = [plan.main_lots for plan in how.avoid if plan.problem.pattern.id == problem.pattern.id]
+        outcome = solve(problem, [*how.rules, Another(same)], beaten, left, stop)
         certain = certain and outcome.kind in {"best", "none"}
         if outcome.plan is not None:
             best = outcome.plan

@@ -20,7 +20,7 @@ _SEASONING_KINDS = frozenset({
 _SEASONING_FOODS = frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made", "oil-lemon",
     "oil-sesame", "chilli-oil", "bacon", "chorizo", "salami", "prosciutto", "tofu-marinated", "parmesan", "pecorino",
-    "feta", "vegan-parmesan", "raita", "tzatziki", "curry-paste",
+    "feta", "halloumi", "stilton", "blue-cheese", "gruyere", "vegan-parmesan", "raita", "tzatziki", "curry-paste",
 })  # fmt: skip
 _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",

@@ -238,14 +238,14 @@ def _cautions(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[st
         rows = tables.cautions_of(food)
         cautions += [f"{row.caution}." for row in rows if row.caution]
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
-        cautions += _lot_cautions(lot, food)
+        cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
     return tuple(dict.fromkeys(cautions))
 
 
-def _lot_cautions(lot: Lot, food: Food) -> list[str]:
+def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
         cautions.append(
@@ -259,7 +259,7 @@ def _lot_cautions(lot: Lot, food: Food) -> list[str]:
         cautions.append(
             f"{food.name.capitalize()}: thaw before you start, in the fridge, or the microwave if in haste."
         )
-    if says_garlic(food):
+    if garlic:
         cautions.append(f"{food.name.capitalize()}: what it holds of garlic or onion is no more known than its label.")
     if lot.owner:
         cautions.append(f"{food.name.capitalize()} from {lot.owner}: say that you used it.")

@@ -24,7 +24,10 @@ SEASONINGS_MISSING = (5, 18, 60)
 PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
+# For each thing a slot lacks to its usual number: a main thing; or a spice, a herb, a sauce, whose taste the wishes
+# above price already, so that a dish with many such places is not worse than one with few.
 ITEM_MISSING = 14
+SMALL_ITEM_MISSING = 6
 ITEM_EXTRA = 10
 SAME_KIND_AGAIN = 15
 # For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.

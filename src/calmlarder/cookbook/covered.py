@@ -13,6 +13,7 @@ _HYPHENED = re.compile(r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|
 # What is denied, or to be left out, is not in it: `no added sugar`, `omit if your flour has it`.
 _DENIED = re.compile(
     r"\((?:omit|skip|leave out|not|no|without|check)\b[^)]*\)"
+    r"|\bnot (?:in|from|with) (?:\w+ )?\w+"
     r"|\b(?:no|without|free (?:of|from)) (?:added |any )?\w+(?: (?:or|and) \w+)?|\b\w+(?: (?:and|or|&) \w+)? free\b"
 )
 # Words that are the name of a food and, in ingredient lines, far oftener something else.

@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.cookbook.quantity import Found, Quantity, size_in, take_quantity
+from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.numbers import Span
 
 # `, about 350 g in total`: behind a comma the weight of all of them, or of each.
@@ -21,7 +22,7 @@ _HOW_MUCH_MORE = {"heaped": Span(1.3, 1.6, 2), "heaping": Span(1.3, 1.6, 2), "ro
 _LIKE = {"golf ball": Span(35, 41, 47), "walnut": Span(10, 15, 20), "egg": Span(45, 55, 65), "thumb": Span(10, 15, 20)}
 _AS_LARGE = re.compile(
     r",?\s*\b(?:about |roughly )?(?:the )?size of (?:an? )?(?P<like>golf ball|walnut|egg|thumb)s?\b"
-    r"|\b(?P<sized>golf[- ]ball|walnut|egg)[- ]sized?\b(?: (?:piece|lump|knob|chunk)(?: of)?)?"
+    r"|\b(?P<sized>golf[- ]ball|walnut|egg|thumb)[- ]sized?\b(?: (?:piece|lump|knob|chunk)(?: of)?)?"
 )
 _BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]?")
 
@@ -64,8 +65,8 @@ def amounts_of(line: str) -> tuple[Found, str]:
     if found.main is None:
         behind = re.match(r"(.*?[^\W\d_])[\s,:–-]+(?=\d)(.{1,40})$", bare)
         late = take_quantity(behind[2]) if behind else None
-        if behind and late and late.main is not None and not late.rest:
-            found = late._replace(rest=behind[1])
+        if behind and late and late.main is not None and names_nothing(late.rest):
+            found = late._replace(rest=", ".join(filter(None, (behind[1], late.rest.strip(" ,")))))
         elif sizes:
             found = Found(sizes.pop(0), (), False, found.rest)
     heaped = _HEAPED.search(bare)

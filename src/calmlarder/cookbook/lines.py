@@ -5,6 +5,8 @@ import re
 from calmlarder.clean import clean_line
 from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
+from calmlarder.cookbook.either import OR, either_of
+from calmlarder.cookbook.forms import in_one_form, powders
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
 from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoons_told
@@ -13,8 +15,8 @@ from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, retold, tossed
 from calmlarder.cookbook.weight import weight_of, with_weight
-from calmlarder.cookbook.wording import HEADING, NOTHING, OPTIONAL, names_nothing, without_prep, without_tail
-from calmlarder.matching.foods import UNKNOWN, Match
+from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
+from calmlarder.matching.foods import UNKNOWN
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
@@ -22,15 +24,12 @@ from calmlarder.tables.book import Tables
 _LONGEST = 400
 _WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
-_OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _CLOVES = "cloves"
-_STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
 # What is sold small too, and how much of a grown one a small one is: common practice, no source.
 _BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
 _GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
 _OF_A_WHOLE = Span(0.12, 0.22, 0.35)
-_FLESH = frozenset({"meat", "poultry", "fish"})
 
 
 class LineReader:
@@ -50,7 +49,7 @@ class LineReader:
             return IngredientRead(text=shown, outcome="nothing")
         if len(line) > _LONGEST:
             return IngredientRead(text=shown, outcome="unknown")
-        if HEADING.fullmatch(bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
+        if is_heading(shown, bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
             return self._best(shown, in_plain_words(without_verbs(line)))
@@ -58,7 +57,10 @@ class LineReader:
             return IngredientRead(text=shown, outcome="unknown")
 
     def _best(self, shown: str, line: str) -> IngredientRead:
-        """The line as it stands; where that is not read, in other words, or as several foods."""
+        """The line as several foods with amounts of their own, as it stands, in other words, or as several foods."""
+        counted = self._all_of(shown, apart(line))  # `2 carrots and 1 parsnip`
+        if counted is not None:
+            return counted
         first = self._whole(shown, line)
         if first.outcome in {"read", "nothing"}:
             return first
@@ -66,15 +68,16 @@ class LineReader:
             again = self._whole(shown, in_plain_words(without_verbs(told)))
             if again.outcome == "read":
                 return again
-        for pieces in (apart(line), tossed(line)):
-            reads = [self._whole(shown, piece) for piece in pieces]
-            foods = {read.food for read in reads if read.outcome == "read"}
-            if reads and len(foods) == len(reads):
-                return _together(reads)
-        return first
+        return self._all_of(shown, tossed(line)) or first
+
+    def _all_of(self, shown: str, pieces: tuple[str, ...]) -> IngredientRead | None:
+        """The pieces of a line as one reading, where each is read as a food of its own; else nothing."""
+        reads = [self._whole(shown, piece) for piece in pieces]
+        foods = {read.food for read in reads if read.outcome == "read"}
+        return _together(reads) if reads and len(foods) == len(reads) else None
 
     def _whole(self, shown: str, line: str) -> IngredientRead:
-        return self._if_whole(self._dry(shown, line) or self._read(shown, line), without_likeness(line))
+        return self._if_whole(self._dry(shown, line) or self._read(shown, line), without_likeness(both_parts(line)))
 
     def _dry(self, shown: str, line: str) -> IngredientRead | None:
         """What is weighed dry and cooked later (`8 oz spaghetti, cooked`); None for every other line."""
@@ -93,6 +96,14 @@ class LineReader:
         bare = OPTIONAL.sub(" ", line)
         found, notes = amounts_of(no_inches(both_parts(bare)))
         rest = found.rest.strip(" ,.;:-*_")
+        unit = found.main.unit if found.main is not None else None
+        if (
+            unit is not None
+            and unit != "clove"
+            and names_nothing(rest)
+            and self._names.match(unit, frozenset()).score >= _WHOLE
+        ):
+            rest = f"{unit}, {rest}"  # `1 baguette`: a measure that is a food
         if NOTHING.fullmatch(without_prep(without_tail(rest.split(",")[0]))):
             return IngredientRead(text=shown, outcome="nothing")
         freed_name = self._freed(rest, notes)
@@ -110,7 +121,7 @@ class LineReader:
         several = self._several(shown, found, rest, told, optional)
         if several is not None:
             return several
-        names = self._alternatives(rest, told)
+        names = either_of(rest, told, self._names, self._tables)
         part, others = names[0], names[1:]
         found = self._with_more(found, rest, part)
         if found.main is not None and found.main.unit is None and not found.sizes and _BABY.search(rest):
@@ -199,10 +210,10 @@ class LineReader:
         head = without_tail(rest)
         pieces = [piece for piece in re.split(r"\s*,\s*(?:and\s+)?|" + _AND.pattern, head) if piece]
         first = _AND.split(head)
-        listed = None if _OR.search(head) else self._listed(shown, found, pieces, told, optional)
+        listed = None if OR.search(head) else self._listed(shown, found, pieces, told, optional)
         if listed is not None:
             return listed
-        if len(first) < 2 or _OR.search(head) or self._names.match(head, told).outcome == "matched":
+        if len(first) < 2 or OR.search(head) or self._names.match(head, told).outcome == "matched":
             return None
         whole = [self._names.part(piece, told) for piece in pieces]
         if any(part.match is UNKNOWN or not part.match.candidates for part in whole):
@@ -217,7 +228,8 @@ class LineReader:
             if named and not doing:
                 return IngredientRead(text=shown, outcome="unknown", optional=optional)
             return None
-        whole = self._powders(pieces, whole, found, told)
+        whole = in_one_form(pieces, whole, told, self._names)
+        whole = powders(pieces, whole, found, told, self._names)
         reads = [self._told(shown, found, part, (), optional) for part in whole]
         if "each" not in told and found.main is not None:
             reads = [_shared(read, len(reads)) for read in reads]
@@ -234,7 +246,7 @@ class LineReader:
         pieces = [piece for piece in pieces if without_prep(piece) and not names_nothing(piece)]
         if len(pieces) < 2 or (found.main is not None and "each" not in told):
             return None
-        parts = [self._names.part(piece, told) for piece in pieces]
+        parts = in_one_form(pieces, [self._names.part(piece, told) for piece in pieces], told, self._names)
         if not all(part.match.score >= 100 for part in parts):
             return None
         foods = [part.match.food.id for part in parts if part.match.food is not None]
@@ -243,73 +255,6 @@ class LineReader:
         reads = [self._told(shown, found, part, (), optional) for part in parts]
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or _together(reads)
-
-    def _powders(self, pieces: list[str], whole: list[Part], found: Found, told: frozenset[str]) -> list[Part]:
-        """`onion and garlic powder`: spoons of two powders; in any other measure nobody but the cook can tell."""
-        end = without_prep(pieces[-1]).split()[-1:]
-        spooned = found.main is not None and found.main.unit in {"tsp", "tbsp", "pinch"}
-        parts = []
-        for piece, part in zip(pieces[:-1], whole[:-1], strict=True):
-            joined = self._names.part(f"{without_prep(piece)} {' '.join(end)}", told)
-            if part.match.food is None or part.match.food.kind != "allium" or joined.match.score < 100:
-                parts.append(part)
-            elif spooned and end == ["powder"]:
-                parts.append(joined)
-            else:
-                both = (*part.match.candidates, *joined.match.candidates)
-                parts.append(Part(Match("ask", None, None, 100.0, both), None))
-        return [*parts, whole[-1]]
-
-    def _are_flesh(self, *names: str) -> bool:
-        found = [self._names.match(name, frozenset()).candidates for name in names]
-        kinds = [{self._tables.food_by_id[one.food].kind for one in candidates} for candidates in found]
-        return all(" " not in name for name in names) and all(kind and kind <= _FLESH for kind in kinds)
-
-    def _alternatives(self, rest: str, told: frozenset[str]) -> list[Part]:
-        """The foods a line allows, first the one it names first (`butter or oil`, `olive or canola oil`)."""
-        head = without_tail(rest)
-        pieces = [take_quantity(piece).rest for piece in _OR.split(head)]
-        if len(pieces) > 1:
-            listed = [one for piece in pieces for one in re.split(r"\s*,\s*", piece) if one]
-            if all(self._names.match(one, told).score >= 100 for one in listed):
-                pieces = listed  # `dried apricots, raisins, or dates`
-        whole = self._names.part(head, told)
-        if len(pieces) < 2:
-            return [whole]
-        if len(pieces) == 2 and without_prep(pieces[-1]) in _STATES_ALONE:
-            return [self._names.part(pieces[0], told - _STATES_ALONE)]  # `fresh thyme, or 1 teaspoon dried`
-        pieces = [piece for piece in pieces[:-1] if without_prep(piece)] + pieces[-1:]  # `kosher or sea salt`
-        names = [without_prep(piece.split(",")[0] or piece) for piece in pieces]
-        last = names[-1].split()
-        parts: list[Part] = []
-        for piece, name in zip(pieces, names, strict=True):
-            alone = self._names.part(piece, told)
-            shared = (
-                [self._names.part(f"{name} {' '.join(last[cut:])}", told) for cut in range(1, len(last))]
-                if name
-                else []
-            )
-            joined = next((one for one in shared if one.match.food is not None and one.match.score >= 100), None)
-            full = alone.match.food is not None and alone.match.score >= 100 and len(name.split()) > 1
-            if piece is pieces[-1] or joined is None or full:
-                parts.append(alone)  # `vegetable oil or grill spray`: the first is a whole name
-            elif alone.match.food is not None and alone.match.food.kind == "allium":
-                # `garlic or chilli oil`: the clove or its oil; nobody but the cook can tell.
-                both = (*alone.match.candidates, *joined.match.candidates)
-                parts.append(Part(Match("ask", None, None, 100.0, both), None))
-            else:
-                parts.append(joined)
-        first = parts[0].match
-        other = parts[-1].match
-        strange = other.food is None and (first.food and first.food.id) not in {one.food for one in other.candidates}
-        if len(last) > 1 and self._are_flesh(names[0], last[0]):
-            # `pork or turkey bacon`: two kinds of one thing, of which the first is not named in full.
-            return [parts[-1]]
-        if first.food is not None and strange and len(last) > 1 and len(names[0].split()) == 1:
-            # `cream or dry sherry` may be cream, or a kind of what the tables do not know.
-            return [Part(Match("ask", None, None, 100.0, first.candidates), None)]
-        named = [part for part in parts if part.match.outcome != "unknown"]
-        return parts if named else [whole]
 
 
 def _small(found: Found, part: Part) -> Found:

@@ -9,7 +9,7 @@ from calmlarder.cookbook.wording import names_nothing, without_prep
 from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.naming import Named, name
-from calmlarder.matching.notes import GENERIC, HARMLESS, PRODUCTS
+from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, PRODUCTS
 from calmlarder.matching.part import SOFT
 from calmlarder.matching.states import FITS
 from calmlarder.matching.tokens import tokens_of, words_of_food
@@ -76,6 +76,10 @@ class IngredientNames:
         """By its American spelling a mixture, and garlic in most: the reading that holds more, which is said."""
         return Part(self._named("chili powder blend", frozenset()), None, (), ("a mix, with garlic",))
 
+    def is_name(self, text: str) -> bool:
+        """Whether a text is, in any order of its words, a name of a food in full."""
+        return self._matcher.is_name(text)
+
     def match(self, text: str, told: frozenset[str]) -> Match:
         """The food of a name; `told` are words of its whole line."""
         hints = told & _HINTS
@@ -110,12 +114,13 @@ class IngredientNames:
     def _by_default(self, text: str, told: frozenset[str], asked: Match) -> tuple[tuple[Food, ...], tuple[str, ...]]:
         """What names.csv takes a name for that stands for several foods, and in which words; else nothing.
 
-        Of pulses the cook is asked: dry and tinned ones differ too much.
+        Of pulses the cook is asked, for dry and tinned ones differ too much; of a dish that is but called soup, too.
         """
         foods = [self._tables.food_by_id[one.food] for one in asked.candidates]
-        if any(food.kind == "pulse" for food in foods):
+        head = text.partition(",")[0]
+        if any(food.kind == "pulse" for food in foods) or set(words_of(without_prep(head))) <= DISHES:
             return (), ()
-        named = self._larder_name(text.partition(",")[0], told & _HINTS)
+        named = self._larder_name(head, told & _HINTS)
         if named is None or not named.assumed or not set(named.foods) <= {food.id for food in foods}:
             return (), ()
         if {"white part", "green part"} & told and len({"white part", "green part"} & told) == 1:

@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.wording import without_prep
 from calmlarder.matching.words import plain
 
 _NUMBER = r"[\d½¼¾⅓⅔⅛]"
@@ -10,7 +12,10 @@ _SMALL_SPOON = re.compile(rf"(?<={_NUMBER}) ?(?:t\b|TL\b|TS\b)\.? ?(?=[^\W\d])")
 # Spoons in other tongues, with the word for `of` behind them.
 _OF = r"(?: (?:de la |de |di |da |d'|del? |of ))?"
 _SPOONS = (
-    (re.compile(rf"\b(?:c\.? ?(?:a|de) ?s(?:oupe|opa|\.)?|cas|cuil(?:l?)eres? a soupe)\b\.?{_OF}"), "tbsp "),
+    (
+        re.compile(rf"\b(?:cs\b|c\.s\.|c\.? ?(?:a|de) ?s(?:oupe|opa|\.)?|cas|cuil(?:l?)eres? a soupe)\b\.?{_OF}"),
+        "tbsp ",
+    ),
     (re.compile(rf"\b(?:c\.? ?(?:a|de) ?c(?:afe|ha|\.)?|cac|cuil(?:l?)eres? a (?:cafe|the))\b\.?{_OF}"), "tsp "),
     (re.compile(rf"\b(?:cucharadas?|cucchiai[oa]?|colher(?:es)?(?: \(?de sopa\)?)?|eetlepels?){_OF}\b ?"), "tbsp "),
     (re.compile(rf"\b(?:cucharaditas?|cucchiaini?o?|colher(?:es)? \(?de cha\)?|theelepels?){_OF}\b ?"), "tsp "),
@@ -39,9 +44,32 @@ _NO_GREENS = re.compile(
 _INCH_OF_ROOT = re.compile(
     r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
 )
+_CM_OF_ROOT = re.compile(
+    r"^(\d+(?:\.\d+)?) ?-?cm(?:/\S+| \([^)]*\))? (?:(?:piece|knob|thumb|chunk|length)s? (?:of )?)?(?:fresh |root )*"
+    r"(?=(?:ginger|galangal|turmeric)\b)"
+)
+_CM_OF_A_KNOB = 2.5  # an inch
+_WHOLE_BIRD = re.compile(
+    r"\b(?:whole )?chicken(?=,? (?:jointed|quartered|spatchcocked"
+    r"|cut (?:up|into (?:\d|pieces|quarters|joints|portions|serving))))"
+)
 # `1 tart apple` is no apple tart.
 _TART = re.compile(
     r"\btart(?:,? (?:and )?\w+)? (?=(?:\w+ )?(?:apples?|cherr(?:y|ies)|plums?|berries|pears?|apricots?)\b)"
+)
+# `1.200 g`: a dot before thousands, as half the world writes them; nobody weighs to the milligram.
+_THOUSANDS = re.compile(r"\b(\d{1,2})\.(\d{3})(?= ?(?:g|gr|gramm?|ml)\b)")
+# `the white part of 1 leek`, `kernels cut from 3 ears of corn`: the part is told before its whole.
+_PART_OF = re.compile(
+    r"^(?:the )?(?P<part>(?:light |pale |dark )?(?:white|green)s?(?: and (?:light |pale )?green)?"
+    r"(?: parts?| tops?| ends?)?|kernels|florets|flesh|tops|leaves) "
+    r"(?:(?:cut|stripped|picked|scraped|scooped) )?(?:of|from|off) "
+    r"(?P<whole>(?:about )?(?:\d|half|an? |one|two|three|four|six).*)"
+)
+# `2% milk`: the share of fat is the name.
+_SHARES = (
+    (re.compile(r"\b(?:2|1\.[5-8]|1) ?%(?: fat)? (?=milk\b)"), "semi-skimmed "),
+    (re.compile(r"\b0(?:\.\d)? ?%(?: fat)? (?=milk\b)"), "skimmed "),
 )
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
@@ -73,8 +101,26 @@ def in_plain_words(line: str) -> str:
     told = _NO_GREENS.sub(" ", line)
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
+    line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
+    line = _WHOLE_BIRD.sub("whole chicken", line)
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
-    return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _LABEL.sub("", line)))
+    line = _THOUSANDS.sub(r"\1\2", line)
+    for share, word in _SHARES:
+        line = share.sub(word, line)
+    part = _PART_OF.match(line)
+    if part is not None:
+        head, comma, tail = part["whole"].partition(",")
+        line = f"{head}, {part['part']}{comma}{tail}"
+    return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _unlabelled(line)))
+
+
+def _unlabelled(line: str) -> str:
+    """A line without what it is for; in `brown sugar: 2 tbsp` it is the food that stands before its amount."""
+    label = _LABEL.match(line)
+    if label is None:
+        return line
+    behind = line[label.end() :]
+    return behind if without_prep(take_quantity(behind).rest) else line
 
 
 def both_parts(line: str) -> str:

@@ -7,7 +7,7 @@ from calmlarder.cookbook.states import FROM_THE_PACKET
 
 # `can` before or behind these is a verb, not a tin.
 _VERB = re.compile(
-    r"\b(?:you|we|i|they|it|that|which|one)(?:'ll)? can\b"
+    r"\b(?:you|we|i|they|it|that|which|(?<=\w )one)(?:'ll)? can\b"
     r"|\bcan (?:also |either |always |easily |just |even |not |only )*"
     r"(?:be|use|buy|get|find|make|add|take|leave|omit|skip|sub|substitute|swap|replace|have|go|do|eat|stand)\b"
     r"|\bcan(?:'t|not)\b"

@@ -10,9 +10,13 @@ from calmlarder.matching.words import plain, singular
 
 _COUNT = rf"(?:\d[\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)}|an?)"
 _APART = re.compile(
-    rf"(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
+    rf"\s*;\s*(?={_COUNT}\s)|(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
 )
 _MOST_APART = 5  # amounts on one line; more is a list: ours
+_EACH_COLOUR = re.compile(
+    rf"(?P<count>{_COUNT}) each(?: of)? (?P<first>{'|'.join(sorted(COLOURS))}) (?:and|&) "
+    rf"(?P<second>{'|'.join(sorted(COLOURS))}) (?P<food>.+)"
+)
 _COLOURED = re.compile(rf"({_COUNT}) (?:(?:small|medium|large) )?({'|'.join(sorted(COLOURS))})")
 # Of these a name before them may make another food; of olives, potatoes and the like it is a sort.
 _OTHER_THINGS = (GENERIC - {"olive", "potato", "tomato", "onion", "ham", "lettuce"}) | DECIDING | DISHES
@@ -31,6 +35,9 @@ def apart(line: str) -> tuple[str, ...]:
 
     `1 red and 1 yellow pepper` are two peppers. Nothing where it is not such a line.
     """
+    each = _EACH_COLOUR.match(line)
+    if each is not None:
+        return tuple(f"{each['count']} {each[colour]} {each['food']}" for colour in ("first", "second"))
     pieces = [piece for piece in _APART.split(line) if piece]
     if not 1 < len(pieces) <= _MOST_APART or not re.match(_COUNT, line):
         return ()

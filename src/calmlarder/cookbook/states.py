@@ -96,7 +96,7 @@ def _other_state(match: Match, told: frozenset[str]) -> bool:
     if food is None:
         return False
     if told & {"tin", "can", "tinned", "canned"} and food.state in {"raw", "dry", "frozen", "boiled"}:
-        return food.kind not in {"spice", "flour", "starch"}
+        return food.kind not in {"spice", "flour", "starch"} and (food.kind, food.state) != ("pulse", "boiled")
     if "ripe" in told and food.id in _UNRIPE:
         return True
     return ("dried" in told and food.state == "raw") or ("fresh" in told and food.state in {"pickled", "canned"})
@@ -119,6 +119,8 @@ def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) 
     elif match.food is not None and match.food.state in {"dry", "canned"}:
         return match
     kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state in states]
+    if tinned and not kept:  # boiled ones hold at least as much: the brine takes some of theirs
+        kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state == "boiled"]
     return _chosen(kept, match, tables) if kept else _asked(match.candidates)
 
 

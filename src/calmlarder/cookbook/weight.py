@@ -17,6 +17,7 @@ _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
 _LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
 _SIZES = frozenset({"small", "medium", "large", "piece"})
+_CANNED = frozenset({"canned", "canned drained"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
 
 
@@ -53,6 +54,8 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         unit = unit_in_name  # `1 large celery stalk`
     if unit is not None and found.main.unit != unit and unit not in own:
         unit = None
+    if unit is None and food.state in _CANNED and "piece" in own:
+        unit = "piece"  # where a recipe means tins it says so
     if unit is None and not told_by_piece(food, tables):
         return None  # `8 curry leaves`: so many of what nobody weighed
     grams = grams_of(Amount(found.main.number, unit, None, "counted"), food, tables)

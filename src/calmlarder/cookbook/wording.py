@@ -9,9 +9,13 @@ HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
     r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
     r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
+    r"|(?:wet|dry) ingredients|step \d"
 )
+# A row of signs before and behind: `-- Topping --`, `== Sauce ==`.
+_RULED = re.compile(r"\s*([—–=~-])\1*\s*[^\d]{2,40}?\s*\1+\s*|\s*([*_#])\2{2,}\s*[^\d]{2,40}?\s*\2{2,}\s*")
 NOTHING = re.compile(
-    r"(?:(?:\w+ly |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered |cool |fresh )*water"
+    r"(?:(?:\w+ly |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered |cool |fresh |reserved |starchy "
+    r"|salted |pasta |cooking |soaking |enough )*water(?: to cover(?: \w+){0,2})?"
     r"|ice(?: cubes?| water)?|(?:\w+ )?(?:skewers|toothpicks|string|twine|foil|parchment|baking paper|cocktail sticks))"
 )
 # A word ending in -ed or -ly is about cutting and treating, save these, which make another food of it.
@@ -57,6 +61,12 @@ _TAIL = re.compile(
     r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid|fronds|tops|greens|leaves)\b"
     r"|on the side|left|reserved|removed)).*"
 )
+
+
+def is_heading(shown: str, bare: str) -> bool:
+    """Whether a line parts the list: by its words, `bare` of signs, or by signs on both sides of it."""
+    plain_words = OPTIONAL.sub(" ", bare).strip()
+    return bool(HEADING.fullmatch(bare) or HEADING.fullmatch(plain_words) or _RULED.fullmatch(shown))
 
 
 def without_tail(text: str) -> str:

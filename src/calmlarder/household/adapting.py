@@ -7,28 +7,26 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
-from calmlarder.adapt.labels import labels_to_read
+from calmlarder.adapt.counted import with_usual_amounts
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside, served_with
+from calmlarder.adapt.remarks import another_dish, labels_to_read
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import steps_after
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
-from calmlarder.adapt.usual import with_usual_amounts
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import said_anew, with_fields
-from calmlarder.household.another_dish import another_dish
 from calmlarder.household.household import Household
 from calmlarder.household.swapping import grams_to_eat
 from calmlarder.household.table import Seats, eaters_at
 from calmlarder.intake.table import table_profile
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.render.adapt_json import adapt_object, at_home_object
 from calmlarder.tables.vocabulary import DIETS
 
@@ -53,7 +51,7 @@ class Answer(NamedTuple):
 def eaters_at_home(household: Household) -> Eaters:
     """Who eats by the settings of the home, and what is there."""
     home = household.settled()
-    there = grams_to_eat([one.lot for one in household.lots()]) if household.is_kept else {}
+    there = grams_to_eat([one.lot for one in household.lots()], home.avoid) if household.is_kept else {}
     return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance, at_home=there)
 
 
@@ -63,13 +61,14 @@ def eaters_named(household: Household, seats: Seats, asked: Eaters) -> Eaters:
     Raises CannotGoOn for somebody who is not here.
     """
     table = eaters_at(household, seats, asked.sitting)
+    avoid = tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid))))
     return Eaters(
         profile=table_profile(table),
         sitting=asked.sitting,
         diet=min((one.diet for one in table), key=DIETS.index),
-        avoid=tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid)))),
+        avoid=avoid,
         sure=asked.sure,
-        at_home=asked.at_home,
+        at_home=grams_to_eat([one.lot for one in household.lots()], avoid) if household.is_kept else {},
     )
 
 

@@ -1,5 +1,6 @@
-"""The whole household in one file, and a household begun from such a file; DEVELOPERS.md tells the format.
+"""The whole household in one file, and begun again from such a file, or from a copy of its store.
 
+DEVELOPERS.md tells the format of the file.
 What comes in is as untrusted as anything that was typed: its size, its shape, every row of it and its tables are
 looked at before anything is changed.
 """
@@ -28,11 +29,13 @@ from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Urgency
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.events import Event
+from calmlarder.store.copies import when_of
 from calmlarder.store.documents import PLACES, Place, Unreadable, upgraded, version_of
-from calmlarder.store.eaten import content_of
+from calmlarder.store.logs import content_of
+from calmlarder.store.restore import best_copy, restore
 from calmlarder.store.whole import replace_whole, whole
 from calmlarder.tables.load import TABLE_FILES, load_tables
-from calmlarder.tables.places import shipped
+from calmlarder.tables.places import home_folder, shipped
 
 _SINCE_VERSION_1 = {"challenges"}  # places that a file of that version may lack
 KIND, VERSION = "calmlarder household", 1
@@ -235,3 +238,23 @@ _CHECKS: Mapping[Place, Callable[[dict[str, Any]], dict[str, Any]]] = {
 
 def _refuse(where: str, what: str, remedy: str) -> NoReturn:
     raise CannotGoOn([Problem(where=where, what=what, remedy=remedy)])
+
+
+class Restored(NamedTuple):
+    """The copy's file and when it was made, and the file under which the old store is set aside, if there was one."""
+
+    copy: str
+    of: str
+    aside: str | None
+
+
+def copy_made(home: Path | None) -> str | None:
+    """When the copy was made from which the home would start; None where there is none."""
+    copy = best_copy(home_folder(home))
+    return None if copy is None else when_of(copy)
+
+
+def start_from_copy(home: Path | None) -> Restored:
+    """Set the store aside and start from the newest whole copy. Raises CannotGoOn; then nothing is changed."""
+    done = restore(home_folder(home))
+    return Restored(done.copy.name, when_of(done.copy), done.aside.name if done.aside else None)

@@ -8,18 +8,16 @@ from datetime import date, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.compose.weights import URGENT_DAYS
-from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Before, Eaters, eaten_up
+from calmlarder.history.eaten_up import LOOK_BACK_DAYS, Before, Eaters, at_one_sitting, eaten_up
 from calmlarder.history.ended import Ended, Logged
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
-from calmlarder.intake.eaten import Eaten
-from calmlarder.larder.lot import CRUMB_GRAMS, Lot
-from calmlarder.larder.lot_line import lot_line
-from calmlarder.larder.usable import why_unfit
+from calmlarder.household.settings import people_of
+from calmlarder.intake.eaten import EVERYONE, ME, Eaten
+from calmlarder.larder.lot import CRUMB_GRAMS, Lot, lot_line, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import OF_TONIGHT
-from calmlarder.store.eaten import KeptEaten, content_of, entries
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import KeptEaten, content_of, ended, entries
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import How, Why
 
@@ -209,3 +207,39 @@ def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
         "grams_high": round(lot.grams_high * share, 1),
     }
     return kept(lot.model_copy(update=less))
+
+
+NOBODY = "nobody here, or it is in the log already"
+
+
+class Answer(NamedTuple):
+    """In words, and who it means."""
+
+    words: str
+    eaters: Eaters
+
+
+def answers(one: KeptLot, household: Household, grams: float | None = None) -> list[Answer]:
+    """What may be said of a lot, or `grams` of it; where that is no sitting's amount, first that nobody ate it so."""
+    held, taken = household.settled(), one.lot.grams if grams is None else grams
+    before = Before(household.today, *log_and_ledger(household.store, household.today))
+    here = [one.name for one in people_of(held)]
+    names = dict.fromkeys([ME, *here, *(own.who for own in held.own), *(entry.who for entry in before.eaten)])
+    asked = [(who,) for who in names if who != EVERYONE]
+    if held.people > 1:
+        asked.insert(1, (EVERYONE,))
+    found = []
+    for who in asked:
+        eaters = Eaters(who=who, at=household.now(), people=held.people, sure=held.tolerance)
+        each = eaters.shares(taken)[who[0]]
+        new = sum(entry.grams for entry in eaten_up(one.lot, taken, eaters, before, household.tables).entries)
+        found.append(Answer(_words(who[0], each, new, held.people), eaters))
+    nobody = Answer(NOBODY, Eaters(who=(), at=household.now()))
+    sitting = at_one_sitting(one.lot, taken, held.people, household.tables)
+    return [*found, nobody] if sitting else [nobody, *found]
+
+
+def _words(who: str, each: float, new: float, people: int) -> str:
+    shared = f"{EVERYONE}, shared by {people}" if who == EVERYONE else who
+    already = each - new
+    return f"{shared}: {new:g} g" + (f", as {already:g} g are in the log already" if already > 1 else "")

@@ -10,12 +10,11 @@ from calmlarder.household.household import Household
 from calmlarder.intake.dose import CHALLENGE, Dose, rest_entry
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.groups import food_figures
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.reintroduction.events import Event
 from calmlarder.reintroduction.foods import grams_for
 from calmlarder.reintroduction.ladders import group_of
-from calmlarder.store.challenges import keep
+from calmlarder.store.logs import keep_events
 from calmlarder.tables.book import Tables
 
 if TYPE_CHECKING:
@@ -128,4 +127,4 @@ def keep_doses(household: Household, doses: Sequence[Dose], at: datetime) -> Non
             event = dose_event(due, at)
             new.append(event.model_copy(update={"grams": dose.grams, "food": dose.food}))
     if new:
-        keep(household.store, new, "eat the dose of a challenge")
+        keep_events(household.store, new, "eat the dose of a challenge")

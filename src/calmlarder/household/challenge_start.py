@@ -8,14 +8,14 @@ from calmlarder.household.challenges import Today, courses, today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
-from calmlarder.household.red_flags_told import told_of
+from calmlarder.household.warning_signs import told_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.entry import ADULT_YEARS, CHILD, Bar, bars
 from calmlarder.reintroduction.events import Event
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for
 from calmlarder.reintroduction.ladders import Challenge, order
-from calmlarder.store.challenges import keep
+from calmlarder.store.logs import keep_events
 from calmlarder.tables.rows import Food
 
 
@@ -38,7 +38,7 @@ def begin(
         wants_control=options.wants_control,
     )  # fmt: skip
     with household.store.as_one(f"start a challenge of {challenge}"):
-        keep(household.store, [start], f"start a challenge of {challenge}")
+        keep_events(household.store, [start], f"start a challenge of {challenge}")
         change(household, who, {"phase": "reintroduction", "since": household.today})
     return today(household, who), ()
 

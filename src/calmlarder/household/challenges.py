@@ -10,8 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
-from calmlarder.household.red_flags_told import RED_FLAG
-from calmlarder.household.weighing import asks_for_weight, weight_lost_words
+from calmlarder.household.warning_signs import RED_FLAG, asks_for_weight, weight_lost_words
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.problems import CannotGoOn, Problem
@@ -21,9 +20,7 @@ from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of, order
 from calmlarder.reintroduction.red_flags import RedFlag, red_flags
-from calmlarder.store.challenges import events, keep
-from calmlarder.store.eaten import first_entry
-from calmlarder.store.ledger import felt_since
+from calmlarder.store.logs import events, felt_since, first_entry, keep_events
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
@@ -121,7 +118,7 @@ def _conclude(household: Household, course: Course, stands: Standing) -> None:
     risk = dict(zip(stands.reckoning.doses_g, stands.reckoning.risks, strict=True)).get(limit)
     person = person_of(household, course.who)
     with household.store.as_one(f"conclude {course.challenge}"):
-        keep(household.store, [event], f"conclude {course.challenge}")
+        keep_events(household.store, [event], f"conclude {course.challenge}")
         if risk is not None:  # else what elimination holds goes on
             own = OwnLimit(
                 component=group_of(course.challenge), grams=limit, on=household.today, said_by="challenge",
@@ -150,7 +147,7 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
             new.append(Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG))
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
-        keep(household.store, new, f"gut {felt.score}")
+        keep_events(household.store, new, f"gut {felt.score}")
     dose = any(one.kind == "dose" for one in new)
     return Scored(kept.felt, flags, today(household, felt.who), dose, passed)
 
@@ -184,7 +181,7 @@ def felt_red_flag(household: Household, felt: Felt, flags: Sequence[RedFlag]) ->
     going = [one for one in courses(household, felt.who) if one.is_open] if flags else []
     for course in going:
         event = Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG)
-        keep(household.store, [event], f"stop the challenge of {course.challenge}")
+        keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
     return bool(going)
 
 
@@ -197,7 +194,7 @@ def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
     new = [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)]
     if flags:
         new.append(Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG))
-    keep(household.store, new, "skip a day")
+    keep_events(household.store, new, "skip a day")
     return Skipped(today(household, who), flags)
 
 
@@ -205,7 +202,7 @@ def stop(household: Household, who: str, at: datetime, why: str) -> Course:
     """End the challenge before its end: nothing is concluded of it. Raises CannotGoOn where none goes on."""
     course = _going(household, who)
     event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=why)
-    keep(household.store, [event], f"stop the challenge of {course.challenge}")
+    keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
     return courses(household, who)[-1]
 
 
@@ -222,7 +219,7 @@ def stop_for_weight(household: Household, who: str) -> str:
     for course in [one for one in courses(household, who) if one.is_open] if lost else []:
         at = datetime.combine(household.today, household.now().time())
         event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)
-        keep(household.store, [event], f"stop the challenge of {course.challenge}")
+        keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
     return lost
 
 

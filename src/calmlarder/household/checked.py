@@ -30,7 +30,7 @@ def plan_faults(
     The request is what all sittings share, and says how the hours before count.
     """
     from calmlarder.checks.plan import verify_plan
-    from calmlarder.render.plan_json import sittings_objects
+    from calmlarder.render.json import sittings_objects
 
     request, lots = _plain(evening)
     return verify_plan(

@@ -10,8 +10,7 @@ from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot
 from calmlarder.intake.eaten import Eaten
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit, with_labels_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
 
@@ -87,6 +86,9 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         if boxes:
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
             boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
+            if boxed is not None:
+                used = {use.lot for use in dinner.uses}
+                boxed = with_labels_of(boxed, [one.lot for one in lots if one.lot.id in used])
         uses = {use.lot: weighed.get(use.lot, use.grams) for use in dinner.uses}
         for part in dinner.apart:
             uses[part.lot] = uses.get(part.lot, 0) + part.grams

@@ -14,9 +14,8 @@ from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import box_named, is_box
 from calmlarder.larder.lot import Lot
-from calmlarder.store.eaten import KeptEaten, content_of, eaten_before
-from calmlarder.store.ledger import KeptFelt, felt_since
-from calmlarder.store.ledger import feel as keep_felt
+from calmlarder.store.logs import KeptEaten, KeptFelt, content_of, eaten_before, felt_since
+from calmlarder.store.logs import feel as keep_felt
 
 MOST_EATEN_G = 3000.0  # of one entry; more is a slip of the finger: common practice, no source
 

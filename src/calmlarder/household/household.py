@@ -16,14 +16,12 @@ from calmlarder.intake.profile import OWN, Profile, profile_named
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezing import freeze_today
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.lot_line import lot_line
+from calmlarder.larder.lot import Lot, lot_line
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
-from calmlarder.store.eaten import eaten_on, entries, may_count
-from calmlarder.store.ledger import ended
+from calmlarder.store.logs import eaten_on, ended, entries, may_count
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import home_folder
@@ -235,7 +233,7 @@ class Household:
 
     def sittings_done(self) -> "frozenset[Key]":
         """What was eaten today already."""
-        from calmlarder.plan.done import sittings_done
+        from calmlarder.plan.sittings import sittings_done
 
         return sittings_done(eaten_on(self.store, self.today), self.today) if self.is_kept else frozenset()
 

@@ -1,12 +1,12 @@
 """Lines that become lots, and lots that change: kept, written anew, moved, ended. Each change is one action."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, parked, still_as_seen
-from calmlarder.larder.freezer import frozen, thawed, why_not_frozen, why_not_thawed
+from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
@@ -137,8 +137,16 @@ def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
             raise CannotGoOn(
                 [Problem(where=f"item {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
             )
+        first = {**first, **_label_kept(now.content, first)}
         household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
     return _standing(household, [seen.id])
+
+
+def _label_kept(before: Mapping[str, Any] | None, now: Mapping[str, Any]) -> dict[str, Any]:
+    """The label of a lot that is still of the same food, as its packet is: only its line was written again."""
+    if before is None or before.get("food") != now.get("food") or not before.get("label"):
+        return {}
+    return {name: before[name] for name in ("label", "label_allergens", "label_triggers") if name in before}
 
 
 def remove_mistakes(household: Household, ones: Sequence[KeptLot]) -> None:

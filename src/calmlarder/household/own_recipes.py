@@ -10,8 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.request import Evening
 from calmlarder.intake.eaten import Portion
 from calmlarder.intake.eaters import allergens_met, suits_diet
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 
 if TYPE_CHECKING:
@@ -140,7 +139,7 @@ def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, Ow
 
     from calmlarder.household.swapping import grams_to_eat
 
-    there = grams_to_eat(evening.lots)
+    there = grams_to_eat(evening.lots, evening.request.avoid)
     request, known = evening.request, household.plain_tables.food_by_id
     if request.minutes is not None and recipe.minutes is not None and recipe.minutes > request.minutes:
         return None

@@ -8,7 +8,7 @@ from pydantic import ValidationError
 from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS, Person
 from calmlarder.household.settings import NUMBERS, PERSONS, people_of
-from calmlarder.household.weighing import with_weight
+from calmlarder.household.warning_signs import with_weight
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.profile import OWN

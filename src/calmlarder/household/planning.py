@@ -144,7 +144,7 @@ def plan(
     from calmlarder.household.checked import plan_faults
     from calmlarder.household.parts_in_plans import with_parts
     from calmlarder.patterns.load import shipped_patterns
-    from calmlarder.plan.plan_days import plan_days
+    from calmlarder.plan.plan_days import Asked, How, plan_days
     from calmlarder.plan.weights import MOST_TO_BUY
 
     last: list[PlanSoFar] = []
@@ -166,11 +166,11 @@ def plan(
 
     lots, request, tables = asked.evening.lots, asked.evening.request, asked.evening.tables
     seconds = SECONDS if asked.seconds is None else asked.seconds
-    planned = plan_days(
-        lots, asked.sittings, request, shipped_patterns(), tables,
+    how = How(
         seconds - min(_CHECK_SHARE * seconds, _CHECK_MOST_S), None if better is None else so_far, asked.stop,
         asked.kept, on_bound=None if bound is None else higher,
         most_to_buy=MOST_TO_BUY if asked.most_to_buy is None else asked.most_to_buy,
         rounds=asked.work, bound=asked.work is None,
     )  # fmt: skip
+    planned = plan_days(Asked(lots, asked.sittings, request, shipped_patterns(), tables), how)
     return outcome(with_parts(planned, asked.sittings, asked.evening))

@@ -1,4 +1,4 @@
-"""What can be shared: the dinner proposed or cooked last, the last plan, the last adapted recipe, lists.
+"""What can be shared: the last dinner, plan and adapted recipe, lists, and a page for a dietitian.
 
 Each was checked before it was shown, and is kept with a checksum as it was then.
 """
@@ -17,6 +17,15 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
     from calmlarder.plan.planned import Planned, SittingPlanned
     from calmlarder.render.sheet import Sheet
+
+
+from pathlib import Path
+
+from calmlarder.household.challenges import courses, scores, status
+from calmlarder.household.diary import days
+from calmlarder.household.write_out import write_out
+from calmlarder.reintroduction.course import standing
+from calmlarder.render.dietitian_page import HTML_BEGINS, MARKDOWN_BEGINS, Page, html, markdown
 
 What = Literal["dinner", "plan", "recipe", "shopping", "freezer"]
 WHATS: tuple[What, ...] = ("dinner", "plan", "recipe", "shopping", "freezer")
@@ -121,3 +130,34 @@ def _read(what: str, command: str, read: Callable[[], _Read]) -> _Read:
 def _nothing(what: str, command: str) -> CannotGoOn:
     told = f"there is no {what} to share yet"
     return CannotGoOn([Problem(where="share", what=told, remedy=f"ask `calmlarder {command}` first")])
+
+
+_WEEK = 7
+_MOST_DAYS = 366
+
+
+def page_of(household: Household, who: str) -> Page:
+    """Everything that was scored and found since a week before the first challenge, a year back at most."""
+    now = status(household, who)
+    by_day = scores(household, who)
+    found = tuple((one, standing(one, by_day, household.today)) for one in courses(household, who))
+    first = min((one.started for one, _ in found), default=household.today)
+    count = min(_MOST_DAYS, (household.today - first).days + 1 + _WEEK)
+    return Page(
+        who=who,
+        phase=now.who.phase or "not said",
+        today=household.today,
+        clock=now.clock,
+        courses=found,
+        limits=now.who.own_limits,
+        days=days(household, count, who),
+    )
+
+
+def write_page(household: Household, who: str, file: Path) -> None:
+    """Write it: HTML where the file is called so, else Markdown. Raises CannotGoOn where it cannot be written."""
+    page = page_of(household, who)
+    if file.suffix.lower() in {".html", ".htm"}:
+        write_out(file, html(page), HTML_BEGINS, "--out", private=True)
+    else:
+        write_out(file, markdown(page), MARKDOWN_BEGINS, "--out", private=True)

@@ -35,8 +35,8 @@ def tonight(
     evening: Evening, better: "Callable[[Dinner], object] | None" = None, stop: "Stop | None" = None
 ) -> Tonight:
     """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
-    from calmlarder.compose.at_table import compose_at_table
-    from calmlarder.compose.compose import compose
+    from calmlarder.compose.compose import compose, compose_at_table
+    from calmlarder.compose.search import Watch
     from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
     from calmlarder.patterns.load import shipped_patterns
@@ -50,7 +50,11 @@ def tonight(
         evening = _with_room_for_doses(evening, stop)
     how = compose_at_table if evening.request.table else compose
     composed = how(
-        evening.lots, evening.request, shipped_patterns(), evening.tables, None if better is None else so_far, stop
+        evening.lots,
+        evening.request,
+        shipped_patterns(),
+        evening.tables,
+        Watch(None if better is None else so_far, stop),
     )
     return _checked(composed, evening)
 
@@ -58,9 +62,10 @@ def tonight(
 def _with_room_for_doses(evening: Evening, stop: "Stop | None") -> Evening:
     """The evening with its doses in the dish, or beside it where no dish takes them."""
     from calmlarder.compose.compose import best_dinners
+    from calmlarder.compose.search import Watch
     from calmlarder.patterns.load import shipped_patterns
 
-    _, found = best_dinners(evening.lots, evening.request, shipped_patterns(), evening.tables, None, stop)
+    _, found = best_dinners(evening.lots, evening.request, shipped_patterns(), evening.tables, Watch(stop=stop))
     return evening if found else evening._replace(request=beside(evening.request, evening.tables))
 
 
@@ -87,6 +92,8 @@ def why(
     food: Food, evening: Evening, better: Callable[[str], object] | None = None, stop: "Stop | None" = None
 ) -> Iterator[Explained]:
     """Ever fuller answers, the last one fullest; `better` hears the pattern of the best dinner so far."""
+    from calmlarder.compose.compose import Asked
+    from calmlarder.compose.search import Watch
     from calmlarder.compose.why.why import why as answers
     from calmlarder.patterns.load import shipped_patterns
 
@@ -94,7 +101,8 @@ def why(
         if better is not None:
             better(plan.problem.pattern.id)
 
-    for answer in answers(food, evening.lots, evening.request, shipped_patterns(), evening.tables, so_far, stop):
+    asked = Asked(evening.lots, evening.request, shipped_patterns(), evening.tables, Watch(so_far, stop))
+    for answer in answers(food, asked):
         faults = _why_faults(answer, evening)
         if faults:
             yield Explained(None, faults)

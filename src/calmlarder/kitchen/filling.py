@@ -10,9 +10,11 @@ from calmlarder.tables.rows import Food
 _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
-_SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced)\b"}
+_SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
 _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
+_PIECES = re.compile(r"about ([2-9]|1\d)")
+_SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 
@@ -57,6 +59,15 @@ class Filling(NamedTuple):
         return short_name(self.food.name)
 
     @property
+    def counted(self) -> str:
+        """Its amount as a cook counts it: `2 eggs (110 g)`, `9 g lemon (2 tsp juice)`; empty where grams will do."""
+        if self.food.kind == "egg":
+            pieces = _PIECES.fullmatch(self.household or "")
+            return f"{pieces[1]} {self.food.name} ({self.grams} g)" if pieces else ""
+        spoons = _SPOONS.fullmatch(self.household or "") if self.food.kind == "citrus" else None
+        return f"{self.grams} g {self.food.name} ({spoons[1]} juice)" if spoons else ""
+
+    @property
     def weighed(self) -> bool:
         """Whether it goes on the scale."""
         return self.how == "weigh" and not self.whole
@@ -75,6 +86,8 @@ def sprouts(food: Food, condition: str | None) -> bool:
 def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
     if prep in _SOLD_AS and re.search(_SOLD_AS[prep], told.line, re.IGNORECASE):
+        return ""
+    if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
         return ""
     if is_small(food, told.line):
         prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")

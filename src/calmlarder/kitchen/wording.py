@@ -14,6 +14,8 @@ _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water
 _FRAGRANT = " until it smells good"  # said where more than fat and salt is in the pan
 _FATS = frozenset({"oil", "butter"})
 
+_EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
+
 Mention = Callable[[Filling], str]
 
 
@@ -101,24 +103,22 @@ def egg_words(place: str, thing: str, whole: bool = False) -> str:
 
 def fried_eggs(said: str) -> str:
     """A sentence for tofu, fish or meat that is laid on top, where eggs stand in: they are fried whole."""
-    said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
-    said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "crack in", said)
-    said = re.sub(r"(crack in (?:\d+ g |all \d+ g |the )?eggs?) in it\b", r"\1", said)
+    said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "crack in", said)
+    said = re.sub(rf"(crack in {_EGGS}) in it\b", r"\1", said)
     said = re.sub(r"(?:,? and fry)? until (?:golden|browned|done)\b", "", said)
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
 
-def warmed_pulses(said: str) -> str:
-    """A sentence for tofu, fish or meat, where cooked pulses stand in: they are warmed, not browned."""
+def warmed_pulses(name: str, said: str) -> str:
+    """A sentence for tofu, fish or meat, where cooked pulses of that name stand in: they are warmed, not browned."""
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
-    said = re.sub(r"\b(?:brown|fry)(?= (?:\d+ g|all|the) )", "warm", said)
+    said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
     return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
 
 
 def egg_instead(said: str) -> str:
     """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
-    said = re.sub(r"\b[Ff]ry(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
-    said = re.sub(r"\b[Bb]rown(?= (?:\d+ g |all \d+ g |the )?eggs?\b)", "scramble", said)
+    said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "scramble", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
 

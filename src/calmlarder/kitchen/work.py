@@ -7,6 +7,7 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 import math
 import re
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each
@@ -123,6 +124,8 @@ class _Kitchen:
         def tell(one: Filling) -> str:
             if one in new and one.household == PINCH:
                 return f"{PINCH} of {one.food.name}"
+            if one in new and not one.weighed and one.counted:
+                return one.counted
             if one in new and not one.weighed:
                 return f"all {one.grams} g {one.food.name}" if one.whole else f"{one.grams} g {one.food.name}"
             return f"the {one.short}"
@@ -235,7 +238,7 @@ class _Kitchen:
         if main and all(self._loose_egg(one) for one in main):
             return fried_eggs if self._laid_on_top(main[0].slot) else egg_instead
         if main and all(one.food.kind == "pulse" for one in main):
-            return warmed_pulses
+            return partial(warmed_pulses, main[0].food.name)
         return None
 
     def _laid_on_top(self, slot: str) -> bool:

@@ -181,7 +181,8 @@ def grams_of_volume(millilitres: Span, food: Food, tables: Tables) -> Span:
 def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
     """A tin named by its gross weight holds what the table says drains from it, in proportion."""
     assert amount.grams is not None
-    if food.state == "canned drained" and amount.measure in {"tin", "can"}:
+    in_brine = food.state == "canned drained" or (food.kind == "pulse" and food.state == "boiled")
+    if in_brine and amount.measure in {"tin", "can"}:
         row = tables.measure(food, "tin")
         if row is not None and amount.grams.typical > 1.2 * float(row.grams):
             whole = float(row.grams)

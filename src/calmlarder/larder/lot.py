@@ -1,11 +1,13 @@
 """A lot: one thing in the larder, how much of it there is, and how many days it has left."""
 
+from collections.abc import Iterable
 from datetime import date
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.box import Box
+from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Allergen
 
 CRUMB_GRAMS = 5  # of a lot, less than this is nothing left: common practice, no source
@@ -79,3 +81,40 @@ class Lot(BaseModel):
             if dated
             else next((one for one in self.dates if one.on is None or one.assumed), None)
         )
+
+
+_WORDS = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use by", "best-before": "best before",
+          "frozen": "frozen", "noted": "noted"}  # fmt: skip
+
+
+def lot_line(lot: Lot, tables: Tables) -> str:
+    """Grams of the edible food, its dates, condition, place and owner."""
+    parts = [f"{'always have: ' if lot.always else ''}{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
+    parts += [f"{_WORDS[one.kind]} {one.on.isoformat()}" if one.on else _WORDS[one.kind] for one in lot.dates]
+    parts += [lot.condition] if lot.condition else []
+    owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
+    return f"{', '.join(parts)}, in the {lot.place}{owner}"
+
+
+def with_labels_of(lot: Lot, parts: Iterable[Lot]) -> Lot:
+    """What is made of several lots holds what their labels name."""
+    found = list(parts)
+    return lot.model_copy(
+        update={
+            "label_allergens": tuple(dict.fromkeys(one for part in found for one in part.label_allergens)),
+            "label_triggers": tuple(dict.fromkeys(one for part in found for one in part.label_triggers)),
+        }
+    )
+
+
+def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
+    """Why nobody may cook with this lot, or None; `use_shared` lets others' things pass."""
+    if lot.to_bin:
+        return f"{lot.condition}: put it in the bin, do not taste it"
+    if lot.is_unsafe:
+        return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
+    if lot.owner and not (lot.owner_agrees or use_shared):
+        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok) behind it"
+    if lot.kept_for:
+        return f"it is kept for {lot.kept_for}: write the line without that to use it now"
+    return None

@@ -22,6 +22,7 @@ from calmlarder.matching.readings import Reading
 from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Token, Words
 from calmlarder.matching.words import words_of
+from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
@@ -31,7 +32,23 @@ _OF_EGGS = frozenset({"white", "yolk"})
 def left_over(reading: Reading, words: Words) -> frozenset[str]:
     """The words left over that may make another food of it, so that it must be asked about."""
     food = words.lexicon.tables.food_by_id[reading.food]
-    return frozenset({*_states_left(reading, food, words), *_words_left(reading, food, words)} | _made(reading, words))
+    return frozenset(
+        {*_states_left(reading, food, words), *_words_left(reading, food, words), *_denied(food, words)}
+        | _made(reading, words)
+    )
+
+
+def _denied(food: Food, words: Words) -> Iterator[str]:
+    """What the line says to be free of, and the food holds: `meat-free balls` are no beef, and may be soya."""
+    held = {
+        *food.allergens,
+        *(["gluten"] if food.gluten != "no" else []),
+        *(["meat"] if food.diet == "omnivore" else []),
+    }
+    typed = [token.typed for token in words.tokens]
+    for before, word, after in zip_longest(typed, typed[1:], typed[2:]):
+        if word == "free" and after != "range" and told_by(before) & held:
+            yield before
 
 
 def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:

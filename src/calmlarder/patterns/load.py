@@ -1,7 +1,7 @@
 """Read the dish patterns from their TOML files."""
 
 import tomllib
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -126,3 +126,18 @@ def _line_of(text: str, keys: list[str]) -> int | None:
         if keys and lines[number].split("=")[0].strip() == keys[-1]:
             return number + 1
     return start + 1 if start else None
+
+
+ANSWERED = ("no figure found", "not known", "needs", "for the log", "holds garlic", "poisonous")
+
+
+def unused_foods(tables: Tables, patterns: Sequence[Pattern]) -> Iterator[Problem]:
+    """Foods that fit no slot of any pattern and do not say so in their note."""
+    for food in tables.foods:
+        if any(slot.takes(food) for pattern in patterns for slot in pattern.slots.values()):
+            continue
+        if not any(words in food.note for words in ANSWERED):
+            what = "no dish pattern can use it"
+            yield Problem(
+                where=food.id, what=what, remedy="add it to a pattern, or say in its note that it is for the log"
+            )

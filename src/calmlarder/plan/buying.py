@@ -3,8 +3,8 @@
 import time
 from collections.abc import Sequence
 
-from calmlarder.compose.compose import keeping_days
 from calmlarder.compose.market import Market
+from calmlarder.compose.offer import keeping_days
 from calmlarder.compose.problem import pattern_problem, with_more
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of

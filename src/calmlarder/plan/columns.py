@@ -4,8 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.compose.compose import keeping_days
-from calmlarder.compose.offer import Offered, offer
+from calmlarder.compose.offer import Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
@@ -205,3 +204,18 @@ def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
 def plain(problem: PatternProblem) -> PatternProblem:
     """Without points of urgency."""
     return problem.with_options(option._replace(points=0) for option in problem.options)
+
+
+def opened_on(house: PlanInstance, dishes: Iterable[Dish], place: int) -> list[date]:
+    """Days on which a lot is taken from."""
+    return [
+        house.sittings[dish.column.covers[0]].day
+        for dish in dishes
+        if any(use.option.offered.place == place for use in dish.plan.uses)
+    ]
+
+
+def too_near(house: PlanInstance, days: Sequence[date], place: int, day: date) -> bool:
+    """Whether taking from it on a day lies too long after its opening, or opens it too early for a later use."""
+    keeps = house.shelves[place].opened_days
+    return keeps is not None and any(abs((day - other).days) > keeps for other in days)

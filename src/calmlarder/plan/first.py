@@ -3,11 +3,10 @@
 from collections.abc import Iterator, Mapping, Sequence
 
 from calmlarder.compose.problem import Option, PatternProblem
-from calmlarder.compose.search import search
+from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, Dish, PlanInstance
-from calmlarder.plan.opening import opened_on, too_near
+from calmlarder.plan.columns import Column, Dish, PlanInstance, opened_on, too_near
 from calmlarder.plan.weights import APART_DAYS
 
 _FEW = 6  # patterns looked at before the others: ours
@@ -48,7 +47,7 @@ def _best(
     problems = [p for c in columns.values() if (p := _reduced(c, left, shut)).fillable]
     ranked = sorted(problems, key=lambda one: (-upper_bound(one), one.pattern.id))
     for some in (ranked[:_FEW], ranked[_FEW:]):
-        found = search(some, 1, seconds, stop=stop)
+        found = search(some, 1, seconds, How(watch=Watch(stop=stop)))
         if found.plans:
             plan = found.plans[0]
             return Dish(columns[plan.problem.pattern.id], plan)

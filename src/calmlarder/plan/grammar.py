@@ -10,12 +10,11 @@ from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor
 from calmlarder.matching.dates import parse_day
 from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.tables.vocabulary import SITTINGS, Sitting
+from calmlarder.tables.vocabulary import SITTING_WORDS, Sitting
 
 MOST_DAYS = 6  # a dinner each and a lunch between: eleven sittings
 _MOST_SIGNS = 1000
 _REMEDY = "write it like `tonight, tomorrow packed, sat dinner 19:30 30min for 4`"
-_KINDS: dict[str, Sitting] = {**{name: name for name in SITTINGS}, "lunch": "packed"}
 _MINUTES = re.compile(r"\b(\d{1,3}) ?min(?:utes|s)?\b")
 _CLOCK = re.compile(r"\b([01]?\d|2[0-3]):([0-5]\d)\b")
 _PEOPLE = re.compile(r"\bfor (\d{1,2})\b")
@@ -105,11 +104,11 @@ def _read(item: str, usual: _Usual) -> PlannedSitting:
         if not 1 <= people <= 12:
             raise ValueError("from 1 to 12 people can eat")
     words = item.split()
-    kinds = [word for word in words if word in _KINDS]
+    kinds = [word for word in words if word in SITTING_WORDS]
     if len(kinds) > 1:
         raise ValueError("names two kinds of sitting")
-    day_words = " ".join(word for word in words if word not in _KINDS)
-    kind = _KINDS[kinds[0]] if kinds else "dinner"
+    day_words = " ".join(word for word in words if word not in SITTING_WORDS)
+    kind = SITTING_WORDS[kinds[0]] if kinds else "dinner"
     day = parse_day(day_words, today) if day_words else _following(usual, clock or USUAL_TIME[kind])
     if day < today:
         raise ValueError("lies behind")

@@ -2,13 +2,15 @@
 
 import time
 from collections.abc import Callable, Sequence
+from typing import NamedTuple
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import search
+from calmlarder.compose.search import How as SearchHow
+from calmlarder.compose.search import Watch, search
 from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
@@ -35,68 +37,69 @@ _WHY_SECONDS_ALL = 2.0  # of all empty sittings
 Progress = Callable[[PlanSoFar], None]
 
 
-def plan_days(
-    lots: Sequence[Lot],
-    sittings: Sequence[PlannedSitting],
-    wanted: DinnerRequest,
-    patterns: Sequence[Pattern],
-    tables: Tables,
-    seconds: float = 10.0,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
-    pinned: Sequence[Dish] = (),
-    rounds: int | None = None,
-    seed: int = 1,
-    bound: bool = True,
-    most_to_buy: int = MOST_TO_BUY,
-    on_bound: Callable[[float], None] | None = None,
-) -> Planned:
-    """The best plan found for at least one sitting within `seconds`, or until `stop` is asked for.
+class Asked(NamedTuple):
+    """What is planned from what; `wanted` holds for all sittings, but for what each of the `sittings` says itself.
 
-    `wanted` holds for all sittings, but for what each sitting says itself; `wanted.use` is asked of the first, and
-    `wanted.eaten` with `wanted.stacking` is what was eaten before. `pinned` dishes, as `progress` hands them on, stay
-    as they are. With `rounds` and without `bound` the answer depends on nothing but what is given, if the time
-    suffices; without `bound` no second thread works for one, and `gap_percent` is None. `on_bound` hears of each
-    better bound, in points, in that second thread.
+    `wanted.use` is asked of the first, and `wanted.eaten` with `wanted.stacking` is what was eaten before.
     """
+
+    lots: Sequence[Lot]
+    sittings: Sequence[PlannedSitting]
+    wanted: DinnerRequest
+    patterns: Sequence[Pattern]
+    tables: Tables
+
+
+class How(NamedTuple):
+    """How long a plan is worked on, by what, and who hears of it.
+
+    `pinned` dishes, as `progress` hands them on, stay as they are. With `rounds` and without `bound` the answer depends
+    on nothing but what is given, if the time suffices; without `bound` no second thread works for one, and
+    `gap_percent` is None. `on_bound` hears of each better bound, in points, in that second thread.
+    """
+
+    seconds: float = 10.0
+    progress: Progress | None = None
+    stop: Stop | None = None
+    pinned: Sequence[Dish] = ()
+    rounds: int | None = None
+    seed: int = 1
+    bound: bool = True
+    most_to_buy: int = MOST_TO_BUY
+    on_bound: Callable[[float], None] | None = None
+
+
+USUAL = How()
+
+
+def plan_days(asked: Asked, how: How = USUAL) -> Planned:
+    """The best plan found for at least one sitting within the seconds, or until the stop is asked for."""
     start = time.monotonic()
-    end = start + seconds
-    stop = stop or Stop()
+    end = start + how.seconds
+    lots, sittings, wanted, patterns, tables = asked
+    stop = how.stop or Stop()
     looked_at = _few_enough(lots, wanted, tables)
     of_all = len(looked_at) == len(lots)  # of the best plan of some of the lots there is nothing to say
-    bound = bound and of_all
     house = house_of(looked_at, sittings, wanted, patterns, tables)
-    kept = _own(house, pinned)
+    kept = _own(house, how.pinned)
 
     def say(improver: Improver) -> None:
-        if progress is not None:
-            progress(_so_far(improver, tables, of_all))
+        if how.progress is not None:
+            how.progress(_so_far(improver, tables, of_all))
 
-    searching = Stop(end - seconds * (_BUY_SHARE if most_to_buy else 0), stop)
+    searching = Stop(end - how.seconds * (_BUY_SHARE if how.most_to_buy else 0), stop)
     improver = Improver(house, kept, tables, searching, say)
-    improver.start(day_after_day(house, kept, searching, seconds * (_FIRST_SHARE if rounds is None else 1)))
+    first_share = _FIRST_SHARE if how.rounds is None else 1
+    improver.start(day_after_day(house, kept, searching, how.seconds * first_share))
     first_seconds = time.monotonic() - start
-    beside = improver.bound_beside(on_bound) if bound else None
-    try:
-        if rounds != 0:
-            improver.feed()
-        improver.improve(seed, rounds)
-        if beside is not None:
-            improver.join(*beside)
-    finally:  # Ctrl-C does not wait for the bound
-        if beside is not None:
-            beside[1].ask()
-    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if rounds is None else seconds)), stop)
+    _improve(improver, how._replace(bound=how.bound and of_all))
+    asking = Stop(min(end, time.monotonic() + (_WHY_SECONDS_ALL if how.rounds is None else how.seconds)), stop)
     more_of = _rescued(improver, kept, asking)
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-
-    def why(number: int) -> str:
-        return _why_empty(house, number, patterns, tables, asking)
-
-    told = _told(house, dishes, tables, why)
-    buy = worth_buying(house, dishes, tables, Stop(end, stop), most_to_buy) if most_to_buy else ()
+    told = _told(house, dishes, tables, lambda number: _why_empty(house, number, patterns, tables, asking))
+    buy = worth_buying(house, dishes, tables, Stop(end, stop), how.most_to_buy) if how.most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if of_all and improver.bound > -NEVER else None
     return Planned(
         status="none" if not dishes else "proven" if gap == 0 else "stopped" if stop.asked else "best_found",
@@ -112,6 +115,20 @@ def plan_days(
         buy=buy,
         looked_at=len(looked_at) if len(looked_at) < len(lots) else None,
     )
+
+
+def _improve(improver: Improver, how: How) -> None:
+    """A first plan made better, round by round, and a bound beside it where one is asked for."""
+    beside = improver.bound_beside(how.on_bound) if how.bound else None
+    try:
+        if how.rounds != 0:
+            improver.feed()
+        improver.improve(how.seed, how.rounds)
+        if beside is not None:
+            improver.join(*beside)
+    finally:  # Ctrl-C does not wait for the bound
+        if beside is not None:
+            beside[1].ask()
 
 
 def _rescued(improver: Improver, kept: Sequence[Dish], stop: Stop) -> MoreOf:
@@ -198,7 +215,7 @@ def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], ta
         return "stopped before anything was found for it"
     if left <= 0:
         return "nothing was found for it in the time"
-    found = search(problems(wanted), 1, left, stop=stop)
+    found = search(problems(wanted), 1, left, SearchHow(watch=Watch(stop=stop)))
     if found.plans:
         return "what the other meals leave makes no dish within the limits"
     return "in the way: " + "; ".join(obstacles(offer(lots, wanted, tables)[0], wanted, problems, left))

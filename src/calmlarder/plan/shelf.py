@@ -6,8 +6,7 @@ from typing import NamedTuple
 
 from calmlarder.compose.offer import unit_grams
 from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food

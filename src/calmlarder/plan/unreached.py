@@ -6,8 +6,7 @@ from datetime import date
 from calmlarder.compose.offer import offer
 from calmlarder.larder.freezing import ToFreeze, freeze_today
 from calmlarder.larder.lot import CRUMB_GRAMS
-from calmlarder.plan.columns import Dish, PlanInstance, wanted_at
-from calmlarder.plan.opening import opened_on
+from calmlarder.plan.columns import Dish, PlanInstance, opened_on, wanted_at
 from calmlarder.plan.planned import Wasted
 from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.weights import WASTED_PORTION

@@ -6,11 +6,10 @@ from decimal import Decimal
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.plate import Row, Serving, exact_grams
-from calmlarder.swaps.computed import computed
-from calmlarder.swaps.counted import likely_by_group, rows_for
+from calmlarder.swaps.candidates import computed, listed
 from calmlarder.swaps.dish import Dish, families_of, stands
-from calmlarder.swaps.listed import listed
 from calmlarder.swaps.model import Answer, Asked, Candidate, Substitute
+from calmlarder.swaps.plate import likely_by_group, rows_for
 from calmlarder.swaps.why import passed_by, why
 from calmlarder.swaps.work import KITCHENS, work
 from calmlarder.tables.book import Tables

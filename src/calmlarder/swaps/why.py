@@ -4,8 +4,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from calmlarder.intake.plate import Row, Serving, exact_grams
-from calmlarder.swaps.counted import rows_for
 from calmlarder.swaps.model import Asked, told_grams
+from calmlarder.swaps.plate import rows_for
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Group
 

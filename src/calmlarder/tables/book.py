@@ -137,8 +137,12 @@ class Tables(BaseModel):
 
     def cautions_of(self, food: Food) -> tuple[Caution, ...]:
         """What to mind with a food: rows of its own before those of its kind."""
-        found = [row for row in self.cautions if row.holds(food)]
-        return tuple(sorted(found, key=lambda row: row.applies_to != food.id))
+        asked = (*self._cautions_by.get(food.id, ()), *self._cautions_by.get(f"kind:{food.kind}", ()))
+        return tuple(row for row in asked if row.holds(food))
+
+    @cached_property
+    def _cautions_by(self) -> dict[str, tuple[Caution, ...]]:
+        return _grouped((row.applies_to, row) for row in self.cautions)
 
     def done_sign(self, food: Food) -> str:
         """How a cook sees that a food is cooked through; empty where nothing asks for it."""

@@ -12,9 +12,9 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, read_csv
+from calmlarder.tables.derived import lines_of, plain_of
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.places import shipped
-from calmlarder.tables.plain import lines_of, plain_of
 from calmlarder.tables.rows import (
     Caution,
     Conversion,

@@ -1,5 +1,7 @@
 """The words the ingredient tables may use. A new kind, role or kitchen is a word added here."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Literal, get_args
 
 Component = Literal["fructans", "gos", "lactose", "fructose", "glucose", "sorbitol", "mannitol"]
@@ -54,6 +56,8 @@ ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
 DIETS: tuple[Diet, ...] = get_args(Diet)
 FAMILIES: tuple[Family, ...] = get_args(Family)
 SITTINGS: tuple[Sitting, ...] = get_args(Sitting)
+# What people write for them: a lunch is one to carry.
+SITTING_WORDS: Mapping[str, Sitting] = MappingProxyType({**{name: name for name in SITTINGS}, "lunch": "packed"})
 ROLES: tuple[Role, ...] = get_args(Role)
 KINDS: tuple[Kind, ...] = get_args(Kind)
 HOWS: tuple[How, ...] = get_args(How)

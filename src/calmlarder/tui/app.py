@@ -24,10 +24,10 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui.all_keys import commands_of
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.errors import tell
+from calmlarder.tui.keys_line import commands_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
@@ -54,7 +54,7 @@ _LOADED_LATER = (
     "calmlarder.checks.plan",
     "calmlarder.household.checked",
     "calmlarder.render.plan_text",
-    "calmlarder.render.plan_json",
+    "calmlarder.render.json",
 )
 
 

@@ -18,7 +18,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import course_history, course_text, entry_text
+from calmlarder.render import challenge_text, course_history, course_text
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -162,7 +162,7 @@ class ChallengeScreen(TurnsWithDay[None]):
             _today, barred = begin(self._kitchen, ME, names[name], yes, how)
             self._show()
             if barred:
-                self.app.push_screen(Page(entry_text.bars_text(barred)))
+                self.app.push_screen(Page(challenge_text.bars_text(barred)))
 
         question = f"Which group? They stand in the order in which they are usually tried. {course_text.CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
@@ -182,7 +182,7 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def action_write(self) -> None:
         """A file to take along; nothing is sent anywhere."""
-        from calmlarder.household.dietitian import write_page
+        from calmlarder.household.sharing import write_page
 
         @told
         def named(_: ChallengeScreen, name: str | None) -> None:

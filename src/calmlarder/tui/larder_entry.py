@@ -14,12 +14,20 @@ from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
-from calmlarder.tui.larder_log import meant
+from calmlarder.tui.larder_log import (
+    FIGURES,
+    LOG,
+    LogLine,
+    log_line,
+    log_plate,
+    meant,
+    plate_of,
+    plate_page,
+    plate_words,
+)
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.log_line import LogLine, log_line
 from calmlarder.tui.page import Page
-from calmlarder.tui.plate_line import FIGURES, LOG, log_plate, plate_of, plate_page, plate_words
 from calmlarder.tui.widgets.item_list import ItemList
 
 

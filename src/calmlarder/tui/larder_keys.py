@@ -133,7 +133,7 @@ class LarderKeys(TurnsWithDay[None]):
             self._use(one)
 
     def _use(self, one: "KeptLot", grams: float | None = None) -> None:
-        from calmlarder.household.who_ate import answers
+        from calmlarder.household.booking import answers
         from calmlarder.tui.choice import Choice
 
         found = answers(one, self._kitchen, grams)

@@ -1,19 +1,112 @@
-"""What a line for a log means in the larder, and what keeping it does."""
+"""Lines on the larder that are for a log: what they mean, and what keeping them does.
 
+As in `ate 200 ml orange juice`, `plate 170 g tofu`, `feel 3 a bit tight`.
+"""
+
+import re
 from collections.abc import Callable
+from fractions import Fraction
 from functools import partial
 from typing import NamedTuple
 
-from calmlarder.history.felt import Felt, Scores
+from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.household import Household
+from calmlarder.household.plate import Plate, PlateAsked, counts_before, plate, plate_eaten
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render.plate_text import plate_glance, plate_text
+from calmlarder.render.style import Style
 from calmlarder.tui.larder_view import meaning
-from calmlarder.tui.log_line import LogLine, four_of, gut_meaning, gut_of
-from calmlarder.tui.plate_line import plate_of, plate_words
+
+_BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
+_FOUR = re.compile(r"(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
+_SCORE = re.compile(r"(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
+
+
+class LogLine(NamedTuple):
+    """The word a line began with, and what stands behind it."""
+
+    word: str
+    rest: str
+
+
+def log_line(text: str) -> LogLine | None:
+    """The parts of a line for a log; None for any other."""
+    found = _BEGINS.fullmatch(text.lstrip())
+    return LogLine(found[1].lower(), (found[2] or "").strip()) if found else None
+
+
+def gut_of(rest: str) -> tuple[int, str] | None:
+    """The number and the note; None where there is no number of the scale, or too much text."""
+    found = _SCORE.fullmatch(rest)
+    note = " ".join((found[2] or "").split()) if found else ""
+    if not found or not CALM <= int(found[1]) <= WORST or len(note) > LONGEST_NOTE or not note.isprintable():
+        return None
+    return int(found[1]), note
+
+
+def four_of(rest: str) -> tuple[Scores, str] | None:
+    """Pain, bloating, wind and urgency with the note behind them; None where there are not four numbers."""
+    found = _FOUR.fullmatch(rest)
+    alone = gut_of(f"{found[1]} {found[5] or ''}") if found else None
+    if found is None or alone is None or any(int(found[n]) > WORST for n in range(1, 5)):
+        return None
+    pain, bloating, wind, urgency = (int(found[n]) for n in range(1, 5))
+    return Scores(pain=pain, bloating=bloating, wind=wind, urgency=urgency), alone[1]
+
+
+def gut_meaning(rest: str) -> str:
+    """What the line says, or what to write."""
+    four = four_of(rest)
+    if four is not None:
+        told = ", ".join(f"{name} {number}" for name, number in four[0].model_dump().items())
+        return f"gut {four[0].worst} of {WORST} ({told}){f', {four[1]}' if four[1] else ''}"
+    felt = gut_of(rest)
+    if felt is None:
+        return f"how does the gut feel? a number from {CALM} calm to {WORST} the worst you know, and a note if you like"
+    return f"gut {felt[0]} of {WORST}{f', {felt[1]}' if felt[1] else ''}"
+
+
+LOG, FIGURES = "Log it as eaten", "Show all figures, and what to take less of"
+_BETWEEN = re.compile(r"[,;](?!\d)")  # a comma inside a number is none
+_COLUMNS = 72  # of the page of figures
+_WAITING = "a plate: name what is on it with its amounts, such as 170 g tofu, 75 g broccoli"
+_AT_FAULT = "calmlarder is at fault: this plate did not pass its own check and is not shown"
+
+
+def plate_of(text: str, kitchen: Household, wants_change: bool = False) -> Plate | None:
+    """My plate of foods with commas between; None where nothing is named yet."""
+    texts = [part.strip() for part in _BETWEEN.split(text) if part.strip()]
+    if not texts:
+        return None
+    before = counts_before(kitchen, kitchen.now(), ME)
+    sure = kitchen.settled().tolerance
+    return plate(kitchen, PlateAsked(texts, "dinner", 1, sure, False, before=before, wants_change=wants_change))
+
+
+def plate_words(found: Plate | None) -> str:
+    """What stands below the line."""
+    if found is None:
+        return _WAITING
+    return _AT_FAULT if found.faults else plate_glance(found.answer)
+
+
+def plate_page(text: str, kitchen: Household) -> str:
+    """The whole answer."""
+    found = plate_of(text, kitchen, wants_change=True)
+    return (
+        plate_words(found)
+        if found is None or found.faults
+        else plate_text(found.answer, Style(bold=False, blocks=True, width=_COLUMNS))
+    )
+
+
+def log_plate(found: Plate, kitchen: Household) -> None:
+    """Into my log, as one entry."""
+    log(kitchen, [plate_eaten(kitchen, found, kitchen.now(), (ME, Fraction(1)))])
 
 
 class Meant(NamedTuple):

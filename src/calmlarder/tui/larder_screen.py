@@ -14,10 +14,9 @@ from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
-from calmlarder.tui.larder_log import meant
+from calmlarder.tui.larder_log import log_line, meant
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.line_input import LineInput
-from calmlarder.tui.log_line import log_line
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -17,9 +17,9 @@ from calmlarder.intake.own_limit import OWN_COMPONENTS, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.matching.dates import parse_day
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
-from calmlarder.tui.form import Form
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 
 _NARROW = 76  # columns below which each answer stands under its label

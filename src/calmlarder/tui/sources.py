@@ -14,7 +14,7 @@ _LIMITS = "the limits, and what is recommended for a day"
 
 def show_limit_sources(screen: Screen[Any], kitchen: Household) -> None:
     """Where the limits come from that hold here."""
-    from calmlarder.render.limit_sources import limit_sources
+    from calmlarder.render.limit_text import limit_sources
 
     screen.app.push_screen(Page(limit_sources(kitchen.settled().profile, kitchen.tables)))
 

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening
-from calmlarder.larder.usable import why_unfit
+from calmlarder.larder.lot import why_unfit
 from calmlarder.tui.asked import Asked, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay

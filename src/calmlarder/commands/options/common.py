@@ -4,7 +4,7 @@ import argparse
 from typing import NoReturn, TypeAlias
 
 from calmlarder.clean import clean_line
-from calmlarder.tables.vocabulary import DIETS, SITTINGS
+from calmlarder.tables.vocabulary import DIETS, SITTING_WORDS, SITTINGS
 
 
 class Parser(argparse.ArgumentParser):
@@ -65,8 +65,16 @@ def profile(parser: Options) -> None:
 
 def sitting(parser: Options) -> None:
     """Which meal it is: some limits are for some meals only."""
-    words = "which meal it is (default dinner)"
-    parser.add_argument("--meal", "--sitting", dest="sitting", default="dinner", choices=SITTINGS, help=words)
+    parser.add_argument(
+        "--meal",
+        "--sitting",
+        dest="sitting",
+        type=lambda word: SITTING_WORDS.get(word, word),
+        default="dinner",
+        choices=SITTINGS,
+        metavar="MEAL",
+        help="dinner (default), breakfast, packed (or lunch), shake or snack",
+    )
 
 
 def tolerance_at_home(parser: Parser) -> None:

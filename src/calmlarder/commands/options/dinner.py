@@ -4,7 +4,6 @@ from argparse import BooleanOptionalAction
 from typing import NamedTuple
 
 from calmlarder.commands.options import common
-from calmlarder.tables.vocabulary import SITTINGS
 
 FROM_HOME = ("people", "profile", "diet", "eye", "scale", "rings", "window", "fade")
 _USAGE = (
@@ -73,15 +72,7 @@ def log_that_counts(groups: Groups) -> None:
 def request(groups: Groups) -> None:
     """Who eats and what is asked for at one sitting."""
     eating(groups)
-    groups.meal.add_argument(
-        "--meal",
-        "--sitting",
-        dest="sitting",
-        default="dinner",
-        choices=SITTINGS,
-        metavar="MEAL",
-        help="dinner (default), breakfast, packed, shake or snack",
-    )
+    common.sitting(groups.meal)
     groups.run.add_argument(
         "--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)"
     )

@@ -36,7 +36,9 @@ def add(commands: common.Commands) -> None:
 
 def _label(commands: common.Commands) -> None:
     label = common.command(commands, "label", "label:label", "what in a packet's list of ingredients matters")
-    label.add_argument("text", nargs="*", metavar="TEXT", help="the list as the packet has it; - reads standard input")
+    label.add_argument(
+        "text", nargs="*", metavar="TEXT", help="the list as the packet has it, or a file of it; - reads standard input"
+    )
     words = "keep it with this item of the larder, or read what it has"
     label.add_argument("--item", "--lot", dest="lot", type=int, metavar="N", help=words)
     common.home(label)

@@ -8,12 +8,12 @@ def add(commands: common.Commands) -> None:
     """Check, show, mine add."""
     tables = commands.add_parser("tables", help="work on the ingredient tables", allow_abbrev=False)
     table_commands = tables.add_subparsers(dest="table_command", required=True, metavar="COMMAND")
-    check = common.command(table_commands, "check", "check:check", "say everything that is wrong in them")
-    show = common.command(table_commands, "show", "show:show", "one food whole, with its sources")
+    check = common.command(table_commands, "check", "tables:check", "say everything that is wrong in them")
+    show = common.command(table_commands, "show", "tables:show", "one food whole, with its sources")
     show.add_argument("food", nargs="+", metavar="FOOD")
     mine = table_commands.add_parser("mine", help="foods you have made", allow_abbrev=False)
     mine_commands = mine.add_subparsers(dest="mine_command", required=True, metavar="COMMAND")
-    made = common.command(mine_commands, "add", "mine:add", "describe one by its ingredients")
+    made = common.command(mine_commands, "add", "tables:add", "describe one by its ingredients")
     made.add_argument("name", metavar="NAME")
     made.add_argument(
         "--from", dest="ingredients", required=True, metavar="LINES", help='"50 g basil; 20 g walnuts; …"'

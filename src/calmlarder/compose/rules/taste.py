@@ -7,6 +7,7 @@ from calmlarder.compose.variables import DishVariables
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
+_SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
 
 
 class SourWithNuts:
@@ -58,7 +59,7 @@ class FishByItself:
         slots = problem.pattern.slots
         there = [(n, o.offered.food) for n, o in enumerate(problem.options) if slots[o.slot].role == "protein"]
         fish = [number for number, food in there if food.kind == "fish"]
-        others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in CURED]
+        others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in _SALTS_FISH]
         if not fish or not others:
             return
         either = draft.model.new_bool_var("")

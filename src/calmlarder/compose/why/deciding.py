@@ -1,6 +1,5 @@
 """Which one figure would change the dinner, were it measured as it stands or its food weighed to the gram."""
 
-import time
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Literal, NamedTuple
@@ -8,7 +7,7 @@ from typing import Literal, NamedTuple
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import search
+from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT, WEIGHING
@@ -54,15 +53,15 @@ def figures_in_doubt(
 
 
 def try_figure(
-    figure: Figure, tonight: Found, problems: Sequence[PatternProblem], tables: Tables, end: float, stop: Stop | None
+    figure: Figure, tonight: Found, problems: Sequence[PatternProblem], tables: Tables, stop: Stop
 ) -> tuple[Deciding | None, bool]:
     """What would change, if anything, and whether the search came to its end."""
     # Dishes that cannot take the food stay as they were, and none of those beats tonight's.
     changed = [_changed(one, figure) for one in problems if any(o.offered.food.id == figure.food for o in one.options)]
-    left = end - time.monotonic()
-    if left <= 0 or (stop and stop.over):
+    if stop.over:
         return None, False
-    found = search(changed, 1, left, stop=stop, above=tonight.score + figure.price + WORTH_TELLING)
+    how = How(above=tonight.score + figure.price + WORTH_TELLING, watch=Watch(stop=stop))
+    found = search(changed, 1, stop.left, how)
     if not found.plans:
         return None, found.status == "none"
     gain = points_of(found.plans[0].score - tonight.score - figure.price)

@@ -1,12 +1,11 @@
 """Which limits tonight comes near to, and what a little more room under each would be worth: analysis only."""
 
-import time
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
 from calmlarder.compose.problem import PatternProblem, limit_rows
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import search
+from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.why.differences import WORTH_TELLING, differences, points_of
@@ -24,20 +23,18 @@ MORE_G = Decimal("0.10")  # the little more; a whole gram is several times most 
 Rebuild = Callable[[DinnerRequest], list[PatternProblem]]
 
 
-def bounds(
-    tonight: Found, wanted: DinnerRequest, rebuild: Rebuild, tables: Tables, end: float, stop: Stop | None
-) -> Iterator[Bound]:
+def bounds(tonight: Found, wanted: DinnerRequest, rebuild: Rebuild, tables: Tables, stop: Stop) -> Iterator[Bound]:
     """The limits of the sitting that are nearly full or hold the dinner back, the fullest first, each when it is known.
 
     Every limit that any of the lots counts under is looked at: one that is half empty may hold a whole lot back.
     """
     each = tonight.dinner.per_person
+    how = How(above=tonight.score + WORTH_TELLING, watch=Watch(stop=stop))
     for cap, room, share in _by_fullness(tonight, wanted, rebuild(wanted)):
         load = each.loads_g[cap.key]
-        left = end - time.monotonic()
         points, buys = None, None
-        if left > 0 and not (stop and stop.over):
-            found = search(rebuild(_roomier(wanted, cap)), 1, left, stop=stop, above=tonight.score + WORTH_TELLING)
+        if not stop.over:
+            found = search(rebuild(_roomier(wanted, cap)), 1, stop.left, how)
             if found.plans:
                 gain = points_of(found.plans[0].score - tonight.score)
                 other = dinner_of(found.plans[0], False, tables)

@@ -1,14 +1,14 @@
 """Why a food is in tonight's dinner or not: one answer that grows as more of it becomes known."""
 
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
-from calmlarder.compose.compose import best_dinners, pattern_problems
+from calmlarder.compose.compose import Asked, best_dinners, pattern_problems
 from calmlarder.compose.obstacles import obstacles
 from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import Progress
+from calmlarder.compose.search import Progress, Watch
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.why.alone import alone_over, part_that_fits
 from calmlarder.compose.why.deciding import MOST, figures_in_doubt, try_figure
@@ -18,48 +18,30 @@ from calmlarder.compose.why.model import AloneOver, Found, Instead, Outcome, Why
 from calmlarder.compose.why.place import no_place, options_of
 from calmlarder.compose.why.resting import resting
 from calmlarder.compose.why.room import bounds
-from calmlarder.larder.lot import Lot
-from calmlarder.patterns.pattern import Pattern
-from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _OBSTACLE_SECONDS = 3.0  # for what holds a food back; ours
 
 
-def why(
-    food: Food,
-    lots: Sequence[Lot],
-    wanted: DinnerRequest,
-    patterns: Sequence[Pattern],
-    tables: Tables,
-    progress: Progress | None = None,
-    stop: Stop | None = None,
-) -> Iterator[Why]:
+def why(food: Food, asked: Asked) -> Iterator[Why]:
     """Ever fuller answers within `wanted.seconds`; the last one is `done`, unless the stop was asked for."""
-    return _Asked(food, lots, wanted, patterns, tables, stop).answers(progress)
+    return _Asking(food, asked).answers()
 
 
-class _Asked:
-    def __init__(
-        self,
-        food: Food,
-        lots: Sequence[Lot],
-        wanted: DinnerRequest,
-        patterns: Sequence[Pattern],
-        tables: Tables,
-        stop: Stop | None,
-    ) -> None:
-        self._food, self._lots, self._patterns, self._tables, self._stop = food, lots, patterns, tables, stop
-        self._wanted = wanted.model_copy(update={"count": 1})
-        self._end = time.monotonic() + wanted.seconds
+class _Asking:
+    def __init__(self, food: Food, asked: Asked) -> None:
+        self._food, self._lots, self._patterns, self._tables = food, asked.lots, asked.patterns, asked.tables
+        self._wanted = asked.wanted.model_copy(update={"count": 1})
+        self._progress = asked.watch.progress
+        self._stop = Stop(time.monotonic() + asked.wanted.seconds, asked.watch.stop)
 
-    def answers(self, progress: Progress | None) -> Iterator[Why]:
+    def answers(self) -> Iterator[Why]:
         wanted = self._wanted
-        tonight, _ = self._best(wanted, progress)
+        tonight, _ = self._best(wanted, self._progress)
         answer = self._begun(tonight)
         yield answer
         if tonight is None:
-            left = max(0.5, self._left())
+            left = max(0.5, self._stop.left)
             offered, _ = offer(self._lots, wanted, self._tables)
             yield answer.model_copy(
                 update={"obstacles": obstacles(offered, wanted, self._problems, left), "done": True}
@@ -70,7 +52,7 @@ class _Asked:
             if answer.outcome == "could" and answer.instead is not None and answer.instead.dinner is None:
                 answer = answer.model_copy(update={"outcome": "breaks"})
             yield answer
-        for bound in bounds(tonight, wanted, self._problems, self._tables, self._end, self._stop):
+        for bound in bounds(tonight, wanted, self._problems, self._tables, self._stop):
             answer = answer.model_copy(update={"bounds": (*answer.bounds, bound)})
             yield answer
         yield from self._deciding(answer, tonight)
@@ -122,7 +104,7 @@ class _Asked:
             sure = other.proven and tonight.proven
             return Instead(dinner=other.dinner, proven=sure, points=points, differences=told)
         offered, _ = offer(self._lots, changed, self._tables)
-        left = min(_OBSTACLE_SECONDS, max(0.5, self._left()))
+        left = min(_OBSTACLE_SECONDS, max(0.5, self._stop.left))
         holding = obstacles(offered, changed, self._problems, left, kept=(food,))
         return Instead(dinner=None, proven=none_sure, points=0.0, holds_back=holding)
 
@@ -131,27 +113,24 @@ class _Asked:
         figures = figures_in_doubt(tonight, problems, self._wanted, self._tables)
         answer = answer.model_copy(update={"figures_all": len(figures)})
         for figure in figures[:MOST]:
-            if self._left() <= 0 or (self._stop and self._stop.over):
+            if self._stop.over:
                 break
-            found, whole = try_figure(figure, tonight, problems, self._tables, self._end, self._stop)
+            found, whole = try_figure(figure, tonight, problems, self._tables, self._stop)
             tried = answer.figures_tried + whole
             best = answer.deciding
             if found is not None and (best is None or found.points > best.points):
                 best = found
             answer = answer.model_copy(update={"figures_tried": tried, "deciding": best})
             yield answer
-        yield answer.model_copy(update={"done": not (self._stop and self._stop.asked)})
+        yield answer.model_copy(update={"done": not self._stop.asked})
 
     def _best(self, wanted: DinnerRequest, progress: Progress | None) -> tuple[Found | None, bool]:
         """The best dinner; without one, whether it is certain that there is none."""
-        timed = wanted.model_copy(update={"seconds": max(0.1, self._left())})
-        found, dinners = best_dinners(self._lots, timed, self._patterns, self._tables, progress, self._stop)
+        timed = wanted.model_copy(update={"seconds": max(0.1, self._stop.left)})
+        found, dinners = best_dinners(self._lots, timed, self._patterns, self._tables, Watch(progress, self._stop))
         if not dinners:
             return None, found.status == "none"
         return Found(dinners[0], found.plans[0].score, found.proven[0]), True
 
     def _problems(self, wanted: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(self._lots, wanted, self._patterns, self._tables)
-
-    def _left(self) -> float:
-        return self._end - time.monotonic()

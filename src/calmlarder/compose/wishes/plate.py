@@ -11,6 +11,7 @@ from calmlarder.compose.weights import (
     OFF_NEAR_MAIN,
     OFF_NEAR_SMALL,
     POINT,
+    SMALL_ITEM_MISSING,
 )
 from calmlarder.patterns.pattern import Slot
 
@@ -19,6 +20,10 @@ def _by_portions(problem: PatternProblem, slot: Slot) -> bool:
     """Whether a slot is held to its usual portions: vegetables at dinner are counted in grams of the whole plate."""
     dinner = problem.wanted.sitting == "dinner"
     return slot.role in MAIN_ROLES and not (dinner and slot.role == "vegetable")
+
+
+def _missing_price(slot: Slot) -> int:
+    return (ITEM_MISSING if slot.role in MAIN_ROLES else SMALL_ITEM_MISSING) * POINT
 
 
 class UsualItems:
@@ -37,18 +42,14 @@ class UsualItems:
             if slot.items[0] < slot.usual_items:
                 missing = model.new_int_var(0, slot.usual_items, "")
                 model.add(missing >= slot.usual_items * draft.active - used)
-                terms.append((-ITEM_MISSING * POINT, missing))
+                terms.append((-_missing_price(slot), missing))
         return terms
 
     def bound(self, problem: PatternProblem) -> int:
         """Slots that cannot reach their usual number cost what is missing for certain."""
-        return (
-            -ITEM_MISSING
-            * POINT
-            * sum(
-                max(0, slot.usual_items - len({option.key for _, option in problem.in_slot(name)}))
-                for name, slot in problem.pattern.slots.items()
-            )
+        return -sum(
+            _missing_price(slot) * max(0, slot.usual_items - len({option.key for _, option in problem.in_slot(name)}))
+            for name, slot in problem.pattern.slots.items()
         )
 
 

@@ -1,10 +1,13 @@
-"""What opens over a screen: Esc puts it away, and so does a click beside it or on its line of keys."""
+"""What opens over a screen: a question that Esc leaves, and a form that Ctrl+S keeps and Esc does not lose unasked."""
 
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from textual import events
 from textual.binding import Binding, BindingType
 from textual.screen import ModalScreen, ScreenResultType
+from textual.widgets import Button, Input
+
+from calmlarder.tui.widgets.pick import Pick
 
 
 class Modal(ModalScreen[ScreenResultType | None]):
@@ -20,3 +23,36 @@ class Modal(ModalScreen[ScreenResultType | None]):
     def action_leave(self) -> None:
         """Nothing said."""
         self.dismiss(None)
+
+
+class Form(Modal[ScreenResultType]):
+    """Fields and a button `keep`; where something was said, the first Esc only says how to keep it.
+
+    On the first page Esc keeps the answers, and an allergen ticked here must not go the other way unnoticed.
+    """
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Keep")]
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._opened_with: list[Any] = []
+        self._is_warned = False
+
+    def on_mount(self) -> None:
+        """What stands there before anything is said."""
+        self._opened_with = self._said()
+
+    def _said(self) -> list[Any]:
+        return [*(one.value for one in self.query(Input)), *(one.chosen for one in self.query(Pick))]
+
+    def action_keep(self) -> None:
+        """As the button does."""
+        self.query_one("#keep", Button).press()
+
+    def action_leave(self) -> None:
+        """Nothing said; what was said is given up at the second time."""
+        if self._said() != self._opened_with and not self._is_warned:
+            self._is_warned = True
+            self.notify("not kept yet: Ctrl+S keeps it, Esc again leaves it as it was", markup=False)
+            return
+        super().action_leave()

@@ -1,4 +1,4 @@
-"""Where a recipe cannot stay the dish that its title names: said, with the nearest of our own patterns."""
+"""What is remarked on an adapted recipe: labels to read, and where it cannot stay the dish that its title names."""
 
 from collections.abc import Sequence
 
@@ -9,6 +9,28 @@ from calmlarder.matching.words import words_of
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+
+_ASKS = "read the label"
+
+
+def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """One remark on what the dish holds in the end, with what its label may hide; nothing where no row says so."""
+    changed = {change.place for change in adapted.changes}
+    kept = [read.food for place, read in enumerate(reads) if place not in changed and read.outcome == "read"]
+    new = [
+        food for change in adapted.changes for food in (*(one.food for one in change.to), *change.unmeasured)
+    ]  # fmt: skip
+    told = {}
+    for food in dict.fromkeys([*kept, *new]):
+        row = tables.food_by_id.get(food or "")
+        note = next((part.strip() for part in row.note.split(";") if _ASKS in part), "") if row is not None else ""
+        if row is not None and note:
+            told[row.name] = note.replace(_ASKS, "").strip(" :,")
+    if not told:
+        return ()
+    named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())
+    return (f"Read the label of: {named}.",)
+
 
 _A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours
 
@@ -32,6 +54,8 @@ def another_dish(
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
     kinds = {tables.food_by_id[one].kind for one in stays}
+    if tables.food_by_id[food].kind == "allium" and stays:
+        return True  # its taste stays: in oil, in the greens of leeks
     return food in stays or any(map(told.is_titled, stays)) or tables.food_by_id[food].kind in kinds
 
 

@@ -1,12 +1,13 @@
-"""A person's weight over the months: asked once a month of whoever says it, and a loss that a doctor should know of.
+"""Signs that a doctor should know of: weight lost over the months, and red flags that somebody told of."""
 
-3 kg or 5 % without meaning to: the agreed specification, after the AGA clinical practice update 2022 (recalled).
-"""
+from datetime import date, datetime, time, timedelta
 
-from datetime import date, timedelta
-
+from calmlarder.household.household import Household
 from calmlarder.household.person import Person, Weighed
+from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.store.logs import events, felt_since
 
+# Without meaning to: the agreed specification, after the AGA clinical practice update 2022 (recalled).
 LOST_KG, LOST_SHARE = 3.0, 0.05
 _LOOK_BACK_DAYS = 183  # half a year, as the question is usually asked: common practice
 _AGAIN_DAYS = 30  # asked monthly: the agreed specification
@@ -36,3 +37,21 @@ def weight_lost_words(person: Person, today: date) -> str:
 def asks_for_weight(person: Person, today: date) -> bool:
     """Whether a month has gone by since somebody who says their weight said it."""
     return bool(person.weighed) and today - person.weighed[-1].on >= timedelta(days=_AGAIN_DAYS)
+
+
+LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
+RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
+
+
+def told_of(household: Household, person: Person) -> tuple[str, ...]:
+    """The words in which they told of red flags within a year, each once, oldest first."""
+    if not household.is_kept:
+        return ()
+    who, since = person.name, datetime.combine(household.today, time.min) - timedelta(days=LOOK_BACK_DAYS)
+    until = datetime.combine(household.today, time.max)
+    notes = [(one.felt.at, one.felt.note) for one in felt_since(household.store, since) if one.felt.who == who]
+    notes += [(one.at, one.why) for one in events(household.store) if one.who == who and one.kind in {"skip", "stop"}]
+    notes = [(at, words) for at, words in sorted(notes) if since <= at <= until and words != RED_FLAG]
+    found = [f"{at:%d %b %Y}: {flag.words}" for at, words in notes for flag in red_flags(words)]
+    lost = weight_lost_words(person, household.today)
+    return tuple(dict.fromkeys([*found, *([lost] if lost else [])]))

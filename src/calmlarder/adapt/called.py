@@ -1,0 +1,37 @@
+"""What the lines of a recipe call their foods themselves: steps repeat those words."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.names import Names
+from calmlarder.adapt.rewriting import Part
+from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.wording import without_prep, without_tail
+from calmlarder.matching.words import plain, words_of
+
+_BRACKETS = re.compile(r"\([^()]*\)")
+_FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
+
+
+def called_by_lines(parts: Sequence[Part]) -> Names:
+    """The words of each line of one food (`tomato sauce`), and its last ones, where no other line has them too."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    lines = [part.line for part in parts]
+    for part in parts:
+        food = part.read.food
+        if food is None or part.read.outcome != "read" or lines.count(part.line) > 1 or part.read.alternatives:
+            continue
+        words = words_of(_name_in(part.read.text))
+        for first in range(len(words)):
+            if _FEWEST <= len(words) - first <= _MOST:
+                found.setdefault(words[first:], set()).add(food)
+    return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
+def _name_in(text: str) -> str:
+    """The name in a line, without its amount and what is done to it; nothing where its amount cannot be read."""
+    try:
+        rest = take_quantity(" ".join(_BRACKETS.sub(" ", plain(text.partition(",")[0])).split())).rest
+    except ValueError:
+        return ""
+    return without_prep(without_tail(rest))
