@@ -109,7 +109,7 @@ class Plan(Evening):
 
 
 @dataclass(frozen=True, kw_only=True, eq=False, repr=False)
-class Limit(Shown, Sure):
+class Limit(Shown, Sure, AtTable):
     """`limit`."""
 
     food: tuple[str, ...]
@@ -118,7 +118,7 @@ class Limit(Shown, Sure):
 
 
 @dataclass(frozen=True, kw_only=True, eq=False, repr=False)
-class Swap(Shown, Sure, Eating):
+class Swap(Shown, Sure, Eating, AtTable):
     """`swap`; grams of one person."""
 
     food: tuple[str, ...]
@@ -260,7 +260,7 @@ class Reckon(Shown):
 
 @dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Challenge(Past):
-    """`challenge today`, `status` and `history`; whose."""
+    """`challenge today`, `control`, `status` and `history`; whose."""
 
     who: str
 

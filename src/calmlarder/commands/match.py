@@ -37,10 +37,9 @@ def _lines(reading: Reading) -> Iterator[str]:
     if reading.to_answer is not None:
         names = ", ".join(reading.to_answer.choices)
         yield f"{reading.text}: {reading.to_answer.question}{' ' + names if names else ''}"
-        return
     if reading.gone:
         yield f"{reading.text}: {', '.join(reading.names)}"
-    for lot, name in zip(reading.lots, reading.names, strict=not reading.gone):
+    for lot, name in zip(reading.lots or reading.standing, reading.names, strict=not reading.gone):
         yield f"{reading.text}: {name}"
         yield from _lot_lines(lot)
     if reading.assumed:

@@ -1,6 +1,7 @@
 """Lines that become lots, and lots that change: kept, written anew, moved, ended. Each change is one action."""
 
 from collections.abc import Callable, Mapping, Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
@@ -46,6 +47,7 @@ def clear(readings: "Sequence[Reading]", source: str) -> tuple[list[Lot], list[P
             what = f"`{reading.text}` {asked}"
             remedy = f"write {names}" if names else "use another name"
             problems.append(Problem(where=source, what=what, remedy=remedy))
+            lots += reading.standing
     return lots, problems
 
 
@@ -66,7 +68,7 @@ def keep_lines(household: Household, readings: "Sequence[Reading]") -> Kept:
     contents = [
         content
         for reading in readings
-        for content in _contents(household, reading)
+        for content in contents_of(reading, household.today)
         if not (content.get("always") and content["food"] in always)
     ]
     problems = [reading.problem for reading in readings if reading.problem is not None]
@@ -92,12 +94,15 @@ def _taken_back(household: Household, readings: "Sequence[Reading]") -> list[Pro
     return problems
 
 
-def _contents(household: Household, reading: "Reading", answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
-    """What the store keeps of a line."""
+def contents_of(reading: "Reading", noted: date, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
+    """What the store keeps of a line typed on a day: what must be answered of it, then its lots."""
     asked = reading.to_answer
     if reading.gone:
         return []
-    return [kept(lot) for lot in reading.lots] if asked is None else [parked(asked, household.today, answers)]
+    if asked is None:
+        return [kept(lot) for lot in reading.lots]
+    answers = answers.model_copy(update={"only": reading.only}) if reading.only else answers
+    return [parked(asked, noted, answers), *(kept(lot) for lot in reading.standing)]
 
 
 def _standing(household: Household, ids: Sequence[int], problems: Sequence[Problem] = ()) -> Kept:
@@ -128,7 +133,7 @@ def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
         raise CannotGoOn([reading.problem])
     if reading.gone:
         raise CannotGoOn([Problem(where=reading.where, what="names nothing to keep", remedy="write the line again")])
-    first, *others = _contents(household, reading)
+    first, *others = contents_of(reading, household.today)
     with household.store.transaction():
         now = as_seen(household, seen.id)
         if now.content is not None and now != seen:

@@ -6,7 +6,6 @@ from itertools import zip_longest
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.name_index import PERCENT
 from calmlarder.matching.notes import (
     COLOURS,
     DECIDING,
@@ -18,6 +17,7 @@ from calmlarder.matching.notes import (
     SELF_MADE,
     is_note,
 )
+from calmlarder.matching.phrasing import PERCENT
 from calmlarder.matching.readings import Reading
 from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Token, Words
@@ -27,6 +27,10 @@ from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_NOT_RAW_IN_JARS = frozenset({
+    "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
+    "citrus", "herb",
+})  # fmt: skip
 
 
 def left_over(reading: Reading, words: Words) -> frozenset[str]:
@@ -60,8 +64,16 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
+    if _jarred(reading, food, words):
+        yield "jar"
     if "roast" in words.told and food.kind in {"nut", "seed", "pulse", "grain"}:
         yield "roast"  # a nut roast is no roasted nut
+
+
+def _jarred(reading: Reading, food: Food, words: Words) -> bool:
+    """Whether a jar is told of what is fresh: a jar of cherries is none of fresh ones."""
+    fresh = food.state == "raw" and food.kind in _NOT_RAW_IN_JARS and "jar" not in reading.takes
+    return fresh and any(token.typed == "jar" for token in words.tokens)
 
 
 def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:

@@ -18,6 +18,8 @@ from calmlarder.tables.book import Tables
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
+_DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
+_PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 _NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
 _VOWELS = str.maketrans("", "", "aeiouy")
@@ -48,6 +50,13 @@ class Lexicon:
     def elsewhere(self) -> frozenset[str]:
         """Words that stand in no food's own name: of other tongues among them."""
         return self.words - self.at_home
+
+    @cached_property
+    def shapes(self) -> frozenset[str]:
+        """Words for a shape of pasta: what is said of pasta is said of each (`wholemeal penne`)."""
+        dry = [self.names[number].core for number in self._index.of_food.get(_DRY_PASTA, ())]
+        words = {word for core in dry if len(core) == 1 for word in core}
+        return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
     def _by_first(self) -> dict[str, list[str]]:

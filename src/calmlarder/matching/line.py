@@ -21,6 +21,7 @@ from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.name_index import as_one
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
+from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.several import parts_of
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.words import plain, words_of
@@ -59,6 +60,12 @@ _OF_A_PART = re.compile(
     r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
+)
+# The same the other way round: `slimy end`, `brown bits`.
+_A_PART_OF_IT = re.compile(
+    r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
+    r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
+    r"\s*(?:$|[,;.)]))\w+"
 )
 # What is left of a thing is no leftover: `leftover bit of ginger`.
 _LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
@@ -108,6 +115,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = plainly_put(rest)
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
@@ -120,7 +128,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(_OF_A_PART.sub("", without_the_bad(rest)))
+    phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"

@@ -11,11 +11,10 @@ from typing import NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
+from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
-
-PERCENT = "percent"
 
 
 class NamedFood(NamedTuple):
@@ -112,10 +111,6 @@ def _named(name: str, food: str, default: str, state: str) -> NamedFood:
     return NamedFood(frozenset(words), core, food, default, order, words, raw, has_and)
 
 
-_PACKED_IN = re.compile(
-    r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
-    r"(oil|brine|water|juice|syrup|vinegar)\b"
-)
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
 _DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
@@ -132,7 +127,6 @@ _GLUTEN_FREE = re.compile(
 _GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
 _YELLOW = re.compile(r"\byell(?:a|er)\b")
 _AND = re.compile(r"\b(?:and|or|with)\b|&")
-_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d))? ?%(?! (?:left|full|gone|used))")
 
 
 def as_one(text: str) -> str:
@@ -143,8 +137,7 @@ def as_one(text: str) -> str:
     bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
-    bare = _PACKED_IN.sub(r"in\1", bare) if " in " in bare else bare
-    return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", bare) if "%" in bare else bare
+    return one_word(bare)
 
 
 def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:

@@ -84,7 +84,9 @@ def _holding(
 def _may_be_eaten(part: Serving, asked: Asked, trouble: Sequence[Group], tables: Tables) -> bool:
     """Known figures, within diet and allergens, and not the original's trouble again."""
     food = part.food
-    if tables.unknown_of(food.id) or not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):
+    if food.id in asked.never or tables.unknown_of(food.id):
+        return False
+    if not suits_diet(food, asked.diet) or allergens_met(food, asked.avoid):
         return False
     if not trouble:
         return True

@@ -51,10 +51,12 @@ def meaning(reading: Reading, kitchen: Household) -> str:
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
     asked = reading.to_answer
-    if asked is not None:
-        return f"{asked.question} {', '.join(asked.choices[:4])}".strip()
     assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
-    return "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots) + assumed
+    lots = "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots or reading.standing) + assumed
+    if asked is None:
+        return lots
+    question = f"{asked.question} {', '.join(asked.choices[:4])}".strip()
+    return f"{question}; the rest stands: {lots}" if reading.standing else question
 
 
 def _lot_meaning(lot: Lot, kitchen: Household) -> str:

@@ -16,8 +16,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
+from calmlarder.render.challenge_names import limit_line
 from calmlarder.render.challenge_text import weight_words
-from calmlarder.render.course_text import limit_line
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
