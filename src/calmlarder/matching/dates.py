@@ -2,7 +2,6 @@
 
 import re
 from datetime import date, timedelta
-from typing import NamedTuple
 
 from calmlarder.matching.calendar_days import (
     DAY,
@@ -15,6 +14,7 @@ from calmlarder.matching.calendar_days import (
     parse_day_of,
     weekday_slip,
 )
+from calmlarder.matching.dated import Dated
 from calmlarder.matching.day_words import KINDS, SURE, DateKind
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
@@ -88,7 +88,6 @@ _OPENED = LatePattern(
     r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
     r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
 )
-_OPEN_SINCE_DAYS = 1  # common practice, no source
 _UNOPENED = LatePattern(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = LatePattern(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
@@ -123,21 +122,6 @@ _DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(
 _SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
 _NAMED_MONTH = LatePattern(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
-# Years that a larder can mean: days are counted from there in both directions.
-YEARS = range(1900, 2200)
-
-
-class Dated(NamedTuple):
-    """A day and what it says. `on` is None where a line says that a pack is open and not since when."""
-
-    kind: DateKind
-    on: date | None
-    assumed: bool = False
-    bare: bool = False  # a day without a word for what it says
-
-    def since(self, today: date) -> "Dated":
-        """With a day: what is open since nobody says when is taken as opened the day before the line was typed."""
-        return self if self.on is not None else Dated(self.kind, today - timedelta(days=_OPEN_SINCE_DAYS), True)
 
 
 class UnreadDay(ValueError):
