@@ -68,7 +68,8 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.cooked import box_up, dose_eaten, share_eaten, shares_eaten
+    from calmlarder.compose.boxed import box_up
+    from calmlarder.compose.cooked import dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
     if boxes and dinner.portions:
