@@ -150,6 +150,7 @@ def step_of_something_else(answer: Answer, rng: random.Random) -> bool:
 _SIGNS = re.compile(
     r"steaming hot|no pink[^,.;]*|pink and firm[^,.;]*|run clear|left|flak\w+|opaque[^,.;]*|set\b|browned|open\b|firm\b"
 )
+_A_MOMENT = 3  # minutes; of what sizzles so long nobody is told how many
 _COOKED_THROUGH = ("chicken-breast", "salmon", "cod", "prawns", "egg", "rice-white-cooked")
 
 
@@ -207,6 +208,50 @@ def quicker(answer: Answer, rng: random.Random) -> bool:
     return True
 
 
+_MINUTES = re.compile(r"\b\d+(?= minutes?\b)")
+
+
+def minutes_in_a_step(answer: Answer, rng: random.Random) -> bool:
+    steps = answer.dinner["steps"]
+    numbers = [number for number, step in enumerate(steps) if _MINUTES.search(step)]
+    if not numbers:
+        return False
+    by, number = rng.choice((-3, -1, 1, 4)), rng.choice(numbers)
+    steps[number] = _MINUTES.sub(lambda found: str(int(found[0]) + by), steps[number], count=1)
+    return True
+
+
+def shorter_on_the_heat(answer: Answer, rng: random.Random) -> bool:
+    """A moment that a step gives minutes, or that what comes in needs."""
+    said = [moment for moment in answer.dinner["timeline"]
+            if moment["equipment"] and moment["adds"] and moment["minutes"] > _A_MOMENT]  # fmt: skip
+    if not said:
+        return False
+    rng.choice(said)["minutes"] -= rng.randint(1, 3)
+    return True
+
+
+def joins_at_another_time(answer: Answer, rng: random.Random) -> bool:
+    joining = [moment for moment in answer.dinner["timeline"]
+               if moment["adds"] and not moment["minutes"] and moment["what"].startswith("add ")]  # fmt: skip
+    if not joining:
+        return False
+    rng.choice(joining)["start_min"] += rng.choice((-2, -1, 1, 2))
+    return True
+
+
+def other_work_in_the_timeline(answer: Answer, rng: random.Random) -> bool:
+    timeline = answer.dinner["timeline"]
+    timeline[rng.randrange(len(timeline))]["what"] += ", in the oven"
+    return True
+
+
+def work_left_out_of_the_steps(answer: Answer, rng: random.Random) -> bool:
+    steps = answer.dinner["steps"]
+    steps.pop(rng.randrange(len(steps)))
+    return True
+
+
 def left_out_food(answer: Answer, rng: random.Random) -> bool:
     answer.request["without"] = [*answer.request["without"], _use(answer, rng)["food"]]
     return True
@@ -234,7 +279,9 @@ SPOILS: tuple[Spoil, ...] = (
     for_the_bin, somebody_elses, days_left, protein_shown, energy_shown,
     nothing_unknown, oil_taken_for_granted, fibre_shown, weigh_list_shorter, weigh_list_other,
     step_grams, step_of_something_else, sign_of_being_done, household_words, caution_left_out,
-    lot_turned_soft, load_shown, people_served, quicker, left_out_food, used_up, rescued_grams, twice_the_same_id,
+    lot_turned_soft, load_shown, people_served, quicker, minutes_in_a_step, shorter_on_the_heat,
+    joins_at_another_time, other_work_in_the_timeline, work_left_out_of_the_steps,
+    left_out_food, used_up, rescued_grams, twice_the_same_id,
 )  # fmt: skip
 
 

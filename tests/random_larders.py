@@ -54,6 +54,7 @@ class Case(NamedTuple):
         return [made.line for made in self.lots.values()]
 
 
+@cache
 def cells(name: str) -> list[Row]:
     with (TABLES / name).open(encoding="utf-8-sig", newline="") as file:
         return [{key: (cell or "").strip() for key, cell in row.items()} for row in csv.DictReader(file)]

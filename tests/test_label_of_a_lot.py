@@ -97,3 +97,63 @@ def test_a_label_leaves_its_lot_out_of_a_dinner(home: list[str], capsys: Any) ->
     assert main([*home, "label", "--lot", "1", "tofu (soya beans, water), salt. May contain sesame"]) == 0
     assert "tofu-firm" in uses(dinner())
     assert "tofu-firm" not in uses(dinner("--avoid", "sesame"))
+
+
+PEANUTS = "carrots, water, PEANUTS, salt"
+
+
+@pytest.fixture
+def stocked(tmp_path: Path) -> list[str]:
+    """A larder for one dish, whose carrots name peanuts on their label."""
+    where = ["--home", str(tmp_path), "--today", "2026-03-11"]
+    for line in ("firm tofu 280g", "rice noodles 200g", "carrots 300g", "spinach 200g", "soy sauce", "olive oil",
+                 "lemon", "ginger 40g"):  # fmt: skip
+        assert main([*where, "larder", "add", line]) == 0
+    assert main([*where, "label", "--item", "3", PEANUTS]) == 0
+    return where
+
+
+def _kept(home: list[str]) -> dict[str, Any]:
+    from calmlarder.household.household import Household
+
+    folders = [shipped("ingredient_tables")]
+    with Household(Path(home[1]), load_tables(folders), date(2026, 3, 11), folders) as household:
+        return {one.lot.food: one.lot for one in household.lots()}
+
+
+def test_a_box_holds_what_the_labels_of_its_parts_name(stocked: list[str], capsys: Any) -> None:
+    assert main([*stocked, "tonight", "--people", "2", "--use", "carrots"]) == 0
+    assert main([*stocked, "cooked", "--boxes", "1"]) == 0
+    (box,) = [lot for lot in _kept(stocked).values() if lot.box is not None]
+    assert box.label_allergens == ("peanuts",)
+    capsys.readouterr()
+    main([*stocked, "tonight", "--avoid", "peanuts", "--json"])
+    told = json.loads(capsys.readouterr().out)
+    dinners = [*told["dinners"], *([told["nearest"]["dinner"]] if told.get("nearest") else [])]
+    assert box.food not in {use["food"] for dinner in dinners for use in dinner["uses"]}
+
+
+@pytest.mark.parametrize("line", ["carrots 200g", "carrots 300g, use by 2026-03-14"])
+def test_a_label_stays_with_a_line_that_is_written_again(stocked: list[str], line: str) -> None:
+    assert main([*stocked, "larder", "edit", "3", line]) == 0
+    assert _kept(stocked)["carrot"].label == PEANUTS
+    assert _kept(stocked)["carrot"].label_allergens == ("peanuts",)
+    assert main([*stocked, "larder", "edit", "3", "parsnips 200g"]) == 0  # another food, another packet
+    assert _kept(stocked)["parsnip"].label == ""
+
+
+def test_what_a_label_names_stands_in_for_nothing(stocked: list[str], capsys: Any) -> None:
+    capsys.readouterr()
+    main([*stocked, "swap", "parsnips", "--from-larder", "--json"])
+    assert "carrot" in capsys.readouterr().out
+    main([*stocked, "swap", "parsnips", "--from-larder", "--avoid", "peanuts", "--json"])
+    out = capsys.readouterr().out
+    assert "carrot" not in out[out.index("{") :] if "{" in out else True
+
+
+def test_an_export_says_what_the_label_named(stocked: list[str], capsys: Any) -> None:
+    capsys.readouterr()
+    assert main([*stocked, "larder", "export"]) == 0
+    line = next(one for one in capsys.readouterr().out.splitlines() if "carrots" in one)
+    assert "peanuts" in line
+    assert "label --item" in line

@@ -122,6 +122,35 @@ def test_a_food_that_nobody_knows_waits_and_is_named_later(run: Run) -> None:
     assert run("add", "zorblax 100g")["lots"][0]["food"] == "tofu-firm"
 
 
+def test_the_clear_foods_of_a_line_stand_and_only_the_other_is_asked(run: Run) -> None:
+    kept = run("add", "3 carrots, zorblax 300g, half a celeriac, use by friday")
+    assert [lot["food"] for lot in kept["lots"]] == ["carrot", "celeriac"]
+    (waiting,) = kept["to_answer"]
+    assert "`zorblax` is not a food I know" in waiting["question"]
+    (lot,) = run("answer", str(waiting["id"]), "firm tofu")["lots"]
+    assert (lot["food"], lot["grams"], lot["date"]) == ("tofu-firm", 300, "2026-03-13")
+    assert sorted(one["food"] for one in run("list")["lots"]) == ["carrot", "celeriac", "tofu-firm"]
+    assert texts(run("list")) == []
+
+
+def test_several_unclear_foods_of_a_line_are_asked_one_after_the_other(run: Run) -> None:
+    kept = run("add", "zorblax 300g, 3 carrots, gribble 100g")
+    (waiting,) = kept["to_answer"]
+    number = str(waiting["id"])
+    (second,) = run("answer", number, "firm tofu")["to_answer"]
+    assert "`gribble`" in second["question"]
+    run("answer", str(second["id"]), "kale")
+    listed = run("list")
+    assert sorted(one["food"] for one in listed["lots"]) == ["carrot", "kale", "tofu-firm"]
+    assert texts(listed) == []
+
+
+@pytest.mark.parametrize("line", ["stock, no onion, 1 carton", "chicken, marinated", "rice and beans"])
+def test_what_may_be_said_of_the_same_food_leaves_the_whole_line_open(run: Run, line: str) -> None:
+    kept = run("add", line)
+    assert (kept["lots"], [one["text"] for one in kept["to_answer"]]) == ([], [line])
+
+
 def test_an_amount_out_of_proportion_is_asked_and_may_stand_or_be_a_usual_one(run: Run) -> None:
     (waiting,) = run("add", "wheat tortillas 3000g")["to_answer"]
     right, usual = waiting["choices"]

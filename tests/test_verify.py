@@ -1,6 +1,7 @@
 """The independent check can fail: each spoilt dinner is found out."""
 
 import copy
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -118,6 +119,24 @@ def another_order(dinner: dict[str, Any], *_: Any) -> None:
     dinner["steps"] = [first, *reversed(rest)]
 
 
+def other_minutes_in_a_step(dinner: dict[str, Any], *_: Any) -> None:
+    step = next(number for number, words in enumerate(dinner["steps"]) if "minutes" in words)
+    dinner["steps"][step] = re.sub(r"\d+(?= minutes)", "2", dinner["steps"][step], count=1)
+
+
+def too_short_on_the_heat(dinner: dict[str, Any], *_: Any) -> None:
+    moment = next(moment for moment in dinner["timeline"] if "tofu-firm" in moment["adds"])
+    moment["minutes"] = 2
+
+
+def other_words_in_the_timeline(dinner: dict[str, Any], *_: Any) -> None:
+    next(moment for moment in dinner["timeline"] if "tofu-firm" in moment["adds"])["what"] = "set out firm tofu"
+
+
+def a_step_left_out(dinner: dict[str, Any], *_: Any) -> None:
+    dinner["steps"].pop(0)
+
+
 def wrong_slot(dinner: dict[str, Any], *_: Any) -> None:
     use(dinner, "spinach")["slot"] = "protein"
 
@@ -130,6 +149,7 @@ def test_the_dinner_itself_passes(case) -> None:  # type: ignore[no-untyped-def]
     "spoil",
     [too_much, over_the_cap, onion, not_vegan, too_little_protein, floor_raised, left_out, allergen, unsafe, not_asked,
      too_slow, prettier_numbers, wrong_slot, two_hands_at_once, quicker_than_it_is,
+     other_minutes_in_a_step, too_short_on_the_heat, other_words_in_the_timeline, a_step_left_out,
      forgotten_in_the_timeline, twice_in_the_timeline, forgotten_in_the_steps, another_order],
 )  # fmt: skip
 def test_spoilt_dinners_are_found_out(spoil: Callable[..., None], case) -> None:  # type: ignore[no-untyped-def]

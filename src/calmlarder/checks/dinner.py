@@ -14,6 +14,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.apart_told import apart_faults
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dose import dose_faults, exempted
@@ -28,6 +29,7 @@ from calmlarder.checks.loads import (
     shown_faults,
 )
 from calmlarder.checks.lots import amount_faults, lot_faults
+from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.shown import Read, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
@@ -77,11 +79,13 @@ def verify(
         *_timeline(dinner, request),
         *dose_faults(dinner, request, foods, whole),
         *told_faults(dinner, foods),
+        *minute_faults(dinner, foods, pattern),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
         *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
         *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),
         *table_faults(dinner, request, Table(foods, figures, mixed, boxes, table_folders)),
         *_more_protein(dinner, plate, request, limits, (foods, figures, mixed)),
+        *apart_faults(read, request),
         *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
 

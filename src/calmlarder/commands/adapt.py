@@ -34,7 +34,7 @@ def adapt(options: given.Adapt) -> int:
             diet=eating.diet,
             avoid=eating.avoid,
             sure=tolerance_of(options, household),
-            at_home=grams_to_eat([one.lot for one in household.lots()]),
+            at_home=grams_to_eat([one.lot for one in household.lots()], eating.avoid),
         )
         seats = seats_of(options)
         if seats is not None:

@@ -15,7 +15,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import Kept, Place, as_seen, keep_lines, move_to, numbered, write_anew
 from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_lines
-from calmlarder.larder.lot import lot_line
+from calmlarder.larder.lot import Lot, lot_line
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_object
 from calmlarder.tables.book import Tables
@@ -242,7 +242,7 @@ def _export(options: given.Larder, household: Household) -> int:
     if options.ics is not None:
         return _calendar(options.ics, lots, household)
     for one in lots:
-        print(f"# {one.lot.line}" if one.lot.box is not None else lot_line(one.lot, household.plain_tables))
+        print(f"# {one.lot.line}" if one.lot.box is not None else _line_of(one.lot, household))
     for asked in household.to_answer():
         about = f"to answer: {asked.question}"
         if asked.text and asked.about != "kept":
@@ -250,6 +250,15 @@ def _export(options: given.Larder, household: Household) -> int:
         else:
             print(f"# {asked.text or f'lot {asked.id}'} ({about})")
     return 0
+
+
+def _line_of(lot: Lot, household: Household) -> str:
+    """What `import` reads, and what it cannot keep: a label is typed with its item."""
+    line = lot_line(lot, household.plain_tables)
+    if not lot.label:
+        return line
+    named = f" names {', '.join(lot.label_allergens)}" if lot.label_allergens else ""
+    return f"{line}  # its label{named}: after an import give it again, `calmlarder label --item N`"
 
 
 def _calendar(file: str, lots: "Sequence[KeptLot]", household: Household) -> int:

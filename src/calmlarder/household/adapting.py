@@ -51,7 +51,7 @@ class Answer(NamedTuple):
 def eaters_at_home(household: Household) -> Eaters:
     """Who eats by the settings of the home, and what is there."""
     home = household.settled()
-    there = grams_to_eat([one.lot for one in household.lots()]) if household.is_kept else {}
+    there = grams_to_eat([one.lot for one in household.lots()], home.avoid) if household.is_kept else {}
     return Eaters(profile=household.profile(), diet=home.diet, avoid=home.avoid, sure=home.tolerance, at_home=there)
 
 
@@ -61,13 +61,14 @@ def eaters_named(household: Household, seats: Seats, asked: Eaters) -> Eaters:
     Raises CannotGoOn for somebody who is not here.
     """
     table = eaters_at(household, seats, asked.sitting)
+    avoid = tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid))))
     return Eaters(
         profile=table_profile(table),
         sitting=asked.sitting,
         diet=min((one.diet for one in table), key=DIETS.index),
-        avoid=tuple(dict.fromkeys((*asked.avoid, *(one for eater in table for one in eater.avoid)))),
+        avoid=avoid,
         sure=asked.sure,
-        at_home=asked.at_home,
+        at_home=grams_to_eat([one.lot for one in household.lots()], avoid) if household.is_kept else {},
     )
 
 

@@ -4,7 +4,8 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.household.household import Household
-from calmlarder.household.kept_lots import KeptLot, Parked, kept, parked, parked_lines
+from calmlarder.household.kept_lots import KeptLot, Parked, parked_lines
+from calmlarder.household.larder import contents_of
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import RIGHT, Reading
 from calmlarder.larder.to_answer import Answers, ToAnswer
@@ -34,9 +35,8 @@ def answer(household: Household, number: int, given: Sequence[str]) -> Answered:
         raise _not_waiting(household, number)
     answers = _with(household, waiting, given)
     reading = _read_again(household, waiting, answers)
-    contents = [kept(_answered(lot)) for lot in reading.lots]
-    if reading.to_answer is not None:
-        contents = [parked(reading.to_answer, waiting.noted, answers)]
+    lots = {"lots": tuple(map(_answered, reading.lots)), "standing": tuple(map(_answered, reading.standing))}
+    contents = contents_of(reading.model_copy(update=lots), waiting.noted, answers)
     learnt = {said: foods for said, foods in answers.foods.items() if waiting.answers.foods.get(said) != foods and said}
     with household.store.as_one(f"answer {waiting.asked.text}"):
         ids = _replace(household, number, contents)

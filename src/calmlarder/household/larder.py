@@ -1,16 +1,19 @@
 """Lines that become lots, and lots that change: kept, written anew, moved, ended. Each change is one action."""
 
-from collections.abc import Callable, Sequence
-from typing import Any, Literal, NamedTuple
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
+from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, parked, still_as_seen
 from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import UNANSWERED, Reading
-from calmlarder.larder.to_answer import Answers, ToAnswer
+from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
+
+if TYPE_CHECKING:
+    from calmlarder.larder.reading import Reading
 
 Place = Literal["freezer", "fridge"]
 
@@ -27,7 +30,7 @@ def lots_to_cook(household: Household) -> list[Lot]:
     return lots
 
 
-def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
+def clear(readings: "Sequence[Reading]", source: str) -> tuple[list[Lot], list[Problem]]:
     """Lots of the lines that are clear, and for each other line what to write."""
     lots: list[Lot] = []
     problems: list[Problem] = []
@@ -44,6 +47,7 @@ def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Pro
             what = f"`{reading.text}` {asked}"
             remedy = f"write {names}" if names else "use another name"
             problems.append(Problem(where=source, what=what, remedy=remedy))
+            lots += reading.standing
     return lots, problems
 
 
@@ -55,7 +59,7 @@ class Kept(NamedTuple):
     problems: list[Problem]
 
 
-def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
+def keep_lines(household: Household, readings: "Sequence[Reading]") -> Kept:
     """Every line that says something, as one action: its lots, or the line itself where something must be answered.
 
     Lines that cannot be read at all are given back with their reason.
@@ -64,7 +68,7 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
     contents = [
         content
         for reading in readings
-        for content in _contents(household, reading)
+        for content in contents_of(reading, household.today)
         if not (content.get("always") and content["food"] in always)
     ]
     problems = [reading.problem for reading in readings if reading.problem is not None]
@@ -76,7 +80,7 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
     return _standing(household, ids, problems)
 
 
-def _taken_back(household: Household, readings: Sequence[Reading]) -> list[Problem]:
+def _taken_back(household: Household, readings: "Sequence[Reading]") -> list[Problem]:
     """What is no longer always there goes out of the list; a problem for what was not said to be there."""
     problems: list[Problem] = []
     for reading in readings:
@@ -90,12 +94,15 @@ def _taken_back(household: Household, readings: Sequence[Reading]) -> list[Probl
     return problems
 
 
-def _contents(household: Household, reading: Reading, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
-    """What the store keeps of a line."""
+def contents_of(reading: "Reading", noted: date, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
+    """What the store keeps of a line typed on a day: what must be answered of it, then its lots."""
     asked = reading.to_answer
     if reading.gone:
         return []
-    return [kept(lot) for lot in reading.lots] if asked is None else [parked(asked, household.today, answers)]
+    if asked is None:
+        return [kept(lot) for lot in reading.lots]
+    answers = answers.model_copy(update={"only": reading.only}) if reading.only else answers
+    return [parked(asked, noted, answers), *(kept(lot) for lot in reading.standing)]
 
 
 def _standing(household: Household, ids: Sequence[int], problems: Sequence[Problem] = ()) -> Kept:
@@ -117,7 +124,7 @@ def as_seen(household: Household, lot_id: int) -> Seen:
     return Seen(lot_id, next((row.content for row in rows if row.id == lot_id), None))
 
 
-def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
+def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
     """A lot becomes what a line says: its first lot, or the line to be answered; its other lots join the larder.
 
     Raises CannotGoOn for a lot that is not there or changed since it was seen, or a line that cannot be read.
@@ -126,7 +133,7 @@ def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
         raise CannotGoOn([reading.problem])
     if reading.gone:
         raise CannotGoOn([Problem(where=reading.where, what="names nothing to keep", remedy="write the line again")])
-    first, *others = _contents(household, reading)
+    first, *others = contents_of(reading, household.today)
     with household.store.transaction():
         now = as_seen(household, seen.id)
         if now.content is not None and now != seen:
@@ -135,8 +142,16 @@ def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
             raise CannotGoOn(
                 [Problem(where=f"item {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
             )
+        first = {**first, **_label_kept(now.content, first)}
         household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
     return _standing(household, [seen.id])
+
+
+def _label_kept(before: Mapping[str, Any] | None, now: Mapping[str, Any]) -> dict[str, Any]:
+    """The label of a lot that is still of the same food, as its packet is: only its line was written again."""
+    if before is None or before.get("food") != now.get("food") or not before.get("label"):
+        return {}
+    return {name: before[name] for name in ("label", "label_allergens", "label_triggers") if name in before}
 
 
 def remove_mistakes(household: Household, ones: Sequence[KeptLot]) -> None:

@@ -139,7 +139,7 @@ def ready_recipe(household: Household, evening: Evening, numbered: tuple[int, Ow
 
     from calmlarder.household.swapping import grams_to_eat
 
-    there = grams_to_eat(evening.lots)
+    there = grams_to_eat(evening.lots, evening.request.avoid)
     request, known = evening.request, household.plain_tables.food_by_id
     if request.minutes is not None and recipe.minutes is not None and recipe.minutes > request.minutes:
         return None

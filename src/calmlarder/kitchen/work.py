@@ -7,6 +7,7 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 import math
 import re
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each
@@ -19,6 +20,7 @@ from calmlarder.kitchen.wording import (
     filled,
     fried_eggs,
     granted_fats,
+    in_pans,
     own_words,
     says_done,
     sentence,
@@ -194,6 +196,7 @@ class _Kitchen:
         for one in cooked:
             if one in groups[0] or one not in new:
                 said = self._with_sign(said, one)
+        said = in_pans(said, self.pattern, self.fillings) if step.place == "pan" else said
         place = "oven" if step.place == "dish" else step.place
         waits = self._waits(step, groups[0])
         before = self.last_at.get(place)
@@ -237,7 +240,7 @@ class _Kitchen:
         if main and all(self._loose_egg(one) for one in main):
             return fried_eggs if self._laid_on_top(main[0].slot) else egg_instead
         if main and all(one.food.kind == "pulse" for one in main):
-            return warmed_pulses
+            return partial(warmed_pulses, main[0].food.name)
         return None
 
     def _laid_on_top(self, slot: str) -> bool:

@@ -1,5 +1,6 @@
 """A lot: one thing in the larder, how much of it there is, and how many days it has left."""
 
+from collections.abc import Iterable
 from datetime import date
 from typing import Literal
 
@@ -93,6 +94,17 @@ def lot_line(lot: Lot, tables: Tables) -> str:
     parts += [lot.condition] if lot.condition else []
     owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
     return f"{', '.join(parts)}, in the {lot.place}{owner}"
+
+
+def with_labels_of(lot: Lot, parts: Iterable[Lot]) -> Lot:
+    """What is made of several lots holds what their labels name."""
+    found = list(parts)
+    return lot.model_copy(
+        update={
+            "label_allergens": tuple(dict.fromkeys(one for part in found for one in part.label_allergens)),
+            "label_triggers": tuple(dict.fromkeys(one for part in found for one in part.label_triggers)),
+        }
+    )
 
 
 def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:

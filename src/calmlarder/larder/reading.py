@@ -9,10 +9,10 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.to_answer import NO_DAY, About, Answers, ToAnswer
+from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, Kept, urgency_of
 from calmlarder.matching.amounts import Amount
-from calmlarder.matching.dates import Dated
+from calmlarder.matching.dated import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
@@ -38,7 +38,6 @@ _FRESH_KINDS = frozenset({
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
-UNANSWERED = Answers()
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 NO_LONGER = "no longer always there"
@@ -68,6 +67,8 @@ class Reading(BaseModel):
     choices: tuple[str, ...] = ()  # what would answer, where it is no food
     gone: tuple[str, ...] = ()  # foods that are said to be no longer always there
     how: str = "none"  # how the amount was told: weighed, counted, guessed, none
+    standing: tuple[Lot, ...] = ()  # of the foods that are clear, where another of the line is asked about
+    only: tuple[str, ...] = ()  # the words that are asked about, where others stand
 
     @property
     def lot(self) -> Lot | None:
@@ -125,6 +126,7 @@ class LarderReader:
             )
         if line is None:
             return None
+        line = _what_is_open(line, answers)
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
             match = _match((), "ask", self._tables, line.candidates)
@@ -133,13 +135,27 @@ class LarderReader:
                 choices=(NO_DAY,),
             )  # fmt: skip
         if unclear:
-            outcome = "unknown" if all(part.named.outcome == "unknown" for part in unclear) else "ask"
-            match = _match((), outcome, self._tables, line.candidates)
-            return Reading(
-                text=line.text, where=where, match=match, lots=(), problem=None, said=unclear[0].said,
-                choices=self._nearest(unclear[0].said) if outcome == "unknown" else (),
-            )  # fmt: skip
+            return self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
+
+    def _unclear(self, line: LineRead, where: str, unclear: list[Part], which: tuple[int, Answers]) -> Reading:
+        """A line of which some food is not clear; the others stand, if their amounts are clear as well."""
+        said = unclear[0].said
+        rest = line._replace(parts=tuple(part for part in line.parts if part not in unclear))
+        clear = self._clear(rest, where, which) if rest.parts and said else None
+        stands = clear is not None and bool(clear.lots)
+        first = unclear[:1] if stands else unclear
+        outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
+        candidates = unclear[0].named.candidates if stands else line.candidates
+        question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
+        asked = Reading(
+            text=line.text, where=where, match=_match((), outcome, self._tables, candidates), lots=(), problem=None,
+            said=said, choices=self._nearest(said) if outcome == "unknown" else (),
+        )  # fmt: skip
+        if clear is None or not stands:
+            return asked
+        stand = {"standing": clear.lots, "names": clear.names, "assumed": clear.assumed}
+        return asked.model_copy(update={**stand, "question": question, "only": tuple(part.said for part in unclear)})
 
     def _nearest(self, said: str) -> tuple[str, ...]:
         """Names that are spelt most like words that are none."""
@@ -249,6 +265,12 @@ class LarderReader:
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,
         )
+
+
+def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
+    """The line without the foods that stand already."""
+    parts = tuple(part for part in line.parts if part.said in answers.only)
+    return line._replace(parts=parts) if parts else line
 
 
 def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:

@@ -11,7 +11,8 @@ NO_DAY = "without a day"
 class Answers(BaseModel):
     """What a cook said about one line: the foods its words mean, and whether an amount or a day may stand.
 
-    `amount` is `as told` where an amount out of proportion is right, `usual` where a usual pack is meant.
+    `amount` is `as told` where an amount out of proportion is right, `usual` where a usual pack is meant. `only` are
+    the words that are asked about where the other foods of the line are clear and stand already.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -19,6 +20,10 @@ class Answers(BaseModel):
     foods: dict[str, tuple[str, ...]] = {}
     amount: Literal["", "as told", "usual"] = ""
     no_day: bool = False
+    only: tuple[str, ...] = ()
+
+
+UNANSWERED = Answers()
 
 
 class ToAnswer(BaseModel):

@@ -21,7 +21,7 @@ _HEADING = re.compile(
     r"^(?:the )?(?:top|bottom|middle|lower|upper|veg|vegetable|salad|fruit|cheese|meat|fridge|freezer|cupboard|door"
     r"|back|front|pantry|larder|counter)"
     r"(?: (?:of (?:the )?)?(?:shelf|drawer|door|fridge|cupboard|freezer|box|rack|bin|bowl|crisper))?"
-    r"\s*(?:-|:)\s*(?=[a-z\d])"
+    r"(?:\s+-\s*|\s*-\s+|\s*:\s*)(?=[a-z\d])"  # `meat-free` is one word, and `meat - mince` has a heading
 )
 _GIVEN = re.compile(
     r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
@@ -76,7 +76,7 @@ _OPINION = re.compile(
     r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
     r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
-    r"|with sprouts?|w sprouts?|skin off|skin on|(?:left |still )?(?:on|off) (?:the )?bone|top and tailed)\b"
+    r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
 )
 
 

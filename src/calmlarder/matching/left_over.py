@@ -5,7 +5,7 @@ from itertools import zip_longest
 
 from rapidfuzz.distance import DamerauLevenshtein
 
-from calmlarder.matching.lexicon import PERCENT, Lexicon
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import (
     COLOURS,
     DECIDING,
@@ -17,20 +17,42 @@ from calmlarder.matching.notes import (
     SELF_MADE,
     is_note,
 )
+from calmlarder.matching.phrasing import PERCENT
 from calmlarder.matching.readings import Reading
 from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Token, Words
 from calmlarder.matching.words import words_of
+from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_NOT_RAW_IN_JARS = frozenset({
+    "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
+    "citrus", "herb",
+})  # fmt: skip
 
 
 def left_over(reading: Reading, words: Words) -> frozenset[str]:
     """The words left over that may make another food of it, so that it must be asked about."""
     food = words.lexicon.tables.food_by_id[reading.food]
-    return frozenset({*_states_left(reading, food, words), *_words_left(reading, food, words)} | _made(reading, words))
+    return frozenset(
+        {*_states_left(reading, food, words), *_words_left(reading, food, words), *_denied(food, words)}
+        | _made(reading, words)
+    )
+
+
+def _denied(food: Food, words: Words) -> Iterator[str]:
+    """What the line says to be free of, and the food holds: `meat-free balls` are no beef, and may be soya."""
+    held = {
+        *food.allergens,
+        *(["gluten"] if food.gluten != "no" else []),
+        *(["meat"] if food.diet == "omnivore" else []),
+    }
+    typed = [token.typed for token in words.tokens]
+    for before, word, after in zip_longest(typed, typed[1:], typed[2:]):
+        if word == "free" and after != "range" and told_by(before) & held:
+            yield before
 
 
 def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
@@ -42,8 +64,16 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue  # a soup comes in a tin as well
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
+    if _jarred(reading, food, words):
+        yield "jar"
     if "roast" in words.told and food.kind in {"nut", "seed", "pulse", "grain"}:
         yield "roast"  # a nut roast is no roasted nut
+
+
+def _jarred(reading: Reading, food: Food, words: Words) -> bool:
+    """Whether a jar is told of what is fresh: a jar of cherries is none of fresh ones."""
+    fresh = food.state == "raw" and food.kind in _NOT_RAW_IN_JARS and "jar" not in reading.takes
+    return fresh and any(token.typed == "jar" for token in words.tokens)
 
 
 def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:

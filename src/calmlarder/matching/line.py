@@ -7,18 +7,21 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.amounts import Amount, take_amount
 from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
-from calmlarder.matching.dates import Dated, UnreadDay, take_dates
+from calmlarder.matching.dated import Dated
+from calmlarder.matching.dates import UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.kinds import beside_its_food
 from calmlarder.matching.lacks import refuse_lacks
-from calmlarder.matching.lexicon import Lexicon, as_one
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
+from calmlarder.matching.name_index import as_one
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
+from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.several import parts_of
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.words import plain, words_of
@@ -57,6 +60,12 @@ _OF_A_PART = re.compile(
     r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
+)
+# The same the other way round: `slimy end`, `brown bits`.
+_A_PART_OF_IT = re.compile(
+    r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
+    r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
+    r"\s*(?:$|[,;.)]))\w+"
 )
 # What is left of a thing is no leftover: `leftover bit of ginger`.
 _LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
@@ -106,6 +115,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = plainly_put(rest)
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
@@ -118,7 +128,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
-    phrases, rest = take_phrases(_OF_A_PART.sub("", without_the_bad(rest)))
+    phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"

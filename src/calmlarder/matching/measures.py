@@ -36,7 +36,7 @@ _ALIASES = {
     "tupperware": "box",  "wedges": "wedge", "squeezes": "squeeze",
     "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
-    "tetrapak": "carton", "net": "bag", "baggie": "bag", "bagful": "bag",
+    "tetrapak": "carton", "sleeve": "packet", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
     "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet", "canister": "packet",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",

@@ -27,7 +27,8 @@ HARMLESS = frozenset({
     "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
     "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
-    "inoil", "inbrine", "inwater", "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+    "inoil", "inbrine", "inwater", "onbone", "offbone", "lean", "sized",
+    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
@@ -70,7 +71,13 @@ DISHES = frozenset({
     "krispy", "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn",
     "surprise", "thing",
     "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "bomb", "wonton", "roulade", "patty",
-    "loaf", "scramble",
+    "loaf", "scramble", "adobo", "sinigang", "caldereta", "kaldereta", "menudo", "afritada", "tinola", "sisig",
+    "jollof", "egusi", "moussaka", "stroganoff", "cacciatore", "chasseur", "fricassee", "rendang", "vindaloo",
+    "jalfrezi", "madras", "rogan", "dopiaza", "balti", "bhuna", "enchilada", "fajita", "quesadilla", "chimichanga",
+    "empanada", "tamale", "jambalaya", "gumbo", "chowder", "bisque", "minestrone", "stovies", "coddle", "potjie",
+    "bredie", "bobotie", "dauphinoise", "boulangere", "parmigiana", "ratatouille", "caponata", "pastitsio",
+    "tartiflette", "cassoulet", "ceviche", "escabeche", "cordon", "marsala", "piccata", "lollipop", "carcass",
+    "giblet", "foot", "feet",
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
 COLOURS = frozenset({

@@ -30,6 +30,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
 
 
@@ -82,13 +83,15 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if counts and amount.measure in (*CONTAINERS, "tray", "sack") and amount.number.typical > _MOST_BOXES:
         amount = amount._replace(measure=None)  # `30 eggs, tray`
     plural = any(
-        set(token.words) & takes and found[0] != token.typed and found[0].endswith("s")
+        set(token.words) & takes - _NO_COUNT and found[0] != token.typed and found[0].endswith("s")
         for token, found in zip(tokens, typed, strict=True)
     )
+    in_pack = False
     if amount.measure is None and amount.grams is None and named.foods:
         amount = amount._replace(measure=_measure_named(takes, named.foods[0], lexicon))
+        in_pack = amount.measure in {"jar", "tin", "can"}
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
-    several = plural and (amount.how == "none" or amount.share or unnumbered)
+    several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     return Part(rest, named, amount, (), said=said)
 
@@ -162,7 +165,7 @@ def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
     for food in named.foods[:1]:
         for word in sorted(takes & SOFT):
             fewer = takes - {word}
-            if any(core <= fewer for core in lexicon.cores[food]):
+            if any(core <= fewer for core in lexicon.cores(food)):
                 takes = fewer
     return takes
 

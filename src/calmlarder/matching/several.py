@@ -23,6 +23,7 @@ from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, i
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
+from calmlarder.matching.unclear_piece import counted_apart, is_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
@@ -50,6 +51,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if kinds:
         return kinds
     whole = name_part(text, hints, lexicon)
+    if not brackets and (counted := counted_apart(text, hints, lexicon)):
+        return counted
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
@@ -77,7 +80,10 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         first = name_part(head, hints, lexicon)
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
-    return [_explained(text, brackets, hints, lexicon) or whole]
+    explained = _explained(text, brackets, hints, lexicon)
+    if explained is None and not brackets:
+        return some_clear(text, hints, lexicon) or [whole]
+    return [explained or whole]
 
 
 def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
@@ -112,6 +118,7 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
         pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
     found: list[Part] = []
+    strange = False
     for piece in dishes_left_over(pieces):
         if piece.split()[0] in WITH:
             return []
@@ -129,9 +136,12 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if beside:
             found += beside
         elif found and part.named.outcome == "unknown" and not _says_food(piece, lexicon):
+            strange |= is_strange(piece, lexicon)
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")  # a note on what stands before it
         else:
             return []
+    if strange and len(found) > 1:
+        return []  # one of a list is not known: it is asked about
     bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
 

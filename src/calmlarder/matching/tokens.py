@@ -11,6 +11,13 @@ from calmlarder.matching.states import FITS
 _NOT_BEFORE = {"tom": frozenset({"yum", "yam", "kha", "ka", "collins"})}  # soups and a drink, and no tomatoes
 
 
+# What pasta is made of besides white flour.
+_KINDS_OF_PASTA = frozenset({
+    "wholemeal", "wholegrain", "whole", "grain", "wheat", "brown", "gluten", "free", "lentil", "chickpea", "corn",
+    "maize", "spelt", "pea", "buckwheat",
+})  # fmt: skip
+
+
 class Token(NamedTuple):
     """A word of a line: as typed, and the known words it stands for."""
 
@@ -61,6 +68,18 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
         else:
             slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
+    return _as_pasta(found, lexicon)
+
+
+def _as_pasta(tokens: list[Token], lexicon: Lexicon) -> tuple[Token, ...]:
+    """The words with `pasta` for a shape of it that a word of its kind stands beside: `wholemeal penne`, `penne gf`."""
+    found = list(tokens)
+    for at, token in enumerate(tokens):
+        if token.typed in lexicon.shapes:
+            beside = (*tokens[max(0, at - 2) : at], *tokens[at + 1 : at + 2])
+            kinds = frozenset(word for one in beside for word in one.words if word in _KINDS_OF_PASTA)
+            if kinds and not lexicon.is_name(kinds | {token.typed}):
+                found[at] = token._replace(words=("pasta",))
     return tuple(found)
 
 

@@ -7,9 +7,13 @@ from calmlarder.larder.reading import Reading
 
 
 def match_object(reading: Reading) -> dict[str, Any]:
-    """The answer of `match --json` for one line: the first food at its top level, all of them in `lots`."""
-    lots = [_lot_object(lot, name) for lot, name in zip(reading.lots, reading.names, strict=not reading.gone)]
-    first = lots[0] if lots else dict.fromkeys(_LOT_KEYS)
+    """The answer of `match --json` for one line: the first food at its top level, all of them in `lots`.
+
+    Where one food of several is asked about, `outcome` tells that of it, and `lots` holds those that stand.
+    """
+    told = reading.lots or reading.standing
+    lots = [_lot_object(lot, name) for lot, name in zip(told, reading.names, strict=not reading.gone)]
+    first = lots[0] if reading.lots else dict.fromkeys(_LOT_KEYS)
     return {
         "text": reading.text,
         "outcome": reading.match.outcome,

@@ -215,6 +215,11 @@ def said(name: str, misleading: Mapping[str, set[Held]]) -> set[str]:
     return found - denied
 
 
+def told_by(word: str) -> set[Held]:
+    """What one word tells of: `dairy` of milk, `prawns` of crustaceans; nothing where it tells of none."""
+    return _TOLD_BY.get(_singular(word.casefold()), set())
+
+
 # What each word, or two in a row, tell of.
 _TOLD_BY: dict[str, set[Held]] = {}
 for _held_by_it, _phrases in WORDS.items():

@@ -1,0 +1,42 @@
+"""Phrases that people put another way, written the way names have them."""
+
+import re
+
+PERCENT = "percent"
+_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
+_PACKED_IN = re.compile(
+    r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
+    r"(oil|brine|water|juice|syrup|vinegar)\b"
+)
+_ON_BONE = re.compile(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (?:the |its )?bones?(?: in| on)?)\b")
+_OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
+# Cream of wheat, of tartar or of mushroom soup is no cream.
+_CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
+_JARS = r"(jars?|tins?|cans?|pouch(?:es)?|cartons?)"
+_IN_BRACKET = re.compile(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
+_IN_JAR = re.compile(rf"(?<=[a-z]) (?:in|from) (?:an? |the )?{_JARS}\b(?! of\b)")
+# Herbs stand in it, whatever it once held.
+_IN_WATER = re.compile(
+    r"\b(?:in|sitting in|standing in) (?:an? |the )?(?:jar|glass|mug|jug|vase|cup|tumbler)(?: of water)\b"
+)
+
+
+def one_word(text: str) -> str:
+    """A plain text, of a line or a name, with what makes another food of a word in one word with it.
+
+    Garlic in oil is no garlic oil, 2% milk is another milk, and cream of wheat is no cream.
+    """
+    if " in " in text:
+        text = _PACKED_IN.sub(r"in\1", text)
+    if "bone" in text:
+        text = _OFF_BONE.sub("offbone", _ON_BONE.sub("onbone", text))
+    if "cream of" in text:
+        text = _CREAM_OF.sub("creamof ", text)
+    return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", text) if "%" in text else text
+
+
+def plainly_put(text: str) -> str:
+    """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`."""
+    text = _IN_WATER.sub(" ", text)
+    text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
+    return _IN_JAR.sub(r" \1", text)
