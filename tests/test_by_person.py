@@ -117,3 +117,39 @@ def test_a_plan_serves_apart_what_only_one_tolerates(home: Home) -> None:
     assert figure("chickpeas-boiled", "gos")[0] * part["grams"] / 100 <= 2.0
     loads = {one["who"]: one["loads_g"]["oligosaccharides"] for one in dinner["portions"]}
     assert loads["kit"] <= 0.5 < loads["me"]
+
+
+def test_the_limit_of_a_food_is_told_for_each_and_for_the_dish_they_share(home: Home) -> None:
+    """Kit, in elimination, bears 0.30 g of GOS of one food, I 2 g; kit gets 0.6 of 1.6 of a dish."""
+    told = home.run("limit", "boiled chickpeas", "--for", "me,kit")
+    mine, kits = told["people"]
+    assert mine["grams_weighed"] == home.run("limit", "boiled chickpeas")["grams_weighed"]
+    assert kits["grams_weighed"] * figure("chickpeas-boiled", "gos")[0] / 100 <= 0.305
+    assert mine["grams_weighed"] > 3 * kits["grams_weighed"]
+    shared = told["shared"]
+    assert (shared["first"], shared["grams_weighed"]) == ("kit", int(kits["grams_weighed"] * 1.6 / 0.6))
+    plate = ("plate", "--weighed", "--for", "me,kit")
+    assert home.run(*plate, f"{shared['grams_weighed']} g boiled chickpeas")["fits"] is True
+    assert home.run(*plate, f"{shared['grams_weighed'] + 9} g boiled chickpeas", status=3)["fits"] is False
+
+
+def test_a_food_that_one_does_not_eat_is_shared_by_the_others_and_an_allergen_by_nobody(home: Home) -> None:
+    told = home.run("limit", "eggs", "--for", "me,kit")
+    assert told["people"][1]["not_eaten"] == "is not vegan"
+    assert told["shared"]["by"] == ["me"]
+    home.run("people", "set", "kit", "--diet", "omnivore", "--avoid", "eggs")
+    told = home.run("limit", "eggs", "--for", "me,kit")
+    assert "eggs" in told["people"][1]["not_eaten"]
+    assert told["shared"]["by"] == []
+
+
+def test_a_swap_for_two_is_one_that_both_may_eat(home: Home) -> None:
+    alone = home.run("swap", "milk")["substitutes"]
+    both = home.run("swap", "milk", "--for", "me,kit")["substitutes"]
+    foods = [part["food"] for one in both for part in one["parts"]]
+    assert foods
+    assert all(diet(food) == 0 for food in foods)
+    assert any(diet(part["food"]) > 0 for one in alone for part in one["parts"])
+    home.run("people", "set", "kit", "--never", foods[0].replace("-", " "))
+    left = home.run("swap", "milk", "--for", "me,kit", status=None)["substitutes"]
+    assert foods[0] not in [part["food"] for one in left for part in one["parts"]]

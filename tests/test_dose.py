@@ -139,7 +139,7 @@ def test_the_page_for_the_dietitian_says_what_was_eaten_scored_and_concluded(
         assert "<script" not in text
     else:
         assert r"\<calm\> \| day" in text
-    for said in ("0.5", "blackberry", "all doses eaten", "2 g", "challenge"):
+    for said in ("0.5", "blackberries", "all doses eaten", "2 g", "challenge"):
         assert said in text
     home.run(day + timedelta(days=3), "challenge", "page", "--out", str(file))  # its own file may be written anew
 

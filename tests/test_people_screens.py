@@ -12,7 +12,8 @@ from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.history.felt import Scores
-from calmlarder.household.challenges import courses, status
+from calmlarder.household.challenge_status import status
+from calmlarder.household.challenges import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, people
 from calmlarder.intake.eaten import ME
@@ -174,7 +175,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
-        assert "3 calm days come first" in str(app.screen.query_one("#challenge", Static).render())
+        assert "3 calm days come before a dose" in str(app.screen.query_one("#challenge", Static).render())
         await pilot.press("s")
         await pilot.pause()
         assert isinstance(app.screen, ScoreForm)

@@ -10,8 +10,8 @@ from calmlarder.commands import given
 from calmlarder.commands.days import felt_of
 from calmlarder.commands.inputs import food_named, household_of, person
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.household import challenges
-from calmlarder.household.challenge_start import Start, begin
+from calmlarder.household import challenge_status, challenges
+from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import KEYS, QUESTIONS
@@ -20,6 +20,8 @@ from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, Cha
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render import challenge_text, course_history, course_text
+from calmlarder.render.challenge_day import passed_words, today_text
+from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
@@ -75,23 +77,24 @@ def start(options: given.Start) -> int:
         food = food_named(options.food, "--food", household.tables) if options.food else None
         how = Start(past_moment_of(options), food, options.control)
         today, bars = begin(household, who, challenge, yes, how)
-    if options.json:
-        shown = {
-            "started": not bars,
-            "bars": challenge_text.bars_object(bars),
-            "today": course_text.today_object(today),
-        }
-        print(json.dumps(shown, ensure_ascii=False, indent=2))
-    else:
-        print(challenge_text.bars_text(bars) if bars else course_text.today_text(today))
+    shown = {"started": not bars, "bars": challenge_text.bars_object(bars), "today": course_text.today_object(today)}
+    _show(options, shown, challenge_text.bars_text(bars) if bars else today_text(today))
     return 3 if bars else 0
+
+
+def control(options: given.Challenge) -> int:
+    """First a day to compare, in a challenge that has no dose yet. Raises CannotGoOn where it has."""
+    with household_of(options) as household:
+        found = compare_first(household, person(options.who, "--who"), past_moment_of(options))
+    _show(options, course_text.today_object(found), today_text(found))
+    return 0
 
 
 def today(options: given.Challenge) -> int:
     """What to eat today, and why."""
     with household_of(options) as household:
         found = challenges.today(household, person(options.who, "--who"))
-    _show(options, course_text.today_object(found), course_text.today_text(found))
+    _show(options, course_text.today_object(found), today_text(found))
     return 0
 
 
@@ -109,8 +112,8 @@ def score(options: given.Score) -> int:
         _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
         return 0
     words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
-    words += [course_text.passed_words(scored.passed)] if scored.passed else []
-    _show(options, course_text.scored_object(scored), "\n".join([*words, course_text.today_text(scored.today)]))
+    words += [passed_words(scored.passed)] if scored.passed else []
+    _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))
     return 0
 
 
@@ -119,7 +122,7 @@ def skip(options: given.Because) -> int:
     with household_of(options) as household:
         done = challenges.skip(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
     shown = course_text.today_object(done.today) | {"red_flags": [flag.flag for flag in done.flags]}
-    _show(options, shown, see_a_doctor(done.flags) if done.flags else course_text.today_text(done.today))
+    _show(options, shown, see_a_doctor(done.flags) if done.flags else today_text(done.today))
     return 0
 
 
@@ -127,9 +130,9 @@ def stop(options: given.Because) -> int:
     """End it before its end."""
     with household_of(options) as household:
         course = challenges.stop(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
-    name, flags = course_text.name_of(course.challenge), red_flags(course.why_stopped)
+    name, flags = name_of(course.challenge), red_flags(course.why_stopped)
     words = f"The challenge of {name} is stopped. Nothing is concluded from it, and you may begin again."
-    words = f"{words}\n{see_a_doctor(flags) if flags else course_text.CARE}"
+    words = f"{words}\n{see_a_doctor(flags) if flags else CARE}"
     shown = {"stopped": course.challenge, "why": course.why_stopped, "red_flags": [flag.flag for flag in flags]}
     _show(options, shown, words)
     return 0
@@ -138,7 +141,7 @@ def stop(options: given.Because) -> int:
 def status(options: given.Challenge) -> int:
     """Where one is, what was found, what comes next."""
     with household_of(options) as household:
-        found = challenges.status(household, person(options.who, "--who"))
+        found = challenge_status.status(household, person(options.who, "--who"))
     _show(options, course_text.status_object(found), course_text.status_text(found))
     return 0
 

@@ -3,10 +3,12 @@
 import json
 
 from calmlarder.commands import given
-from calmlarder.commands.inputs import food_named, household_of, tolerance_of
+from calmlarder.commands.inputs import food_named, household_of, seats_of, tolerance_of
+from calmlarder.household.household import Household
 from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.limit import limit_of
-from calmlarder.render.limit_text import limit_object, limit_text
+from calmlarder.render.limit_text import limit_object, limit_text, table_limit_object, table_limit_text
+from calmlarder.tables.rows import Food
 
 
 def limit(options: given.Limit) -> int:
@@ -24,9 +26,27 @@ def limit(options: given.Limit) -> int:
             print(f"{food.name}: no figure is known for its {component_words(unknown)}, so no limit can be told.")
         return 3
     with household:
+        if options.eaters is not None:
+            return _at_table(options, household, food)
         answer = limit_of(food, profile.at(options.sitting), tables, tolerance_of(options, household))
     if options.json:
         print(json.dumps(limit_object(answer), ensure_ascii=False))
     else:
         print(limit_text(answer, profile.name, tables), end="")
+    return 0
+
+
+def _at_table(options: given.Limit, household: Household, food: Food) -> int:
+    """The amounts of each who is named, and of a dish that they share."""
+    from calmlarder.household.table import eaters_at
+    from calmlarder.intake.limit_at_table import limits_at_table
+
+    seats = seats_of(options)
+    assert seats is not None
+    eaters = eaters_at(household, seats, options.sitting)
+    answer = limits_at_table(food, eaters, options.sitting, household.tables, tolerance_of(options, household))
+    if options.json:
+        print(json.dumps(table_limit_object(answer), ensure_ascii=False))
+    else:
+        print(table_limit_text(answer, household.tables), end="")
     return 0

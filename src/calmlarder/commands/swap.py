@@ -5,9 +5,10 @@ from decimal import Decimal
 from pathlib import Path
 
 from calmlarder.commands import given
-from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, tolerance_of
+from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, seats_of, tolerance_of
 from calmlarder.household.larder import lots_to_cook
-from calmlarder.household.swapping import Swaps, grams_to_eat, swaps
+from calmlarder.household.swapping import Swaps, asked_for, grams_to_eat, swaps
+from calmlarder.household.table import eaters_at
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.swaps.dish import Dish, dish_of, usual_grams
 from calmlarder.swaps.model import MOST_GRAMS, Asked
@@ -41,6 +42,9 @@ def swap(options: given.Swap) -> int:
             at_home=grams_to_eat(lots, eating.avoid),
             only_at_home=options.from_larder,
         )
+        seats = seats_of(options)
+        if seats is not None:
+            asked = asked_for(asked, eaters_at(household, seats, options.sitting))
         found = swaps(household, asked, dish, plate.beside if plate else ())
     return _show(found, plate, options.json)
 

@@ -43,6 +43,22 @@ def begin(
     return today(household, who), ()
 
 
+def compare_first(household: Household, who: str, at: datetime) -> Today:
+    """A day to compare before the first dose of the challenge that goes on. Raises CannotGoOn where that is too late.
+
+    What was scored so far counts.
+    """
+    going = [one for one in courses(household, who) if one.is_open]
+    if not going or going[-1].eaten:
+        what = "a comparison day comes before the first dose" if going else "none is going on"
+        remedy = "go on as it is" if going else "`calmlarder challenge start GROUP --control` begins one with it"
+        raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
+    if not going[-1].wants_control:
+        wanted = Event(at=at, who=who, kind="wants_control", challenge=going[-1].challenge)
+        keep_events(household.store, [wanted], "compare a day first")
+    return today(household, who)
+
+
 class Start(NamedTuple):
     """How a challenge is begun: with which food (None for the first that fits), with a control day or without."""
 
@@ -58,7 +74,7 @@ def _may_begin(household: Household, person: Person, challenge: Challenge) -> No
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
     going = [one for one in courses(household, person.name) if one.is_open]
     if going:
-        what = f"that of {_plain(going[-1].challenge)} is still going on; one group at a time tells which food it was"
+        what = f"that of {_plain(going[-1].challenge)} is still going on; tried one by one, groups can be told apart"
         remedy = "go on with it, or `calmlarder challenge stop` ends it first"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
 from calmlarder.household.diary import feel
@@ -10,21 +10,23 @@ from calmlarder.household.household import Household
 from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import RED_FLAG, asks_for_weight, weight_lost_words
+from calmlarder.household.warning_signs import weight_lost_words
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.own_profile import BASE
+from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.reintroduction.clock import Clock, clock
 from calmlarder.reintroduction.course import Standing, days_ahead, standing
 from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
-from calmlarder.reintroduction.ladders import Challenge, group_of, order
-from calmlarder.reintroduction.red_flags import RedFlag, red_flags
-from calmlarder.store.logs import events, felt_since, first_entry, keep_events
+from calmlarder.reintroduction.ladders import Challenge, group_of
+from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
+from calmlarder.store.logs import events, felt_since, keep_events
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
-_RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
+FOUND = "challenge"  # says who found a limit
+_SETTLES_DAYS = 7  # after a reaction: ours
 _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
     "wheat": ("core",),
     "onion": ("fresh", "other"),
@@ -33,7 +35,10 @@ _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
 
 
 class Today(NamedTuple):
-    """What a day asks of one person: `grams` of `food` hold the dose, where one is due; None without a challenge."""
+    """What a day asks of one person: `grams` of `food` hold the dose, where one is due; None without a challenge.
+
+    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag.
+    """
 
     who: Person
     course: Course | None
@@ -41,18 +46,7 @@ class Today(NamedTuple):
     food: Food | None = None
     grams: float | None = None
     foods: tuple[ChallengeFood, ...] = ()
-
-
-class Status(NamedTuple):
-    """Where somebody is: elimination's clock, the challenge that goes on, what was found, what comes next."""
-
-    who: Person
-    today: Today
-    clock: Clock | None
-    courses: tuple[Course, ...]
-    left: tuple[Challenge, ...]
-    retest: tuple[Challenge, ...]
-    weight_due: bool = False  # a month after it was said last
+    last: tuple[Course, Standing] | None = None
 
 
 class Scored(NamedTuple):
@@ -93,10 +87,10 @@ def scores(household: Household, who: str) -> dict[date, int]:
 def today(household: Household, who: str) -> Today:
     """What today asks for; a challenge that has come to its end is concluded first."""
     person = person_of(household, who)
-    found = [one for one in courses(household, who) if one.is_open]
-    if not found:
-        return Today(person, None, None)
-    course, by_day = found[-1], scores(household, who)
+    found, by_day = courses(household, who), scores(household, who)
+    if not found or not found[-1].is_open:
+        return Today(person, None, None, last=_just_ended(found, by_day, household.today))
+    course = found[-1]
     stands = standing(course, by_day, household.today)
     if stands.what == "finished":
         _conclude(household, course, stands)
@@ -110,6 +104,14 @@ def today(household: Household, who: str) -> Today:
     return Today(person, course, stands, food, grams, foods)
 
 
+def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -> tuple[Course, Standing] | None:
+    if not found:
+        return None
+    last = found[-1]
+    is_new = last.concluded is not None and today - last.concluded <= timedelta(days=_SETTLES_DAYS)
+    return (last, standing(last, by_day, today)) if is_new or last.why_stopped == RED_FLAG else None
+
+
 def _conclude(household: Household, course: Course, stands: Standing) -> None:
     """The limit that was found is kept with the person, as one action with the end of the challenge."""
     limit = stands.reckoning.own_limit_g
@@ -119,12 +121,25 @@ def _conclude(household: Household, course: Course, stands: Standing) -> None:
     person = person_of(household, course.who)
     with household.store.as_one(f"conclude {course.challenge}"):
         keep_events(household.store, [event], f"conclude {course.challenge}")
-        if risk is not None:  # else what elimination holds goes on
+        if risk is None:  # what elimination holds goes on, and what an earlier try found no longer counts
+            _forget(household, person, course.challenge)
+        else:
             own = OwnLimit(
-                component=group_of(course.challenge), grams=limit, on=household.today, said_by="challenge",
+                component=group_of(course.challenge), grams=limit, on=household.today, said_by=FOUND,
                 source=course.challenge, classes=_CLASSES.get(course.challenge, ()), risk=round(risk, 4),
             )  # fmt: skip
             change(household, course.who, {"own_limits": [one.model_dump() for one in with_limit(person, own)]})
+
+
+def _forget(household: Household, person: Person, challenge: Challenge) -> None:
+    """Without the limit that an earlier challenge of theirs found; what somebody said stays."""
+    kept = [one for one in person.own_limits if (one.said_by, one.source) != (FOUND, challenge)]
+    if len(kept) == len(person.own_limits):
+        return
+    values: dict[str, Any] = {"own_limits": [one.model_dump() for one in kept]}
+    if not kept and person.profile == OWN:
+        values["profile"] = BASE
+    change(household, person.name, values)
 
 
 def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), has_eaten: bool = True) -> Scored:
@@ -242,34 +257,3 @@ def _going(household: Household, who: str) -> Course:
             ]
         )
     return going[-1]
-
-
-def status(household: Household, who: str) -> Status:
-    """Where somebody is, and what comes next."""
-    now = today(household, who)
-    person, done = now.who, courses(household, who)
-    tick = clock_of(household, person)
-    concluded = [one for one in done if one.concluded is not None]
-    tried = {one.challenge for one in concluded}
-    left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried)
-    retest, due = _to_retest(household.today, concluded, person), asks_for_weight(person, household.today)
-    return Status(person, now, tick, done, left, retest, due)
-
-
-def clock_of(household: Household, person: Person) -> Clock | None:
-    """Elimination's clock; from the first entry of somebody's log where nobody said when it began. None without."""
-    if person.phase != "elimination" or not household.is_kept:
-        return None
-    since = person.since or first_entry(household.store, person.name)
-    return None if since is None else clock(since, household.today, scores(household, person.name))
-
-
-def _to_retest(day: date, concluded: Sequence[Course], person: Person) -> tuple[Challenge, ...]:
-    """Groups of which nothing above elimination was tolerated, three months after the last try."""
-    last = {one.challenge: one for one in concluded}
-    found = {own.source for own in person.own_limits}
-    return tuple(
-        challenge
-        for challenge, one in last.items()
-        if challenge not in found and one.concluded and day - one.concluded >= timedelta(days=_RETEST_DAYS)
-    )

@@ -11,6 +11,7 @@ from calmlarder.household.settings import NUMBERS, PERSONS, people_of
 from calmlarder.household.warning_signs import with_weight
 from calmlarder.intake.eaten import EVERYONE, ME
 from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -18,6 +19,7 @@ MOST_PEOPLE = 12  # at one table, and in one home: ours
 # What of me is a setting of the home, which holds for all who share a dish where nobody is named.
 _AT_HOME = {"diet": "diet", "avoid": "avoid", "never": "never", "disliked": "dislike", "profile": "profile"}
 _FIELDS = {"protein_g": "protein, g", "weight_kg": "weight, kg", "age": "age, years", "appetite": "appetite, usual 1"}
+_BY_LIMITS = {"elimination", "reintroduction"}  # phases in which one eats by the limits of elimination
 _NO_NAMES = {EVERYONE, "guest", "guests", "nobody"}
 
 
@@ -63,8 +65,12 @@ def add(household: Household, name: str, values: Mapping[str, Any]) -> Person:
 def change(household: Household, name: str, values: Mapping[str, Any]) -> Person:
     """Somebody as they are now. Raises CannotGoOn for what cannot be."""
     new = changed(household, person_of(household, name), values)
-    _keep(household, [new if one.name == name else one for one in people(household)], f"set {name}")
+    _keep(household, [new if one.name == name else one for one in people(household)], f"change {_whose(name)}")
     return new
+
+
+def _whose(name: str) -> str:
+    return "what holds for you" if name == ME else f"what holds for {name}"
 
 
 def remove(household: Household, name: str) -> None:
@@ -92,6 +98,8 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
         raise CannotGoOn(faults) from None
     if values.get("weight_kg") is not None and new.weight_kg is not None:
         new = new.model_copy(update={"weighed": with_weight(person, new.weight_kg, household.today)})
+    if new.phase in _BY_LIMITS and new.phase != person.phase and new.profile == NO_LIMITS:
+        new = new.model_copy(update={"profile": BASE})  # nobody is in elimination without its limits
     if new.profile == OWN and not new.own_limits:
         remedy = f'finish a challenge, or `calmlarder people set {new.name} --limit "gos 1" --said-by "my dietitian"`'
         raise CannotGoOn([Problem(where="profile", what="no limits of their own are kept yet", remedy=remedy)])

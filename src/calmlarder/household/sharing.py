@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from calmlarder.household.household import Household
+from calmlarder.household.since_then import refuse_left_out
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import ADAPTED, COOKED_LAST, PLANNED, PROPOSED
@@ -21,7 +22,8 @@ if TYPE_CHECKING:
 
 from pathlib import Path
 
-from calmlarder.household.challenges import courses, scores, status
+from calmlarder.household.challenge_status import status
+from calmlarder.household.challenges import courses, scores
 from calmlarder.household.diary import days
 from calmlarder.household.write_out import write_out
 from calmlarder.reintroduction.course import standing
@@ -41,9 +43,13 @@ def sheet_of(household: Household, what: What, number: int = 1) -> "Sheet":
     from calmlarder.render import sheet
 
     if what == "dinner":
-        return sheet.dinner_sheet(_last_dinner(household, number))
+        dinner = _last_dinner(household, number)
+        refuse_left_out(household, [dinner], "tonight")
+        return sheet.dinner_sheet(dinner)
     if what == "plan":
-        return sheet.plan_sheet(last_plan(household), household.tables)
+        planned = last_plan(household)
+        refuse_left_out(household, [one.dinner for one in planned.sittings if one.dinner is not None], "plan")
+        return sheet.plan_sheet(planned, household.tables)
     if what == "shopping":
         return sheet.shopping_sheet(last_plan(household))
     if what == "recipe":
@@ -143,6 +149,7 @@ def page_of(household: Household, who: str) -> Page:
     found = tuple((one, standing(one, by_day, household.today)) for one in courses(household, who))
     first = min((one.started for one, _ in found), default=household.today)
     count = min(_MOST_DAYS, (household.today - first).days + 1 + _WEEK)
+    names = household.plain_tables.food_by_id
     return Page(
         who=who,
         phase=now.who.phase or "not said",
@@ -151,6 +158,7 @@ def page_of(household: Household, who: str) -> Page:
         courses=found,
         limits=now.who.own_limits,
         days=days(household, count, who),
+        foods={one.food: names[one.food].name for one, _ in found if one.food in names},
     )
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from calmlarder.checks.swap import verify
 from calmlarder.household.household import Household
 from calmlarder.intake.plate import Serving
+from calmlarder.intake.table import Eater, table_profile
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.render.swap_text import swap_object
@@ -15,7 +16,7 @@ from calmlarder.swaps.dish import Dish, dish_of
 from calmlarder.swaps.model import MOST_GRAMS, Answer, Asked
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
-from calmlarder.tables.vocabulary import Allergen
+from calmlarder.tables.vocabulary import DIETS, Allergen
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -52,6 +53,19 @@ def swaps(household: Household, asked: Asked, dish: Dish | None = None, beside: 
     alone = [answer.model_copy(update={"substitutes": (one,)}) for one in answer.substitutes]
     held = tuple(one.substitutes[0] for one in alone if not faults_of(one))
     return Swaps(answer.model_copy(update={"substitutes": held}), tables, faults)
+
+
+def asked_for(asked: Asked, eaters: Sequence[Eater]) -> Asked:
+    """The same for those who are named: everybody's limits, diets and allergens; grams are of an equal share."""
+    diet = min((asked.diet, *(one.diet for one in eaters)), key=DIETS.index)
+    return asked.model_copy(
+        update={
+            "profile": table_profile(eaters),
+            "diet": diet,
+            "avoid": tuple(dict.fromkeys((*asked.avoid, *(one for eater in eaters for one in eater.avoid)))),
+            "never": tuple(dict.fromkeys((*asked.never, *(food for eater in eaters for food in eater.never)))),
+        }
+    )
 
 
 def swaps_at_home(

@@ -4,7 +4,7 @@ from datetime import date, datetime, time, timedelta
 
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person, Weighed
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
 from calmlarder.store.logs import events, felt_since
 
 # Without meaning to: the agreed specification, after the AGA clinical practice update 2022 (recalled).
@@ -40,7 +40,6 @@ def asks_for_weight(person: Person, today: date) -> bool:
 
 
 LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
-RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
 
 
 def told_of(household: Household, person: Person) -> tuple[str, ...]:

@@ -20,6 +20,7 @@ from calmlarder.kitchen.wording import (
     filled,
     fried_eggs,
     granted_fats,
+    in_pans,
     own_words,
     says_done,
     sentence,
@@ -195,6 +196,7 @@ class _Kitchen:
         for one in cooked:
             if one in groups[0] or one not in new:
                 said = self._with_sign(said, one)
+        said = in_pans(said, self.pattern, self.fillings) if step.place == "pan" else said
         place = "oven" if step.place == "dish" else step.place
         waits = self._waits(step, groups[0])
         before = self.last_at.get(place)

@@ -55,7 +55,7 @@ def beside_its_food(text: str, lexicon: Lexicon) -> str:
 def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     """Where the piece begins with which a bracket behind it makes a name (`milk (oat)`); -1 where it makes none."""
     inside = bare_words(found[1])
-    at = max((split.end() for split in SPLIT.finditer(text, 0, found.start())), default=0)
+    at = max((split.end() for split in SPLIT.finditer(text[: found.start()])), default=0)
     name = " ".join((*inside, *bare_words(text[at : found.start()])))
     return at if name in lexicon.spelt and 0 < len(inside) < _LONG_BRACKET and not set(inside) <= FITS.keys() else -1
 

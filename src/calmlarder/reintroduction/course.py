@@ -42,7 +42,8 @@ class Tried(NamedTuple):
 class Standing(NamedTuple):
     """What a day asks for. `dose_g` is today's (g of the group), or the next; `baseline` the mean score that counts.
 
-    `wash_out` are the scores of the wash-out that goes on, today's among them; `ended` says why the ladder is at its
+    `wash_out` are the scores of the wash-out that goes on, today's among them, and `is_settled` says whether they are
+    calm enough for the next dose; `ended` says why the ladder is at its
     end, and then `reckoning` what it says.
     """
 
@@ -54,6 +55,7 @@ class Standing(NamedTuple):
     wash_out: tuple[int, ...]
     ended: Ended | None
     reckoning: Reckoning
+    is_settled: bool = False
 
 
 def standing(course: Course, scores: Mapping[date, int], today: date) -> Standing:
@@ -63,12 +65,15 @@ def standing(course: Course, scores: Mapping[date, int], today: date) -> Standin
     days = counted(tried)
     reckoning = reckon(group_of(course.challenge), days, ladder)
     dose_g, is_repeat, ended = _next_dose(ladder, tried, reckoning)
+    if is_repeat and tried[-1].result == "calm" and washed_from is None:  # a lower dose comes again, from a calm gut
+        washed_from = tried[-1].eaten.on + timedelta(days=ladder.every_days)
     wash = tuple(scores[day] for day in _days(washed_from, today) if day in scores) if washed_from else ()
 
     with_today = (*wash, scores[today]) if washed_from and today in scores else wash
 
     def here(what: What, dose: float | None = dose_g) -> Standing:
-        return Standing(what, tried, dose, baseline, is_repeat, with_today, ended, reckoning)
+        calm = what == "wash-out" and _settled(with_today, baseline) is not None
+        return Standing(what, tried, dose, baseline, is_repeat, with_today, ended, reckoning, calm)
 
     if course.stopped is not None and course.stopped <= today:
         return here("stopped", None)

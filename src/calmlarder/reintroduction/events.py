@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.reintroduction.ladders import Challenge
 
-Kind = Literal["start", "dose", "control", "left_out", "skip", "stop", "concluded"]
+Kind = Literal["start", "wants_control", "dose", "control", "left_out", "skip", "stop", "concluded"]
 # Why a day says nothing of the group: it stays in the log and is left out of the likelihood.
 LeftOut = Literal["another limit passed", "illness", "antibiotics", "new medicine", "alcohol", "period"]
 
@@ -89,6 +89,8 @@ def _with(course: Course, event: Event) -> Course:
         return course._replace(left_out={**course.left_out, on: event.why})
     if event.kind == "skip":
         return course._replace(skipped={**course.skipped, on: event.why})
+    if event.kind == "wants_control":
+        return course._replace(wants_control=True)
     if event.kind == "stop":
         return course._replace(stopped=on, why_stopped=event.why)
     return course._replace(limit_g=event.limit_g, concluded=on)

@@ -9,6 +9,8 @@ from typing import Literal, NamedTuple
 
 Flag = Literal["blood", "weight loss", "night waking", "fever", "anaemia", "new after 50", "family", "coeliac"]
 
+# Why a challenge was stopped.
+RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
 _STOOL = r"stools?|poo\w*|motions?|diarrho?ea|mucus"
 _RELATIVES = r"mum|mom|mother|dad|father|sister|brother|parents?|family|aunt|uncle|gran\w*|daughter|son"
 _GUT = r"pains?|painful|cramp\w*|diarrho?ea|loo|toilet|urgency|bloat\w*|gut|stomach|tummy|belly|symptoms?"

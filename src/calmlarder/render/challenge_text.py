@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from calmlarder.history.felt import Felt
-from calmlarder.reintroduction.entry import QUESTIONS, Bar
+from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.posterior import Reckoning
 from calmlarder.reintroduction.red_flags import RedFlag
 
@@ -87,6 +87,13 @@ _SEEN = (
     "Once a doctor has seen you about it, say so with the last of the questions (`seen`), and it no longer stands in "
     "the way."
 )
+_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are things that they ask first."
+_WORRIES = "Rules about food can make worries about food heavier, and nobody has to bear those alone."
+_COELIAC = (
+    "Do not cut out wheat before you are tested for coeliac disease: the test could miss it. If you do without it "
+    "already, tell the doctor so."
+)
+_ACUTE = {"blood", "night", "fever"}  # with these an emergency may be near
 _WORDS = {one.key: one.words for one in QUESTIONS}
 
 
@@ -102,9 +109,10 @@ def bars_text(bars: Sequence[Bar]) -> str:
         lines.append(_SEE[bar.whom])
         lines += ["You said yes to:", *(f"  {_WORDS[key]}" for key in bar.keys)] if bar.keys else []
         lines += ["Here you noted:", *(f"  {note}" for note in bar.notes), _SEEN] if bar.notes else []
-    if any(bar.whom == "doctor" for bar in bars):
-        lines.append(EMERGENCY)
-    if any("family-coeliac" in bar.keys for bar in bars):
-        lines.append("Do not cut out wheat before you are tested for coeliac disease: the test could miss it.")
+    keys = {key for bar in bars for key in bar.keys}
+    lines += [_NEED_NOT] if any(bar.whom == "doctor" for bar in bars) else []
+    lines += [_WORRIES] if keys.intersection(SCOFF) else []
+    lines += [EMERGENCY] if keys & _ACUTE or any(bar.notes for bar in bars) else []
+    lines += [_COELIAC] if "family-coeliac" in keys else []
     lines.append("This is no diagnosis. Once they agree, come back and begin whenever you like.")
     return "\n".join(lines)

@@ -6,7 +6,8 @@ from typing import Any
 from calmlarder.reintroduction.course import Standing
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import group_of
-from calmlarder.render.course_text import CARE, name_of, tried_object
+from calmlarder.render.challenge_names import CARE, is_found, name_of
+from calmlarder.render.course_text import tried_object
 
 
 def history_object(courses: Iterable[tuple[Course, Standing]]) -> list[dict[str, Any]]:
@@ -37,9 +38,7 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
     """One challenge, day by day."""
     end = f", stopped {course.stopped} ({course.why_stopped or 'no reason said'})" if course.stopped else ""
     end = (
-        f", ended {course.concluded}: at most {course.limit_g:g} g at one meal"
-        if course.concluded and course.limit_g
-        else end
+        f", ended {course.concluded}: {_found(course, course.limit_g)}" if course.concluded and course.limit_g else end
     )
     yield f"{name_of(course.challenge)}, from {course.started}{end}"
     for one in stands.tried:
@@ -48,3 +47,8 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
         yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
     for day, why in course.skipped.items():
         yield f"  {day}   skipped{f': {why}' if why else ''}"
+
+
+def _found(course: Course, limit_g: float) -> str:
+    what = "estimated limit" if is_found(course, limit_g) else "the limit of elimination stays,"
+    return f"{what} {limit_g:g} g at one meal"

@@ -3,7 +3,7 @@
 It is written to a file and sent nowhere. Facts in one colour; who reads it draws the conclusions.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from html import escape
 from typing import NamedTuple
@@ -15,21 +15,34 @@ from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import ladder_of
-from calmlarder.render.course_text import clock_text, concluded_words, limit_line, name_of
+from calmlarder.reintroduction.ladders import group_of, ladder_of
+from calmlarder.reintroduction.red_flags import RED_FLAG
+from calmlarder.render.challenge_names import is_found, limit_line, name_of
+from calmlarder.render.clock_text import clock_text
 from calmlarder.tables.vocabulary import GROUPS
 
 TITLE = "Challenges and what was eaten"
 HTML_BEGINS, MARKDOWN_BEGINS = "<!doctype html>\n<!-- calmlarder: for a dietitian", f"# {TITLE}"
 _NOTE = (
-    "Written by the person themselves with a program on their own machine. Loads are estimates from food tables; risks "
-    "are a model's, with its reasons in its README. It is no diagnosis."
+    "Written by the person themselves with a program on their own machine. Grams of each group are estimates from food "
+    "tables. Risks come from a model of these days alone, whose doses and constants have no source. It is no diagnosis."
+)
+_SCORES = (
+    "Scores run from 0, calm, to 10, the worst they know; a day has that of the worst of pain, bloating, wind and "
+    "urgency. Baseline: the mean of three calm days. A reaction: 2 or more above it on the day of the dose, or on the "
+    "day after where a dose comes every second day. A dose is repeated after a first reaction; two, or one of 4 above "
+    "the baseline or of 7, end it."
 )
 _STYLE = (
     "body{font:16px/1.5 sans-serif;max-width:50rem;margin:2rem auto;padding:0 1rem;color:#111;background:#fff}"
     "table{border-collapse:collapse;margin:1rem 0}"
     "td,th{border-bottom:1px solid #999;padding:.2rem .6rem;text-align:left}"
     "svg{max-width:100%;height:auto}"
+)
+_OPEN = "By the model these days do not settle it: another try could come out otherwise."
+_DAYS = (
+    "Likely grams of each group as logged; an empty day was not logged. A dose that was only scored stands in the "
+    "table of its challenge."
 )
 _APART = {1: "one a day", 2: "one every second day"}
 _PITCH, _TALL, _LEFT, _TOP = 12, 60, 40, 12  # of a day's column, in user units
@@ -46,6 +59,7 @@ class Page(NamedTuple):
     courses: tuple[tuple[Course, Standing], ...]
     limits: tuple[OwnLimit, ...]
     days: tuple[Day, ...]
+    foods: Mapping[str, str]  # names by id
 
 
 class _Table(NamedTuple):
@@ -98,41 +112,65 @@ def _sections(page: Page) -> Iterator[_Section]:
     lines = [f"Phase: {page.phase}."]
     lines += [clock_text(page.clock)] if page.clock is not None else []
     lines += [limit_line(own) for own in page.limits] or ["No limits of their own yet."]
+    lines += [_SCORES] if page.courses else []
     yield _Section("Where they are", tuple(lines))
     for course, stands in page.courses:
-        yield _course(course, stands)
-    yield _Section("Days", ("Likely grams of each group as logged; an empty day was not logged.",), _days(page.days))
+        yield _course(course, stands, page.foods)
+    yield _Section("Days", (_DAYS,), _days(page.days))
 
 
-def _course(course: Course, stands: Standing) -> _Section:
+def _course(course: Course, stands: Standing, foods: Mapping[str, str]) -> _Section:
     ladder = ladder_of(course.challenge)
     doses = ", ".join(f"{dose:g}" for dose in ladder.doses_g)
     lines = [f"Doses {doses} g, {_APART[ladder.every_days]}, from {course.started}; a dose in one dinner."]
     if course.stopped is not None:
-        lines.append(f"Stopped {course.stopped}: {course.why_stopped or 'no reason said'}. Nothing is concluded.")
+        why = "they noted a sign that a doctor should know of" if course.why_stopped == RED_FLAG else course.why_stopped
+        lines.append(f"Stopped {course.stopped}: {why or 'no reason said'}. Nothing is concluded.")
     elif stands.ended is not None:
         risks = zip(stands.reckoning.doses_g, stands.reckoning.risks, strict=True)
-        lines.append(f"Ended: {stands.ended}. {concluded_words(course, stands)}")
-        lines.append("Modelled share of days with a reaction: " + ", ".join(f"{d:g} g {r:.0%}" for d, r in risks) + ".")
-        lines += ["Still ambiguous by the model."] if stands.reckoning.ambiguous else []
+        lines.append(f"Ended: {stands.ended}. {_concluded(course, stands, foods)}")
+        lines.append(
+            "Modelled share of days on which the dose itself brings a reaction: "
+            + ", ".join(f"{d:g} g {r:.0%}" for d, r in risks)
+            + "."
+        )
+        lines += [_OPEN] if stands.reckoning.ambiguous else []
     else:
-        lines.append("Goes on.")
-    heads = ("Day", "Dose, g", "Food", "Grams", "Worst score", "", "Baseline", "Result")
-    rows = tuple(_tried(one) for one in stands.tried)
+        lines.append("Still going on.")
+    lines += (
+        ["Skipped: " + ", ".join(f"{day}{f' ({why})' if why else ''}" for day, why in course.skipped.items()) + "."]
+        if course.skipped
+        else []
+    )
+    heads = ("Day", "Dose, g", "Food", "Grams of it", "Worst score", "0 to 10", "Baseline", "Result")
+    rows = tuple(_tried(one, foods) for one in stands.tried)
     return _Section(f"Challenge: {name_of(course.challenge)}", tuple(lines), _Table(heads, rows), course)
 
 
-def _tried(one: Tried) -> tuple[str, ...]:
+def _concluded(course: Course, stands: Standing, foods: Mapping[str, str]) -> str:
+    limit = stands.reckoning.own_limit_g
+    name = name_of(group_of(course.challenge))
+    if not is_found(course, limit):
+        return f"No dose was borne well enough: the limit of elimination stays, {limit:g} g of {name} at one meal."
+    food = foods.get(course.food, "")
+    grams = max((one.grams for one in course.eaten if one.dose_g == limit), default=0.0)
+    return (
+        f"Estimated limit for one meal: {limit:g} g of {name}{f' ({grams:g} g of {food})' if food and grams else ''}."
+    )
+
+
+def _tried(one: Tried, foods: Mapping[str, str]) -> tuple[str, ...]:
     worst = "" if one.worst is None else str(one.worst)
     return (
-        one.eaten.on.isoformat(), f"{one.eaten.dose_g:g}" if one.eaten.dose_g else "control", one.eaten.food,
-        f"{one.eaten.grams:g}", worst, "=" * (one.worst or 0),
+        one.eaten.on.isoformat(), f"{one.eaten.dose_g:g}" if one.eaten.dose_g else "none, to compare",
+        foods.get(one.eaten.food, one.eaten.food), f"{one.eaten.grams:g}" if one.eaten.dose_g else "",
+        worst, "=" * (one.worst or 0),
         "" if one.baseline is None else f"{one.baseline:.1f}", one.result or f"left out: {one.left_out}",
     )  # fmt: skip
 
 
 def _days(days: Sequence[Day]) -> _Table:
-    heads = ("Day", *(CAP_WORDS.get(group, group) for group in GROUPS), "Worst score", "", "Notes")
+    heads = ("Day", *(CAP_WORDS.get(group, group) for group in GROUPS), "Worst score", "0 to 10", "Notes")
     return _Table(heads, tuple(_day(day) for day in days))
 
 

@@ -6,8 +6,10 @@ from typing import Any
 from calmlarder.history.nourishment import RECOMMENDED
 from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.limit import MOST_GRAMS, Limit
+from calmlarder.intake.limit_at_table import OnesLimit, TableLimit
 from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 
 def limit_object(limit: Limit) -> dict[str, Any]:
@@ -19,6 +21,51 @@ def limit_object(limit: Limit) -> dict[str, Any]:
         "binding": limit.binding,
         "household": limit.household,
     }
+
+
+def table_limit_object(answer: TableLimit) -> dict[str, Any]:
+    """The answer of `limit --for --json`; `shared` are grams of one dish for those who eat it."""
+    return {
+        "food": answer.food.id,
+        "people": [
+            {"who": one.who, "profile": one.profile, "not_eaten": one.not_eaten, **limit_object(one.limit)}
+            for one in answer.each
+        ],
+        "shared": {
+            "by": list(answer.shared_by),
+            "grams_weighed": answer.grams_weighed,
+            "grams_eye": answer.grams_eye,
+            "first": answer.first,
+        },
+    }
+
+
+def table_limit_text(answer: TableLimit, tables: Tables) -> str:
+    """Each person's amounts, those of a dish that they share, and the figures with their sources."""
+    lines = [f"{answer.food.name} ({answer.food.state}), alone at one meal"]
+    lines += [f"  {one.who}, limits {one.profile}: {_ones(one)}" for one in answer.each]
+    if not answer.shared_by:
+        lines.append("  In a dish that they share: nothing of it.")
+    elif len(answer.shared_by) > 1:
+        names = ", ".join(answer.shared_by)
+        amount = f"no limit below {MOST_GRAMS} g each"
+        if answer.first is not None:
+            amount = (
+                f"{answer.grams_weighed} g on the scale, {answer.grams_eye} g by eye; {answer.first} is there first"
+            )
+        lines.append(f"  In one dish for {names}, in shares by appetite: {amount}")
+    return "\n".join([*lines, *_figures(answer.food, tables)]) + "\n"
+
+
+def _ones(one: OnesLimit) -> str:
+    if one.not_eaten:
+        return f"not for them: it {one.not_eaten}"
+    limit = one.limit
+    if limit.binding is None:
+        return f"no limit below {MOST_GRAMS} g"
+    weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
+    eye = f"{limit.grams_eye} g by eye{f' ({limit.household})' if limit.household else ''}"
+    return f"{weighed} on the scale, {eye}; bound by the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
 
 
 def limit_text(limit: Limit, profile: str, tables: Tables) -> str:
@@ -36,6 +83,10 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
         yield f"  on the scale  {weighed}"
         yield f"  by eye        {limit.grams_eye} g{f', {limit.household}' if limit.household else ''}"
         yield f"  bound by      the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
+    yield from _figures(food, tables)
+
+
+def _figures(food: Food, tables: Tables) -> Iterator[str]:
     yield "  figures, g per 100 g"
     for component, row in tables.fermentables_of(food.id).items():
         source = f"{row.source} {row.code}".strip() if row.basis != "recalled" else row.code

@@ -16,7 +16,7 @@ MOST_GRAMS = 1000  # of one food for one person at one sitting; beyond it is a s
 
 
 class Asked(BaseModel):
-    """A food to replace and who eats. `grams` is one person's; `at_home` is grams by food id."""
+    """A food to replace and who eats. `grams` is one person's; `at_home` is grams by food id, `never` are food ids."""
 
     model_config = ConfigDict(frozen=True)
 
@@ -25,6 +25,7 @@ class Asked(BaseModel):
     profile: Profile
     diet: Diet = "omnivore"
     avoid: tuple[Allergen, ...] = ()
+    never: tuple[str, ...] = ()
     sure: Tolerance = USUAL
     at_home: Mapping[str, float] = {}
     only_at_home: bool = False

@@ -11,14 +11,15 @@ from textual.widgets import Button, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.history.felt import Felt
-from calmlarder.household import challenges
-from calmlarder.household.challenge_start import Start, begin
+from calmlarder.household import challenge_status, challenges
+from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import challenge_text, course_history, course_text
+from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -67,6 +68,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("s", "score", "Score today"),
         Binding("n", "start", "Start one"),
+        Binding("c", "compare", "A day to compare"),
         Binding("k", "skip", "Not today"),
         Binding("x", "stop", "Stop it"),
         Binding("w", "write", "Page for the dietitian"),
@@ -100,7 +102,7 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def _show(self) -> None:
         kitchen = self._kitchen
-        status = challenges.status(kitchen, ME)
+        status = challenge_status.status(kitchen, ME)
         by_day = challenges.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
         history = [line for pair in found for line in course_history.course_lines(*pair)]
@@ -114,10 +116,16 @@ class ChallengeScreen(TurnsWithDay[None]):
     def _goes_on(self) -> bool:
         return challenges.is_challenged(self._kitchen, ME)
 
+    def _may_compare(self) -> bool:
+        going = [one for one in challenges.courses(self._kitchen, ME) if one.is_open]
+        return bool(going) and not going[-1].eaten and not going[-1].wants_control
+
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """Start where none goes on; score, skip and stop where one does; a page where there is a day to tell of."""
         if action == "start":
             return not self._goes_on()
+        if action == "compare":
+            return self._may_compare()
         if action == "write":
             return bool(challenges.courses(self._kitchen, ME))
         return self._goes_on() if action in {"score", "skip", "stop"} else True
@@ -139,8 +147,8 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def action_start(self) -> None:
         """Which group, then the questions."""
-        left = challenges.status(self._kitchen, ME).left or CHALLENGES
-        names = {course_text.name_of(one): one for one in left}
+        left = challenge_status.status(self._kitchen, ME).left or CHALLENGES
+        names = {name_of(one): one for one in left}
 
         def picked(name: str | None) -> None:
             if name is not None:
@@ -164,8 +172,13 @@ class ChallengeScreen(TurnsWithDay[None]):
             if barred:
                 self.app.push_screen(Page(challenge_text.bars_text(barred)))
 
-        question = f"Which group? They stand in the order in which they are usually tried. {course_text.CARE}"
+        question = f"Which group? They stand in the order in which they are usually tried. {CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
+
+    def action_compare(self) -> None:
+        """First a day with the dish and without the dose."""
+        compare_first(self._kitchen, ME, self._kitchen.now())
+        self._show()
 
     def action_skip(self) -> None:
         """Not today, for whatever reason."""

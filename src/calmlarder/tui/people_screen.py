@@ -16,8 +16,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
+from calmlarder.render.challenge_names import limit_line
 from calmlarder.render.challenge_text import weight_words
-from calmlarder.render.course_text import limit_line
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
@@ -119,7 +119,7 @@ class PeopleScreen(Screen[None]):
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.undo()
-        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
+        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
         self._show()
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:

@@ -33,6 +33,9 @@ def add(commands: common.Commands) -> None:
         "--yes", metavar="A,B", help="the questions below that you answer yes to, or none (default: asked)"
     )
     start.epilog = " ".join(["Questions:", *(f"{one.key}: {one.words}" for one in QUESTIONS)])
+    control = common.command(
+        parts, "control", "challenge:control", "a day to compare before the first dose, in one that goes on"
+    )
     today = common.command(parts, "today", "challenge:today", "what to eat today, and why")
     score = common.command(parts, "score", "challenge:score", "how today was: pain, bloating, wind, urgency, 0 to 10")
     scores(score)
@@ -49,7 +52,7 @@ def add(commands: common.Commands) -> None:
     history = common.command(parts, "history", "challenge:history", "every challenge, day by day")
     page = common.command(parts, "page", "challenge:page", "a page for your dietitian: eaten, scored, found")
     page.add_argument("--out", metavar="FILE", help="a file to write, .html or .md (default: Markdown is shown)")
-    for parser in (start, today, score, skip, status, stop, history, page):
+    for parser in (start, control, today, score, skip, status, stop, history, page):
         parser.add_argument("--who", default="me", metavar="NAME", help="whose (default me)")
         for more in (common.home, common.today, common.tables, common.json):
             more(parser)
