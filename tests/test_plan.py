@@ -88,7 +88,7 @@ def faults(case: Case) -> tuple[str, ...]:
     return verify_plan(*case, [shipped("ingredient_tables")], shipped("recipes"))
 
 
-@pytest.mark.parametrize(("seed", "rounds"), some([(3, 1), (0, 1), (1, 1), (4, 1)], 4))
+@pytest.mark.parametrize(("seed", "rounds"), some([(0, 1), (1, 1), (3, 1), (4, 1)], 4))
 def test_every_plan_passes_the_replay(seed: int, rounds: int, planning: Any, tables: Tables) -> None:
     """After three rounds of making it better in tests/long."""
     asked = sittings("tonight; tonight snack 20:30; tomorrow packed; tomorrow; fri", people=1 + seed % 3)
@@ -480,7 +480,7 @@ def test_ctrl_c_keeps_the_best_plan_so_far(
 
 
 def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None:
-    plan, _ = planning(larder_lines(tables, 30, 0), sittings("tonight; tomorrow packed; tomorrow; fri"))
+    plan, _ = planning(larder_lines(tables, 30, 0), sittings("tonight; tomorrow packed; tomorrow; fri"), of_so_many=3)
     text = plan_text(plan, tables, Style(bold=False, blocks=True, width=80))
     assert max(map(len, text.splitlines())) <= 80
     assert "What this plan does not reach" in text or "Nothing spoils" in text
