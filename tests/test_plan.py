@@ -24,7 +24,7 @@ from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
-from calmlarder.plan.grammar import read_sittings, sittings_of_days
+from calmlarder.plan.grammar import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
@@ -87,7 +87,7 @@ def faults(case: Case) -> tuple[str, ...]:
     return verify_plan(*case, [shipped("ingredient_tables")], shipped("recipes"))
 
 
-@pytest.mark.parametrize(("seed", "rounds"), some([(0, 1), (1, 1), (3, 1), (4, 1)], 2))
+@pytest.mark.parametrize(("seed", "rounds"), some([(3, 1), (0, 1), (1, 1), (4, 1)], 4))
 def test_every_plan_passes_the_replay(seed: int, rounds: int, planning: Any, tables: Tables) -> None:
     """After three rounds of making it better in tests/long."""
     asked = sittings("tonight; tonight snack 20:30; tomorrow packed; tomorrow; fri", people=1 + seed % 3)
@@ -330,7 +330,7 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     """Asked when the first plan is there, whenever that is."""
     stop = Stop()
     plan, case = planning(
-        larder_lines(tables, 40, 1), sittings_of_days(4, TODAY, 1, None, None), seconds=3600.0, rounds=None, bound=True,
+        larder_lines(tables, 40, 1), sittings_of_days(4, TODAY, Usual(1)), seconds=3600.0, rounds=None, bound=True,
         stop=stop, progress=lambda found: stop.ask() if found.dishes else None,
     )  # fmt: skip
     assert plan.status in {"stopped", "proven"}
@@ -414,9 +414,9 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
 
 
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
-    """Day after day leaves two tables empty here that have a dish once all are looked at together."""
+    """Day after day leaves a table empty here that has a dish once all are looked at together."""
     asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
-    lines = larder_lines(tables, 40, 3)
+    lines = larder_lines(tables, 20, 2)
     apart, together = (planning(lines, asked, rounds=rounds)[0] for rounds in (0, 1))
     fed = [sum(one.dinner is not None for one in plan.sittings) for plan in (apart, together)]
     assert fed[1] > fed[0]
@@ -439,7 +439,7 @@ def test_the_list_of_sittings_says_day_kind_time_minutes_and_people() -> None:
     one, two = sittings("sat lunch 13:15 30min for 4, tonight")
     assert (one.at, one.sitting, one.people) == (datetime(2026, 3, 11, 18, 30), "dinner", 1)
     assert (two.at, two.sitting, two.people, two.minutes) == (datetime(2026, 3, 14, 13, 15), "packed", 4, 30)
-    assert [one.sitting for one in sittings_of_days(2, TODAY, 1, None, None)] == ["dinner", "packed", "dinner"]
+    assert [one.sitting for one in sittings_of_days(2, TODAY, Usual(1))] == ["dinner", "packed", "dinner"]
 
 
 def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.CaptureFixture[str]) -> None:

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable
 
-from calmlarder.matching.lexicon import Lexicon, expanded
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import COLOURS, DISH_WHEN_MADE, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT, says_amount

@@ -163,7 +163,7 @@ class LarderEntry(LarderKeys):
         self._keep_many(event.lines)
 
     def action_demo(self) -> None:
-        """The larder of an invented household, where nothing is kept yet."""
+        """The larder of an example household, where nothing is kept yet."""
         self._keep_many(resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines())
 
     def _keep_many(self, lines: list[str]) -> None:
