@@ -40,13 +40,14 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
     plates = plates_with(dinner, parts, wanted, tables)
     unfit: set[tuple[str, tuple[str, ...]]] = set()  # fuller plates leave no more room for them
     while len(parts) < MOST_PARTS:
-        offers = [one for thing in things for one in parts_of(thing, left[thing.lot.id], plates, wanted)]
+        pans = sum(one.moment.equipment != "" for one in parts)
+        offers = [one for thing in things for one in parts_of(thing, left[thing.lot.id], plates, wanted, pans)]
         choices = best_first([one for one in offers if one.key not in unfit], plates, wanted, unfit)
         part = next((p for one in choices if (p := _part(one, dinner, parts, wanted, tables))), None)
         if part is None:
             break
         parts.append(part)
-        left[part.lot] = 0  # one part of a lot
+        left |= {thing.lot.id: 0 for thing in things if thing.food.id == part.food}  # one part of a food
         plates = plates_with(dinner, parts, wanted, tables)
     if not parts:
         return dinner

@@ -41,12 +41,13 @@ class Choice(NamedTuple):
 
 
 class _Offer(NamedTuple):
-    """A part that might be: the most of it, and what that is worth at best above its price."""
+    """A part that might be: the most of it, its price, and what it is worth at best above that."""
 
     thing: Offered
     some: tuple[OnPlate, ...]
     grams: int
     method: Method
+    price: float
     most: float
 
     @property
@@ -100,24 +101,28 @@ def _choice(one: _Offer, plates: Sequence[OnPlate], wanted: DinnerRequest, held_
     fits = _that_fits(one.thing, one.grams, one.some, wanted) if is_protein or held_back[lot] else None
     if fits is None:
         return None
-    price = AT_TABLE if one.method == "raw" else OWN_PAN
-    worth = _worth(one.thing, fits[0], one.some) - price - (weights.WEIGHING if fits[1] else 0)
+    worth = _worth(one.thing, fits[0], one.some) - one.price - (weights.WEIGHING if fits[1] else 0)
     return Choice(one.thing, tuple(plate.eater for plate in one.some), *fits, one.method, worth)
 
 
-def parts_of(thing: Offered, left_g: float, plates: Sequence[OnPlate], wanted: DinnerRequest) -> Iterator[_Offer]:
-    """For whom a lot could be a part, and how much of it at most, where that is worth its price."""
+def parts_of(
+    thing: Offered, left_g: float, plates: Sequence[OnPlate], wanted: DinnerRequest, pans: int = 0
+) -> Iterator[_Offer]:
+    """For whom a lot could be a part, and how much of it at most, where that is worth its price.
+
+    With so many pans of their own already, each more costs as much again; for protein it costs what it does.
+    """
     food = thing.food
     method = _method(food, wanted)
     may = [one for one in plates if _may_eat(one.eater, food)]
     if method is None or not may or left_g < thing.unit_grams:
         return
-    price = AT_TABLE if method == "raw" else OWN_PAN
+    price = AT_TABLE if method == "raw" else OWN_PAN if "protein" in food.roles else OWN_PAN * (1 + pans)
     for some in _groups(may, food, len(plates)):
         grams = _grams(thing, left_g, some)
         most = _worth(thing, grams, some) - price if grams else 0.0  # less of it is worth no more
         if most > 0:
-            yield _Offer(thing, some, grams, method, most)
+            yield _Offer(thing, some, grams, method, price, most)
 
 
 def _is_held_back(thing: Offered, plates: Sequence[OnPlate], wanted: DinnerRequest) -> bool:
