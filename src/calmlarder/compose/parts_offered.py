@@ -151,9 +151,14 @@ def _may_eat(eater: Eater, food: Food) -> bool:
     return suits_diet(food, eater.diet) and food.id not in eater.never and food.id not in eater.disliked
 
 
+def is_served_raw(food: Food) -> bool:
+    """Whether it is put on a plate as it is."""
+    return "raw" in food.minutes and ("topping" in food.roles or len(food.minutes) == 1)
+
+
 def _method(food: Food, wanted: DinnerRequest) -> Method | None:
     """How it is made ready by itself: as it is where it may be, else the quickest way that the kitchen has."""
-    if "raw" in food.minutes and ("topping" in food.roles or len(food.minutes) == 1):
+    if is_served_raw(food):
         return "raw"
     missing = wanted.equipment.missing
     ways = [

@@ -87,7 +87,7 @@ _SEEN = (
     "Once a doctor has seen you about it, say so with the last of the questions (`seen`), and it no longer stands in "
     "the way."
 )
-_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are things that they ask first."
+_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are among the first things they ask about."
 _WORRIES = "Rules about food can make worries about food heavier, and nobody has to bear those alone."
 _COELIAC = (
     "Do not cut out wheat before you are tested for coeliac disease: the test could miss it. If you do without it "
