@@ -166,3 +166,15 @@ def test_a_dose_that_was_not_eaten_is_taken_back_as_told(home: Home) -> None:
     home.told(day_of_dose, "larder", "undo")
     home.json(day_of_dose, "challenge", "score", "1", "0", "1", "0", "--not-eaten")
     assert home.json(day_of_dose + timedelta(days=1), "challenge", "today")["dose_g"] == 0.5
+
+
+def test_a_day_that_does_not_count_is_said_to_come_again(home: Home) -> None:
+    day_of_dose = home.until_the_dose("sorbitol")
+    home.json(day_of_dose, "challenge", "score", "1", "0", "1", "0", "--also", "illness")
+    assert "does not count (illness)" in home.told(day_of_dose + timedelta(days=1), "challenge", "today")
+
+
+def test_arithmetic_tells_nobody_to_eat_on_after_two_reactions(home: Home) -> None:
+    told = home.told(DAY, "challenge", "reckon", "gos", "--days", "2:reaction 2:reaction", status=None)
+    assert "ends after 2 reactions" in told
+    assert "eat the same dose again" not in told
