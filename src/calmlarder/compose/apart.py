@@ -40,16 +40,19 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
         left[use.lot] = left.get(use.lot, 0) - use.grams
     parts: list[Apart] = []
     plates = plates_with(dinner, parts, wanted, tables)
+    has: set[tuple[str, str]] = set()
     unfit: set[tuple[str, tuple[str, ...]]] = set()  # fuller plates leave no more room for them
     while len(parts) < MOST_PARTS:
         pans = sum(one.moment.equipment != "" for one in parts)
         offers = [one for thing in things for one in parts_of(thing, left[thing.lot.id], plates, wanted, pans)]
-        choices = best_first([one for one in offers if one.key not in unfit], plates, wanted, unfit)
+        new = [one for one in offers if one.key not in unfit and has.isdisjoint(one.served)]
+        choices = best_first(new, plates, wanted, unfit)
         part = next((p for one in choices if (p := _part(one, dinner, parts, wanted, tables))), None)
         if part is None:
             break
         parts.append(part)
-        left |= {thing.lot.id: 0 for thing in things if thing.food.id == part.food}  # one part of a food
+        left[part.lot] = 0  # one part of a lot
+        has = {(part.food, who) for part in parts for who in part.whose}  # and of a food to each
         plates = plates_with(dinner, parts, wanted, tables)
     if not parts:
         return dinner

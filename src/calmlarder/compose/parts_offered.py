@@ -54,6 +54,11 @@ class _Offer(NamedTuple):
     def key(self) -> tuple[str, tuple[str, ...]]:
         return self.thing.lot.id, tuple(one.eater.who for one in self.some)
 
+    @property
+    def served(self) -> set[tuple[str, str]]:
+        """The food, and who gets it."""
+        return {(self.thing.food.id, one.eater.who) for one in self.some}
+
 
 def share_of(eater: Eater, those: Sequence[Eater]) -> Fraction:
     return Fraction(str(eater.appetite)) / sum((Fraction(str(one.appetite)) for one in those), Fraction(0))
