@@ -72,9 +72,15 @@ def plate_object(answer: PlateAnswer) -> dict[str, Any]:
         "less": [
             {"food": answer.foods[one.number].item.food, "grams": float(one.grams)} for one in answer.judged.less
         ],
-        "avoided": [{"food": food, "allergens": list(held)} for food, held in answer.avoided.items()],
+        **_avoided_object(answer),
         "unread": [one._asdict() for one in answer.unread],
     }  # fmt: skip
+
+
+def _avoided_object(answer: PlateAnswer) -> dict[str, Any]:
+    """What is left out here and on the plate; no key where there is nothing of the kind."""
+    told = [{"food": food, "allergens": list(held)} for food, held in answer.avoided.items()]
+    return {"avoided": told} if told else {}
 
 
 def _limit(row: Row) -> list[float | None]:
