@@ -12,6 +12,7 @@ from tempfile import TemporaryDirectory
 from typing import Any
 
 from calmlarder.larder import reading
+from calmlarder.matching import kept_names
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
@@ -23,6 +24,7 @@ from calmlarder.tables.places import shipped
 _MOST_BYTES = 2_000_000
 SHIPPED = shipped("ingredient_tables")
 _read_any_folder, _load_any_tables = load.read_folder, load.load_tables
+_any_lexicon_of = kept_names.lexicon_of
 
 
 @cache
@@ -77,15 +79,16 @@ def lexicon(tables: Tables) -> Lexicon:
 
 load.read_folder, load.load_tables, load.read_csv = read_folder, load_tables, read_csv  # type: ignore[assignment]
 reading.Lexicon = lexicon  # type: ignore[assignment, misc]
+kept_names.lexicon_of = lambda tables, folders: lexicon(tables)
 
 
 def share_readers() -> None:
     """What finds foods by name is made once of the shipped tables: it takes half a second, and each command does."""
-    from calmlarder.commands import inputs
     from calmlarder.cookbook import names
     from calmlarder.household import adapting
+    from calmlarder.matching import foods
 
-    matcher, reader = inputs.FoodMatcher, adapting.LineReader
+    matcher, reader = foods.FoodMatcher, adapting.LineReader
     matcher_once, reader_once = cache(lambda: matcher(_tables())), cache(lambda: reader(_tables()))
 
     def matcher_of(tables: Tables) -> Any:
@@ -94,5 +97,5 @@ def share_readers() -> None:
     def reader_of(tables: Tables) -> Any:
         return reader_once() if tables is _tables() else reader(tables)
 
-    inputs.FoodMatcher = names.FoodMatcher = matcher_of  # type: ignore[assignment, misc]
+    foods.FoodMatcher = names.FoodMatcher = matcher_of  # type: ignore[assignment, misc]
     adapting.LineReader = reader_of  # type: ignore[assignment, misc]

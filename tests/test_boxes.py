@@ -17,8 +17,8 @@ import pytest
 
 from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
+from calmlarder.compose.boxed import box_up
 from calmlarder.compose.compose import compose
-from calmlarder.compose.cooked import box_up
 from calmlarder.compose.dinner import Dinner
 from calmlarder.household.kept_lots import kept, lots_on_day
 from calmlarder.larder.box import Box, with_boxes

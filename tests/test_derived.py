@@ -80,3 +80,25 @@ def test_without_a_folder_nothing_is_kept_and_nothing_fails(tmp_path: Path, monk
     derived.keep("one.json", "abc", [1])
     assert derived.kept("one.json", "abc") is None
     assert os.listdir(tmp_path) == ["file"]
+
+
+def test_names_kept_read_as_names_taken_apart_anew(folder: Path) -> None:
+    tables = read_once._tables()
+    shipped_only = [read_once.SHIPPED]
+    anew = read_once._any_lexicon_of(tables, shipped_only)
+    assert (folder / "names.json").is_file()
+    again = read_once._any_lexicon_of(tables, shipped_only)
+    assert again.with_word == anew.with_word
+    assert (again.words, again.alone, again.numbered, again.at_home) == (
+        anew.words, anew.alone, anew.numbered, anew.at_home,
+    )  # fmt: skip
+    assert (again.spelt, again.for_something) == (anew.spelt, anew.for_something)
+    for word in ("tofu", "bean", "oil"):
+        numbers = anew.with_word[word]
+        assert [again.names[number] for number in numbers] == [anew.names[number] for number in numbers]
+        assert again.beside(word) == anew.beside(word)
+
+
+def test_a_cooks_own_names_are_never_kept(folder: Path, tmp_path: Path) -> None:
+    read_once._any_lexicon_of(read_once._tables(), [read_once.SHIPPED, tmp_path])
+    assert not (folder / "names.json").exists()

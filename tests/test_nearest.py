@@ -67,7 +67,7 @@ def what(near: Nearest) -> list[str]:
     return [give.what for give in near.gives]
 
 
-@pytest.mark.parametrize("seed", some(range(6), 2))
+@pytest.mark.parametrize("seed", some((2, 0, 4, 1, 3, 5), 2))
 def test_the_best_of_what_gives_is_that_of_scipy(
     seed: int, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Wanting
 ) -> None:
@@ -100,7 +100,7 @@ def test_the_best_of_what_gives_is_that_of_scipy(
                 assert best_score([narrower], Giving(minutes)).score == pytest.approx(each, abs=TOLERANCE)
 
 
-@pytest.mark.parametrize("path", some(NONE[:4], 2), ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", some(NONE[:4], 4), ids=lambda path: path.stem)
 def test_the_short_list_to_buy_is_that_of_looking_at_every_food(
     path: Any, tables: Tables, patterns: tuple[Pattern, ...]
 ) -> None:

@@ -18,6 +18,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
+from how_much import some
 from test_fridges import FRIDGES, propose
 
 STATES = r"^(cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
@@ -38,7 +39,7 @@ def book() -> Tables:
 def dinners() -> Mapping[str, Dinner]:
     patterns = load_patterns(shipped("recipes"))
     found = {}
-    for path in FRIDGES:
+    for path in some(FRIDGES, 2):
         composed = propose(path, book(), patterns)
         if composed.dinners:
             found[path.stem] = composed.dinners[0]
@@ -52,7 +53,7 @@ def each() -> Iterator[tuple[str, Dinner, list[Food]]]:
 
 
 def test_most_fridges_have_a_dinner_to_look_at() -> None:
-    assert len(dinners()) >= 30
+    assert len(dinners()) >= len(some(FRIDGES, 2)) / 2
 
 
 def in_the_steps(dinner: Dinner, food: Food) -> tuple[int, int]:

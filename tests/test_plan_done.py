@@ -14,7 +14,7 @@ from textual.pilot import Pilot
 
 from calmlarder.cli import main
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
-from calmlarder.plan.grammar import sittings_of_days
+from calmlarder.plan.grammar import Usual, sittings_of_days
 from calmlarder.plan.sittings import sittings_done
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Sitting
@@ -62,7 +62,7 @@ def test_the_days_begin_with_the_next_sitting() -> None:
     done = sittings_done([dish("11T18:30", "dinner")], TODAY)
 
     def planned(days: int) -> list[tuple[date, str]]:
-        return [(one.day, one.sitting) for one in sittings_of_days(days, TODAY, 1, None, None, done)]
+        return [(one.day, one.sitting) for one in sittings_of_days(days, TODAY, Usual(1), done)]
 
     assert planned(2) == [(date(2026, 3, 12), "packed"), (date(2026, 3, 12), "dinner")]
     assert planned(1) == planned(2)  # nothing is left of today: the next sitting is tomorrow's

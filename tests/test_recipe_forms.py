@@ -14,7 +14,7 @@ from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.book import Tables
-from how_much import WHOLE
+from how_much import WHOLE, some
 
 TEXT = "Leek pie\n\nServes 4 to 6\n\nIngredients\n- 2 leeks\n- 200 g flour\n- salt\n\nMethod\n1. Bake the leeks.\n"
 PAGE = {
@@ -212,7 +212,7 @@ def test_another_form_reads_as_the_same_recipe(form) -> None:  # type: ignore[no
 HANGS_S = 120
 
 
-@pytest.mark.parametrize("name", HOSTILE)
+@pytest.mark.parametrize("name", some(HOSTILE, 2))
 def test_what_is_no_recipe_is_refused_in_bounded_time(name: str) -> None:
     start = time.process_time()
     shown = said(HOSTILE[name])

@@ -20,8 +20,8 @@ from collections.abc import Sequence
 from datetime import datetime, time
 from typing import Any, Literal
 
+from calmlarder.compose.boxed import box_up
 from calmlarder.compose.compose import best_dinners
-from calmlarder.compose.cooked import box_up
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot

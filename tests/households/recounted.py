@@ -35,7 +35,7 @@ def over_caps(dish: Mapping[str, Any], profile: str, worst_case: bool = True) ->
         foods_in = {None} if limit.scope == "sitting" else {part.food for part in plate}
         for food in foods_in if limit.scope != "day" else ():
             mine = [part for part in plate if food in {None, part.food}]
-            if sum_of(mine, limit, *read, dish["people"], sure).likely > limit.typical + TO_GRAMS:
+            if sum_of(mine, limit, read, dish["people"], sure).likely > limit.typical + TO_GRAMS:
                 found.append(f"{limit.scope} {limit.key}")
     return found
 

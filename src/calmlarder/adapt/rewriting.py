@@ -56,7 +56,7 @@ def changed_recipe(
             text
             for place, part in enumerate(parts)
             if part.line == line
-            for text in _texts(place, part, recipe, parts, apart, tables)
+            for text in _texts(place, recipe, parts, apart, tables)
         )
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
 
@@ -126,10 +126,9 @@ def _without(adapted: Adapted, foods: set[str]) -> Adapted:
     return adapted.model_copy(update={"changes": tuple(changes)})
 
 
-def _texts(
-    place: int, part: Part, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables
-) -> tuple[str, ...]:
+def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
     """What a food of a changed line becomes; what turns into another food of the line is added to that one."""
+    part = parts[place]
     changes = {change.place: change for change in adapted.changes if change.place is not None}
     beside = {n: one for n, one in enumerate(parts) if one.line == part.line and n != place}
     if place in changes:

@@ -55,7 +55,7 @@ class Plate(NamedTuple):
         sure = sure_of(request["tolerance"])
         for parts, shares in self.dishes:
             mine = [part for part in parts if food is None or part.food == food]
-            one = sum_of(mine, limit, read.foods, read.figures, shares, sure)
+            one = sum_of(mine, limit, (read.foods, read.figures), shares, sure)
             likely += one.likely
             for item, grams in one.off.items():
                 off[item] = off.get(item, _ZERO) + grams

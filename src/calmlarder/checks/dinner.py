@@ -14,6 +14,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.apart_told import apart_faults
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dose import dose_faults, exempted
@@ -84,6 +85,7 @@ def verify(
         *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),
         *table_faults(dinner, request, Table(foods, figures, mixed, boxes, table_folders)),
         *_more_protein(dinner, plate, request, limits, (foods, figures, mixed)),
+        *apart_faults(read, request),
         *words_faults(read, [(part.food, part.grams) for part in plate]),
     )
 

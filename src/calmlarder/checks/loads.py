@@ -4,7 +4,7 @@ All in fractions, so that a share by seven people that is just at its limit is n
 down. Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
 from fractions import Fraction
 from itertools import zip_longest
@@ -210,9 +210,10 @@ class Sum(NamedTuple):
 
 
 def sum_of(
-    plate: Iterable[Part], limit: Limit, foods: Mapping[str, Row], figures: Figures, people: int | Fraction, sure: Sure
+    plate: Iterable[Part], limit: Limit, read: tuple[Mapping[str, Row], Figures], people: int | Fraction, sure: Sure
 ) -> Sum:
     """What a plate brings each person under a limit, the classes apart that it does not cover."""
+    foods, figures = read
     likely, off, by_eye = _ZERO, dict[str, Fraction](), dict[str, Fraction]()
     for part in plate:
         if limit.classes and foods[part.food]["cutoff_class"] not in limit.classes:
@@ -302,17 +303,16 @@ def limit_faults(
     read: tuple[Mapping[str, Row], Figures],
 ) -> list[str]:
     """Every limit of a sitting or of one food that a plate passes; `read` are foods and figures."""
-    foods, figures = read
     sure, faults = sure_of(request["tolerance"]), []
     for limit in limits:
         if limit.scope == "sitting":
-            brought = sum_of(plate, limit, foods, figures, people, sure)
+            brought = sum_of(plate, limit, read, people, sure)
             told = {passes(brought, limit, past) for past in pasts_of(request, limit, None)}
             faults += [f"{limit.key} a person: {one}" for one in sorted(told - {""})]
         elif limit.scope == "food":
             for food in dict.fromkeys(part.food for part in plate):
                 mine = [part for part in plate if part.food == food]
-                brought = sum_of(mine, limit, foods, figures, people, sure)
+                brought = sum_of(mine, limit, read, people, sure)
                 told = {passes(brought, limit, past) for past in pasts_of(request, limit, food)}
                 if brought.likely or brought.at_most():
                     faults += [f"{food} alone, {limit.key}: {one}" for one in sorted(told - {""})]
@@ -328,14 +328,13 @@ def shown_faults(
     read: tuple[Mapping[str, Row], Figures],
 ) -> list[str]:
     """Numbers shown are never below the recomputed ones, and above them by rounding only."""
-    foods, figures = read
     sure, faults = sure_of(request["tolerance"]), []
     # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
     slack = _ROUNDED + Fraction("0.00003") * whole_grams(plate) / people
     for limit in limits:
         if limit.scope != "sitting":
             continue
-        brought = sum_of(plate, limit, foods, figures, people, sure)
+        brought = sum_of(plate, limit, read, people, sure)
         for name, truth in (("loads_g", brought.likely), ("at_most_g", brought.at_most())):
             told = Fraction(str(shown[name][limit.key]))
             if not truth - _ROUNDED <= told <= truth + slack:
@@ -347,7 +346,9 @@ def shown_faults(
             if told_limit != [min(one.typical for one in same), most]:
                 faults.append(f"the limit of {limit.key} is shown as {shown['limits_g'][limit.key]}")
     if "foods_near" in shown:
-        faults += _near_faults(shown["foods_near"], plate, limits, people, sure, read)
+        faults += _near_faults(
+            shown["foods_near"], plate, limits, lambda part, limit: sum_of(part, limit, read, people, sure).likely
+        )
     return faults
 
 
@@ -355,11 +356,9 @@ def _near_faults(
     near: Sequence[Mapping[str, Any]],
     plate: Sequence[Part],
     limits: Sequence[Limit],
-    people: int,
-    sure: Sure,
-    read: tuple[Mapping[str, Row], Figures],
+    likely: Callable[[Sequence[Part], Limit], Fraction],
 ) -> list[str]:
-    """Whatever comes within a tenth of its own cut-off is named."""
+    """Whatever comes within a tenth of its own cut-off is named; `likely` is what a part of the plate brings each."""
     named = {(one["food"], one["group"]) for one in near}
     return [
         f"{food} is near its own limit of {limit.key} and not named"
@@ -367,7 +366,7 @@ def _near_faults(
         if limit.scope == "food"
         for food in dict.fromkeys(part.food for part in plate)
         if (food, limit.group) not in named
-        and sum_of([p for p in plate if p.food == food], limit, *read, people, sure).likely >= _NEAR * limit.typical
+        and likely([part for part in plate if part.food == food], limit) >= _NEAR * limit.typical
     ]
 
 

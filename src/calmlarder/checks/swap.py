@@ -83,7 +83,7 @@ def _wrong(
     rooms: dict[str, list[tuple[Fraction, Fraction]]] = {}
     for limit, food in _rows(plate, limits, read[0]):
         brought, before = (
-            sum_of([part for part in parts if food in {None, part.food}], limit, *read, 1, sure)
+            sum_of([part for part in parts if food in {None, part.food}], limit, read, 1, sure)
             for parts in (plate, rest)
         )
         passed = passes(brought, limit, Past())

@@ -1,7 +1,7 @@
 """What was typed, one frozen class a command: past this edge no command sees the parser's own object.
 
 Fields are named as the options are (`commands/options/`); an option that a command does not have keeps the default
-that stands here.
+that stands here. They are never compared and never shown: without that there is half as much to make at each start.
 """
 
 import argparse
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from calmlarder.household.sharing import Format, What
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Place:
     """Where the home and the tables are, and which day it is."""
 
@@ -25,21 +25,21 @@ class Place:
     tables: str | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Shown(Place):
     """Words, or plain values in their place."""
 
     json: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Past(Shown):
     """When something happened."""
 
     when: str | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Sure:
     """How far amounts may come out above the plan: percent by eye, grams on a scale."""
 
@@ -47,7 +47,7 @@ class Sure:
     scale: int | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Eating:
     """What may be eaten."""
 
@@ -55,14 +55,14 @@ class Eating:
     avoid: str | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class AtTable:
     """Who eats, by name, such as `me,kit+1`."""
 
     eaters: str | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Evening(Shown, Sure, Eating, AtTable):
     """`tonight` and `demo`."""
 
@@ -91,14 +91,14 @@ class Evening(Shown, Sure, Eating, AtTable):
     no_settings: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class WhyFood(Evening):
     """`why`."""
 
     food: tuple[str, ...]
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Plan(Evening):
     """`plan`."""
 
@@ -108,7 +108,7 @@ class Plan(Evening):
     work: int | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Limit(Shown, Sure, AtTable):
     """`limit`."""
 
@@ -117,7 +117,7 @@ class Limit(Shown, Sure, AtTable):
     sitting: Sitting
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Swap(Shown, Sure, Eating, AtTable):
     """`swap`; grams of one person."""
 
@@ -130,7 +130,7 @@ class Swap(Shown, Sure, Eating, AtTable):
     from_larder: bool
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Plate(Shown, Sure, AtTable):
     """`plate`."""
 
@@ -146,7 +146,7 @@ class Plate(Shown, Sure, AtTable):
     dose: bool
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Adapt(Shown, Sure, Eating, AtTable):
     """`adapt`."""
 
@@ -161,21 +161,21 @@ class Adapt(Shown, Sure, Eating, AtTable):
     format: "Form | None"
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Words(Shown):
     """`match`."""
 
     text: tuple[str, ...]
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Label(Words):
     """`label`."""
 
     lot: int | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Larder(Past):
     """`larder`: all that one of its commands takes; grams of one item."""
 
@@ -194,7 +194,7 @@ class Larder(Past):
     yes: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Freeze(Shown):
     """`freeze`; days left."""
 
@@ -202,7 +202,7 @@ class Freeze(Shown):
     within: int
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Cooked(Past):
     """`cooked`."""
 
@@ -211,7 +211,7 @@ class Cooked(Past):
     weighed: tuple[str, ...]
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Ate(Past):
     """`ate`."""
 
@@ -219,14 +219,14 @@ class Ate(Past):
     who: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Eaten(Shown):
     """`eaten`."""
 
     days: int
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Days(Eaten):
     """`days`."""
 
@@ -234,7 +234,7 @@ class Days(Eaten):
     who: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Feel(Past):
     """`feel`: one number, or four."""
 
@@ -243,14 +243,14 @@ class Feel(Past):
     who: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Waste(Shown):
     """`waste`."""
 
     weeks: int
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Reckon(Shown):
     """`challenge reckon`."""
 
@@ -258,14 +258,14 @@ class Reckon(Shown):
     days: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Challenge(Past):
     """`challenge today`, `control`, `status` and `history`; whose."""
 
     who: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Start(Challenge):
     """`challenge start`."""
 
@@ -275,7 +275,7 @@ class Start(Challenge):
     yes: str | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Score(Feel):
     """`challenge score`."""
 
@@ -283,28 +283,28 @@ class Score(Feel):
     also: tuple[str, ...]
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Because(Challenge):
     """`challenge skip` and `stop`."""
 
     why: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class ForDietitian(Challenge):
     """`challenge page`."""
 
     out: str | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Named(Shown):
     """`people remove`."""
 
     name: str
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Person(Named, Eating):
     """`people add` and `set`; kg and years."""
 
@@ -323,7 +323,7 @@ class Person(Named, Eating):
     limits_add: str | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Share(Place):
     """`share`."""
 
@@ -333,7 +333,7 @@ class Share(Place):
     out: str | None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Backup(Shown):
     """`backup` and `restore`."""
 
@@ -341,7 +341,7 @@ class Backup(Shown):
     yes: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Browser(Place):
     """`browser`."""
 
@@ -350,14 +350,14 @@ class Browser(Place):
     open_to_network: bool
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class ShowFood(Place):
     """`tables show`."""
 
     food: tuple[str, ...]
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Made(Place):
     """`tables mine add`; grams of the whole."""
 
@@ -368,7 +368,7 @@ class Made(Place):
     role: Role
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False, repr=False)
 class Completion:
     """`completion`."""
 

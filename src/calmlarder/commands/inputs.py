@@ -13,8 +13,6 @@ from calmlarder.household.table import Seats
 from calmlarder.intake.amounts import EYE_PERCENT, SCALE_GRAMS, Tolerance
 from calmlarder.intake.own import LONGEST_NAME, MOST_HOURS, Own, own_of, person_named
 from calmlarder.kitchen.equipment import RINGS, THINGS, Thing
-from calmlarder.matching.dates import parse_day
-from calmlarder.matching.foods import FoodMatcher
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
@@ -73,6 +71,8 @@ def day_of(options: given.Place) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
     if options.today is None:
         return date.today()
+    from calmlarder.matching.dates import parse_day
+
     try:
         return parse_day(options.today, date.today())
     except ValueError as error:
@@ -83,6 +83,8 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     """The one food that `text` means. Raises CannotGoOn when it means none or several."""
     if text in tables.food_by_id:
         return tables.food_by_id[text]
+    from calmlarder.matching.foods import FoodMatcher
+
     match = FoodMatcher(tables).match(text)
     if match.food is not None:
         return match.food

@@ -4,10 +4,11 @@ import json
 from collections.abc import Iterator
 
 from calmlarder.commands import given
-from calmlarder.commands.inputs import day_of, lines_typed, tables_of
+from calmlarder.commands.inputs import day_of, folders_of, lines_typed, tables_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.matching.kept_names import lexicon_of
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.about import about_span
 from calmlarder.render.match_json import match_object
@@ -17,7 +18,8 @@ def match(options: given.Words) -> int:
     """Each line's meaning; bare words of the command line are one line, quoted ones a line each, `-` reads many."""
     tables = tables_of(options)
     lines = read_lines("-") if options.text == ("-",) else lines_typed(options.text)
-    readings = LarderReader(tables, day_of(options)).read_all(lines, "line")
+    lexicon = lexicon_of(tables, folders_of(options))
+    readings = LarderReader(tables, day_of(options), lexicon).read_all(lines, "line")
     for reading in readings:
         if options.json:
             print(json.dumps(match_object(reading), ensure_ascii=False))

@@ -14,7 +14,6 @@ from calmlarder.household.larder import clear, lots_to_cook
 from calmlarder.intake.eaten import ME
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
 from calmlarder.problems import CannotGoOn
 
 if TYPE_CHECKING:
@@ -22,8 +21,9 @@ if TYPE_CHECKING:
     from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.own_recipes import Ready
     from calmlarder.household.tonight import Tonight
+    from calmlarder.larder.reading import Reading
 
-_Larder = tuple[list[Lot], tuple[Reading, ...]]
+_Larder = tuple[list[Lot], "tuple[Reading, ...]"]
 
 
 def tonight(options: given.Evening) -> int:
@@ -53,12 +53,12 @@ def tonight(options: given.Evening) -> int:
 
 
 def demo(options: given.Evening) -> int:
-    """The same on the larder of an invented household, whose dates follow the day of the run."""
+    """The same on the larder of an example household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     household = household_of(options)
     choices = choices_of(options, household.tables)  # what is wrong in the options is said before the larder is
     if not options.json:
-        print("The larder of an invented household:\n")
+        print("The larder of an example household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
 
     from calmlarder.household.request import evening
@@ -69,7 +69,7 @@ def demo(options: given.Evening) -> int:
     return _show(answer, readings, options.json)
 
 
-def _answers(household: Household, answer: "Tonight", readings: tuple[Reading, ...]) -> "tuple[Answer, ...]":
+def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, ...]") -> "tuple[Answer, ...]":
     """Where there is no dinner: lines whose answer would make one."""
     if answer.composed.dinners or answer.faults:
         return ()
@@ -100,7 +100,7 @@ def _read(household: Household, lines: Sequence[str], source: str) -> _Larder:
 
 def _show(
     answer: "Tonight",
-    readings: tuple[Reading, ...],
+    readings: "tuple[Reading, ...]",
     as_json: bool,
     answers: "tuple[Answer, ...]" = (),
     ready: "tuple[Ready, ...]" = (),

@@ -1,22 +1,14 @@
-"""A dinner as it was cooked: what each person had of it, and what goes into boxes."""
+"""A dinner as it was cooked: what each person had of it, by share, by weight and by dose."""
 
 from collections.abc import Mapping
-from datetime import date, datetime
+from datetime import datetime
 from fractions import Fraction
-from typing import NamedTuple
 
-from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.compose.dinner import Dinner
 from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion, loads_of
 from calmlarder.intake.nourished import nourished_of
-from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
-from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.urgency import COOKED_STATES
-from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
-from calmlarder.tables.mixture import Mixture, MixturePart
-
-_POOR_KEEPER_DAYS = 1  # of a dish whose pattern says that it does not keep: common practice, no source
 
 
 def share_eaten(
@@ -94,73 +86,3 @@ def _mains(dinner: Dinner, tables: Tables) -> tuple[str, ...]:
     return tuple(
         dict.fromkeys(food for food in foods if {"protein", "base"}.intersection(tables.food_by_id[food].roles))
     )
-
-
-class Boxed(NamedTuple):
-    """What is left in boxes, or why it must not be kept."""
-
-    lot: Lot | None
-    why: str
-
-
-def box_up(
-    dinner: Dinner, weighed: Mapping[str, int], boxes: int, made: date, pattern: Pattern, tables: Tables
-) -> Boxed:
-    """So many shares of a dinner as one lot of its own composition, in the fridge since `made`.
-
-    `weighed` gives grams of the whole dish by lot id. The lot has no id before it is kept.
-
-    What was warmed from a box is never boxed again, nor what could be neither warmed nor eaten cold later.
-    """
-    if any(use.how == "box" for use in dinner.uses):
-        return Boxed(None, "it was warmed from a box already: eat it now, and bin what is left")
-    heated = any(
-        tables.food_by_id[use.food].state in COOKED_STATES and pattern.slots[use.slot].method != "raw"
-        for use in dinner.uses
-    )
-    cold = not any(pattern.slots[use.slot].role == "liquid" for use in dinner.uses)
-    if heated and not cold:
-        return Boxed(None, "something in it was warmed already, and it is no dish to eat cold: bin what is left")
-    days, why = _keeps(dinner, pattern, tables)
-    parts = tuple(
-        MixturePart(food=use.food, grams=grams, most_hundredths=100 * grams + off, weighed=use.how == "weigh")
-        for use in dinner.uses
-        if (grams := weighed.get(use.lot, use.grams)) > 0
-        and (off := dinner.tolerance.off_hundredths(grams, use.how == "weigh")) >= 0
-    )
-    mixture = Mixture(shares=dinner.people, share_grams=sum(p.grams for p in parts) // dinner.people, parts=parts)
-    box = Box(
-        title=dinner.title, mixture=mixture, keeps_days=days, keeps_why=why, freezes=pattern.freezes, heated=heated,
-        cold=cold,
-    )  # fmt: skip
-    return Boxed(_lot(box, boxes, made, tables), why)
-
-
-def _keeps(dinner: Dinner, pattern: Pattern, tables: Tables) -> tuple[int, str]:
-    """Days in the fridge and what sets them: the shortest of its parts, of the pattern, and of leftovers at all."""
-    limits = [(LEFTOVER_DAYS, "leftovers within two days")]
-    limits.append((pattern.keeps_days or _POOR_KEEPER_DAYS, "this dish is best soon"))
-    limits += [_part_keeps(use, tables) for use in dinner.uses]
-    return min(limits, key=lambda limit: limit[0])
-
-
-def _part_keeps(use: PlateUse, tables: Tables) -> tuple[int, str]:
-    food = tables.food_by_id[use.food]
-    row = tables.keeping_of(food, "fridge", "cooked")
-    days = row.days if row is not None and row.kind == "safety" else LEFTOVER_DAYS
-    if food.state in COOKED_STATES and use.days_left is not None:
-        days = max(0, min(days, use.days_left))
-    return days, f"{food.name} in it"
-
-
-def _lot(box: Box, boxes: int, made: date, tables: Tables) -> Lot:
-    name = with_boxes(tables, [box]).food_by_id[box.food_id].name
-    grams = float(box.mixture.share_grams * boxes)
-    why = f"made {made.isoformat()}; keeps {box.keeps_days} days"
-    return Lot(
-        id="", line=f"{name}, made {made.isoformat()}", food=box.food_id, grams_low=grams, grams=grams,
-        grams_high=grams, place="fridge", opened=False, dates=(LotDate(kind="made", on=made),),
-        days_left=box.keeps_days,
-        days_from=why, safety_days_left=box.keeps_days, safety_from=why, condition=None, to_bin=False, owner=None,
-        owner_agrees=False, box=box,
-    )  # fmt: skip

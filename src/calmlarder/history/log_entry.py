@@ -1,16 +1,18 @@
 """What somebody says they ate, in the words of a larder line, as an entry of the log."""
 
 from datetime import date, datetime
-from typing import Literal, NamedTuple
+from typing import TYPE_CHECKING, Literal, NamedTuple
 
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.line import amount_in
 from calmlarder.matching.measures import CONTAINERS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+
+if TYPE_CHECKING:
+    from calmlarder.matching.amounts import Amount
 
 _PIECES = ("piece", "medium", "fillet", "ball")
 _SMALL_PACK_G = 350  # a can or a bottle that one person empties: common practice, no source
@@ -48,7 +50,7 @@ def entry_of(portion: Portion, text: str, meal: Meal, tables: Tables) -> Eaten:
 def portion_of(lot: Lot, today: date, tables: Tables) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
-    amount = amount_in(lot.line, today)
+    amount = _amount_in(lot.line, today)
     how = amount.how if amount else "none"
     if how == "none":
         grams = float(food.portion_g)
@@ -62,8 +64,14 @@ def portion_of(lot: Lot, today: date, tables: Tables) -> Portion:
 
 def how_told(lot: Lot, today: date) -> Literal["weighed", "counted", "guessed", "none"]:
     """How the amount of a lot was told in its line."""
-    amount = amount_in(lot.line, today)
+    amount = _amount_in(lot.line, today)
     return amount.how if amount else "none"
+
+
+def _amount_in(text: str, today: date) -> "Amount | None":
+    from calmlarder.matching.line import amount_in  # what reads lines is a good part of a start
+
+    return amount_in(text, today)
 
 
 def _has_pieces(food: Food, tables: Tables) -> bool:

@@ -68,7 +68,8 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.cooked import box_up, dose_eaten, share_eaten, shares_eaten
+    from calmlarder.compose.boxed import box_up
+    from calmlarder.compose.cooked import dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
     if boxes and dinner.portions:
@@ -81,6 +82,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         lots = household.lots()
         tables, eaters = household.tables, dinner.people - boxes
         _all_there(dinner, lots)
+        _enough_there(dinner, lots, weighed)
         entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
         boxed, about = None, ""
         if boxes:
@@ -104,6 +106,23 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def _enough_there(dinner: "Dinner", lots: Sequence[KeptLot], weighed: Mapping[str, int]) -> None:
+    """No lot gives more than it holds since another window took of it, unless the scale showed so."""
+    takes: dict[str, int] = {}
+    for lot, grams in [(one.lot, one.grams) for one in dinner.uses] + [(one.lot, one.grams) for one in dinner.apart]:
+        takes[lot] = takes.get(lot, 0) + grams
+    short = [one.lot for one in lots if one.lot.id not in weighed and one.lot.grams + 1 <= takes.get(one.lot.id, 0)]
+    if short:
+        raise CannotGoOn(
+            Problem(
+                where="the larder",
+                what=f"`{one.line}` holds {one.grams:g} g by now, and the dish takes {takes[one.id]} g",
+                remedy=f"say what went in, `--weighed {one.id}={one.grams:.0f}`, or ask `calmlarder tonight` again",
+            )
+            for one in short
+        )
 
 
 def _holds(lot: Lot, grams: float) -> bool:

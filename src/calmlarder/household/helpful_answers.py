@@ -8,10 +8,10 @@ from calmlarder.household.answering import would_be
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.larder.reading import Reading
 
 _MOST_LINES, _MOST_CHOICES, _MOST_ANSWERS = 6, 3, 3  # ours: an answer comes within moments
 _SECONDS = 2.0  # for each answer that is tried
@@ -35,7 +35,7 @@ class Try(NamedTuple):
     lots: tuple[Lot, ...]
 
 
-def open_lines(household: Household, readings: Sequence[Reading]) -> list[list[Try]]:
+def open_lines(household: Household, readings: "Sequence[Reading]") -> list[list[Try]]:
     """Lines that could be lots, with their choices: those of a file just read, or else those kept at home."""
     if readings:
         open_ones = [one for one in readings if one.to_answer is not None and one.candidates][:_MOST_LINES]
@@ -47,7 +47,7 @@ def open_lines(household: Household, readings: Sequence[Reading]) -> list[list[T
     return list(kept.values())[:_MOST_LINES]
 
 
-def _written(household: Household, line: Reading) -> list[Try]:
+def _written(household: Household, line: "Reading") -> list[Try]:
     """A line of a file with another name for its food."""
     found = []
     for one in line.candidates[:_MOST_CHOICES]:

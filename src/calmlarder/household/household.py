@@ -17,7 +17,6 @@ from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot, lot_line
-from calmlarder.larder.reading import LarderReader, Reading
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
@@ -29,6 +28,7 @@ from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
+    from calmlarder.larder.reading import LarderReader, Reading
     from calmlarder.plan.sittings import Key
 
 
@@ -55,9 +55,12 @@ class Household:
         self._store: Store | None = None
 
     @cached_property
-    def _reader(self) -> LarderReader:
+    def _reader(self) -> "LarderReader":
         """Made when the first line is read: taking every name of every food apart is a good part of a start."""
-        return LarderReader(self.plain_tables, self.today)
+        from calmlarder.larder.reading import LarderReader
+        from calmlarder.matching.kept_names import lexicon_of
+
+        return LarderReader(self.plain_tables, self.today, lexicon_of(self.plain_tables, self.folders))
 
     def get_ready_to_read(self) -> None:
         """Long before the first line is typed, so that nobody waits for it then."""
@@ -93,16 +96,16 @@ class Household:
         if "_reader" in self.__dict__:
             self._reader = self._reader.on_day(day)
 
-    def reader_of(self, day: date) -> LarderReader:
+    def reader_of(self, day: date) -> "LarderReader":
         """What reads lines that were typed on a day, with what words mean in this house now."""
         self._reader.remember(self.words())
         return self._reader.on_day(day)
 
-    def read(self, text: str) -> Reading | None:
+    def read(self, text: str) -> "Reading | None":
         """What a typed line means."""
         return self.reader_of(self.today).read(text, "this line")
 
-    def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
+    def read_all(self, lines: Iterable[str], source: str) -> "tuple[Reading, ...]":
         """What many lines of a source mean, but for comments."""
         return self.reader_of(self.today).read_all(lines, source)
 

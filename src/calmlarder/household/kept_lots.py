@@ -11,7 +11,7 @@ from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, Urgency, urgency_of
-from calmlarder.matching.dates import Dated
+from calmlarder.matching.dated import Dated
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.store import Store, Stored, no_lot

@@ -2,16 +2,18 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
-from typing import Any, Literal, NamedTuple
+from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, parked, still_as_seen
 from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import UNANSWERED, Reading
-from calmlarder.larder.to_answer import Answers, ToAnswer
+from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
+
+if TYPE_CHECKING:
+    from calmlarder.larder.reading import Reading
 
 Place = Literal["freezer", "fridge"]
 
@@ -28,7 +30,7 @@ def lots_to_cook(household: Household) -> list[Lot]:
     return lots
 
 
-def clear(readings: Sequence[Reading], source: str) -> tuple[list[Lot], list[Problem]]:
+def clear(readings: "Sequence[Reading]", source: str) -> tuple[list[Lot], list[Problem]]:
     """Lots of the lines that are clear, and for each other line what to write."""
     lots: list[Lot] = []
     problems: list[Problem] = []
@@ -57,7 +59,7 @@ class Kept(NamedTuple):
     problems: list[Problem]
 
 
-def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
+def keep_lines(household: Household, readings: "Sequence[Reading]") -> Kept:
     """Every line that says something, as one action: its lots, or the line itself where something must be answered.
 
     Lines that cannot be read at all are given back with their reason.
@@ -78,7 +80,7 @@ def keep_lines(household: Household, readings: Sequence[Reading]) -> Kept:
     return _standing(household, ids, problems)
 
 
-def _taken_back(household: Household, readings: Sequence[Reading]) -> list[Problem]:
+def _taken_back(household: Household, readings: "Sequence[Reading]") -> list[Problem]:
     """What is no longer always there goes out of the list; a problem for what was not said to be there."""
     problems: list[Problem] = []
     for reading in readings:
@@ -92,7 +94,7 @@ def _taken_back(household: Household, readings: Sequence[Reading]) -> list[Probl
     return problems
 
 
-def contents_of(reading: Reading, noted: date, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
+def contents_of(reading: "Reading", noted: date, answers: Answers = UNANSWERED) -> list[dict[str, Any]]:
     """What the store keeps of a line typed on a day: what must be answered of it, then its lots."""
     asked = reading.to_answer
     if reading.gone:
@@ -122,7 +124,7 @@ def as_seen(household: Household, lot_id: int) -> Seen:
     return Seen(lot_id, next((row.content for row in rows if row.id == lot_id), None))
 
 
-def write_anew(household: Household, seen: Seen, reading: Reading) -> Kept:
+def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
     """A lot becomes what a line says: its first lot, or the line to be answered; its other lots join the larder.
 
     Raises CannotGoOn for a lot that is not there or changed since it was seen, or a line that cannot be read.

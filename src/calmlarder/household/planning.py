@@ -107,7 +107,7 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
     later than usual tonight is sitting down now. Raises CannotGoOn for a list or a number of days that cannot be.
     """
     from calmlarder.compose.request import protein_floor
-    from calmlarder.plan.grammar import read_sittings, sittings_of_days
+    from calmlarder.plan.grammar import Usual, read_sittings, sittings_of_days
     from calmlarder.plan.sittings import key_of
 
     home = settled_for(household, choices)
@@ -118,7 +118,7 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
         found = read_sittings(which.listed, household.today, people, minutes, choices.protein_g)
     else:
         done = household.sittings_done() if choices.use_log else frozenset()
-        found = sittings_of_days(which.days, household.today, people, minutes, choices.protein_g, done)
+        found = sittings_of_days(which.days, household.today, Usual(people, minutes, choices.protein_g), done)
     now = household.now() if choices.at is None else choices.at
     changed = []
     for one in found:

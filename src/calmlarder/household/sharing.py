@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from calmlarder.household.household import Household
+from calmlarder.household.since_then import refuse_left_out
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import ADAPTED, COOKED_LAST, PLANNED, PROPOSED
@@ -42,9 +43,13 @@ def sheet_of(household: Household, what: What, number: int = 1) -> "Sheet":
     from calmlarder.render import sheet
 
     if what == "dinner":
-        return sheet.dinner_sheet(_last_dinner(household, number))
+        dinner = _last_dinner(household, number)
+        refuse_left_out(household, [dinner], "tonight")
+        return sheet.dinner_sheet(dinner)
     if what == "plan":
-        return sheet.plan_sheet(last_plan(household), household.tables)
+        planned = last_plan(household)
+        refuse_left_out(household, [one.dinner for one in planned.sittings if one.dinner is not None], "plan")
+        return sheet.plan_sheet(planned, household.tables)
     if what == "shopping":
         return sheet.shopping_sheet(last_plan(household))
     if what == "recipe":

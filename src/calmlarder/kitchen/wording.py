@@ -16,6 +16,9 @@ _FATS = frozenset({"oil", "butter"})
 
 _EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
 
+_ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
+_A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
+
 Mention = Callable[[Filling], str]
 
 
@@ -121,6 +124,15 @@ def egg_instead(said: str) -> str:
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "scramble", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
+
+
+def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
+    """A sentence of a pan, for two pans where all that comes into it is too much for one."""
+    slots = {slot for step in pattern.steps if step.place == "pan" for slot in step.slots}
+    fried = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "stir-fry"]
+    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS:
+        return said
+    return _A_PAN.sub(r"\1 two \2pans", said)
 
 
 def says_done(said: str, sign: str) -> bool:

@@ -9,10 +9,10 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.to_answer import NO_DAY, About, Answers, ToAnswer
+from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.urgency import COOKED_STATES, Kept, urgency_of
 from calmlarder.matching.amounts import Amount
-from calmlarder.matching.dates import Dated
+from calmlarder.matching.dated import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
@@ -38,7 +38,6 @@ _FRESH_KINDS = frozenset({
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
-UNANSWERED = Answers()
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 NO_LONGER = "no longer always there"

@@ -23,6 +23,9 @@ class Answers(BaseModel):
     only: tuple[str, ...] = ()
 
 
+UNANSWERED = Answers()
+
+
 class ToAnswer(BaseModel):
     """A line that is no lot yet: where it stands, its text, what is asked, and what would answer.
 

@@ -1,21 +1,18 @@
-"""Every name of every food, ready to be searched by its words; built once for the tables."""
+"""Every name of every food, searched by its words, and what strange words may be slips of."""
 
-import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Mapping
 from copy import copy
-from functools import cache, lru_cache
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
-from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
-from calmlarder.matching.measures import MEASURE_WORDS
+from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.notes import NO_SLIPS, NOTES
-from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.plain_words import PLAIN_WORDS
-from calmlarder.matching.states import FITS, is_state_of
-from calmlarder.matching.words import plain, raw_words, singular, words_of
+from calmlarder.matching.states import FITS
+from calmlarder.matching.words import singular
 from calmlarder.tables.book import Tables
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
@@ -28,19 +25,6 @@ _NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
-class NamedFood(NamedTuple):
-    """A name of a food: all its words, those that are not its state, and what a default says of it."""
-
-    words: frozenset[str]
-    core: frozenset[str]
-    food: str
-    default: str
-    order: tuple[str, ...]
-    written: tuple[str, ...]
-    raw: tuple[str, ...]
-    has_and: bool
-
-
 class Slip(NamedTuple):
     """A known word that a strange one may be, and whether it is long and near enough to be taken for it."""
 
@@ -51,50 +35,41 @@ class Slip(NamedTuple):
 class Lexicon:
     """The names of the tables by their words."""
 
-    def __init__(self, tables: Tables) -> None:
+    def __init__(self, tables: Tables, index: NameIndex | None = None) -> None:
+        """`index` is that of the same names, where it was made before."""
         self.tables = tables
         self.meant: Mapping[str, tuple[str, ...]] = {}  # what words meant in this house
-        self.names: list[NamedFood] = []
-        for name, food, default in _rows(tables):
-            raw = raw_words(name)
-            words = tuple(full for word in raw for full in _written(word))
-            state = tables.food_by_id[food].state
-            core = frozenset(word for word in words if word not in FITS or not is_state_of(word, state))
-            if not core or (len(words) > 1 and core <= MEASURE_WORDS.keys()):
-                core = frozenset(words)  # `pot roast` is not named by its pot
-            order = words if len(core) == len(words) else tuple(word for word in words if word in core)
-            has_and = _AND.search(name) is not None
-            self.names.append(NamedFood(frozenset(words), core, food, default, order, words, raw, has_and))
-        self.with_word: dict[str, list[int]] = {}
-        self._beside: dict[str, set[str]] = {}
-        self.cores: dict[str, set[frozenset[str]]] = {}
-        self._with_core: dict[frozenset[str], set[str]] = {}
-        for index, one in enumerate(self.names):
-            for word in one.core:
-                self.with_word.setdefault(word, []).append(index)
-            for word in one.words:
-                self._beside.setdefault(word, set()).update(one.words)
-            self.cores.setdefault(one.food, set()).add(one.core)
-            self._with_core.setdefault(one.core, set()).add(one.food)
-        # Numbers that belong to a name: `2 minute noodles`.
-        self.numbered = frozenset(
-            " ".join(one.written[:2]) for one in self.names if one.written[0].isdigit() and len(one.written) > 1
-        )
-        self.words = frozenset(self._beside)
-        self.alone = frozenset(next(iter(one.core)) for one in self.names if len(one.core) == 1)
-        # Words for a shape of pasta: what is said of pasta is said of each (`wholemeal penne`).
-        self.shapes = frozenset(word for word in self.alone if _DRY_PASTA in self.called(word) <= _PASTA) - {"pasta"}
-        # Words of the foods' own names; all others are names elsewhere, in other tongues among them.
-        self.at_home = frozenset(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))
-        self.elsewhere = self.words - self.at_home
-        self._by_first: dict[str, list[str]] = {}
+        self._index = index = index or index_of(tables)
+        self.names = NamesOf(index.rows, tables)
+        self.with_word, self.spelt, self.for_something = index.with_word, index.spelt, index.for_something
+        self.words, self.alone = frozenset(index.beside), frozenset(index.alone)
+        self.numbered, self.at_home = frozenset(index.numbered), frozenset(index.at_home)
+        self.slip = lru_cache(maxsize=20_000)(self._slip)
+
+    @cached_property
+    def elsewhere(self) -> frozenset[str]:
+        """Words that stand in no food's own name: of other tongues among them."""
+        return self.words - self.at_home
+
+    @cached_property
+    def shapes(self) -> frozenset[str]:
+        """Words for a shape of pasta: what is said of pasta is said of each (`wholemeal penne`)."""
+        dry = [self.names[number].core for number in self._index.of_food.get(_DRY_PASTA, ())]
+        words = {word for core in dry if len(core) == 1 for word in core}
+        return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
+
+    @cached_property
+    def _by_first(self) -> dict[str, list[str]]:
+        found: dict[str, list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
-                self._by_first.setdefault(word[0], []).append(word)
-        self.spelt = {" ".join(one.written): one.food for one in self.names}
-        # Names that say what the food is for.
-        self.for_something = tuple(name for name in self.spelt if " for " in name)
-        self.slip = lru_cache(maxsize=20_000)(self._slip)
+                found.setdefault(word[0], []).append(word)
+        return found
+
+    @cached_property
+    def joined(self) -> dict[str, tuple[str, ...]]:
+        """Two words of a name that are written in one: `peanutbutter`."""
+        return {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""
@@ -105,15 +80,26 @@ class Lexicon:
 
     def beside(self, word: str) -> set[str]:
         """The words that stand together with this one in some name."""
-        return self._beside.get(word, set())
+        return {other for number in self._index.beside.get(word, ()) for other in self.names[number].words}
 
     def called(self, word: str) -> set[str]:
         """The foods that this word by itself names."""
-        return self._with_core.get(frozenset({word}), set())
+        return self._with_core(frozenset({word}))
 
     def is_name(self, words: frozenset[str]) -> bool:
         """Whether these words are the whole name of some food."""
-        return words in self._with_core
+        return bool(self._with_core(words))
+
+    def cores(self, food: str) -> set[frozenset[str]]:
+        """The words of each name of a food, without those that are its state."""
+        return {self.names[number].core for number in self._index.of_food[food]}
+
+    def _with_core(self, core: frozenset[str]) -> set[str]:
+        """The foods of which some name is just these words, but for its state."""
+        if not core:
+            return set()
+        rarest = min((self.with_word.get(word, ()) for word in core), key=len)
+        return {one.food for one in map(self.names.__getitem__, rarest) if one.core == core}
 
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
@@ -124,7 +110,7 @@ class Lexicon:
     def kin(self, food: str) -> set[str]:
         """The same food in its other states: what has a name in common, but for the state."""
         kind = self.tables.food_by_id[food].kind
-        found = {one for core in self.cores[food] for one in self._with_core[core]} - {food}
+        found = {one for core in self.cores(food) for one in self._with_core(core)} - {food}
         return {one for one in found if self.tables.food_by_id[one].kind == kind}
 
     def _slip(self, word: str) -> Slip | None:
@@ -144,6 +130,7 @@ class Lexicon:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
+        nearest = [known for known in nearest if known in self.at_home] or nearest
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
@@ -162,73 +149,16 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
+        if len(word) == len(known) and sorted(word) == sorted(known) and known in self.at_home:
+            return True  # two letters changed places
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
             return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
-            return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
+            dropped = len(word) + 1 == len(known)  # a letter was left out
+            return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
-
-
-_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
-_A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
-_DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
-# Free of lactose or gluten, in the tongues in which packs say it.
-_LACTOSE_FREE = re.compile(
-    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:lactosa|lactose|lattosio|laktozy|laktose|laktos)"
-    r"|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]|deslactosad[oa])\b"
-)
-_GLUTEN_FREE = re.compile(
-    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:gluten|glutine|glutenu)"
-    r"|glutenfri(?:tt|e|a)?|glutenfreie?[rsnm]?|glutenvrije?|gluteeniton)\b"
-)
-# `gr` before what comes in green; 200 gr are grams.
-_GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
-_YELLOW = re.compile(r"\byell(?:a|er)\b")
-_AND = re.compile(r"\b(?:and|or|with)\b|&")
-
-
-def as_one(text: str) -> str:
-    """A plain text with what a food is packed in as one word, and a percentage too.
-
-    Garlic in oil is no garlic oil, and 2% milk is another milk.
-    """
-    bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
-    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
-    bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
-    return one_word(bare)
-
-
-def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:
-    """Every name as one plain text, its food, what a default says; an id where nothing has that name (`salami`)."""
-    named: set[tuple[str, ...]] = set()
-    for name, food, default in (
-        *((food.name, food.id, "") for food in tables.foods),
-        *((row.name, row.food, row.default) for row in tables.names),
-    ):
-        bare = as_one(name)
-        named.add(tuple(map(_singular, raw_words(bare))))
-        yield bare, food, default
-    for each in tables.foods:
-        bare = as_one(each.id.replace("-", " "))
-        if tuple(map(_singular, raw_words(bare))) not in named:
-            yield bare, each.id, ""
-
-
-_singular = cache(singular)
-
-
-@cache
-def _written(word: str) -> tuple[str, ...]:
-    return expanded((singular(word),))
-
-
-def expanded(words: Iterable[str]) -> tuple[str, ...]:
-    """Words with their short forms written out."""
-    return tuple(
-        full for word in words for full in (ABBREVIATIONS.get(word, (word,)) if word not in ONLY_BESIDE else (word,))
-    )
 
 
 def _derived(word: str, known: str) -> bool:

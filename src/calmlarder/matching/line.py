@@ -7,16 +7,18 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.amounts import Amount, take_amount
 from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
-from calmlarder.matching.dates import Dated, UnreadDay, take_dates
+from calmlarder.matching.dated import Dated
+from calmlarder.matching.dates import UnreadDay, take_dates
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.kinds import beside_its_food
 from calmlarder.matching.lacks import refuse_lacks
-from calmlarder.matching.lexicon import Lexicon, as_one
+from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
+from calmlarder.matching.name_index import as_one
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.phrasing import plainly_put
@@ -118,7 +120,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(beside_its_food(rest)))
+    rest = counted_inside(half_kilos(beside_its_food(rest, lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()

@@ -5,7 +5,8 @@ from typing import Literal, NamedTuple
 
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
-from calmlarder.matching.lexicon import Lexicon, NamedFood
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.name_index import NamedFood
 from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of

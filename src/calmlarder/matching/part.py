@@ -165,7 +165,7 @@ def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
     for food in named.foods[:1]:
         for word in sorted(takes & SOFT):
             fewer = takes - {word}
-            if any(core <= fewer for core in lexicon.cores[food]):
+            if any(core <= fewer for core in lexicon.cores(food)):
                 takes = fewer
     return takes
 

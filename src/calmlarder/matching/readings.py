@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from calmlarder.matching.lexicon import NamedFood
+from calmlarder.matching.name_index import NamedFood
 from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITHOUT
 from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Words

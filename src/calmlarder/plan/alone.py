@@ -4,14 +4,15 @@ Nothing else eats of the lots then, so that no plan gets it cheaper.
 """
 
 import math
-from collections.abc import Mapping
 from typing import Any, NamedTuple
 
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.stop import Stop
+from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
-from calmlarder.plan.joint import NEVER, Joint, Prices
+from calmlarder.plan.joint import NEVER, Joint
+from calmlarder.plan.shares import Share, Taken
 from calmlarder.solver import tight_solver
 
 _ROUGHLY = 0.05  # of its cost: ours
@@ -19,11 +20,11 @@ _SECONDS = 0.5  # for one dish; what is then proven of it is its floor: ours
 
 
 class Cheapest(NamedTuple):
-    """The dish that costs least at some prices: what it costs without them, and the units it takes of each lot."""
+    """The dish that costs least at some prices: what it costs without them, and what it shares with others."""
 
     column: int
     cost: int
-    units: Mapping[int, int]
+    taken: Taken
 
 
 class DishAlone:
@@ -34,16 +35,21 @@ class DishAlone:
         self._joint = Joint(house, [column], {})
         self._joint.model.add(self._joint.posted[0][1].active == 1)
         self._cost: Any = sum(self._joint.parts[column.number])
-        self._units: dict[int, Any] = {place: sum(units) for place, units in self._joint.taken[column.number].items()}
-        self._most: dict[int, int] = {}
+        self._units: dict[int, Any] = {
+            place: sum(units) for place, units in self._joint.taken.units[column.number].items()
+        }
+        most: dict[int, int] = {}
         for option in column.problem.options:
-            self._most[option.offered.place] = max(self._most.get(option.offered.place, 0), option.most)
-        self._known: list[tuple[Prices, int]] = []
+            most[option.offered.place] = max(most.get(option.offered.place, 0), option.most)
+        self._mains = self._joint.taken.mains[column.number]
+        self._most = Taken(column.covers, most, frozenset(self._mains))
+        self._shares: dict[Share, int] = {}  # the most it can take
+        self._known: list[tuple[Prices, int]] = []  # what was paid at most, and the floor
 
     def least(self, prices: Prices, stop: Stop, roughly: bool = False) -> Cheapest | None:
         """Prove a floor at these prices; the cheapest dish, if one was found, or one nearly as cheap."""
         model = self._joint.model
-        model.minimize(self._cost + sum(prices.get(place, 0) * units for place, units in self._units.items()))
+        model.minimize(self._cost + self._joint.taken.paid(self.column, prices))
         solver = tight_solver(_SECONDS)
         # As for one dish in compose/solve.py: presolving costs more than it saves.
         solver.parameters.cp_model_presolve = False
@@ -53,21 +59,34 @@ class DishAlone:
         stop.working(solver)
         status = solver.solve(model)
         if status == cp_model.INFEASIBLE:
-            self._known.append((prices, NEVER))
+            self._known.append(({}, NEVER))
             return None
         if math.isfinite(solver.best_objective_bound):
-            self._known.append((prices, math.floor(solver.best_objective_bound + 1e-6)))
+            self._known.append((self._paid_at_most(prices), math.floor(solver.best_objective_bound + 1e-6)))
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return None
-        taken = {place: int(solver.value(units)) for place, units in self._units.items()}
-        return Cheapest(self.column.number, int(solver.value(self._cost)), taken)
+        units = {place: int(solver.value(some)) for place, some in self._units.items()}
+        kinds = frozenset(kind for kind, used in self._mains.items() if any(map(solver.value, used)))
+        return Cheapest(self.column.number, int(solver.value(self._cost)), Taken(self.column.covers, units, kinds))
 
     def floor(self, prices: Prices) -> int:
         """What it costs at least at these prices, by what was proven at others; NEVER where it cannot be cooked."""
         best = -NEVER // 1000
-        for known, floor in self._known:
+        now = self._paid_at_most(prices)
+        for paid, floor in self._known:
             if floor == NEVER:
                 return NEVER
-            cheaper = (most * (known.get(place, 0) - prices.get(place, 0)) for place, most in self._most.items())
-            best = max(best, floor - sum(max(0, less) for less in cheaper))
+            cheaper = sum(max(0, most - now.get(share, 0)) for share, most in paid.items())
+            earned = sum(-most for share, most in now.items() if most < 0 and share not in paid)
+            best = max(best, floor - cheaper - earned)
         return best
+
+    def _paid_at_most(self, prices: Prices) -> dict[Share, int]:
+        """What it pays for each share where it takes the most it can; nothing where that is nothing."""
+        paid = {}
+        for share, price in prices.items():
+            if price and share not in self._shares:
+                self._shares[share] = share.of(self._most)
+            if price and self._shares[share]:
+                paid[share] = price * self._shares[share]
+        return paid

@@ -20,6 +20,14 @@ _CLOCK = re.compile(r"\b([01]?\d|2[0-3]):([0-5]\d)\b")
 _PEOPLE = re.compile(r"\bfor (\d{1,2})\b")
 
 
+class Usual(NamedTuple):
+    """What holds for each sitting that does not say otherwise: people, minutes to cook, g of protein for each."""
+
+    people: int
+    minutes: int | None = None
+    protein_g: float | None = None
+
+
 def read_sittings(
     text: str, today: date, people: int, minutes: int | None, protein_g: float | None
 ) -> tuple[PlannedSitting, ...]:
@@ -34,7 +42,7 @@ def read_sittings(
     for item in items:
         try:
             last = found[-1].at if found else None
-            found.append(_read(item.casefold(), _Usual(today, last, people, minutes, protein_g)))
+            found.append(_read(item.casefold(), today, last, Usual(people, minutes, protein_g)))
         except ValueError as error:
             problems.append(Problem(where="--meals", what=f"`{item}`: {error}", remedy=_REMEDY))
     if not problems and not 1 <= len(found) <= MOST_SITTINGS:
@@ -49,14 +57,7 @@ def read_sittings(
     return tuple(found)
 
 
-def sittings_of_days(
-    days: int,
-    today: date,
-    people: int,
-    minutes: int | None,
-    protein_g: float | None,
-    done: Collection[Key] = (),
-) -> tuple[PlannedSitting, ...]:
+def sittings_of_days(days: int, today: date, usual: Usual, done: Collection[Key] = ()) -> tuple[PlannedSitting, ...]:
     """A dinner each day, and a packed lunch from tomorrow, but for those `done`; where none is left, a day more.
 
     Raises CannotGoOn for days beyond a plan.
@@ -64,34 +65,23 @@ def sittings_of_days(
     if not 1 <= days <= MOST_DAYS:
         raise CannotGoOn([Problem(where="--days", what=f"`{days}` cannot be", remedy=f"give 1 to {MOST_DAYS}")])
     for held in (days, days + 1):
-        ahead = _of_days(held, today, people, minutes, protein_g)
+        ahead = _of_days(held, today, usual)
         found = tuple(one for one in ahead if key_of(one.at, one.sitting) not in done)
         if found:
             return found
     return ()
 
 
-def _of_days(
-    days: int, today: date, people: int, minutes: int | None, protein_g: float | None
-) -> Iterator[PlannedSitting]:
+def _of_days(days: int, today: date, usual: Usual) -> Iterator[PlannedSitting]:
     for ahead in range(days):
         kinds: tuple[Sitting, ...] = ("packed", "dinner") if ahead else ("dinner",)
         for kind in kinds:
-            yield _sitting(today + timedelta(days=ahead), kind, None, people, minutes, protein_g)
+            yield _sitting(today + timedelta(days=ahead), kind, None, usual)
 
 
-class _Usual(NamedTuple):
-    """What holds for an item that does not say it; `after` is the sitting before it in the list."""
-
-    today: date
-    after: datetime | None
-    people: int
-    minutes: int | None
-    protein_g: float | None
-
-
-def _read(item: str, usual: _Usual) -> PlannedSitting:
-    today, people, minutes = usual.today, usual.people, usual.minutes
+def _read(item: str, today: date, after: datetime | None, usual: Usual) -> PlannedSitting:
+    """One item; `after` is the time of the sitting before it in the list."""
+    people, minutes = usual.people, usual.minutes
     clock: time | None = None
     if found := _CLOCK.search(item):
         clock, item = time(int(found[1]), int(found[2])), _CLOCK.sub(" ", item, count=1)
@@ -109,28 +99,24 @@ def _read(item: str, usual: _Usual) -> PlannedSitting:
         raise ValueError("names two kinds of sitting")
     day_words = " ".join(word for word in words if word not in SITTING_WORDS)
     kind = SITTING_WORDS[kinds[0]] if kinds else "dinner"
-    day = parse_day(day_words, today) if day_words else _following(usual, clock or USUAL_TIME[kind])
+    day = parse_day(day_words, today) if day_words else _following(today, after, clock or USUAL_TIME[kind])
     if day < today:
         raise ValueError("lies behind")
-    return _sitting(day, kind, clock, people, minutes, usual.protein_g)
+    return _sitting(day, kind, clock, Usual(people, minutes, usual.protein_g))
 
 
-def _following(usual: _Usual, clock: time) -> date:
+def _following(today: date, after: datetime | None, clock: time) -> date:
     """The first day on which such a time comes after the sitting before."""
-    if usual.after is None:
-        return usual.today
-    return usual.after.date() + timedelta(days=clock <= usual.after.time())
+    return today if after is None else after.date() + timedelta(days=clock <= after.time())
 
 
-def _sitting(
-    day: date, kind: Sitting, clock: time | None, people: int, minutes: int | None, protein_g: float | None
-) -> PlannedSitting:
-    target = PROTEIN_TARGET_G[kind] if protein_g is None else protein_g
+def _sitting(day: date, kind: Sitting, clock: time | None, usual: Usual) -> PlannedSitting:
+    target = PROTEIN_TARGET_G[kind] if usual.protein_g is None else usual.protein_g
     return PlannedSitting(
         at=datetime.combine(day, clock or USUAL_TIME[kind]),
         sitting=kind,
-        people=people,
-        minutes=minutes,
+        people=usual.people,
+        minutes=usual.minutes,
         protein_g=target,
         protein_floor_g=protein_floor(kind, target),
     )

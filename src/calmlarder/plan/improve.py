@@ -4,6 +4,7 @@ Beside it, on a second core, prices of lots and then one model of all sittings w
 """
 
 import itertools
+import math
 import random
 import threading
 import time
@@ -24,7 +25,8 @@ _EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as
 _EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _MOST_THREES = 6  # between two looks at all together: ours
-_PRICES_SHARE = 0.5  # of the time for the bound, for prices of lots: ours
+_PRICES_SHARE = 0.7  # of the time for the bound, for prices of lots: ours
+_FEWER = 0.95  # of the columns, for prices to be looked for again: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
@@ -65,7 +67,7 @@ class Improver:
         self._worth: set[int] | None = None  # columns that a better plan may still hold
         self._priced: tuple[Priced, ...] = ()
         self._prices: PriceSearch | None = None
-        self._tried: set[frozenset[int]] = set()
+        self._tried = 0  # ideas of the search for prices
         self.avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
@@ -138,25 +140,25 @@ class Improver:
         for free, effort, few in self._turns(rng, everything):
             if self._stop.over or next(left, None) is None:
                 return
-            self._try_idea()
+            self._try_ideas()
             if self.bound >= self.cost:
                 return
             proven = self._replan(free, effort, few)
             if proven and free == everything and not few and not self.avoid:
                 return
 
-    def _try_idea(self) -> None:
-        """Dishes that go well together by the prices of the lots, with the amounts that are best for them."""
-        idea = frozenset(self._prices.idea) if self._prices is not None else frozenset()
-        if not idea or idea in self._tried:
-            return
-        self._tried.add(idea)
-        kept = {dish.column.number for dish in self._kept}
-        columns = [column for column in self._columns if column.number in idea | kept]
-        joint = Joint(self.house, columns, self.avoid)
-        for dish in self._kept:
-            joint.fix(dish)
-        self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
+    def _try_ideas(self) -> None:
+        """Dishes that go well together by the prices of what they share, with the amounts that are best for them."""
+        ideas = self._prices.ideas if self._prices is not None else []
+        while self._tried < len(ideas) and not self._stop.over:
+            idea = set(ideas[self._tried])
+            self._tried += 1
+            kept = {dish.column.number for dish in self._kept}
+            columns = [column for column in self._columns if column.number in idea | kept]
+            joint = Joint(self.house, columns, self.avoid)
+            for dish in self._kept:
+                joint.fix(dish)
+            self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
         effort = _EFFORT_ALL
@@ -242,9 +244,13 @@ class Improver:
             if search.start(inner):
                 zero = search.best
                 higher(search.bound)
-                search.improve(Stop(began + _PRICES_SHARE * (inner.at - began), inner), higher)
-                search.sharpen(inner)
-                higher(search.bound)
+                pricing = Stop(began + _PRICES_SHARE * (inner.at - began), inner)
+                many = math.inf
+                while len(search.worth) < _FEWER * many and self.bound < self.cost and not pricing.over:
+                    many = len(search.worth)  # fewer dishes have better prices
+                    search.improve(pricing, higher)
+                    search.sharpen(inner)
+                    higher(search.bound)
                 self._worth, self._priced = search.worth, (zero, search.best)
             for effort in (_EFFORT_CLOSE, None):
                 while not inner.over and self.bound < self.cost and self._prove(search.cost, effort, inner, higher):

@@ -13,6 +13,7 @@ from calmlarder.compose.solve import WISHES, constant, plan_of, solver_of
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
+from calmlarder.plan.amounts_taken import AmountsTaken, Prices
 from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.stacked import post_stacking
 from calmlarder.plan.weights import (
@@ -26,7 +27,6 @@ from calmlarder.plan.weights import (
 )
 
 NEVER = 10**15  # costs more than any plan
-Prices = Mapping[int, int]  # for one unit of a lot, by its place; ten-thousandths of a point
 Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
 
 
@@ -85,7 +85,7 @@ class Joint:
         self.empty: list[Any] = []  # what sittings without a dish cost
         self._objective: Any = None  # the cost in terms of what was proven of each dish, where that is known
         self.parts: dict[int, list[Any]] = {}  # what a column adds to the cost: its dish, less the waste it saves
-        self.taken: dict[int, dict[int, list[Any]]] = {}  # units that a column takes of each lot
+        self.taken = AmountsTaken(self.model, house.shelves)
         for column in columns:
             if stop is not None and stop.over:
                 return  # hundreds of dishes take their time; a model that is not whole is never solved
@@ -114,6 +114,7 @@ class Joint:
         self.cost.append(-score + LEFTOVER * POINT * (len(column.covers) - 1) * active)
         self.parts[column.number] = [self.cost[-1]]
         self.scores.append(score)
+        self.taken.add(column, draft)
         self.posted.append((column, draft))
 
     def _floors(self, priced: Priced, last: bool) -> None:
@@ -124,10 +125,9 @@ class Joint:
         """
         for column, draft in self.posted:
             if column.number in priced.floors:
-                taken = self.taken[column.number].items()
-                paid = [priced.prices.get(place, 0) * units for place, all_units in taken for units in all_units]
-                cost = sum(self.parts[column.number]) + sum(paid)
+                cost = sum(self.parts[column.number]) + self.taken.paid(column, priced.prices)
                 self.model.add(cost >= priced.floors[column.number] * draft.active)
+        self.taken.keep_steps()
         if last and all(column.number in priced.floors for column, _ in self.posted):
             dishes = sum(priced.floors[column.number] * draft.active for column, draft in self.posted)
             more = self.model.new_int_var(0, NEVER, "")
@@ -155,8 +155,6 @@ class Joint:
         for column, draft in self.posted:
             for number, option in enumerate(column.problem.options):
                 uses.setdefault(option.offered.place, []).append((column, draft, number))
-                taken = self.taken.setdefault(column.number, {})
-                taken.setdefault(option.offered.place, []).append(draft.units[number])
         for place in sorted(house.most.keys() | uses.keys()):
             shelf, used = house.shelves[place], uses.get(place, [])
             left = shelf.units - sum(draft.units[number] for _, draft, number in used)
@@ -212,21 +210,23 @@ class Joint:
 
     def _variety(self) -> None:
         """A kind of protein or base that the sitting before had too costs."""
-        present: list[dict[str, Any]] = [{} for _ in self.house.sittings]
-        for column, draft in self.posted:
-            slots = column.problem.pattern.slots
-            for number, option in enumerate(column.problem.options):
-                if slots[option.slot].role in {"protein", "base"}:
-                    for sitting in column.covers:
-                        kinds, kind = present[sitting], str(option.offered.food.kind)
-                        if kind not in kinds:
-                            kinds[kind] = self.model.new_bool_var("")
-                        self.model.add_implication(draft.used[number], kinds[kind])
+        there: list[dict[str, list[Any]]] = [{} for _ in self.house.sittings]
+        for column, _ in self.posted:
+            for kind, has in self.taken.kinds[column.number].items():
+                for sitting in column.covers:
+                    there[sitting].setdefault(kind, []).append(has)
+        present = [{kind: self._any(some) for kind, some in kinds.items()} for kinds in there]
         for before, after in pairwise(present):
             for kind in sorted(before.keys() & after.keys()):  # the same order in every run
                 again = self.model.new_bool_var("")
                 self.model.add(again >= before[kind] + after[kind] - 1)
                 self.cost.append(MAIN_KIND_AGAIN * POINT * again)
+
+    def _any(self, some: Sequence[Any]) -> Any:
+        """Whether one of them holds; no more than one does."""
+        found = self.model.new_bool_var("")
+        self.model.add(sum(some) <= found)
+        return found
 
     def fix(self, dish: Dish) -> None:
         """Keep a dish as it is."""

@@ -64,7 +64,7 @@ class MoreOf:
         joint = Joint(self._house, [*(dish.column for dish in stay), *columns], self._avoid, (), stop)
         for dish in stay:
             joint.fix(dish)
-        units = [unit for taken_of in joint.taken.values() for unit in taken_of.get(place, ())]
+        units = [unit for taken_of in joint.taken.units.values() for unit in taken_of.get(place, ())]
         joint.model.add(sum(units) > _units_of(self._dishes, place))
         return joint.solve(stop.left, _EFFORT, stop)
 

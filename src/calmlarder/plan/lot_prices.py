@@ -10,17 +10,19 @@ from collections.abc import Callable, Mapping, Sequence
 
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.alone import Cheapest, DishAlone
+from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
-from calmlarder.plan.joint import NEVER, Priced, Prices
-from calmlarder.plan.master import lots_in_plan, prices_of
+from calmlarder.plan.joint import NEVER, Priced
+from calmlarder.plan.master import Mixture, Setting, good_columns, lots_in_plan, mixture_of
 from calmlarder.plan.selection import Selector
+from calmlarder.plan.shares import Steps, overdrawn
 
 _TOWARDS = 0.8  # how far prices go from the best so far to those of the linear programme: ours
 _NO_BETTER = 3  # rounds without a better bound that end it: ours
 _ENOUGH = 0.001  # of the bound: less is no better
-_SHARE_EVERY = 2  # rounds without a better bound between two looks at whole plans: ours
+_MOST_TRIED = 20  # ideas that are not had again: ours
 _GLANCES = 2  # looks at the dish that seems the cheapest of each sitting, before prices are found anew: ours
-_MOST_GLANCES = 6  # rounds of them at first, while each finds more than a few dishes: ours
+_MOST_GLANCES = 32  # rounds of them at first, while each finds more than a few dishes: ours
 _FEW_NEW = 3
 _LOW = -NEVER // 1000  # a floor that says nothing
 
@@ -42,11 +44,13 @@ class PriceSearch:
         self.bound = -NEVER
         self.best = Priced({}, {}, 0)
         self.cost = NEVER  # no plan that costs less holds a column that was let go
-        self.idea: tuple[int, ...] = ()  # columns that go well together
+        self.ideas: list[tuple[int, ...]] = []  # columns that go well together, each in no earlier one
         self._house, self._cost_now = house, cost
         self._kept = frozenset(kept)
         self.selector = Selector(house, columns, kept, most_fed)
         self._lots = lots_in_plan(house)
+        self._glances = _MOST_GLANCES
+        self._steps: list[Steps] = []  # in the order in which they were found
         self._alone: dict[int, DishAlone] = {}
         self._dishes: dict[tuple[int, tuple[tuple[int, int], ...]], Cheapest] = {}
 
@@ -67,26 +71,57 @@ class PriceSearch:
 
     def improve(self, stop: Stop, better: Callable[[int], None]) -> None:
         """Look for better prices until none are found or it is to stop; `better` hears of bounds."""
-        idle, glances = 0, _MOST_GLANCES
+        idle = 0
         while idle < _NO_BETTER and not stop.over and self.bound < self._cost_now():
-            target = prices_of(
-                self._house, self.selector.columns, self._dishes.values(), self._lots, self.selector.most_fed
-            )
-            if target is None:
+            known = len(self._steps)
+            mixture = self._mixture(self._glances == 0)
+            if mixture is None:
                 return
             old = self.best.prices
-            prices = {place: round(old.get(place, 0) * (1 - _TOWARDS) + target[place] * _TOWARDS) for place in target}
+            new = mixture.prices.items()
+            prices = {share: round(old.get(share, 0) * (1 - _TOWARDS) + price * _TOWARDS) for share, price in new}
             before = self.bound
-            if glances > 0 and self._glance(prices, stop) > _FEW_NEW:
-                glances -= 1
+            if self._glances > 0 and self._glance(prices, stop) > _FEW_NEW:
+                self._glances -= 1
                 self._settle(prices, stop)
                 better(self.bound)
                 continue
+            self._glances = 0
             self._judge(prices, stop)
-            idle = 0 if self.bound - before > _ENOUGH * abs(self.bound) else idle + 1
+            is_better = self.bound - before > _ENOUGH * abs(self.bound)
+            idle = 0 if is_better or len(self._steps) > known else idle + 1
             better(self.bound)
-            if idle % _SHARE_EVERY == 1:
-                self.idea = self.selector.share(list(self._dishes.values()), self._lots, stop).chosen
+            if idle:
+                self._think(stop)
+
+    def _mixture(self, in_steps: bool) -> Mixture | None:
+        """The best mixture of the dishes found, in which no steps are overdrawn if they are to be counted."""
+        setting = self._setting
+        while True:
+            mixture = mixture_of(setting, self._pool, self._steps)
+            if mixture is None or not in_steps:
+                return mixture
+            found = overdrawn(((dish.taken, fraction) for dish, fraction in mixture.dishes), setting.units)
+            found = [share for share in found if share not in self._steps]
+            if not found:
+                return mixture
+            self._steps += found
+
+    def _think(self, stop: Stop) -> None:
+        """One more idea."""
+        tried = self.ideas[-_MOST_TRIED:]
+        idea = good_columns(self._setting, self._pool, self._steps, tried, stop.left)
+        if idea:
+            self.ideas.append(idea)
+
+    @property
+    def _pool(self) -> list[Cheapest]:
+        """The dishes found of columns that are still worth a look."""
+        return [dish for dish in self._dishes.values() if dish.column in self._alone]
+
+    @property
+    def _setting(self) -> Setting:
+        return Setting(self._house, self.selector.columns, self._lots, self.selector.most_fed)
 
     def sharpen(self, stop: Stop) -> None:
         """Solve at the best prices what is still worth a look, and let go of what is not."""
@@ -105,7 +140,7 @@ class PriceSearch:
 
     def _take(self, dish: Cheapest | None) -> None:
         if dish is not None:
-            self._dishes[dish.column, tuple(sorted(dish.units.items()))] = dish
+            self._dishes[dish.column, tuple(sorted(dish.taken.units.items()))] = dish
 
     def _settle(self, prices: Prices, stop: Stop) -> None:
         """Take the bound at these prices if it is better, and let go of what is in no better plan."""
@@ -144,7 +179,12 @@ class PriceSearch:
         return len(self._dishes) - before
 
     def _lots_least(self, prices: Prices) -> int:
-        return sum(lot.least(prices.get(place, 0)) for place, lot in self._lots.items())
+        """What lots cost at the least, less what all that is shared may earn."""
+        cost, units = 0, self._setting.units
+        for share, price in prices.items():
+            if not isinstance(share, Steps) or share.step > 1:
+                cost -= price * share.room(units)
+        return cost + sum(lot.least(prices.get(Steps(place, 1), 0)) for place, lot in self._lots.items())
 
     def _floors(self, prices: Prices) -> Mapping[int, int]:
         """Of the dishes that can be cooked. One that is kept stays, though it can be cooked no more."""

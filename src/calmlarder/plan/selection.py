@@ -7,10 +7,8 @@ from typing import Any, NamedTuple
 from ortools.sat.python import cp_model
 
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.alone import Cheapest
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, empty_cost, patterns_apart
-from calmlarder.plan.master import LotInPlan
 from calmlarder.solver import plain_solver
 
 _SECONDS = 1.0  # never reached, but for hundreds of columns on a busy machine
@@ -40,22 +38,6 @@ class Selector:
             model.add(taken[number] == 1)
         model.minimize(sum(cost) + sum(costs[number] * variable for number, variable in taken.items()))
         return _solved(model, list(taken.items()), stop)
-
-    def share(self, dishes: Sequence[Cheapest], lots: Mapping[int, LotInPlan], stop: Stop) -> Selection:
-        """The best plan of dishes with the amounts they have, which share the lots."""
-        model = cp_model.CpModel()
-        taken = [(dish.column, model.new_bool_var("")) for dish in dishes]
-        cost = self._one_each(model, taken)
-        cost += [dish.cost * variable for dish, (_, variable) in zip(dishes, taken, strict=True)]
-        for place, lot in lots.items():
-            used = sum(d.units.get(place, 0) * variable for d, (_, variable) in zip(dishes, taken, strict=True))
-            model.add(used <= lot.units)
-            if lot.over:
-                over = model.new_int_var(0, lot.units, "")
-                model.add(over >= lot.units - lot.reach - used)
-                cost.append(lot.over * over)
-        model.minimize(sum(cost))
-        return _solved(model, taken, stop)
 
     def _one_each(self, model: cp_model.CpModel, taken: Sequence[tuple[int, cp_model.IntVar]]) -> list[Any]:
         """Each sitting has a dish or none, no dish comes again too soon; what empty sittings cost."""

@@ -14,7 +14,7 @@ from calmlarder.intake.profile import profile_named, typical_room
 from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Allergen, Diet, Group
+from calmlarder.tables.vocabulary import Allergen, Component, Diet, Group
 
 MOST_GRAMS = 400  # of a food at the top dose, that a person can eat with a dinner: ours
 _MOST_PORTIONS = 3  # of a food at the top dose: nobody eats 100 g of paprika; ours
@@ -28,6 +28,10 @@ SUMS: dict[Group, tuple[Group, ...]] = {
     "excess_fructose": ("total",),
     "lactose": (),
 }
+_COMPONENT: dict[Group, Component] = {
+    "fructans": "fructans", "gos": "gos", "lactose": "lactose", "sorbitol": "sorbitol", "mannitol": "mannitol",
+    "excess_fructose": "fructose",
+}  # fmt: skip
 _FIRST: dict[Challenge, tuple[str, ...]] = {
     "sorbitol": ("blackberry", "apricot-dried", "plum"),
     "excess_fructose": ("mango",),
@@ -78,7 +82,10 @@ def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> Challeng
     if not is_usual and any(row.caution for row in tables.cautions_of(food)):
         return None
     own: Group = group_of(challenge)
-    figures = food_figures(tables.fermentables_of(food.id))
+    components = tables.fermentables_of(food.id)
+    if not components[_COMPONENT[own]].g_per_100g:  # as of most foods
+        return None
+    figures = food_figures(components)
     low, middle, top = (_grams(dose, figures.exact[own][0]) for dose in ladder_of(challenge).doses_g)
     if not low or not middle or not top:
         return None

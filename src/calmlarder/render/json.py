@@ -1,25 +1,22 @@
 """Answers as plain JSON values; the keys are a promise to other programs."""
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.portions import Apart
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.larder.reading import Reading
 from calmlarder.render.stacked import day_object, stacked_object
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.larder.reading import Reading
+    from calmlarder.plan.planned import Planned, SittingPlanned
+    from calmlarder.plan.sittings import PlannedSitting
 
 
-from collections.abc import Sequence
-
-from calmlarder.plan.planned import Planned, SittingPlanned
-from calmlarder.plan.sittings import PlannedSitting
-
-
-def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...]) -> dict[str, Any]:
+def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: "tuple[Reading, ...]") -> dict[str, Any]:
     """The answer of `tonight --json`."""
     return {
         "status": composed.status,
@@ -97,7 +94,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
     return told
 
 
-def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str, Any]:
+def plan_object(planned: "Planned", asked: "tuple[PlannedSitting, ...]") -> dict[str, Any]:
     """The answer of `plan --json`; `leftover_of` is the number of an earlier sitting, counted from 0."""
     return {
         "status": planned.status,
@@ -119,12 +116,12 @@ def plan_object(planned: Planned, asked: tuple[PlannedSitting, ...]) -> dict[str
     }
 
 
-def sittings_objects(planned: Sequence[SittingPlanned], asked: Sequence[PlannedSitting]) -> list[dict[str, Any]]:
+def sittings_objects(planned: "Sequence[SittingPlanned]", asked: "Sequence[PlannedSitting]") -> list[dict[str, Any]]:
     """The sittings in the order of time, each with what was asked of it."""
     return [_sitting(one, was) for one, was in zip(planned, asked, strict=True)]
 
 
-def _sitting(one: SittingPlanned, was: PlannedSitting) -> dict[str, Any]:
+def _sitting(one: "SittingPlanned", was: "PlannedSitting") -> dict[str, Any]:
     return {
         "date": one.day.isoformat(),
         "sitting": one.sitting,

@@ -8,7 +8,6 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
-from calmlarder.larder.reading import Reading
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines
@@ -17,6 +16,7 @@ from calmlarder.render.style import Style, bar
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.larder.reading import Reading
 
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
@@ -28,7 +28,11 @@ _NOTHING_NEAR = (
 
 
 def tonight_text(
-    composed: "Composed", wanted: DinnerRequest, readings: tuple[Reading, ...], style: Style, with_figures: bool = True
+    composed: "Composed",
+    wanted: DinnerRequest,
+    readings: "tuple[Reading, ...]",
+    style: Style,
+    with_figures: bool = True,
 ) -> str:
     """The whole answer of a run, with or without the loads of each dinner."""
     parts: list[str] = []
@@ -64,6 +68,18 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
         "\n".join(_stacked(composed, wanted, style)),
         "\n".join(_wrapped(_from_memory(dinner), style)),
         "\n".join(_left_out(composed, (), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def planned_notes_text(dinner: Dinner, style: Style) -> str:
+    """The same of a dinner that is planned, and what of the larder it uses up in time."""
+    parts = [
+        "\n".join(_wrapped(short_of_protein(dinner), style)),
+        *("\n".join(_wrapped(caution, style)) for caution in dinner.cautions),
+        "\n".join(_rescued(dinner, style)),
+        "\n".join(_wrapped(_from_memory(dinner), style)),
         "\n".join(_wrapped(CAUTION, style)),
     ]
     return "\n\n".join(part for part in parts if part)
@@ -242,15 +258,20 @@ def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
         yield from _wrapped(line, style)
 
 
-def _assumed(readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+def _assumed(readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
-    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    taken = [f"{reading.text} ({', '.join(_once(reading.assumed))})" for reading in readings if reading.assumed]
     if taken:
         yield style.strong("Assumed of your lines")
         yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
 
 
-def _left_out(composed: "Composed", readings: tuple[Reading, ...], style: Style) -> Iterator[str]:
+def _once(assumed: tuple[str, ...]) -> list[str]:
+    """`whole: greens and whites` and `whole: whites and greens` are told once."""
+    return list({frozenset(words.split()): words for words in reversed(assumed)}.values())[::-1]
+
+
+def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
     faulty = [reading for reading in readings if reading.problem is not None]

@@ -29,10 +29,9 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at. With a
     `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the limits.
     """
-    trouble = _trouble(asked, tables)
-    holding = _holding(listed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
+    holding = _holding(listed(asked.food, asked.grams, tables), asked, tables, dish, beside)
     if not holding:
-        holding = _holding(computed(asked.food, asked.grams, tables), asked, trouble, tables, dish, beside)
+        holding = _holding(computed(asked.food, asked.grams, tables), asked, tables, dish, beside)
     holding.sort(key=lambda one: (not one.in_larder, -one.score))
     return Answer(asked=asked, why=why(asked, tables), substitutes=tuple(holding))
 
@@ -62,11 +61,11 @@ def _trouble(asked: Asked, tables: Tables) -> tuple[Group, ...]:
 def _holding(
     candidates: Sequence[Candidate],
     asked: Asked,
-    trouble: Sequence[Group],
     tables: Tables,
     dish: Dish | None,
     beside: Sequence[Serving],
 ) -> list[Substitute]:
+    trouble = _trouble(asked, tables)
     fit = [one for one in candidates if all(_may_be_eaten(part, asked, trouble, tables) for part in one.parts)]
     if dish is not None:
         fit = [one for one in fit if stands(one, dish)]

@@ -68,18 +68,20 @@ def read_folder(folder: Path) -> tuple[Lines, list[Problem]]:
     """
     if folder != shipped(SHIPPED):
         return _read_anew(folder)
-    made_from = _digest(folder)
+    made_from = digest_of_tables(folder)
     known = derived.kept(_KEPT, made_from)
     if known is not None:
         return {name: lines_of(TABLE_FILES[name].model, rows) for name, rows in known.items()}, []
     lines, problems = _read_anew(folder)
-    if not problems and made_from == _digest(folder):
+    if not problems and made_from == digest_of_tables(folder):
         derived.keep(_KEPT, made_from, {name: plain_of(TABLE_FILES[name].model, rows) for name, rows in lines.items()})
     return lines, problems
 
 
-def _digest(folder: Path) -> str:
-    return derived.digest_of([*sorted(folder.glob("*.csv")), *sorted(Path(__file__).parent.glob("*.py"))])
+def digest_of_tables(folder: Path, *rooms: Path) -> str:
+    """A digest of the tables of a folder, of the code that reads them, and of further rooms. Raises OSError."""
+    code = [path for room in (Path(__file__).parent, *rooms) for path in sorted(room.glob("*.py"))]
+    return derived.digest_of([*sorted(folder.glob("*.csv")), *code])
 
 
 def _read_anew(folder: Path) -> tuple[Lines, list[Problem]]:

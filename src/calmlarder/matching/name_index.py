@@ -1,0 +1,171 @@
+"""Names taken apart into their words, once for the tables; what a search by words begins with.
+
+An index is plain lists and mappings, so that it can be kept for the next start; a name itself is looked at closely
+when a line has a word of it.
+"""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import cache
+from typing import NamedTuple
+
+from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
+from calmlarder.matching.measures import MEASURE_WORDS
+from calmlarder.matching.phrasing import one_word
+from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.words import plain, raw_words, singular, words_of
+from calmlarder.tables.book import Tables
+
+
+class NamedFood(NamedTuple):
+    """A name of a food: all its words, those that are not its state, and what a default says of it."""
+
+    words: frozenset[str]
+    core: frozenset[str]
+    food: str
+    default: str
+    order: tuple[str, ...]
+    written: tuple[str, ...]
+    raw: tuple[str, ...]
+    has_and: bool
+
+
+class NameIndex(NamedTuple):
+    """Names by their number. Every one as one plain text, its food, and what a default says of it.
+
+    `with_word` are the names that have a word which is not their state, `beside` those that have it at all. `spelt` is
+    the food of a whole name; `alone` are words that are one, `numbered` the beginnings of names that start with a
+    number (`2 minute noodles`), `for_something` names that say what the food is for, `at_home` words of the foods' own
+    names: all others are names elsewhere, in other tongues among them.
+    """
+
+    rows: Sequence[Sequence[str]]
+    with_word: Mapping[str, Sequence[int]]
+    beside: Mapping[str, Sequence[int]]
+    of_food: Mapping[str, Sequence[int]]
+    spelt: Mapping[str, str]
+    alone: Sequence[str]
+    numbered: Sequence[str]
+    for_something: Sequence[str]
+    at_home: Sequence[str]
+
+
+class NamesOf:
+    """The names of an index, each taken apart when it is first asked for."""
+
+    def __init__(self, rows: Sequence[Sequence[str]], tables: Tables) -> None:
+        self._rows, self._tables = rows, tables
+        self._known: dict[int, NamedFood] = {}
+
+    def __getitem__(self, number: int) -> NamedFood:
+        one = self._known.get(number)
+        if one is None:
+            name, food, default = self._rows[number]
+            one = self._known[number] = _named(name, food, default, self._tables.food_by_id[food].state)
+        return one
+
+
+def index_of(tables: Tables) -> NameIndex:
+    """Every name of the tables."""
+    rows = list(_rows(tables))
+    names = NamesOf(rows, tables)
+    with_word: dict[str, list[int]] = {}
+    beside: dict[str, list[int]] = {}
+    of_food: dict[str, list[int]] = {}
+    spelt: dict[str, str] = {}
+    alone: dict[str, None] = {}
+    numbered: dict[str, None] = {}
+    for number in range(len(rows)):
+        one = names[number]
+        for word in one.core:
+            with_word.setdefault(word, []).append(number)
+        for word in one.words:
+            beside.setdefault(word, []).append(number)
+        of_food.setdefault(one.food, []).append(number)
+        spelt[" ".join(one.written)] = one.food
+        if len(one.core) == 1:
+            alone.update(dict.fromkeys(one.core))
+        if one.written[0].isdigit() and len(one.written) > 1:
+            numbered[" ".join(one.written[:2])] = None
+    return NameIndex(
+        rows=rows,
+        with_word=with_word,
+        beside=beside,
+        of_food=of_food,
+        spelt=spelt,
+        alone=list(alone),
+        numbered=list(numbered),
+        for_something=[name for name in spelt if " for " in name],
+        at_home=list(dict.fromkeys(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))),
+    )
+
+
+def _named(name: str, food: str, default: str, state: str) -> NamedFood:
+    raw = raw_words(name)
+    words = tuple(full for word in raw for full in _written(word))
+    core = frozenset(word for word in words if word not in FITS or not is_state_of(word, state))
+    if not core or (len(words) > 1 and core <= MEASURE_WORDS.keys()):
+        core = frozenset(words)  # `pot roast` is not named by its pot
+    order = words if len(core) == len(words) else tuple(word for word in words if word in core)
+    has_and = _AND.search(name) is not None
+    return NamedFood(frozenset(words), core, food, default, order, words, raw, has_and)
+
+
+_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
+_DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
+# Free of lactose or gluten, in the tongues in which packs say it.
+_LACTOSE_FREE = re.compile(
+    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:lactosa|lactose|lattosio|laktozy|laktose|laktos)"
+    r"|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]|deslactosad[oa])\b"
+)
+_GLUTEN_FREE = re.compile(
+    r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:gluten|glutine|glutenu)"
+    r"|glutenfri(?:tt|e|a)?|glutenfreie?[rsnm]?|glutenvrije?|gluteeniton)\b"
+)
+# `gr` before what comes in green; 200 gr are grams.
+_GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
+_YELLOW = re.compile(r"\byell(?:a|er)\b")
+_AND = re.compile(r"\b(?:and|or|with)\b|&")
+
+
+def as_one(text: str) -> str:
+    """A plain text with what a food is packed in as one word, and a percentage too.
+
+    Garlic in oil is no garlic oil, and 2% milk is another milk.
+    """
+    bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
+    bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
+    bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
+    return one_word(bare)
+
+
+def _rows(tables: Tables) -> Iterator[tuple[str, str, str]]:
+    """Every name as one plain text, its food, what a default says; an id where nothing has that name (`salami`)."""
+    named: set[tuple[str, ...]] = set()
+    for name, food, default in (
+        *((food.name, food.id, "") for food in tables.foods),
+        *((row.name, row.food, row.default) for row in tables.names),
+    ):
+        bare = as_one(name)
+        named.add(tuple(map(_singular, raw_words(bare))))
+        yield bare, food, default
+    for each in tables.foods:
+        bare = as_one(each.id.replace("-", " "))
+        if tuple(map(_singular, raw_words(bare))) not in named:
+            yield bare, each.id, ""
+
+
+_singular = cache(singular)
+
+
+@cache
+def _written(word: str) -> tuple[str, ...]:
+    return expanded((singular(word),))
+
+
+def expanded(words: Iterable[str]) -> tuple[str, ...]:
+    """Words with their short forms written out."""
+    return tuple(
+        full for word in words for full in (ABBREVIATIONS.get(word, (word,)) if word not in ONLY_BESIDE else (word,))
+    )
