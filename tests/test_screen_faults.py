@@ -4,6 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
@@ -348,5 +349,32 @@ def test_no_line_of_a_dinner_is_cut_below(play: Callable[..., LarderApp]) -> Non
             for part in app.screen.query_one(DinnerView).query(Drawn):
                 lines = part.draw(part.content_size.width).plain.splitlines()
                 assert part.content_size.height >= len(lines), (size, type(part).__name__)
+
+    play(act)
+
+
+def test_keys_that_come_before_a_line_is_kept_are_for_the_next(play: Callable[..., LarderApp]) -> None:
+    """On a slow machine a second Enter kept the line twice, and what was typed next was glued to it."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for key in (*"kale 150g", "enter", "enter", *"leek 90g", "enter"):
+            name = {" ": "space"}.get(key, key)
+            app.post_message(events.Key(name, "\r" if key == "enter" else key))
+        await pilot.pause()
+        await pilot.pause()
+        assert [row.content["line"] for row in app._store.lots()] == ["kale 150g", "leek 90g"]
+        assert line(app).value == ""
+        assert shown(app, "#meaning").startswith("kept: ")
+
+    play(act)
+
+
+def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert shown(app, "#meaning").startswith("kale: F4 edit, F5 used")
+        assert names(app) == ["kale"]
 
     play(act)

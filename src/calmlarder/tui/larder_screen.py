@@ -29,6 +29,7 @@ _EMPTY = (
     "So is how the gut feels: feel 3 a bit tight\n"
     "What a plate brings and whether it fits: plate 170 g tofu, 75 g broccoli"
 )
+_WHAT_CAME_IN = "what came in? 140g green beans, use by friday"
 _LOOK_AGAIN_S = 1.0
 _TYPING_RESTS_S = 0.3
 
@@ -73,7 +74,11 @@ class LarderScreen(LarderEntry):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield TopLine()
-        yield LineInput(placeholder="what came in? 140g green beans, use by friday", select_on_focus=False, id="line")
+        yield LineInput(
+            placeholder="what came in? 140g green beans, use by friday",
+            id="line",
+            takes=lambda text: self.keep_line(text),
+        )
         yield SteadyWords("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield ItemList()
@@ -135,6 +140,8 @@ class LarderScreen(LarderEntry):
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:
         """Read the line while it is typed; one that begins with / shows only what has its words."""
+        if event.value != self.query_one("#line", Input).value:
+            return  # typed on meanwhile
         sought = event.value.removeprefix(FILTER).strip() if event.value.startswith(FILTER) else ""
         if sought != self._filter:
             self._filter = sought
