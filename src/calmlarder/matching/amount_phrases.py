@@ -63,7 +63,8 @@ PLAINLY = (
     (LatePattern(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
     (LatePattern(r"(?<=\d) and (?=half\b)"), " and a "),
     (LatePattern(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
-    (LatePattern(r"\b(?<!half )(?:1|one|an?) doz(?:en)?\b\.?(?: or so)?"), "12"),
+    (LatePattern(r"(?<=\d )dz\b|(?<=\d)dz\b"), " doz"),
+    (LatePattern(r"\b(?<!half )(?:1|one|an?) +doz(?:en)?\b\.?(?: or so)?"), "12"),
     (LatePattern(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
     (LatePattern(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
     (LatePattern(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
@@ -80,6 +81,9 @@ PLAINLY = (
     ),
     (LatePattern(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
     (LatePattern(r"\bdoz\b\.?"), "dozen"),
+    (LatePattern(r"\bhalf an? stone\b"), "0.5 stone"),
+    (LatePattern(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
+    (LatePattern(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
     (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
         LatePattern(
@@ -98,7 +102,7 @@ PLAINLY = (
     (
         LatePattern(
             r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
-            r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"
+            r"|bunch(?:es)?|heads?|slices?|cloves?|pts?|pints?|rashers?|nests?|fillets?|pkts?)\b)"
         ),
         " ",
     ),

@@ -66,6 +66,11 @@ class Lexicon:
                 found.setdefault(word[0], []).append(word)
         return found
 
+    @cached_property
+    def joined(self) -> dict[str, tuple[str, ...]]:
+        """Two words of a name that are written in one: `peanutbutter`."""
+        return {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
+
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""
         other = copy(self)
@@ -125,6 +130,7 @@ class Lexicon:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
+        nearest = [known for known in nearest if known in self.at_home] or nearest
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
@@ -143,12 +149,15 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
+        if len(word) == len(known) and sorted(word) == sorted(known) and known in self.at_home:
+            return True  # two letters changed places
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
             return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
-            return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
+            dropped = len(word) + 1 == len(known)  # a letter was left out
+            return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
 
 

@@ -78,6 +78,7 @@ _DASHED = LatePattern(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
     rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
 )
+_MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
 _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
@@ -97,7 +98,8 @@ _OF_A_FOOD = _VARIETIES | frozenset({
     "amber", "jade", "hazel", "heather", "poppy", "daisy", "violet", "iris", "penny", "sandy", "chuck", "jasmin",
     "anna",
     "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
-    "francis", "benedict", "caesar", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
+    "francis", "benedict", "caesar", "anya", "nadine", "annabelle", "laura",
+    "melody", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
 _SOMEBODY_ELSES = frozenset({"her", "his", "their"})
 _HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
@@ -137,7 +139,7 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     brackets = []
     while found := _BRACKETS.search(text):
         inside = found[1].strip(" ,;")
-        if _AMOUNT_ONLY.fullmatch(inside):
+        if _AMOUNT_ONLY.fullmatch(inside) or (_MORE.match(text, found.end()) and _only_says_how(inside)):
             text = f"{text[: found.start()]} {inside} {text[found.end() :]}"  # `tomatoes (4) cucumber (1)`
             continue
         text = f"{text[: found.start()]} {text[found.end() :]}"
@@ -153,6 +155,12 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
     return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
+
+
+def _only_says_how(inside: str) -> bool:
+    """Whether a bracket tells only the state of what it stands behind: `ham (opened), eggs`."""
+    words = inside.split()
+    return bool(words) and all(word in _NOTES or is_condition(word) or word in HARMLESS for word in words)
 
 
 def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str | None, str | None, str]:
@@ -195,6 +203,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             return f"{word}s", None, _cut(text, found)
         if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
+        if lexicon.beside(word) & {singular(one) for one in text[found.end() :].split()}:
+            continue  # a name that a food bears: `jacob's cattle beans`
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
         if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
