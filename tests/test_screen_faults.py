@@ -367,3 +367,14 @@ def test_keys_that_come_before_a_line_is_kept_are_for_the_next(play: Callable[..
         assert shown(app, "#meaning").startswith("kept: ")
 
     play(act)
+
+
+def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert shown(app, "#meaning").startswith("kale: F4 edit, F5 used")
+        assert names(app) == ["kale"]
+
+    play(act)

@@ -152,7 +152,7 @@ def _line(item: Item, width: int, longest: int) -> Text:
     half = max(room // 2, min(room - _LEAST_NOTES, _USUAL_NAME))
     name = max(_LEAST_NAME, min(longest + 2, half, _MOST_NAME))
     grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
-    names, left = wrap(item.name, name - 1), room - name
+    names, left = wrap(item.name, name), room - name
     notes = wrap(", ".join(item.notes), left) if left >= _LEAST_NOTES else [fitting(item.notes, left)]
     if len(notes) < 2:
         notes = [fitting([*item.notes, item.beside], left)] if item.beside else notes
