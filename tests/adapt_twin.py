@@ -12,7 +12,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_matrix
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.choices import Choice, Open
+from calmlarder.adapt.choice import Choice, Open
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables

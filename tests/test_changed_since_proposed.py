@@ -66,3 +66,36 @@ def test_nor_is_a_plan(home: list[str], capsys: Any) -> None:
     capsys.readouterr()
     assert main([*home, "share", "plan"]) == 2
     assert "soya" in capsys.readouterr().err
+
+
+def test_a_plate_that_holds_what_is_left_out_does_not_fit(home: list[str], capsys: Any) -> None:
+    asked = ["plate", "40 g feta", "100 g boiled potatoes"]
+    assert main([*home, *asked]) == 0
+    assert main([*home, "people", "set", "me", "--avoid", "milk"]) == 0
+    capsys.readouterr()
+    assert main([*home, *asked]) == 3
+    assert "Feta holds or may hold milk" in capsys.readouterr().out
+    assert main([*home, *asked, "--json"]) == 3
+    told = json.loads(capsys.readouterr().out)
+    assert told["fits"] is False
+    assert told["avoided"] == [{"food": "feta", "allergens": ["milk"]}]
+    assert main([*home, "plate", "100 g boiled potatoes", "20 g curry powder", "--json"]) == 0
+
+
+def test_a_plates_check_sees_what_is_left_out(home: list[str], capsys: Any) -> None:
+    """A mixture holds what is in it: curry powder its mustard."""
+    from calmlarder.checks.plate import verify
+    from calmlarder.tables.places import shipped
+
+    assert main([*home, "people", "set", "me", "--avoid", "mustard"]) == 0
+    capsys.readouterr()
+    assert main([*home, "plate", "2 g curry powder", "--json"]) == 3
+    told = json.loads(capsys.readouterr().out)
+    request: dict[str, Any] = {
+        "profile": "elimination", "sitting": "dinner", "people": 1, "avoid": ["mustard"], "stacking": None,
+        "tolerance": {"eye_percent": 30, "scale_grams": 2},
+    }  # fmt: skip
+    folders = [shipped("ingredient_tables")]
+    assert not any("left out" in one for one in verify(told, request, folders))
+    assert any("left out" in one for one in verify({**told, "avoided": []}, request, folders))
+    assert any("left out" in one for one in verify({**told, "fits": True}, request, folders))

@@ -17,6 +17,7 @@ from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner, PlateUse, weigh_list
 from calmlarder.compose.weighed import passed_caps
+from calmlarder.household.cooking_session import AtStove
 from calmlarder.render.json import dinner_object
 from calmlarder.store.documents import PROPOSED
 from calmlarder.store.store import Store
@@ -167,7 +168,7 @@ def test_two_lots_to_weigh_have_a_field_each(
     dinner, _ = twice(composed([LINE, *OTHERS], lots_of, wanting, patterns, tables), "spinach")
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        app.push_screen(CookScreen(app._kitchen, dinner))
+        app.push_screen(CookScreen(app._kitchen, AtStove(dinner, ())))
         await pilot.pause()
         await pilot.press("w")
         await pilot.pause()

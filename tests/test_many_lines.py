@@ -14,6 +14,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_entry import taken
 from calmlarder.tui.larder_view import TO_ANSWER
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.said import Said
 from programs import TODAY, shown
 
 DEMO = resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8")
@@ -25,6 +26,7 @@ def lines_kept(app: LarderApp) -> list[str]:
 
 def told(app: LarderApp) -> str:
     notes = [note.message for note in app._notifications]
+    notes += [str(said.content) for said in app.screen.query(Said)]
     return "\n".join([*notes, str(app.screen.query_one("#meaning", Static).content)])
 
 

@@ -75,8 +75,9 @@ def planning(tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[..
         values = {"stacking": Stacking(at=asked[0].at, who=()), **(values or {})}
         wanted = wanting(**values)
         lots = lots_of(lines)
+        of_so_many = how.pop("of_so_many", 1)  # dishes, for what does not hang on which there are
         how = {"seconds": 60.0, "rounds": 1, "bound": False, "most_to_buy": 0, **how}
-        plan = plan_days(Asked(lots, asked, wanted, patterns, tables), How(**how))
+        plan = plan_days(Asked(lots, asked, wanted, patterns[::of_so_many], tables), How(**how))
         told = json.loads(json.dumps(plan_object(plan, tuple(asked))))
         return plan, (told, request_of(wanted), [lot.model_dump(mode="json") for lot in lots])
 
@@ -87,7 +88,7 @@ def faults(case: Case) -> tuple[str, ...]:
     return verify_plan(*case, [shipped("ingredient_tables")], shipped("recipes"))
 
 
-@pytest.mark.parametrize(("seed", "rounds"), some([(3, 1), (0, 1), (1, 1), (4, 1)], 4))
+@pytest.mark.parametrize(("seed", "rounds"), some([(0, 1), (1, 1), (3, 1), (4, 1)], 4))
 def test_every_plan_passes_the_replay(seed: int, rounds: int, planning: Any, tables: Tables) -> None:
     """After three rounds of making it better in tests/long."""
     asked = sittings("tonight; tonight snack 20:30; tomorrow packed; tomorrow; fri", people=1 + seed % 3)
@@ -184,7 +185,7 @@ def test_what_was_eaten_before_counts_at_the_first_sitting(planning: Any) -> Non
 def test_sittings_an_hour_apart_share_the_caps(planning: Any) -> None:
     """Each load of both together, from the dinners as shown, is under the cap of one sitting."""
     lines = [*BASICS, "firm tofu 560g", "carrots x8", "courgette 800g", "tempeh 400g", "dry rice noodles 250g"]
-    plan, case = planning(lines, sittings("today dinner 18:00; today dinner 19:00"))
+    plan, case = planning(lines, sittings("today dinner 18:00; today dinner 19:00"), of_so_many=3)
     assert faults(case) == ()
     dinners = [one.dinner for one in plan.sittings if one.dinner]
     for key, (typical, _) in dinners[0].per_person.limits_g.items():
@@ -303,7 +304,8 @@ def test_planning_together_is_never_worse_than_day_after_day(planning: Any, tabl
     asked = sittings("tonight; tomorrow packed; tomorrow; fri")
     for seed in some(range(2), 2):
         lines = larder_lines(tables, 30, seed)
-        assert planning(lines, asked)[0].cost_points <= planning(lines, asked, rounds=0)[0].cost_points
+        together, apart = (planning(lines, asked, rounds=rounds, of_so_many=3)[0] for rounds in (1, 0))
+        assert together.cost_points <= apart.cost_points
 
 
 def test_without_any_time_there_is_an_answer(planning: Any, tables: Tables) -> None:
@@ -478,7 +480,7 @@ def test_ctrl_c_keeps_the_best_plan_so_far(
 
 
 def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None:
-    plan, _ = planning(larder_lines(tables, 30, 0), sittings("tonight; tomorrow packed; tomorrow; fri"))
+    plan, _ = planning(larder_lines(tables, 30, 0), sittings("tonight; tomorrow packed; tomorrow; fri"), of_so_many=3)
     text = plan_text(plan, tables, Style(bold=False, blocks=True, width=80))
     assert max(map(len, text.splitlines())) <= 80
     assert "What this plan does not reach" in text or "Nothing spoils" in text

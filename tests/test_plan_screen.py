@@ -138,6 +138,10 @@ def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
         assert "pinned" not in replaced[0].notes
         assert replaced[0].title != without[0].title
         assert replaced[2] == without[2]
+        await pilot.press("ctrl+z")
+        await settled(app, pilot)
+        assert [one.title for one in meals(app)] == [one.title for one in without]
+        assert "pinned" in meals(app)[0].notes
         await pilot.press("plus")
         await settled(app, pilot)
         assert len(meals(app)) == 5

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
@@ -12,10 +13,15 @@ from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.widgets.amounts import Amount, AmountList
+from calmlarder.tui.widgets.drawn import Drawn
 from calmlarder.tui.widgets.hanging import Hanging
-from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
+from calmlarder.tui.widgets.limit_bar import NearLimits
+from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import settled, shown, type_line
 from test_adapt_command import RECIPE
@@ -190,3 +196,185 @@ def test_berries_are_not_peeled_for_the_freezer(tables: Tables) -> None:
     how = tables.keeping_of(tables.food_by_id["strawberry"], "freezer", "whole")
     assert how is not None
     assert "peel" not in how.note
+
+
+def drawn(app: LarderApp, row: int) -> str:
+    """What stands in a row of the screen."""
+    strips = app.screen._compositor.render_strips()
+    return strips[row].text
+
+
+def test_a_line_longer_than_the_screen_is_seen_while_it_is_typed(play: Callable[..., LarderApp]) -> None:
+    """A bar to scroll by stood in place of the words."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press(*"half a tin of coconut milk opened on monday, kept cold in a box behind the kale")
+        await pilot.pause()
+        assert "behind the kale" in drawn(app, line(app).region.y)
+
+    play(act)
+
+
+def test_pepper_beside_salt_is_ground_pepper_on_the_first_page(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app.push_screen(FirstStart(app._kitchen))
+        await pilot.pause()
+        app.screen.query_one("#always", Input).value = "rice, salt, pepper"
+        await pilot.press("escape")
+        await pilot.pause()
+        assert names(app) == ["dry white rice", "salt", "black pepper"]
+
+    play(act)
+
+
+def test_what_is_asked_for_in_words_says_how_it_is_answered(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f2", "a")
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, Ask)
+        assert "Answer" in drawn(app, app.size.height - 1)
+
+    play(act)
+
+
+def test_a_long_name_takes_no_words_from_the_others(play: Callable[..., LarderApp]) -> None:
+    long = "vegetable curry without onion or garlic"
+    tofu = Item("2", "firm tofu", "140", "1 day", ("freeze or eat", "firm, assumed"))
+    groups = [ItemGroup("Today", (Item("1", long, "350", "2 days"), tofu))]
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")  # an empty list is not shown
+        for width in (60, 80, 120):
+            await pilot.resize_terminal(width, 24)
+            await pilot.pause()
+            app.screen.query_one(ItemList).fill(groups)
+            await pilot.pause()
+            told = " ".join(str(option.prompt) for option in app.screen.query_one(ItemList).options)
+            assert "…" not in told
+            assert set(long.split()) <= set(told.split()), width
+            assert {"freeze", "eat,", "firm,", "assumed"} <= set(told.split()), width
+
+    play(act)
+
+
+def test_who_alone_gets_a_food_stands_beside_it_or_below(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        amounts = AmountList()
+        await app.screen.mount(amounts)
+        amounts.show("On the plates", [Amount(80, "courgette", False, (), only="for robin only"),
+                                       Amount(30, "spring onion greens", True, ("weigh",))])  # fmt: skip
+        assert "for robin only" in amounts.draw(60).plain.splitlines()[1]
+        narrow = amounts.draw(40).plain.splitlines()
+        assert narrow[2].strip() == "for robin only"
+        assert max(map(len, narrow)) <= 40
+
+    play(act)
+
+
+def test_what_was_eaten_before_stands_in_the_bars(play: Callable[..., LarderApp]) -> None:
+    """In the summed limits: likely of the dinner and of what was eaten before, as the check of a dinner adds them."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in (*SMALL, "ate 100 g courgette"):
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._composed is not None
+        assert screen._wanted is not None
+        near = screen.query_one(NearLimits)
+        dinner = screen._composed.dinners[0]
+        before = sum(one.likely_ug(cap) * one.share for one in screen._wanted.counted
+                     for cap in screen._wanted.limits.sitting_caps if cap.key == "total") / 1_000_000  # fmt: skip
+        likely = dinner.per_person.loads_g["total"] + before
+        assert before > 0.05
+        assert "with what was eaten before" in " ".join(near.draw(80).plain.split())
+        assert f"likely {likely:.2f} of" in near.draw(80).plain
+
+    play(act)
+
+
+def test_a_recipe_that_is_kept_is_said_above_the_keys(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+r")
+        await pilot.pause()
+        app.screen.query_one(TextArea).text = RECIPE
+        await pilot.press("f6")  # none is kept
+        await pilot.pause()
+        assert not app._notifications
+        said = app.screen.query_one(Said)
+        assert said.region.bottom == app.size.height - 1
+        assert "no recipe is kept yet" in drawn(app, said.region.y)
+        await pilot.press("f6")
+        await pilot.pause()
+        assert len(app.screen.query(Said)) == 1
+
+    play(act)
+
+
+def test_a_guest_without_milk_is_said_where_it_is_said_who_eats(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in (*SMALL, "feta 150g, use by today", "eggs x6"):
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press(
+            "f", "tab", "1", "tab", "right", "right", "right", "right", "right", "right", "space", "ctrl+s"
+        )
+        await settled(app, pilot)
+        await settled(app, pilot)
+        asked = " ".join(shown(app, "#asked").split())
+        assert asked == "dinner for you and 1 guest · no hurry · no milk · tonight only"
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._composed is not None
+        assert all(use.food != "cheese-feta" for dinner in screen._composed.dinners for use in dinner.uses)
+        assert "holds or may hold milk" in shown(app, "#notes")
+
+    play(act)
+
+
+def test_no_line_of_a_dinner_is_cut_below(play: Callable[..., LarderApp]) -> None:
+    """Where its parts stand side by side the last step and the last limit were one row too low."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await settled(app, pilot)
+        for size in ((200, 50), (120, 40), (80, 24), (60, 20)):
+            await pilot.resize_terminal(*size)
+            await pilot.pause()
+            await pilot.pause()
+            for part in app.screen.query_one(DinnerView).query(Drawn):
+                lines = part.draw(part.content_size.width).plain.splitlines()
+                assert part.content_size.height >= len(lines), (size, type(part).__name__)
+
+    play(act)
+
+
+def test_keys_that_come_before_a_line_is_kept_are_for_the_next(play: Callable[..., LarderApp]) -> None:
+    """On a slow machine a second Enter kept the line twice, and what was typed next was glued to it."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for key in (*"kale 150g", "enter", "enter", *"leek 90g", "enter"):
+            name = {" ": "space"}.get(key, key)
+            app.post_message(events.Key(name, "\r" if key == "enter" else key))
+        await pilot.pause()
+        await pilot.pause()
+        assert [row.content["line"] for row in app._store.lots()] == ["kale 150g", "leek 90g"]
+        assert line(app).value == ""
+        assert shown(app, "#meaning").startswith("kept: ")
+
+    play(act)
+
+
+def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 150g")
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert shown(app, "#meaning").startswith("kale: F4 edit, F5 used")
+        assert names(app) == ["kale"]
+
+    play(act)

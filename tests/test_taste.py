@@ -174,3 +174,12 @@ def test_eggs_are_not_cooked_among_mince(cook: Cook) -> None:
     larder = ["gluten-free wraps x6", "turkey mince 150g, use by today", "eggs x6", "lettuce", "tomatoes x3",
               "green pepper", "cumin", "limes 2", "mayonnaise"]  # fmt: skip
     assert not {"turkey-mince", "egg"} <= foods(cook(larder, "wraps"))
+
+
+def test_what_is_too_much_for_one_pan_is_told_for_two_in_steps_and_timeline(cook: Cook) -> None:
+    larder = ["potatoes 2kg", "bacon 225g", "eggs x12", "green beans 600g", "butter", "thyme"]
+    for people, pans in ((1, "in a wide pan"), (5, "in two wide pans")):
+        dinner = cook(larder, "hash", people=people)
+        assert dinner is not None
+        assert any(pans in step for step in dinner.steps)
+        assert any(pans in moment.what for moment in dinner.timeline.moments)

@@ -14,6 +14,8 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.stove import Timers
+from calmlarder.tui.widgets.lanes import Lanes
 from programs import TODAY, settled, shown
 
 
@@ -30,7 +32,7 @@ def closed_at_the_stove(play: Callable[..., LarderApp]) -> str:
         assert isinstance(app.screen, CookScreen)
         # What the scale showed, for a dinner that need not be weighed.
         app.screen._weighed[app.screen._dinner.uses[0].lot] = 77
-        await pilot.press("space")
+        await pilot.press("t", "enter", "b", "space")
         await pilot.pause()
         assert 77 in app.screen._weighed.values()
         title = shown(app, "#title")
@@ -55,6 +57,8 @@ def test_it_goes_on_where_it_was_and_asks_no_more_when_it_is_cooked(
         assert shown(app, "#step").startswith("Step 2 of")
         weighed = {lot for lot, grams in cook._weighed.items() if grams == 77}
         assert len(weighed) == 1
+        assert cook.query_one(Timers).running  # it ran on while the terminal was closed
+        assert "▲ now" in cook.query_one(Lanes).draw(60).plain
         before = {one.lot.id: one.lot.grams for one in app._kitchen.lots()}
         await pilot.press("c")
         await pilot.pause()

@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.choices import Choice, Open, open_lines
+from calmlarder.adapt.choice import Choice, Open
+from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status

@@ -1,16 +1,16 @@
 """What may be done with each line of a recipe, each with its price: keep, swap, less, or leave out."""
 
-import zlib
 from collections.abc import Iterator, Sequence
-from decimal import ROUND_DOWN, Decimal
+from decimal import Decimal
 from itertools import combinations
-from typing import NamedTuple
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, may_stand
+from calmlarder.adapt.lessened import HALF, IN_HALVES, halved, left_out, lessened
 from calmlarder.adapt.loads import LineLoad
-from calmlarder.adapt.model import Eaters, Kind
+from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
@@ -21,8 +21,6 @@ from calmlarder.swaps.rank import fitting
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-_STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
-_MOST_STEPS = 10  # ways to take less of one thing
 _LEAST_GRAMS = Decimal("0.1")
 _TITLED = prices.POINT * prices.TITLED
 # What may be kept in part, with a stand-in for the rest, or have two stand-ins: nobody boils two pastas in one pot,
@@ -32,6 +30,8 @@ _MIXED = frozenset({
     "sweetcorn", "fruit", "stem", "nut", "sweetener",
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
+_A_TRACE = Decimal("0.02")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
+_WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
@@ -40,30 +40,8 @@ _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
 _SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the whole of it
-_HALF = Decimal("0.5")
-_IN_HALVES = ", in halves, one a serving"
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 5
-_WEIGHED = Decimal("0.9")
-
-
-class Choice(NamedTuple):
-    """One way to treat a line. `price` and `lost` (of the dish's weight) are in thousandths of a point."""
-
-    kind: Kind | None  # None: as it is
-    brings: tuple[LineLoad, ...]
-    lines: tuple[str, ...]
-    price: int
-    lost: int
-    candidate: Candidate | None = None
-
-
-class Open(NamedTuple):
-    """A line with all its choices, the first of them to keep it where that is allowed."""
-
-    line: Counted
-    weight: int  # how much of the dish it is, in thousandths of a point
-    choices: tuple[Choice, ...]
 
 
 def open_lines(
@@ -96,14 +74,20 @@ def _open(line: Counted, dish: Dish) -> Open:
             choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
         whole = line.food.id in dish.told.stuffed or _swapped_allium(line, dish.tables)
         if not line.breaks and line.food.id in dish.told.stuffed:
-            choices += _halved(line, weight, dish)
+            choices += halved(line, weight, dish)
         if not line.breaks and not unknown and not whole:
             floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
-            choices += _less(line, weight, floor, dish.tables)
+            choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
         if (not titled or line.read.optional or line.breaks) and not unknown:
-            choices.append(_out(line, weight))
+            choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, choices, dish)))
+
+
+def _in_pieces(line: Counted, less: Iterator[Choice]) -> Iterator[Choice]:
+    """Of rolls and wraps, which come whole, only those that weigh much the same; of all else every one."""
+    whole = line.food.kind in _WHOLE and line.amount is not None and not line.amount.weighed
+    return (choice for choice in less if not whole or choice.kind == "weigh")
 
 
 def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
@@ -133,10 +117,11 @@ def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
 
 def _swapped_allium(line: Counted, tables: Tables) -> bool:
     """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
-    own = [row.part for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
-    return any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own)) and bool(
-        tables.swaps_of(line.food.id)
-    )
+    rows = [row for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
+    least = _A_TRACE * sum(row.grams for row in rows)
+    own = [row.part for row in rows if row.part not in _POWDERS or row.grams >= least]
+    held = any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own))
+    return held and bool(tables.swaps_of(line.food.id))
 
 
 def _is_spice(food: Food) -> bool:
@@ -156,6 +141,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes  # couscous, chicken
     use = "cooked" if never_raw else dish.told.use_of(line.read)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
+    if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
+        fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
     for candidate in fit:
         yield _swap(line, weight, candidate, dish)
         if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
@@ -180,7 +167,7 @@ def _smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> It
 
 
 def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
-    halved = _IN_HALVES if line.food.id in dish.told.stuffed else ""
+    halved = IN_HALVES if line.food.id in dish.told.stuffed else ""
     lines = [
         written(part.food, part.grams, dish.tables, f"{words}{halved}", dish.eaters.sure)
         for part in candidate.parts
@@ -198,7 +185,7 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
         line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
     )
     dear = max(0.0, prices.TOUCHED + more + strange + other - at_home(candidate, dish))
-    price = lost + round(prices.POINT * dear) + _tie(line, *texts)
+    price = lost + round(prices.POINT * dear) + tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
 
 
@@ -219,7 +206,7 @@ def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iter
         unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
         lost = round(weight * float(1 - share) * unlike)
         texts = (own.line, other.line)
-        price = lost + round(prices.POINT * (prices.TOUCHED + prices.ANOTHER_PART)) + _tie(line, *texts)
+        price = lost + round(prices.POINT * (prices.TOUCHED + prices.ANOTHER_PART)) + tie(line, *texts)
         brings = (
             LineLoad(line.food, own.amount, line.profile),
             LineLoad(stand_in.food, other.amount, dish.profile_of(stand_in.food)),
@@ -251,7 +238,7 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     if line.profile is None:  # what it brings nobody knows: what a cook listed in its place is known
         listed_ones = listed(line.food, line.amount.grams, dish.tables)
         return [one for one in listed_ones if all(may_stand(part.food, dish) for part in one.parts)]
-    whole = line.amount.grams * (_HALF if line.food.id in dish.told.stuffed else 1)
+    whole = line.amount.grams * (HALF if line.food.id in dish.told.stuffed else 1)
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, whole / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
@@ -269,7 +256,7 @@ def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         if not dish.profile_of(food).anything:
             lost = round(weight * (1 - prices.ALTERNATIVE_POINTS / prices.SWAP_LIKENESS))
             text = f"{food.name}{tail_of(line.read.text)}"
-            price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, text)
+            price = lost + round(prices.POINT * prices.TOUCHED) + tie(line, text)
             yield Choice("swap", (), (text,), price, lost, candidate)
 
 
@@ -284,49 +271,3 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
                 parts=(Serving(food, grams),), points=prices.ALTERNATIVE_POINTS, keeps="what the recipe itself allows",
                 loses="", when="", whens=("any",), caution="", source="the recipe",
             )  # fmt: skip
-
-
-def _less(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[Choice]:
-    """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much weighed."""
-    assert line.amount is not None
-    assert line.profile is not None
-    whole = line.amount.grams
-    floor = whole * Decimal(str(least))
-    step = next((one for one in _STEPS if (whole - floor) / one <= _MOST_STEPS), _STEPS[-1])
-    told = set()
-    words = own_words(line.read, line.food, whole, tables)
-    grams = (whole / step).to_integral_value(ROUND_DOWN) * step
-    while grams > 0 and grams >= floor:
-        line_written = written(line.food, grams, tables, words, line.amount.sure)
-        amount = line_written.amount
-        lower = amount.most < line.amount.most and amount.grams <= whole
-        if lower and amount.grams >= floor and line_written.line not in told:
-            told.add(line_written.line)
-            lost = round(weight * float(1 - amount.grams / whole))
-            price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, line_written.line)
-            brings = (LineLoad(line.food, amount, line.profile),)
-            kind: Kind = "weigh" if amount.grams >= whole * _WEIGHED else "less"
-            yield Choice(kind, brings, (line_written.line,), price, lost)
-        grams -= step
-
-
-def _halved(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
-    """Half as many of what holds a filling, cut in halves."""
-    if line.amount is None or line.profile is None:
-        return
-    words = f"{line.food.name}{_IN_HALVES}"
-    one = written(line.food, line.amount.grams * _HALF, dish.tables, words, line.amount.sure)
-    lost = round(weight * float(_HALF) / 2)  # the filling and the look of it stay
-    price = lost + round(prices.POINT * prices.TOUCHED) + _tie(line, one.line)
-    yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (one.line,), price, lost)
-
-
-def _out(line: Counted, weight: int) -> Choice:
-    dear = prices.OPTIONAL_OUT if line.read.optional else prices.OUT.get(line.food.roles[0], prices.OUT_ELSE)
-    price = round(weight * dear) + round(prices.POINT * prices.TOUCHED) + _tie(line, "out")
-    return Choice("out", (), (), price, 0 if line.read.optional else weight)
-
-
-def _tie(line: Counted, *texts: str) -> int:
-    """A tiny price from the words, so that equally good changes are told apart the same way every time."""
-    return zlib.crc32("\0".join((line.read.text, str(line.place), *texts)).encode()) % 97

@@ -100,6 +100,9 @@ def _breaks(food: Food, eaters: Eaters) -> str:
 
 _KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus"})
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|topping|the table)\b")
+_A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
+_GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
+_A_GARNISH = Decimal(3)  # g a serving: common practice, no source
 _OF_A_LIMIT = 4  # at most a quarter of any limit, else the cook must say how much: ours
 
 
@@ -108,8 +111,8 @@ def with_usual_amounts(
 ) -> tuple[IngredientRead, ...]:
     """The lines, of which what has no amount has a usual portion a serving, up to twice that.
 
-    Of seasonings, and of whatever is for serving. Only where a portion brings little: `garlic powder` without an
-    amount stays open, and so does bread to serve.
+    Of seasonings, and of whatever is for serving. Only where a portion brings little, or where something is listed
+    that may be served in its place: `garlic powder` without an amount stays open, bread to serve is swapped.
     """
     return tuple(_usual(read, serves, limits, tables) for read in reads)
 
@@ -120,10 +123,13 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -
         return read
     if food.kind not in _KINDS and not _TO_SERVE.search(read.text.casefold()):
         return read
-    portion = Decimal(food.portion_g)
+    most = _A_SPRINKLE if food.kind == "spice" else _A_GARNISH if _GARNISH.search(read.text.casefold()) else None
+    portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    if not profile.anything or any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows):
+    swapped = _TO_SERVE.search(read.text.casefold()) and (tables.swaps_of(food.id) or read.alternatives)
+    much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
+    if not profile.anything or (much and not swapped):
         return read
     grams = float(portion * serves)
     told = f"taken as {float(portion):g} g a serving"

@@ -40,7 +40,10 @@ _AS_VERB = re.compile(
 
 
 def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
-    """A warning where steps name foods that could matter and that no ingredient line speaks of; else nothing."""
+    """A warning where steps name foods that could matter and that no ingredient line speaks of; else nothing.
+
+    What it is served with has a remark of its own (`served_with`).
+    """
     covered = {word for line in recipe.ingredients for word in words_of(line)}
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     names = names_of({food.id for food in tables.foods}, tables)
@@ -48,7 +51,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
-        for words, meant in foods_in(_AS_VERB.sub(" . ", _LIKE.sub(" . ", step)), names):
+        for words, meant in foods_in(_AS_VERB.sub(" . ", _LIKE.sub(" . ", _WITH.sub(" . ", step))), names):
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None

@@ -5,7 +5,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from typing import NamedTuple
 
-from calmlarder.adapt.choices import Choice, Open
+from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import LineLoad, under_each
 from calmlarder.adapt.written import is_unraised
 from calmlarder.intake.plate import exact_grams

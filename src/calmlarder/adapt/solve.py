@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from ortools.sat.python import cp_model
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.choices import Choice, Open
+from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import RowKey, Under, under_each
 from calmlarder.compose.budget import largest_two
 from calmlarder.intake.load import at_most_of

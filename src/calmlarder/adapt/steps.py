@@ -21,7 +21,8 @@ _MEASURED = re.compile(r"^\d[\d\s./]*(?:g|kg|ml|l|tsp|tbsp|pinch(?:es)?)?\s+(?=[
 
 
 _HOT = re.compile(
-    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
+    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)(?! (?:powder|soda|sheet|tray|dish|paper|parchment))"
+    r"|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
     re.IGNORECASE,
 )
 _IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)|roast\w*|tray|grill\w*)\b", re.IGNORECASE)

@@ -15,8 +15,8 @@ from calmlarder.tables.rows import Food
 _ALIKE = frozenset({"pasta", "noodle", "bread", "milk", "cream", "yoghurt", "flour", "pepper", "mushroom", "wrap"})
 # How a food is sold, and which part of it is meant: a title leaves it out.
 _STATES = frozenset({
-    "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "white",
-    "green", "common", "tinned", "drained", "syrup",
+    "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "common",
+    "tinned", "drained", "syrup",
 })  # fmt: skip
 
 

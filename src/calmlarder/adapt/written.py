@@ -18,7 +18,7 @@ from calmlarder.tables.rows import Food
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
-_SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "1 tsp", "1 1/2 tsp", "2 tsp")
+_SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "3/4 tsp", "1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp")
 _BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
 _SAME_SPOON = Decimal("0.06")
 _OWN_WORDS = re.compile(

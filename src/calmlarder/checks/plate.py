@@ -47,11 +47,36 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     faults = _limit_faults(as_told, request, table_folders, (foods, figures))
     told = shown_faults(answer, as_told, limits, people, request, (foods, figures))
     told += wrong_dose
+    avoided = _avoided(answer, request, mixed, foods)
+    if avoided != {one["food"]: set(one["allergens"]) for one in answer.get("avoided", ())}:
+        told.append(f"what is left out and on the plate is {avoided}")
+    if avoided and answer["fits"] is not False:
+        told.append("it holds what is left out, and is not said not to fit")
+    if avoided:
+        return tuple(told)  # it does not fit, whatever the limits say
     if answer["fits"] is not False:
         return (*told, *faults)
     if not faults:
         told.append("is said not to fit, and does")
     return tuple(told)
+
+
+def _avoided(
+    answer: Mapping[str, Any],
+    request: Mapping[str, Any],
+    mixed: Mapping[str, Mapping[str, Fraction]],
+    foods: Mapping[str, Any],
+) -> dict[str, set[str]]:
+    """Foods of the plate that hold what the request says to avoid, by themselves or in what is in them."""
+    boxes, found = request.get("boxes") or {}, {}
+    for one in answer["foods"]:
+        parts = {part["food"] for part in boxes[one["food"]]["mixture"]["parts"]} if one["food"] in boxes else None
+        rows_in = [foods[food] for food in within(parts or {one["food"]}, mixed) if food in foods]
+        held = {word for row in rows_in for word in row["allergens"].split(";")}
+        held |= {"gluten"} if any(row["gluten"] != "no" for row in rows_in) else set()
+        if met := held & set(request.get("avoid") or ()):
+            found[one["food"]] = met
+    return found
 
 
 def _limit_faults(

@@ -227,17 +227,19 @@ def _signs(read: Read) -> Iterator[str]:
             continue
         if eaten_cold and food["state"] in COOKED:  # a box, a shake: what is cooked goes in as it is
             continue
-        signs = [row["until"] for row in cautions if row["until"] and _is_about(row, food)]
-        if signs and not any(_is_said(sign, text) for sign in signs):
+        signs = [row["until"] for row in cautions if row["until"] and is_about(row, food)]
+        if signs and not any(is_said(sign, text) for sign in signs):
             yield f"no step says how to see that {food['name']} is cooked through: {signs[0]}"
 
 
-def _is_about(row: Row, food: Row) -> bool:
+def is_about(row: Row, food: Row) -> bool:
+    """Whether a row of cautions.csv speaks of a food in its state."""
     states = [state for state in row["states"].split(";") if state]
     return row["applies_to"] in (food["id"], f"kind:{food['kind']}") and (not states or food["state"] in states)
 
 
-def _is_said(sign: str, text: str) -> bool:
+def is_said(sign: str, text: str) -> bool:
+    """Whether a text, in small letters, has a sign or the beginning of its last word."""
     if sign.endswith("steaming hot"):
         return "steaming hot" in text  # a bowl that steams is not hot all through
     return re.search(rf"\b{sign.split()[-1][:4]}", text) is not None
@@ -268,7 +270,7 @@ def _cautions(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         lot, food = read.lots[use["lot"]], read.foods.get(use["food"])
         for row in cautions.values() if food is not None else ():
-            if food is None or not _is_about(row, food):
+            if food is None or not is_about(row, food):
                 continue
             wanted += [f"{row['caution']}."] if row["caution"] else []
             authority = sources[(row["source"],)]["citation"].split(",")[0]

@@ -24,6 +24,9 @@ from calmlarder.render.challenge_day import passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
+_COUNTED = (
+    "Today's dose counts as eaten. If it was not: `calmlarder larder undo`, and score once more with --not-eaten."
+)
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
 _MOST_DAYS = 200
 _LONGEST_WHY = 200
@@ -37,7 +40,7 @@ def reckoned(options: given.Reckon) -> int:
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning, any(day.result == "reaction" for day in days)))
+        print(reckoning_text(reckoning, sum(day.result == "reaction" for day in days)))
     return 0
 
 
@@ -111,7 +114,7 @@ def score(options: given.Score) -> int:
     if scored.flags:  # nothing after it that could soften it
         _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
         return 0
-    words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
+    words += [_COUNTED] if scored.dose_counted else []
     words += [passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))
     return 0

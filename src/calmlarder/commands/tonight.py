@@ -53,12 +53,12 @@ def tonight(options: given.Evening) -> int:
 
 
 def demo(options: given.Evening) -> int:
-    """The same on the larder of an invented household, whose dates follow the day of the run."""
+    """The same on the larder of an example household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     household = household_of(options)
     choices = choices_of(options, household.tables)  # what is wrong in the options is said before the larder is
     if not options.json:
-        print("The larder of an invented household:\n")
+        print("The larder of an example household:\n")
         print("\n".join(f"  {line}" for line in text.splitlines() if line and not line.startswith("#")) + "\n")
 
     from calmlarder.household.request import evening

@@ -38,7 +38,7 @@ def obstacles(
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
-    return ("several kinds of limit together: try other food, a lower --protein-floor or more --minutes",)
+    return ("several kinds of limit together: try other food, less protein or more minutes",)
 
 
 def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datetime | None:

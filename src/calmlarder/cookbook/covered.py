@@ -9,7 +9,9 @@ from calmlarder.tables.book import Tables
 # Examples and where it is used name foods that are not added: `such as …`, `for frying in butter` stays a question.
 _EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like|preferably|ideally)\b[^()]*")
 # `salt-cured`, `garlic-free`: a word before the hyphen says how it is made or what it lacks.
-_HYPHENED = re.compile(r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b")
+_HYPHENED = re.compile(
+    r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b|\b(?:low|lower|reduced|no)-(?:salt|fat)\b"
+)
 # What is denied, or to be left out, is not in it: `no added sugar`, `omit if your flour has it`.
 _DENIED = re.compile(
     r"\((?:omit|skip|leave out|not|no|without|check)\b[^)]*\)"

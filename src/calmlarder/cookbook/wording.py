@@ -37,7 +37,8 @@ _PREP = frozenset({
     "medium-sized", "size", "about", "approximately", "each", "pieces", "such", "unsalted", "and", "or", "young",
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
-    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "country", "caps", "branches", "greek", "most",
+    "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "low-salt", "reduced-salt", "reduced-sodium",
+    "lower-salt", "no-salt", "country", "caps", "branches", "greek", "most",
     "flavorful", "flavourful", "fragrant", "tiny", "day-old",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
@@ -59,7 +60,7 @@ _TAIL = re.compile(
     r"|see (?:note|recipe)|note|as per|in total|per person"
     r"|taken|torn|thawed|according|depending|until|halved|peeled|and cut"
     r"|with (?:its|their|the|skins?|bones?|stems?|juices?|liquid|fronds|tops|greens|leaves)\b"
-    r"|on the side|left|reserved|removed)).*"
+    r"|on the (?:side|vine)|left|reserved|removed)).*"
 )
 
 

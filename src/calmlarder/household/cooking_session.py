@@ -14,12 +14,17 @@ _LONGEST = timedelta(days=1)  # what was begun before is not cooked any more: co
 
 
 class AtStove(NamedTuple):
-    """What is cooked, what still counts from before, how far it is, and what the scale showed."""
+    """What is cooked, what still counts from before, how far it is, what the scale showed.
+
+    And the clocks, seconds of the system's time: when the timeline began, and when each timer ends.
+    """
 
     dinner: "Dinner"
     counted: "tuple[Counted, ...]"
     step: int = 0
     weighed: dict[str, int] | None = None
+    began_s: float | None = None
+    timers_s: dict[str, float] | None = None
 
 
 def remember(household: Household, at: AtStove) -> None:
@@ -30,6 +35,8 @@ def remember(household: Household, at: AtStove) -> None:
         "counted": [one.model_dump(mode="json") for one in at.counted],
         "step": at.step,
         "weighed": at.weighed or {},
+        "began_s": at.began_s,
+        "timers_s": at.timers_s or {},
     }
     household.store.remember(AT_STOVE, held)
 
@@ -58,6 +65,15 @@ def again(note: dict[str, Any]) -> AtStove | None:
 
     try:
         counted = tuple(Counted.model_validate(one) for one in note["counted"])
-        return AtStove(Dinner.model_validate(note["dinner"]), counted, int(note["step"]), dict(note["weighed"]))
-    except (ValidationError, KeyError, TypeError, ValueError):
+        ends = {str(name): float(end) for name, end in note.get("timers_s", {}).items()}
+        began = note.get("began_s")
+        return AtStove(
+            Dinner.model_validate(note["dinner"]),
+            counted,
+            int(note["step"]),
+            dict(note["weighed"]),
+            None if began is None else float(began),
+            ends,
+        )
+    except (ValidationError, AttributeError, KeyError, TypeError, ValueError):
         return None

@@ -65,8 +65,12 @@ def add(household: Household, name: str, values: Mapping[str, Any]) -> Person:
 def change(household: Household, name: str, values: Mapping[str, Any]) -> Person:
     """Somebody as they are now. Raises CannotGoOn for what cannot be."""
     new = changed(household, person_of(household, name), values)
-    _keep(household, [new if one.name == name else one for one in people(household)], f"set {name}")
+    _keep(household, [new if one.name == name else one for one in people(household)], f"change {_whose(name)}")
     return new
+
+
+def _whose(name: str) -> str:
+    return "what holds for you" if name == ME else f"what holds for {name}"
 
 
 def remove(household: Household, name: str) -> None:

@@ -16,6 +16,7 @@ from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.cap_words import component_words
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
+from calmlarder.intake.eaters import allergens_met
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.nourished import nourished_of
@@ -29,7 +30,7 @@ from calmlarder.larder.reading import Reading
 from calmlarder.matching.line import amount_in
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object
-from calmlarder.tables.vocabulary import Sitting
+from calmlarder.tables.vocabulary import Allergen, Sitting
 
 
 class PlateAsked(NamedTuple):
@@ -100,7 +101,10 @@ def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
         found = found._replace(less=smallest_change(items, table))
     parts = (food for item in items for food in item.profile.foods)
     names = {food: household.name_of(food) for food in parts}
-    answer = PlateAnswer(read.foods, found, table, read.unread, names)
+    avoid = _avoided_by(household, asked)
+    held = {one.food.id: tuple(allergens_met(one.food, avoid)) for one in read.portions}
+    avoided = {food: allergens for food, allergens in held.items() if allergens}
+    answer = PlateAnswer(read.foods, found, table, read.unread, names, avoided)
     request = {
         **profile.plain,
         "sitting": asked.sitting,
@@ -111,6 +115,7 @@ def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
         "most_g": [str(portion.high) for portion in read.portions],
         "doses": [] if asked.dose is None else [asked.dose.model_dump(mode="json") | {"in_dish": True}],
         "boxes": _boxes(household, items),
+        "avoid": avoid,
     }
     return Plate(answer, verify(plate_object(answer), request, household.folders), read.portions)
 
@@ -136,6 +141,15 @@ def _limits(household: Household, asked: PlateAsked) -> Profile:
     if asked.profile or one is None:
         return household.profile_named(asked.profile) if asked.profile else household.profile()
     return one.limits(household.tables, during_challenge=is_challenged(household, one.name))
+
+
+def _avoided_by(household: Household, asked: PlateAsked) -> tuple[Allergen, ...]:
+    """The allergens of those who are named, else of the one person whose log counts, else those left out at home."""
+    if asked.eaters:
+        return tuple(dict.fromkeys(one for eater in asked.eaters for one in eater.avoid))
+    names = () if asked.before is None else asked.before.who
+    one = next((person for person in people(household) if (person.name,) == names), None)
+    return household.settled().avoid if one is None else one.avoid
 
 
 def counts_before(household: Household, at: datetime, *who: str) -> Stacking | None:

@@ -20,7 +20,9 @@ ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 
 
 # What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
-_SOLD_WITH = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$")
+_SOLD_WITH = re.compile(
+    r" (?:with (?:garlic|onion|shallot|wheat)|without|and other) .*$| with (?:garlic|onion|wheat)$| of beef alone$"
+)
 
 
 class Told(NamedTuple):
@@ -89,6 +91,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
         return ""
+    if prep == "whole":  # no work, and nothing to tell
+        prep = ""
     if is_small(food, told.line):
         prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")
     elif mashed:

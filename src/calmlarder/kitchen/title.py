@@ -11,7 +11,7 @@ _NAMES_IN_ALL = 3
 _CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot: less is not named. Ours
 _QUALIFIERS = re.compile(
     r" without .*$| with (?:garlic|onion|shallot|wheat).*$| and other .*$| of tinned .*$| of soya protein$| \(.*\)$"
-    r"| in tomato sauce$| in juice$| in syrup$| flour$"
+    r"| of beef alone$| in tomato sauce$| in juice$| in syrup$| flour$"
 )
 _FIRST_WORDS = re.compile(
     r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled"

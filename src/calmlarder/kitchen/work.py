@@ -196,7 +196,8 @@ class _Kitchen:
         for one in cooked:
             if one in groups[0] or one not in new:
                 said = self._with_sign(said, one)
-        said = in_pans(said, self.pattern, self.fillings) if step.place == "pan" else said
+        if step.place == "pan":
+            said, line = (in_pans(words, self.pattern, self.fillings) for words in (said, line))
         place = "oven" if step.place == "dish" else step.place
         waits = self._waits(step, groups[0])
         before = self.last_at.get(place)

@@ -1,30 +1,29 @@
 """Phrases that tell an amount: parts of a usual one, and other ways to write a number."""
 
-import re
-
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
 
 # Words for a part of what there usually is, and how much of it: common practice, no source.
 SHARES = (
-    (re.compile(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
+    (LatePattern(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
                 r"|\b(?:end|dregs|remains) of the\b|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
-    (re.compile(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
+    (LatePattern(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
         r"|dregs)\b"),
      Span(0.02, 0.06, 0.12)),
-    (re.compile(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
+    (LatePattern(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
         r"|thimbles?)(?: of)?\b(?! )?"),
      Span(0.05, 0.1, 0.2)),
-    (re.compile(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
+    (LatePattern(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
         r"|chunks?)\b(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
-    (re.compile(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)\b(?: (?:and \w+"
+    (LatePattern(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)\b(?: (?:and \w+"
         r"|of)\b)?"), Span(1.5, 2.5, 4)),
-    (re.compile(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
-    (re.compile(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
-    (re.compile(r"\b(?:(?:about |an |one )?inch left|inch in the bottom)\b"), Span(0.05, 0.12, 0.2)),
+    (LatePattern(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
+    (LatePattern(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
+    (LatePattern(r"\b(?:(?:about |an |one )?inch left|inch in the bottom)\b"), Span(0.05, 0.12, 0.2)),
 )  # fmt: skip
-LEFT = re.compile(
+LEFT = LatePattern(
     rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d"
     rf"|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
     r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
@@ -36,77 +35,81 @@ _GRAMS_ONLY = (
 )
 # Other ways to write an amount, and the plain one.
 PLAINLY = (
-    (re.compile(r"\b(?:an?|one|1)\s+and an? half\b"), "1.5"),  # `a lime and a half`, without the lime
-    (re.compile(r"(?<!\d )(?<!of )\bchunks\b(?! of)"), " "),  # how it is cut, as in `mango chunks`
+    (LatePattern(r"\b(?:an?|one|1)\s+and an? half\b"), "1.5"),  # `a lime and a half`, without the lime
+    (LatePattern(r"(?<!\d )(?<!of )\bchunks\b(?! of)"), " "),  # how it is cut, as in `mango chunks`
     # A year, and no number of anything: `frozen broad beans 2013`.
-    (re.compile(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
-    (re.compile(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
-    (re.compile(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
+    (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
+    (LatePattern(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
+    (LatePattern(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
     # What is said of all of them, and of the odd bit beside a number, changes no number.
-    (re.compile(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),
-    (re.compile(r"(?<=\w) (?:and|n|&|\+) (?:a )?(?:little |wee |tiny )?(?:bits?|scraps?|drops?)(?: more)?\s*$"), " "),
-    (re.compile(r"\b(?:1|one|an?)? ?doz(?:en)? (?:and|n|&) an? half\b"), "18"),
-    (re.compile(rf"\b({'|'.join(WHOLE_WORDS)}) (?:and|n|&) (?:an? )?(?=half\b|quarter\b)"), r"\1 and a "),
+    (LatePattern(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),
+    (LatePattern(r"(?<=\w) (?:and|n|&|\+) (?:a )?(?:little |wee |tiny )?(?:bits?|scraps?|drops?)(?: more)?\s*$"), " "),
+    (LatePattern(r"\b(?:1|one|an?)? ?doz(?:en)? (?:and|n|&) an? half\b"), "18"),
+    (LatePattern(rf"\b({'|'.join(WHOLE_WORDS)}) (?:and|n|&) (?:an? )?(?=half\b|quarter\b)"), r"\1 and a "),
     # `2 pcs a 200 g`, `2, 200 g each`: so many of so much.
     (
-        re.compile(
+        LatePattern(
             rf"(?<![\w./])(\d{{1,2}}) ?(?:pcs?|pieces?|nos?|x|stk|st)?\.? ?(?:,? ?(?:a|at|je|@)) (?=\d+ ?(?:{UNIT})\b)"
         ),
         r"\1 x ",
     ),
     (
-        re.compile(
+        LatePattern(
             rf"(?<![\w./])(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d]{{0,20}}?)"
             rf"(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b"
         ),
         r"\1 x \3 \2",
     ),
-    (re.compile(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
-    (re.compile(r"(?<=\d) and (?=half\b)"), " and a "),
-    (re.compile(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
-    (re.compile(r"\b(?<!half )(?:1|one|an?) doz(?:en)?\b\.?(?: or so)?"), "12"),
-    (re.compile(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
-    (re.compile(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
-    (re.compile(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
+    (LatePattern(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
+    (LatePattern(r"(?<=\d) and (?=half\b)"), " and a "),
+    (LatePattern(r"\b(?:half|1/2) (?:a )?doz(?:en)?\b\.?"), "half a dozen"),
+    (LatePattern(r"(?<=\d )dz\b|(?<=\d)dz\b"), " doz"),
+    (LatePattern(r"\b(?<!half )(?:1|one|an?) +doz(?:en)?\b\.?(?: or so)?"), "12"),
+    (LatePattern(r"\b(?:2|two) doz(?:en)?s?\b\.?"), "24"),
+    (LatePattern(r"(?<=\d) (?:and|n|&) (?=\d/\d)"), " "),
+    (LatePattern(r"\b(?:enough|just enough) (?:left )?(?:for|4) (?:about )?(?=\d|one|two|three|four)"), " portions "),
     (
-        re.compile(r"\bportions (\d+|one|two|three|four)\b(?: (?:people|person|of us|portions?|meals?))?"),
+        LatePattern(r"\bportions (\d+|one|two|three|four)\b(?: (?:people|person|of us|portions?|meals?))?"),
         r"\1 portions",
     ),
     (
-        re.compile(
+        LatePattern(
             r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
             r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|pound|lb)\b)"
         ),
         "1 ",
     ),
-    (re.compile(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
-    (re.compile(r"\bdoz\b\.?"), "dozen"),
-    (re.compile(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
+    (LatePattern(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
+    (LatePattern(r"\bdoz\b\.?"), "dozen"),
+    (LatePattern(r"\bhalf an? stone\b"), "0.5 stone"),
+    (LatePattern(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
+    (LatePattern(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
+    (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
-        re.compile(
+        LatePattern(
             rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
             rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"
         ),
         r" \1 ",
     ),
     (
-        re.compile(
+        LatePattern(
             rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
             rf"|pck)\b(?! of)"
         ),
         r" \1 ",
     ),
     (
-        re.compile(
+        LatePattern(
             r"(?<=\d)(?=(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|blocks?|punnets?|cartons?|bottles?"
-            r"|bunch(?:es)?|heads?|slices?|cloves?)\b)"
+            r"|bunch(?:es)?|heads?|slices?|cloves?|pts?|pints?|rashers?|nests?|fillets?|pkts?)\b)"
         ),
         " ",
     ),
-    (re.compile(r"\b(?:a )?couple(?: of)?\b"), "2"),
+    (LatePattern(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )
 # A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
 BARE_GRAMS = (
-    (re.compile(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),
-    (re.compile(rf"(?<![\w/.,:-])(?<!\dx )(?<!x ){_GRAMS_ONLY}"), r"\1g"),
+    (LatePattern(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),
+    (LatePattern(rf"(?<![\w/.,:-])(?<!\dx )(?<!x ){_GRAMS_ONLY}"), r"\1g"),
 )  # fmt: skip

@@ -4,14 +4,15 @@ import re
 from typing import Literal, NamedTuple
 
 from calmlarder.matching.amount_phrases import BARE_GRAMS, GONE, LEFT, PLAINLY, SHARES
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import CONTAINERS, MEASURE, MEASURE_WORDS, UNIT, UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, number
 
-_TIMES = re.compile(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
-_NUMBER_LEFT = re.compile(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
-_METRIC = re.compile(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({UNIT})\b\.?")
-_SIZED_PACK = re.compile(rf"(?<![\w.,/-])(?:{NUMBER})\s?-?(?:{UNIT})\b\.?(?: (?:{'|'.join(CONTAINERS)}|sack)s?\b)?")
-_KITCHEN = re.compile(rf"(?<!\w)(?:an? )?({MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
+_TIMES = LatePattern(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
+_NUMBER_LEFT = LatePattern(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
+_METRIC = LatePattern(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({UNIT})\b\.?")
+_SIZED_PACK = LatePattern(rf"(?<![\w.,/-])(?:{NUMBER})\s?-?(?:{UNIT})\b\.?(?: (?:{'|'.join(CONTAINERS)}|sack)s?\b)?")
+_KITCHEN = LatePattern(rf"(?<!\w)(?:an? )?({MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
 _SIZES = {
     **dict.fromkeys(("small", "little", "tiny", "wee", "mini"), Span(0.6, 0.75, 0.9)),
@@ -21,7 +22,7 @@ _PACK_SIZES = {
     **dict.fromkeys(("small", "little", "tiny", "wee", "mini"), Span(0.4, 0.55, 0.8)),
     **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.2, 1.8, 3)),
 }
-_SIZED = re.compile(
+_SIZED = LatePattern(
     rf"(?<!\w)({'|'.join(_SIZES)}) (?=({'|'.join(CONTAINERS)}|glass|mug|cup|bowl|plate|handful|slice|wedge|piece"
     r"|portion|container|pack|bunch|end|heel)\w*\b)"
 )
@@ -29,15 +30,15 @@ _SERVED = frozenset(
     {"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch", "end", "heel"}
 )
 # `eggs 6/12`: so many of a box.
-_OF_A_BOX = re.compile(r"(?<![\w./])(\d{1,2})/(?:6|10|12|15|18|20|24|30)(?![\w/])")
+_OF_A_BOX = LatePattern(r"(?<![\w./])(\d{1,2})/(?:6|10|12|15|18|20|24|30)(?![\w/])")
 # `bag of carrots, big`: the size of the pack, behind it.
-_SIZE_BEHIND = re.compile(
+_SIZE_BEHIND = LatePattern(
     r"^(.*?)(?:,| -) ?(?:a |an )?(small|little|tiny|wee|large|big|huge|massive|giant)(?: one)?\s*$"
 )
-_ONE = re.compile(r"^an?(?= [a-z]|$)")
-_MINIATURE = re.compile(r"\b(?:baby|mini|tiny|little|wee)\b")
-_COUNT_OF = re.compile(rf"(?<![\w/.,-])(?:{NUMBER}) ?(?:{MEASURE})\b(?! (?:{MEASURE})\b)")
-_NEGATIVE = re.compile(r"(?<![\w)])-\s?\d")
+_ONE = LatePattern(r"^an?(?= [a-z]|$)")
+_MINIATURE = LatePattern(r"\b(?:baby|mini|tiny|little|wee)\b")
+_COUNT_OF = LatePattern(rf"(?<![\w/.,-])(?:{NUMBER}) ?(?:{MEASURE})\b(?! (?:{MEASURE})\b)")
+_NEGATIVE = LatePattern(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.
 _GUESS = Span(0.8, 1, 1.2)
 _VAGUE = Span(0.7, 1, 1.4)

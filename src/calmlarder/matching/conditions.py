@@ -3,6 +3,8 @@
 import re
 from typing import NamedTuple
 
+from calmlarder.matching.late_patterns import LatePattern
+
 # What is still good to eat, and not for long.
 USE_SOON = (
     "seen better days", "on the turn", "on the way out", "looking sorry", "sorry looking", "a bit past it", "past it",
@@ -33,12 +35,12 @@ BIN = (
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
-_SHAPES = [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
-_SHAPES += [(re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
+_SHAPES = [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
+_SHAPES += [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
 # Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
 _FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
-_MARKS = re.compile("[\ue000-\ue0ff]")
+_MARKS = LatePattern("[\ue000-\ue0ff]")
 _HOW = (
     r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
     r"|going|gone|turning|looking|fairly"
@@ -46,23 +48,23 @@ _HOW = (
 )
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
-_AT_THE_EDGE = re.compile(
+_AT_THE_EDGE = LatePattern(
     r"\b(?:a bit |bit |slightly )?(dry|brown|crusty|hard|black|curling|limp|soft|wilted) "
     r"(?:round|around|at|on|in)(?: the)? (?:edges?|ends?|middle|tips?|top|outside|corners?)\b"
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
-_RATHER = re.compile(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
+_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
-_NOT_OFF = re.compile(
+_NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"
 )
-_NOT_MOULDY = re.compile(
+_NOT_MOULDY = LatePattern(
     r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"
     r"(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft|spoiled|spoilt|bad|furry|turned|exploded)\b(?: yet)?"
 )
 # What has gone bad in other Englishes: `don spoil`, `went bad`, `has turned`; not what will (`before it turns`).
 _BAD = r"(?:bad|off|sour|rotten|rot|mouldy|moldy|slimy|fuzzy|furry|funny|fizzy|rancid|green|spoil|spoiled|spoilt)"
-_GONE_BAD = re.compile(
+_GONE_BAD = LatePattern(
     r"(?<!\bnot )(?<!\btoo )(?<!\bso )(?<!\bthat )\bbad\b(?! (?:ends?|bits?|parts?|tops?|spots?|patch(?:es)?)\b)"
     r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
     rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"

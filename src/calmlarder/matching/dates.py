@@ -16,53 +16,56 @@ from calmlarder.matching.calendar_days import (
 )
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.day_words import KINDS, SURE, DateKind
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
-_KIND_AND_DATE = re.compile(
+_KIND_AND_DATE = LatePattern(
     rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
     rf"\s+({DAY_WORD})(?![\w/])"
 )
-_DATE_AND_KIND = re.compile(
+_DATE_AND_KIND = LatePattern(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
 )
-_LEFT = re.compile(
+_LEFT = LatePattern(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
     r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more"
     r"|shelf life)\b(?: on (?:it|them))?"
 )
-_WITHIN = re.compile(rf"\b(?:with)?in (?:the )?next (\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s?\b")
-_OVER = re.compile(
+_WITHIN = LatePattern(rf"\b(?:with)?in (?:the )?next (\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s?\b")
+_OVER = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? (?:over(?:due)?|past|out of date|gone over|after)"
     r"(?: (?:its |the |their )?(?:sell by |use by |best before )?(?:date|it))?\b"
 )
 # What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
-_PART_NO_DAY = re.compile(r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])")
-_SOAKING = re.compile(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
+_PART_NO_DAY = LatePattern(
+    r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
+)
+_SOAKING = LatePattern(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
 # What came from a shop or a market on a day was bought then, whatever stands between.
 _SHOPPING = (
     r"(?:(?:big|weekly|main|farmers'?|veg|vegetable|food|grocery|supermarket|fruit|street) )*"
     r"(?:shop|shops|shopping|market|markets|delivery|deliveries|box|haul|groceries|grocery run|grocery|run|order|stall)"
 )
-_BOUGHT = re.compile(
+_BOUGHT = LatePattern(
     rf"\b(?:from|bought in|got in|in) (?:the )?({DAY_WORD})(?:'?s)? {_SHOPPING}\b"
     rf"|(?<![\w-])({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
     rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])"
 )
 # What is left over was made on the day that is told, and has none ahead.
-_LEFT_OVER = re.compile(
+_LEFT_OVER = LatePattern(
     r"\b(?:left ?overs?|cooked|boiled|roasted|made|batch|soup|stew|curry|takeaway|take ?out|roast dinner)\b"
 )
-_HOURS = re.compile(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
-_LAST_DAY = re.compile(
+_HOURS = LatePattern(r"(?<![\w./-])\d{1,2} ?(?:hours?|hrs?|h) (?:left|old|ago)\b")
+_LAST_DAY = LatePattern(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
     r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
-_OLD = re.compile(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
+_OLD = LatePattern(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 # `monday's soup`; `tues` and `thurs` are days themselves.
-_DAYS_POSSESSIVE = re.compile(
+_DAYS_POSSESSIVE = LatePattern(
     rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])"
 )
 _BARE_ON = (
@@ -78,30 +81,30 @@ _BARE_ON = (
     rf"|(?:last |next |this |on |for )?(?:{_LONG_DAYS})(?: night)?"
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
 )
-_BARE = re.compile(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
+_BARE = LatePattern(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
 _WEEKDAY_ALONE = rf"(?:on )?(?:{DAY})"
-_SHORT_END = re.compile(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
-_OPENED = re.compile(
+_SHORT_END = LatePattern(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
+_OPENED = LatePattern(
     r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
     r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
 )
-_UNOPENED = re.compile(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
-_KIND_ALONE = re.compile(
+_UNOPENED = LatePattern(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
+_KIND_ALONE = LatePattern(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 # A day of the month by its number alone: `until 15`, `bbe 15`.
-_BARE_DAY = re.compile(
+_BARE_DAY = LatePattern(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
     rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
 )
-_TOM = re.compile(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
-_WAS = re.compile(r"\b(?:was|were)\b")
+_TOM = LatePattern(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
+_WAS = LatePattern(r"\b(?:was|were)\b")
 _PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
 _BEHIND = frozenset({"expired", "ran out on", "went out of date"})
 # What must be cooked or eaten by a day, however it is said, is a label for that day.
-_DUTY = re.compile(
+_DUTY = LatePattern(
     r"\b(?:to be (?:used|eaten|cooked|finished)"
     r"|(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
     r"|will|'?ll|please|pls) (?:be )?(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
@@ -110,14 +113,14 @@ _DUTY = re.compile(
     rf" (?:by |before |on |for )?(?:the )?(?={DAY_WORD}(?![\w/]))"
 )
 # A day and a month with a dot or a dash between them, and a month cut short with a dot.
-_DAY_DASH_MONTH = re.compile(
+_DAY_DASH_MONTH = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
 )
-_MONTH_DOT_DAY = re.compile(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
-_SHORT_YEAR = re.compile(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
-_DOTTED = re.compile(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
-_SLASHED = re.compile(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
-_NAMED_MONTH = re.compile(rf"{MONTH}|\d[./-]\d")
+_MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
+_SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
+_DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
+_SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
+_NAMED_MONTH = LatePattern(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 
 

@@ -69,12 +69,14 @@ class FoodMatcher:
         self._tables = tables
         self._by_words: dict[frozenset[str], list[str]] = {}
         self._names: list[tuple[tuple[str, ...], str]] = []
+        self._in_order: dict[tuple[str, ...], set[str]] = {}
         for name, food in [(row.name, row.id) for row in tables.foods] + [(row.name, row.food) for row in tables.names]:
             words = words_of(name)
             foods = self._by_words.setdefault(frozenset(words), [])
             if food not in foods:
                 foods.append(food)
             self._names.append((words, food))
+            self._in_order.setdefault(words, set()).add(food)
         self._with_word: dict[str, dict[str, list[int]]] = {}
         for index, (words, _) in enumerate(self._names):
             for word in dict.fromkeys(words):
@@ -105,6 +107,8 @@ class FoodMatcher:
         for reading in [*prefixed, words, core]:
             foods = self._by_words.get(frozenset(reading)) if reading else None
             if foods:
+                ordered = [food for food in foods if food in self._in_order.get(reading, ())]
+                foods = ordered or foods  # `milk chocolate` is no chocolate milk
                 return self._decide(self._in_state(foods, told) or foods, 100.0)
         stateless = self._by_words.get(frozenset(_without(words, _NEUTRAL | state_words)))
         if stateless:

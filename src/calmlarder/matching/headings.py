@@ -24,9 +24,13 @@ def own_kind(piece: str) -> bool:
 
 
 def names_both(text: str, lexicon: Lexicon) -> bool:
-    """Whether two pieces are names of which one holds the other: `onion, spring onion` are two foods."""
+    """Whether two pieces are names of which one holds the other, or that end alike: they are two foods.
+
+    As in `onion, spring onion`; `kidney beans, black beans`.
+    """
     named = [words for piece in SPLIT.split(text) if (words := bare_words(piece)) and " ".join(words) in lexicon.spelt]
-    return any(set(one) < set(other) for one in named for other in named)
+    alike = any(one != other and one[-1] == other[-1] for one in named for other in named)
+    return alike or any(set(one) < set(other) for one in named for other in named)
 
 
 def bare_words(piece: str) -> tuple[str, ...]:
@@ -70,16 +74,24 @@ def _kind(part: Part, lexicon: Lexicon) -> str:
     return lexicon.tables.food_by_id[part.named.foods[0]].kind
 
 
+_AMONG_SPICES = {"pepper": "black pepper", "coriander": "ground coriander", "ginger": "ground ginger"}
+_DRY = frozenset({"spice", "salt"})
+
+
 def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
-    """The parts, where `pepper` among nothing but seasonings is the spice: `turmeric, chilli powder, pepper`."""
+    """The parts, where `pepper` among nothing but seasonings is the spice: `turmeric, chilli powder, pepper`.
+
+    So is coriander, beside nothing but dry spices: `cumin, coriander, turmeric`.
+    """
     foods = lexicon.tables.food_by_id
-    others = [part for part in parts if part.said != "pepper"]
+    others = [part for part in parts if part.said not in _AMONG_SPICES]
+    dry = all(foods[food].kind in _DRY for part in others for food in part.named.foods)
     if len(others) < 2 or any(foods[food].kind not in _SEASONINGS for part in others for food in part.named.foods):
         return parts
     return [
         part
-        if part.said != "pepper" or part.amount.how != "none"
-        else part._replace(named=name_part("black pepper", hints, lexicon).named)
+        if part.said not in _AMONG_SPICES or part.amount.how != "none" or not (dry or part.said == "pepper")
+        else part._replace(named=name_part(_AMONG_SPICES[part.said], hints, lexicon).named)
         for part in parts
     ]
 

@@ -59,12 +59,18 @@ class Lexicon:
         return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
-    def _by_first(self) -> dict[str, list[str]]:
-        found: dict[str, list[str]] = {}
+    def _by_first(self) -> dict[tuple[str, int], list[str]]:
+        """Words by their first letter and their length: only those are near of which neither is far off."""
+        found: dict[tuple[str, int], list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
-                found.setdefault(word[0], []).append(word)
+                found.setdefault((word[0], len(word)), []).append(word)
         return found
+
+    @cached_property
+    def joined(self) -> dict[str, tuple[str, ...]]:
+        """Two words of a name that are written in one: `peanutbutter`."""
+        return {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""
@@ -113,9 +119,9 @@ class Lexicon:
         if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in _NO_SLIPS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
-        found = process.extract(
-            word, self._by_first.get(word[0], ()), scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None
-        )
+        lengths = range(len(word) - most, len(word) + most + 1)
+        near = [known for length in lengths for known in self._by_first.get((word[0], length), ())]
+        found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None)
         best = [
             (int(distance), known)
             for known, distance, _ in found
@@ -125,6 +131,7 @@ class Lexicon:
             return None
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
+        nearest = [known for known in nearest if known in self.at_home] or nearest
         alike = [known for known in nearest if _sounds(known) == _sounds(word)]
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
@@ -143,12 +150,15 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known) and sorted(word) != sorted(known):
+        if len(word) == len(known) and sorted(word) == sorted(known) and known in self.at_home:
+            return True  # two letters changed places
+        if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
             return distance == 1 and len(word) >= _LONG_SLIP - 1
         if distance == 1:
-            return len(word) >= _SURE_LENGTH or (alike and len(word) > _SHORTEST_SLIP)
+            dropped = len(word) + 1 == len(known)  # a letter was left out
+            return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
 
 

@@ -120,7 +120,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(beside_its_food(rest)))
+    rest = counted_inside(half_kilos(beside_its_food(rest, lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()

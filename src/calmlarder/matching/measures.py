@@ -50,7 +50,7 @@ _ELSEWHERE = {
     "katori": "bowl", "lata": "tin", "bote": "jar", "frasco": "jar", "flasche": "bottle", "paquet": "packet",
     "paquete": "packet", "boite": "tin", "paczka": "packet", "sloik": "jar", "puszka": "tin", "dabba": "box",
     "pkg": "packet", "lg": "large", "lge": "large", "lrg": "large", "med": "medium", "sm": "small", "sml": "small",
-    **dict.fromkeys(("scheibe", "scheiben", "tranche", "tranches", "fetta", "fette", "loncha", "lonchas", "rodaja",
+    **dict.fromkeys(("scheibe", "scheiben", "tranche", "tranches", "fette", "loncha", "lonchas", "rodaja",
         "rodajas", "rebanada", "rebanadas", "fatia", "fatias", "plaster", "plastry", "plasterki"), "slice"),
     **dict.fromkeys(("dose", "dosen", "latas", "boites", "scatola", "scatole", "scatoletta", "scatolette", "lattina",
         "kaleng", "puszki", "konserve"), "tin"),

@@ -77,7 +77,7 @@ DISHES = frozenset({
     "empanada", "tamale", "jambalaya", "gumbo", "chowder", "bisque", "minestrone", "stovies", "coddle", "potjie",
     "bredie", "bobotie", "dauphinoise", "boulangere", "parmigiana", "ratatouille", "caponata", "pastitsio",
     "tartiflette", "cassoulet", "ceviche", "escabeche", "cordon", "marsala", "piccata", "lollipop", "carcass",
-    "giblet", "foot", "feet",
+    "giblet", "foot", "feet", "filler", "filling", "coronation", "rusk",
 })  # fmt: skip
 # A colour tells two foods apart only where both are in the tables (red and green peppers).
 COLOURS = frozenset({
@@ -169,7 +169,7 @@ NO_SLIPS = frozenset({
 # Foods of which there are so many kinds that a strange word before them may name one that the tables lack.
 MANY_KINDS = frozenset({
     "bean", "pea", "nut", "seed", "flour", "paste", "sauce", "berry", "root", "powder", "drink", "syrup", "gourd",
-    "steak", "mince", "fillet", "chop", "green", "fish",
+    "steak", "mince", "fillet", "chop", "green", "fish", "cheese",
 })  # fmt: skip
 KINDS_OF_MANY = frozenset({"flour", "pulse"})  # the same of kinds of food, whatever tongue names them
 # Words for what a food is, which go without saying behind the word that tells which (`kalamata`, `basmati`).

@@ -7,6 +7,7 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.calendar_days import DAY_WORD
 from calmlarder.matching.conditions import is_condition
 from calmlarder.matching.given_names import GIVEN_NAMES
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import MEASURE, UNIT
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
@@ -41,21 +42,21 @@ _DAYS = (
     r"(?:today|tonight|tomorrow|tomorrows|tomorrow's|tmrw|tmr|monday|tuesday|wednesday|thursday|friday|saturday|sunday"
     r"|mon|tues?|wed|thurs?|fri|sat|sun)"
 )
-_KEPT_FOR = re.compile(
+_KEPT_FOR = LatePattern(
     rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night"
     rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
     rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
 )
 # What is meant for tonight is there for tonight's dinner; `for today only` says its day as well.
-_FOR_TONIGHT = re.compile(
+_FOR_TONIGHT = LatePattern(
     r"\b(?:kept |keep |saved |save |saving |is |are )*for (?:today(?! only)"
     r"|(?:today|tonight|tonite)'?s? (?:dinner|tea|supper)"
     r"|(?:tonight|tonite|this evening)|(?:our |my )?(?:dinner|tea|supper))\b"
     rf"(?! (?:on )?{_DAYS}\b)"
 )
-_TODAY_ONLY = re.compile(r"\bfor (?=today only\b)")
+_TODAY_ONLY = LatePattern(r"\bfor (?=today only\b)")
 # What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
-_GIVEN_BY = re.compile(
+_GIVEN_BY = LatePattern(
     r"\b(?:from|off|out of|via|by|courtesy of|thanks to|(?:made|sent|given|brought|gifted|baked|grown) by|gift from"
     r"|present from|swapped with|leftover from) (?:(?:my|our|the|next|old|auntie|aunty|uncle|mrs?|ms) )*$"
 )
@@ -65,25 +66,26 @@ _MEMBERS = frozenset({
     "wife", "partner", "boyfriend", "girlfriend", "son", "daughter", "brother", "sister", "her", "him", "them", "you",
     "mam", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba",
 })  # fmt: skip
-_FOR = re.compile(
+_FOR = LatePattern(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
     r"|supper|packed lunch))?(?![\w'])"
 )
-_NOT_MINE = re.compile(r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b")
-_BELONGS = re.compile(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
-_POSSESSIVE = re.compile(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
-_BRACKETS = re.compile(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
-_DASHED = re.compile(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
-_AMOUNT_ONLY = re.compile(
+_NOT_MINE = LatePattern(r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b")
+_BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
+_POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
+_BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
+_DASHED = LatePattern(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
+_AMOUNT_ONLY = LatePattern(
     rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
 )
-_OK = re.compile(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
+_MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
+_OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
 )
-_BARE = re.compile(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
-_ADJECTIVE = re.compile(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
+_BARE = LatePattern(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
+_ADJECTIVE = LatePattern(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
     "charlotte", "victoria", "edward", "bob", "jack", "graham", "florence", "wellington", "stanley", "jasmine", "hope",
@@ -96,7 +98,8 @@ _OF_A_FOOD = _VARIETIES | frozenset({
     "amber", "jade", "hazel", "heather", "poppy", "daisy", "violet", "iris", "penny", "sandy", "chuck", "jasmin",
     "anna",
     "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
-    "francis", "benedict", "caesar", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
+    "francis", "benedict", "caesar", "anya", "nadine", "annabelle", "laura",
+    "melody", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
 _SOMEBODY_ELSES = frozenset({"her", "his", "their"})
 _HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
@@ -105,15 +108,15 @@ _SHARES_HOUSE = frozenset({"flatmate", "housemate", "roommate", "lodger", "landl
 _COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
 _KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti"})
 # `rohit ka dudh`: the possessive of Hindi and Urdu.
-_HINDI = re.compile(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
-_OF_TWO = re.compile(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")
-_NAME_FIRST = re.compile(rf"^([a-z]{{2,}}) (?!{_VERBS}\b|and\b|or\b)(?=[a-z])")
-_HIS = re.compile(r"\b(?:is|are) (?:his|hers|theirs)\b")
-_SAYS = re.compile(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
-_MY_PERSON = re.compile(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
-_FIRST = re.compile(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
-_LAST = re.compile(r"(?<=[a-z\d]) ([a-z]{2,})$")
-_COLON = re.compile(r":\s*([a-z]{2,})$")
+_HINDI = LatePattern(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
+_OF_TWO = LatePattern(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")
+_NAME_FIRST = LatePattern(rf"^([a-z]{{2,}}) (?!{_VERBS}\b|and\b|or\b)(?=[a-z])")
+_HIS = LatePattern(r"\b(?:is|are) (?:his|hers|theirs)\b")
+_SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
+_MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
+_FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
+_LAST = LatePattern(r"(?<=[a-z\d]) ([a-z]{2,})$")
+_COLON = LatePattern(r":\s*([a-z]{2,})$")
 
 
 class Owned(NamedTuple):
@@ -136,7 +139,7 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     brackets = []
     while found := _BRACKETS.search(text):
         inside = found[1].strip(" ,;")
-        if _AMOUNT_ONLY.fullmatch(inside):
+        if _AMOUNT_ONLY.fullmatch(inside) or (_MORE.match(text, found.end()) and _only_says_how(inside)):
             text = f"{text[: found.start()]} {inside} {text[found.end() :]}"  # `tomatoes (4) cucumber (1)`
             continue
         text = f"{text[: found.start()]} {text[found.end() :]}"
@@ -152,6 +155,12 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
     return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
+
+
+def _only_says_how(inside: str) -> bool:
+    """Whether a bracket tells only the state of what it stands behind: `ham (opened), eggs`."""
+    words = inside.split()
+    return bool(words) and all(word in _NOTES or is_condition(word) or word in HARMLESS for word in words)
 
 
 def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str | None, str | None, str]:
@@ -194,6 +203,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             return f"{word}s", None, _cut(text, found)
         if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
+        if lexicon.beside(word) & {singular(one) for one in text[found.end() :].split()}:
+            continue  # a name that a food bears: `jacob's cattle beans`
         if word in _NOBODY or f"{word}s" in _NOBODY:
             return None, None, _cut(text, found)
         if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:

@@ -292,7 +292,10 @@ def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:
 
 def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
-    outside = name_part(text.rpartition(", ")[0], hints, lexicon)
+    before = text.rpartition(", ")[0]
+    if len(_pieces(before, hints, lexicon)) > 1:
+        return parts  # `ham (opened), chocolate spread`: the bracket names neither
+    outside = name_part(before, hints, lexicon)
     if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
         return [parts[0]]
     return parts

@@ -8,16 +8,16 @@ from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.groups import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
-from calmlarder.render.style import Style, bar
+from calmlarder.render.style import Style, blocks
 from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
 
 _LEAST_BAR, _MOST_BAR = 4, 16
-_BESIDE_BAR = 12  # the load in front of a bar, the percentage behind it
+_BESIDE_BAR = 13  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
     "fits": "It fits as it is: every limit of the profile holds.",
-    "adapted": "Proven the smallest change, as changes are priced, that makes it fit.",
+    "adapted": "The smallest change that makes it fit, as changes are priced.",
     "adapted_best_found": "It fits after these; there may be a smaller change.",
     "cannot": "It cannot be brought under: that would take more than half of the dish away.",
     "open": "No change that brings it under was found in the time there is.",
@@ -138,7 +138,7 @@ def _side(loads: Loads, key: str, limit: tuple[float, float | None], long: int, 
     """What is likely, and how full the fuller of both is."""
     load = float(loads.loads_g[key])
     full = load / limit[0] if limit[1] is None else max(load / limit[0], float(loads.at_most_g[key]) / limit[1])
-    return f"{load:5.2f} {bar(full, long, style):<{long + 6}}"
+    return f"{load:5.2f} {blocks(full, long, style)} {round(full * 100):4d} %"
 
 
 def _changes(adapted: Adapted, style: Style) -> Iterator[str]:

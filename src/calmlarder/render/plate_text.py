@@ -42,11 +42,12 @@ class PlateAnswer(NamedTuple):
     table: Table
     unread: tuple[Unread, ...]
     names: Mapping[str, str] = MappingProxyType({})
+    avoided: Mapping[str, tuple[str, ...]] = MappingProxyType({})  # foods by id that hold what is to be left out
 
     @property
     def fits(self) -> bool | None:
         """None where something could not be counted and the rest fits: nobody can say."""
-        if not self.judged.fits:
+        if not self.judged.fits or self.avoided:
             return False
         return None if self.unread or not self.foods else True
 
@@ -71,8 +72,15 @@ def plate_object(answer: PlateAnswer) -> dict[str, Any]:
         "less": [
             {"food": answer.foods[one.number].item.food, "grams": float(one.grams)} for one in answer.judged.less
         ],
+        **_avoided_object(answer),
         "unread": [one._asdict() for one in answer.unread],
     }  # fmt: skip
+
+
+def _avoided_object(answer: PlateAnswer) -> dict[str, Any]:
+    """What is left out here and on the plate; no key where there is nothing of the kind."""
+    told = [{"food": food, "allergens": list(held)} for food, held in answer.avoided.items()]
+    return {"avoided": told} if told else {}
 
 
 def _limit(row: Row) -> list[float | None]:
@@ -102,7 +110,7 @@ def plate_text(answer: PlateAnswer, style: Style) -> str:
 def plate_glance(answer: PlateAnswer) -> str:
     """The verdict in a line or two: the fullest limit, what to weigh, what could not be counted."""
     people = answer.table.people
-    words = [f"{_verdict(answer)}."]
+    words = [f"{_verdict(answer)}.", *_left_out(answer)]
     sitting = [row for row in answer.judged.rows if row.food is None]
     over = [row for row in answer.judged.rows if not row.fits(people)]
     for row in over[:_MOST_TOLD] or [max(sitting, key=lambda row: _full(row, answer))]:
@@ -116,8 +124,16 @@ def plate_glance(answer: PlateAnswer) -> str:
     return " ".join(words)
 
 
+def _left_out(answer: PlateAnswer) -> list[str]:
+    names = {one.item.food: one.name for one in answer.foods}
+    return [
+        f"{names[food].capitalize()} holds or may hold {_and([*held])}, which is left out here."
+        for food, held in answer.avoided.items()
+    ]
+
+
 def _verdict(answer: PlateAnswer) -> str:
-    if not answer.judged.fits:
+    if answer.fits is False:
         return "This plate does not fit"
     return "Nobody can say whether it fits" if answer.fits is None else "This plate fits"
 
@@ -140,6 +156,8 @@ def _full(row: Row, answer: PlateAnswer) -> float:
 def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
     judged, people = answer.judged, answer.table.people
     yield style.strong(_verdict(answer))
+    for line in _left_out(answer):
+        yield from style.hanging(line)
     for row in judged.rows:
         if not row.fits(people):
             told = _over(row, answer.table)

@@ -73,6 +73,18 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
     return "\n\n".join(part for part in parts if part)
 
 
+def planned_notes_text(dinner: Dinner, style: Style) -> str:
+    """The same of a dinner that is planned, and what of the larder it uses up in time."""
+    parts = [
+        "\n".join(_wrapped(short_of_protein(dinner), style)),
+        *("\n".join(_wrapped(caution, style)) for caution in dinner.cautions),
+        "\n".join(_rescued(dinner, style)),
+        "\n".join(_wrapped(_from_memory(dinner), style)),
+        "\n".join(_wrapped(CAUTION, style)),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def _closing(composed: "Composed") -> str:
     if composed.status == "proven":
         return f"Best possible from this larder, found in {composed.seconds:.2f} s."
@@ -248,10 +260,15 @@ def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
 
 def _assumed(readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
-    taken = [f"{reading.text} ({', '.join(reading.assumed)})" for reading in readings if reading.assumed]
+    taken = [f"{reading.text} ({', '.join(_once(reading.assumed))})" for reading in readings if reading.assumed]
     if taken:
         yield style.strong("Assumed of your lines")
         yield from _wrapped(f"{'; '.join(taken)}. Write it into the line where it is another.", style, "  ")
+
+
+def _once(assumed: tuple[str, ...]) -> list[str]:
+    """`whole: greens and whites` and `whole: whites and greens` are told once."""
+    return list({frozenset(words.split()): words for words in reversed(assumed)}.values())[::-1]
 
 
 def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:

@@ -15,6 +15,7 @@ from textual.binding import Binding, BindingType
 from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.geometry import Size
+from textual.notifications import SeverityLevel
 from textual.screen import ModalScreen, Screen
 
 from calmlarder.clean import clean
@@ -40,6 +41,7 @@ from calmlarder.tui.runtime import (
     terminal_is_gone,
 )
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
+from calmlarder.tui.widgets.said import say_on
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
@@ -139,6 +141,20 @@ class LarderApp(SurvivesFaults):
     def _turn_light(self) -> None:
         self.theme = LIGHT.name if self.theme == DARK.name else DARK.name
 
+    def notify(
+        self,
+        message: str,
+        *,
+        title: str = "",
+        severity: SeverityLevel = "information",
+        timeout: float | None = None,
+        markup: bool = True,
+    ) -> None:
+        """What was done is said above the keys, where it covers nothing; what went wrong stands over the screen."""
+        if severity == "information" and say_on(self.screen, message, timeout):
+            return
+        super().notify(message, title=title, severity=severity, timeout=timeout, markup=markup)
+
     def on_mount(self) -> None:
         """The larder first."""
         share_time()
@@ -168,7 +184,7 @@ class LarderApp(SurvivesFaults):
                 self._go_on(note)
 
         title = clean(note["dinner"]["title"])
-        question = f"You were cooking: {title}. What was weighed is kept; timers are not."
+        question = f"You were cooking: {title}. What was weighed and the timers are kept."
         self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
 
     def look_around(self) -> None:
@@ -193,7 +209,7 @@ class LarderApp(SurvivesFaults):
             return
         from calmlarder.tui.cook_screen import CookScreen
 
-        self.push_screen(CookScreen(self._kitchen, *at))
+        self.push_screen(CookScreen(self._kitchen, at))
 
     def look_at_clock(self) -> None:
         """Past midnight every screen goes on with the new day."""
@@ -229,7 +245,7 @@ class LarderApp(SurvivesFaults):
         """Dinner, when there is something to cook."""
         if isinstance(self.screen, LarderScreen):
             if not self._kitchen.lots():
-                self.notify("the larder is empty: type what is there first")
+                self.screen.notify("the larder is empty: type what is there first")
                 return
             from calmlarder.tui.tonight_screen import TonightScreen
 
@@ -239,7 +255,7 @@ class LarderApp(SurvivesFaults):
         """The next sittings, when there is something to cook."""
         if isinstance(self.screen, LarderScreen):
             if not self._kitchen.lots():
-                self.notify("the larder is empty: type what is there first")
+                self.screen.notify("the larder is empty: type what is there first")
                 return
             from calmlarder.tui.plan_screen import PlanScreen
 

@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import Diet, Sitting
+from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
@@ -14,7 +14,10 @@ _MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
 
 
 class Asked(NamedTuple):
-    """`names` and `guests` are who eats, where that was said; else so many `people` by the rules of the home."""
+    """`names` and `guests` are who eats, where that was said; else so many `people` by the rules of the home.
+
+    `avoid` is in nobody's dinner tonight, besides what each of them avoids anyway.
+    """
 
     people: int
     minutes: int | None
@@ -26,6 +29,7 @@ class Asked(NamedTuple):
     like: "Liked | None" = None
     names: tuple[str, ...] = ()
     guests: int = 0
+    avoid: tuple[Allergen, ...] = ()
 
     @property
     def is_seated(self) -> bool:
@@ -49,7 +53,7 @@ class Asked(NamedTuple):
         own = {} if self.is_seated else {"people": self.people, "diet": self.diet, "profile": self.profile}
         return Choices(
             **own, sitting=self.sitting, minutes=self.minutes, any_time=self.minutes is None, use=self.use,
-            without=self.without, like=self.like, eaters=self.names, guests=self.guests, count=count,
+            without=self.without, like=self.like, eaters=self.names, guests=self.guests, avoid=self.avoid, count=count,
         )  # fmt: skip
 
     def words(self, kitchen: Household) -> list[str]:
@@ -60,6 +64,7 @@ class Asked(NamedTuple):
             parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes]
         else:
             parts = [f"{meal} for {self.people}", minutes, self.diet, f"limits: {self.profile}"]
+        parts += [f"no {', '.join(self.avoid)}"] if self.avoid else []
         parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
         parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
         parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []

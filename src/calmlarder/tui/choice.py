@@ -17,6 +17,8 @@ from calmlarder.tui.widgets.modal import Modal
 class Ask(Modal[str]):
     """Gives what was typed, or None."""
 
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "answer", "Answer", priority=True)]
+
     def __init__(self, question: str, answer: str = "") -> None:
         """`answer` stands in the line already."""
         super().__init__()
@@ -30,10 +32,11 @@ class Ask(Modal[str]):
             yield Static("", id="ask-empty", markup=False)
         yield KeysLine()
 
-    def on_input_submitted(self, event: Input.Submitted) -> None:
+    def action_answer(self) -> None:
         """Give the words; where there are none, say what to do."""
-        if event.value.strip():
-            self.dismiss(event.value.strip())
+        typed = self.query_one(Input).value.strip()
+        if typed:
+            self.dismiss(typed)
         else:
             self.query_one("#ask-empty", Static).update("type an answer, or Esc to go back")
 

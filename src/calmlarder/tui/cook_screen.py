@@ -1,7 +1,6 @@
 """Cook: one step at a time beside the stove, and what runs meanwhile."""
 
-from collections.abc import Mapping
-from time import monotonic
+from time import time
 from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
@@ -23,8 +22,6 @@ from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
-    from calmlarder.compose.dinner import Dinner
-    from calmlarder.intake.stacking import Counted
     from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
@@ -36,7 +33,7 @@ class CookScreen(Screen[bool]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next"),
-        Binding("b", "begin", "Begin", tooltip="Begin: the clock of the time line runs from now"),
+        Binding("b", "begin", "Clock", tooltip="Clock: the time line runs from now"),
         Binding("t", "timer", "Timer", tooltip="A timer for what cooks by itself"),
         Binding("w", "weighed", "Weighed", tooltip="What the scale really showed"),
         Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
@@ -44,22 +41,14 @@ class CookScreen(Screen[bool]):
         Binding("escape", "leave", "Leave"),
     ]
 
-    def __init__(
-        self,
-        kitchen: Household,
-        dinner: "Dinner",
-        counted: "tuple[Counted, ...]" = (),
-        step: int = 0,
-        weighed: Mapping[str, int] | None = None,
-    ) -> None:
-        """`step` and `weighed` say how far it was when the terminal was closed."""
+    def __init__(self, kitchen: Household, at: AtStove) -> None:
+        """`at` says how far it was when the terminal was closed."""
         super().__init__()
         self._kitchen = kitchen
-        self._dinner = dinner
-        self._counted = counted
-        self._step = max(0, min(len(dinner.steps) - 1, step))
-        self._weighed: dict[str, int] = dict(weighed or {})
-        self._began: float | None = None
+        self._dinner, self._counted = at.dinner, at.counted
+        self._step = max(0, min(len(at.dinner.steps) - 1, at.step))
+        self._weighed: dict[str, int] = dict(at.weighed or {})
+        self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
@@ -78,6 +67,7 @@ class CookScreen(Screen[bool]):
         """The first step."""
         self.sub_title = "cook"
         self.query_one("#scale").display = False
+        self.query_one(Timers).go_on(self._ends_s)
         self._show()
         if self._weighed:
             self._say_passed()
@@ -92,7 +82,8 @@ class CookScreen(Screen[bool]):
         self.query_one("#next", Static).update(f"next  {coming}")
 
     def _remember(self) -> None:
-        at = AtStove(self._dinner, self._counted, self._step, self._weighed)
+        ends_s = self.query_one(Timers).ends_s
+        at = AtStove(self._dinner, self._counted, self._step, self._weighed, self._began_s, ends_s)
         remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
@@ -100,7 +91,7 @@ class CookScreen(Screen[bool]):
         self.dismiss(cooked)
 
     def _show_timeline(self) -> None:
-        gone = None if self._began is None else (monotonic() - self._began) / 60
+        gone = None if self._began_s is None else (time() - self._began_s) / 60
         self.query_one(Lanes).show_now(gone)
         self.query_one("#timeline", Hanging).update(timeline_text(self._dinner.timeline, gone))
 
@@ -110,7 +101,8 @@ class CookScreen(Screen[bool]):
 
     def action_begin(self) -> None:
         """Start the clock of the timeline, or start it anew."""
-        self._began = monotonic()
+        self._began_s = time()
+        self._remember()
         self._show_timeline()
 
     def action_step(self, by: int) -> None:
@@ -132,6 +124,7 @@ class CookScreen(Screen[bool]):
         def picked(name: str | None) -> None:
             if name is not None:
                 self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
+                self._remember()
 
         from calmlarder.tui.choice import Choice
 

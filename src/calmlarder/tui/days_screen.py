@@ -139,7 +139,11 @@ class DaysScreen(TurnsWithDay[None]):
         first = next((n for n, one in enumerate(thrown.weeks) if one.eaten_g or one.given_g or one.thrown_g), None)
         weeks = thrown.weeks[first:] if first is not None else ()
         bars = [
-            Bar(f"{one.monday:%d %b}", one.thrown_g, f"eaten {one.eaten_g:.0f} g, given {one.given_g:.0f} g")
+            Bar(
+                f"{one.monday.day:>2} {one.monday:%b}",
+                one.thrown_g,
+                f"eaten {one.eaten_g:.0f} g, given {one.given_g:.0f} g",
+            )
             for one in weeks
         ]
         heading = f"Thrown away each week, g of edible food: {thrown.thrown_g:.0f} g in all"

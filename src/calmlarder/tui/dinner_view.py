@@ -1,5 +1,7 @@
 """A dinner on the screen: the dish large, what is weighed, how near the limits, amounts, one order of work."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
@@ -61,13 +63,19 @@ class DinnerView(VerticalScroll):
         self.query_one(OrderOfWork).show(())
         self.query_one("#notes", Static).update(words)
 
-    def show(self, dinner: "Dinner", note: str, words: str) -> None:
-        """A dinner; `note` stands below its title, `words` below everything."""
+    def show(
+        self, dinner: "Dinner", note: str, words: str, before_g: Mapping[str, float] = MappingProxyType({})
+    ) -> None:
+        """A dinner; `note` stands below its title, `words` below everything.
+
+        `before_g` still counts from what was eaten before, g by limit.
+        """
         self._begin_at_top(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
-        self.query_one(NearLimits).show(_near(dinner))
+        heading = "How near the limits, with what was eaten before" if any(before_g.values()) else "How near the limits"
+        self.query_one(NearLimits).show(_near(dinner, before_g), heading)
         amounts = [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)]
         self.query_one(AmountList).show("On the plates", amounts)
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
@@ -109,18 +117,24 @@ def _weigh(dinner: "Dinner") -> str:
     )
 
 
-def _near(dinner: "Dinner") -> list[Nearness]:
+def _near(dinner: "Dinner", before_g: Mapping[str, float]) -> list[Nearness]:
     each = dinner.per_person
     return [
-        Nearness(CAP_WORDS.get(key, key), each.loads_g[key], each.at_most_g[key], limit, most or _AT_MOST * limit)
+        Nearness(
+            CAP_WORDS.get(key, key),
+            each.loads_g[key] + before_g.get(key, 0.0),
+            each.at_most_g[key] + before_g.get(key, 0.0),
+            limit,
+            most or _AT_MOST * limit,
+        )
         for key, (limit, most) in each.limits_g.items()
     ]
 
 
 def amount_apart(part: "Apart") -> Amount:
     """The same of what only some of those at the table get."""
-    notes = (*(["weigh"] if part.how == "weigh" else []), f"apart, for {' and '.join(part.whose)}")
-    return Amount(part.grams, part.name, part.how == "weigh", notes)
+    notes = ("weigh",) if part.how == "weigh" else ()
+    return Amount(part.grams, part.name, part.how == "weigh", notes, only=f"for {' and '.join(part.whose)} only")
 
 
 def amount_of(use: "PlateUse") -> Amount:

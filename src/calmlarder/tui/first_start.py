@@ -142,10 +142,10 @@ class FirstStart(Screen[None]):
 
     def _keep_always(self, text: str) -> list[str]:
         """Into the larder, as things that are always there; one that is not known waits there to be answered."""
-        pieces = [f"always have: {piece}" for piece in text.split(",") if piece.strip()]
-        if not pieces:
+        if not text.strip(" ,"):
             return []
-        found = keep_lines(self._kitchen, self._kitchen.read_all(pieces, "this line"))
+        # One line: what pepper is shows beside salt.
+        found = keep_lines(self._kitchen, self._kitchen.read_all([f"always have: {text}"], "this line"))
         names = ", ".join(self._kitchen.name_of(one.lot.food) for one in found.lots)
         words = [f"always there: {names}"] if names else []
         words += [f"to answer in the larder: {one.text}" for one in found.asked]

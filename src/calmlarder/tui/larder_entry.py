@@ -72,18 +72,17 @@ class LarderEntry(LarderKeys):
         self._waiting_away: list[str] = []
         self._kept_words = ""  # the line that was kept last, until another is typed
 
-    @on(Input.Submitted, "#line")
     @told
-    def keep_line(self, event: Input.Submitted) -> None:
+    def keep_line(self, text: str) -> None:
         """Keep the line, to be answered where it is not clear: typing goes on. A filter goes on to the list."""
-        if event.value.startswith(FILTER):
+        if text.startswith(FILTER):
             self.action_to_table()
             return
-        logged = log_line(event.value)
+        logged = log_line(text)
         if logged is not None:
             self._keep_logged(logged)
             return
-        reading = self._kitchen.read(event.value)
+        reading = self._kitchen.read(text)
         if reading is None:
             return
         if reading.problem is not None:
@@ -152,7 +151,7 @@ class LarderEntry(LarderKeys):
                 line = self.query_one(Input)
                 line.value = f"{logged.word} " + self._kitchen.renamed(reading.text, name)
                 line.focus()
-                self.keep_line(Input.Submitted(line, line.value))  # it is clear now
+                self.keep_line(line.value)  # it is clear now
 
         self.app.push_screen(Choice("Which one?", names), picked)
 
@@ -163,7 +162,7 @@ class LarderEntry(LarderKeys):
         self._keep_many(event.lines)
 
     def action_demo(self) -> None:
-        """The larder of an invented household, where nothing is kept yet."""
+        """The larder of an example household, where nothing is kept yet."""
         self._keep_many(resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines())
 
     def _keep_many(self, lines: list[str]) -> None:

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 _OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part", "label"})
 _OF_A_LINE = frozenset({"edit", "mistake"})  # what can be done with a line that waits to be answered as well
 
+_CAN_BE_DONE = "F4 edit, F5 used, F6 thrown, F7 frozen, F10 part of it, F9 its figures, Del my mistake"
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
@@ -84,11 +85,14 @@ class LarderKeys(TurnsWithDay[None]):
 
     @on(OptionList.OptionSelected, "#items")
     def open_choices(self) -> None:
-        """Enter on a line that waits opens what would answer it."""
+        """Enter or a click on a line that waits opens what would answer it; on an item it says what can be done."""
         from calmlarder.tui.choice import Choice
 
         asked = self._chosen_question()
         if asked is None or asked.id is None:
+            one = self._chosen()
+            if one is not None:
+                self.notify(f"{self._kitchen.name_of(one.lot.food)}: {_CAN_BE_DONE}", markup=False)
             return
         if not asked.choices:
             self.notify(f"{asked.question}: F4 edits it, Del takes it out", timeout=8, markup=False)

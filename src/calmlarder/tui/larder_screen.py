@@ -18,16 +18,18 @@ from calmlarder.tui.larder_log import log_line, meant
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.steady import SteadyWords
 from calmlarder.tui.widgets.top_line import TopLine
 
 _EMPTY = (
     "Nothing is kept yet. Type what is in the fridge, a line for each thing, as you would say it:\n"
     "  half tin coconut milk opened monday\n  bendy parsnip x2\n  firm tofu 280g, use by friday\n"
-    "or press F8 for the larder of an invented household.\n\n"
+    "or press F8 for the larder of an example household.\n\n"
     "A line that begins with ate is logged, not kept: ate 200 ml orange juice.\n"
     "So is how the gut feels: feel 3 a bit tight\n"
     "What a plate brings and whether it fits: plate 170 g tofu, 75 g broccoli"
 )
+_WHAT_CAME_IN = "what came in? 140g green beans, use by friday"
 _LOOK_AGAIN_S = 1.0
 _TYPING_RESTS_S = 0.3
 
@@ -72,8 +74,12 @@ class LarderScreen(LarderEntry):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield TopLine()
-        yield LineInput(placeholder="what came in? 140g green beans, use by friday", select_on_focus=False, id="line")
-        yield Static("", id="meaning", markup=False)
+        yield LineInput(
+            placeholder="what came in? 140g green beans, use by friday",
+            id="line",
+            takes=lambda text: self.keep_line(text),
+        )
+        yield SteadyWords("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         yield ItemList()
         yield KeysLine()
@@ -134,6 +140,8 @@ class LarderScreen(LarderEntry):
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:
         """Read the line while it is typed; one that begins with / shows only what has its words."""
+        if event.value != self.query_one("#line", Input).value:
+            return  # typed on meanwhile
         sought = event.value.removeprefix(FILTER).strip() if event.value.startswith(FILTER) else ""
         if sought != self._filter:
             self._filter = sought

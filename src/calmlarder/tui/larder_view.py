@@ -17,6 +17,7 @@ from calmlarder.larder.reading import Reading
 from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
+_WHOLE_G = 10  # from here on nobody weighs parts of a gram
 
 
 def groups_of(shown: "Sequence[KeptLot]", asked: Sequence[ToAnswer], kitchen: Household) -> list[ItemGroup]:
@@ -41,9 +42,9 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    notes += [lot.place] if lot.place == "cupboard" else []
-    grams = f"{lot.grams:g}"
-    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), tuple(filter(None, notes)))
+    grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
+    words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
+    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), words, beside=place)
 
 
 def meaning(reading: Reading, kitchen: Household) -> str:

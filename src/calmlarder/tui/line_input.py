@@ -1,12 +1,17 @@
 """The line that is typed into; many pasted lines come as one message."""
 
+from collections.abc import Callable
+
 from textual import events
 from textual.message import Message
 from textual.widgets import Input
 
 
 class LineInput(Input):
-    """An input that hands over a paste of several lines."""
+    """An input that hands over a paste of several lines, and its line at once where somebody takes it.
+
+    Not by a message: a key that comes before that is read belongs to the next line, and a second Enter to none.
+    """
 
     class Pasted(Message):
         """Several lines at once; `text` is all of it, with the blank lines that part a recipe."""
@@ -15,6 +20,25 @@ class LineInput(Input):
             super().__init__()
             self.text = text
             self.lines = [line for line in text.splitlines() if line.strip()]
+
+    def __init__(self, *, placeholder: str, id: str, takes: Callable[[str], object] | None = None) -> None:
+        """`takes` is called with the line when Enter is pressed."""
+        super().__init__(placeholder=placeholder, select_on_focus=False, id=id)
+        self._takes = takes
+
+    async def action_submit(self) -> None:
+        """The line is taken, and where it may go on is emptied."""
+        if self._takes is None:
+            await super().action_submit()
+        else:
+            self._takes(self.value)
+
+    async def _on_key(self, event: events.Key) -> None:
+        """Enter before any other key is looked at: as a binding it would go up to the program first."""
+        if event.key == "enter" and self._takes is not None:
+            event.stop()
+            event.prevent_default()
+            await self.app.run_action("submit", self)
 
     def _on_paste(self, event: events.Paste) -> None:
         pasted = self.Pasted(event.text)

@@ -55,7 +55,7 @@ class LogScreen(TurnsWithDay[None]):
         found = log_of_days(self._kitchen, self._count)
         self._kept = {_id(one): one for one in found}
         groups = [
-            ItemGroup(f"{day:%A %d %B}", tuple(map(_item, ones)))
+            ItemGroup(f"{day:%A} {day.day} {day:%B}", tuple(map(_item, ones)))
             for day, ones in groupby(found, key=lambda one: one.at.date())
         ]
         self.query_one(ItemList).fill(groups)
@@ -88,7 +88,7 @@ class LogScreen(TurnsWithDay[None]):
             self.app.push_screen(Ask(question, kept.eaten.text), lambda text: self._reword(kept, text))
         elif kept is not None and kept.eaten is not None:
             question = f"{kept.eaten.title}: how many grams of it were eaten?"
-            self.app.push_screen(Ask(question, f"{kept.eaten.grams:g}"), lambda text: self._reweigh(kept, text))
+            self.app.push_screen(Ask(question, f"{kept.eaten.grams:.0f}"), lambda text: self._reweigh(kept, text))
 
     @told
     def _reword(self, kept: Entry, text: str | None) -> None:
@@ -154,4 +154,4 @@ def _item(one: Entry) -> Item:
     who = () if eaten.who in {"me", "everyone"} else (eaten.who,)
     total = sum(load.likely_ug for load in eaten.loads if load.group == "total") / 1_000_000
     brought = f"{total:.2f} g without lactose" if not eaten.unknown else "figures not known"
-    return Item(_id(one), eaten.title, f"{eaten.grams:g}", f"{eaten.at:%H:%M}", (*who, brought))
+    return Item(_id(one), eaten.title, f"{eaten.grams:.0f}", f"{eaten.at:%H:%M}", who, beside=brought)

@@ -119,7 +119,7 @@ class PeopleScreen(Screen[None]):
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.undo()
-        self.notify(f"taken back: {words}" if words else "nothing to take back", markup=False)
+        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
         self._show()
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:

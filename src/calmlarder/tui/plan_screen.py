@@ -1,6 +1,6 @@
 """Plan: the next sittings together, getting better while one looks."""
 
-from typing import TYPE_CHECKING, ClassVar
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
 from textual import on, work
 from textual.app import ComposeResult
@@ -23,6 +23,15 @@ if TYPE_CHECKING:
     from calmlarder.plan.planned import SittingPlanned
 
 
+class _Before(NamedTuple):
+    """What was asked of a plan before a change, and its dishes."""
+
+    days: int
+    pins: frozenset[Key]
+    excluded: frozenset[tuple[Key, str]]
+    dishes: "tuple[Dish, ...]"
+
+
 class PlanScreen(TurnsWithDay[None]):
     """Plans in a thread; a pinned dish stays in the next round, an excluded one does not come again at its meal."""
 
@@ -31,6 +40,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("p", "pin", "Pin"),
         Binding("x", "exclude", "Not this"),
         Binding("r", "replace", "Another"),
+        Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
         Binding("plus,equals_sign", "days(1)", "A day more"),
         Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
@@ -61,6 +71,7 @@ class PlanScreen(TurnsWithDay[None]):
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
         self._excluded: frozenset[tuple[Key, str]] = frozenset()
+        self._before: list[_Before] = []
         self._round: PlanAsked | None = None
         self._outcome: Outcome | None = None
         self._finished = False
@@ -181,10 +192,28 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
+    def _note(self) -> None:
+        """What is asked and shown now, to come back to."""
+        dishes = self._outcome.dishes if self._outcome else ()
+        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes)))
+        self.refresh_bindings()
+
+    def action_undo(self) -> None:
+        """The plan before the last change, its dishes as they were."""
+        if self._before:
+            self._days, self._pins, self._excluded, dishes = self._before.pop()
+            self.refresh_bindings()
+            self._go(dishes)
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """There is a way back where something was changed."""
+        return bool(self._before) if action == "undo" else True
+
     def action_exclude(self) -> None:
         """Not this dish at this meal; the others may change with it."""
         chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None:
+            self._note()
             self._excluded |= self._put_aside(*chosen)
             self._go()
 
@@ -192,13 +221,15 @@ class PlanScreen(TurnsWithDay[None]):
         """Another dish for this meal, this once; all others stay."""
         chosen = self._chosen
         if chosen is not None and self._outcome is not None:
+            self._note()
             aside = self._put_aside(*chosen)
             others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
             self._go(others, aside)
 
     def draw_new_day(self) -> None:
         """Plan from today; what was pinned or excluded belongs to meals of other days."""
-        self.action_forget()
+        self._before, self._pins, self._excluded = [], frozenset(), frozenset()
+        self._go()
 
     def action_days(self, by: int) -> None:
         """More days or fewer."""
@@ -206,6 +237,7 @@ class PlanScreen(TurnsWithDay[None]):
 
         days = max(1, min(MOST_DAYS, self._days + by))
         if days != self._days:
+            self._note()
             self._days = days
             self._go()
 
@@ -215,6 +247,7 @@ class PlanScreen(TurnsWithDay[None]):
 
     def action_forget(self) -> None:
         """Nothing is pinned and nothing excluded."""
+        self._note()
         self._pins, self._excluded = frozenset(), frozenset()
         self._go()
 

@@ -1,6 +1,5 @@
 """One meal of a plan whole; the first is cooked from here."""
 
-from textwrap import fill
 from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
@@ -56,13 +55,13 @@ class PlannedDinner(Screen[bool]):
     def _write(self) -> None:
         if not self.is_mounted:
             return
+        from calmlarder.render.stacked import held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import CAUTION, figures_text
+        from calmlarder.render.text import planned_notes_text
 
         view = self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
-        words = "\n\n".join([figures_text(self._dinner, self._wanted, style), fill(CAUTION, style.width)])
-        view.show(self._dinner, "", words)
+        view.show(self._dinner, "", planned_notes_text(self._dinner, style), held_g(self._wanted))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
@@ -73,13 +72,14 @@ class PlannedDinner(Screen[bool]):
         if not self._first:
             self.notify("only tonight's dinner is cooked from here: this one waits for its day")
             return
+        from calmlarder.household.cooking_session import AtStove
         from calmlarder.tui.cook_screen import CookScreen
 
         def done(cooked: bool | None) -> None:
             if cooked:
                 self.dismiss(True)
 
-        self.app.push_screen(CookScreen(self._kitchen, self._dinner, self._wanted.counted), done)
+        self.app.push_screen(CookScreen(self._kitchen, AtStove(self._dinner, self._wanted.counted)), done)
 
     def action_leave(self) -> None:
         """Back to the plan."""

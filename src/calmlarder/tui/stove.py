@@ -1,7 +1,7 @@
 """Beside the stove: the timeline against the clock, timers that count down, what the scale showed."""
 
-from collections.abc import Sequence
-from time import monotonic
+from collections.abc import Mapping, Sequence
+from time import monotonic, time
 
 from textual import on
 from textual.app import ComposeResult
@@ -57,6 +57,16 @@ class Timers(Static):
         """Start a timer; one of the same name starts anew."""
         self._ends[name] = monotonic() + minutes * 60
         self._rung.discard(name)
+        self._count()
+
+    @property
+    def ends_s(self) -> dict[str, float]:
+        """When each ends, in seconds of the system's time."""
+        return {name: time() + end - monotonic() for name, end in self._ends.items()}
+
+    def go_on(self, ends_s: Mapping[str, float]) -> None:
+        """Timers of before, by when they end; what ended meanwhile rings now."""
+        self._ends |= {name: monotonic() + end - time() for name, end in ends_s.items()}
         self._count()
 
     @property

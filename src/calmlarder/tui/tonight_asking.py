@@ -71,11 +71,11 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         asked = self._asked
         at_home = tuple(one.name for one in people(self._kitchen))
-        seated = Seated(asked.names if asked.is_seated else at_home[:1], asked.guests)
+        seated = Seated(asked.names if asked.is_seated else at_home[:1], asked.guests, asked.avoid)
 
         def said(who: Seated | None) -> None:
             if who is not None:
-                self.ask(asked._replace(names=who.names, guests=who.guests))
+                self.ask(asked._replace(names=who.names, guests=who.guests, avoid=who.avoid))
 
         self.app.push_screen(WhoEats(at_home, seated), said)
 

@@ -36,7 +36,7 @@ class TonightScreen(AsksOfDinner):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
-        Binding("n,right", "another", "Another", key_display="n", tooltip="Another dinner"),
+        Binding("n,right", "another", "Next", key_display="n", tooltip="The next dinner"),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
@@ -84,6 +84,7 @@ class TonightScreen(AsksOfDinner):
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
         self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)))
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
+        self.query_one(AlsoStrip).show((), 0)
         self.action_stop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
 
@@ -103,9 +104,13 @@ class TonightScreen(AsksOfDinner):
 
         def better(dinner: "Dinner") -> None:
             if not worker.is_cancelled and not self._place:
-                self.app.call_from_thread(self._show_so_far, dinner)
+                self.app.call_from_thread(self._show_so_far, dinner, before_g)
 
-        answer = tonight(self.app.call_from_thread(self._evening), better, stop)
+        from calmlarder.render.stacked import held_g
+
+        asked = self.app.call_from_thread(self._evening)
+        before_g = held_g(asked.request)
+        answer = tonight(asked, better, stop)
         if not worker.is_cancelled:
             self.app.call_from_thread(self._show, answer)
         evening = answer.evening
@@ -132,9 +137,9 @@ class TonightScreen(AsksOfDinner):
         if self._own:
             self._write()
 
-    def _show_so_far(self, dinner: "Dinner") -> None:
+    def _show_so_far(self, dinner: "Dinner", before_g: "dict[str, float]") -> None:
         self.query_one(TopLine).say("looking for a better one")
-        self.query_one(DinnerView).show(dinner, "best so far; . takes it", "")
+        self.query_one(DinnerView).show(dinner, "best so far; . takes it", "", before_g)
 
     def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
         self._failed, self._faults, self._answers = answer.failed, answer.faults, answers
@@ -154,7 +159,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.answer_text import answer_text
         from calmlarder.render.caution import at_fault
         from calmlarder.render.own_text import own_text
-        from calmlarder.render.stacked import before_words
+        from calmlarder.render.stacked import before_words, held_g
         from calmlarder.render.style import Style
         from calmlarder.render.text import notes_text, tonight_text
 
@@ -168,7 +173,7 @@ class TonightScreen(AsksOfDinner):
             note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
             own = own_text(self._own, style, on_screen=True)
             words = notes_text(dinner, composed, self._wanted, style)
-            view.show(dinner, note, f"{own}\n{words}" if own else words)
+            view.show(dinner, note, f"{own}\n{words}" if own else words, held_g(self._wanted))
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)
@@ -245,6 +250,7 @@ class TonightScreen(AsksOfDinner):
 
         dinners = cookable_dinners(self._composed) if self._composed else ()
         if self._wanted and dinners:
+            from calmlarder.household.cooking_session import AtStove
             from calmlarder.tui.cook_screen import CookScreen
 
             def done(cooked: bool | None) -> None:
@@ -252,7 +258,7 @@ class TonightScreen(AsksOfDinner):
                     self.app.pop_screen()
 
             dinner = dinners[self._place]
-            self.app.push_screen(CookScreen(self._kitchen, dinner, self._wanted.counted), done)
+            self.app.push_screen(CookScreen(self._kitchen, AtStove(dinner, self._wanted.counted)), done)
 
 
 def _found_words(composed: "Composed", place: int) -> str:

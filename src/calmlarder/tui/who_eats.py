@@ -1,4 +1,4 @@
-"""Who eats tonight: ticks for the people of the home, and how many guests."""
+"""Who eats tonight: ticks for the people of the home, how many guests, and what nobody is to get."""
 
 from collections.abc import Sequence
 from typing import ClassVar, NamedTuple
@@ -6,10 +6,11 @@ from typing import ClassVar, NamedTuple
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical
+from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
+from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.modal import Modal
@@ -23,10 +24,11 @@ _ALONE = f"{_GUESTS.capitalize()}. Whoever has other limits is added in People: 
 
 
 class Seated(NamedTuple):
-    """Names of people of the home, and how many guests besides."""
+    """Names of people of the home, how many guests besides, and the allergens that are not in it tonight."""
 
     names: tuple[str, ...]
     guests: int
+    avoid: tuple[Allergen, ...] = ()
 
 
 class WhoEats(Modal[Seated]):
@@ -43,18 +45,21 @@ class WhoEats(Modal[Seated]):
         """Ticks, a number, and a way on."""
         called = [_YOU if one == ME else one for one in self._people]
         ticked = [_YOU if one == ME else one for one in self._seated.names]
-        with Vertical(id="choice", classes="-wide"):
+        with VerticalScroll(id="choice", classes="-wide") as form:
+            form.can_focus = False  # Tab begins at the ticks
             yield Static("Who eats tonight?", classes="question", markup=False)
             yield Static(_ABOUT if len(called) > 1 else _ALONE, classes="about", markup=False)
             pick = Pick(called, ticked, several=True, id="names")
             yield Field("People", pick, "arrows move, Space ticks; Tab goes on", quiet=True)
             yield Field("Guests", number_input(self._seated.guests, "guests"), f"0 to {_MOST_GUESTS}")
+            avoid = Pick(ALLERGENS, self._seated.avoid, several=True, id="avoid")
+            yield Field("Without, tonight", avoid, "arrows move, Space ticks; Tab goes on", quiet=True)
             yield Button("Done", compact=True, id="keep")
         yield KeysLine()
 
     def on_mount(self) -> None:
         """The ticks first."""
-        self.query_one(Pick).focus()
+        self.query_one("#names", Pick).focus()
 
     @on(Input.Submitted)
     @on(Button.Pressed)
@@ -62,7 +67,7 @@ class WhoEats(Modal[Seated]):
         """Give them, where there is anybody."""
         typed = self.query_one("#guests", Input).value
         problem = number_problem(typed, 0, _MOST_GUESTS, self._seated.guests)
-        chosen = self.query_one(Pick).chosen
+        chosen = self.query_one("#names", Pick).chosen
         names = tuple(one for one in self._people if (_YOU if one == ME else one) in chosen)
         if not problem and not names and not int(typed):
             problem = "tick somebody, or say how many guests"
@@ -70,4 +75,5 @@ class WhoEats(Modal[Seated]):
             self.query_one("#guests").query_ancestor(Field).wrong(problem)
             self.query_one("#guests").focus()
             return
-        self.dismiss(Seated(names, int(typed)))
+        avoided = self.query_one("#avoid", Pick).chosen
+        self.dismiss(Seated(names, int(typed), tuple(one for one in ALLERGENS if one in avoided)))

@@ -31,7 +31,7 @@ def groups_of(parser: common.Parser) -> Groups:
 
 def add(commands: common.Commands) -> None:
     """All three."""
-    demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an invented household")
+    demo = common.command(commands, "demo", "tonight:demo", "dinner from the larder of an example household")
     tonight = common.command(commands, "tonight", "tonight:tonight", "dinner from your own larder")
     why = common.command(commands, "why", "why:why", "what a food does in tonight's dinner, or why it is not in it")
     why.set_defaults(count=1)

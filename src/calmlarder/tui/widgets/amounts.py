@@ -12,12 +12,13 @@ _GRAMS = 6
 
 
 class Amount(NamedTuple):
-    """G of the whole dish; `notes` are short, the first matters most."""
+    """G of the whole dish; `notes` are short, the first matters most; `only` says who alone gets it."""
 
     grams: int
     food: str
     weighed: bool
     notes: tuple[str, ...]
+    only: str = ""
 
 
 class AmountList(Drawn):
@@ -33,7 +34,7 @@ class AmountList(Drawn):
         self.redraw()
 
     def draw(self, width: int) -> Text:
-        """Foods are cut only where the column is narrower than their name."""
+        """Foods are cut only where the column is narrower than their name; who alone gets it is never left out."""
         names = max((len(one.food) for one in self._amounts), default=0)
         names = min(names, max(8, width - _GRAMS - 4))
         text = Text(no_wrap=True)
@@ -44,8 +45,12 @@ class AmountList(Drawn):
             text.append(f"{one.grams:>{_GRAMS}} g  ", style=strong + self.tone("foreground"))
             text.append(f"{cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))
             room = width - _GRAMS - 4 - names - 2
-            note = fitting(one.notes, room)
+            beside = len(one.only) <= room
+            note = fitting([*filter(None, [one.only if beside else ""]), *one.notes], room)
             text.append(f"  {note}" if note else "", style=self.tone("accent" if one.weighed else "faint"))
+            if not beside:
+                indent = _GRAMS + 4
+                text.append(f"\n{'':{indent}}{cut(one.only, width - indent)}", style=self.tone("faint"))
         return text
 
 

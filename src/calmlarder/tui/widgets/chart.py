@@ -87,8 +87,6 @@ class DayChart(Drawn):
         text.append(cut(f"gut, 0 calm to {self._worst}, the worst of each day", width), "bold")
         for row in range(rows, -1, -1):
             label = {rows: str(self._worst), 0: "0"}.get(row, str(self._worst // 2) if 2 * row == rows else "")
-            if rows % 2 and 2 * row == rows + 1:
-                label = f"{self._worst * row / rows:g}"
             self._axis(text, label)
             for day in columns:
                 text.append(f"{self._dot(day.felt, row, rows):<{wide}}", style=self.tone("foreground"))
@@ -107,13 +105,12 @@ class DayChart(Drawn):
         top = _top(max([*(day.grams or 0.0 for day in columns), self._limit_g or 0.0]))
         limit = f", the limit of a day at {self._limit_g:g} g" if self._limit_g else ""
         heading = f"{self._group}, g a day, likely{limit}"
-        text.append(f"\n{cut(heading, width)}", style="bold")
+        text.append(f"\n\n{cut(heading, width)}", style="bold")
         text.append(_OTHERS if len(heading) + len(_OTHERS) <= width else "", style=self.tone("faint"))
         bar = max(1, wide - 1)
         for row in range(rows, 0, -1):
             at_limit = self._limit_g is not None and ceil(self._limit_g / top * rows) == row
-            middle = 2 * row == rows or (rows % 2 == 1 and 2 * row == rows + 1)
-            self._axis(text, f"{top:g}" if row == rows else f"{top * row / rows:g}" if middle else "")
+            self._axis(text, f"{top:g}" if row == rows else f"{top / 2:g}" if 2 * row == rows else "")
             for day in columns:
                 fill = (day.grams or 0.0) / top * rows - (row - 1)
                 cell = _EIGHTHS[max(0, min(8, round(fill * 8)))]

@@ -1,6 +1,8 @@
 """The list of items in groups: a line an item, grams right-aligned, days and notes as words."""
 
 from collections.abc import Sequence
+from itertools import zip_longest
+from textwrap import wrap
 from typing import NamedTuple
 
 from rich.text import Text
@@ -12,11 +14,14 @@ from textual.widgets.option_list import Option
 from calmlarder.tui.widgets.drawn import cut, fitting
 
 _GRAMS, _DAYS = 6, 10
-_LEAST_NAME, _MOST_NAME, _LEAST_NOTES = 12, 44, 14
+_LEAST_NAME, _USUAL_NAME, _MOST_NAME, _LEAST_NOTES = 12, 26, 44, 14
 
 
 class Item(NamedTuple):
-    """One item; `days` and `notes` are words, the first note matters most. One that asks something has no grams."""
+    """One item; `days` and `notes` are words, the first note matters most. One that asks something has no grams.
+
+    `beside` is told where there is room in its line.
+    """
 
     id: str
     name: str
@@ -24,6 +29,7 @@ class Item(NamedTuple):
     days: str
     notes: tuple[str, ...] = ()
     question: str = ""
+    beside: str = ""
 
 
 class ItemGroup(NamedTuple):
@@ -137,14 +143,19 @@ class ItemList(OptionList):
 
 
 def _line(item: Item, width: int, longest: int) -> Text:
-    """`longest` is the number of letters of the longest name in the list."""
+    """`longest` is the number of letters of the longest name in the list. What is too long goes on below."""
     if item.question:
         text = Text(f"  {cut(item.name, width // 2)}  ")
         text.append(cut(item.question, width - len(text.plain)), style="italic")
         return text
     room = width - 2 - _GRAMS - 4 - _DAYS - 2
-    name = max(_LEAST_NAME, min(longest + 2, room - _LEAST_NOTES, _MOST_NAME))
+    half = max(room // 2, min(room - _LEAST_NOTES, _USUAL_NAME))
+    name = max(_LEAST_NAME, min(longest + 2, half, _MOST_NAME))
     grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
-    text = Text(f"  {cut(item.name, name):<{name}}{grams}  {item.days:<{_DAYS}}  ")
-    text.append(fitting(item.notes, room - name))
-    return text
+    names, left = wrap(item.name, name), room - name
+    notes = wrap(", ".join(item.notes), left) if left >= _LEAST_NOTES else [fitting(item.notes, left)]
+    if len(notes) < 2:
+        notes = [fitting([*item.notes, item.beside], left)] if item.beside else notes
+    figures = [f"{grams}  {item.days:<{_DAYS}}  "]
+    rows = zip_longest(names, figures, notes, fillvalue="")
+    return Text("\n".join(f"  {one:<{name}}{figure:<{len(figures[0])}}{note}".rstrip() for one, figure, note in rows))

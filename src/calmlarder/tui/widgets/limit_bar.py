@@ -1,6 +1,7 @@
 """How near a dinner comes to its limits: for each group a bar in one colour, and a line of numbers."""
 
 from collections.abc import Sequence
+from textwrap import wrap
 from typing import NamedTuple
 
 from rich.text import Text
@@ -50,10 +51,11 @@ class NearLimits(Drawn):
     def __init__(self) -> None:
         super().__init__()
         self._near: tuple[Nearness, ...] = ()
+        self._heading = ""
 
-    def show(self, near: Sequence[Nearness]) -> None:
+    def show(self, near: Sequence[Nearness], heading: str = "How near the limits") -> None:
         """The fullest first."""
-        self._near = tuple(sorted(near, key=lambda one: -one.fullest))
+        self._near, self._heading = tuple(sorted(near, key=lambda one: -one.fullest)), heading
         self.redraw()
 
     def draw(self, width: int) -> Text:
@@ -61,7 +63,7 @@ class NearLimits(Drawn):
         text = Text()
         if not self._near:
             return text
-        text.append("How near the limits\n", style="bold")
+        text.append("\n".join(wrap(self._heading, width)) + "\n", style="bold")
         shown = [one for one in self._near if one.counts]
         for one in shown:
             text.append(f"{one.group}\n")

@@ -1,0 +1,60 @@
+"""Less of a line: weighed, lessened, in halves, or left out."""
+
+from collections.abc import Iterator
+from decimal import ROUND_DOWN, Decimal
+
+from calmlarder.adapt import prices
+from calmlarder.adapt.choice import Choice, tie
+from calmlarder.adapt.counted import Counted
+from calmlarder.adapt.dish import Dish
+from calmlarder.adapt.loads import LineLoad
+from calmlarder.adapt.model import Kind
+from calmlarder.adapt.written import own_words, written
+from calmlarder.tables.book import Tables
+
+_STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
+_MOST_STEPS = 10  # ways to take less of one thing
+_WEIGHED = Decimal("0.9")
+HALF = Decimal("0.5")
+IN_HALVES = ", in halves, one a serving"
+
+
+def lessened(line: Counted, weight: int, least: float, tables: Tables) -> Iterator[Choice]:
+    """Less of it, in steps a scale shows, down to what the dish bears; of what is judged by eye, as much weighed."""
+    assert line.amount is not None
+    assert line.profile is not None
+    whole = line.amount.grams
+    floor = whole * Decimal(str(least))
+    step = next((one for one in _STEPS if (whole - floor) / one <= _MOST_STEPS), _STEPS[-1])
+    told = set()
+    words = own_words(line.read, line.food, whole, tables)
+    grams = (whole / step).to_integral_value(ROUND_DOWN) * step
+    while grams > 0 and grams >= floor:
+        line_written = written(line.food, grams, tables, words, line.amount.sure)
+        amount = line_written.amount
+        lower = amount.most < line.amount.most and amount.grams <= whole
+        if lower and amount.grams >= floor and line_written.line not in told:
+            told.add(line_written.line)
+            lost = round(weight * float(1 - amount.grams / whole))
+            price = lost + round(prices.POINT * prices.TOUCHED) + tie(line, line_written.line)
+            brings = (LineLoad(line.food, amount, line.profile),)
+            kind: Kind = "weigh" if amount.grams >= whole * _WEIGHED else "less"
+            yield Choice(kind, brings, (line_written.line,), price, lost)
+        grams -= step
+
+
+def halved(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
+    """Half as many of what holds a filling, cut in halves."""
+    if line.amount is None or line.profile is None:
+        return
+    words = f"{line.food.name}{IN_HALVES}"
+    one = written(line.food, line.amount.grams * HALF, dish.tables, words, line.amount.sure)
+    lost = round(weight * float(HALF) / 2)  # the filling and the look of it stay
+    price = lost + round(prices.POINT * prices.TOUCHED) + tie(line, one.line)
+    yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (one.line,), price, lost)
+
+
+def left_out(line: Counted, weight: int) -> Choice:
+    dear = prices.OPTIONAL_OUT if line.read.optional else prices.OUT.get(line.food.roles[0], prices.OUT_ELSE)
+    price = round(weight * dear) + round(prices.POINT * prices.TOUCHED) + tie(line, "out")
+    return Choice("out", (), (), price, 0 if line.read.optional else weight)
