@@ -122,3 +122,27 @@ def test_a_stand_in_of_the_larder_goes_first(tmp_path: Path, capsys: pytest.Capt
     assert "spring-onion-green" not in bought
     assert main([*home, "larder", "add", "500 g spring onion greens"]) == 0
     assert stand_ins() == {"spring-onion-green"}
+
+
+def test_what_is_for_serving_is_swapped_and_wraps_stay_whole(adapt: Adapt) -> None:
+    # Wheat bread and tortillas hold fructans (Muir et al. 2007, doi:10.1021/jf070623x): a usual portion passes 0.3 g.
+    found = adapt(
+        "Bean burritos", "400 g canned tomatoes", "1 onion, chopped", "8 flour tortillas", "crusty bread, to serve",
+        steps="1. Fry the onion, add the tomatoes and simmer.\n2. Fill the tortillas and serve with the bread.",
+    )  # fmt: skip
+    changes = {change["ingredient"]: change for change in found["changes"]}
+    assert changes["crusty bread, to serve"]["change"] == "swap"
+    assert changes["8 flour tortillas"]["change"] == "swap"
+    assert "tortillas [" in found["recipe"]
+
+
+def test_beans_named_in_the_title_give_way_to_no_tofu(adapt: Adapt) -> None:
+    found = adapt(
+        "Black bean soup", "2 x 400 g tins black beans, drained", "400 g canned tomatoes", "1 l water",
+        steps="1. Simmer the black beans and the tomatoes until the beans fall apart.",
+    )  # fmt: skip
+    foods = {one["food"] for change in found["changes"] for one in change["to"]}
+    assert "black-beans-canned" in foods
+    assert not foods & {"tofu-firm", "tempeh", "seitan"}
+    instead = " and ".join(line.split(" g ", 1)[1].partition(",")[0] for line in found["changes"][0]["written"])
+    assert found["recipe"].count(f"[{instead}]") == 2  # at each mention

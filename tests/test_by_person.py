@@ -110,13 +110,34 @@ def test_a_plan_serves_apart_what_only_one_tolerates(home: Home) -> None:
     for line in larder:
         home.run("larder", "add", line)
     home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
-    told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--seconds", "2", "--buy", "0")
+    told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--seconds", "60", "--buy", "0")
     (dinner,) = [one["dinner"] for one in told["sittings"]]
     (part,) = dinner["apart"]
     assert (part["food"], part["for"]) == ("chickpeas-boiled", ["me"])
     assert figure("chickpeas-boiled", "gos")[0] * part["grams"] / 100 <= 2.0
     loads = {one["who"]: one["loads_g"]["oligosaccharides"] for one in dinner["portions"]}
     assert loads["kit"] <= 0.5 < loads["me"]
+
+
+def test_a_box_is_the_dish_alone_and_each_sitting_has_parts_of_its_own(home: Home) -> None:
+    """Chickpeas beside dinner and feta in a box of its own beside the lunch: both mine; the replay counts them."""
+    larder = ("rice 900g", "9 carrots", "soy sauce", "olive oil", "3 limes", "firm tofu 240g", "spinach 300g",
+              "boiled chickpeas 300g", "feta 200g", "eggs 4")  # fmt: skip
+    for line in larder:
+        home.run("larder", "add", line)
+    home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
+    sittings = "today dinner, tomorrow packed 5 min"
+    told = home.run("plan", "--for", "me,kit", "--sittings", sittings, "--seconds", "60", "--buy", "0")
+    dinner, lunch = told["sittings"]
+    assert lunch["leftover_of"] == 0
+    assert [one["food"] for one in dinner["dinner"]["apart"]] == ["chickpeas-boiled"]
+    (part,) = lunch["dinner"]["apart"]
+    assert (part["food"], part["for"]) == ("feta", ["me"])
+    assert part["said"].startswith("In a box of its own, for me only")
+    for one in (dinner, lunch):
+        loads = {each["who"]: each["loads_g"] for each in one["dinner"]["portions"]}
+        assert loads["kit"]["oligosaccharides"] <= 0.5
+        assert loads["kit"]["lactose"] == 0
 
 
 def test_the_limit_of_a_food_is_told_for_each_and_for_the_dish_they_share(home: Home) -> None:

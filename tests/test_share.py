@@ -43,7 +43,7 @@ def home(tmp_path_factory: pytest.TempPathFactory) -> Path:
     for words in (
         ["larder", "import", str(folder / "lines.txt")],
         ["tonight", "--seconds", "600"],
-        ["plan", "--sittings", "tonight, tomorrow", "--seconds", "1", "--buy", "0"],
+        ["plan", "--sittings", "tonight, tomorrow", "--work", "1", "--buy", "0"],
         ["adapt", str(folder / "recipe.txt")],
     ):
         assert main([*at, *words]) == 0, words

@@ -5,8 +5,17 @@ Outside source: POSIX signals. A process whose SIGINT has its default action die
 
 import subprocess
 import sys
+from collections.abc import Callable, Sequence
 
 import pytest
+
+from calmlarder.compose import solve as module
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.search import RULES
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
 
 _SOLVE_THEN_INTERRUPT = """
 import os, signal
@@ -28,3 +37,24 @@ def test_ctrl_c_after_a_solve_is_heard(solver: str) -> None:
     program = _SOLVE_THEN_INTERRUPT.format(solver=solver)
     done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, timeout=120, check=False)
     assert done.stdout == "heard\n", done.stderr
+
+
+def test_a_dish_that_is_not_proven_at_once_is_as_good_after_presolving(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """An optimum is one number, however it is found."""
+    lots = lots_of(["rice 500g", "4 carrots", "firm tofu 400g", "soy sauce", "olive oil", "1 lime", "spinach 200g"])
+    problems = [one for one in pattern_problems(lots, wanting(), patterns, tables) if one.fillable][:6]
+
+    def found() -> list[tuple[str, int | None]]:
+        outcomes = [module.solve(problem, RULES, None, 60.0) for problem in problems]
+        return [(one.kind, None if one.plan is None else one.plan.score) for one in outcomes]
+
+    at_once = found()
+    assert "best" in [kind for kind, _ in at_once]
+    monkeypatch.setattr(module, "_AT_ONCE", 1e-6)
+    assert found() == at_once

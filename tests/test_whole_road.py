@@ -147,3 +147,34 @@ def test_an_emergency_is_spoken_of_where_one_may_be_near(home: Home, yes: str, i
     told = home.told(DAY, "challenge", "start", "gos", "--yes", yes, status=3)
     assert ("emergency" in told) == is_urgent
     assert "need not be serious" in told
+
+
+def test_a_reaction_below_what_elimination_holds_is_told(home: Home) -> None:
+    """The lowest dose of garlic, 0.125 g of fructans, is below the cut-off of 0.20 g (Varney et al. 2017)."""
+    home.json(DAY, "challenge", "start", "garlic", "--yes", "none")
+    told, number = "", 0
+    while "is over" not in told:
+        is_dose = home.json(day(number), "challenge", "today")["what"] == "dose"
+        told = home.told(day(number), "challenge", "score", "3" if is_dose else "1", "0", "0", "0")
+        number += 1
+    assert "leave garlic out until then" in told
+
+
+def test_a_dose_that_was_not_eaten_is_taken_back_as_told(home: Home) -> None:
+    day_of_dose = home.until_the_dose("sorbitol")
+    assert "larder undo" in home.told(day_of_dose, "challenge", "score", "1", "0", "1", "0")
+    home.told(day_of_dose, "larder", "undo")
+    home.json(day_of_dose, "challenge", "score", "1", "0", "1", "0", "--not-eaten")
+    assert home.json(day_of_dose + timedelta(days=1), "challenge", "today")["dose_g"] == 0.5
+
+
+def test_a_day_that_does_not_count_is_said_to_come_again(home: Home) -> None:
+    day_of_dose = home.until_the_dose("sorbitol")
+    home.json(day_of_dose, "challenge", "score", "1", "0", "1", "0", "--also", "illness")
+    assert "does not count (illness)" in home.told(day_of_dose + timedelta(days=1), "challenge", "today")
+
+
+def test_arithmetic_tells_nobody_to_eat_on_after_two_reactions(home: Home) -> None:
+    told = home.told(DAY, "challenge", "reckon", "gos", "--days", "2:reaction 2:reaction", status=None)
+    assert "ends after 2 reactions" in told
+    assert "eat the same dose again" not in told

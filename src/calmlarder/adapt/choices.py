@@ -31,6 +31,7 @@ _MIXED = frozenset({
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _A_TRACE = Decimal("0.02")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
+_WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
@@ -77,10 +78,16 @@ def _open(line: Counted, dish: Dish) -> Open:
         if not line.breaks and not unknown and not whole:
             floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
-            choices += lessened(line, weight, floor, dish.tables)
+            choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
         if (not titled or line.read.optional or line.breaks) and not unknown:
             choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, choices, dish)))
+
+
+def _in_pieces(line: Counted, less: Iterator[Choice]) -> Iterator[Choice]:
+    """Of rolls and wraps, which come whole, only those that weigh much the same; of all else every one."""
+    whole = line.food.kind in _WHOLE and line.amount is not None and not line.amount.weighed
+    return (choice for choice in less if not whole or choice.kind == "weigh")
 
 
 def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:

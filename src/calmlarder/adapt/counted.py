@@ -101,6 +101,8 @@ def _breaks(food: Food, eaters: Eaters) -> str:
 _KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus"})
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|topping|the table)\b")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
+_GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
+_A_GARNISH = Decimal(3)  # g a serving: common practice, no source
 _OF_A_LIMIT = 4  # at most a quarter of any limit, else the cook must say how much: ours
 
 
@@ -121,10 +123,11 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -
         return read
     if food.kind not in _KINDS and not _TO_SERVE.search(read.text.casefold()):
         return read
-    portion = min(Decimal(food.portion_g), _A_SPRINKLE) if food.kind == "spice" else Decimal(food.portion_g)
+    most = _A_SPRINKLE if food.kind == "spice" else _A_GARNISH if _GARNISH.search(read.text.casefold()) else None
+    portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    swapped = _TO_SERVE.search(read.text.casefold()) and tables.swaps_of(food.id) and not read.alternatives
+    swapped = _TO_SERVE.search(read.text.casefold()) and (tables.swaps_of(food.id) or read.alternatives)
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
     if not profile.anything or (much and not swapped):
         return read

@@ -7,14 +7,13 @@ this file finds must not depend on what it checks.
 import re
 import tomllib
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.apart_told import apart_faults
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dose import dose_faults, exempted
@@ -31,7 +30,7 @@ from calmlarder.checks.loads import (
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
-from calmlarder.checks.shown import Read, words_faults
+from calmlarder.checks.shown import Read, is_about, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
 _PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
@@ -246,3 +245,41 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
     if [by_time.get(food) for food in by_steps] != order:
         faults.append("the steps and the timeline have another order")
     return faults
+
+
+_MINUTES = re.compile(r"\b(\d+) minutes?\b")
+_WAYS = {"ring": {"stir-fry", "boil", "steam"}, "oven": {"roast"}, "microwave": {"microwave"}}
+_BOARD = "Keep its board, knife and spoon apart."
+
+
+def apart_faults(read: Read, request: Mapping[str, Any]) -> Iterator[str]:
+    """All that is told wrongly of the parts served apart; `request` names the table."""
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
+    for part in read.dinner.get("apart", ()):
+        food, said, moment = read.foods[part["food"]], part["said"], part["moment"]
+        if f"{part['grams']} g {food['name']}" not in said:
+            yield f"it is not said that {part['grams']} g {food['name']} are served apart"
+        if f"for {_listed(part['for'])} only" not in said:
+            yield f"it is not said that {food['name']} is for {_listed(part['for'])} only"
+        if any(int(number) != moment["minutes"] for number in _MINUTES.findall(said)):
+            yield f"other minutes are said of {food['name']} than its {moment['minutes']}"
+        if moment["equipment"]:
+            yield from _heated(
+                food, moment, said, [row["until"] for row in cautions if row["until"] and is_about(row, food)]
+            )
+        stricter = any(DIETS.index(food["diet"]) > DIETS.index(eater["diet"]) for eater in request.get("table") or ())
+        if stricter and _BOARD not in said:
+            yield f"it is not said to keep the board of {food['name']} apart"
+
+
+def _heated(food: Row, moment: Mapping[str, Any], said: str, signs: list[str]) -> Iterator[str]:
+    ways = dict(way.split(":") for way in food["minutes"].split(";") if way)
+    wanted = [int(minutes) for way, minutes in ways.items() if way in _WAYS[moment["equipment"]]]
+    if not wanted or moment["minutes"] < min(wanted):
+        yield f"{food['name']} is on the heat for {moment['minutes']} minutes, it wants {wanted}"
+    if signs and not any(sign in said for sign in signs):
+        yield f"it is not said how to see that {food['name']} is cooked through: {signs[0]}"
+
+
+def _listed(names: list[str]) -> str:
+    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"

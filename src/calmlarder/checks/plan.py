@@ -21,6 +21,7 @@ _PACKS = {
 }  # fmt: skip
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
 _GRACE_DAYS = 2  # how long past its best something may still be planned: ours
+_OF_SITTING = {"apart", "portions", "minutes", "cautions"}  # what parts served apart change of a dinner
 _APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
 
 
@@ -83,6 +84,8 @@ def verify_plan(
             there = larders.get(one["leftover_of"], list(lots))
             asked["today"] = cook["at"][:10]
             faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
+            for part in dinner.get("apart", ()):
+                faults += [f"{where}: {fault}" for fault in _take(part, day, larder)]
         if not _is_dish_for(one, cook, recipes):
             faults.append(f"{where}: {dinner['pattern']} is no dish for it")
         faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
@@ -162,6 +165,11 @@ def _before(stock: Sequence[Decimal], dinner: Mapping[str, Any], lots: Sequence[
     return [left + used.get(lot["id"], Decimal(0)) for left, lot in zip(stock, lots, strict=True)]
 
 
+def _dish(one: Mapping[str, Any]) -> dict[str, Any]:
+    """A sitting's dish without what is served apart with it, which is of that sitting alone."""
+    return {name: value for name, value in one["dinner"].items() if name not in _OF_SITTING}
+
+
 def _leftover(
     one: Mapping[str, Any],
     cook: Mapping[str, Any],
@@ -170,7 +178,7 @@ def _leftover(
 ) -> list[str]:
     """Eaten within its days, warmed up once, and the very dish that was cooked."""
     gap = (datetime.fromisoformat(one["at"]).date() - datetime.fromisoformat(cook["at"]).date()).days
-    faults = [] if one["dinner"] == cook["dinner"] else ["is not the dish it is a leftover of"]
+    faults = [] if _dish(one) == _dish(cook) else ["is not the dish it is a leftover of"]
     if not 0 <= gap <= _LEFTOVER_DAYS or one["at"] <= cook["at"] or cook["leftover_of"] is not None:
         faults.append(f"is a leftover of {gap} days")
     for use in cook["dinner"]["uses"]:

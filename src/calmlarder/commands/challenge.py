@@ -24,6 +24,9 @@ from calmlarder.render.challenge_day import passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
 
+_COUNTED = (
+    "Today's dose counts as eaten. If it was not: `calmlarder larder undo`, and score once more with --not-eaten."
+)
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
 _MOST_DAYS = 200
 _LONGEST_WHY = 200
@@ -37,7 +40,7 @@ def reckoned(options: given.Reckon) -> int:
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning, any(day.result == "reaction" for day in days)))
+        print(reckoning_text(reckoning, sum(day.result == "reaction" for day in days)))
     return 0
 
 
@@ -86,7 +89,8 @@ def control(options: given.Challenge) -> int:
     """First a day to compare, in a challenge that has no dose yet. Raises CannotGoOn where it has."""
     with household_of(options) as household:
         found = compare_first(household, person(options.who, "--who"), past_moment_of(options))
-    _show(options, course_text.today_object(found), today_text(found))
+    words = f"A comparison day comes before the first dose; what was scored so far counts.\n{today_text(found)}"
+    _show(options, course_text.today_object(found), words)
     return 0
 
 
@@ -111,7 +115,7 @@ def score(options: given.Score) -> int:
     if scored.flags:  # nothing after it that could soften it
         _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
         return 0
-    words += ["Today's dose counts as eaten; say --not-eaten if it was not."] if scored.dose_counted else []
+    words += [_COUNTED] if scored.dose_counted else []
     words += [passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))
     return 0

@@ -44,7 +44,7 @@ def swap(options: given.Swap) -> int:
         )
         seats = seats_of(options)
         if seats is not None:
-            asked = asked_for(asked, eaters_at(household, seats, options.sitting))
+            asked = asked_for(asked, eaters_at(household, seats, options.sitting), lots)
         found = swaps(household, asked, dish, plate.beside if plate else ())
     return _show(found, plate, options.json)
 

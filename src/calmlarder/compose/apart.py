@@ -15,6 +15,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.eaters import suits_diet
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.plate import Item
+from calmlarder.intake.table import Eater
 from calmlarder.kitchen.timeline import Moment
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
@@ -28,6 +29,7 @@ _WORDS: Mapping[Method, str] = {
     "stir-fry": "in a pan of its own", "boil": "in a pot of its own", "steam": "steamed by itself",
     "roast": "on a tray of its own", "microwave": "in the microwave by itself", "raw": "at the table",
 }  # fmt: skip
+_PACKED = "in a box of its own"
 
 
 def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Dinner:
@@ -38,24 +40,27 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
         left[use.lot] = left.get(use.lot, 0) - use.grams
     parts: list[Apart] = []
     plates = plates_with(dinner, parts, wanted, tables)
+    has: set[tuple[str, str]] = set()
     unfit: set[tuple[str, tuple[str, ...]]] = set()  # fuller plates leave no more room for them
     while len(parts) < MOST_PARTS:
-        offers = [one for thing in things for one in parts_of(thing, left[thing.lot.id], plates, wanted)]
-        choices = best_first([one for one in offers if one.key not in unfit], plates, wanted, unfit)
+        pans = sum(one.moment.equipment != "" for one in parts)
+        offers = [one for thing in things for one in parts_of(thing, left[thing.lot.id], plates, wanted, pans)]
+        new = [one for one in offers if one.key not in unfit and has.isdisjoint(one.served)]
+        choices = best_first(new, plates, wanted, unfit)
         part = next((p for one in choices if (p := _part(one, dinner, parts, wanted, tables))), None)
         if part is None:
             break
         parts.append(part)
         left[part.lot] = 0  # one part of a lot
+        has = {(part.food, who) for part in parts for who in part.whose}  # and of a food to each
         plates = plates_with(dinner, parts, wanted, tables)
     if not parts:
         return dinner
     minutes = max(dinner.minutes, *(part.moment.start_min + part.moment.minutes for part in parts))
     rows = [row for part in parts for row in tables.cautions_of(tables.food_by_id[part.food])]
     cautions = [f"{row.caution}." for row in rows if row.caution]
-    whole = sum((Fraction(str(one.appetite)) for one in wanted.table), Fraction(0))
     portions = tuple(
-        plate.served(Fraction(str(plate.eater.appetite)) / whole, wanted.sitting).model_copy(
+        plate.served(_of_dish(plate.eater, dinner, wanted), wanted.sitting).model_copy(
             update={"apart": tuple(part.name for part in parts if plate.eater.who in part.whose)}
         )
         for plate in plates
@@ -70,14 +75,13 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
 
 def plates_with(dinner: Dinner, parts: Iterable[Apart], wanted: DinnerRequest, tables: Tables) -> list[OnPlate]:
     """Everybody's plate with their share of the dish, and of the parts that are theirs."""
-    whole = sum((Fraction(str(one.appetite)) for one in wanted.table), Fraction(0))
     found = []
     for eater in wanted.table:
         plate = OnPlate(eater, wanted.counted)
         for use in dinner.uses:
             food = tables.food_by_id[use.food]
             item = Item(food.id, load_profile_of(food, tables), use.grams, use.how == "weigh", wanted.tolerance)
-            plate.add(food, item, Fraction(str(eater.appetite)) / whole)
+            plate.add(food, item, _of_dish(eater, dinner, wanted))
         for part in parts:
             if eater.who in part.whose:
                 those = [one for one in wanted.table if one.who in part.whose]
@@ -86,6 +90,11 @@ def plates_with(dinner: Dinner, parts: Iterable[Apart], wanted: DinnerRequest, t
                 plate.add(food, item, share_of(eater, those))
         found.append(plate)
     return found
+
+
+def _of_dish(eater: Eater, dinner: Dinner, wanted: DinnerRequest) -> Fraction:
+    """Somebody's share of the dish at one sitting, 0 to 1; it may be cooked for several sittings of theirs."""
+    return share_of(eater, wanted.table) * len(wanted.table) / dinner.people
 
 
 def _part(
@@ -103,7 +112,8 @@ def _part(
     done = tables.done_sign(food) if choice.method != "raw" else None
     for_whom = f"for {_and(whose)} only"
     until = f", until {done}" if done else f", {minutes} minutes" if choice.method != "raw" else ""
-    said = f"{_WORDS[choice.method].capitalize()}, {for_whom}: {choice.grams} g {food.name}{until}."
+    words = _PACKED if choice.method == "raw" and wanted.sitting == "packed" else _WORDS[choice.method]
+    said = f"{words.capitalize()}, {for_whom}: {choice.grams} g {food.name}{until}."
     if not all(suits_diet(food, eater.diet) for eater in wanted.table):
         said += " Keep its board, knife and spoon apart."
     return Apart(
@@ -112,7 +122,7 @@ def _part(
         household=None if choice.weighed else in_household_measure(food, choice.grams, tables, "nearest"),
         whose=whose, said=said,
         moment=Moment(
-            start_min=start, minutes=minutes, what=f"{food.name}, {_WORDS[choice.method]}, {for_whom}",
+            start_min=start, minutes=minutes, what=f"{food.name}, {words}, {for_whom}",
             hands_on=False, equipment=place, adds=(food.id,),
         ),
     )  # fmt: skip

@@ -41,17 +41,23 @@ class Choice(NamedTuple):
 
 
 class _Offer(NamedTuple):
-    """A part that might be: the most of it, and what that is worth at best above its price."""
+    """A part that might be: the most of it, its price, and what it is worth at best above that."""
 
     thing: Offered
     some: tuple[OnPlate, ...]
     grams: int
     method: Method
+    price: float
     most: float
 
     @property
     def key(self) -> tuple[str, tuple[str, ...]]:
         return self.thing.lot.id, tuple(one.eater.who for one in self.some)
+
+    @property
+    def served(self) -> set[tuple[str, str]]:
+        """The food, and who gets it."""
+        return {(self.thing.food.id, one.eater.who) for one in self.some}
 
 
 def share_of(eater: Eater, those: Sequence[Eater]) -> Fraction:
@@ -100,24 +106,28 @@ def _choice(one: _Offer, plates: Sequence[OnPlate], wanted: DinnerRequest, held_
     fits = _that_fits(one.thing, one.grams, one.some, wanted) if is_protein or held_back[lot] else None
     if fits is None:
         return None
-    price = AT_TABLE if one.method == "raw" else OWN_PAN
-    worth = _worth(one.thing, fits[0], one.some) - price - (weights.WEIGHING if fits[1] else 0)
+    worth = _worth(one.thing, fits[0], one.some) - one.price - (weights.WEIGHING if fits[1] else 0)
     return Choice(one.thing, tuple(plate.eater for plate in one.some), *fits, one.method, worth)
 
 
-def parts_of(thing: Offered, left_g: float, plates: Sequence[OnPlate], wanted: DinnerRequest) -> Iterator[_Offer]:
-    """For whom a lot could be a part, and how much of it at most, where that is worth its price."""
+def parts_of(
+    thing: Offered, left_g: float, plates: Sequence[OnPlate], wanted: DinnerRequest, pans: int = 0
+) -> Iterator[_Offer]:
+    """For whom a lot could be a part, and how much of it at most, where that is worth its price.
+
+    With so many pans of their own already, each more costs as much again; for protein it costs what it does.
+    """
     food = thing.food
     method = _method(food, wanted)
     may = [one for one in plates if _may_eat(one.eater, food)]
     if method is None or not may or left_g < thing.unit_grams:
         return
-    price = AT_TABLE if method == "raw" else OWN_PAN
+    price = AT_TABLE if method == "raw" else OWN_PAN if "protein" in food.roles else OWN_PAN * (1 + pans)
     for some in _groups(may, food, len(plates)):
         grams = _grams(thing, left_g, some)
         most = _worth(thing, grams, some) - price if grams else 0.0  # less of it is worth no more
         if most > 0:
-            yield _Offer(thing, some, grams, method, most)
+            yield _Offer(thing, some, grams, method, price, most)
 
 
 def _is_held_back(thing: Offered, plates: Sequence[OnPlate], wanted: DinnerRequest) -> bool:
@@ -146,9 +156,14 @@ def _may_eat(eater: Eater, food: Food) -> bool:
     return suits_diet(food, eater.diet) and food.id not in eater.never and food.id not in eater.disliked
 
 
+def is_served_raw(food: Food) -> bool:
+    """Whether it is put on a plate as it is."""
+    return "raw" in food.minutes and ("topping" in food.roles or len(food.minutes) == 1)
+
+
 def _method(food: Food, wanted: DinnerRequest) -> Method | None:
     """How it is made ready by itself: as it is where it may be, else the quickest way that the kitchen has."""
-    if "raw" in food.minutes and ("topping" in food.roles or len(food.minutes) == 1):
+    if is_served_raw(food):
         return "raw"
     missing = wanted.equipment.missing
     ways = [

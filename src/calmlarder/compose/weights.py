@@ -40,7 +40,7 @@ DISLIKED = 400  # for each lot of a food that is disliked: more than the last da
 # Short of what is aimed at, of everybody's together: for a gram of protein, ten kcal, a gram of fibre, and ten grams
 # of vegetables. Of protein other things than protein foods bring this much at most: starch does not buy it.
 PROTEIN_UNDER_TARGET = 8
-ENERGY_UNDER_TARGET = 3
+ENERGY_UNDER_TARGET = 5
 FIBRE_UNDER_TARGET = 2
 VEGETABLES_UNDER_TARGET = 20
 VEGETABLES_UNDER_PLENTY = 4

@@ -4,12 +4,16 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from calmlarder.compose.apart import with_apart
+from calmlarder.compose.parts_offered import is_served_raw
 from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
 from calmlarder.plan.columns import wanted_at
 from calmlarder.plan.planned import Planned, SittingPlanned, Wasted
 from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.tables.vocabulary import Sitting
+
+_SERVES: frozenset[Sitting] = frozenset({"dinner", "packed"})  # sittings at which a cook has time for it: ours
 
 
 def with_parts(planned: Planned, asked: Sequence[PlannedSitting], evening: Evening) -> Planned:
@@ -24,8 +28,13 @@ def with_parts(planned: Planned, asked: Sequence[PlannedSitting], evening: Eveni
         if dinner is None or not _stands_alone(one, planned, stacking.longest_hours):
             found.append(one)
             continue
-        lots = [shelf.on_day(one.day) for shelf in free.values() if shelf.usable(one.day, request.today)]
-        served = with_apart(dinner, lots, wanted_at(was, request, stacking, number == 0), evening.tables)
+        there = [shelf for shelf in free.values() if shelf.usable(one.day, request.today)]
+        wanted = wanted_at(was, request, stacking, number == 0)
+        if one.leftover_of is not None:  # beside what comes from its box nothing is cooked
+            there = [shelf for shelf in there if is_served_raw(shelf.food)]
+            wanted = wanted.model_copy(update={"minutes": None})
+        lots = [shelf.on_day(one.day) for shelf in there]
+        served = with_apart(dinner, lots, wanted, evening.tables)
         for part in served.apart:
             free.pop(part.lot, None)  # one part of a lot: what opening it starts is not reckoned with
         found.append(one.model_copy(update={"dinner": served}))
@@ -42,8 +51,11 @@ def _untouched(planned: Planned, evening: Evening) -> dict[str, StockItem]:
 
 
 def _stands_alone(one: SittingPlanned, planned: Planned, hours: float) -> bool:
-    """A dinner for one evening that no other meal of the plan counts in, nor it in them."""
-    if one.sitting != "dinner" or one.leftover_of is not None or one.boxed_for is not None:
+    """A dinner or a packed lunch that no other meal of the plan counts in, nor it in them.
+
+    What is boxed of it is the dish alone.
+    """
+    if one.sitting not in _SERVES:
         return False
     near = timedelta(hours=hours)
     return all(other is one or other.dinner is None or abs(other.at - one.at) >= near for other in planned.sittings)

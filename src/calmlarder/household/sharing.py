@@ -7,7 +7,6 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from calmlarder.household.household import Household
-from calmlarder.household.since_then import refuse_left_out
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import ADAPTED, COOKED_LAST, PLANNED, PROPOSED
@@ -20,14 +19,22 @@ if TYPE_CHECKING:
     from calmlarder.render.sheet import Sheet
 
 
+from collections.abc import Iterable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from calmlarder.household.challenge_status import status
 from calmlarder.household.challenges import courses, scores
 from calmlarder.household.diary import days
+from calmlarder.household.people import people
 from calmlarder.household.write_out import write_out
+from calmlarder.intake.eaters import allergens_met
 from calmlarder.reintroduction.course import standing
 from calmlarder.render.dietitian_page import HTML_BEGINS, MARKDOWN_BEGINS, Page, html, markdown
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+
 
 What = Literal["dinner", "plan", "recipe", "shopping", "freezer"]
 WHATS: tuple[What, ...] = ("dinner", "plan", "recipe", "shopping", "freezer")
@@ -169,3 +176,26 @@ def write_page(household: Household, who: str, file: Path) -> None:
         write_out(file, html(page), HTML_BEGINS, "--out", private=True)
     else:
         write_out(file, markdown(page), MARKDOWN_BEGINS, "--out", private=True)
+
+
+def refuse_left_out(household: Household, dinners: "Iterable[Dinner]", command: str) -> None:
+    """Nothing, where no food and no label of the dinners holds what is avoided now. Raises CannotGoOn where one does.
+
+    Avoided is what the one who eats avoids, and those whose portions are told by name.
+    """
+    avoided_by = {one.name: one.avoid for one in people(household)}
+    labels = {one.lot.id: one.lot.label_allergens for one in household.lots()}
+    foods = household.tables.food_by_id
+    for dinner in dinners:
+        names = [portion.who for portion in dinner.portions]
+        avoid = tuple(
+            dict.fromkeys((*household.settled().avoid, *(one for name in names for one in avoided_by.get(name, ()))))
+        )
+        taken = [(one.lot, one.food, one.line) for one in dinner.uses]
+        taken += [(one.lot, one.food, one.line) for one in dinner.apart]
+        for lot, food, line in taken:
+            held = allergens_met(foods[food], avoid) if food in foods else []
+            held += [one for one in labels.get(lot, ()) if one in avoid and one not in held]
+            if held:
+                what = f"`{dinner.title}` takes {line}, which holds {', '.join(held)}: that is left out here now"
+                raise CannotGoOn([Problem(where="share", what=what, remedy=f"ask `calmlarder {command}` again")])

@@ -55,14 +55,16 @@ def swaps(household: Household, asked: Asked, dish: Dish | None = None, beside: 
     return Swaps(answer.model_copy(update={"substitutes": held}), tables, faults)
 
 
-def asked_for(asked: Asked, eaters: Sequence[Eater]) -> Asked:
+def asked_for(asked: Asked, eaters: Sequence[Eater], lots: Sequence[Lot]) -> Asked:
     """The same for those who are named: everybody's limits, diets and allergens; grams are of an equal share."""
+    avoid = tuple(dict.fromkeys((*asked.avoid, *(one for eater in eaters for one in eater.avoid))))
     diet = min((asked.diet, *(one.diet for one in eaters)), key=DIETS.index)
     return asked.model_copy(
         update={
             "profile": table_profile(eaters),
             "diet": diet,
-            "avoid": tuple(dict.fromkeys((*asked.avoid, *(one for eater in eaters for one in eater.avoid)))),
+            "avoid": avoid,
+            "at_home": grams_to_eat(lots, avoid),
             "never": tuple(dict.fromkeys((*asked.never, *(food for eater in eaters for food in eater.never)))),
         }
     )

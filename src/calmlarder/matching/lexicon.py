@@ -59,11 +59,12 @@ class Lexicon:
         return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
-    def _by_first(self) -> dict[str, list[str]]:
-        found: dict[str, list[str]] = {}
+    def _by_first(self) -> dict[tuple[str, int], list[str]]:
+        """Words by their first letter and their length: only those are near of which neither is far off."""
+        found: dict[tuple[str, int], list[str]] = {}
         for word in sorted(self.words):
             if len(word) >= _SHORTEST_SLIP:
-                found.setdefault(word[0], []).append(word)
+                found.setdefault((word[0], len(word)), []).append(word)
         return found
 
     @cached_property
@@ -118,9 +119,9 @@ class Lexicon:
         if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in _NO_SLIPS:
             return None
         most = 2 if len(word) >= _SURE_LENGTH else 1
-        found = process.extract(
-            word, self._by_first.get(word[0], ()), scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None
-        )
+        lengths = range(len(word) - most, len(word) + most + 1)
+        near = [known for length in lengths for known in self._by_first.get((word[0], length), ())]
+        found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None)
         best = [
             (int(distance), known)
             for known, distance, _ in found

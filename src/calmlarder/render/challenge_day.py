@@ -133,6 +133,8 @@ def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:
 def _dose(today: "Today", course: Course, stands: Standing) -> str:
     is_first = not any(one.eaten.dose_g for one in stands.tried)
     what = "the same dose again, to be sure" if stands.is_repeat else f"the {'first' if is_first else 'next'} dose"
+    if stands.tried and stands.tried[-1].left_out and stands.tried[-1].eaten.dose_g == stands.dose_g:
+        what = f"the same dose again, as the last day of it does not count ({stands.tried[-1].left_out})"
     amount = "" if today.food is None or today.grams is None else f": {today.grams:g} g of {today.food.name}, weighed"
     return (
         f"Today {what}, {stands.dose_g:g} g of {name_of(course.challenge)}{amount}, once, with your dinner. Eat the "

@@ -46,12 +46,14 @@ def concluded_words(course: Course, stands: Standing, food: str = "") -> str:
     limit = stands.reckoning.own_limit_g
     risk = dict(zip(stands.reckoning.doses_g, stands.reckoning.risks, strict=True)).get(limit)
     if risk is None:
-        return kept_words(course, limit)
+        below = any(one.result == "reaction" and 0 < one.eaten.dose_g < limit for one in stands.tried)
+        less = f" You reacted to less than that, so leave {course.challenge} out until then." if below else ""
+        return f"{kept_words(course, limit)}{less}"
     grams = max((one.grams for one in course.eaten if one.dose_g == limit), default=0.0)
     as_food = f", as in {grams:g} g of {food}" if food and grams else ""
     return (
         f"Your estimated limit for one meal: {limit:g} g of {name_of(group_of(course.challenge))}{as_food}; "
-        f"{calm_words(risk)} with so much. It is no diagnosis: talk it over with a dietitian before you eat by it."
+        f"{calm_words(risk)} with that much. It is no diagnosis: talk it over with a dietitian before you eat by it."
     )
 
 
@@ -65,5 +67,5 @@ def limit_line(own: OwnLimit) -> str:
     """An own limit with who says so, and how sure it is."""
     where = _IN_FOODS.get(own.classes, f" (foods: {', '.join(own.classes)})") if own.classes else ""
     said = "found by a challenge" if own.said_by == "challenge" else f"set by {own.said_by}"
-    sure = "" if own.risk is None else f"; {calm_words(own.risk)} with so much"
+    sure = "" if own.risk is None else f"; {calm_words(own.risk)} with that much"
     return f"{name_of(own.component)}: {own.grams:g} g at one meal{where}, {said}, {own.on.isoformat()}{sure}"

@@ -7,6 +7,7 @@ from calmlarder.history.felt import Felt
 from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.posterior import Reckoning
 from calmlarder.reintroduction.red_flags import RedFlag
+from calmlarder.reintroduction.scores import STOP_REACTIONS
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
 # Common advice on bleeding from the gut, recalled.
@@ -27,8 +28,8 @@ def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
     }
 
 
-def reckoning_text(reckoning: Reckoning, has_reacted: bool) -> str:
-    """The same in words; `has_reacted` says whether any of the days brought a reaction."""
+def reckoning_text(reckoning: Reckoning, reactions: int) -> str:
+    """The same in words; `reactions` is the number of days that brought one."""
     name = reckoning.group.replace("_", " ").replace("gos", "GOS")
     lines = [f"{name}: what these days say together"]
     lines += [
@@ -38,7 +39,9 @@ def reckoning_text(reckoning: Reckoning, has_reacted: bool) -> str:
     is_found = reckoning.own_limit_g in reckoning.doses_g
     what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
     lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
-    if reckoning.ambiguous and has_reacted:
+    if reactions >= STOP_REACTIONS:
+        lines.append(f"  A challenge ends after {STOP_REACTIONS} reactions; eat no further dose of it now.")
+    elif reckoning.ambiguous and reactions:
         lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
     elif reckoning.ambiguous:
         lines.append("  Not clear yet: more days of the ladder would say more.")
@@ -87,7 +90,7 @@ _SEEN = (
     "Once a doctor has seen you about it, say so with the last of the questions (`seen`), and it no longer stands in "
     "the way."
 )
-_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are things that they ask first."
+_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are among the first things they ask about."
 _WORRIES = "Rules about food can make worries about food heavier, and nobody has to bear those alone."
 _COELIAC = (
     "Do not cut out wheat before you are tested for coeliac disease: the test could miss it. If you do without it "

@@ -10,7 +10,7 @@ _MEANT = "Elimination is meant for 2 to 6 weeks: staying on it longer makes it h
 def clock_text(clock: Clock, on_screen: bool = False) -> str:
     """What the week of elimination asks for; on a screen in its keys."""
     weeks = f"Elimination: {clock.weeks} week{'' if clock.weeks == 1 else 's'} so far.{_change(clock)}"
-    begin = "n starts one" if on_screen else "`calmlarder challenge start` begins"
+    begin = "n starts one" if on_screen else "`calmlarder challenge start` begins one"
     if clock.says == "reintroduction":
         late = f" {_MEANT}" if clock.weeks >= END_WEEK else ""
         return f"{weeks} A clear change: time to try groups again, with a dietitian ({begin}).{late}"

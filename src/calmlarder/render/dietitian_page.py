@@ -25,7 +25,8 @@ TITLE = "Challenges and what was eaten"
 HTML_BEGINS, MARKDOWN_BEGINS = "<!doctype html>\n<!-- calmlarder: for a dietitian", f"# {TITLE}"
 _NOTE = (
     "Written by the person themselves with a program on their own machine. Grams of each group are estimates from food "
-    "tables. Risks come from a model of these days alone, whose doses and constants have no source. It is no diagnosis."
+    "tables. Risks come from a model of these days alone; its constants and the doses are the program's own, "
+    "without a published source. It is no diagnosis."
 )
 _SCORES = (
     "Scores run from 0, calm, to 10, the worst they know; a day has that of the worst of pain, bloating, wind and "
@@ -144,7 +145,8 @@ def _course(course: Course, stands: Standing, foods: Mapping[str, str]) -> _Sect
     )
     heads = ("Day", "Dose, g", "Food", "Grams of it", "Worst score", "0 to 10", "Baseline", "Result")
     rows = tuple(_tried(one, foods) for one in stands.tried)
-    return _Section(f"Challenge: {name_of(course.challenge)}", tuple(lines), _Table(heads, rows), course)
+    table = _Table(heads, rows) if rows else None
+    return _Section(f"Challenge: {name_of(course.challenge)}", tuple(lines), table, course)
 
 
 def _concluded(course: Course, stands: Standing, foods: Mapping[str, str]) -> str:

@@ -3,6 +3,7 @@
 import textwrap
 from collections.abc import Iterator
 
+from calmlarder.compose.dinner import Dinner
 from calmlarder.plan.planned import Planned, SittingPlanned
 from calmlarder.render.style import Style
 from calmlarder.render.text import CAUTION
@@ -65,6 +66,7 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
         if one.warmed and one.sitting == "packed":
             cold += ", there or in the morning into a flask"
         yield from _wrapped(f"{one.dinner.title}, the box of {earlier.at:%A}, {cold}.", style)
+        yield from _apart(one.dinner, style)
         return
     yield style.strong(heading_of(one))
     yield from _wrapped(one.dinner.title, style)
@@ -75,7 +77,11 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
         yield from _wrapped(f"Cook for {one.dinner.people}: cool the rest fast and box it for {later.at:%A}.", style)
     amounts = "; ".join(f"{use.grams} g {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses)
     yield from _wrapped(f"{amounts}.", style)
-    for part in one.dinner.apart:
+    yield from _apart(one.dinner, style)
+
+
+def _apart(dinner: Dinner, style: Style) -> Iterator[str]:
+    for part in dinner.apart:
         yield from _wrapped(f"Apart: {part.said}", style)
 
 
