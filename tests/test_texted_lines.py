@@ -29,6 +29,9 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
 @pytest.mark.parametrize(
     ("line", "foods"),
     [
+        ("plantain, not ripe", ["plantain-green"]),
+        ("2 bananas not yet ripe", ["banana-firm"]),
+        ("crisps", ["potato-crisps-flavoured"]),
         ("lettuce tomato cuke", ["lettuce", "tomato", "cucumber"]),
         ("1 carrot 2 onions 3 spuds", ["carrot", "onion-brown", "potato"]),
         ("potatoes 2kg carrots 1kg parsnips 500g", ["potato", "carrot", "parsnip"]),
@@ -111,6 +114,8 @@ def test_no_other_food_is_taken(line: str, reader: LarderReader) -> None:
 @pytest.mark.parametrize(
     ("line", "low", "high"),
     [
+        ("5 baby cucumbers", 300, 2000),
+        ("mini courgettes 4", 150, 700),
         ("2 spoons of tahini", 20, 50),
         ("x2 trays mushrooms", 350, 700),
         ("bunch of asparagus, maybe 8 spears", 90, 200),
@@ -156,6 +161,10 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
 @pytest.mark.parametrize(
     ("line", "owner"),
     [
+        ("oat milk, roomies", "roomies"),
+        ("hummus (bros)", "bros"),
+        ("lentil soup (husband only)", "husband"),
+        ("new potatoes, baby", None),
         ("peas kirsty", "kirsty"),
         ("dave - bacon", "dave"),
         ("pesto: jo", "jo"),

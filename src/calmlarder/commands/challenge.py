@@ -89,7 +89,8 @@ def control(options: given.Challenge) -> int:
     """First a day to compare, in a challenge that has no dose yet. Raises CannotGoOn where it has."""
     with household_of(options) as household:
         found = compare_first(household, person(options.who, "--who"), past_moment_of(options))
-    _show(options, course_text.today_object(found), today_text(found))
+    words = f"A comparison day comes before the first dose; what was scored so far counts.\n{today_text(found)}"
+    _show(options, course_text.today_object(found), words)
     return 0
 
 

@@ -36,7 +36,8 @@ _SIZE_BEHIND = LatePattern(
     r"^(.*?)(?:,| -) ?(?:a |an )?(small|little|tiny|wee|large|big|huge|massive|giant)(?: one)?\s*$"
 )
 _ONE = LatePattern(r"^an?(?= [a-z]|$)")
-_MINIATURE = LatePattern(r"\b(?:baby|mini|tiny|little|wee)\b")
+MINIATURES = frozenset({"baby", "mini", "tiny", "little", "wee"})
+_MINIATURE = LatePattern(rf"\b(?:{'|'.join(sorted(MINIATURES))})\b")
 _COUNT_OF = LatePattern(rf"(?<![\w/.,-])(?:{NUMBER}) ?(?:{MEASURE})\b(?! (?:{MEASURE})\b)")
 _NEGATIVE = LatePattern(r"(?<![\w)])-\s?\d")
 # How far a counted or guessed amount may be off: common practice, no source.

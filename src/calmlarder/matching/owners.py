@@ -20,7 +20,9 @@ PEOPLE = frozenset({
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
     "mam", "mams", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba", "brother",
-    "sister", "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
+    "sister", "lads", "lasses", "boys", "girls", "guys", "bros", "roomie", "roomies", "flattie", "flatties", "flattys",
+    "housie", "housies", "parents", "grandma", "grandpa", "grandad", "nana", "auntie", "aunty", "uncle", "tenant",
+    "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip
 _PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 _NOBODY = frozenset({
@@ -116,6 +118,7 @@ _SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 _MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 _FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
 _LAST = LatePattern(r"(?<=[a-z\d]) ([a-z]{2,})$")
+_BEHIND = LatePattern(r",\s*([a-z]{2,})$")
 _COLON = LatePattern(r":\s*([a-z]{2,})$")
 
 
@@ -171,6 +174,7 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     words = text.split()
     if owner or kept or not words:
         return owner, kept, text
+    words = [word for word in words if word not in {"only", "just"}]  # `husband only`
     if len(words) == 1 and (_is_person(words[0], lexicon) or (words[0] in capitals and _is_name(words[0], lexicon))):
         return _bare_name(words[0]), None, ""
     return None, None, text
@@ -220,6 +224,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         found = shape.search(text)
         if found and _is_person(found[1], lexicon):
             return _bare_name(found[1]), None, _cut(text, found)
+    found = _BEHIND.search(text)
+    if found and found[1] in PEOPLE and lexicon.words.isdisjoint({found[1], singular(found[1])}):
+        return found[1], None, _cut(text, found)  # `oat milk, roomies`
     found = _BARE.match(text)
     if found and (f"{found[1]}s" in PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)

@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import Amount, take_amount
+from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
 from calmlarder.matching.conditions import condition_words, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
@@ -90,6 +90,8 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if amount.measure is None and amount.grams is None and named.foods:
         amount = amount._replace(measure=_measure_named(takes, named.foods[0], lexicon))
         in_pack = amount.measure in {"jar", "tin", "can"}
+    if amount.measure is None and amount.how == "counted" and _are_miniatures(takes, named, lexicon):
+        amount = amount._replace(measure="small")
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
@@ -111,6 +113,12 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
         if named.takes | lacking <= set(words_of(foods[food].name)) and WITHOUT & set(words_of(foods[food].name))
     ]
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
+
+
+def _are_miniatures(takes: frozenset[str], named: Named, lexicon: Lexicon) -> bool:
+    """Whether a name tells small ones of a food that has no entry for them: `mini cucumbers`."""
+    small = takes & MINIATURES
+    return bool(small) and not any(small & set(words_of(lexicon.tables.food_by_id[food].name)) for food in named.foods)
 
 
 def _measure_named(takes: frozenset[str], food: str, lexicon: Lexicon) -> str | None:

@@ -12,6 +12,7 @@ _ON_BONE = re.compile(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (
 _OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
 _CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
+_UNRIPE = re.compile(r"\b(?:not (?:yet |quite |really |very |that |so )?ripe(?: yet| enough)?|under ?ripe)\b")
 _JARS = r"(jars?|tins?|cans?|pouch(?:es)?|cartons?)"
 _IN_BRACKET = re.compile(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
 _IN_JAR = re.compile(rf"(?<=[a-z]) (?:in|from) (?:an? |the )?{_JARS}\b(?! of\b)")
@@ -36,7 +37,8 @@ def one_word(text: str) -> str:
 
 
 def plainly_put(text: str) -> str:
-    """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`."""
+    """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
+    text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)
