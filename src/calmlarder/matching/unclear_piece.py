@@ -31,6 +31,8 @@ def some_clear(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]
         words = [word for word in WORD.findall(piece) if not says_amount(word)]
         if piece.split()[0] in WITH | WITHOUT:
             return []  # what is in a thing, or not
+        if any(singular(word) in FITS for word in words) and all(singular(word) in _SAYS_NOTHING for word in words):
+            return []  # a state told apart is of a food before it: `lamb leg, half, cooked`
         if found and all(singular(word) in _SAYS_NOTHING for word in words):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
@@ -42,7 +44,7 @@ def some_clear(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]
         found.append(part)
     clear = [part for part in found if part.named.outcome == "matched"]
     said = [part.said for part in found]
-    return found if clear and len(set(said)) == len(said) else []
+    return found if 0 < len(clear) < len(found) and len(set(said)) == len(said) else []
 
 
 def counted_apart(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
