@@ -58,3 +58,21 @@ def test_a_colour_is_no_food(line: str, reader: LarderReader) -> None:
 def test_a_word_that_stands_beside_no_such_food_is_a_note(reader: LarderReader) -> None:
     assert [food for food, _ in lots(reader, "york cabbage half left")] == ["cabbage-white"]
     assert lots(reader, "coconut yoghurt pot")[0][0] != "yoghurt-plain"
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("tofu x2 (1 silken)", ["tofu-firm", "tofu-silken"]),
+        ("2 smoked tofu, 1 plain", ["tofu-smoked", "tofu-firm"]),
+        ("2 capsicums, one red one yellow", ["pepper-red", "pepper-yellow"]),
+        ("bananas 4, 2 green", ["banana-ripe", "banana-firm"]),
+        ("kidney beans, black beans", ["kidney-beans-canned", "black-beans-canned"]),
+        ("cocktail sausages (opened), chocolate spread", ["sausages", "chocolate-spread"]),
+        ("milk (oat), eggs", ["oat-drink", "egg"]),
+    ],
+)
+def test_some_of_several_are_of_another_kind(line: str, foods: list[str], reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert [lot.food for lot in reading.lots] == foods

@@ -5,6 +5,7 @@ import re
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import HARMLESS, NOTES
+from calmlarder.matching.numbers import WHOLE_WORDS
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.plain_words import PLAIN_WORDS
@@ -14,7 +15,7 @@ from calmlarder.matching.words import SMALL, singular
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
     frozenset({"red", "green", "yellow", "orange", "white", "brown", "black", "ripe", "unripe"}),
-    frozenset({"firm", "silken", "smoked"}),
+    frozenset({"firm", "silken", "smoked", "plain"}),
     frozenset({"dry", "dried", "canned", "tinned", "cooked", "fresh", "frozen", "raw"}),
 )
 _ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
@@ -25,6 +26,11 @@ _BEFORE_KIND = re.compile(
 )
 _APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
 _BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
+_COUNT_OF_KIND = re.compile(rf"\b(one|two|three|four) (?=(?:{_KIND_WORDS})\b)")
+_OF_SO_MANY = re.compile(
+    rf"(?P<before>[a-z ]*?) ?x? ?(?P<all>\d{{1,2}}) ?x? ?(?P<behind>[a-z ]*?) ?, ?(?P<some>\d{{1,2}}) "
+    rf"(?:is |are |of them |one )*(?P<kind>{_KIND_WORDS})$"
+)
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
@@ -73,6 +79,10 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     apiece = _APIECE.search(text)
     if apiece:
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
+    text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
+    some = _OF_SO_MANY.match(text)
+    if some and (parts := _some_of_them(some, hints, lexicon)):
+        return parts
     told = KIND.findall(text)
     several = [set(told) & kinds for kinds in _KINDS if sum(word in kinds for word in told) > 1]
     if not several:
@@ -102,6 +112,17 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
             return parts
     return []
+
+
+def _some_of_them(found: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """So many of a food of which some are of another kind: `tofu x2, 1 silken` is one of each."""
+    head, kind = f"{found['before']} {found['behind']}", found["kind"]
+    rest = int(found["all"]) - int(found["some"])
+    if rest < 1 or KIND.search(head):
+        return []
+    parts = [name_part(text, hints, lexicon) for text in (f"{rest} {head}", f"{found['some']} {kind} {head}")]
+    foods = {part.named.foods for part in parts}
+    return parts if all(part.named.outcome == "matched" for part in parts) and len(foods) == 2 else []
 
 
 def _kind_only(piece: str) -> bool:
