@@ -77,7 +77,7 @@ def planned_notes_text(dinner: Dinner, style: Style) -> str:
     """The same of a dinner that is planned, and what of the larder it uses up in time."""
     parts = [
         "\n".join(_wrapped(short_of_protein(dinner), style)),
-        *("\n".join(_wrapped(caution, style)) for caution in dinner.cautions),
+        "\n".join(line for caution in dinner.cautions for line in _wrapped(caution, style)),
         "\n".join(_rescued(dinner, style)),
         "\n".join(_wrapped(_from_memory(dinner), style)),
         "\n".join(_wrapped(CAUTION, style)),
