@@ -66,7 +66,7 @@ def test_no_other_food_is_taken_in_silence(line: str, reader: LarderReader) -> N
     ("line", "foods"),
     [
         ("tomato 3, kacha lonka", ["tomato", "chilli-green"]),
-        ("tub of margarine, just begun", ["plant-spread"]),
+        ("tub of margarine, just begun", ["margarine"]),
         ("injera (100% teff) 6", ["injera"]),
         ("salad stuff (lettuce, cucumber, tomatoes)", ["lettuce", "cucumber", "tomato"]),
         ("beets w/ greens bunch", ["beetroot"]),

@@ -180,7 +180,9 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         return None
     if most < 1 or least > most:
         return None
-    pressing, main = _pressing(lot), slot.role == "protein" and food.id not in CURED
+    # A dish in its box is a main thing, too: what it was cooked from goes with it.
+    main = food.kind == "boxed" or (slot.role == "protein" and food.id not in CURED)
+    pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(pressing, perishable and not food.is_staple)
     return Option(

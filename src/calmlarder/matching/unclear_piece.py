@@ -44,7 +44,8 @@ def some_clear(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]
         found.append(part)
     clear = [part for part in found if part.named.outcome == "matched"]
     said = [part.said for part in found]
-    return found if 0 < len(clear) < len(found) and len(set(said)) == len(said) else []
+    answered = any(part in lexicon.meant for part in said)  # then nothing need be left open
+    return found if clear and (len(clear) < len(found) or answered) and len(set(said)) == len(said) else []
 
 
 def counted_apart(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
