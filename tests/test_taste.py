@@ -183,3 +183,10 @@ def test_what_is_too_much_for_one_pan_is_told_for_two_in_steps_and_timeline(cook
         assert dinner is not None
         assert any(pans in step for step in dinner.steps)
         assert any(pans in moment.what for moment in dinner.timeline.moments)
+
+
+def test_what_rounds_a_dish_off_and_is_there_goes_in(cook: Cook) -> None:
+    scramble = ["firm tofu 400g", "spinach 200g", "tomatoes x3", "sourdough bread", "turmeric", "soy sauce", "lemon"]
+    assert {"soy-sauce", "lemon"} <= foods(cook(scramble, "tofu-scramble"))
+    mash = ["potatoes 1kg", "plain sausages x4", "green beans 300g", "butter", "mustard", "lactose free sour cream 200g"]
+    assert "sour-cream-lactose-free" in foods(cook(mash, "sausages-and-mash"))
