@@ -186,7 +186,7 @@ def test_what_is_too_much_for_one_pan_is_told_for_two_in_steps_and_timeline(cook
 
 
 def test_what_rounds_a_dish_off_and_is_there_goes_in(cook: Cook) -> None:
-    scramble = ["firm tofu 400g", "spinach 200g", "tomatoes x3", "sourdough bread", "turmeric", "soy sauce", "lemon"]
-    assert {"soy-sauce", "lemon"} <= foods(cook(scramble, "tofu-scramble"))
-    mash = ["potatoes 1kg", "plain sausages x4", "green beans 300g", "butter", "mustard", "lactose free sour cream 200g"]
-    assert "sour-cream-lactose-free" in foods(cook(mash, "sausages-and-mash"))
+    mash = ["potatoes 1kg", "kale 300g", "eggs x6", "butter", "lemon", "lactose free sour cream 200g"]
+    assert {"lemon", "sour-cream-lactose-free"} <= foods(cook(mash, "colcannon"))
+    polenta = ["polenta 500g", "firm tofu 400g", "spinach 200g", "carrots x4", "tin of tomatoes", "oregano"]
+    assert "tomato-canned" in foods(cook(polenta, "polenta"))
