@@ -146,3 +146,40 @@ def test_beans_named_in_the_title_give_way_to_no_tofu(adapt: Adapt) -> None:
     assert not foods & {"tofu-firm", "tempeh", "seitan"}
     instead = " and ".join(line.split(" g ", 1)[1].partition(",")[0] for line in found["changes"][0]["written"])
     assert found["recipe"].count(f"[{instead}]") == 2  # at each mention
+
+
+# What a cook would put in: common practice, no source beyond it; which foods pass a limit is of the tables.
+def test_a_stand_in_suits_its_use(adapt: Adapt) -> None:
+    slaw = adapt(
+        "Cabbage slaw", "2 apples, in matchsticks", "400 g white cabbage, shredded", "60 g mayonnaise",
+        steps="1. Toss the cabbage and the apples with the mayonnaise.",
+    )  # fmt: skip
+    apples = next(change for change in slaw["changes"] if change["line"] == 0)
+    assert {one["food"] for one in apples["to"]} <= {"cucumber", "radish", "carrot"}
+    rub = adapt(
+        "Rubbed chicken", "600 g chicken thighs", "3 tsp onion powder", "2 tsp garlic powder", "2 tsp paprika",
+        steps="1. Mix the onion powder, garlic powder and paprika, and rub it over the chicken. Roast for an hour.",
+    )  # fmt: skip
+    assert "asafoetida" not in {one["food"] for change in rub["changes"] for one in change["to"]}
+    dry = adapt(
+        "Granola", "300 g rolled oats", "150 g raisins", "60 g walnuts", "60 g maple syrup", "40 g sunflower oil",
+        steps="1. Bake all but the raisins for 25 minutes. Stir them in. Keep in an airtight jar for a month.",
+        serves=8,
+    )  # fmt: skip
+    moist = {"blueberry", "banana-firm", "pineapple-canned", "orange"}
+    assert not moist & {one["food"] for change in dry["changes"] for one in change["to"]}
+
+
+def test_what_does_work_in_a_dish_is_not_left_out(adapt: Adapt) -> None:
+    found = adapt(
+        "Braised chicken", "800 g chicken thighs", "300 ml barbecue sauce", "4 tbsp ginger-garlic paste",
+        "2 tbsp rapeseed oil", steps="1. Fry the paste in the oil. Add the chicken and the sauce; simmer for an hour.",
+    )  # fmt: skip
+    assert found["changes"]
+    assert "out" not in {change["change"] for change in found["changes"]}
+
+
+def test_buns_given_as_a_number_are_counted(adapt: Adapt) -> None:
+    found = adapt("Burgers", "8 brioche buns", "500 g beef mince", steps="1. Grill. Serve in the buns.")
+    assert found["unread"] == []
+    assert [one["food"] for change in found["changes"] for one in change["to"]] == ["bread-roll-gluten-free"]

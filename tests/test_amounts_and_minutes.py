@@ -65,6 +65,16 @@ def test_saffron_goes_in_by_the_pinch(cook: Callable[..., Dinner]) -> None:
         assert "a pinch of saffron" in " ".join(dinner.steps)
 
 
+def test_two_packs_of_one_spice_are_one_pinch(cook: Callable[..., Dinner]) -> None:
+    dinner = cook(
+        ["rice", "tofu 400g", "spinach", "carrots", "asafoetida", "asafoetida", "soy sauce", "oil"],
+        "grain-bowl",
+        people=2,
+    )
+    assert [use.household for use in dinner.uses if use.food == "asafoetida"] == ["a pinch", "a pinch"]
+    assert " ".join(dinner.steps).count("a pinch of asafoetida") == 1
+
+
 def test_oil_alone_smells_of_nothing(cook: Callable[..., Dinner]) -> None:
     lines = ["firm tofu 400g", "potatoes 1kg", "carrots 6", "kale 300g", "parsley", "olive oil", "cumin"]
     assert "smells good" not in " ".join(cook(lines, "vegetable-soup").steps)

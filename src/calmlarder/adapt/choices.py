@@ -7,9 +7,9 @@ from itertools import combinations
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, may_stand
+from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, may_stand, suits_use
 from calmlarder.adapt.lessened import HALF, IN_HALVES, halved, left_out, lessened
-from calmlarder.adapt.loads import LineLoad
+from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
@@ -81,7 +81,20 @@ def _open(line: Counted, dish: Dish) -> Open:
             choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
         if (not titled or line.read.optional or line.breaks) and not unknown:
             choices.append(left_out(line, weight))
-    return Open(line, weight, tuple(_swapped_first(line, choices, dish)))
+    return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))
+
+
+def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
+    """Nothing is left out where something can do its work, or where it fills but little of a limit."""
+    if line.read.optional or line.breaks or line.amount is None or line.profile is None:
+        return choices
+    rest = [choice.price for choice in choices if choice.kind not in {None, "out"}]
+    small = share_filled(LineLoad(line.food, line.amount, line.profile), dish.serves, dish.eaters.limits) <= HALF
+    swapped = any(choice.kind == "swap" for choice in choices)
+    if not rest or not (small or swapped):
+        return choices
+    least = min(rest) + round(prices.POINT * prices.OUT_THOUGH_NEEDED)
+    return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
 
 
 def _in_pieces(line: Counted, less: Iterator[Choice]) -> Iterator[Choice]:
@@ -140,7 +153,11 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     found = [*_alternatives(line, line.amount.grams, dish.eaters, dish.tables), *_stand_ins(line, dish)]
     never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes  # couscous, chicken
     use = "cooked" if never_raw else dish.told.use_of(line.read)
+    if _is_spice(line.food) and line.food.id in dish.told.in_a_rub:
+        use = "raw"  # asafoetida is harsh but in hot fat, greens want softening (common practice)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
+    cooked = use == "cooked"
+    fit = [one for one in fit if all(suits_use(part.food, line.food, cooked, dish.told) for part in one.parts)]
     if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
     for candidate in fit:

@@ -15,6 +15,7 @@ from calmlarder.tables.rows import Food
 _FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
 _MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
 _VEGETABLES = frozenset({"mushroom", "pepper", "root", "squash", "brassica", "fruit-vegetable", "pod", "leaf", "stem"})
+_MOIST = frozenset({"fruit", "citrus"})
 # Portions of a stand-in a serving that anybody would take: ours, what a cook would do.
 _PORTIONS_OF_OIL = 2
 _PORTIONS_OF_SUGAR = 10  # a pudding takes more of it than a cup of tea
@@ -56,6 +57,15 @@ def belongs(part: Serving, food: Food, dish: Dish) -> bool:
     if part.food.kind in _MEATLESS:
         return food.kind in _MEATLESS or not dish.kinds & _FLESH
     return part.food.kind not in _FLESH or bool((dish.kinds | {food.kind}) & _FLESH)
+
+
+def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
+    """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw."""
+    if food.kind == "dried-fruit":
+        return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
+    if food.kind == "fruit" and not cooked and told.slaw:
+        return other.kind in _VEGETABLES
+    return food.kind != "fruit" or other.kind not in _VEGETABLES
 
 
 def is_strange(other: Food, food: Food) -> bool:

@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -56,6 +57,12 @@ def _under(item: Item, cap: Cap, food: str | None) -> Iterator[tuple[RowKey, Cap
         by_eye = not item.weighed and not use.settled
         misjudged = math.ceil(Fraction(likely * item.sure.eye_percent, 100)) if by_eye else 0
         yield (cap.key, food), cap, Under(item.food, likely, off, misjudged)
+
+
+def share_filled(line: LineLoad, serves: int, limits: Profile) -> Decimal:
+    """The largest share of a limit that a line likely fills in one of so many servings; 0 where it brings nothing."""
+    shares = [exact_grams(Fraction(under.likely, serves)) / cap.typical_g for _, cap, under in under_each(line, limits)]
+    return max(shares, default=Decimal(0))
 
 
 def passed(lines: Sequence[LineLoad], serves: int, limits: Profile) -> tuple[str, ...]:

@@ -38,6 +38,7 @@ BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last
 ANOTHER_PULSE = 0.4  # of that, where lentils stand for beans: not called so, and yet near
+OUT_THOUGH_NEEDED = 12  # points beside the least other change: a dish wants something in its place
 OPTIONAL_OUT = 0.25  # the recipe says itself that it may be left out
 
 # The least a dish bears of a thing, as a share of what is written.

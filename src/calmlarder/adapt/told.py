@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import foods_in, names_of, with_last_words
+from calmlarder.adapt.names import Names, foods_in, names_of, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing
@@ -27,6 +27,18 @@ _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
 _STUFFED = re.compile(r"\b(?:stuff|fill|hollow out|spoon(?: [a-z ]{1,30})? into) (?:the |each |all )?((?:\w+ ?){1,3})")
+# A mix that stands in the cupboard for weeks: nothing moist goes into it.
+_KEPT_DRY = re.compile(
+    r"\b(?:granola|muesli|trail mix)\b|\b(?:airtight|(?:jar|tin|cupboard)\b.{0,40}\b(?:weeks?|months?))\b",
+    re.IGNORECASE,
+)
+_WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter|dough|simmer\w*|boil\w*)\b", re.IGNORECASE)
+_SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
+_SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
+_RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
+_IN_FAT = re.compile(
+    r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|melt\w*|bloom\w*|hot (?:oil|fat|butter))\b", re.IGNORECASE
+)
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
 
@@ -38,6 +50,9 @@ class Told(NamedTuple):
     otherwise: Use
     to_serve: frozenset[str]
     stuffed: frozenset[str] = frozenset()  # what holds a filling stays in its pieces
+    kept_dry: bool = False
+    slaw: bool = False
+    in_a_rub: frozenset[str] = frozenset()  # goes on dry, and meets no hot fat first
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -80,7 +95,23 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         otherwise="cooked" if heated or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
         stuffed=frozenset(stuffed),
+        kept_dry=bool(_KEPT_DRY.search(f"{recipe.title} . {whole}")) and not _WET.search(whole),
+        slaw=bool(_SLAW.search(f"{recipe.title} . {whole}")) and not _SWEET.search(f"{recipe.title} . {whole}"),
+        in_a_rub=_in_a_rub(whole, names),
     )
+
+
+def _in_a_rub(steps: str, names: Names) -> frozenset[str]:
+    """Foods that a sentence rubs or dusts on, and none puts into hot fat."""
+    rubbed: set[str] = set()
+    fried: set[str] = set()
+    for sentence in _SENTENCES.split(steps):
+        named = {food for _, foods in foods_in(sentence, names) for food in foods}
+        if _IN_FAT.search(sentence):
+            fried |= named
+        elif _RUB.search(sentence):
+            rubbed |= named
+    return frozenset(rubbed - fried)
 
 
 def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:

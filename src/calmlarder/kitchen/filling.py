@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.household import PINCH, is_pinch
 from calmlarder.tables.rows import Food
 
 _STATE_WORDS = re.compile(
@@ -120,7 +121,7 @@ def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
             continue
         found[filling.key] = filling._replace(
             grams=other.grams + filling.grams,
-            household=None,
+            household=PINCH if is_pinch(filling.food) else None,
             how="weigh" if "weigh" in (filling.how, other.how) else filling.how,
             whole=other.whole and filling.whole,
         )
