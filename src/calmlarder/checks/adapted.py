@@ -1,6 +1,6 @@
 """Recompute an adapted recipe from the CSV rows, sharing no code with the model.
 
-Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
+Nothing of calmlarder is imported here but the other checks.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
@@ -8,6 +8,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.allergens import held_by
 from calmlarder.checks.loads import (
     Part,
     apart,
@@ -117,6 +118,6 @@ def _allowed(lines: Iterable[Mapping[str, Any]], request: Mapping[str, Any], foo
         food = foods[line["food"]]
         if DIETS.index(food["diet"]) > DIETS.index(request["diet"]):
             faults.append(f"{food['id']} is not {request['diet']}")
-        held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
+        held = held_by([food])
         faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
     return faults

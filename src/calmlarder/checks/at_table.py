@@ -8,6 +8,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any, NamedTuple
 
+from calmlarder.checks.allergens import held_by
 from calmlarder.checks.loads import (
     Figures,
     Limit,
@@ -129,8 +130,7 @@ def _eatable(plate: Plate, eater: Mapping[str, Any], read: Read) -> Iterator[str
 
 def _allergens(food: str, read: Read) -> set[str]:
     ids = [part["food"] for part in read.boxes[food]["mixture"]["parts"]] if food in read.boxes else [food]
-    held = {one for each in ids for one in read.foods[each]["allergens"].split(";")}
-    return held | ({"gluten"} if any(read.foods[each]["gluten"] != "no" for each in ids) else set())
+    return held_by(read.foods[each] for each in ids)
 
 
 def _protein(plate: Plate, eater: Mapping[str, Any], most: Fraction, read: Read) -> Iterator[str]:

@@ -1,7 +1,6 @@
 """Recompute a dinner from the CSV rows in exact arithmetic, sharing no code with the model.
 
-Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself: what
-this file finds must not depend on what it checks.
+Nothing of calmlarder is imported here but the other checks: what this file finds must not depend on what it checks.
 """
 
 import re
@@ -14,6 +13,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.allergens import held_by
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dose import dose_faults, exempted
@@ -128,7 +128,7 @@ def _eatable(plate: Sequence[Part], request: Mapping[str, Any], foods: Mapping[s
         food = foods[part.food]
         if DIETS.index(food["diet"]) > DIETS.index(request["diet"]):
             faults.append(f"{food['id']} is not {request['diet']}")
-        held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
+        held = held_by([food])
         faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
         if food["id"] in request["without"]:
             faults.append(f"{food['id']} was to be left out")

@@ -1,6 +1,6 @@
 """Recompute a plate from the CSV rows, sharing no code with what judged it.
 
-Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
+Nothing of calmlarder is imported here but the other checks.
 """
 
 from collections.abc import Mapping, Sequence
@@ -8,6 +8,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.allergens import held_by
 from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.loads import Figures, Part, apart, limit_faults, plate_of, shown_faults
 from calmlarder.checks.own_limits import limits_for
@@ -72,9 +73,7 @@ def _avoided(
     for one in answer["foods"]:
         parts = {part["food"] for part in boxes[one["food"]]["mixture"]["parts"]} if one["food"] in boxes else None
         rows_in = [foods[food] for food in within(parts or {one["food"]}, mixed) if food in foods]
-        held = {word for row in rows_in for word in row["allergens"].split(";")}
-        held |= {"gluten"} if any(row["gluten"] != "no" for row in rows_in) else set()
-        if met := held & set(request.get("avoid") or ()):
+        if met := held_by(rows_in) & set(request.get("avoid") or ()):
             found[one["food"]] = met
     return found
 

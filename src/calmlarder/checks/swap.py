@@ -1,6 +1,6 @@
 """Recompute what a substitute brings from the CSV rows, sharing no code with the ranking.
 
-Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
+Nothing of calmlarder is imported here but the other checks.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -8,6 +8,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from calmlarder.checks.allergens import held_by
 from calmlarder.checks.loads import (
     Figures,
     Limit,
@@ -56,7 +57,7 @@ def _allowed(one: Mapping[str, Any], request: Mapping[str, Any], foods: Mapping[
         food = foods[part["food"]]
         if DIETS.index(food["diet"]) > DIETS.index(request["diet"]):
             faults.append(f"{food['id']} is not {request['diet']}")
-        held = set(food["allergens"].split(";")) | ({"gluten"} if food["gluten"] != "no" else set())
+        held = held_by([food])
         faults += [f"{food['id']} holds {allergen}" for allergen in request["avoid"] if allergen in held]
     return faults
 

@@ -208,7 +208,7 @@ def _forget(options: given.Larder, household: Household) -> int:
 
 def _remove(options: given.Larder, household: Household) -> int:
     """Raises CannotGoOn for a lot that is not there, or for more of it than there is; then nothing ends."""
-    from calmlarder.commands.ending import ended_by
+    from calmlarder.commands.larder_remove import ended_by
 
     return _list(options, household, ended_by(options, household))
 

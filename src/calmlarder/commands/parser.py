@@ -7,7 +7,7 @@ from calmlarder.commands.options import (
     backup,
     browser,
     challenge,
-    dinner,
+    evening,
     foods,
     larder,
     ledger,
@@ -23,7 +23,7 @@ from calmlarder.commands.options.common import Parser
 
 _DESCRIPTION = "Decide tonight's dinner from what is left in the fridge, with every fermentable group under its limit."
 _FAMILIES = (
-    dinner, plan, larder, log, ledger, foods, recipes, share, backup, browser, tables, people, challenge, shell,
+    evening, plan, larder, log, ledger, foods, recipes, share, backup, browser, tables, people, challenge, shell,
 )  # fmt: skip
 
 

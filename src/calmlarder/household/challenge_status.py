@@ -1,7 +1,5 @@
 """Where somebody is on the road to limits of their own, and what comes next."""
 
-from collections.abc import Sequence
-from datetime import date, timedelta
 from typing import NamedTuple
 
 from calmlarder.household.challenges import Today, courses, scores, today
@@ -11,9 +9,8 @@ from calmlarder.household.warning_signs import asks_for_weight
 from calmlarder.reintroduction.clock import Clock, clock
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import Challenge, order
+from calmlarder.reintroduction.retest import to_retest
 from calmlarder.store.logs import first_entry
-
-_RETEST_DAYS = 91  # three months after a group that was not tolerated: Tuck & Barrett 2017 (recalled)
 
 
 class Status(NamedTuple):
@@ -36,7 +33,8 @@ def status(household: Household, who: str) -> Status:
     concluded = [one for one in done if one.concluded is not None]
     tried = {one.challenge for one in concluded}
     left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried)
-    retest, due = _to_retest(household.today, concluded, person), asks_for_weight(person, household.today)
+    retest = to_retest(household.today, concluded, {own.source for own in person.own_limits})
+    due = asks_for_weight(person, household.today)
     return Status(person, now, tick, done, left, retest, due)
 
 
@@ -46,14 +44,3 @@ def clock_of(household: Household, person: Person) -> Clock | None:
         return None
     since = person.since or first_entry(household.store, person.name)
     return None if since is None else clock(since, household.today, scores(household, person.name))
-
-
-def _to_retest(day: date, concluded: Sequence[Course], person: Person) -> tuple[Challenge, ...]:
-    """Groups of which nothing above elimination was tolerated, three months after the last try."""
-    last = {one.challenge: one for one in concluded}
-    found = {own.source for own in person.own_limits}
-    return tuple(
-        challenge
-        for challenge, one in last.items()
-        if challenge not in found and one.concluded and day - one.concluded >= timedelta(days=_RETEST_DAYS)
-    )

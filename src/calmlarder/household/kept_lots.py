@@ -9,6 +9,7 @@ from pydantic import ValidationError
 
 from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.order import goes_first
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, Urgency, urgency_of
 from calmlarder.matching.dated import Dated
@@ -106,7 +107,7 @@ def lots_on_day(store: Store, today: date, tables: Tables) -> list[KeptLot]:
             found.append(one)
         elif one.about == "kept":
             unread.note("lots", one.id, f"{one.question}: {one.remedy}")
-    return sorted(found, key=_goes_first)
+    return sorted(found, key=lambda one: goes_first(one.lot, one.id))
 
 
 def to_answer(store: Store, today: date, tables: Tables) -> list[ToAnswer]:
@@ -143,8 +144,3 @@ def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:
     except ValidationError:
         return dict(content)
     return {name: value for name, value in kept(lot).items() if name != "food"}
-
-
-def _goes_first(kept_lot: KeptLot) -> tuple[bool, int, int]:
-    left = kept_lot.lot.days_left
-    return (left is None, left if left is not None else 0, kept_lot.id)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.cap_words import CAP_WORDS
-from calmlarder.larder.groups import days_in_words
+from calmlarder.larder.order import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
 from calmlarder.render.style import Style, blocks
 from calmlarder.render.text import CAUTION

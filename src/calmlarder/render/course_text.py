@@ -6,6 +6,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.course import Tried
 from calmlarder.reintroduction.ladders import group_of
+from calmlarder.reintroduction.retest import RETEST_MONTHS
 from calmlarder.render.challenge_day import why_today
 from calmlarder.render.challenge_names import CARE, limit_line, name_of, stopped_words
 from calmlarder.render.clock_text import clock_object, clock_text
@@ -112,7 +113,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     if status.left:
         lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
     if status.retest:
-        lines.append(f"Three months have gone by; worth another try: {', '.join(map(name_of, status.retest))}.")
+        lines.append(f"Worth another try after {RETEST_MONTHS} months: {', '.join(map(name_of, status.retest))}.")
     # On a screen a line between what is said; what belongs to the line before it is indented.
     apart = "\n\n" if on_screen else "\n"
     text = lines[0]

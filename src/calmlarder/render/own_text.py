@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.larder.groups import days_in_words
+from calmlarder.larder.order import days_in_words
 from calmlarder.render.style import Style
 
 if TYPE_CHECKING:

@@ -9,7 +9,7 @@ from textual.containers import Container, Vertical, VerticalScroll
 from textual.widgets import Static
 
 from calmlarder.intake.cap_words import CAP_WORDS
-from calmlarder.larder.groups import days_in_words
+from calmlarder.larder.order import days_in_words
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.portions_text import dose_words
 from calmlarder.tui.widgets.amounts import Amount, AmountList

@@ -29,7 +29,6 @@ _EMPTY = (
     "So is how the gut feels: feel 3 a bit tight\n"
     "What a plate brings and whether it fits: plate 170 g tofu, 75 g broccoli"
 )
-_WHAT_CAME_IN = "what came in? 140g green beans, use by friday"
 _LOOK_AGAIN_S = 1.0
 _TYPING_RESTS_S = 0.3
 

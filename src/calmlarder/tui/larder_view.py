@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from calmlarder.household.household import Household
-from calmlarder.larder.groups import GROUPS, days_words, group_of
+from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 

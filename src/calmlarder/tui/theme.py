@@ -9,6 +9,8 @@ from textual.theme import Theme
 
 # Strong text is the foreground in bold; faint text and the pale part of a bar are variables of the style sheet.
 _DARK_GROUND, _LIGHT_GROUND = "#15191c", "#f7f5f0"
+_DARK_ACCENT, _LIGHT_ACCENT = "#9dbce0", "#2c5485"
+_DARK_WORDS, _LIGHT_WORDS = "#dde3e4", "#23292c"
 
 DARK = Theme(
     name="calm-dark",
@@ -16,14 +18,14 @@ DARK = Theme(
     background=_DARK_GROUND,
     surface=_DARK_GROUND,
     panel="#20272b",
-    foreground="#dde3e4",
-    primary="#9dbce0",
-    secondary="#9dbce0",
-    accent="#9dbce0",
-    warning="#dde3e4",
-    error="#dde3e4",
-    success="#dde3e4",
-    variables={"faint": "#929da2", "bar-pale": "#46566b", "footer-key-foreground": "#9dbce0"},
+    foreground=_DARK_WORDS,
+    primary=_DARK_ACCENT,
+    secondary=_DARK_ACCENT,
+    accent=_DARK_ACCENT,
+    warning=_DARK_WORDS,
+    error=_DARK_WORDS,
+    success=_DARK_WORDS,
+    variables={"faint": "#929da2", "bar-pale": "#46566b", "footer-key-foreground": _DARK_ACCENT},
 )
 LIGHT = Theme(
     name="calm-light",
@@ -31,13 +33,13 @@ LIGHT = Theme(
     background=_LIGHT_GROUND,
     surface=_LIGHT_GROUND,
     panel="#e9e6dd",
-    foreground="#23292c",
-    primary="#2c5485",
-    secondary="#2c5485",
-    accent="#2c5485",
-    warning="#23292c",
-    error="#23292c",
-    success="#23292c",
-    variables={"faint": "#5a6265", "bar-pale": "#a9bbd2", "footer-key-foreground": "#2c5485"},
+    foreground=_LIGHT_WORDS,
+    primary=_LIGHT_ACCENT,
+    secondary=_LIGHT_ACCENT,
+    accent=_LIGHT_ACCENT,
+    warning=_LIGHT_WORDS,
+    error=_LIGHT_WORDS,
+    success=_LIGHT_WORDS,
+    variables={"faint": "#5a6265", "bar-pale": "#a9bbd2", "footer-key-foreground": _LIGHT_ACCENT},
 )
 THEMES = MappingProxyType({theme.name: theme for theme in (DARK, LIGHT)})

@@ -21,6 +21,11 @@ def group_of(lot: Lot) -> Group:
     return "today" if lot.days_left == 0 else "in the next days"
 
 
+def goes_first(lot: Lot, number: int) -> tuple[bool, int, int]:
+    """What to sort by, so that what goes first stands before what keeps; lots alike by their number in the store."""
+    return (lot.days_left is None, lot.days_left or 0, number)
+
+
 def days_words(lot: Lot) -> str:
     """Days left of a lot in words; nothing where nothing presses."""
     if lot.to_bin or lot.is_unsafe:

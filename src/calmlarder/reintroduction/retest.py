@@ -1,0 +1,24 @@
+"""When a group that was not tolerated is worth another try."""
+
+from collections.abc import Collection, Sequence
+from datetime import date, timedelta
+
+from calmlarder.reintroduction.events import Course
+from calmlarder.reintroduction.ladders import Challenge
+
+RETEST_MONTHS = 3  # tolerance changes with time, so that a failed group is tried again: Tuck & Barrett 2017 (recalled)
+_MONTH_DAYS = 365 / 12
+
+
+def to_retest(day: date, concluded: Sequence[Course], found: Collection[str]) -> tuple[Challenge, ...]:
+    """Groups without a limit of somebody's own, `RETEST_MONTHS` after the last course that was brought to an end.
+
+    `found` are the groups of which somebody has a limit from a challenge.
+    """
+    last = {one.challenge: one for one in concluded}
+    wait = timedelta(days=int(RETEST_MONTHS * _MONTH_DAYS))
+    return tuple(
+        challenge
+        for challenge, one in last.items()
+        if challenge not in found and one.concluded and day - one.concluded >= wait
+    )
