@@ -35,6 +35,14 @@ _FRESH_KINDS = frozenset({
     "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
+# Fruit that is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
+_SOFT_FRUIT = frozenset({"fruit"})
+_SOFT_FOODS = frozenset({"avocado"})
+_CUT = frozenset({"wedge", "slice", "chunk", "piece"})
+# Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
+_SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
+_SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
+_COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
@@ -235,6 +243,8 @@ class LarderReader:
 
     def _noted(self, food: Food, place: Place, line: LineRead, part: Part) -> tuple[Dated, ...]:
         """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
+        if place == "fridge" and _is_cut(food, part.amount) and not part.to_bin:
+            return (Dated("opened", self._today, True),)
         state = "cooked" if food.state in COOKED_STATES else "whole"
         row = self._tables.keeping_of(food, place, state)
         fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
@@ -242,7 +252,7 @@ class LarderReader:
         return (Dated("noted", self._today),) if fresh else ()
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
-        place = line.place or _usual_place(food, line)
+        place = line.place or ("cupboard" if _is_sealed(line, food, part.amount) else _usual_place(food, line))
         condition = ", ".join(part.conditions) or None
         dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line, part)
         urgency = urgency_of(dates, condition, Kept(food, place, self._today, self._tables))
@@ -283,6 +293,25 @@ def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tu
 def _is_opened(line: LineRead, amount: Amount) -> bool:
     part = amount.grams is None and amount.number.typical < 1
     return part or any(dated.kind == "opened" for dated in line.dates)
+
+
+def _is_cut(food: Food, amount: Amount) -> bool:
+    """Whether some of a soft fruit is gone, so that it is cut: `half an avocado`, and not half a punnet."""
+    if food.state != "raw" or not (food.kind in _SOFT_FRUIT or food.id in _SOFT_FOODS):
+        return False
+    part = amount.measure is None and amount.grams is None and amount.number.typical < 1
+    return part or amount.measure in _CUT
+
+
+def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:
+    """Whether it came cooked in what keeps it on the shelf (`rice pouch`), or in a tin, and is not opened."""
+    sealed = food.kind in _SEALED_KINDS and food.state in {*COOKED_STATES, "raw"}
+    return (
+        sealed
+        and bool(_SEALED.search(line.text))
+        and not _COOKED_AT_HOME.search(line.text)
+        and not _is_opened(line, amount)
+    )
 
 
 def _usual_place(food: Food, line: LineRead) -> Place:

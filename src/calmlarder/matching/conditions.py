@@ -21,6 +21,9 @@ USE_SOON = (
     "bruised", "sad looking", "sad", "drooping", "droopy", "rubbery", "sprouting", "yellowing", "browning", "squishy",
     "squashy", "mushy", "shrivelled", "shriveled", "withered", "overripe", "spotty", "blemished", "stale", "battered",
     "freezer burnt", "freezer burned", "freezer burn", "freezerburnt", "split", "cracked", "saggy", "knackered",
+    "looking rough", "looks rough", "rough looking", "a bit rough", "bit rough", "gone rough", "worse for wear",
+    "looking sad", "looks sad", "looking tired", "looking dodgy", "hanging on", "hanging in there", "clinging on",
+    "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled",
 )  # fmt: skip
 # What nobody should eat any more.
 BIN = (
@@ -32,7 +35,7 @@ BIN = (
     "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
-    "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry",
+    "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
@@ -54,6 +57,13 @@ _AT_THE_EDGE = LatePattern(
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
 _RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
+# `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
+_GOING = LatePattern(
+    r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"
+    r"(?: (?:a bit|fast|quick|quickly|now|on me))?(?=\s*(?:$|[,;.!)\]]))"
+)
+# A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
+_WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?)\b)")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"
@@ -99,6 +109,9 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     text = _NOT_MOULDY.sub(" ", text)
     while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    for shape, words in ((_GOING, "going"), (_WET, "wet")):
+        while hit := shape.search(text):
+            text = _marked(text, hit, Phrase(words, False), phrases)
     while hit := _GONE_BAD.search(text):
         text = _marked(text, hit, Phrase("gone bad", True), phrases)
     for shape, word, is_bin in _PHRASES:

@@ -79,13 +79,14 @@ def _jarred(reading: Reading, food: Food, words: Words) -> bool:
 def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     """Words that say what a thing is, or that stand in another food's name."""
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
+    own = frozenset(words_of(food.name))
     for token, after in zip_longest(words.tokens, words.tokens[1:]):
         if token.typed == "brown" and food.kind == "cheese" and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
         if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
         for word in token.words or (token.typed,):
-            if word in reading.takes or word in FITS or word in words.soft or word.endswith(PERCENT):
+            if word in reading.takes or word in own or word in FITS or word in words.soft or word.endswith(PERCENT):
                 continue
             if word == "gluten" and "free" in words.known and food.gluten == "no":
                 continue  # free of it anyway: `GF tamari`

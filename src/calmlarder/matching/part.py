@@ -171,7 +171,8 @@ def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
     """The words of a name without its measure: in `celery stalks` the stalks tell how much there is."""
     takes = named.takes
     for food in named.foods[:1]:
-        for word in sorted(takes & SOFT):
+        is_bird = lexicon.tables.food_by_id[food].kind == "poultry"
+        for word in sorted(takes & SOFT - ({"quarter"} if is_bird else frozenset())):  # a cut, and no fourth part
             fewer = takes - {word}
             if any(core <= fewer for core in lexicon.cores(food)):
                 takes = fewer

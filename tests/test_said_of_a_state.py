@@ -1,0 +1,78 @@
+"""What cooks say of a thing that goes, and what keeps it: varieties of rice, pouches, cuts on the bone, cut fruit.
+
+The lines are ours; what a cook would say of each is common practice, no source.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+from calmlarder.tables.book import Tables
+
+TODAY = date(2026, 3, 11)
+
+
+def lot_of(tables: Tables, line: str) -> Lot:
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    assert len(reading.lots) == 1, line
+    return reading.lots[0]
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("sona masuri rice 2kg", "rice-white-dry"),
+        ("jeerakasala rice 1 kg", "rice-white-dry"),
+        ("matta rice 1kg", "rice-brown-dry"),
+        ("red rice 2kg", "rice-brown-dry"),
+        ("leftover sona masuri rice", "rice-white-cooked"),
+        ("green chiles can", "chilli-poblano"),
+        ("red poha 500g", "rice-flaked"),
+        ("chicken laps 4", "chicken-drumsticks"),
+        ("chicken maryland x2", "chicken-drumsticks"),
+        ("chicken pieces 1kg", "chicken-drumsticks"),
+        ("chicken curry cut 500g", "chicken-drumsticks"),
+    ],
+)
+def test_a_staple_is_the_one_that_is_named(tables: Tables, line: str, food: str) -> None:
+    """Raw rice is no cooked rice, red rice no wild rice, what is on the bone no breast."""
+    assert lot_of(tables, line).food == food
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "courgette going", "peppers (going)", "tomatoes going fast", "spinach looking rough", "salad bag wet",
+        "cucumber ropey", "spinach hanging on", "milk on the turn", "yoghurt past it", "carrots a bit sad",
+    ],
+)  # fmt: skip
+def test_what_goes_is_for_tonight(tables: Tables, line: str) -> None:
+    lot = lot_of(tables, line)
+    assert lot.days_left == 1
+    assert not lot.to_bin
+
+
+@pytest.mark.parametrize("line", ["lettuce manky", "cheese hairy"])
+def test_what_has_gone_is_not_for_eating(tables: Tables, line: str) -> None:
+    assert lot_of(tables, line).to_bin
+
+
+@pytest.mark.parametrize("line", ["wet garlic", "lettuce in a wet towel", "bananas not going", "potatoes 2kg"])
+def test_what_only_looks_like_such_a_word(tables: Tables, line: str) -> None:
+    assert lot_of(tables, line).condition is None
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("half an avocado", 2), ("half melon", 2), ("1/2 peach", 2), ("wedge of watermelon", 2),
+        ("2 avocados", 8), ("half a punnet of strawberries", 6), ("quinoa pouch 250g", None),
+        ("cooked quinoa 250g", 2), ("half a pouch of cooked rice", 1),
+    ],
+)  # fmt: skip
+def test_what_is_cut_goes_fast_and_what_is_sealed_keeps(tables: Tables, line: str, days: int | None) -> None:
+    """Days of ingredient_tables/keeping.csv: cut fruit and avocado two, whole ones more; a sealed pouch has no day."""
+    assert lot_of(tables, line).days_left == days
