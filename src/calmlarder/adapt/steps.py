@@ -39,6 +39,7 @@ _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
@@ -163,7 +164,7 @@ def _now(change: Change, before: str) -> str:
 def _bare(line: str) -> str:
     """A line without its amount and how it is cut."""
     halves = ", in halves" if ", in halves" in line else ""
-    return _MEASURED.sub("", line.partition(",")[0]) + halves
+    return _MEASURED.sub("", _TAIL.split(line)[0]) + halves
 
 
 def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
