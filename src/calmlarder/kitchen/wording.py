@@ -86,7 +86,7 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
     if _is_thin(filling):
-        return f"cover {thing} with boiling water for 4 minutes until soft, and drain"
+        return f"cover {thing} with boiling water for {minutes} until soft, and drain"
     if kind == "potato":
         return f"boil {thing} for about {minutes}, until a knife slides in, and drain"
     return f"boil {thing} for about {minutes}, and drain"
