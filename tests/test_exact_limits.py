@@ -1,7 +1,7 @@
 """A share that comes to its limit exactly is not over it, by however many people the dish is divided.
 
 Worked out by hand in fractions; the figures are made up so that they come out even. The rule, likely up to the limit
-and at most up to 1.6 times it, each to 5 mg, is that of the agreed design; what may be off by eye is 30 %.
+and at most up to 1.6 times it, each to 5 mg, is ours; what may be off by eye is 30 %.
 """
 
 from fractions import Fraction

@@ -183,3 +183,10 @@ def test_what_is_too_much_for_one_pan_is_told_for_two_in_steps_and_timeline(cook
         assert dinner is not None
         assert any(pans in step for step in dinner.steps)
         assert any(pans in moment.what for moment in dinner.timeline.moments)
+
+
+def test_what_rounds_a_dish_off_and_is_there_goes_in(cook: Cook) -> None:
+    mash = ["potatoes 1kg", "kale 300g", "eggs x6", "butter", "lemon", "lactose free sour cream 200g"]
+    assert {"lemon", "sour-cream-lactose-free"} <= foods(cook(mash, "colcannon"))
+    polenta = ["polenta 500g", "firm tofu 400g", "spinach 200g", "carrots x4", "tin of tomatoes", "oregano"]
+    assert "tomato-canned" in foods(cook(polenta, "polenta"))

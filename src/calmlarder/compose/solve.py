@@ -21,7 +21,7 @@ from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
-from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotPlain, Seasoned
+from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotPlain, Rounded, Seasoned
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.tolerated import Tolerated
 from calmlarder.compose.wishes.variety import TwoKinds
@@ -30,8 +30,8 @@ from calmlarder.tables.vocabulary import Family
 
 WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
-    Seasoned(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(), WithinDay(),
-    NotAgainSoon(), Tolerated(), Steady(),
+    Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
+    WithinDay(), NotAgainSoon(), Tolerated(), Steady(),
 )  # fmt: skip
 
 

@@ -44,6 +44,10 @@ _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment"
 # What nobody eats raw with a pinch of salt alone.
 _BARE_KINDS = frozenset({"leaf", "salad-leaf", "brassica", "root", "fruit-vegetable"})
 _ALONE_RAW = frozenset({"avocado"})
+# What salts a dish, and the dairy that finishes it.
+_SALTY_KINDS = frozenset({"soy-sauce", "paste"})
+_SALTY_FOODS = frozenset({"fish-sauce", "fish-sauce-vegan", "oyster-sauce"})
+_FINISHING_KINDS = frozenset({"cream", "yoghurt"})
 _GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
 _WITHOUT = re.compile(r"\bwithout\b.*$")
 # Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
@@ -77,6 +81,19 @@ def is_savoury(problem: PatternProblem, option: Option) -> bool:
     return seasons(problem, option) and (
         food.kind in _SAVOURY_KINDS or food.kind == "tomato" or food.id in _SAVOURY_FOODS
     )
+
+
+def rounds(problem: PatternProblem, option: Option) -> str:
+    """Whether a food rounds a dish off as `sour`, `salty` or `finish`; empty for none of these."""
+    slot, food = problem.pattern.slots[option.slot], option.offered.food
+    if says_garlic(food):
+        return ""
+    if food.kind in SOUR_KINDS or food.kind == "tomato":
+        return "sour"
+    if food.kind in _SALTY_KINDS or food.id in _SALTY_FOODS:
+        return "salty"
+    raw = slot.method == "raw" and slot.role in {"topping", "sauce", "aromatic"}
+    return "finish" if raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS) else ""
 
 
 def dresses(option: Option) -> bool:

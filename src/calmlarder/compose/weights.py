@@ -21,6 +21,9 @@ SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
+# For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something salty, a
+# finishing thing. Above a tin to open and a weighing.
+ROUND = MappingProxyType({"sour": 12, "salty": 12, "finish": 8})
 PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings

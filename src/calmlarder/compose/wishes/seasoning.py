@@ -6,12 +6,13 @@ from calmlarder.compose.taste import (
     dresses,
     is_plain,
     is_savoury,
+    rounds,
     says_garlic,
     seasons,
     wants_dressing,
 )
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, PLAIN, POINT, SEASONINGS_MISSING
+from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, PLAIN, POINT, ROUND, SEASONINGS_MISSING
 
 
 def _is_seasoned(problem: PatternProblem) -> bool:
@@ -38,6 +39,30 @@ class Seasoned:
             return 0
         there = len({option.key for option in problem.options if seasons(problem, option)})
         return -POINT * sum(sorted(SEASONINGS_MISSING)[: max(0, len(SEASONINGS_MISSING) - there)])
+
+
+class Rounded:
+    """Something sour, something salty and a finishing thing, each where the larder has it and the dish a place."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each that stays out."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        there: dict[str, list[int]] = {}
+        for number, option in enumerate(problem.options):
+            there.setdefault(rounds(problem, option), []).append(number)
+        terms: list[Term] = []
+        for how, price in ROUND.items():
+            if how in there:
+                missing = draft.model.new_bool_var("")
+                draft.model.add(missing + sum(draft.used[number] for number in there[how]) >= draft.active)
+                terms.append((-price * POINT, missing))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """All in costs nothing."""
+        return 0
 
 
 class Dressed:
