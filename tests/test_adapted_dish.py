@@ -207,3 +207,20 @@ def test_nothing_begins_earlier_that_simmers_long_enough(adapt: Adapt) -> None:
     assert "begin earlier" in short["recipe"]
     assert long["changes"]
     assert "begin earlier" not in long["recipe"]
+
+
+def test_wheat_near_its_own_limit_is_swapped(adapt: Adapt) -> None:
+    # Varney et al. 2017 (doi:10.1111/jgh.13698): 0.30 g of oligosaccharides in a core food at one sitting.
+    found = adapt(
+        "Noodle bowl", "150 g dried wheat noodles", "1 onion, cut into thin wedges", "400 g firm tofu", "2 tbsp oil",
+        steps="1. Fry the onion and tofu.\n2. Boil the noodles and toss.",
+    )  # fmt: skip
+    written = [line for change in found["changes"] for line in change["written"]]
+    assert any(line.endswith("dry rice noodles") for line in written)
+    assert any(line.endswith("leek greens, sliced fine") for line in written)
+
+
+def test_wheat_near_its_own_limit_that_stays_is_to_be_weighed(adapt: Adapt) -> None:
+    found = adapt("Noodles", "150 g dried wheat noodles", "2 tbsp oil", steps="1. Boil the noodles. Toss in the oil.")
+    assert found["changes"] == []
+    assert any("Weigh: dry wheat noodles, no more than 150 g in all (8" in one for one in found["remarks"])

@@ -40,7 +40,8 @@ def share_of(one: LineLoad, serves: int, limits: Profile, passed: tuple[str, ...
         for _, cap, under in under_each(one, limits)
         if under.likely
     ]
-    under_passed = [share for share in shares if share.cap.key in passed]
+    groups = {cap.group for cap in (*limits.sitting_caps, *limits.food_caps) if cap.key in passed}
+    under_passed = [share for share in shares if share.cap.group in groups]
     return max(under_passed or shares, key=lambda share: share.grams / share.cap.typical_g, default=None)
 
 

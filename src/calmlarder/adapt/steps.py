@@ -43,6 +43,7 @@ _OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
 _HEADING = re.compile(
     r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
 )
+_TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
@@ -176,7 +177,7 @@ def _now(change: Change, before: str) -> str:
 def _bare(line: str) -> str:
     """A line without its amount and how it is cut."""
     halves = ", in halves" if ", in halves" in line else ""
-    return _MEASURED.sub("", line.partition(",")[0]) + halves
+    return _MEASURED.sub("", _TAIL.split(line)[0]) + halves
 
 
 def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
