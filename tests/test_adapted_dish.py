@@ -183,3 +183,44 @@ def test_buns_given_as_a_number_are_counted(adapt: Adapt) -> None:
     found = adapt("Burgers", "8 brioche buns", "500 g beef mince", steps="1. Grill. Serve in the buns.")
     assert found["unread"] == []
     assert [one["food"] for change in found["changes"] for one in change["to"]] == ["bread-roll-gluten-free"]
+
+
+# That quinoa must boil and green tops burn before they are golden: common practice, no source beyond it.
+def test_a_step_of_another_method_is_overruled(adapt: Adapt) -> None:
+    found = adapt(
+        "Couscous with stew", "250 g couscous", "100 g pearl barley", "1 onion, sliced", "400 g chicken thighs",
+        steps="1. Pour 300 ml boiling water over the couscous and leave for 5 minutes.\n"
+        "2. Fry the onion until golden.\n3. Add the chicken and the barley and simmer for 45 minutes.",
+    )  # fmt: skip
+    recipe = found["recipe"]
+    assert "1. [Instead of soaking: boil dry quinoa for about 15 minutes in plenty of water, and drain.] Pour" in recipe
+    assert "[leek greens: only until soft: it does not turn golden] until golden" in recipe
+    assert "barley [risotto rice: add only for the last 20 minutes]" in recipe
+
+
+def test_nothing_begins_earlier_that_simmers_long_enough(adapt: Adapt) -> None:
+    lines = ("600 g cauliflower", "600 g courgettes")
+    short, long = (
+        adapt("Stew", *lines, steps=f"1. Add the cauliflower and courgettes and simmer for {minutes} minutes.")
+        for minutes in (8, 45)
+    )
+    assert "begin earlier" in short["recipe"]
+    assert long["changes"]
+    assert "begin earlier" not in long["recipe"]
+
+
+def test_wheat_near_its_own_limit_is_swapped(adapt: Adapt) -> None:
+    # Varney et al. 2017 (doi:10.1111/jgh.13698): 0.30 g of oligosaccharides in a core food at one sitting.
+    found = adapt(
+        "Noodle bowl", "150 g dried wheat noodles", "1 onion, cut into thin wedges", "400 g firm tofu", "2 tbsp oil",
+        steps="1. Fry the onion and tofu.\n2. Boil the noodles and toss.",
+    )  # fmt: skip
+    written = [line for change in found["changes"] for line in change["written"]]
+    assert any(line.endswith("dry rice noodles") for line in written)
+    assert any(line.endswith("leek greens, sliced fine") for line in written)
+
+
+def test_wheat_near_its_own_limit_that_stays_is_to_be_weighed(adapt: Adapt) -> None:
+    found = adapt("Noodles", "150 g dried wheat noodles", "2 tbsp oil", steps="1. Boil the noodles. Toss in the oil.")
+    assert found["changes"] == []
+    assert any("Weigh: dry wheat noodles, no more than 150 g in all (8" in one for one in found["remarks"])

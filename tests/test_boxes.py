@@ -212,6 +212,39 @@ def test_the_check_finds_a_box_that_was_tampered_with(
     assert any("does not belong" in fault for fault in faults(with_box(lot, heated=True)))
 
 
+def test_a_box_that_says_it_keeps_longer_than_it_does_is_refused(
+    lots_of: Any, wanting: Any, patterns: Any, tables: Tables
+) -> None:
+    """FSA: cooked rice within a day; the box says seven, and is three days old."""
+    dinner, pattern = cooked_for_two(lots_of, wanting, patterns, tables)
+    boxed = box_up(dinner, {}, 1, TODAY - timedelta(days=3), pattern, tables).lot
+    assert boxed is not None
+    assert boxed.box is not None
+    lot = with_box(boxed, keeps_days=7)
+    assert lot.box is not None
+    lot = lot.model_copy(update={"food": lot.box.food_id, "days_left": 4, "safety_days_left": 4})
+    wanted = wanting()
+    # The program trusts days left as they stand in the lot; the check does not.
+    late = dinner_object(compose([lot], wanted, patterns, with_boxes(tables, [lot.box])).dinners[0])
+    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
+
+    def faults(keeps_days: int, made: date) -> tuple[str, ...]:
+        plain = lot.model_dump(mode="json")
+        plain["box"]["keeps_days"], plain["dates"][0]["on"] = keeps_days, made.isoformat()
+        return verify(late, request, [plain], [shipped("ingredient_tables")], shipped("recipes"))
+
+    unsafe = f"`{lot.line}` is not safe to eat"
+    assert unsafe in faults(7, TODAY - timedelta(days=3))
+    assert unsafe not in faults(7, TODAY - timedelta(days=RICE_DAYS))
+    assert unsafe in faults(0, TODAY - timedelta(days=RICE_DAYS))  # of rice that was a day old already
+    # Where the larder's own lots are read anew, the days follow from the parts as well.
+    row = with_boxes(tables, [lot.box]).keeping_of(
+        with_boxes(tables, [lot.box]).food_by_id[lot.food], "fridge", "cooked"
+    )
+    assert row is not None
+    assert row.days == RICE_DAYS
+
+
 def with_box(lot: Lot, **update: Any) -> Lot:
     assert lot.box is not None
     return lot.model_copy(update={"box": Box.model_validate(lot.box.model_copy(update=update).model_dump())})

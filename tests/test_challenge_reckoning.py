@@ -1,7 +1,7 @@
 """What challenge days say of one's own limit.
 
 Shares of people who react: Van den Houte et al. 2024, Gastroenterology 167:333 (abstract read). The worked numbers
-are those of the agreed specification; the arithmetic is repeated on a grid in NumPy, which shares no code with it.
+are ours; the arithmetic is repeated on a grid in NumPy, which shares no code with it.
 """
 
 import json

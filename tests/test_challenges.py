@@ -1,6 +1,6 @@
 """Challenges day by day, limits of one's own, the clock of elimination.
 
-Doses, days, stops: the agreed specification, after Tuck & Barrett 2017 and Van den Houte et al. 2024 (abstract read).
+Doses, days, stops: ours, after Tuck & Barrett 2017 and Van den Houte et al. 2024 (abstract read).
 Limits are made again by `checks/own_limits.py`, which shares no code with `intake/own_profile.py`.
 """
 

@@ -1,6 +1,6 @@
 """The dose of a challenge in tonight's dinner: weighed, exactly, and everything else in elimination.
 
-Doses: the agreed specification. What the dish brings besides is counted again by `random_larders`, from the cells.
+Doses: ours, no source. What the dish brings besides is counted again by `random_larders`, from the cells.
 """
 
 import json

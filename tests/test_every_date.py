@@ -74,9 +74,9 @@ def test_the_check_reads_the_dates_themselves(line: str, tables: Tables) -> None
     lot = read(tables, line)
     folders = [shipped("ingredient_tables")]
     keeping = rows(folders, "keeping.csv", ("food", "place", "state"))
-    food = rows(folders, "foods.csv", ("id",))[(lot.food,)]
+    foods = {lot.food: rows(folders, "foods.csv", ("id",))[(lot.food,)]}
     told = {**lot.model_dump(mode="json"), "days_left": 99, "safety_days_left": 99}
-    last = last_safe_day(told, food, keeping, TODAY)
+    last = last_safe_day(told, foods, keeping, TODAY)
     assert (last is not None and last < TODAY) == (line in PAST)
     assert (None if last is None else (last - TODAY).days) == lot.safety_days_left
 

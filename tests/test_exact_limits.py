@@ -1,7 +1,7 @@
 """A share that comes to its limit exactly is not over it, by however many people the dish is divided.
 
 Worked out by hand in fractions; the figures are made up so that they come out even. The rule, likely up to the limit
-and at most up to 1.6 times it, each to 5 mg, is that of the agreed design; what may be off by eye is 30 %.
+and at most up to 1.6 times it, each to 5 mg, is ours; what may be off by eye is 30 %.
 """
 
 from fractions import Fraction
@@ -16,6 +16,7 @@ from calmlarder.checks.loads import (
     limits_of,
     plate_of,
     protein_faults,
+    sum_of,
     sure_of,
     whole_grams,
 )
@@ -92,8 +93,12 @@ def test_nine_tenths_of_its_own_limit_is_near_and_less_is_not(people: int, grams
     assert [one.typical for one in limits] == [Fraction("0.2")]
 
     def found(gos: str, named: list[dict[str, str]]) -> list[str]:
+        figures, sure = read(gos), sure_of(REQUEST["tolerance"])
         return _near_faults(
-            named, plate_of({"uses": uses}, {}), limits, people, sure_of(REQUEST["tolerance"]), read(gos)
+            named,
+            plate_of({"uses": uses}, {}),
+            limits,
+            lambda part, limit: sum_of(part, limit, figures, people, sure).likely,
         )
 
     assert found("0.18", []) == [f"food-0 is near its own limit of {limits[0].key} and not named"]

@@ -1,6 +1,6 @@
 """Who is held back, what is never eaten for a challenge, and what each answer reminds of.
 
-The agreed specification, after Tuck & Barrett 2017 and the AGA clinical practice update 2022 (recalled); SCOFF: Morgan,
+Ours, after Tuck & Barrett 2017 and the AGA clinical practice update 2022 (recalled); SCOFF: Morgan,
 Reid & Lacey 1999 (recalled). Figures of foods are read from the tables' own cells by `random_larders`.
 """
 

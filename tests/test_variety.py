@@ -1,6 +1,6 @@
 """What was had this week, and what was declined, is not proposed again soon; both fade by the days.
 
-No published figure tells how soon a dish may come again: the week and the fortnight are the agreed design's.
+No published figure tells how soon a dish may come again: the week and the fortnight are ours.
 """
 
 from datetime import date, datetime, timedelta

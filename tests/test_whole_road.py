@@ -1,6 +1,6 @@
 """The road from elimination to limits of one's own as somebody walks it, day by day, by commands.
 
-What each step must do: the agreed specification, after Tuck & Barrett 2017 and Whelan et al. 2018 (recalled).
+What each step must do: ours, after Tuck & Barrett 2017 and Whelan et al. 2018 (recalled).
 """
 
 from datetime import date, timedelta

@@ -9,7 +9,7 @@ from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.reasons import at_heat, how_to, share_of, why_line, why_serving
+from calmlarder.adapt.reasons import at_heat, how_to, not_browned, not_soaked, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
@@ -97,6 +97,8 @@ def _changes(
                     ),
                     how=how_to(line, choice),
                     heat=at_heat(line, choice),
+                    not_soaked=not_soaked(line, choice),
+                    not_browned=not_browned(line, choice),
                 )
             )
     if solved.serves != serves:

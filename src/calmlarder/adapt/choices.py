@@ -11,6 +11,7 @@ from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, m
 from calmlarder.adapt.lessened import HALF, IN_HALVES, halved, left_out, lessened
 from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
+from calmlarder.adapt.near import is_near, too_much
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
 from calmlarder.intake.eaters import allergens_met, suits_diet
@@ -30,6 +31,7 @@ _MIXED = frozenset({
     "sweetcorn", "fruit", "stem", "nut", "sweetener",
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
+_STAYS = frozenset({None, "less", "weigh"})
 _A_TRACE = Decimal("0.02")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
@@ -106,6 +108,10 @@ def _in_pieces(line: Counted, less: Iterator[Choice]) -> Iterator[Choice]:
 def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     """In elimination onion, garlic and what is made with them stay only where no stand-in is to be had."""
     swaps = [choice.price for choice in choices if choice.kind == "swap"]
+    plain = [c.price for c in choices if c.kind == "swap" and c.candidate and len(c.candidate.parts) == 1]
+    if plain and is_near(line, dish):
+        nearly = min(plain) + round(prices.POINT * prices.NEAR_LIMIT)
+        choices = [c._replace(price=max(c.price, nearly)) if c.kind in _STAYS else c for c in choices]
     if line.profile is None and swaps:
         known = min(swaps) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
@@ -201,7 +207,8 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
     other = prices.ANOTHER_KIND * all(
         line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
     )
-    dear = max(0.0, prices.TOUCHED + more + strange + other - at_home(candidate, dish))
+    much = sum(too_much(part, dish) for part in candidate.parts)
+    dear = max(0.0, prices.TOUCHED + more + strange + other + much - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
 

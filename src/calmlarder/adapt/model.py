@@ -61,7 +61,8 @@ class Change(_Kept):
 
     `unmeasured` are foods that take its place where the line says no amount; `how` says in parts divided by
     semicolons how what takes its place is treated, where that differs; `heat` says in a few words how long it is
-    cooked, where the time that the steps give is of another food.
+    cooked, where the time that the steps give is of another food; `not_soaked` overrules a step that only pours hot
+    water over, `not_browned` one that fries onion until golden.
     """
 
     place: int | None
@@ -73,6 +74,8 @@ class Change(_Kept):
     why: str
     how: str = ""
     heat: str = ""
+    not_soaked: str = ""
+    not_browned: str = ""
 
 
 class Unread(_Kept):

@@ -4,6 +4,7 @@ A point is about a hundredth of a main thing on the plate.
 """
 
 from collections.abc import Mapping
+from decimal import Decimal
 from types import MappingProxyType
 
 from calmlarder.tables.vocabulary import Role
@@ -38,6 +39,9 @@ BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last
 ANOTHER_PULSE = 0.4  # of that, where lentils stand for beans: not called so, and yet near
+# Wheat and milk foods beyond so much of a limit by themselves: points beside the price of a plain stand-in.
+NEAR_LIMIT, OF_ITS_LIMIT, OF_LACTOSE = 3, Decimal("0.8"), Decimal("0.9")
+BIG, TOO_BIG = 1.4, 12  # usual portions a serving of a vegetable that fills a limit; points beyond
 OUT_THOUGH_NEEDED = 12  # points beside the least other change: a dish wants something in its place
 OPTIONAL_OUT = 0.25  # the recipe says itself that it may be left out
 

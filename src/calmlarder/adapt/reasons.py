@@ -5,6 +5,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from typing import NamedTuple
 
+from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import LineLoad, under_each
 from calmlarder.adapt.written import is_unraised
@@ -15,6 +16,13 @@ from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.rows import Food
 
 _WHEN = re.compile(r"^(?:any|cooked|raw)(?:, |$)")  # of a swap in two parts each says it
+_BOILED = frozenset({"grain", "rice"})
+_A_MAIN_SHARE = 0.75  # of a usual portion; less of a grain is not what the dish is cooked for: ours
+_TOPS = {
+    "leek-green": "only until soft: it does not turn golden",
+    "spring-onion-green": "only a minute",
+    "chives": "only a minute, off the heat",
+}
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
@@ -32,7 +40,8 @@ def share_of(one: LineLoad, serves: int, limits: Profile, passed: tuple[str, ...
         for _, cap, under in under_each(one, limits)
         if under.likely
     ]
-    under_passed = [share for share in shares if share.cap.key in passed]
+    groups = {cap.group for cap in (*limits.sitting_caps, *limits.food_caps) if cap.key in passed}
+    under_passed = [share for share in shares if share.cap.group in groups]
     return max(under_passed or shares, key=lambda share: share.grams / share.cap.typical_g, default=None)
 
 
@@ -70,7 +79,9 @@ def how_to(line: Open, choice: Choice) -> str:
         how = _WHEN.sub("", how)
         told += [how] if colon and how else []
     told += [
-        f"cook {one.food.name} for about {one.food.minutes['boil']} minutes, in as much liquid as its packet says"
+        f"add {one.food.name} only for the last {one.food.minutes['boil']} minutes"
+        if _quicker(line, one.food)
+        else f"cook {one.food.name} for about {one.food.minutes['boil']} minutes, in as much liquid as its packet says"
         for one in choice.brings
         if _boils_otherwise(line.line.food, one.food)
     ]
@@ -99,9 +110,33 @@ def at_heat(line: Open, choice: Choice) -> str:
         name = f"{one.food.name} " if len(choice.brings) > 1 else ""
         if dry_pulse and one.food.state != "dry":
             told.append(f"{name}only for the last 10 minutes")
+        elif _boils_otherwise(food, one.food) and _quicker(line, one.food):
+            told.append(f"{name}add only for the last {one.food.minutes['boil']} minutes")
         elif "boil" in one.food.minutes and (dry_pulse or _boils_otherwise(food, one.food) or _slower(food, one.food)):
             told.append(f"{name}about {one.food.minutes['boil']} minutes")
     return "; ".join(told)
+
+
+def not_soaked(line: Open, choice: Choice) -> str:
+    """What is done with a grain that must boil, where the step only pours hot water over another."""
+    return "; ".join(
+        f"boil {one.food.name} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
+        for one in choice.brings
+        if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
+    )
+
+
+def not_browned(line: Open, choice: Choice) -> str:
+    """How green tops are fried in place of onion: they burn before they turn golden (common practice, no source)."""
+    told = {_TOPS.get(one.food.id, "") for one in choice.brings} - {""}
+    return "; ".join(sorted(told)) if line.line.food.kind == "allium" and choice.kind == "swap" else ""
+
+
+def _quicker(line: Open, other: Food) -> bool:
+    """Whether a grain beside the main things is done long before the one whose place it takes."""
+    food = line.line.food
+    beside = line.weight < prices.POINT * prices.WEIGHT["base"] * _A_MAIN_SHARE
+    return beside and food.minutes.get("boil", 0) >= other.minutes["boil"] + _MINUTES_LATER
 
 
 def _cooked_already(food: Food, choice: Choice) -> bool:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from calmlarder.adapt.model import Adapted
+from calmlarder.adapt.near import is_wheat_or_milk, near_share
 from calmlarder.adapt.told import Told
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import words_of
@@ -30,6 +31,21 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
         return ()
     named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())
     return (f"Read the label of: {named}.",)
+
+
+def weigh_these(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """One remark on wheat and milk foods that stay and fill nearly all of a limit by themselves; else nothing."""
+    changed = {change.place for change in adapted.changes}
+    near = []
+    for one in adapted.brought:
+        food = tables.food_by_id.get(reads[one.place].food or "")
+        amount = adapted.amounts.get(one.place)
+        if food is None or amount is None or one.place in changed or not is_wheat_or_milk(food) or not one.limit_g:
+            continue
+        share = one.grams / one.limit_g
+        if near_share(food) < share <= 1:
+            near.append(f"{food.name}, no more than {float(amount.grams):g} g in all ({share:.0%} of its limit)")
+    return (f"Weigh: {'; '.join(near)}.",) if near else ()
 
 
 _A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours

@@ -6,7 +6,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.written import own_words, written
+from calmlarder.adapt.written import own_words, tail_of, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.tables.book import Tables
@@ -104,7 +104,8 @@ def _once(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
                 if one.food not in grams:
                     continue  # it stands in an earlier line
                 if one.food in several:
-                    new = written(tables.food_by_id[one.food], several[one.food], tables)
+                    food, tail = tables.food_by_id[one.food], tail_of(line)
+                    new = written(food, several[one.food], tables, f"{food.name}{tail}")
                     pairs.append((new.amount, new.line))
                     del grams[one.food]
                 else:

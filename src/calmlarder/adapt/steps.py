@@ -28,6 +28,25 @@ _HOT = re.compile(
 _IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
 
 
+_SOAKS = re.compile(
+    r"\bsoak\w*|\b(?:pour|cover|over|add)\b[^.;]{0,60}\b(?:boiling|hot|just-boiled|boiled) (?:water|\w* ?stock)"
+    r"|\b(?:leave|stand|swell)\b[^.;]{0,40}\b(?:minutes?|mins?|absorbed|tender|soft)\b",
+    re.IGNORECASE,
+)
+_COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
+_BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
+_SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
+_A_MINUTE = "only a minute"
+_LATE = re.compile(r"about (\d+) minutes: begin earlier$")
+_TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
+_HEADING = re.compile(
+    r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
+)
+_TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
+_SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
+
+
 class Steps(NamedTuple):
     """The steps with what changed in brackets, and the notes behind them."""
 
@@ -43,12 +62,13 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if not changed:
         return Steps(tuple(steps), ())
     names = {**with_last_words({part.read.food for part in parts if part.read.food}, tables), **called_by_lines(parts)}
+    changed = {food: _on_time(change, steps, food, names) for food, change in changed.items()}
     named: dict[str, list[int]] = {}
     marked: list[str] = []
     timed: set[str] = set()
     spices = {food.id for food in tables.foods if food.kind == "spice"}
     left = MOST_SIGNS
-    for number, step in enumerate(steps, start=1):
+    for number, step in _numbered(steps):
         left -= len(step)
         if left < 0:
             break
@@ -69,6 +89,15 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
 
 
+def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
+    """Each step with the number that it bears, else its place; a heading is no step."""
+    place = 0
+    for step in steps:
+        own = _OWN_NUMBER.match(step)
+        place = int(own[1]) if own else place + (not _HEADING.fullmatch(step))
+        yield place, step
+
+
 def _marked(
     step: str, names: Names, changed: Mapping[str, Change], timed: set[str], spices: set[str]
 ) -> tuple[str, list[str]]:
@@ -77,7 +106,7 @@ def _marked(
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
     found: dict[str, None] = {}
-    text, done = "", 0
+    text, done, head = "", 0, ""
     hot = bool(_HOT.search(step))
     for _, end, told in spans_in(step, names):
         meant = told - spices if step[:end].endswith("s") else told
@@ -88,13 +117,51 @@ def _marked(
         # `spring onions`, of which the whites become greens too: what stays is what takes its place.
         stays = meant - {foods[0]} - {one.food for one in changed[foods[0]].to}
         now = "" if stays else _now(changed[foods[0]], step[done:end])
-        if now and hot and changed[foods[0]].heat and foods[0] not in timed:
+        change = changed[foods[0]]
+        soaked = bool(change.not_soaked and _SOAKS.search(step)) and not _COOKS.search(step)
+        if now and soaked and foods[0] not in timed:
             timed.add(foods[0])
-            now = f"{now}: {changed[foods[0]].heat}"
+            head = f"[Instead of soaking: {change.not_soaked}.] "
+        elif now and hot and change.heat and foods[0] not in timed:
+            timed.add(foods[0])
+            now = f"{now}: {change.heat}"
+        elif (
+            now and change.not_browned and change.not_browned not in text and _is_browned(step, end, change.not_browned)
+        ):
+            now = f"{now}: {change.not_browned}"
         if now:
             text += f"{step[done:end]} [{now}]"
             done = end
-    return text + step[done:], list(found)
+    return head + text + step[done:], list(found)
+
+
+def _is_browned(step: str, end: int, how: str) -> bool:
+    """Whether the sentence around a name fries it until golden, or longer than green tops bear."""
+    start = max((one.end() for one in _SENTENCE_ENDS.finditer(step, 0, end)), default=0)
+    stop = _SENTENCE_ENDS.search(step, end)
+    sentence = step[start : stop.start() if stop else len(step)]
+    return bool(_BROWNS.search(sentence) or (how.startswith(_A_MINUTE) and _SOFTENS.search(sentence)))
+
+
+def _on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:
+    """The change without its `begin earlier` where the steps heat it as long anyhow, from where it goes in."""
+    late = next((found for part in _parts(change.how) if (found := _LATE.search(part))), None)
+    if late is None:
+        return change
+    for number, step in enumerate(steps):
+        ends = [end for _, end, meant in spans_in(step, names) if food in meant]
+        if ends:
+            rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
+            heated = [_minutes(one) for one in _SENTENCE_ENDS.split(rest) if _HOT.search(one)]
+            if sum(heated) >= int(late[1]):
+                how = "; ".join(part for part in _parts(change.how) if not _LATE.search(part))
+                return change.model_copy(update={"how": how, "heat": ""})
+            break
+    return change
+
+
+def _minutes(text: str) -> int:
+    return sum(int(found[1]) * (60 if found[2].lower().startswith("h") else 1) for found in _TIME.finditer(text))
 
 
 def _now(change: Change, before: str) -> str:
@@ -110,7 +177,7 @@ def _now(change: Change, before: str) -> str:
 def _bare(line: str) -> str:
     """A line without its amount and how it is cut."""
     halves = ", in halves" if ", in halves" in line else ""
-    return _MEASURED.sub("", line.partition(",")[0]) + halves
+    return _MEASURED.sub("", _TAIL.split(line)[0]) + halves
 
 
 def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:

@@ -29,11 +29,17 @@ _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
     r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
-    r"(?:chopped|sliced|diced|grated|shredded))\b",
+    r"(?:chopped|sliced|diced|cubed|grated|shredded)"
+    r"|(?:cut )?in(?:to)? (?:(?:small|large|thin|thick|bite-sized) )?(?:cubes|chunks|pieces|strips|matchsticks))\b",
     re.IGNORECASE,
 )
+_SIZE = re.compile(r"\b\d+ cm ")
+_PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
+_LEAFY = frozenset({"allium", "leaf", "stem"})
+_LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
+    "pod", "fruit",
 })  # fmt: skip
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
@@ -116,14 +122,29 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
     if is_unraised(read, stand_in):
         return f"{stand_in.name}, with baking powder"
     called = _called(read, stand_in, tables) or stand_in.name
-    cut = _CUT.search(read.text) if stand_in.kind in _IS_CUT else None
-    return f"{called}, {_leaves_cut(cut[1].lower(), stand_in)}" if cut else called
+    if stand_in.kind not in _IS_CUT:
+        return called
+    cut = _CUT.search(read.text)
+    done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
+    if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
+        done = _usual_cut(stand_in)
+    return f"{called}, {done}" if done else called
 
 
-def _leaves_cut(cut: str, stand_in: Food) -> str:
-    """How it is cut; nobody grates leaves."""
-    leafy = stand_in.kind in {"allium", "leaf", "stem"}
-    return "very finely chopped" if leafy and cut.endswith("grated") else cut
+def _fit_cut(cut: str, stand_in: Food) -> str:
+    """How it is cut, peeled first where it has a skin; nobody grates or cubes leaves, pods stay long."""
+    if stand_in.kind in _LEAFY:
+        return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""
+    if stand_in.kind == "pod":
+        return ""
+    if stand_in.kind == "fruit":
+        return "finely chopped" if cut.endswith("grated") else cut
+    return f"peeled and {cut}" if _usual_cut(stand_in).startswith("peeled") else cut
+
+
+def _usual_cut(stand_in: Food) -> str:
+    """Its usual preparation without a size, which would read as an amount."""
+    return _SIZE.sub("", stand_in.prep.partition(";")[0]).strip()
 
 
 def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:

@@ -10,7 +10,7 @@ from typing import Any
 from calmlarder.checks.loads import Figures, typical_of
 from calmlarder.checks.tables import Row
 
-# The largest dose of each group, g: the agreed specification.
+# The largest dose of each group, g: ours, no source.
 _TOP = {"sorbitol": 2, "excess_fructose": 4, "lactose": 12, "gos": 2, "mannitol": 2, "fructans": 1}
 _TO_GRAMS = Fraction("0.005")
 _ROUNDED_UG = 10

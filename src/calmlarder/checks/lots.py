@@ -1,6 +1,8 @@
 """What a dinner takes of the larder: lots by their id, no more than is there, nothing unsafe, nothing of others.
 
-The days of a lot are read from its dates and from keeping.csv: what the larder says about them is not trusted.
+The days of a lot are read from its dates and from keeping.csv: what the larder says about them is not trusted. A box
+keeps no longer than leftovers at all and each of its parts, whatever it says; that it says less (of a dish that is best
+soon, of rice that was cooked the day before) cannot be made again from its parts and is believed.
 Nothing of calmlarder is imported here on purpose.
 """
 
@@ -15,6 +17,7 @@ Lot = Mapping[str, Any]
 COOKED = {"cooked", "boiled", "roasted"}
 _SINCE_YESTERDAY = 1  # a pack that is open since nobody knows when
 _BOX_FROZEN_DAYS = 90
+_LEFTOVER_DAYS = 2  # in the fridge: UK Food Standards Agency (recalled)
 
 
 def amount_faults(dinner: Mapping[str, Any], lots: Sequence[Lot]) -> list[str]:
@@ -54,7 +57,7 @@ def lot_faults(
         lot = by_id.get(use["lot"])
         if lot is None or lot["food"] != use["food"]:
             continue  # said already
-        last = last_safe_day(lot, foods.get(lot["food"]), keeping, day)
+        last = last_safe_day(lot, foods, keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
         if set(lot.get("label_allergens", ())) & set(request["avoid"]):
@@ -64,15 +67,20 @@ def lot_faults(
     return faults
 
 
-def last_safe_day(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], today: date) -> date | None:
+def last_safe_day(
+    lot: Lot, foods: Mapping[str, Row], keeping: Mapping[tuple[str, ...], Row], today: date
+) -> date | None:
     """The earliest of all days of a lot after which it must not be eaten; None where none is about safety."""
-    return min((on for on, is_safety in days_of(lot, food, keeping, today) if is_safety), default=None)
+    return min((on for on, is_safety in days_of(lot, foods, keeping, today) if is_safety), default=None)
 
 
-def days_of(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], today: date) -> list[tuple[date, bool]]:
+def days_of(
+    lot: Lot, foods: Mapping[str, Row], keeping: Mapping[tuple[str, ...], Row], today: date
+) -> list[tuple[date, bool]]:
     """The last day by each date of a lot that counts, and whether it is about safety.
 
-    `food` is its row, None for a boxed dish. In the freezer only what had run out before it was frozen counts.
+    `foods` are rows by id, those of the parts of a boxed dish among them. In the freezer only what had run out before
+    it was frozen counts.
     """
     dates = [(one["kind"], None if one["on"] is None else date.fromisoformat(str(one["on"]))) for one in lot["dates"]]
     frozen = min((on for kind, on in dates if kind == "frozen" and on is not None), default=None)
@@ -84,7 +92,7 @@ def days_of(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], 
             continue
         else:
             place = "fridge" if lot["place"] == "freezer" and frozen is not None and kind != "frozen" else lot["place"]
-            days = _keeps(kind, place, food, lot, keeping)
+            days = _keeps(kind, place, foods, lot, keeping)
             since = on or today - timedelta(days=_SINCE_YESTERDAY)
             last = None if days is None else (since + timedelta(days=days[0]), days[1])
         stopped = lot["place"] == "freezer" and frozen is not None and kind != "frozen"
@@ -94,12 +102,13 @@ def days_of(lot: Lot, food: Row | None, keeping: Mapping[tuple[str, ...], Row], 
 
 
 def _keeps(
-    kind: str, place: str, food: Row | None, lot: Lot, keeping: Mapping[tuple[str, ...], Row]
+    kind: str, place: str, foods: Mapping[str, Row], lot: Lot, keeping: Mapping[tuple[str, ...], Row]
 ) -> tuple[int, bool] | None:
     """Days since one of its dates, and whether they are about safety."""
+    food = foods.get(lot["food"])
     if food is None:
         if place == "fridge":
-            return (lot["box"]["keeps_days"], True) if kind == "made" else None
+            return (_box_keeps(lot["box"], foods, keeping), True) if kind == "made" else None
         return (_BOX_FROZEN_DAYS, False) if kind == "frozen" and lot["box"]["freezes"] else None
     if kind in {"made", "frozen", "noted"} and food["state"] in COOKED:
         state = "cooked"
@@ -110,6 +119,13 @@ def _keeps(
         row = keeping_row(food, "fridge", state, keeping)
         row = row if row is not None and row["kind"] == "safety" else None
     return None if row is None else (int(row["days"]), row["kind"] == "safety")
+
+
+def _box_keeps(box: Mapping[str, Any], foods: Mapping[str, Row], keeping: Mapping[tuple[str, ...], Row]) -> int:
+    """Days in the fridge: what the box says, leftovers at all, and each part once it is cooked; the least of them."""
+    parts = (keeping_row(foods[part["food"]], "fridge", "cooked", keeping) for part in box["mixture"]["parts"])
+    known = (int(row["days"]) for row in parts if row is not None and row["kind"] == "safety")
+    return min(int(box["keeps_days"]), _LEFTOVER_DAYS, *known)
 
 
 def keeping_row(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> Row | None:

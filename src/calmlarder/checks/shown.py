@@ -100,7 +100,7 @@ def _days(read: Read) -> Iterator[str]:
     keeping = rows(read.folders, "keeping.csv", ("food", "place", "state"))
     for use in read.dinner["uses"]:
         lot = read.lots[use["lot"]]
-        days = [on for on, _ in days_of(lot, read.foods.get(use["food"]), keeping, read.today)]
+        days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
         days += [read_on + timedelta(days=1)] if lot.get("condition") else []

@@ -5,7 +5,7 @@ from datetime import date
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.larder.box import LEFTOVER_DAYS, Box, with_boxes
+from calmlarder.larder.box import LEFTOVER_DAYS, Box, leftover_days, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
@@ -65,8 +65,7 @@ def _keeps(dinner: Dinner, pattern: Pattern, tables: Tables) -> tuple[int, str]:
 
 def _part_keeps(use: PlateUse, tables: Tables) -> tuple[int, str]:
     food = tables.food_by_id[use.food]
-    row = tables.keeping_of(food, "fridge", "cooked")
-    days = row.days if row is not None and row.kind == "safety" else LEFTOVER_DAYS
+    days = leftover_days(food, tables)
     if food.state in COOKED_STATES and use.days_left is not None:
         days = max(0, min(days, use.days_left))
     return days, f"{food.name} in it"

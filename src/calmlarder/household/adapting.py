@@ -12,7 +12,7 @@ from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside, served_with
-from calmlarder.adapt.remarks import another_dish, labels_to_read
+from calmlarder.adapt.remarks import another_dish, labels_to_read, weigh_these
 from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.steps import steps_after
 from calmlarder.adapt.titles import retitled
@@ -85,6 +85,7 @@ def adapted_recipe(
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
+    remarks += weigh_these(reads, adapted, tables)
     words = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)

@@ -7,10 +7,10 @@ from calmlarder.household.person import Person, Weighed
 from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
 from calmlarder.store.logs import events, felt_since
 
-# Without meaning to: the agreed specification, after the AGA clinical practice update 2022 (recalled).
+# Without meaning to: ours, after the AGA clinical practice update 2022 (recalled).
 LOST_KG, LOST_SHARE = 3.0, 0.05
 _LOOK_BACK_DAYS = 183  # half a year, as the question is usually asked: common practice
-_AGAIN_DAYS = 30  # asked monthly: the agreed specification
+_AGAIN_DAYS = 30  # asked monthly: ours, no source
 _MOST_KEPT = 36  # weights: three years of months; ours
 
 

@@ -113,12 +113,18 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
         }
     )
     rows = tuple(row.model_copy(update={"food": box.food_id}) for row in made.fermentables)
-    return food, rows, _keeping(box)
+    return food, rows, _keeping(box, min([box.keeps_days, *(leftover_days(part.food, tables) for part in parts)]))
 
 
-def _keeping(box: Box) -> list[Keeping]:
+def leftover_days(food: Food, tables: Tables) -> int:
+    """Days in the fridge of a food that was cooked, as leftovers at the most."""
+    row = tables.keeping_of(food, "fridge", "cooked")
+    return min(row.days, LEFTOVER_DAYS) if row is not None and row.kind == "safety" else LEFTOVER_DAYS
+
+
+def _keeping(box: Box, days: int) -> list[Keeping]:
     fridge = Keeping(
-        food=box.food_id, place="fridge", state="cooked", days=box.keeps_days, kind="safety",
+        food=box.food_id, place="fridge", state="cooked", days=days, kind="safety",
         source="fsa_uk", note=box.keeps_why,
     )  # fmt: skip
     if not box.freezes:
