@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from textual.pilot import Pilot
 
+from calmlarder.household.booking import Ending, end
 from calmlarder.store.logs import eaten_before
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
@@ -23,6 +24,7 @@ from calmlarder.tui.plan_view import PlanView
 from calmlarder.tui.planned_dinner import PlannedDinner
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import SIZES, settled
 
@@ -111,6 +113,56 @@ def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], mon
         assert meals(app)
 
     play(act)
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
+    """With its days and changes, after leaving the screen and the program; what no longer holds is planned anew."""
+    kept: list[Card] = []
+
+    async def first(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        await pilot.press("minus")
+        await settled(app, pilot)
+        await pilot.press("r")
+        await settled(app, pilot)
+        await pilot.press("p", "full_stop")
+        await settled(app, pilot)
+        assert "kept: it is here again" in str(app.screen.query_one(Said).content)
+        kept.extend(meals(app))
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        await again(app, pilot)
+        await pilot.press("end", "x")  # the dishes are known as well: what is pinned stays
+        await settled(app, pilot)
+        assert meals(app)[0] == kept[0]
+        await pilot.press("ctrl+z")
+        await settled(app, pilot)
+        assert meals(app) == kept
+
+    async def again(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        await settled(app, pilot)
+        assert len(kept) == 3
+        assert meals(app) == kept
+        assert "2 days" in app.screen.sub_title
+
+    async def other_larder(app: LarderApp, pilot: Pilot[None]) -> None:
+        for one in app._kitchen.lots():
+            if one.lot.days_left is not None:
+                end(app._kitchen, [one], Ending("eaten"))
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        await settled(app, pilot)
+        assert meals(app) != kept
+        assert "planned anew" in str(app.screen.query_one(Said).content)
+
+    play(first)
+    play(again, keys=())
+    play(other_larder, keys=())
 
 
 @pytest.mark.usefixtures("quick_plans")

@@ -39,6 +39,10 @@ _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
+_HEADING = re.compile(
+    r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
+)
 _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
 _USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
@@ -66,7 +70,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     timed: set[str] = set()
     spices = {food.id for food in tables.foods if food.kind == "spice"}
     left = MOST_SIGNS
-    for number, step in enumerate(steps, start=1):
+    for number, step in _numbered(steps):
         left -= len(step)
         if left < 0:
             break
@@ -85,6 +89,15 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if left < 0:
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
+    """Each step with the number that it bears, else its place; a heading is no step."""
+    place = 0
+    for step in steps:
+        own = _OWN_NUMBER.match(step)
+        place = int(own[1]) if own else place + (not _HEADING.fullmatch(step))
+        yield place, step
 
 
 def _marked(

@@ -174,3 +174,10 @@ def plan(
     )  # fmt: skip
     planned = plan_days(Asked(lots, asked.sittings, request, shipped_patterns(), tables), how)
     return outcome(with_parts(planned, asked.sittings, asked.evening))
+
+
+def still_holds(asked: PlanAsked, planned: "Planned", dishes: "tuple[Dish, ...]") -> Outcome | None:
+    """A plan made before, where the check finds nothing against it in the larder and the settings of now."""
+    from calmlarder.household.checked import plan_faults
+
+    return None if plan_faults(planned.sittings, asked.sittings, asked.evening) else Outcome(asked, planned, dishes, ())

@@ -3,7 +3,8 @@
 Each was checked before it was shown, and is kept with a checksum as it was then.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from calmlarder.household.household import Household
@@ -81,13 +82,13 @@ def written(sheet: "Sheet", form: Format) -> str:
     return ways[form](sheet)
 
 
-def keep_plan(household: Household, outcome: "Outcome") -> None:
-    """Remember a plan that holds and is at its end, where the home can be written."""
+def keep_plan(household: Household, outcome: "Outcome", besides: Mapping[str, object] = MappingProxyType({})) -> None:
+    """Remember a plan that holds and is at its end, and what is noted besides, where the home can be written."""
     from calmlarder.plan.planned import Planned
 
     planned = outcome.plan
     if isinstance(planned, Planned) and not outcome.faults and planned.status != "none":
-        household.note(PLANNED, planned.model_dump(mode="json"))
+        household.note(PLANNED, {**planned.model_dump(mode="json"), **besides})
 
 
 def keep_adapted(household: Household, answer: "Answer") -> None:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
-from typing import Any, ClassVar
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from textual import events, work
 from textual.actions import ActionParseResult
@@ -42,6 +42,9 @@ from calmlarder.tui.runtime import (
 )
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.widgets.said import say_on
+
+if TYPE_CHECKING:
+    from calmlarder.household.planning import Outcome
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
@@ -101,6 +104,7 @@ class LarderApp(SurvivesFaults):
         self.theme = DARK.name
         self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
+        self._plans: list[Outcome] = []  # the last one finished
 
     @property
     def size(self) -> Size:
@@ -259,7 +263,7 @@ class LarderApp(SurvivesFaults):
                 return
             from calmlarder.tui.plan_screen import PlanScreen
 
-            self.push_screen(PlanScreen(self._kitchen))
+            self.push_screen(PlanScreen(self._kitchen, self._plans))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""

@@ -8,8 +8,8 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 
 from calmlarder.household.household import Household
-from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked
-from calmlarder.household.sharing import keep_plan
+from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan
+from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked, still_holds
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -21,6 +21,9 @@ from calmlarder.tui.widgets.top_line import TopLine
 if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
     from calmlarder.plan.planned import SittingPlanned
+
+
+_KEPT = "kept: it is here again with Ctrl+N, until n plans anew or its days are past"
 
 
 class _Before(NamedTuple):
@@ -44,7 +47,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("plus,equals_sign", "days(1)", "A day more"),
         Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
-        Binding("full_stop", "stop", "Keep this plan", show=False),
+        Binding("full_stop", "keep", "Keep this plan", show=False),
         Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("e", "share", "Share the plan", show=False),
@@ -58,6 +61,13 @@ class PlanScreen(TurnsWithDay[None]):
             super().__init__()
             self.outcome, self.done = outcome, done
 
+    class Again(Message):
+        """The plan kept before, or None where it holds no longer; `asked` is the round it stands for."""
+
+        def __init__(self, asked: PlanAsked, outcome: Outcome | None) -> None:
+            super().__init__()
+            self.asked, self.outcome = asked, outcome
+
     class Bound(Message):
         """No plan can cost less than so many points."""
 
@@ -65,9 +75,11 @@ class PlanScreen(TurnsWithDay[None]):
             super().__init__()
             self.asked, self.points = asked, points
 
-    def __init__(self, kitchen: Household) -> None:
+    def __init__(self, kitchen: Household, last: list[Outcome]) -> None:
+        """`last` holds the plan that was finished last since the program began, with its dishes; it is kept there."""
         super().__init__()
-        self._kitchen = kitchen
+        self._kitchen, self._last = kitchen, last
+        self._is_asked_to_keep = self._is_leaving = False
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
         self._excluded: frozenset[tuple[Key, str]] = frozenset()
@@ -84,21 +96,35 @@ class PlanScreen(TurnsWithDay[None]):
         yield KeysLine()
 
     def on_mount(self) -> None:
-        """Plan at once."""
+        """The plan that was kept, or one at once."""
         self.sub_title = "plan"
         self.query_one(DayBoard).focus()
-        self.call_after_refresh(self._go)  # the screen is drawn before the solver wants the time
+        self.call_after_refresh(self._begin)  # the screen is drawn before the solver wants the time
 
     def on_unmount(self) -> None:
         """However it is left, the solver ends."""
         self.action_stop()
 
+    def _begin(self) -> None:
+        kept = kept_plan(self._kitchen)
+        if kept is not None:
+            self._days, (self._pins, self._excluded) = kept.days, kept.changes
+        self._go(again=kept)
+
     def on_resize(self) -> None:
         """Wrap anew."""
         self.call_after_refresh(self._write)
 
-    def _go(self, kept: "tuple[Dish, ...] | None" = None, excluded: frozenset[tuple[Key, str]] = frozenset()) -> None:
-        """A new round with what is pinned, or with `kept`; `excluded` holds for this round only."""
+    def _go(
+        self,
+        kept: "tuple[Dish, ...] | None" = None,
+        excluded: frozenset[tuple[Key, str]] = frozenset(),
+        again: KeptPlan | None = None,
+    ) -> None:
+        """A new round with what is pinned, or with `kept`; `excluded` holds for this round only.
+
+        `again` is a plan kept before: it stands where it still holds.
+        """
         from calmlarder.household.choices import Choices
 
         self.action_stop()
@@ -109,21 +135,40 @@ class PlanScreen(TurnsWithDay[None]):
             self.notify("the larder is another now: nothing is pinned any more")
             kept, self._pins = (), frozenset()
         self._round = asked._replace(kept=kept)
+        self._is_asked_to_keep = False
         self._bound, self._finished = None, False
-        self.sub_title = f"plan, {asked_line(asked.sittings)}"
+        self.sub_title = f"plan, {asked_line(again.sittings if again else asked.sittings)}"
         self.query_one(TopLine).say("planning…")
-        self._look(self._round)
+        self._look(self._round, again)
 
     # With words of its own: without them every lot and table that is handed over would be written out for a log.
     @work(thread=True, exclusive=True, description="plan")
-    def _look(self, asked: PlanAsked) -> None:
+    def _look(self, asked: PlanAsked, again: KeptPlan | None) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
+        if again is not None:
+            dishes = self._last[0].dishes if self._last and self._last[0].plan == again.planned else ()
+            held = still_holds(again.asked_again(asked), again.planned, dishes)
+            self.post_message(self.Again(asked, held))
+            if held is not None:
+                return
         outcome = plan(
             asked,
             lambda better: self.post_message(self.Found(better, done=False)),
             lambda points: self.post_message(self.Bound(asked, points)),
         )
         self.post_message(self.Found(outcome, done=True))
+
+    @on(Again)
+    def found_again(self, event: Again) -> None:
+        """The plan of before stands; or it is said why there is another."""
+        if event.asked is not self._round:
+            return
+        if event.outcome is None:
+            self._pins = frozenset()
+            self.notify("the larder or what is settled has changed: the plan that was kept is planned anew")
+            return
+        self._round, self._outcome, self._finished = event.outcome.asked, event.outcome, True
+        self._write()
 
     @on(Found)
     def found(self, event: Found) -> None:
@@ -140,8 +185,23 @@ class PlanScreen(TurnsWithDay[None]):
             return
         self._outcome, self._finished = event.outcome, event.done
         if event.done:
-            keep_plan(self._kitchen, event.outcome)
+            self._keep()
         self._write()
+        if event.done and self._is_leaving:
+            self.app.pop_screen()
+
+    def _keep(self) -> None:
+        """A finished plan is kept with its changes, and said to be where that was asked for."""
+        from calmlarder.plan.planned import Planned
+
+        assert self._outcome is not None
+        self._last[:] = [self._outcome]
+        keep(self._kitchen, self._outcome, Changes(self._pins, self._excluded))
+        if self._is_asked_to_keep:
+            plan = self._outcome.plan
+            is_one = isinstance(plan, Planned) and plan.status != "none"
+            self.notify(_KEPT if is_one else "nothing to keep: no plan was found yet; n plans again")
+        self._is_asked_to_keep = False
 
     @on(Bound)
     def bound(self, event: Bound) -> None:
@@ -183,7 +243,12 @@ class PlanScreen(TurnsWithDay[None]):
         """Keep the chosen dish in the next round, or no longer."""
         chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None:
+            if self._finished and self._outcome is not None and not self._outcome.dishes:
+                self.notify("planned before the program was last started: n plans again, then a dish can be pinned")
+                return
             self._pins ^= self._eaters(chosen[0])
+            if self._finished:
+                self._keep()
             self._write()
 
     def _put_aside(self, number: int, one: "SittingPlanned") -> frozenset[tuple[Key, str]]:
@@ -227,9 +292,9 @@ class PlanScreen(TurnsWithDay[None]):
             self._go(others, aside)
 
     def draw_new_day(self) -> None:
-        """Plan from today; what was pinned or excluded belongs to meals of other days."""
+        """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
         self._before, self._pins, self._excluded = [], frozenset(), frozenset()
-        self._go()
+        self._begin()
 
     def action_days(self, by: int) -> None:
         """More days or fewer."""
@@ -256,6 +321,13 @@ class PlanScreen(TurnsWithDay[None]):
         if self._round is not None:
             self._round.stop.ask()
 
+    def action_keep(self) -> None:
+        """End the search; the best so far is the plan until it is planned anew or its days are past."""
+        self._is_asked_to_keep = True
+        self.action_stop()
+        if self._finished:
+            self._keep()
+
     def action_share(self) -> None:
         """The finished plan to pass on."""
         from calmlarder.plan.planned import Planned
@@ -269,8 +341,11 @@ class PlanScreen(TurnsWithDay[None]):
         offer(self, plan_sheet(outcome.plan, self._kitchen.tables))
 
     def action_leave(self) -> None:
-        """End the search and go back."""
+        """End the search and go back; a plan that is being kept is waited for, once."""
         self.action_stop()
+        if self._is_asked_to_keep and not self._is_leaving:
+            self._is_leaving = True
+            return
         self.app.pop_screen()
 
     def action_measure(self) -> None:
