@@ -54,6 +54,12 @@ def told(capsys: pytest.CaptureFixture[str], *words: str, status: int = 0) -> di
     return answer
 
 
+def test_notes_name_steps_by_their_own_numbers(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
+    written = told(capsys, recipe, status=3)["recipe"]
+    assert "Step 1 names garlic" in written
+    assert "Step 1 names brown onion" in written
+
+
 def test_as_json(recipe: str, capsys: pytest.CaptureFixture[str]) -> None:
     answer = told(capsys, recipe, status=3)
     assert set(answer) >= {

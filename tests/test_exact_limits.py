@@ -16,6 +16,7 @@ from calmlarder.checks.loads import (
     limits_of,
     plate_of,
     protein_faults,
+    sum_of,
     sure_of,
     whole_grams,
 )
@@ -92,8 +93,12 @@ def test_nine_tenths_of_its_own_limit_is_near_and_less_is_not(people: int, grams
     assert [one.typical for one in limits] == [Fraction("0.2")]
 
     def found(gos: str, named: list[dict[str, str]]) -> list[str]:
+        figures, sure = read(gos), sure_of(REQUEST["tolerance"])
         return _near_faults(
-            named, plate_of({"uses": uses}, {}), limits, people, sure_of(REQUEST["tolerance"]), read(gos)
+            named,
+            plate_of({"uses": uses}, {}),
+            limits,
+            lambda part, limit: sum_of(part, limit, figures, people, sure).likely,
         )
 
     assert found("0.18", []) == [f"food-0 is near its own limit of {limits[0].key} and not named"]

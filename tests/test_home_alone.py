@@ -94,6 +94,7 @@ challenge reckon lactose --days 0.5:calm
 challenge start lactose
 challenge today
 challenge score 1
+challenge control
 challenge skip
 challenge status
 challenge page

@@ -74,7 +74,7 @@ def test_matched(line: str, food: str, reader: LarderReader) -> None:
         ("noodles", {"rice-noodles-dry"}),
         ("chocolate", {"chocolate-dark", "chocolate-milk-bar"}),
         ("smoked potatoes", {"potato"}),
-        ("vegan brie", {"brie"}),
+        ("vegan brie", {"vegan-cheese"}),
         ("banana bread", {"banana-ripe"}),
         ("carrot risotto", {"carrot"}),
         ("leftover curry", {"curry-vegetable"}),

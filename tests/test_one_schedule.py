@@ -60,7 +60,7 @@ def in_the_steps(dinner: Dinner, food: Food) -> tuple[int, int]:
     """Where a food is first put into the dish: the step, and how far into it."""
     short = re.escape(re.sub(STATES, "", food.name))
     for number, step in enumerate(dinner.steps):
-        if not step.startswith(("Weigh ", "Get ready", "Meanwhile get ready", "Bring a pot")):
+        if not step.startswith(("Weigh ", "Get ready", "Meanwhile get ready", "Bring a pot", "Meanwhile bring a pot")):
             found = re.search(rf"\d (?:g )?{re.escape(food.name)}\b|\bthe {short}\b", step)
             if found:
                 return number, found.start()

@@ -31,6 +31,12 @@ def lot_of(tables: Tables, line: str) -> Lot:
         ("leftover sona masuri rice", "rice-white-cooked"),
         ("green chiles can", "chilli-poblano"),
         ("red poha 500g", "rice-flaked"),
+        ("paprika 3", "pepper-yellow"),
+        ("2 paprika", "pepper-yellow"),
+        ("paprika", "paprika"),
+        ("1 tsp paprika", "paprika"),
+        ("paprika 40g", "paprika"),
+        ("smoked paprika jar", "paprika"),
         ("chicken laps 4", "chicken-drumsticks"),
         ("chicken maryland x2", "chicken-drumsticks"),
         ("chicken pieces 1kg", "chicken-drumsticks"),
@@ -76,3 +82,58 @@ def test_what_only_looks_like_such_a_word(tables: Tables, line: str) -> None:
 def test_what_is_cut_goes_fast_and_what_is_sealed_keeps(tables: Tables, line: str, days: int | None) -> None:
     """Days of ingredient_tables/keeping.csv: cut fruit and avocado two, whole ones more; a sealed pouch has no day."""
     assert lot_of(tables, line).days_left == days
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("granola w almonds", "granola"),
+        ("mediterranean style tofu", "tofu-firm"),
+        ("beets tops still on", "beetroot"),
+        ("carrots, tops still on", "carrot"),
+        ("bread gluten free", "bread-gluten-free"),
+        ("bread, gf", "bread-gluten-free"),
+        ("vegan shreds", "vegan-cheese"),
+        ("vegan quark", "soya-yoghurt"),
+    ],
+)
+def test_what_changes_nothing_is_passed_over(tables: Tables, line: str, food: str) -> None:
+    assert lot_of(tables, line).food == food
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("beans (for others)", "somebody else"), ("milk (for someone else)", "somebody else"), ("ham (amma)", "amma"),
+        ("tom's beans", "tom"), ("cheese (my sister)", "sister"), ("yoghurt (guest)", "guest"),
+    ],
+)  # fmt: skip
+def test_what_is_somebody_elses_is_set_aside_unasked(tables: Tables, line: str, owner: str) -> None:
+    lot = lot_of(tables, line)
+    assert lot.owner == owner
+    assert not lot.owner_agrees
+
+
+def test_a_marinade_is_asked_about(tables: Tables) -> None:
+    """Onion and garlic are in most of them."""
+    reading = LarderReader(tables, TODAY).read("marinated chicken thighs", "line 1")
+    assert reading is not None
+    assert reading.to_answer is not None
+    assert "garlic" in reading.to_answer.question
+    assert reading.to_answer.choices == ("chicken thighs",)
+
+
+@pytest.mark.parametrize("line", ["vegan cream", "vegan burrata", "vegan bits", "vegan slices"])
+def test_a_question_about_what_is_vegan_offers_what_stands_in(tables: Tables, line: str) -> None:
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    offered = [tables.food_by_id[one.food] for one in reading.candidates]
+    assert offered
+    assert all(food.diet != "omnivore" and food.kind not in {"chocolate", "sauce"} for food in offered)
+    assert not any("chocolate" in food.name for food in offered)
+
+
+def test_the_words_of_a_seasoning_still_ask(tables: Tables) -> None:
+    reading = LarderReader(tables, TODAY).read("harissa style chicken thighs", "line 1")
+    assert reading is not None
+    assert not reading.lots

@@ -31,7 +31,6 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
     [
         ("plantain, not ripe", ["plantain-green"]),
         ("2 bananas not yet ripe", ["banana-firm"]),
-        ("crisps", ["potato-crisps-flavoured"]),
         ("lettuce tomato cuke", ["lettuce", "tomato", "cucumber"]),
         ("1 carrot 2 onions 3 spuds", ["carrot", "onion-brown", "potato"]),
         ("potatoes 2kg carrots 1kg parsnips 500g", ["potato", "carrot", "parsnip"]),

@@ -92,6 +92,8 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         if slot["role"] in _COOKS_ON or food["kind"] == "egg":
             continue
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
+        if slot.get("minutes") is not None and food["state"] != "raw":  # the dish says how long, of what is safe
+            wanted = min(wanted, slot["minutes"])
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
         own = [moment["minutes"] for moment in comes_in if moment["equipment"] in _HOT and moment["minutes"]]
         longest = max(own or [left for moment in comes_in for left in _left(moment, timeline)], default=0)

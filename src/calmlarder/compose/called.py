@@ -14,7 +14,8 @@ from calmlarder.tables.rows import Food
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
 _SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem"})
 _SLIP = 85  # of 100 alike
-_SORTED_FOODS = frozenset({"polenta-dry"})  # polenta, grits
+_SORTED_FOODS = frozenset({"polenta-dry", "rice-noodles-dry"})  # polenta, grits; broad noodles, vermicelli
+_THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 
 
 def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
@@ -35,6 +36,8 @@ def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
         return food
     names = {_name_in(food, line, tables) for line in lines}
     name = names.pop()
+    if food.id == "rice-noodles-dry" and _THIN not in (name or ""):
+        return food
     return food if names or name is None else food.model_copy(update={"name": name})
 
 

@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.kitchen.equipment import USUAL, Equipment
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.schedule import Schedule, schedule
-from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, Work, work_of
+from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, WATER, Work, work_of
 from calmlarder.patterns.pattern import Pattern
 
 _HOT = frozenset({RING, OVEN, MICROWAVE})
@@ -52,7 +52,7 @@ def told_twice(
     places = {one.task.name: number for number, one in enumerate(work)}
     work.sort(key=lambda one: (planned.starts[one.task.name], places[one.task.name]))
     moments = tuple(_moment(one, planned) for one in work)
-    return _steps(work), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
+    return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 
 
 def _moment(one: Work, planned: Schedule) -> Moment:
@@ -66,16 +66,24 @@ def _moment(one: Work, planned: Schedule) -> Moment:
     )
 
 
-def _steps(work: Sequence[Work]) -> tuple[str, ...]:
+def _steps(work: Sequence[Work], planned: Schedule) -> tuple[str, ...]:
     """What follows one upon the other at one place is one step."""
     steps: list[str] = []
     something_is_on = False
+    busy_until = 0  # the minute at which the last of what is on is done
     for stage, group in groupby(work, key=lambda one: one.stage):
         pieces = list(group)
         said = [piece.said for piece in pieces]
         lead = "Meanwhile get ready" if something_is_on else "Get ready"
-        steps.append(f"{lead}: {'; '.join(said)}." if stage == "ready" else " ".join(said))
-        something_is_on = something_is_on or any(_HOT.intersection(piece.task.needs) for piece in pieces)
+        if stage == "ready":
+            steps.append(f"{lead}: {'; '.join(said)}.")
+        elif stage.startswith(WATER) and planned.starts[pieces[0].task.name] < busy_until:
+            steps.append(f"Meanwhile {said[0][:1].lower()}{' '.join(said)[1:]}")
+        else:
+            steps.append(" ".join(said))
+        hot = [piece.task for piece in pieces if _HOT.intersection(piece.task.needs)]
+        something_is_on = something_is_on or bool(hot)
+        busy_until = max([busy_until, *(planned.starts[task.name] + task.minutes for task in hot)])
     return tuple(f"{step.rstrip('.')}." for step in steps)
 
 

@@ -85,6 +85,8 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
         return f"boil {thing} for {minutes}, until white and yolk are set; cool under the tap and peel"
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
+    if _is_thin(filling):
+        return f"cover {thing} with boiling water for {minutes} until soft, and drain"
     if kind == "potato":
         return f"boil {thing} for about {minutes}, until a knife slides in, and drain"
     return f"boil {thing} for about {minutes}, and drain"
@@ -92,7 +94,13 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
 
 def wants_water(filling: Filling, method: Method) -> bool:
     """Whether a pot of water must boil first."""
-    return method in {"boil", "steam"} and filling.food.state not in ALREADY_COOKED and filling.minutes > 0
+    cooks = filling.food.state not in ALREADY_COOKED and filling.minutes > 0 and not _is_thin(filling)
+    return method in {"boil", "steam"} and cooks
+
+
+def _is_thin(filling: Filling) -> bool:
+    """Thin rice noodles are done in water that has boiled."""
+    return filling.food.kind == "noodle" and "vermicelli" in filling.food.name
 
 
 def egg_words(place: str, thing: str, whole: bool = False) -> str:

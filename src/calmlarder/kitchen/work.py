@@ -32,6 +32,7 @@ from calmlarder.tables.household import PINCH
 from calmlarder.tables.vocabulary import Method
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
+WATER = "water "  # begins the name of the stage of a pot of water that comes to the boil
 # Minutes of work in a kitchen: common practice, no source.
 _WEIGHING = 1
 _BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
@@ -47,6 +48,14 @@ _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
 _SALTY_FOODS = frozenset(
     {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
 )
+_SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
+_SALTED_BEFORE = frozenset({"bacon", "halloumi", "feta", "salt-cod", "tofu-marinated", "tofu-smoked", "ham", "chorizo"})
+_WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish"})
+_SOLD_SEASONED = re.compile(
+    r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
+)
+_BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)|,|;|\.$| until)")
+_TAKEN_OFF = re.compile(r",? and (drain|lift out)\b(?=[.,;]?$|\.)")
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
     "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
@@ -152,7 +161,7 @@ class _Kitchen:
                 yield from self._cold(one, stage, waits)
                 continue
             if wants_water(one, method):
-                water = f"water {one.key}"
+                water = f"{WATER}{one.key}"
                 said = f"bring a pot of salted water to the boil for the {one.short}"
                 yield Work(Task(water, _BOILING_WATER, {RING: 1}), water, f"{sentence(said)}.", said)
                 waits = (*waits, water)
@@ -191,6 +200,8 @@ class _Kitchen:
             instead = self._instead(main)
             if instead is not None:
                 said, line = instead(said), instead(line)
+        said, line = self._salted(said, line, [one for one in groups[0] if one in cooked])
+        said, line, off = _without_end(said, line) if groups[1:] else (said, line, "")
         if cooked and minutes > 1 and "minute" not in said:
             said = f"{said} About {minutes} minute{'s' * (minutes != 1)}."
         for one in cooked:
@@ -206,7 +217,10 @@ class _Kitchen:
             holds = {**holds, COOK: 1}
         task = Task(stage, minutes, holds, after=(*waits, *((before,) if before and before not in waits else ())))
         self.last_at[place] = stage
-        later = list(self._later(step, stage, groups[1:]))
+        later = list(self._later(step, stage, groups))
+        if off:
+            last = later[-1]
+            later[-1] = last._replace(said=f"{last.said} Then {off}.", line=f"{last.line}; then {off}")
         for one in (*new, *(one for one in self.fillings if one.slot in step.slots)):
             self.came_in[one.key] = [stage]
         self.heated.update(one.key for one in cooked)
@@ -250,8 +264,37 @@ class _Kitchen:
         lifted = any("lift out" in step.words for step in steps)
         return lifted and any(step.place == "plate" and re.search(r"\b[Ll]ay\b", step.words) for step in steps)
 
+    def _salted(self, said: str, line: str, things: Sequence[Filling]) -> tuple[str, str]:
+        """A plain main thing is salted where it cooks, unless something salty is in the dish: in sentence and line."""
+        plain = [one for one in things if self._wants_salt(one)]
+        if not plain or re.search(r"\bsalt\b", said):
+            return said, line
+        with_salt = _behind(said, self._mention(plain)(plain[-1])), _behind(line, plain[-1].food.name)
+        if all(with_salt):
+            return with_salt
+        return f"{said.rstrip('.')}. Season the {plain[-1].short} with a pinch of salt.", line
+
+    def _wants_salt(self, one: Filling) -> bool:
+        slot = self.pattern.slots[one.slot]
+        if self.pattern.eaten_cold or slot.role != "protein" or one.food.kind not in _WANTS_SALT:
+            return False
+        if one.food.id in _SALTED_BEFORE or _SOLD_SEASONED.search(one.food.name):
+            return False
+        return not any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in self.fillings)
+
+    def _on(self, step: Step, first: Filling) -> str:
+        """Where what comes later joins; with several pots on, the pot is named by what is in it."""
+        pots = [one for one in self.pattern.steps if one.place in {"apart", "pot"}]
+        if step.place == "pot" and any(one.place == "apart" for one in pots):
+            return f"to the pot with the {first.short}"
+        return _ON[step.place]
+
     def _later(self, step: Step, stage: str, groups: Sequence[Sequence[Filling]]) -> Iterator[Work]:
-        for group in groups:
+        if len(groups) < 2:
+            return
+        timed = [one for one in groups[0] if one.minutes and self.pattern.slots[one.slot].role in TIMED_ROLES]
+        on = self._on(step, (timed or groups[0])[0])
+        for group in groups[1:]:
             names = [self._mention(group)(one) for one in group]
             shorts = [one.food.name for one in group]
             if group[0].food.kind == "egg":
@@ -259,9 +302,10 @@ class _Kitchen:
                 said, line = (egg_words(step.place, name, whole) for name in (names[0], shorts[0]))
             else:
                 lead = f"for the last {group[0].minutes} minute{'s' * (group[0].minutes != 1)}"
-                said = f"{lead} add {listed(names)} {_ON[step.place]}"
-                line = f"add {listed(shorts)} {_ON[step.place]}"
+                said = f"{lead} add {listed(names)} {on}"
+                line = f"add {listed(shorts)} {on}"
             said = f"{sentence(said)}."
+            said, line = self._salted(said, line, group)
             for one in group:
                 said = self._with_sign(said, one)
             name = f"{stage} {group[0].key}"
@@ -318,6 +362,22 @@ def _prep(filling: Filling) -> str:
 
 def _place_apart(method: Method) -> dict[str, int]:
     return {"microwave": {MICROWAVE: 1}, "roast": {OVEN: 1}, "stir-fry": {RING: 1}}.get(method, {RING: 1})
+
+
+def _behind(said: str, name: str) -> str:
+    """The sentence with a pinch of salt behind that name; empty where there is no room for it."""
+    place = said.find(name) + len(name)
+    if name not in said or not _BEHIND.match(said, place):
+        return ""
+    return f"{said[:place]} with a pinch of salt{said[place:]}"
+
+
+def _without_end(said: str, line: str) -> tuple[str, str, str]:
+    """Sentence and line without draining or lifting out, and which of them it was: that comes when all is in."""
+    found = _TAKEN_OFF.search(said)
+    if found is None or _TAKEN_OFF.search(line) is None:
+        return said, line, ""
+    return _TAKEN_OFF.sub("", said), _TAKEN_OFF.sub("", line), "drain" if found[1] == "drain" else "lift all out"
 
 
 def _as_line(said: str) -> str:

@@ -51,7 +51,11 @@ USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an 
 NO_LONGER = "no longer always there"
 _MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
+_NOT_ASKED = "kind not asked, as it is somebody else's"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
+
+
+_AS_USUAL = Answers(amount="usual")
 
 
 class Reading(BaseModel):
@@ -142,6 +146,9 @@ class LarderReader:
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
             )  # fmt: skip
+        if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
+            # What is somebody else's is set aside: nobody needs to know which kind it is.
+            return self._clear(line._replace(parts=tuple(map(_of_any_kind, line.parts))), where, (number, _AS_USUAL))
         if unclear:
             return self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
@@ -156,9 +163,13 @@ class LarderReader:
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
+        if "marinated" in unclear[0].named.left:
+            question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"
+            candidates = candidates[:1]
         asked = Reading(
             text=line.text, where=where, match=_match((), outcome, self._tables, candidates), lots=(), problem=None,
             said=said, choices=self._nearest(said) if outcome == "unknown" else (),
+            question=question if "marinated" in unclear[0].named.left else "",
         )  # fmt: skip
         if clear is None or not stands:
             return asked
@@ -281,6 +292,20 @@ def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
     """The line without the foods that stand already."""
     parts = tuple(part for part in line.parts if part.said in answers.only)
     return line._replace(parts=parts) if parts else line
+
+
+def _only_its_kind_is_open(part: Part) -> bool:
+    """Whether a part names a food that comes in several kinds, and no word of it is strange."""
+    named = part.named
+    return bool(named.takes and named.candidates) and not named.left
+
+
+def _of_any_kind(part: Part) -> Part:
+    """The part as the likeliest of what it may be, which is said to be so."""
+    if part.named.outcome == "matched":
+        return part
+    likeliest = part.named.candidates[0].food
+    return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(_NOT_ASKED,)))
 
 
 def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:

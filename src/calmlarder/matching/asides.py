@@ -76,6 +76,7 @@ _OPINION = re.compile(
     r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
     r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
+    r"|(?:green |leafy )?(?:greens|tops|leaves|stalks) (?:are )?(?:still )?(?:on|attached)(?=\s*(?:$|[,;.)]))"
     r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
 )
 

@@ -27,6 +27,7 @@ from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
 _NOT_RAW_IN_JARS = frozenset({
     "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
     "citrus", "herb",
@@ -83,17 +84,30 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     for token, after in zip_longest(words.tokens, words.tokens[1:]):
         if token.typed == "brown" and food.kind == "cheese" and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
+        if after and after.typed == "style" and not (DECIDING | DISHES | words.lexicon.alone) & {token.typed}:
+            continue  # how it is seasoned, in a word that names no seasoning: `mediterranean style tofu`
+        if token.typed == "style":
+            continue
         if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
         for word in token.words or (token.typed,):
             if word in reading.takes or word in own or word in FITS or word in words.soft or word.endswith(PERCENT):
                 continue
+            if _is_part_of_it(word, food, words):
+                continue  # `granola w almonds`
             if word == "gluten" and "free" in words.known and food.gluten == "no":
                 continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (
                 _decides(word, food) or (token.words and _of_another(word, token, token.piece == first, reading, words))
             ):
                 yield word
+
+
+def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
+    """Whether a mixture holds such a thing anyway, as granola holds nuts of some kind."""
+    parts = words.lexicon.kinds_in.get(food.id, frozenset()) & _MIXED_IN
+    foods = words.lexicon.tables.food_by_id
+    return bool(parts) and any(foods[one].kind in parts for one in words.lexicon.called(word))
 
 
 def _decides(word: str, food: Food) -> bool:

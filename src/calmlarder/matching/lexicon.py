@@ -59,6 +59,16 @@ class Lexicon:
         return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
+    def kinds_in(self) -> dict[str, frozenset[str]]:
+        """The kinds of the foods that a mixture is made of, by the mixture."""
+        kinds: dict[str, set[str]] = {}
+        for row in self.tables.parts:
+            part = self.tables.food_by_id.get(row.part)
+            if part is not None:
+                kinds.setdefault(row.food, set()).add(part.kind)
+        return {food: frozenset(found) for food, found in kinds.items()}
+
+    @cached_property
     def _by_first(self) -> dict[tuple[str, int], list[str]]:
         """Words by their first letter and their length: only those are near of which neither is far off."""
         found: dict[tuple[str, int], list[str]] = {}

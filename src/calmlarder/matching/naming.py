@@ -1,5 +1,6 @@
 """Which food the words of a line name: every name is weighed, the best wins, and its runner-up is known."""
 
+import itertools
 from collections.abc import Iterable
 from typing import Literal, NamedTuple
 
@@ -35,6 +36,9 @@ class Named(NamedTuple):
     partly: bool = False  # a word of the name went without saying
 
 
+_OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
+# Of the foods that are called vegan: those that stand in for another food, which is not told.
+_STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
@@ -70,11 +74,20 @@ def name(words: Words) -> Named:
     if best.missing and not _distinct(best, words):
         return _nearly(words)
     if left:
-        return Named("ask", (), best.takes, (), candidates, left)
+        return Named("ask", (), best.takes, (), _of_plants(best, words) or candidates, left)
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in words.tokens)
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     return _decided(best, close, candidates, words)
+
+
+def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
+    """Where the line says that an animal food is of plants: foods of plants of its kind (`vegan skyr`)."""
+    food = words.lexicon.tables.food_by_id
+    if food[best.food].diet == "vegan" or words.known.isdisjoint(_OF_PLANTS):
+        return ()
+    same = [one for one in food.values() if one.diet == "vegan" and one.kind == food[best.food].kind]
+    return tuple(_candidate(one.id, 90.0, words.lexicon) for one in same if one.state == "as sold")[:_MOST_CANDIDATES]
 
 
 def _is_another(best: Reading, words: Words) -> bool:
@@ -85,7 +98,8 @@ def _is_another(best: Reading, words: Words) -> bool:
     strange = [
         not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
         and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
-        for token in words.tokens
+        and not (after and after.typed == "style")
+        for token, after in itertools.zip_longest(words.tokens, words.tokens[1:])
     ]
     if not any(strange):
         return False
@@ -192,6 +206,9 @@ def _nearly(words: Words) -> Named:
             share = len(one.core & known) / len(one.core | told)
             share += _HEAD_SHARE * (one.written[-1] in told)
             scores[one.food] = max(scores.get(one.food, 0.0), share)
+    if told and told <= _OF_PLANTS | {"free"}:
+        foods = lexicon.tables.food_by_id
+        scores = {one: score for one, score in scores.items() if foods[one].kind in _STAND_INS}
     likely = sorted(scores, key=lambda food: (-scores[food], food))[:_MOST_CANDIDATES]
     if not likely:
         return NOTHING

@@ -72,7 +72,10 @@ _FOR = LatePattern(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
     r"|supper|packed lunch))?(?![\w'])"
 )
-_NOT_MINE = LatePattern(r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b")
+_NOT_MINE = LatePattern(
+    r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
+    r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?"
+)
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
