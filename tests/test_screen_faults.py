@@ -1,6 +1,7 @@
 """Faults that people met on the screens, each tried again as they met it (Textual's pilot)."""
 
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -457,5 +458,37 @@ def test_undo_while_it_is_asked_why_a_thing_is_thrown_leaves_it_there(play: Call
         assert isinstance(app.screen, LarderScreen)
         assert sorted(names(app)) == ["carrots", "kale"]
         assert "not thrown away" in shown(app, "#meaning")
+
+    play(act)
+
+
+def test_what_is_for_tonight_only_outlives_the_screen_and_not_the_day(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in SMALL:
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        usual = shown(app, "#asked")
+        await pilot.press("f", "tab", "1", "ctrl+s")
+        await settled(app, pilot)
+        asked = shown(app, "#asked")
+        assert "1 guest" in asked
+        await pilot.press("escape", "f3")
+        await settled(app, pilot)
+        assert shown(app, "#asked") == asked
+        await pilot.press("r", "escape", "f3")
+        await settled(app, pilot)
+        assert shown(app, "#asked") == usual
+        await pilot.press("t", "escape")
+        await settled(app, pilot)
+        app._kitchen.set("diet", "vegan")  # what is settled meanwhile holds as well
+        await pilot.press("f3")
+        await settled(app, pilot)
+        assert {"up to 45 minutes", "vegan"} <= set(" ".join(shown(app, "#asked").split()).split(" · "))
+        await pilot.press("escape")
+        app._kitchen.turn_to(app._kitchen.today + timedelta(days=1))
+        await pilot.press("f3")
+        await settled(app, pilot)
+        assert "up to 45 minutes" not in shown(app, "#asked")
 
     play(act)

@@ -25,6 +25,7 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
+from calmlarder.tui.asked import TonightOnly
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.errors import tell
@@ -104,6 +105,7 @@ class LarderApp(SurvivesFaults):
         self.theme = DARK.name
         self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
+        self._tonight_only = TonightOnly()
         self._plans: list[Outcome] = []  # the last one finished
 
     @property
@@ -253,7 +255,7 @@ class LarderApp(SurvivesFaults):
                 return
             from calmlarder.tui.tonight_screen import TonightScreen
 
-            self.push_screen(TonightScreen(self._kitchen))
+            self.push_screen(TonightScreen(self._kitchen, self._tonight_only))
 
     def action_plan(self) -> None:
         """The next sittings, when there is something to cook."""

@@ -1,5 +1,6 @@
 """What a cook asks of one evening: it holds for tonight and is forgotten with it."""
 
+from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
@@ -81,6 +82,37 @@ def as_settled(kitchen: Household) -> Asked:
     """Nothing is asked for tonight only."""
     home = kitchen.settled()
     return Asked(people=home.people, minutes=home.minutes, diet=home.diet, profile=home.profile)
+
+
+class TonightOnly:
+    """What is asked of this evening: it outlives the screen of the dinner, and ends with the day."""
+
+    def __init__(self) -> None:
+        self._kept: tuple[date, Asked, Asked] | None = None
+
+    def keep(self, kitchen: Household, asked: Asked) -> None:
+        """Until the day is over, or something else is asked for."""
+        self._kept = (kitchen.today, asked, as_settled(kitchen))
+
+    def again(self, kitchen: Household) -> Asked:
+        """What was asked for today, else what is settled. What was settled since then holds, where it was not asked for
+        otherwise; who is no longer of the home does not eat, and a food that is gone need not be in it.
+        """
+        from calmlarder.household.people import people
+
+        home = as_settled(kitchen)
+        if self._kept is None or self._kept[0] != kitchen.today:
+            return home
+        _, asked, before = self._kept
+        settled = {
+            name: getattr(home, name)
+            for name in ("people", "minutes", "diet", "profile")
+            if getattr(asked, name) == getattr(before, name)
+        }
+        at_home = {one.name for one in people(kitchen)} if asked.names else set()
+        there = {one.lot.food for one in kitchen.lots()}
+        names = tuple(one for one in asked.names if one in at_home)
+        return asked._replace(**settled, names=names, use=tuple(food for food in asked.use if food in there))
 
 
 def _guests(count: int) -> list[str]:

@@ -7,7 +7,7 @@ from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.lot import why_unfit
-from calmlarder.tui.asked import Asked, as_settled
+from calmlarder.tui.asked import Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
@@ -25,10 +25,10 @@ MOST_DINNERS = 9  # of one evening, one after the other
 class AsksOfDinner(TurnsWithDay[None]):
     """What is asked of an evening; `again` looks for a dinner anew after each change."""
 
-    def __init__(self, kitchen: Household, again: Callable[[], None]) -> None:
+    def __init__(self, kitchen: Household, again: Callable[[], None], only: TonightOnly) -> None:
         super().__init__()
-        self._kitchen, self._again = kitchen, again
-        self._asked = as_settled(kitchen)
+        self._kitchen, self._again, self._only = kitchen, again, only
+        self._asked = only.again(kitchen)
         self._before: list[Asked] = []  # what was asked for before each change of mind
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
@@ -40,6 +40,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         if asked != self._asked:
             self._before.append(self._asked)
             self._asked = asked
+            self._only.keep(self._kitchen, asked)
             self.refresh_bindings()
         self._again()
 
@@ -47,6 +48,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """One change of mind back."""
         if self._before:
             self._asked = self._before.pop()
+            self._only.keep(self._kitchen, self._asked)
             self.refresh_bindings()
             self._again()
 

@@ -13,6 +13,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
+from calmlarder.tui.asked import TonightOnly
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
@@ -60,8 +61,8 @@ class TonightScreen(AsksOfDinner):
         Binding("full_stop", "stop", "Take the best so far", show=False),
     ]
 
-    def __init__(self, kitchen: Household) -> None:
-        super().__init__(kitchen, self._start_again)
+    def __init__(self, kitchen: Household, only: TonightOnly) -> None:
+        super().__init__(kitchen, self._start_again, only)
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
@@ -189,7 +190,9 @@ class TonightScreen(AsksOfDinner):
             view.say(fault or "\n\n".join(part for part in (first, told) if part))
 
     def draw_new_day(self) -> None:
-        """What was proposed yesterday may be past its day now."""
+        """What was proposed yesterday may be past its day now, and what was for that evening only is over."""
+        self._asked, self._before = self._only.again(self._kitchen), []
+        self.refresh_bindings()
         self._start_again()
 
     @property
