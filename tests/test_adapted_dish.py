@@ -224,3 +224,14 @@ def test_wheat_near_its_own_limit_that_stays_is_to_be_weighed(adapt: Adapt) -> N
     found = adapt("Noodles", "150 g dried wheat noodles", "2 tbsp oil", steps="1. Boil the noodles. Toss in the oil.")
     assert found["changes"] == []
     assert any("Weigh: dry wheat noodles, no more than 150 g in all (8" in one for one in found["remarks"])
+
+
+def test_no_advice_for_another_use(adapt: Adapt) -> None:
+    # Cashews are among the nuts that hold most GOS; what is only tossed is neither soaked nor blended.
+    found = adapt(
+        "Granola", "300 g rolled oats", "150 g cashews", "60 g maple syrup", serves=8,
+        steps="1. Toss the oats, cashews and syrup and bake for 25 minutes.",
+    )  # fmt: skip
+    assert any(change["change"] == "swap" for change in found["changes"])
+    assert "blend" not in found["recipe"]
+    assert "oak" not in found["recipe"]

@@ -8,15 +8,21 @@ from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
+from calmlarder.compose.portions import Apart
+from calmlarder.kitchen.timeline import Moment
+from calmlarder.render.style import Style
+from calmlarder.render.text import tonight_text
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.amounts import Amount, AmountList
+from calmlarder.tui.widgets.dish import AlsoStrip
 from calmlarder.tui.widgets.drawn import Drawn
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
@@ -376,5 +382,80 @@ def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., Lard
         await pilot.pause()
         assert shown(app, "#meaning").startswith("kale: F4 edit, F5 used")
         assert names(app) == ["kale"]
+
+    play(act)
+
+
+def test_the_next_dinner_is_the_one_that_was_promised_and_a_key_leads_back(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await settled(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        strip, top = screen.query_one(AlsoStrip), screen.query_one(TopLine)
+
+        def title() -> str:
+            assert screen._composed is not None
+            return screen._composed.dinners[screen._place].title
+
+        assert not screen.check_action("back", ())
+        seen = [title()]
+        for count in range(2, 6):  # beyond the three that are looked for together
+            promised = strip.draw(200).plain.removeprefix("n  ")
+            await pilot.press("n")
+            await settled(app, pilot)
+            assert f" {count} of " in top.content
+            assert promised in {title(), "look for another dinner"}
+            assert title() not in seen
+            seen.append(title())
+        for before in reversed(seen[:-1]):
+            await pilot.press("N")
+            await pilot.pause()
+            assert title() == before
+        await pilot.press("right", "left")
+        await pilot.pause()
+        assert title() == seen[0]
+        assert " 1 of 5" in top.content
+
+    play(act)
+
+
+def test_a_part_apart_that_is_weighed_is_among_what_is_weighed(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in SMALL:
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._composed is not None
+        moment = Moment(start_min=0, minutes=0, what="Weigh it.", hands_on=True, equipment="")
+        part = Apart(lot="9", line="red pepper", food="bell-pepper-red", name="red pepper", grams=50, how="weigh",
+                     household=None, whose=("guest",), said="50 g red pepper for guest", moment=moment)  # fmt: skip
+        dinner = screen._composed.dinners[0].model_copy(update={"apart": (part,), "weigh_first": ()})
+        screen.query_one(DinnerView).show(dinner, "", "")
+        assert shown(app, "#weigh").splitlines() == ["Weigh 1 thing", "  50 g red pepper, for guest only"]
+        assert screen._wanted is not None
+        composed = screen._composed.model_copy(update={"dinners": (dinner,)})
+        assert "Weigh nothing" not in tonight_text(composed, screen._wanted, (), Style(False, True, 80))
+        by_eye = dinner.model_copy(update={"apart": ()})
+        screen.query_one(DinnerView).show(by_eye, "", "")
+        assert "Weigh nothing" in shown(app, "#weigh")
+
+    play(act)
+
+
+def test_undo_while_it_is_asked_why_a_thing_is_thrown_leaves_it_there(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in ("kale 150g", "2 carrots"):
+            await type_line(pilot, text)
+        await pilot.press("f6")
+        await pilot.pause()
+        assert isinstance(app.screen, WhyThrown)
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert sorted(names(app)) == ["carrots", "kale"]
+        assert "not thrown away" in shown(app, "#meaning")
 
     play(act)

@@ -109,7 +109,7 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
     """In elimination onion, garlic and what is made with them stay only where no stand-in is to be had."""
     swaps = [choice.price for choice in choices if choice.kind == "swap"]
     plain = [c.price for c in choices if c.kind == "swap" and c.candidate and len(c.candidate.parts) == 1]
-    if plain and is_near(line, dish):
+    if plain and is_near(line, dish) and not line.read.optional:
         nearly = min(plain) + round(prices.POINT * prices.NEAR_LIMIT)
         choices = [c._replace(price=max(c.price, nearly)) if c.kind in _STAYS else c for c in choices]
     if line.profile is None and swaps:

@@ -44,6 +44,8 @@ _HEADING = re.compile(
     r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
 )
 _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
+_USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
+_EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
@@ -78,12 +80,12 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
     listed = {part.read.food or "" for part in parts} | _twice(adapted)
     heated = " ".join(steps)
-    notes = [
-        note
-        for food in sorted(changed, key=lambda one: named.get(one, [len(steps) + 1])[0])
-        if (note := _note(tables.food_by_id[food].name, named.get(food, []), _told_of(changed[food], heated), listed))
-        is not None
-    ]
+    notes: list[str] = []
+    for food in sorted(changed, key=lambda one: named.get(one, [len(steps) + 1])[0]):
+        row = tables.food_by_id[food]
+        change = _told_of(changed[food], heated, row.kind in _EATEN_WHOLE)
+        note = _note(row.name, named.get(food, []), change, listed)
+        notes += [note] if note is not None else []
     if left < 0:
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
@@ -195,16 +197,23 @@ def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> 
     return f"{head} {name}: {instead}.{how}"
 
 
-def _told_of(change: Change, steps: str) -> Change:
-    """The change without what is said of an oven where the steps have none, and nothing said twice."""
+def _told_of(change: Change, steps: str, whole: bool) -> Change:
+    """The change without what is said of an oven, of nuts and fruit of blending, that no step does; nothing twice."""
     kept: list[str] = []
-    for part in _parts(change.how):
-        if _IN_THE_OVEN.search(part) and not _IN_THE_OVEN.search(steps):
+    for part in [_in_use(one, steps) if whole else one for one in _parts(change.how)]:
+        if not part or (_IN_THE_OVEN.search(part) and not _IN_THE_OVEN.search(steps)):
             continue
         if not any(part.casefold() in other.casefold() for other in kept):
             kept = [other for other in kept if other.casefold() not in part.casefold()]
             kept.append(part)
     return change.model_copy(update={"how": "; ".join(kept)})
+
+
+def _in_use(how: str, steps: str) -> str:
+    """What is said of blending, mashing or a batter only where the steps speak of it too."""
+    uses = {found.casefold() for found in _USES.findall(steps)}
+    kept = [one for one in how.split(", ") if {found.casefold() for found in _USES.findall(one)} <= uses]
+    return ", ".join(kept)
 
 
 def _twice(adapted: Adapted) -> set[str]:

@@ -32,7 +32,7 @@ _KEPT_DRY = re.compile(
     r"\b(?:granola|muesli|trail mix)\b|\b(?:airtight|(?:jar|tin|cupboard)\b.{0,40}\b(?:weeks?|months?))\b",
     re.IGNORECASE,
 )
-_WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter|dough|simmer\w*|boil\w*)\b", re.IGNORECASE)
+_WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter)\b", re.IGNORECASE)
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)

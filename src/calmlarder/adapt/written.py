@@ -143,7 +143,9 @@ def _fit_cut(cut: str, stand_in: Food) -> str:
 
 
 def _usual_cut(stand_in: Food) -> str:
-    """Its usual preparation without a size, which would read as an amount."""
+    """Its usual preparation without a size, which would read as an amount; how large the swap itself says."""
+    if stand_in.prep.startswith("peeled"):
+        return "peeled, in pieces"
     return _SIZE.sub("", stand_in.prep.partition(";")[0]).strip()
 
 

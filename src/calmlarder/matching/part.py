@@ -30,6 +30,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_PAPRIKA = re.compile(r"\bpaprikas?\b")  # whoever counts them means the fruit, which other tongues call so
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
 
@@ -95,6 +96,9 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
+    if named.foods == ("paprika",) and amount.how == "counted" and amount.measure is None:
+        fruit = name_part(_PAPRIKA.sub("bell pepper", text), hints, lexicon, whole_name)
+        return fruit._replace(said=said)
     return Part(rest, named, amount, (), said=said)
 
 

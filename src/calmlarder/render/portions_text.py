@@ -10,7 +10,7 @@ from calmlarder.render.style import Style
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.portions import Served
+    from calmlarder.compose.portions import Apart, Served
 
 
 def portion_lines(dinner: "Dinner", style: Style) -> Iterator[str]:
@@ -30,6 +30,21 @@ def portion_lines(dinner: "Dinner", style: Style) -> Iterator[str]:
         yield from style.hanging(
             f"{one.who}: {_share(one, dinner)}, {one.protein_g:.0f} g protein{_with(one)}{_fullest(one)}"
         )
+
+
+def weighed_parts(dinner: "Dinner") -> list["Apart"]:
+    """What is served apart and wants the scale."""
+    return [part for part in dinner.apart if part.how == "weigh"]
+
+
+def weighed_apart(part: "Apart") -> str:
+    """A part as a list of what is weighed names it."""
+    return f"{part.grams} g {part.name}, {for_whom(part)}"
+
+
+def for_whom(part: "Apart") -> str:
+    """Who alone gets it."""
+    return f"for {' and '.join(part.whose)} only"
 
 
 def _share(one: "Served", dinner: "Dinner") -> str:

@@ -10,7 +10,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
-from calmlarder.render.portions_text import dose_words, portion_lines
+from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, held_g, stacked_lines
 from calmlarder.render.style import Style, bar
 
@@ -102,7 +102,7 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
     yield ""
     yield from _amounts(dinner, style)
     yield ""
-    if not dinner.weigh_first:
+    if not dinner.weigh_first and not weighed_parts(dinner):
         yield style.strong("Weigh nothing: by eye will do")
         yield ""
     yield style.strong("Steps")

@@ -11,7 +11,7 @@ from textual.widgets import Static
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
 from calmlarder.render.nourishment import energy_words, protein_words
-from calmlarder.render.portions_text import dose_words
+from calmlarder.render.portions_text import dose_words, for_whom, weighed_apart, weighed_parts
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
 from calmlarder.tui.widgets.drawn import Drawn
@@ -109,12 +109,12 @@ def _facts(dinner: "Dinner") -> list[str]:
 
 
 def _weigh(dinner: "Dinner") -> str:
-    if not dinner.weigh_first:
+    """What the scale is needed for, what is served apart too."""
+    weighed = [*dinner.weigh_first, *map(weighed_apart, weighed_parts(dinner))]
+    if not weighed:
         return "Weigh nothing: by eye will do\n"
-    count = len(dinner.weigh_first)
-    return "\n".join(
-        [f"Weigh {count} thing{'' if count == 1 else 's'}", *(f"  {one}" for one in dinner.weigh_first), ""]
-    )
+    count = len(weighed)
+    return "\n".join([f"Weigh {count} thing{'' if count == 1 else 's'}", *(f"  {one}" for one in weighed), ""])
 
 
 def _near(dinner: "Dinner", before_g: Mapping[str, float]) -> list[Nearness]:
@@ -134,7 +134,7 @@ def _near(dinner: "Dinner", before_g: Mapping[str, float]) -> list[Nearness]:
 def amount_apart(part: "Apart") -> Amount:
     """The same of what only some of those at the table get."""
     notes = ("weigh",) if part.how == "weigh" else ()
-    return Amount(part.grams, part.name, part.how == "weigh", notes, only=f"for {' and '.join(part.whose)} only")
+    return Amount(part.grams, part.name, part.how == "weigh", notes, only=for_whom(part))
 
 
 def amount_of(use: "PlateUse") -> Amount:

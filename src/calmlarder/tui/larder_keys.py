@@ -189,6 +189,8 @@ class LarderKeys(TurnsWithDay[None]):
         def said(end: "End | None") -> None:
             if end is not None:
                 self._take_out(one, end.how, end.why, grams)
+            else:
+                self.notify(f"not thrown away: {_much(one, grams)}", markup=False)
 
         self.app.push_screen(WhyThrown(_much(one, grams)), said)
 

@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping
 from types import MappingProxyType
-from typing import Literal, NamedTuple
+from typing import ClassVar, Literal, NamedTuple
 
 from rich.text import Text
 from textual import events, on
 from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.widgets import Input, OptionList, Static
 
@@ -92,7 +93,9 @@ _WORDS: Mapping[End, str] = MappingProxyType(
 
 
 class WhyThrown(Modal[End]):
-    """The reasons by their first letters."""
+    """The reasons by their first letters; until one is chosen nothing is thrown, and undo takes it back as Esc does."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+z", "leave", "Undo", show=False)]
 
     def __init__(self, what: str) -> None:
         super().__init__()

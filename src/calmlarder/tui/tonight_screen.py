@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from calmlarder.household.request import Evening
 
 _NARROWEST = 40
+_MORE = "look for another dinner"
 _MINUTES = (45, 30, 20, 15)
 
 
@@ -37,6 +38,7 @@ class TonightScreen(AsksOfDinner):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
         Binding("n,right", "another", "Next", key_display="n", tooltip="The next dinner"),
+        Binding("N,left", "back", "Back", key_display="N", tooltip="The dinner shown before"),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
@@ -63,6 +65,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._is_found = self._is_all = False  # whether dinners of what is asked now are known, and no more are
         self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
@@ -143,8 +146,12 @@ class TonightScreen(AsksOfDinner):
 
     def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
         self._failed, self._faults, self._answers = answer.failed, answer.faults, answers
-        self._composed, self._wanted = answer.composed, answer.evening.request
-        self._place = min(self._place, max(0, len(answer.composed.dinners) - 1))
+        composed, asked = answer.composed, answer.evening.request.count
+        self._is_all = len(composed.dinners) + answer.failed < asked
+        if self._place and self._is_found and self._composed is not None:
+            composed = _with_those_before(composed, self._composed)
+        self._composed, self._wanted, self._is_found = composed, answer.evening.request, True
+        self._place = min(self._place, max(0, len(composed.dinners) - 1))
         self._write()
 
     def on_resize(self) -> None:
@@ -167,7 +174,9 @@ class TonightScreen(AsksOfDinner):
         style = Style(False, True, max(_NARROWEST, view.size.width - 4))
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
-        self.query_one(AlsoStrip).show([dinner.title for dinner in composed.dinners], self._place)
+        titles = [dinner.title for dinner in composed.dinners]
+        self.query_one(AlsoStrip).show(titles, self._place, "" if self._shows_all else _MORE)
+        self.refresh_bindings()
         if composed.dinners:
             dinner = composed.dinners[self._place]
             note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
@@ -183,17 +192,36 @@ class TonightScreen(AsksOfDinner):
         """What was proposed yesterday may be past its day now."""
         self._start_again()
 
+    @property
+    def _shows_all(self) -> bool:
+        """Whether after the last dinner comes the first: none is left to look for."""
+        return self._is_all or (self._composed is not None and len(self._composed.dinners) >= MOST_DINNERS)
+
     def action_another(self) -> None:
-        """The next dinner; after the last, the first."""
-        found = len(self._composed.dinners) if self._composed else 0
+        """The next dinner; after the last one more is looked for, and where there is none the first comes again."""
+        found = len(self._composed.dinners) if self._composed and self._is_found else 0
+        self._again_words = ""
         if self._place + 1 < found:
             self._place += 1
             self._write()
-            return
-        if found and self._place + 1 >= MOST_DINNERS:
-            self._again_words = "the first again · "
-        self._place = 0 if self._place + 1 > found or self._place + 1 >= MOST_DINNERS else self._place + 1
-        self.solve()
+        elif found and self._shows_all:
+            self._again_words = "the first again · " if self._place else "no other dinner · "
+            self._place = 0
+            self._write()
+        else:
+            self._place = found
+            self.solve()
+
+    def action_back(self) -> None:
+        """The dinner shown before."""
+        if self._place:
+            self._place -= 1
+            self._again_words = ""
+            self._write()
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """From the first dinner nothing leads back."""
+        return bool(self._place) if action == "back" else super().check_action(action, parameters)
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
@@ -232,6 +260,7 @@ class TonightScreen(AsksOfDinner):
     def _start_again(self) -> None:
         self._place = self._failed = 0
         self._again_words = ""
+        self._is_found = self._is_all = False
         self.solve()
 
     def action_share(self) -> None:
@@ -259,6 +288,13 @@ class TonightScreen(AsksOfDinner):
 
             dinner = dinners[self._place]
             self.app.push_screen(CookScreen(self._kitchen, AtStove(dinner, self._wanted.counted)), done)
+
+
+def _with_those_before(composed: "Composed", before: "Composed") -> "Composed":
+    """The dinners that were shown keep their places; what was found beside them comes after."""
+    titles = {dinner.title for dinner in before.dinners}
+    new = [dinner for dinner in composed.dinners if dinner.title not in titles]
+    return composed.model_copy(update={"dinners": (*before.dinners, *new)})
 
 
 def _found_words(composed: "Composed", place: int) -> str:

@@ -74,11 +74,11 @@ class AlsoStrip(Drawn):
     def __init__(self) -> None:
         super().__init__()
         self._titles: tuple[str, ...] = ()
-        self._at = 0
+        self._at, self._beyond = 0, ""
 
-    def show(self, titles: Sequence[str], at: int) -> None:
-        """`at` is the index of the one that is shown."""
-        self._titles, self._at = tuple(titles), at
+    def show(self, titles: Sequence[str], at: int, beyond: str = "") -> None:
+        """`at` is the index of the one that is shown; `beyond` what follows the last, where that is not the first."""
+        self._titles, self._at, self._beyond = tuple(titles), at, beyond
         self.redraw()
 
     def draw(self, width: int) -> Text:
@@ -87,7 +87,8 @@ class AlsoStrip(Drawn):
         if len(self._titles) < 2:
             return text
         if self.screen.size.height < LOW:
-            after = self._titles[(self._at + 1) % len(self._titles)]
+            following = [*self._titles[self._at + 1 :], self._beyond or self._titles[0]]
+            after = following[0]
             text.append("n  ", style="bold " + self.tone("accent"))
             return text.append(cut(after, width - 3), style=self.tone("faint"))
         for number, title in enumerate(self._titles):
