@@ -14,6 +14,7 @@ from calmlarder.intake.nourished import nourished_of
 from calmlarder.store.logs import log
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Ask
 from calmlarder.tui.log_screen import LogScreen
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import shown, type_line
@@ -46,11 +47,18 @@ def test_corrected_taken_out_and_undone(play: Callable[..., None]) -> None:
         assert [item.name for item in app.screen.query_one(ItemList).items] == ["orange juice", "stew"]
         await answer(app, pilot, "100 ml orange juice")
         assert ("orange juice", 100) in logged(app)
-        await pilot.press("down")
-        await answer(app, pilot, "half")
-        assert ("stew", 400) in logged(app)  # no amount: said, and nothing is changed
-        assert "is no amount" in shown(app, "#log-words")
-        await answer(app, pilot, "200 g")
+        await answer(app, pilot, "zorbulous")
+        assert isinstance(app.screen, Ask)
+        assert shown(app, "#ask-empty")
+        await pilot.press("escape", "down")
+        await pilot.pause()
+        await answer(app, pilot, "some")
+        assert ("stew", 400) in logged(app)  # no amount: said, nothing is changed, and it can be mended
+        assert isinstance(app.screen, Ask)
+        assert "`some`: say it like 100 g, half" in shown(app, "#ask-empty")
+        app.screen.query_one(Input).value = "half of it"
+        await pilot.press("enter")
+        await pilot.pause()
         assert ("stew", 200) in logged(app)
         await pilot.press("ctrl+z")
         await pilot.pause()

@@ -17,7 +17,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Ask
-from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.dinner_view import DinnerView, amount_of
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
@@ -490,5 +490,29 @@ def test_what_is_for_tonight_only_outlives_the_screen_and_not_the_day(play: Call
         await pilot.press("f3")
         await settled(app, pilot)
         assert "up to 45 minutes" not in shown(app, "#asked")
+
+    play(act)
+
+
+def test_what_is_past_its_best_is_said_in_words_and_not_praised(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in ("carrots 300g, best before yesterday", "firm tofu 280g", "cooked rice 400g, made today",
+                     "rapeseed oil"):  # fmt: skip
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        screen.ask(
+            screen._asked.with_food(next(one.lot.food for one in app._kitchen.lots() if one.lot.days_left == -1))
+        )
+        await settled(app, pilot)
+        assert screen._composed is not None
+        dinner = next(one for one in screen._composed.dinners if any(use.days_left == -1 for use in one.uses))
+        notes = " ".join(note for use in dinner.uses for note in amount_of(use).notes)
+        assert "a day past its best" in notes
+        assert "-1" not in notes
+        in_time = sum(use.grams for use in dinner.uses if use.days_left is not None and 0 <= use.days_left <= 7)
+        assert dinner.rescued.grams == in_time
 
     play(act)

@@ -295,7 +295,7 @@ def _cautions(read: Read) -> Iterator[str]:
 def _finished(read: Read) -> Iterator[str]:
     """What is said to be used up is, and what is counted as used in time has a day."""
     rescued, uses = read.dinner["rescued"], {use["lot"]: use for use in read.dinner["uses"]}
-    urgent = [use for use in uses.values() if use["days_left"] is not None and use["days_left"] <= _URGENT_DAYS]
+    urgent = [use for use in uses.values() if use["days_left"] is not None and 0 <= use["days_left"] <= _URGENT_DAYS]
     if rescued["grams"] != sum(use["grams"] for use in urgent):
         yield f"{rescued['grams']} g are said to be rescued, {sum(use['grams'] for use in urgent)} g are"
     for lot_id, line in zip(rescued["finished_ids"], rescued["lots_finished"], strict=True):

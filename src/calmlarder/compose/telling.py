@@ -202,10 +202,11 @@ def _rescued(plan: Plan) -> Rescued:
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
     lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
-    portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in urgent)
+    in_time = [use for use in urgent if (use.option.offered.lot.days_left or 0) >= 0]  # not what is past its best
+    portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in in_time)
     return Rescued(
         portions=round(portions, 2),
-        grams=sum(use.grams for use in urgent),
+        grams=sum(use.grams for use in in_time),
         finished_ids=tuple(lot.id for lot in lots),
         lots_finished=tuple(lot.line for lot in lots),
     )

@@ -149,7 +149,7 @@ def dinner_took(
     for one in lots:
         if one.id in left:
             whole = _entry(household, one, left[one.id], Ending())
-            urgent = one.lot.days_left is not None and one.lot.days_left <= URGENT_DAYS
+            urgent = one.lot.days_left is not None and 0 <= one.lot.days_left <= URGENT_DAYS
             share = round(whole.grams * boxed, 1)
             parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent, "logged": logged}
             found.append(whole.model_copy(update=parts).model_dump(mode="json"))

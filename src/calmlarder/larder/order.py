@@ -39,4 +39,6 @@ def days_in_words(days_left: int | None) -> str:
     """Days from today on in words; nothing where nothing presses."""
     if days_left is None:
         return ""
+    if days_left < 0:
+        return "a day past its best" if days_left == -1 else f"{-days_left} days past its best"
     return {0: "last day", 1: "1 day"}.get(days_left, f"{days_left} days")

@@ -33,6 +33,17 @@ def part_grams(text: str, lot: Lot) -> float:
     return grams
 
 
+def part_of(text: str, whole: float) -> float:
+    """Grams of an amount of so many grams that was no lot; more than it is possible. Raises ValueError in words."""
+    words = " ".join(text.casefold().split())
+    if words in _ALL:
+        return whole
+    found = _PART.fullmatch(words)
+    if not found:
+        raise ValueError(_HELP)
+    return round(_grams(number(found[1]), found[2], whole, None), 1)
+
+
 def _grams(value: float, unit: str | None, whole: float, box: int | None) -> float:
     if unit in {"%", "percent"}:
         return whole * value / 100

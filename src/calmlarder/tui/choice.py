@@ -1,6 +1,6 @@
 """One question over the screen: one of a few by key or mouse, or an answer in words."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import ClassVar
 
 from rich.text import Text
@@ -19,10 +19,10 @@ class Ask(Modal[str]):
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "answer", "Answer", priority=True)]
 
-    def __init__(self, question: str, answer: str = "") -> None:
-        """`answer` stands in the line already."""
+    def __init__(self, question: str, answer: str = "", problem: Callable[[str], str] = lambda _: "") -> None:
+        """`answer` stands in the line already; `problem` is why an answer cannot be, and then it stays to be mended."""
         super().__init__()
-        self._question, self._held = question, answer
+        self._question, self._held, self._problem = question, answer, problem
 
     def compose(self) -> ComposeResult:
         """The question over a line."""
@@ -33,12 +33,13 @@ class Ask(Modal[str]):
         yield KeysLine()
 
     def action_answer(self) -> None:
-        """Give the words; where there are none, say what to do."""
+        """Give the words; where there are none, or they cannot be, say what to do."""
         typed = self.query_one(Input).value.strip()
-        if typed:
-            self.dismiss(typed)
+        problem = self._problem(typed) if typed else "type an answer, or Esc to go back"
+        if problem:
+            self.query_one("#ask-empty", Static).update(problem)
         else:
-            self.query_one("#ask-empty", Static).update("type an answer, or Esc to go back")
+            self.dismiss(typed)
 
 
 class Choice(Modal[str]):

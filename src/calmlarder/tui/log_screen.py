@@ -11,6 +11,7 @@ from textual.widgets import OptionList, Static
 from calmlarder.household.diary import Entry, correct, eaten_amount, entries_of, log_of_days, take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
+from calmlarder.larder.part import part_of
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
@@ -83,38 +84,42 @@ class LogScreen(TurnsWithDay[None]):
         kept = self._chosen
         if kept is not None and kept.felt is not None:
             self.notify("how the gut felt is not rewritten: Del takes it out, feel in the larder's line logs another")
-        elif kept is not None and kept.eaten is not None and kept.eaten.food:
-            question = "What was it? With its amount, as in the larder's line"
-            self.app.push_screen(Ask(question, kept.eaten.text), lambda text: self._reword(kept, text))
         elif kept is not None and kept.eaten is not None:
-            question = f"{kept.eaten.title}: how many grams of it were eaten?"
-            self.app.push_screen(Ask(question, f"{kept.eaten.grams:.0f}"), lambda text: self._reweigh(kept, text))
+            eaten = kept.eaten
+            question, held = f"{eaten.title}: how much of it was eaten? 320 g, half of it", f"{eaten.grams:.0f}"
+            if eaten.food:
+                question, held = "What was it? With its amount, as in the larder's line; or: half of it", eaten.text
 
-    @told
-    def _reword(self, kept: Entry, text: str | None) -> None:
-        reading = self._kitchen.read(text) if text else None
-        if reading is None or kept.eaten is None:
-            return
+            def problem(text: str) -> str:
+                found = self._corrected(eaten, text)
+                return found if isinstance(found, str) else ""
+
+            self.app.push_screen(Ask(question, held, problem), lambda text: self._put_right(kept, text))
+
+    def _corrected(self, eaten: Eaten, text: str) -> "Eaten | str":
+        """The entry as it was meant, or why it cannot be."""
+        if not eaten.food or not text.strip().isdigit():  # of a food, two may be two of it
+            try:
+                return eaten_amount(eaten, part_of(text, eaten.grams))
+            except ValueError as error:
+                if not eaten.food:
+                    return f"`{text}`: {error}"
+        reading = self._kitchen.read(text)
+        if reading is None:
+            return "say what it was, with its amount"
         if reading.lot is None:
-            self.notify(f"not corrected: {meaning(reading, self._kitchen)}", timeout=8, markup=False)
-            return
-        entries = entries_of(self._kitchen, reading.lots, kept.eaten.at, kept.eaten.who)
+            return meaning(reading, self._kitchen)
+        entries = entries_of(self._kitchen, reading.lots, eaten.at, eaten.who)
         if len(entries) != 1:
-            self.notify("not corrected: one food, please; another one is logged in the larder's line", timeout=8)
-            return
-        update = {"offsets_min": kept.eaten.offsets_min, "sitting": kept.eaten.sitting}
-        self._correct(kept, entries[0].model_copy(update=update))
+            return "one food, please; another one is logged in the larder's line"
+        return entries[0].model_copy(update={"offsets_min": eaten.offsets_min, "sitting": eaten.sitting})
 
     @told
-    def _reweigh(self, kept: Entry, text: str | None) -> None:
-        if text is None or kept.eaten is None:
-            return
-        try:
-            entry = eaten_amount(kept.eaten, float(text.removesuffix("g").strip().replace(",", ".")))
-        except ValueError:
-            self.notify(f"not corrected: `{text}` is no amount; give grams, such as 320", timeout=8, markup=False)
-            return
-        self._correct(kept, entry)
+    def _put_right(self, kept: Entry, text: str | None) -> None:
+        if text is not None and kept.eaten is not None:
+            found = self._corrected(kept.eaten, text)
+            if isinstance(found, Eaten):
+                self._correct(kept, found)
 
     def _correct(self, kept: Entry, entry: Eaten) -> None:
         correct(self._kitchen, kept, entry)

@@ -27,7 +27,7 @@ def _does(use: PlateUse, dinner: Dinner, wanted: DinnerRequest, pattern: Pattern
         if likely:
             loads[cap.key] = in_grams(likely, dinner.people)
             shares[cap.key] = round(loads[cap.key] / float(cap.typical_g), 4)
-    urgent = use.days_left is not None and use.days_left <= URGENT_DAYS
+    urgent = use.days_left is not None and 0 <= use.days_left <= URGENT_DAYS
     return Does(
         lot=use.lot,
         line=use.line,
