@@ -163,6 +163,7 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
         ("oat milk, roomies", "roomies"),
         ("hummus (bros)", "bros"),
         ("lentil soup (husband only)", "husband"),
+        ("cheddar (my sisters)", "sisters"),
         ("new potatoes, baby", None),
         ("peas kirsty", "kirsty"),
         ("dave - bacon", "dave"),

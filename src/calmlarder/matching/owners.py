@@ -20,7 +20,8 @@ PEOPLE = frozenset({
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
     "mam", "mams", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba", "brother",
-    "sister", "lads", "lasses", "boys", "girls", "guys", "bros", "roomie", "roomies", "flattie", "flatties", "flattys",
+    "sister", "sisters", "brothers", "sons", "daughters",
+    "lads", "lasses", "boys", "girls", "guys", "bros", "roomie", "roomies", "flattie", "flatties", "flattys",
     "housie", "housies", "parents", "grandma", "grandpa", "grandad", "nana", "auntie", "aunty", "uncle", "tenant",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip
@@ -177,7 +178,7 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     words = text.split()
     if owner or kept or not words:
         return owner, kept, text
-    words = [word for word in words if word not in {"only", "just"}]  # `husband only`
+    words = [word for word in words if word not in {"only", "just", "my", "our"}]  # `husband only`, `my sisters`
     if len(words) == 1 and (_is_person(words[0], lexicon) or (words[0] in capitals and _is_name(words[0], lexicon))):
         return _bare_name(words[0]), None, ""
     return None, None, text
