@@ -200,6 +200,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
         for o, u in pairs:
             if taste.is_plain(problem, o):
                 p.at_most({**savoury, plain: -1, u: 1 + savoury.get(u, 0)}, 0)
+        for how, price in weights.ROUND.items():
+            rounding = {u: -1.0 for o, u in pairs if taste.rounds(problem, o) == how}
+            if rounding:
+                left_out = p.variable(1, -price * _POINT)
+                p.at_most({z: 1, left_out: -1, **rounding}, 0)
     if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
         sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
         tomatoes = {u: -1.0 for o, u in pairs if o.offered.food.kind == "tomato"}
