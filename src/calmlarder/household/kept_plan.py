@@ -21,16 +21,15 @@ class Changes(NamedTuple):
 
 
 class KeptPlan(NamedTuple):
-    """A plan of which at least one day is not past: its meals from today on, as they were asked for."""
+    """A plan of which at least one day is not past: its meals from today on, as they were asked for.
+
+    `days` is how many days it reaches, today among them whether or not a meal of today is left.
+    """
 
     planned: "Planned"
     sittings: tuple[PlannedSitting, ...]
     changes: Changes
-
-    @property
-    def days(self) -> int:
-        """How many days it reaches, of its meals that are not past."""
-        return len({one.day for one in self.sittings})
+    days: int
 
     def asked_again(self, fresh: PlanAsked) -> PlanAsked:
         """The larder and the settings of now, with the meals as they were planned."""
@@ -63,7 +62,8 @@ def kept_plan(household: Household) -> KeptPlan | None:
     past = sum(one.day < household.today for one in sittings)
     if past == len(sittings) or len(sittings) != len(planned.sittings):
         return None
-    return KeptPlan(_without_past(planned, past), sittings[past:], Changes(pins, excluded))
+    days = (sittings[-1].day - household.today).days + 1
+    return KeptPlan(_without_past(planned, past), sittings[past:], Changes(pins, excluded), days)
 
 
 def _without_past(planned: "Planned", past: int) -> "Planned":
