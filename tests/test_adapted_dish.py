@@ -26,7 +26,7 @@ def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
 
 
 def test_the_title_names_what_is_in_the_dish(adapt: Adapt) -> None:
-    # Yao et al. 2014 (doi:10.1111/jhn.12127) and Monash's papers: cauliflower is among the plants richest in mannitol.
+    # Yao et al. 2014 (doi:10.1111/jhn.12127): cauliflower is among the plants richest in mannitol.
     found = adapt(
         "Cauliflower curry", "600 g cauliflower, in florets", "1 tbsp oil", "400 g tin chopped tomatoes",
         steps="1. Simmer the cauliflower in the tomatoes.",

@@ -23,7 +23,7 @@ _LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = re.compile(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
-    r"|supper|box|tupperware|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
+    r"|supper|box|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
 )
 
 

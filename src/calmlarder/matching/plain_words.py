@@ -17,7 +17,7 @@ PLAIN_WORDS = frozenset({
     "checked", "cheer", "choose", "chucked", "church", "circle", "city", "class", "clearance", "clever", "climb",
     "clingfilm", "clingfilmed", "clock", "cloth", "clothe", "coach", "coast", "coat", "code", "coin", "colleague",
     "collect", "college", "column", "comb", "come", "comfort", "coming", "command", "common", "company", "compare",
-    "component", "composition", "condition", "content", "continue", "control", "corner", "correct", "cost", "costco",
+    "component", "composition", "condition", "content", "continue", "control", "corner", "correct", "cost",
     "count", "country", "couple", "courage", "course", "cousin", "cover", "covered", "crazy", "crime", "crowd",
     "curious", "current", "customer", "daily", "damage", "dance", "danger", "daughter", "dead", "dear", "death",
     "decide", "deffo", "definitely", "degree", "deliver", "delivery", "depend", "desk", "detail", "developer",
