@@ -142,6 +142,17 @@ def test_a_used_up_cap_says_when_more_would_fit(full: Path, ask: Ask, capsys: py
     assert ask(full, "tonight", "--at", "20:10")["dinners"]
 
 
+def test_a_limit_filled_before_is_told(full: Path, ask: Ask, capsys: pytest.CaptureFixture[str]) -> None:
+    """Over 0.50 g, the oligosaccharides of one food of each class at its cut-off (Varney et al. 2017)."""
+    ask(full, "ate", "200 g courgette; 60 g peanut butter; 100 g spinach", "--when", "17:30")
+    held = ask(full, "tonight", "--at", "18:00")["stacked"]["held_g"]["oligosaccharides"]
+    assert held > 0.5
+    main(["tonight", "--home", str(full), "--today", DAY, "--at", "18:00"])
+    told = " ".join(capsys.readouterr().out.split())
+    assert "What was eaten before fills by itself the limit of: fructans + GOS" in told
+    assert f"{held:.2f} g of it from before" in told
+
+
 def test_a_binding_cap_says_so(full: Path, ask: Ask, capsys: pytest.CaptureFixture[str]) -> None:
     ask(full, "ate", "90 g tinned chickpeas", "--when", "17:00")
     stacked = ask(full, "tonight", "--at", "18:00")["stacked"]

@@ -112,6 +112,14 @@ def day_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     return lines
 
 
+def filled_words(wanted: DinnerRequest) -> str:
+    """The limits that what was eaten before fills by itself; nothing where it fills none."""
+    held = held_g(wanted)
+    caps = [cap for cap in wanted.limits.sitting_caps if held.get(cap.key, 0) >= float(cap.typical_g)]
+    names = [CAP_WORDS.get(cap.key, cap.key) for cap in caps]
+    return f"What was eaten before fills by itself the limit of: {', '.join(names)}." if names else ""
+
+
 def before_words(dinner: Dinner, wanted: DinnerRequest) -> str:
     """What was eaten before, where it leaves less room for a dinner, in a few words; else nothing."""
     bound = {cap.key for cap in binding(dinner, wanted)}
@@ -119,7 +127,8 @@ def before_words(dinner: Dinner, wanted: DinnerRequest) -> str:
     if not more:
         return ""
     eaten = [f"{one.eaten.title} at {_clock(one.eaten.at, wanted)}" for one in wanted.counted]
-    return f"Counts what was eaten: {', '.join(eaten)}. After {_clock(more, wanted)} more would fit."
+    told = f"Counts what was eaten: {', '.join(eaten)}. After {_clock(more, wanted)} more would fit."
+    return " ".join(filter(None, [filled_words(wanted), told]))
 
 
 def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:

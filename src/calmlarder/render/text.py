@@ -1,7 +1,7 @@
 """A dinner as text for a terminal or a pipe."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner, PlateUse
@@ -11,7 +11,7 @@ from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
-from calmlarder.render.stacked import day_lines, held_g, stacked_lines
+from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
 from calmlarder.render.style import Style, bar
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ def tonight_text(
     """The whole answer of a run, with or without the loads of each dinner."""
     parts: list[str] = []
     for number, dinner in enumerate(composed.dinners, start=1):
-        parts.append("\n".join(_dinner(dinner, style, number if len(composed.dinners) > 1 else None)))
+        parts.append("\n".join(_dinner(dinner, wanted, style, number if len(composed.dinners) > 1 else None)))
         if with_figures:
             parts.append(figures_text(dinner, wanted, style))
     if not composed.dinners:
@@ -91,14 +91,15 @@ def _closing(composed: "Composed") -> str:
     return f"The best found in {composed.seconds:.2f} s; with more --seconds there may be a better one."
 
 
-def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
+def _dinner(dinner: Dinner, wanted: DinnerRequest, style: Style, number: int | None) -> Iterator[str]:
     heading = f"{number}. {dinner.title}" if number else dinner.title
     yield style.strong(heading)
     yield _about(dinner)
     for dose in dinner.doses:
         yield from _wrapped(dose_words(dose), style)
     yield from _wrapped(short_of_protein(dinner), style)
-    yield from _wrapped(glance(dinner), style)
+    yield from _wrapped(filled_words(wanted), style)
+    yield from _wrapped(glance(dinner, held_g(wanted)), style)
     yield ""
     yield from _amounts(dinner, style)
     yield ""
@@ -115,22 +116,27 @@ def _dinner(dinner: Dinner, style: Style, number: int | None) -> Iterator[str]:
         yield from _wrapped(caution, style, "  ")
 
 
-def glance(dinner: Dinner) -> str:
-    """How full the fullest limit is, and what rests on memory: what a cook reads in passing."""
+def glance(dinner: Dinner, before: Mapping[str, float]) -> str:
+    """How full the fullest limit is, and what rests on memory: what a cook reads in passing.
+
+    `before` is what still counts of what was eaten before, g by limit.
+    """
     each = dinner.per_person
     if not each.limits_g:
         return ""
 
     def full(key: str) -> float:
         typical, most = each.limits_g[key]
-        return max(each.loads_g[key] / typical, 0.0 if most is None else each.at_most_g[key] / most)
+        held = before.get(key, 0.0)
+        return max((each.loads_g[key] + held) / typical, 0.0 if most is None else (each.at_most_g[key] + held) / most)
 
     key = max(each.limits_g, key=full)
     typical, most = each.limits_g[key]
-    end = "" if most is None else f" of {most:.2f}"
+    end, held = "" if most is None else f" of {most:.2f}", before.get(key, 0.0)
+    earlier = f", {held:.2f} g of it from before" if held else ""
     said = (
-        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key]:.2f} of {typical:.2f} g, "
-        f"at most {each.at_most_g[key]:.2f}{end} g."
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key] + held:.2f} of {typical:.2f} g, "
+        f"at most {each.at_most_g[key] + held:.2f}{end} g{earlier}."
     )
     return f"{said} {_from_memory(dinner)}".rstrip()
 
@@ -167,7 +173,7 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
     yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
     yield ""
-    yield from _dinner(dinner, style, None)
+    yield from _dinner(dinner, wanted, style, None)
     yield ""
     yield from _loads(dinner, wanted, style)
 

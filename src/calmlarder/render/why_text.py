@@ -191,7 +191,7 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
     yield style.strong("What the answer rests on")
     share, recalled = round(why.resting.not_measured_share * 100), round(why.resting.recalled_share * 100)
     if not share:
-        yield from style.hanging("All of the likely loads of this dinner was measured in those very foods.")
+        yield from style.hanging("All of the likely loads of this dinner were measured in those very foods.")
     else:
         yield from style.hanging(
             f"{share} % of what counts in this dinner is not measured in that very food; {recalled} % is "
