@@ -113,6 +113,7 @@ def test_no_other_food_is_taken(line: str, reader: LarderReader) -> None:
 @pytest.mark.parametrize(
     ("line", "low", "high"),
     [
+        ("tom's noodles 150g", 150, 150),
         ("5 baby cucumbers", 300, 2000),
         ("mini courgettes 4", 150, 700),
         ("2 spoons of tahini", 20, 50),

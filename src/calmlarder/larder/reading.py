@@ -147,8 +147,10 @@ class LarderReader:
                 choices=(NO_DAY,),
             )  # fmt: skip
         if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
-            # What is somebody else's is set aside: nobody needs to know which kind it is.
-            return self._clear(line._replace(parts=tuple(map(_of_any_kind, line.parts))), where, (number, _AS_USUAL))
+            # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
+            aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
+            read = self._clear(aside, where, (number, answers))
+            return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
         if unclear:
             return self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
