@@ -22,7 +22,7 @@ FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
 # For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something salty, a
-# finishing thing. Above a tin to open and a weighing.
+# finishing thing. The first two are above a tin to open and a weighing together.
 ROUND = MappingProxyType({"sour": 12, "salty": 12, "finish": 8})
 PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
