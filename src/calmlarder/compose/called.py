@@ -59,8 +59,9 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     longest = max(names, key=lambda name: (len(name), name), default=None)
     if longest is None:
         return None
-    # `sardines fresh` is said as the tables say it first: fresh sardines.
-    return next(name for name in tables.names_of(food.id) if _words(name) == _words(longest))
+    # `sardines fresh` is said as the tables say it first: fresh sardines; a word is never told in another number.
+    same = (name for name in tables.names_of(food.id) if _words(name) == _words(longest))
+    return next((name for name in same if all(word in line for word in name.lower().split())), None)
 
 
 def _slip_of_another(name: str, names: Sequence[str]) -> bool:

@@ -20,7 +20,7 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Group
+from calmlarder.tables.vocabulary import CANNED_STATES, Group
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -201,7 +201,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         points=weights.main_rescue_points(pressing, points) if main else points,
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
-        sealed=food.state in {"canned", "canned drained"} and not lot.opened,
+        sealed=food.state in CANNED_STATES and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
 

@@ -10,6 +10,7 @@ from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 # Millilitres: NIST Handbook 44, Appendix C; the dessertspoon is two teaspoons: common practice, no source.
 _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
@@ -17,7 +18,6 @@ _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
 _LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
 _SIZES = frozenset({"small", "medium", "large", "piece"})
-_CANNED = frozenset({"canned", "canned drained"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
 
 
@@ -54,7 +54,7 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         unit = unit_in_name  # `1 large celery stalk`
     if unit is not None and found.main.unit != unit and unit not in own:
         unit = None
-    if unit is None and food.state in _CANNED and "piece" in own:
+    if unit is None and food.state in CANNED_STATES and "piece" in own:
         unit = "piece"  # where a recipe means tins it says so
     if unit is None and not told_by_piece(food, tables):
         return None  # `8 curry leaves`: so many of what nobody weighed

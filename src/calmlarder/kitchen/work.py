@@ -29,7 +29,7 @@ from calmlarder.kitchen.wording import (
 )
 from calmlarder.patterns.pattern import HEATED, JOINED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import PINCH
-from calmlarder.tables.vocabulary import Method
+from calmlarder.tables.vocabulary import CANNED_STATES, Method
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
 WATER = "water "  # begins the name of the stage of a pot of water that comes to the boil
@@ -220,7 +220,9 @@ class _Kitchen:
         later = list(self._later(step, stage, groups))
         if off:
             last = later[-1]
-            later[-1] = last._replace(said=f"{last.said} Then {off}.", line=f"{last.line}; then {off}")
+            # Where salt or a sign has a sentence of its own in between, the timeline tells only what is put in.
+            line_off = f"{last.line}; then {off}" if ". " not in last.said else last.line
+            later[-1] = last._replace(said=f"{last.said} Then {off}.", line=line_off)
         for one in (*new, *(one for one in self.fillings if one.slot in step.slots)):
             self.came_in[one.key] = [stage]
         self.heated.update(one.key for one in cooked)
@@ -278,7 +280,7 @@ class _Kitchen:
         slot = self.pattern.slots[one.slot]
         if self.pattern.eaten_cold or slot.role != "protein" or one.food.kind not in _WANTS_SALT:
             return False
-        if one.food.id in _SALTED_BEFORE or _SOLD_SEASONED.search(one.food.name):
+        if one.food.id in _SALTED_BEFORE or one.food.state in CANNED_STATES or _SOLD_SEASONED.search(one.food.name):
             return False
         return not any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in self.fillings)
 

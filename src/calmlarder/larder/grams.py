@@ -6,6 +6,7 @@ from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 # What a line without any amount is taken to mean, in this order: common practice, no source.
 _WITHOUT_AMOUNT = (
@@ -195,7 +196,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
-    if amount.how == "counted" and food.state in {"canned", "canned drained"} and "tin" in own:
+    if amount.how == "counted" and food.state in CANNED_STATES and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":

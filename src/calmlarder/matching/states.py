@@ -3,12 +3,13 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from calmlarder.tables.vocabulary import CANNED_STATES
+
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
-_CANNED = frozenset({"canned", "canned drained"})
 
 # A word people write, and the states of foods.csv it may mean.
 FITS: Mapping[str, frozenset[str]] = MappingProxyType({
-    **dict.fromkeys(("canned", "tinned", "tin", "can"), _CANNED),
+    **dict.fromkeys(("canned", "tinned", "tin", "can"), CANNED_STATES),
     **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
     **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
     **dict.fromkeys(("soaked", "soaking"), frozenset({"dry", "dried"})),

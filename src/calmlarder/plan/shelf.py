@@ -10,13 +10,13 @@ from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 # Sold in a pack that is whole until it is cut open; of carrots the rest stays whole. Ours, no source.
 _PACKED_KINDS = frozenset({
     "tofu", "tempeh", "soya", "seitan", "cheese", "yoghurt", "fish", "shellfish", "poultry", "meat", "plant-drink",
     "milk", "cream", "juice", "stock", "sauce",
 })  # fmt: skip
-_TINS = frozenset({"canned", "canned drained"})
 
 
 class StockItem(NamedTuple):
@@ -105,7 +105,7 @@ def _after(today: date, days: int | None) -> date | None:
 def _opened_days(lot: Lot, food: Food, tables: Tables) -> int | None:
     if lot.opened or food.is_staple or lot.place == "freezer":
         return None
-    if food.kind not in _PACKED_KINDS and food.state not in _TINS:
+    if food.kind not in _PACKED_KINDS and food.state not in CANNED_STATES:
         return None
     row = tables.keeping_of(food, "fridge", "opened")
     return row.days if row else None

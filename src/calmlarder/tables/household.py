@@ -6,6 +6,7 @@ from typing import Literal
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 Rounding = Literal["nearest", "down"]
 
@@ -21,7 +22,6 @@ _BY_SLICE = frozenset({"bread", "cheese", "fruit"})
 _NO_CUP = (_BY_HAND - {"pulse"}) | {"herb"}
 _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
-_CANNED = frozenset({"canned", "canned drained"})
 _NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
@@ -59,9 +59,9 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
 def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
     own = {row.measure: row for row in tables.own_measures(food)}
     for name in _SAID:
-        if name == "tin" and food.state not in _CANNED:
+        if name == "tin" and food.state not in CANNED_STATES:
             continue
-        if name in _NO_COUNT and food.state in _CANNED:
+        if name in _NO_COUNT and food.state in CANNED_STATES:
             continue
         if food.kind in _BY_SPOON_ONLY and name not in {"tbsp", "tsp", "clove"}:
             continue

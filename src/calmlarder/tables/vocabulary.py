@@ -19,6 +19,8 @@ State = Literal[
     "raw", "dry", "cooked", "boiled", "canned drained", "canned", "frozen", "dried", "pickled",
     "as sold", "roasted", "fermented",
 ]  # fmt: skip
+# What stands in a tin; the other has lost its liquid.
+CANNED_STATES: frozenset[State] = frozenset({"canned", "canned drained"})
 Method = Literal["stir-fry", "roast", "boil", "steam", "microwave", "raw"]
 # Flavour families: the kitchens a food is at home in. `any` is a plain thing that fits everywhere.
 Family = Literal[
