@@ -75,7 +75,7 @@ def add(options: given.Made) -> int:
         raise CannotGoOn(problems)
     weighs = Decimal(str(options.weighs)) if options.weighs else None
     folder = own_tables_of(options)
-    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder)
+    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder, tables)
     print(f"Added to {folder}:")
     again = tables_of(options)
     print(food_text(next(food for food in again.foods if food.name == options.name), again), end="")
