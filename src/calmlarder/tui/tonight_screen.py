@@ -143,7 +143,9 @@ class TonightScreen(AsksOfDinner):
 
     def _show_so_far(self, dinner: "Dinner", before_g: "dict[str, float]") -> None:
         self.query_one(TopLine).say("looking for a better one")
-        self.query_one(DinnerView).show(dinner, "best so far; . takes it", "", before_g)
+        view = self.query_one(DinnerView)
+        view.manner = self._kitchen.manner
+        view.show(dinner, "best so far; . takes it", "", before_g)
 
     def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
         self._failed, self._faults, self._answers = answer.failed, answer.faults, answers
