@@ -321,6 +321,8 @@ class Person(Named, Eating):
     said_by: str | None
     forget_limit: tuple[str, ...] | None
     limits_add: str | None
+    measures: str | None
+    names: str | None
 
 
 @dataclass(frozen=True, kw_only=True, eq=False, repr=False)

@@ -95,7 +95,7 @@ def _list(options: given.Larder, household: Household, logged: "Sequence[KeptEat
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in sorted(lots, key=lambda one: one.lot.always):
-        print(_line(one, tables) + _label(one, household))
+        print(_line(one, household) + _label(one, household))
     return 0
 
 
@@ -116,12 +116,12 @@ def _asked_line(one: "ToAnswer") -> str:
     return f"{one.id:>4}  to answer:{line} {one.question.rstrip('.')}.{told} {one.remedy}".replace("?.", "?")
 
 
-def _line(one: "KeptLot", tables: Tables) -> str:
+def _line(one: "KeptLot", household: Household) -> str:
     lot = one.lot
     left = "always" if lot.always else "keeps" if lot.days_left is None else f"{lot.days_left} d"
     notes = [note for note in (lot.condition, f"of {lot.owner}" if lot.owner else None) if note]
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    name = tables.food_by_id[lot.food].name
+    name = household.name_of(lot.food)
     return f"{one.id:>4}  {left:>6}  {lot.grams:>6g} g  {name}, {lot.place}{''.join(f', {note}' for note in notes)}"
 
 
@@ -162,7 +162,7 @@ def _show_kept(found: Kept, household: Household, as_json: bool) -> None:
     for asked in found.asked:
         print(_asked_line(asked))
     for one in found.lots:
-        print(_line(one, household.tables))
+        print(_line(one, household))
 
 
 def _edit(options: given.Larder, household: Household) -> int:

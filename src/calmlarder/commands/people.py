@@ -30,7 +30,9 @@ def added(options: given.Person) -> int:
     """Somebody new. Raises CannotGoOn for what cannot be."""
     with household_of(options) as household:
         name = person(options.name, "NAME")
-        _show(options, [people.add(household, name, _values(options, household, Person(name=name)))])
+        new = people.add(household, name, _values(options, household, Person(name=name)))
+        _keep_manner(options, household)
+        _show(options, [new])
     return 0
 
 
@@ -39,6 +41,7 @@ def changed(options: given.Person) -> int:
     with household_of(options) as household:
         one = people.person_of(household, person(options.name, "NAME"))
         new = people.change(household, one.name, _values(options, household, one))
+        _keep_manner(options, household)
         lost = stop_for_weight(household, new.name) if options.weight is not None else ""
         _show(options, [new])
     if lost and not options.json:
@@ -59,6 +62,13 @@ def _show(options: given.Shown, found: "list[Person] | tuple[Person, ...]") -> N
         print(json.dumps({"people": [person_object(one) for one in found]}, ensure_ascii=False, indent=2))
     else:
         print(people_text(found))
+
+
+def _keep_manner(options: given.Person, household: Household) -> None:
+    """How amounts and names are read here, for all of the home."""
+    for name, value in (("measures", options.measures), ("names", options.names)):
+        if value is not None:
+            household.set(name, value)
 
 
 def _values(options: given.Person, household: Household, one: Person) -> dict[str, Any]:

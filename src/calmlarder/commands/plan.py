@@ -23,6 +23,7 @@ from calmlarder.problems import CannotGoOn, Problem
 if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.household.planning import Outcome
+    from calmlarder.render.manner import Manner
 
 _MOST_TO_BUY = 9
 _KEY_S = 0.2  # between two looks for Ctrl-C: ours
@@ -60,10 +61,10 @@ def plan(options: given.Plan) -> int:
     if options.larder is None:
         with household:  # its store is opened anew: it was nobody's while the plan was made
             keep_plan(household, outcome)
-    return _show(outcome, options.json)
+    return _show(outcome, options.json, household.manner)
 
 
-def _show(outcome: "Outcome", as_json: bool) -> int:
+def _show(outcome: "Outcome", as_json: bool, manner: "Manner") -> int:
     from calmlarder.household.reminders import TOLERATED
     from calmlarder.plan.planned import Planned
 
@@ -79,7 +80,7 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
         from calmlarder.render.plan_text import plan_text
         from calmlarder.render.style import style_of_output
 
-        print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
+        print(plan_text(planned, outcome.asked.evening.tables, style_of_output(manner)), end="")
         for words in from_home:
             if CHALLENGE in words or words.startswith(TOLERATED):
                 print("\n".join(wrap(f"{words[:1].upper()}{words[1:]}.", style_of_output().width)))

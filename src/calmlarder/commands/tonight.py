@@ -15,6 +15,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn
+from calmlarder.render.manner import PLAIN, Manner
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -44,7 +45,8 @@ def tonight(options: given.Evening) -> int:
         answers = _answers(household, answer, readings)
         ready = ready_recipes(household, answer.evening)
         reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
-    status = _show(answer, readings, options.json, answers, ready)
+        manner = household.manner
+    status = _show(answer, readings, options.json, answers, ready, manner)
     if reminder:
         from calmlarder.render.style import style_of_output
 
@@ -66,7 +68,7 @@ def demo(options: given.Evening) -> int:
 
     lots, readings = _read(household, text.splitlines(), "demo larder")
     answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
-    return _show(answer, readings, options.json)
+    return _show(answer, readings, options.json, manner=household.manner)
 
 
 def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, ...]") -> "tuple[Answer, ...]":
@@ -104,6 +106,7 @@ def _show(
     as_json: bool,
     answers: "tuple[Answer, ...]" = (),
     ready: "tuple[Ready, ...]" = (),
+    manner: Manner = PLAIN,
 ) -> int:
     if answer.faults:
         return at_fault("a dinner", answer.faults)
@@ -134,7 +137,7 @@ def _show(
             from calmlarder.render.own_text import own_text
 
             print(own_text(ready, style_of_output()))
-        print(tonight_text(composed, request, readings, style_of_output()), end="")
+        print(tonight_text(composed, request, readings, style_of_output(manner)), end="")
     return 0 if composed.dinners else 3
 
 
