@@ -42,7 +42,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _run(arguments: Sequence[str] | None) -> int:
-    from calmlarder.commands.given import given  # behind the threshold: they make much that stays
+    from calmlarder.commands.given.common import given  # behind the threshold: they make much that stays
     from calmlarder.commands.parser import parser
     from calmlarder.problems import CannotGoOn
 
