@@ -19,6 +19,7 @@ _WHOLE = frozenset({
     "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
+_WARMS = re.compile(r"Warm \{fat\} in ")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Ss]lide|hollows|Off the heat)\b")
 _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
@@ -81,3 +82,20 @@ def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> in
     here = [one for one in fillings if one.slot in step.slots and one.slot not in before]
     timed = [one.minutes for one in here if pattern.slots[one.slot].role in TIMED_ROLES]
     return max([*timed, step.minutes or 0])
+
+
+def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:
+    """The step before which raw meat that will simmer is browned, one that warms fat in a pot, and which meat it is."""
+    filled = {one.slot for one in fillings}
+    warms = next((n for n, step in enumerate(pattern.steps) if _WARMS.match(step.words) and step.place == "pot"), None)
+    if warms is None:
+        return None, frozenset()
+    browned: set[str] = set()
+    for one in fillings:
+        slot = pattern.slots[one.slot]
+        if one.food.kind not in {"meat", "poultry"} or one.food.state != "raw" or slot.method != "boil":
+            continue
+        at = next((step for step in pattern.steps[warms + 1 :] if one.slot in step.slots), None)
+        if at is not None and at.place == "pot" and at.happens(filled):
+            browned.add(one.key)
+    return (warms if browned else None), frozenset(browned)

@@ -124,7 +124,7 @@ def egg_words(place: str, thing: str, whole: bool = False) -> str:
 def fried_eggs(said: str) -> str:
     """A sentence for tofu, fish or meat that is laid on top, where eggs stand in: they are fried whole."""
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "crack in", said)
-    said = re.sub(rf"(crack in {_EGGS}) in it\b", r"\1", said)
+    said = re.sub(rf"(crack in {_EGGS}) in (?:it|the (?:same )?pan)\b", r"\1", said)
     said = re.sub(r"(?:,? and fry)? until (?:golden|browned|done)\b", "", said)
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 

@@ -11,7 +11,7 @@ from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each, was_cooked
-from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, held_back, is_wet
+from calmlarder.kitchen.late import LATE_MINUTES, browned_first, dry_minutes, falls_away, held_back, is_wet
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import (
     OIL_TEASPOONS,
@@ -47,6 +47,8 @@ _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), (
 _LONGEST_PREP = 8
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
+_BROWNING = 5  # minutes until meat has colour; it cooks through as it simmers
+_A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
@@ -60,6 +62,7 @@ _SOLD_SEASONED = re.compile(
     r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
 )
 _BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
+_EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
 _TAKEN_OFF = re.compile(r",? and (drain|lift out)\b(?=[.,;]?$|\.)")
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
@@ -83,6 +86,13 @@ class Work(NamedTuple):
     vessel: str = ""
 
 
+class _Told(NamedTuple):
+    """The same as a sentence and as a line of the timeline."""
+
+    said: str
+    line: str
+
+
 class _Kitchen:
     """Writes the work of one dinner in the order of its pattern."""
 
@@ -97,6 +107,8 @@ class _Kitchen:
         self.last_at: dict[str, str] = {}
         self.held = held_back(pattern, self.fillings)
         self.waiting = {one.key for ones in self.held.values() for one in ones}
+        self.browned_at, self.browned = browned_first(pattern, self.fillings)
+        self.coloured: set[str] = set()  # what was browned and comes in a second time
         self.rest_of = ""  # the fat that is left for what fries after what was lifted out
 
     def work(self) -> list[Work]:
@@ -128,6 +140,8 @@ class _Kitchen:
             if step.happens(slots):
                 self.done += self._apart(step, number) if step.place == "apart" else self._stage(step, number)
         self.done += self._left_over()
+        if self.done[-1].stage == "taste":
+            del self.done[-1]
         if not any(one.stage == "taste" for one in self.done):
             self.done += self._taste(", and serve")
         if not weighed:
@@ -151,6 +165,8 @@ class _Kitchen:
         return [one for one in here if self.pattern.slots[one.slot].method != "raw"]
 
     def _mention(self, new: Sequence[Filling]) -> Mention:
+        new = [one for one in new if one.key not in self.coloured]
+
         def tell(one: Filling) -> str:
             if one in new and one.household == PINCH:
                 return f"{PINCH} of {one.food.name}"
@@ -208,51 +224,18 @@ class _Kitchen:
 
     def _stage(self, step: Step, number: int) -> Iterator[Work]:
         stage = f"step {number}"
+        if number == self.browned_at:
+            yield self._brown(step)
         new, cooked = self._new(step), self._cooked_here(step)
         groups = self._groups(step, new, cooked)
-        late = self.held.get(number, ())
-        there = [
-            one
-            for one in self.fillings
-            if one.slot in step.slots and one.key not in self.waiting and (one in groups[0] or one not in new)
-        ]
-        minutes = self._minutes(step, cooked)
-        half = "half of " if self._keeps_fat(step, number) else ""
-        mention = self._mention(groups[0])
-
-        def tell(one: Filling) -> str:
-            return f"{half * (one in new and self._is_fat(one))}{mention(one)}"
-
-        def name(one: Filling) -> str:
-            return f"{half * self._is_fat(one)}{one.food.name}" if one in new else f"the {one.short}"
-
-        said = filled(step, there, self.granted, tell, f"{half}{self.oil}")
-        line = filled(step, there, self.granted, name, f"{half}oil")
-        if said is None or line is None:
+        told = self._sentence(step, number, groups[0], new)
+        if told is None:
             return
-        if step.place in {"pan", "pot"} and any(one in cooked for one in groups[0]):
-            main = [one for one in groups[0] if one in cooked and self.pattern.slots[one.slot].role == "protein"]
-            instead = self._instead(main)
-            if instead is not None:
-                said, line = instead(said), instead(line)
-        if self._reheats([one for one in groups[0] if one in cooked]):
-            said, line = hot_through(said), hot_through(line)
-        said, line = self._salted(said, line, [one for one in groups[0] if one in cooked])
+        late = self.held.get(number, ())
         groups += [list(late)] if late else []
-        said, line, off = _without_end(said, line) if groups[1:] else (said, line, "")
-        if cooked and minutes > 1 and "minute" not in said:
-            said = f"{said} About {minutes} minute{'s' * (minutes != 1)}."
-        for one in cooked:
-            if one in groups[0] or one not in new:
-                said = self._with_sign(said, one)
-        cooks = step.place in {"pan", "pot"} and any(one in cooked for one in groups[0])
-        if self.rest_of and cooks and "lift out" not in step.words:
-            said, line = (with_rest(self.rest_of, words) for words in (said, line))
-            self.rest_of = ""
-        if half:
-            self.rest_of = next((one.short for one in groups[0] if self._is_fat(one)), "oil")
-        if step.place == "pan":
-            said, line = (in_pans(words, self.pattern, self.fillings) for words in (said, line))
+        told, off = _without_end(told) if groups[1:] else (told, "")
+        minutes = self._minutes(step, cooked)
+        told = self._fat_left(step, number, groups[0], self._ended(told, minutes, cooked, groups))
         place = "oven" if step.place == "dish" else step.place
         waits = self._waits(step, groups[0])
         before = self.last_at.get(place)
@@ -261,10 +244,12 @@ class _Kitchen:
             holds = {**holds, COOK: 1}
         warmed = self._warmed(step, before)
         after = (*waits, *((before,) if before and before not in waits else ()))
-        task = Task(stage, minutes, holds, after=after, at_end_of=warmed.task.name if warmed else None)
-        told_as = warmed.stage if warmed else stage
+        task = Task(stage, minutes, holds, after=after, at_end_of=before if self._goes_on(step, before) else None)
         self.last_at[place] = stage
-        later = list(self._later(step, Work(task, told_as, "", "", vessel=place), groups))
+        vessel = place if step.place in HEATED else ""
+        adds = tuple(one.food.id for one in groups[0] if one.key not in self.browned)
+        work = Work(task, warmed.stage if warmed else stage, told.said, _as_line(told.line), adds, vessel)
+        later = list(self._later(step, work, groups))
         if off:
             last = later[-1]
             # Where salt or a sign has a sentence of its own in between, the timeline tells only what is put in.
@@ -275,9 +260,86 @@ class _Kitchen:
             if one.key not in self.waiting:
                 self.came_in[one.key] = [stage]
         self.heated.update(one.key for one in (*cooked, *late))
-        vessel = place if step.place in HEATED else ""
-        yield Work(task, told_as, said, _as_line(line), tuple(one.food.id for one in groups[0]), vessel)
+        yield work
         yield from later
+
+    def _sentence(self, step: Step, number: int, first: Sequence[Filling], new: Sequence[Filling]) -> _Told | None:
+        """What is said of a step and of what goes in at once; None where nothing is to be done."""
+        there = [
+            one
+            for one in self.fillings
+            if one.slot in step.slots and one.key not in self.waiting and (one in first or one not in new)
+        ]
+        part = "half of " if self._keeps_fat(step, number) else "the rest of " if number == self.browned_at else ""
+        mention = self._mention(first)
+        oil = "the rest of the oil" if number == self.browned_at else f"{part}{self.oil}"
+
+        def tell(one: Filling) -> str:
+            return f"{part * self._is_fat(one)}{mention(one)}"
+
+        def name(one: Filling) -> str:
+            called = one.food.name if one in new else f"the {one.short}"
+            return f"{part * self._is_fat(one)}{called}"
+
+        said = filled(step, there, self.granted, tell, oil)
+        line = filled(step, there, self.granted, name, re.sub(r"\d+ tsp ", "", oil))
+        if said is None or line is None:
+            return None
+        if number == self.browned_at:
+            said, line = (_A_POT.sub("in the pot", words) for words in (said, line))
+        here = [one for one in first if one in self._cooked_here(step)]
+        if step.place in {"pan", "pot"} and here:
+            instead = self._instead([one for one in here if self.pattern.slots[one.slot].role == "protein"])
+            if instead is not None:
+                said, line = instead(said), instead(line)
+        if self._reheats(here):
+            said, line = hot_through(said), hot_through(line)
+        if step.place == "pan":
+            said, line = (in_pans(words, self.pattern, self.fillings) for words in (said, line))
+        return _Told(*self._salted(said, line, [one for one in here if one.key not in self.browned]))
+
+    def _ended(
+        self, told: _Told, minutes: int, cooked: Sequence[Filling], groups: Sequence[Sequence[Filling]]
+    ) -> _Told:
+        """With its minutes behind it, and how a cook sees that what goes in at once is done."""
+        said = told.said
+        if cooked and minutes > 1 and "minute" not in said:
+            said = f"{said} About {minutes} minutes."
+        joins_later = [one for group in groups[1:] for one in group]
+        for one in cooked:
+            if one not in joins_later:
+                said = self._with_sign(said, one)
+        return _Told(said, told.line)
+
+    def _fat_left(self, step: Step, number: int, first: Sequence[Filling], told: _Told) -> _Told:
+        """With the fat that was kept back for what fries now."""
+        fries = step.place in {"pan", "pot"} and any(one in first for one in self._cooked_here(step))
+        if self.rest_of and fries and "lift out" not in step.words:
+            told = _Told(*(with_rest(self.rest_of, words) for words in told))
+            self.rest_of = ""
+        if self._keeps_fat(step, number):
+            self.rest_of = next((one.short for one in first if self._is_fat(one)), "oil")
+        return told
+
+    def _brown(self, step: Step) -> Work:
+        """Raw meat that simmers later is browned first, in half of the fat that the pot is warmed with."""
+        meat = [one for one in self.fillings if one.key in self.browned]
+        fats = [one for one in self.fillings if one.slot in step.slots and self._is_fat(one)]
+        vessel = _A_POT.search(step.words)
+        where = vessel[0] if vessel else "in a pot"
+        mention = self._mention([*meat, *fats])
+        fat = listed([mention(one) for one in fats]) or self.oil
+        said = f"heat half of {fat} {where}; brown {listed([mention(one) for one in meat])} in it, and lift out."
+        fat = listed([one.food.name for one in fats]) or "oil"
+        line = f"heat half of {fat} {where}; brown {listed([one.food.name for one in meat])} in it, and lift out"
+        said, line = self._salted(sentence(said), line, meat)
+        for one in fats:
+            self.came_in[one.key] = ["brown"]
+        self.coloured |= self.browned
+        self.last_at["pot"] = "brown"
+        task = Task("brown", _BROWNING, _HOLDS["pot"], after=self._waits_alone([*meat, *fats]))
+        adds = tuple(one.food.id for one in (*meat, *fats))
+        return Work(task, "brown", f"{said} About {_BROWNING} minutes.", line, adds, "pot")
 
     def _warmed(self, step: Step, before: str | None) -> Work | None:
         """The work before it in its pan or pot, where fat warms: nothing else is done between the two."""
@@ -285,6 +347,14 @@ class _Kitchen:
             return None
         work = next(one for one in self.done if one.task.name == before)
         return work if work.task.minutes <= _WARMED and "lift" not in work.said else None
+
+    def _goes_on(self, step: Step, before: str | None) -> bool:
+        """Whether what was in its pan or pot before is still there, and would cook on if the cook left it."""
+        if before is None or step.place not in {"pan", "pot"}:
+            return False
+        there = [one for one in self.done if one.task.name == before or (one.task.before_end_of or "?")[0] == before]
+        told = " ".join(one.said for one in there)
+        return not _EMPTIED.search(told) and not step.words.startswith("Bring")
 
     def _is_fat(self, one: Filling) -> bool:
         return self.pattern.slots[one.slot].role == "fat"
@@ -302,12 +372,13 @@ class _Kitchen:
         told = [one for one in after if not falls_away(one, slots, self.pattern)]
         if "lift out" not in step.words and not (told and "lift out" in told[0].words):
             return False
-        fries = (one for one in told if "lift out" not in one.words and self._fries(one))
-        first = next(fries, None)
+        first = next((one for one in told if "lift out" not in one.words and self._fries(one)), None)
         return first is not None and not is_wet(first, self.fillings) and not self._has_fat(first)
 
     def _fries(self, step: Step) -> bool:
-        return dry_minutes(step, self.pattern, self.fillings) > LATE_MINUTES
+        sizzles = [one for one in self.fillings if one.slot in step.slots and one.key not in self.waiting]
+        roles = {self.pattern.slots[one.slot].role for one in sizzles if one.key not in self.came_in}
+        return bool(roles & {"aromatic", "spice"}) or dry_minutes(step, self.pattern, self.fillings) > LATE_MINUTES
 
     def _groups(self, step: Step, new: Sequence[Filling], cooked: Sequence[Filling]) -> list[list[Filling]]:
         """What goes in at once, and what joins it later so that all is done together."""
@@ -462,12 +533,13 @@ def _behind(said: str, name: str) -> str:
     return f"{said[:place]} with a pinch of salt{said[place:]}"
 
 
-def _without_end(said: str, line: str) -> tuple[str, str, str]:
+def _without_end(told: _Told) -> tuple[_Told, str]:
     """Sentence and line without draining or lifting out, and which of them it was: that comes when all is in."""
-    found = _TAKEN_OFF.search(said)
-    if found is None or _TAKEN_OFF.search(line) is None:
-        return said, line, ""
-    return _TAKEN_OFF.sub("", said), _TAKEN_OFF.sub("", line), "drain" if found[1] == "drain" else "lift all out"
+    found = _TAKEN_OFF.search(told.said)
+    if found is None or _TAKEN_OFF.search(told.line) is None:
+        return told, ""
+    without = _Told(*(_TAKEN_OFF.sub("", words) for words in told))
+    return without, "drain" if found[1] == "drain" else "lift all out"
 
 
 def _as_line(said: str) -> str:
