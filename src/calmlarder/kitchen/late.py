@@ -54,6 +54,8 @@ def _last_dry(pattern: Pattern, fillings: Sequence[Filling], filled: set[str], a
         if step.place != place or not step.happens(filled) or falls_away(step, filled, pattern):
             continue
         if is_wet(step, fillings):
+            if last is not None and "lift out" in pattern.steps[last].words:
+                last = number  # better in what is left in the pan than with what leaves it
             break
         minutes = dry_minutes(step, pattern, fillings)
         longest += minutes

@@ -48,7 +48,7 @@ def told_twice(
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))
     places = {one.task.name: number for number, one in enumerate(work)}
-    work.sort(key=lambda one: (planned.starts[one.task.name], not one.task.at_end_of, places[one.task.name]))
+    work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
     moments = tuple(_moment(one, planned) for one in work)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 

@@ -63,7 +63,7 @@ _SOLD_SEASONED = re.compile(
 )
 _BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
-_TAKEN_OFF = re.compile(r",? and (drain|lift out)\b(?=[.,;]?$|\.)")
+_TAKEN_OFF = re.compile(r",? and (drain|lift out|keep warm)\b(?=[.,;]?$|\.)")
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
     "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
@@ -470,7 +470,8 @@ class _Kitchen:
                 said = self._with_sign(said, one)
             name = f"{joined.task.name} {group[0].key}"
             task = Task(name, 0, {}, after=self._waits_alone(group), before_end_of=(joined.task.name, left))
-            yield Work(task, joined.stage, said, line, tuple(one.food.id for one in group), joined.vessel)
+            adds = tuple(one.food.id for one in group if one.key not in self.browned)
+            yield Work(task, joined.stage, said, line, adds, joined.vessel)
 
     def _waits_alone(self, group: Sequence[Filling]) -> tuple[str, ...]:
         weighed = ("weigh",) if any(one.weighed for one in group) else ()
@@ -539,7 +540,7 @@ def _without_end(told: _Told) -> tuple[_Told, str]:
     if found is None or _TAKEN_OFF.search(told.line) is None:
         return told, ""
     without = _Told(*(_TAKEN_OFF.sub("", words) for words in told))
-    return without, "drain" if found[1] == "drain" else "lift all out"
+    return without, "lift all out" if found[1] == "lift out" else found[1]
 
 
 def _as_line(said: str) -> str:
