@@ -20,7 +20,8 @@ _SEASONING_KINDS = frozenset({
 _SEASONING_FOODS = frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made", "oil-lemon",
     "oil-sesame", "chilli-oil", "bacon", "chorizo", "salami", "prosciutto", "tofu-marinated", "parmesan", "pecorino",
-    "feta", "halloumi", "stilton", "blue-cheese", "gruyere", "vegan-parmesan", "raita", "tzatziki", "curry-paste",
+    "grana-padano", "feta", "halloumi", "stilton", "blue-cheese", "gruyere", "vegan-parmesan", "raita", "tzatziki",
+    "curry-paste",
 })  # fmt: skip
 _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
@@ -38,7 +39,7 @@ _SAVOURY_KINDS = frozenset({
 })  # fmt: skip
 _SAVOURY_FOODS = frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "chilli-oil", "bacon", "chorizo", "salami",
-    "parmesan", "pecorino", "feta", "vegan-parmesan", "tofu-marinated", "tofu-smoked", "ginger",
+    "parmesan", "pecorino", "grana-padano", "feta", "vegan-parmesan", "tofu-marinated", "tofu-smoked", "ginger",
 })  # fmt: skip
 _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
 # What nobody eats raw with a pinch of salt alone.

@@ -6,17 +6,19 @@ import sys
 import textwrap
 from typing import NamedTuple
 
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.plain_signs import is_unicode
 
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
 
 
 class Style(NamedTuple):
-    """Bold or not, block signs or plain ones, and the width to wrap at."""
+    """Bold or not, block signs or plain ones, the width to wrap at, and how amounts and names are read here."""
 
     bold: bool
     blocks: bool
     width: int
+    manner: Manner = PLAIN
 
     def headings(self, text: str) -> list[str]:
         """A heading in lines that fit."""
@@ -31,11 +33,11 @@ class Style(NamedTuple):
         return f"\033[1m{text}\033[0m" if self.bold else text
 
 
-def style_of_output() -> Style:
+def style_of_output(manner: Manner = PLAIN) -> Style:
     """The style standard output can show."""
     terminal = sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
     width = min(100, shutil.get_terminal_size((80, 24)).columns) if sys.stdout.isatty() else 80
-    return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width))
+    return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width), manner=manner)
 
 
 def bar(share: float, width: int, style: Style) -> str:

@@ -35,6 +35,7 @@ def tonight_text(
     with_figures: bool = True,
 ) -> str:
     """The whole answer of a run, with or without the loads of each dinner."""
+    composed = _as_read(composed, style)
     parts: list[str] = []
     for number, dinner in enumerate(composed.dinners, start=1):
         parts.append("\n".join(_dinner(dinner, wanted, style, number if len(composed.dinners) > 1 else None)))
@@ -52,6 +53,17 @@ def tonight_text(
     if composed.dinners:
         parts.append(_closing(composed))
     return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def _as_read(composed: "Composed", style: Style) -> "Composed":
+    """The dinners in the measures and words of this home."""
+    if style.manner.is_plain:
+        return composed
+    nearest = composed.nearest
+    if nearest is not None:
+        nearest = nearest.model_copy(update={"dinner": style.manner.dinner(nearest.dinner)})
+    dinners = tuple(map(style.manner.dinner, composed.dinners))
+    return composed.model_copy(update={"dinners": dinners, "nearest": nearest})
 
 
 def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
@@ -160,7 +172,7 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
     width = max(len(use.name) for use in dinner.uses)
     for use in dinner.uses:
         start = f"  {use.grams:>5} g  {use.name:<{width}}  "
-        yield from textwrap.wrap(start + _how(use), style.width, subsequent_indent=" " * len(start))
+        yield from textwrap.wrap(start + _how(use, style), style.width, subsequent_indent=" " * len(start))
     for thing in dinner.taken_for_granted:
         yield f"{'':10}{thing:<{width}}  taken for granted"
 
@@ -178,7 +190,7 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     yield from _loads(dinner, wanted, style)
 
 
-def _how(use: PlateUse) -> str:
+def _how(use: PlateUse, style: Style) -> str:
     how = {
         "weigh": "weigh",
         "eye": use.household or "by eye",
@@ -187,6 +199,7 @@ def _how(use: PlateUse) -> str:
     }[use.how]
     if use.whole and use.how != "box":
         how = "all of it"
+    how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
     if use.days_left is None:
         return how
     if use.days_left <= 0:
