@@ -7,7 +7,18 @@ from itertools import combinations
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.dish import Dish, at_home, belongs, is_sane, is_strange, may_stand, suits_use
+from calmlarder.adapt.dish import (
+    Dish,
+    at_home,
+    belongs,
+    brings_new_allergen,
+    is_made_anew,
+    is_sane,
+    is_strange,
+    is_there_already,
+    may_stand,
+    suits_use,
+)
 from calmlarder.adapt.lessened import HALF, IN_HALVES, halved, left_out, lessened
 from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
@@ -32,9 +43,10 @@ _MIXED = frozenset({
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})
-_A_TRACE = Decimal("0.02")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
+_A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
+_A_COATING = "as a coating"
 _BINDS = frozenset({"flour", "starch", "egg"})
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
@@ -44,6 +56,7 @@ _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the whole of it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 5
+_MOST_OIL = Decimal(9)  # g a serving, two teaspoons: common practice, no source
 
 
 def open_lines(
@@ -51,7 +64,8 @@ def open_lines(
 ) -> tuple[Open, ...]:
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
     kinds = frozenset(line.food.kind for line in lines if not line.breaks)
-    dish = Dish(serves, eaters, tables, told, kinds, {})
+    stay = frozenset(line.food.id for line in lines if not line.breaks and not tables.swaps_of(line.food.id))
+    dish = Dish(serves, eaters, tables, told, kinds, {}, stay)
     return tuple(_open(line, dish) for line in lines)
 
 
@@ -130,6 +144,7 @@ def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
         or (one.food.kind == line.food.kind and line.food.kind in _CALLED_ALIKE)
         for one in choice.brings
     )
+    named |= is_made_anew(line.food, [one.food for one in choice.brings])
     near = line.food.kind == "pulse" and any(one.food.kind == "pulse" for one in choice.brings)
     return 0 if named else prices.ANOTHER_PULSE if near else 1
 
@@ -162,6 +177,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     if _is_spice(line.food) and line.food.id in dish.told.in_a_rub:
         use = "raw"  # asafoetida is harsh but in hot fat, greens want softening (common practice)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
+    if line.food.id not in dish.told.coats:  # what binds a patty is no crust
+        fit = [one for one in fit if not one.when.endswith(_A_COATING)]
     cooked = use == "cooked"
     fit = [one for one in fit if all(suits_use(part.food, line.food, cooked, dish.told) for part in one.parts)]
     if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
@@ -192,7 +209,7 @@ def _smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> It
 def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
     halved = IN_HALVES if line.food.id in dish.told.stuffed else ""
     lines = [
-        written(part.food, part.grams, dish.tables, f"{words}{halved}", dish.eaters.sure)
+        written(part.food, _enough_of(part, line, dish), dish.tables, f"{words}{halved}", dish.eaters.sure)
         for part in candidate.parts
         if (words := stand_in_words(line.read, part.food, dish.tables))
     ]
@@ -201,16 +218,25 @@ def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choic
         for part, one in zip(candidate.parts, lines, strict=True)
     )
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
-    more = sum(prices.ANOTHER_SPICE if _is_spice(part.food) else prices.ANOTHER_PART for part in candidate.parts[1:])
+    more = sum(prices.ANOTHER_SPICE if part.food.is_staple else prices.ANOTHER_PART for part in candidate.parts[1:])
     texts = tuple(one.line for one in lines)
     strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
     other = prices.ANOTHER_KIND * all(
         line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
     )
     much = sum(too_much(part, dish) for part in candidate.parts)
-    dear = max(0.0, prices.TOUCHED + more + strange + other + much - at_home(candidate, dish))
+    new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
+    new += prices.THERE_ALREADY * is_there_already(candidate, dish)
+    dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _enough_of(part: Serving, line: Counted, dish: Dish) -> Decimal:
+    """Grams of a stand-in: of an oil for its taste no more than a spoon or so a serving, for a whole bulb too."""
+    if part.food.kind != "oil" or line.food.kind in {"oil", "butter"}:
+        return part.grams
+    return min(part.grams, _MOST_OIL * dish.serves)
 
 
 def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
@@ -230,7 +256,9 @@ def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iter
         unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
         lost = round(weight * float(1 - share) * unlike)
         texts = (own.line, other.line)
-        price = lost + round(prices.POINT * (prices.TOUCHED + prices.ANOTHER_PART)) + tie(line, *texts)
+        other_kind = prices.ANOTHER_KIND * (stand_in.food.kind != line.food.kind)
+        dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
+        price = lost + round(prices.POINT * dear) + tie(line, *texts)
         brings = (
             LineLoad(line.food, own.amount, line.profile),
             LineLoad(stand_in.food, other.amount, dish.profile_of(stand_in.food)),

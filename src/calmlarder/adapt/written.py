@@ -41,6 +41,7 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit",
 })  # fmt: skip
+_TO_SERVE = re.compile(r"\bto serve$")
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
@@ -157,7 +158,7 @@ def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
         if f" {name}" in line:
             for free in _FREE:
                 if f"{free} {name}" in known:
-                    return f"{free} {name}"
+                    return f"{free.replace(' ', '-')} {name}"
     return ""
 
 
@@ -170,6 +171,8 @@ def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
 def tail_of(text: str) -> str:
     """How the line says it is cut: `, finely chopped`."""
     _, comma, rest = text.partition(",")
+    if _TO_SERVE.search(rest) and _SEVERAL.search(rest):
+        rest = "to serve"  # the line names other foods too
     return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""
 
 

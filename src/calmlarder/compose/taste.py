@@ -18,10 +18,10 @@ _SEASONING_KINDS = frozenset({
 })  # fmt: skip
 # Cheese with a taste of its own, and cured meat: they salt what they are with.
 _RIPE = frozenset({
-    "parmesan", "pecorino", "vegan-parmesan", "feta", "vegan-feta", "vegan-feta-tofu", "halloumi", "stilton",
-    "blue-cheese", "gruyere", "cheddar", "red-leicester", "gouda", "edam", "swiss-cheese", "provolone", "pepper-jack",
-    "monterey-jack", "cheese-lactose-free", "goat-cheese", "queso-fresco", "vegan-cheese", "bacon", "chorizo", "salami",
-    "prosciutto", "ham", "anchovies",
+    "parmesan", "grana-padano", "pecorino", "vegan-parmesan", "feta", "vegan-feta", "vegan-feta-tofu", "halloumi",
+    "stilton", "blue-cheese", "gruyere", "cheddar", "red-leicester", "gouda", "edam", "swiss-cheese", "provolone",
+    "pepper-jack", "monterey-jack", "cheese-lactose-free", "goat-cheese", "queso-fresco", "vegan-cheese", "bacon",
+    "chorizo", "salami", "prosciutto", "ham", "anchovies",
 })  # fmt: skip
 # These, and oils that taste of more than oil, season whatever they are cooked with.
 _SEASONING_FOODS = _RIPE | frozenset({

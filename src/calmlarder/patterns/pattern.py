@@ -12,6 +12,7 @@ from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Family, Kind, Method, Role, Sitting, State
 
 REFERENCE = re.compile(r"\{(in:|if:)?([a-z_, ]+)(?:\|([^}]*))?\}")
+CLAUSE = re.compile(r"\[([^\[\]]*)\]")  # words that are left out where nothing fills the braces in them
 
 # Where a step happens. `apart`: each thing in a vessel of its own, in the food's own words; `oven`: on a tray, what
 # takes longest goes in first; `dish`: in the oven, all together; `bowl` and `plate` are the cook's hands.
@@ -115,6 +116,11 @@ class Step(BaseModel):
         return _references(self.words)
 
     @property
+    def must_fill(self) -> tuple[re.Match[str], ...]:
+        """The braces outside of what is left out where nothing fills it."""
+        return _references(CLAUSE.sub("", self.words))
+
+    @property
     def slots(self) -> tuple[str, ...]:
         """The slots it names, in order."""
         return _named(self.words)
@@ -136,9 +142,10 @@ class Pattern(BaseModel):
     where nothing better fits, or where minutes are asked for.
 
     A step names slots in braces, and what fills them comes in there: `{a,b|words}` lists it, or says the words where
-    nothing does; a step whose braces stay empty without such words is dropped. A slot of role `fat` without words is
-    oil taken for granted where it is empty. Two signs say nothing: `{in:a}`, what was mixed in a bowl is cooked in this
-    step; `{if:a,b}`, the step happens only where one of these is filled.
+    nothing does; a step whose braces stay empty without such words is dropped. Words in square brackets are left out
+    where the braces in them stay empty. A slot of role `fat` without words is oil taken for granted where it is empty.
+    Two signs say nothing: `{in:a}`, what was mixed in a bowl is cooked in this step; `{if:a,b}`, the step happens only
+    where one of these is filled.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -204,7 +211,7 @@ class Pattern(BaseModel):
         for step in self.steps:
             shown = [found for found in step.references if not found[1]]
             if len(shown) > 1:
-                for found in shown:
+                for found in (one for one in step.must_fill if not one[1]):
                     if found[3] is None and not self._surely_filled(slot_names(found)):
                         raise ValueError(
                             f"`{found[0]}` may stay empty beside other braces: give it words, `{{a|words}}`"

@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
+    AmericanName,
     Caution,
     Conversion,
     Fermentable,
@@ -45,6 +46,7 @@ class Tables(BaseModel):
     caps: tuple[Cap, ...]
     sources: tuple[Source, ...]
     renamed: tuple[Renamed, ...] = ()
+    american_names: tuple[AmericanName, ...] = ()
     cautions: tuple[Caution, ...] = ()
     parts: tuple[MixtureRow, ...] = ()
     made_from: tuple[MadeFrom, ...] = ()

@@ -16,6 +16,7 @@ from calmlarder.tables.derived import lines_of, plain_of
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import (
+    AmericanName,
     Caution,
     Conversion,
     Fermentable,
@@ -45,6 +46,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "mixtures": TableFile(MixtureRow, lambda row: (row.food, row.part)),
         "names": TableFile(Name, lambda row: (row.name.casefold(), row.food)),
         "renamed": TableFile(Renamed, lambda row: (row.was,)),
+        "american_names": TableFile(AmericanName, lambda row: (row.british,)),
         "measures": TableFile(Measure, lambda row: (row.food, row.measure)),
         "keeping": TableFile(Keeping, lambda row: (row.food, row.place, row.state)),
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
