@@ -1,7 +1,7 @@
 """Read the dish patterns from their TOML files."""
 
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -42,20 +42,21 @@ def _content(path: Path) -> dict[str, Any]:
     return tomllib.loads(path.read_text(encoding="utf-8"))
 
 
-def _known(folder: Path, paths: Sequence[Path]) -> dict[str, Any]:
+def _known(folder: Path, paths: Sequence[Path]) -> Mapping[str, Any]:
     """What the shipped files say, by name, without parsing them anew; empty where one of them cannot be read."""
     if folder != shipped("recipes"):
         return {}
     try:
         made_from = derived.digest_of(paths)
-        known = derived.kept(_KEPT, made_from)
-        if known is None:
-            known = {path.name: _content(path) for path in paths}
-            if made_from == derived.digest_of(paths):
-                derived.keep(_KEPT, made_from, known)
+        kept = derived.kept(_KEPT, made_from)
+        if kept is not None:
+            return kept
+        known = {path.name: _content(path) for path in paths}
+        if made_from == derived.digest_of(paths):
+            derived.keep(_KEPT, made_from, known)
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
         return {}
-    return dict(known)
+    return known
 
 
 def load_patterns(folder: Path) -> tuple[Pattern, ...]:
