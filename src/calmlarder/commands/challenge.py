@@ -22,7 +22,8 @@ from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render import challenge_text, course_history, course_text
 from calmlarder.render.challenge_day import passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
+from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text
+from calmlarder.render.signs_text import felt_answer, see_a_doctor
 
 _COUNTED = (
     "Today's dose counts as eaten. If it was not: `calmlarder larder undo`, and score once more with --not-eaten."
@@ -112,9 +113,11 @@ def score(options: given.Score) -> int:
     with household_of(options) as household:
         scored = challenges.score(household, felt, left_out, not options.not_eaten)
     words = [felt_line(scored.felt)]
+    answer = felt_answer(scored.felt)
     if scored.flags:  # nothing after it that could soften it
-        _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
+        _show(options, course_text.scored_object(scored), "\n".join([*words, answer]))
         return 0
+    words += [answer] if answer else []
     words += [_COUNTED] if scored.dose_counted else []
     words += [passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))

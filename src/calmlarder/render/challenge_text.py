@@ -1,4 +1,4 @@
-"""What challenge days say, in words and as plain values; and the answer to a red flag."""
+"""What challenge days say, in words and as plain values; and why a challenge waits."""
 
 from collections.abc import Sequence
 from typing import Any
@@ -6,12 +6,10 @@ from typing import Any
 from calmlarder.history.felt import Felt
 from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.posterior import Reckoning
-from calmlarder.reintroduction.red_flags import RedFlag
 from calmlarder.reintroduction.scores import STOP_REACTIONS
+from calmlarder.render.signs_text import EMERGENCY
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
-# Common advice on bleeding from the gut, recalled.
-EMERGENCY = "Heavy bleeding, black stool, sudden severe pain or faintness: get emergency help now."
 
 
 def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
@@ -53,16 +51,6 @@ def _days_of_100(risk: float) -> str:
     if days < 1:
         return "fewer than 1 day of 100"
     return f"about {days} day{'' if days == 1 else 's'} of 100"
-
-
-def see_a_doctor(flags: Sequence[RedFlag]) -> str:
-    """The answer to red flags: calm, at once, and without a judgement."""
-    words = "; ".join(f"“{flag.words}”" for flag in flags)
-    return (
-        f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat. It need not "
-        f"be serious, but only a doctor can tell. {EMERGENCY} Until you have been seen no challenge goes on; you lose "
-        "nothing by that."
-    )
 
 
 def weight_words(lost: str) -> str:

@@ -20,7 +20,7 @@ from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import challenge_text, course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
@@ -138,10 +138,11 @@ class ChallengeScreen(TurnsWithDay[None]):
             if said is None:
                 return
             felt = Felt(at=self._kitchen.now(), who=ME, score=said.scores.worst, note=said.note, scores=said.scores)
-            done = challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
+            challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
             self._show()
-            if done.flags:
-                self.app.push_screen(Page(see_a_doctor(done.flags)))
+            answer = felt_answer(felt)
+            if answer:
+                self.app.push_screen(Page(answer))
 
         self.app.push_screen(ScoreForm(), lambda said: scored(self, said))
 
