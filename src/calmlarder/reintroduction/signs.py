@@ -38,7 +38,8 @@ _NO_TIME = r"(?! ?(?:[ap]\.?m\b|h\b|hours?|min\w*|days?|weeks?|o'clock|:|\.\d))"
 SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
     ("life", (
         r"want(?:ed)? to die|suicid\w+|kill(?:ing)? myself|(?:end|take|taking|ending) (?:my (?:own )?life|it all)|"
-        r"self[- ]harm\w*|harm(?:ing|ed)? myself|hurt(?:ing)? myself on purpose|better off dead|wish(?:ed)? i (?:was|were) dead|"
+        r"self[- ]harm\w*|harm(?:ing|ed)? myself|hurt(?:ing)? myself on purpose|better off dead|"
+        r"wish(?:ed)? i (?:was|were) dead|"
         r"(?:don't|do not) want to (?:live|be alive|be here any ?more)|(?:can't|cannot) go on any ?more|"
         r"no (?:reason|point) (?:to|in) liv\w+",
     )),
