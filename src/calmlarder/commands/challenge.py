@@ -6,8 +6,9 @@ import sys
 from pathlib import Path
 from typing import get_args
 
-from calmlarder.commands import given
 from calmlarder.commands.days import felt_of
+from calmlarder.commands.given import challenge as given
+from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import food_named, household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.household import challenge_status, challenges
@@ -181,7 +182,7 @@ def page(options: given.ForDietitian) -> int:
     return 0
 
 
-def _show(options: given.Shown, plain: object, words: str) -> None:
+def _show(options: Shown, plain: object, words: str) -> None:
     if options.json:
         print(json.dumps(plain, ensure_ascii=False, indent=2))
     else:

@@ -4,7 +4,8 @@ import json
 from datetime import date
 from typing import Any
 
-from calmlarder.commands import given
+from calmlarder.commands.given import people as given
+from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
 from calmlarder.household import people
 from calmlarder.household.challenges import stop_for_weight
@@ -19,7 +20,7 @@ from calmlarder.render.people_text import people_text, person_object
 _NONE = ("none",)
 
 
-def listed(options: given.Shown) -> int:
+def listed(options: Shown) -> int:
     """Everybody."""
     with household_of(options) as household:
         _show(options, people.people(household))
@@ -57,7 +58,7 @@ def removed(options: given.Named) -> int:
     return 0
 
 
-def _show(options: given.Shown, found: "list[Person] | tuple[Person, ...]") -> None:
+def _show(options: Shown, found: "list[Person] | tuple[Person, ...]") -> None:
     if options.json:
         print(json.dumps({"people": [person_object(one) for one in found]}, ensure_ascii=False, indent=2))
     else:

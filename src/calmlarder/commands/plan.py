@@ -10,7 +10,7 @@ from textwrap import wrap
 from time import monotonic
 from typing import TYPE_CHECKING
 
-from calmlarder.commands import given
+from calmlarder.commands.given.evening import Plan
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
@@ -32,7 +32,7 @@ _LEAST_SHARE = 0.5  # of the seconds asked for, that are left to plan in however
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
-def plan(options: given.Plan) -> int:
+def plan(options: Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])

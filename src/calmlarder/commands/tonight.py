@@ -7,7 +7,7 @@ from importlib import resources
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
-from calmlarder.commands import given
+from calmlarder.commands.given.evening import Evening
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 _Larder = tuple[list[Lot], "tuple[Reading, ...]"]
 
 
-def tonight(options: given.Evening) -> int:
+def tonight(options: Evening) -> int:
     """Read the larder, compose, check, show."""
     with household_of(options) as household:
         choices = choices_of(options, household.tables)
@@ -54,7 +54,7 @@ def tonight(options: given.Evening) -> int:
     return status
 
 
-def demo(options: given.Evening) -> int:
+def demo(options: Evening) -> int:
     """The same on the larder of an example household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     household = household_of(options)
@@ -80,14 +80,14 @@ def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, 
     return helpful_answers(open_lines(household, readings), answer.evening)
 
 
-def larder_of(options: given.Evening, household: Household) -> _Larder:
+def larder_of(options: Evening, household: Household) -> _Larder:
     """The lots of --larder with what each line was read as, or the kept ones."""
     if options.larder is not None:
         return _read(household, read_lines(options.larder), options.larder)
     return lots_to_cook(household), ()
 
 
-def watched(options: given.Evening) -> bool:
+def watched(options: Evening) -> bool:
     """Whether somebody at a terminal sees how long work goes on; Ctrl-C then keeps the best so far."""
     return not options.json and sys.stderr.isatty()
 

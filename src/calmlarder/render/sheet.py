@@ -28,13 +28,24 @@ class Part(NamedTuple):
 
 
 class Level(NamedTuple):
-    """How near one person comes to a limit: grams that are likely and at most, the limit, and how full it is."""
+    """How near one person comes to a limit: grams likely and at most, each beside its limit, and how full it is."""
 
     name: str
     likely_g: float
     at_most_g: float
     limit_g: float
+    end_g: float | None
     share: float
+
+    @property
+    def likely(self) -> str:
+        """What is likely, of its limit."""
+        return f"{self.likely_g:.2f} of {self.limit_g:.2f}"
+
+    @property
+    def at_most(self) -> str:
+        """What may come at most, of the limit of that."""
+        return f"{self.at_most_g:.2f}" if self.end_g is None else f"{self.at_most_g:.2f} of {self.end_g:.2f}"
 
 
 class Recipe(NamedTuple):
@@ -102,7 +113,7 @@ def _levels(dinner: Dinner) -> tuple[Level, ...]:
 
 def _level(key: str, likely: float, at_most: float, typical: float, most: float | None) -> Level:
     share = max(likely / typical, at_most / most if most else 0.0)
-    return Level(CAP_WORDS.get(key, key), likely, at_most, typical, share)
+    return Level(CAP_WORDS.get(key, key), likely, at_most, typical, most, share)
 
 
 def _from_memory(dinner: Dinner) -> tuple[str, ...]:

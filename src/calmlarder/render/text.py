@@ -12,7 +12,7 @@ from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
-from calmlarder.render.style import Style, bar
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar, of_limits
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -223,14 +223,15 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
 def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:
     each = dinner.per_person
     before = held_g(wanted)
-    yield style.strong(f"Each person, g: likely, at most, {'from before, ' * bool(before)}limit")
-    width = max(len(CAP_WORDS.get(key, key)) for key in each.limits_g)
+    if each.limits_g:
+        yield style.strong(f"{BESIDE_LIMITS}{', from before' * bool(before)}")
+    width = max((len(CAP_WORDS.get(key, key)) for key in each.limits_g), default=0)
     for key, (typical, most) in each.limits_g.items():
-        likely, at_most = each.loads_g[key], each.at_most_g[key]
-        earlier = f" {before[key]:5.2f}" if before else ""
-        line = f"  {CAP_WORDS.get(key, key):<{width}} {likely:5.2f} {at_most:5.2f}{earlier} {typical:5.2f}"
         held = before.get(key, 0.0)
-        full = max((likely + held) / typical, 0.0 if most is None else (at_most + held) / most)
+        likely, at_most = each.loads_g[key] + held, each.at_most_g[key] + held
+        earlier = f" {held:5.2f}" if before else ""
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {of_limits(likely, at_most, typical, most)}{earlier}"
+        full = max(likely / typical, 0.0 if most is None else at_most / most)
         level = bar(full, _BAR_WIDTH, style)
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
