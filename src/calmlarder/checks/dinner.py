@@ -4,7 +4,6 @@ Nothing of calmlarder is imported here but the other checks: what this file find
 """
 
 import re
-import tomllib
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
@@ -30,6 +29,7 @@ from calmlarder.checks.loads import (
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.shown import Read, is_about, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
@@ -65,7 +65,7 @@ def verify(
     whole: Figures = figures_of(table_folders, mixed, used)
     figures = exempted(whole, request)
     counted = apart(plate, mixed, figures)
-    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    pattern = pattern_of(recipes, dinner["pattern"])
     day = date.fromisoformat(str(request["today"]))
     read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (

@@ -10,7 +10,7 @@ from rapidfuzz import fuzz, process
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
-from calmlarder.larder.urgency import COOKED_STATES, Kept, urgency_of
+from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.foods import Candidate, Match
@@ -24,6 +24,7 @@ from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _CUPBOARD_KINDS = frozenset({
     "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",
