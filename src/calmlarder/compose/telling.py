@@ -44,6 +44,7 @@ _COMMON_PRACTICE = "common_practice"
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _WORTH_COOKING_G = 15
+_NO_REST_G = 5
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
 
@@ -205,7 +206,7 @@ def _rescued(plan: Plan) -> Rescued:
         for use in plan.uses
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
-    lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
+    lots = [use.option.offered.lot for use in urgent if _uses_up(use)]
     in_time = [use for use in urgent if (use.option.offered.lot.days_left or 0) >= 0]  # not what is past its best
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in in_time)
     return Rescued(
@@ -214,6 +215,12 @@ def _rescued(plan: Plan) -> Rescued:
         finished_ids=tuple(lot.id for lot in lots),
         lots_finished=tuple(lot.line for lot in lots),
     )
+
+
+def _uses_up(use: Use) -> bool:
+    """Whether nothing worth keeping is left; of an amount that is guessed (a bunch, half of one) nobody can tell."""
+    lot = use.option.offered.lot
+    return lot.grams_low == lot.grams_high and lot.grams - use.grams < min(_NO_REST_G, use.option.unit)
 
 
 def _contribution(use: Use, plan: Plan, foods: Mapping[str, Food], tables: Tables) -> Contribution:
