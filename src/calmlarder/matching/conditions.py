@@ -56,7 +56,9 @@ _AT_THE_EDGE = LatePattern(
     r"(?:round|around|at|on|in)(?: the)? (?:edges?|ends?|middle|tips?|top|outside|corners?)\b"
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
-_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
+# What is a bit dry is no packet; a very dry sherry is one.
+_NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
+_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])")
 # `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
 _GOING = LatePattern(
     r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"

@@ -82,7 +82,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
     own = frozenset(words_of(food.name))
     for token, after in zip_longest(words.tokens, words.tokens[1:]):
-        if token.typed == "brown" and food.kind == "cheese" and after and set(after.words) & reading.takes:
+        is_whey = token.typed == "brown" and food.kind == "cheese" and "brown" not in reading.takes
+        if is_whey and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
         if after and after.typed == "style" and not (DECIDING | DISHES | words.lexicon.alone) & {token.typed}:
             continue  # how it is seasoned, in a word that names no seasoning: `mediterranean style tofu`
@@ -93,8 +94,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
         for word in token.words or (token.typed,):
             if word in reading.takes or word in own or word in FITS or word in words.soft or word.endswith(PERCENT):
                 continue
-            if _is_part_of_it(word, food, words):
-                continue  # `granola w almonds`
+            if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
+                continue  # `granola w almonds`, `salmon with dill`
             if word == "gluten" and "free" in words.known and food.gluten == "no":
                 continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (
@@ -108,6 +109,14 @@ def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
     parts = words.lexicon.kinds_in.get(food.id, frozenset()) & _MIXED_IN
     foods = words.lexicon.tables.food_by_id
     return bool(parts) and any(foods[one].kind in parts for one in words.lexicon.called(word))
+
+
+def _is_seasoning(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word behind `with` names nothing but an herb or a spice, of which there is little; no onion or garlic."""
+    foods = [lexicon.tables.food_by_id[one] for one in lexicon.called(word)]
+    return bool(foods) and all(
+        food.kind in {"herb", "spice"} and not {"onion", "garlic"} & set(words_of(food.name)) for food in foods
+    )
 
 
 def _decides(word: str, food: Food) -> bool:

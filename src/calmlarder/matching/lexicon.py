@@ -160,7 +160,7 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) == len(known) and sorted(word) == sorted(known) and known in self.at_home:
+        if distance == 1 and sorted(word) == sorted(known) and known in self.at_home:
             return True  # two letters changed places
         if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto

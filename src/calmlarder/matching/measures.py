@@ -11,6 +11,7 @@ UNIT_GRAMS = {
     "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
     "stone": 6350, "litro": 1000, "litros": 1000, "litri": 1000, "chilo": 1000, "quilo": 1000, "quilos": 1000,
     "gramos": 1, "gramas": 1, "grammi": 1, "gramm": 1, "etto": 100, "etti": 100, "dag": 10, "deka": 10,
+    "derica": 850, "dericas": 850, "mudu": 1250, "mudus": 1250,  # tins and bowls of West African markets, by volume
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",

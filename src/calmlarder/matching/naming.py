@@ -9,6 +9,7 @@ from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import NamedFood
 from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
+from calmlarder.matching.plain_words import IN_NAMES_ONLY
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
@@ -61,11 +62,11 @@ def name(words: Words) -> Named:
     left = left_over(best, words)
     close = _close(readings, best)
     if left and len(readings) > 1:
-        # Another reading may leave nothing over (`tomato, tinned` against a fresh tomato).
+        # Another reading of the same words may leave nothing over (`tomato, tinned` against a fresh tomato).
         for other in readings[1:12]:
             if other.weight < best.weight - WORD - 2:
                 break
-            if not left_over(other, words):
+            if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
@@ -79,6 +80,15 @@ def name(words: Words) -> Named:
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     return _decided(best, close, candidates, words)
+
+
+def _same_words(best: Reading, other: Reading, words: Words) -> bool:
+    """Whether another reading is one of the same words, and no other food beside: `dark chocolate, almonds`.
+
+    What stands behind `with` gives way to what stands before it.
+    """
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    return bool(best.missing or other.takes & best.takes or (best.takes <= behind and not other.takes & behind))
 
 
 def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
@@ -141,7 +151,7 @@ def _close(readings: list[Reading], best: Reading) -> list[Reading]:
 def _distinct(best: Reading, words: Words) -> bool:
     """Whether the words told can mean but one food (`horseradish`, `kalamata`): what is missing goes without saying."""
     lexicon = words.lexicon
-    if best.takes <= GENERIC | HARMLESS | PRODUCTS | words.soft:
+    if best.takes <= GENERIC | HARMLESS | PRODUCTS | words.soft | IN_NAMES_ONLY:
         return False
     if words.known - best.takes - HARMLESS - words.soft - frozenset(FITS):
         return False

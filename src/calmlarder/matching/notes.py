@@ -50,6 +50,8 @@ QUALITIES = frozenset({
     "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk", "mashed",
     "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
     "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
+    "goose", "pheasant", "partridge", "grouse", "pigeon", "quail", "ostrich", "kangaroo", "horse", "boar", "bison",
+    "moose", "reindeer", "hare", "crocodile", "emu", "alligator", "turkey", "fake", "mock", "faux",
     "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
     "jerk", "cajun", "escovitch", "escoveitch", "satay", "bulgogi", "karaage", "shawarma", "souvlaki", "glazed",
     "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",

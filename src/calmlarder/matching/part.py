@@ -20,7 +20,8 @@ AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in t
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
 _MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
-_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|\bwith\b|\bw/|(?<!\w)n(?!\w)")
+_WITH = re.compile(r"\bwith\b|(?<![\w'])w(?![\w'])")
+_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|\bwith\b|(?<![\w'])[nw](?![\w'])")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
@@ -55,6 +56,7 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
             piece=text.count(",", 0, found.start()),
             raw=found[0],
             group=len(_ANDS.findall(text, 0, found.start())),
+            added=_WITH.search(text, 0, found.start()) is not None,
         )
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
@@ -77,7 +79,7 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         named = _as_last_time(named, said, spoken, lexicon)
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
-    takes = _released(named, lexicon)
+    takes = _released(named, tokens, lexicon)
     rest = _without(text, typed, tokens, takes)
     counts = any(lexicon.tables.food_by_id[food].kind == "egg" for food in named.foods)
     amount, _ = take_amount(without_marks(rest), counts)
@@ -171,12 +173,22 @@ def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
     }
 
 
-def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
-    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is."""
+def _released(named: Named, tokens: tuple[Token, ...], lexicon: Lexicon) -> frozenset[str]:
+    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is.
+
+    A measure between two other words of the name belongs to it: `oak leaf lettuce`.
+    """
     takes = named.takes
+    taken = [bool(takes & set(token.words)) for token in tokens]
+    inside = {
+        word
+        for before, token, after in zip(taken, tokens[1:], taken[2:], strict=False)
+        if before and after
+        for word in token.words
+    }
     for food in named.foods[:1]:
         is_bird = lexicon.tables.food_by_id[food].kind == "poultry"
-        for word in sorted(takes & SOFT - ({"quarter"} if is_bird else frozenset())):  # a cut, and no fourth part
+        for word in sorted(takes & SOFT - inside - ({"quarter"} if is_bird else frozenset())):  # a cut, no fourth part
             fewer = takes - {word}
             if any(core <= fewer for core in lexicon.cores(food)):
                 takes = fewer

@@ -22,6 +22,10 @@ _IN_WATER = re.compile(
 )
 
 
+# An empty milk tin measures dry goods: `egusi, one milk tin`.
+_MILK_TIN = re.compile(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -39,6 +43,7 @@ def one_word(text: str) -> str:
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
+    text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

@@ -28,6 +28,7 @@ class Token(NamedTuple):
     piece: int = 0  # of the line, between its commas
     raw: str = ""  # as written, plural and all
     group: int = 0  # of the line, between its ands
+    added: bool = False  # behind a `with`
 
 
 class Words(NamedTuple):
