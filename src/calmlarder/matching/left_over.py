@@ -87,7 +87,7 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
         if after and after.typed == "style" and not (DECIDING | DISHES | words.lexicon.alone) & {token.typed}:
             continue  # how it is seasoned, in a word that names no seasoning: `mediterranean style tofu`
-        if token.typed == "style":
+        if token.typed == "style" or _is_only_crisp(token, after, words, reading):
             continue
         if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
@@ -104,6 +104,15 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 yield word
 
 
+def _is_only_crisp(token: Token, after: Token | None, words: Words, reading: Reading) -> bool:
+    """Whether a thing is said to be crisp: `crisp apples`, `lettuce, still crisp`; an apple crisp is a dessert."""
+    if token.raw != "crisp":
+        return False
+    taken = [one for one in words.tokens if set(one.words) & reading.takes]
+    before_it = bool(after and set(after.words) & reading.takes)
+    return before_it or all(one.raw.endswith("s") or token.piece for one in taken)
+
+
 def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
     """Whether a mixture holds such a thing anyway, as granola holds nuts of some kind."""
     parts = words.lexicon.kinds_in.get(food.id, frozenset()) & _MIXED_IN
@@ -112,7 +121,7 @@ def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
 
 
 def _is_seasoning(word: str, lexicon: Lexicon) -> bool:
-    """Whether a word behind `with` names nothing but an herb or a spice, of which there is little; no onion or garlic."""
+    """Whether a word behind `with` names but herbs or spices, of which there is little, and no onion or garlic."""
     foods = [lexicon.tables.food_by_id[one] for one in lexicon.called(word)]
     return bool(foods) and all(
         food.kind in {"herb", "spice"} and not {"onion", "garlic"} & set(words_of(food.name)) for food in foods

@@ -61,6 +61,15 @@ _OF_A_PART = re.compile(
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
 )
+# What is peeled off anyway is no reason to throw the rest.
+_OUTER_BAD = re.compile(
+    r"(?:[,;] ?)?\b(?:the |its |just |only |a bit |bit |going |slightly )*"
+    r"(?:(?:outer|outside)(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))? "
+    r"(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just) )*"
+    r"(?:slimy|manky|mouldy|moldy|rotten|off|bad|tatty|mush|mushy)"
+    r"|(?:slimy|manky|mouldy|moldy|rotten|tatty|mushy) (?:on the |the )?(?:outside|outer)"
+    r"(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))?)\b"
+)
 # The same the other way round: `slimy end`, `brown bits`.
 _A_PART_OF_IT = re.compile(
     r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
@@ -76,7 +85,7 @@ _AS_BIG_AS = re.compile(
 # Cooked ahead, whatever for: no meal of its own.
 _MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
-_FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
+_FOR_US = re.compile(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
 
 
@@ -128,6 +137,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
+    rest = _OUTER_BAD.sub(" check it over ", rest)
     phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):

@@ -65,22 +65,26 @@ _GIVEN_BY = LatePattern(
 )
 # Those of a house for whom a thing may be meant, and is eaten by all the same.
 _MEMBERS = frozenset({
-    "mum", "mums", "mom", "dad", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
+    "mum", "mums", "mom", "dad", "gran", "nan", "granny", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "son", "daughter", "brother", "sister", "her", "him", "them", "you",
-    "mam", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro", "bub", "bubs", "bubba",
+    "mam", "mammy", "mummy", "mommy", "hubby", "wifey", "sis", "bro",
 })  # fmt: skip
 _FOR = LatePattern(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
     r"|supper|packed lunch))?(?![\w'])"
 )
 _NOT_MINE = LatePattern(
-    r"\bnot (?:mine|ours|my own)\b|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
+    r"(?:\b(?:is|are) )?\bnot (?:mine|ours|my own|for (?:me|us))\b"
+    r"|\b(?:isn'?t|ain'?t|aren'?t) (?:mine|ours)\b|^not (?:my|our)\b"
+    r"|\b(?:hands|paws|fingers|keep|keep your hands) off\b!*|\b(?:do not|don'?t|never) touch\b!*"
+    r"|\b(?:unknown owner|owner unknown)\b|\b(?:no idea|(?:do not|don'?t|dunno|not sure|idk)(?: know)?) whose\b"
+    r"(?: (?:it is|they are|this is))?|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
     r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?"
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
-_DASHED = LatePattern(r"\s-\s*([a-z]{2,}(?:'?s)?)\s*$")
+_DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
     rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
 )
@@ -90,7 +94,7 @@ _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
 )
-_BARE = LatePattern(rf"^(?:my )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
+_BARE = LatePattern(rf"^(?:my |the )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 _ADJECTIVE = LatePattern(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
 # Kinds of a food that bear a person's name: `potatoes, charlotte`.
 _VARIETIES = frozenset({
@@ -109,7 +113,10 @@ _OF_A_FOOD = _VARIETIES | frozenset({
 })  # fmt: skip
 _SOMEBODY_ELSES = frozenset({"her", "his", "their"})
 _HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
-_SHARES_HOUSE = frozenset({"flatmate", "housemate", "roommate", "lodger", "landlord", "landlady", "neighbour"})
+_SHARES_HOUSE = frozenset({
+    "flatmate", "housemate", "roommate", "lodger", "landlord", "landlady", "neighbour", "guest", "tenant", "roomie",
+    "flattie", "hubby", "wifey", "husband", "wife", "boyfriend", "girlfriend", "lads",
+})  # fmt: skip
 # Those whose cooking is given: `nani ka achaar`.
 _COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
 _KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti"})
@@ -117,6 +124,12 @@ _KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi"
 _HINDI = LatePattern(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
 _OF_TWO = LatePattern(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")
 _NAME_FIRST = LatePattern(rf"^([a-z]{{2,}}) (?!{_VERBS}\b|and\b|or\b)(?=[a-z])")
+# `eggs my sisters`; `raisins kids lunch`.
+_MY_PERSON_LAST = LatePattern(r"[,;-]?\s*\bmy ([a-z]+?)(?:'s|s'?)?$")
+_CHILDREN = r"(?:kids?|child|children|toddler|bubs?|bubba|boys|girls|lads)"
+_FOR_CHILDREN = LatePattern(
+    rf"\b({_CHILDREN})'?s?'? (?:packed )?(?:lunch(?:es|box(?:es)?)?|snacks?|tea|dinner|supper|school|treats?)$"
+)
 _HIS = LatePattern(r"\b(?:is|are) (?:his|hers|theirs)\b")
 _SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 _MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
@@ -202,6 +215,10 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _MY_PERSON.match(text)
     if found and found[1] in PEOPLE:
         return found[1], None, _cut(text, found)
+    for last in (_MY_PERSON_LAST, _FOR_CHILDREN):
+        found = last.search(text)
+        if found and found.start() and {found[1], f"{found[1]}s"} & PEOPLE and not _is_given_by(text, found):
+            return found[1], None, _cut(text, found)
     named = _named_first(text, lexicon)
     if named:
         return named[0], None, named[1]
@@ -229,18 +246,24 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         if found and _is_person(found[1], lexicon):
             return _bare_name(found[1]), None, _cut(text, found)
     found = _BEHIND.search(text)
-    if found and found[1] in PEOPLE and lexicon.words.isdisjoint({found[1], singular(found[1])}):
-        return found[1], None, _cut(text, found)  # `oat milk, roomies`
+    if found and lexicon.words.isdisjoint({found[1], singular(found[1])}):
+        if found[1] in PEOPLE or _is_given(found[1], lexicon):
+            return found[1], None, _cut(text, found)  # `oat milk, roomies`
     found = _BARE.match(text)
-    if found and (f"{found[1]}s" in PEOPLE or _is_given(found[1], lexicon)):
+    if found and ({found[1], f"{found[1]}s"} & PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
-    if found and _GIVEN_BY.search(text[: found.start() + 1]):
+    if found and _is_given_by(text, found):
         return None, None, text
     if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and _is_given(_bare_name(found[1]), lexicon):
         return _bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
+
+
+def _is_given_by(text: str, found: re.Match[str]) -> bool:
+    """Whether somebody who is named gave it: it is theirs no more."""
+    return _GIVEN_BY.search(text[: found.start() + 1]) is not None
 
 
 def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:

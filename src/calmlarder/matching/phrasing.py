@@ -26,6 +26,16 @@ _IN_WATER = re.compile(
 _MILK_TIN = re.compile(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
 
 
+# `pots` alone are potatoes; pots of something, or beside a food, are not.
+_POTS = re.compile(
+    r"(?P<before>(?:about|abt|approx|around|roughly|maybe|x|small|big|large|lge|med|medium|wee|old|last|a|an|the|my|few"
+    r"|some|lots|loads|of|bag|sack|half|new|\d+(?:/\d+)?|\d+(?:\.\d+)? ?k?g|kg|kilos?|lbs?|[ ,-])*)\bpots\b"
+    r"(?P<behind>(?:[ ,().-]|x ?\d*|\d+(?:\.\d+)? ?(?:k?g|lbs?|kilos?)?|bag|sack|left|few|a|bit|of|is|are|some|one|two"
+    r"|soft|sprouting|going|gone|green|old|eyes|wrinkly|bendy|ok|fine|still|still good|small|big|large|medium|about"
+    r"|new)*)"
+)
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -44,6 +54,8 @@ def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
+    pots = _POTS.fullmatch(text) if "pots" in text else None
+    text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

@@ -106,7 +106,7 @@ IN_NAMES_ONLY = frozenset({
     "picante", "plastic", "pounded", "preserving", "princess", "pulse", "refined", "samba", "sanding", "smile", "snow",
     "sieved", "simmer", "singapore", "tasty", "toddler", "triangle", "trim", "turtle", "twirl", "zero", "sword",
     "stringless", "sunlit", "neutral", "flavourless", "cattle", "swamp", "seedy", "sticky", "spiral", "wolf",
-    "shelling", "poultry", "cow", "cuban", "congo", "dwarf", "epicure", "grinder", "heirloom", "idaho", "mill",
+    "shelling", "poultry", "cow", "cuban", "congo", "epicure", "grinder", "heirloom", "idaho", "mill",
     "microwaveable", "moth", "niger", "noire", "piccolo", "quill", "cellophane", "creamer", "crinkly", "crisped",
     "flattened", "forbidden", "beech", "birch", "baton", "bella", "bobby", "campari", "castor", "buttery", "navy",
     "lotus", "uv", "walla", "unbleached", "confectioner", "bunching", "bulgogi", "jerk", "hyacinth",

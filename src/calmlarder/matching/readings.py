@@ -59,8 +59,8 @@ def readings_of(words: Words) -> list[Reading]:
 
 
 def _is_colour_only(one: NamedFood, words: Words) -> bool:
-    """Whether a name would be read out of a colour: `green` is no greens, unless it is written so."""
-    if not one.core <= COLOURS:
+    """Whether a name would be read out of a quality: `green` is no greens, `crisp` no crisps, unless written so."""
+    if not one.core <= COLOURS | {"crisp"}:
         return False
     return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
 
