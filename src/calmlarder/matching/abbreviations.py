@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
-    "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
+    "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
     "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
     "ff": ("full", "fat"),
@@ -13,6 +13,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "tom": ("tomato",), "tommy": ("tomato",), "toms": ("tomato",),
     "pot": ("potato",), "pots": ("potato",), "spud": ("potato",), "tattie": ("potato",), "tater": ("potato",),
     "brocc": ("broccoli",), "broc": ("broccoli",), "cauli": ("cauliflower",), "caulie": ("cauliflower",),
+    "caulif": ("cauliflower",),
     "yog": ("yoghurt",), "yogs": ("yoghurt",), "yogurt": ("yoghurt",), "yoghourt": ("yoghurt",), "yogart": ("yoghurt",),
     "bikky": ("biscuit",), "bikkie": ("biscuit",), "biccy": ("biscuit",), "biccie": ("biscuit",),
     "yoggie": ("yoghurt",), "choc": ("chocolate",), "choccy": ("chocolate",),

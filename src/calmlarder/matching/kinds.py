@@ -22,7 +22,8 @@ _ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
 _KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
 KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
 _BEFORE_KIND = re.compile(
-    rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
+    rf"(?<=[a-z])(?<!\bv)(?<!\bvery)(?<!\bhalf) "
+    rf"(?=(?:v |very )?(?:(?:\d+(?:/\d)?|half) (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
 )
 _APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
 _BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
@@ -33,6 +34,8 @@ _OF_SO_MANY = re.compile(
 )
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
+# `peppers red green yellow`: one of each.
+_KINDS_BEHIND = re.compile(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | ))+(?:{_KIND_WORDS}))$")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
@@ -80,6 +83,12 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     if apiece:
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
+    behind = _KINDS_BEHIND.fullmatch(text)
+    if behind and not KIND.search(behind[1]):
+        parts = [name_part(f"{kind} {behind[1]}", hints, lexicon) for kind in KIND.findall(behind[2])]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts):
+            return parts
     some = _OF_SO_MANY.match(text)
     if some and (parts := _some_of_them(some, hints, lexicon)):
         return parts

@@ -9,6 +9,7 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.dates import UnreadDay, take_dates
+from calmlarder.matching.day_phrasing import days_plainly
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
@@ -28,7 +29,7 @@ from calmlarder.matching.words import plain, words_of
 
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
-    "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
+    "freezer": "freezer", "frzr": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
 _IN_PLACE = re.compile(
@@ -36,7 +37,7 @@ _IN_PLACE = re.compile(
     r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
-_PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
+_PLACE_WORD = re.compile(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
 _SALT_AND_PEPPER = re.compile(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = re.compile(
@@ -124,7 +125,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
-    rest = plainly_put(rest)
+    rest = days_plainly(plainly_put(rest))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)

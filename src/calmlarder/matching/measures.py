@@ -22,7 +22,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
-    "hand", "baguette", "matchbox", "tray", "sachet",
+    "hand", "baguette", "matchbox", "tray", "sachet", "string",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -38,7 +38,7 @@ _ALIASES = {
     "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "sleeve": "packet", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
-    "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet", "canister": "packet",
+    "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet", "canister": "packet",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "crust": "heel", "crusts": "heel",

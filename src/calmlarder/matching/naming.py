@@ -88,7 +88,9 @@ def _same_words(best: Reading, other: Reading, words: Words) -> bool:
     What stands behind `with` gives way to what stands before it.
     """
     behind = {word for token in words.tokens if token.added for word in token.words}
-    return bool(best.missing or other.takes & best.takes or (best.takes <= behind and not other.takes & behind))
+    if best.missing or other.takes & best.takes or best.takes <= GENERIC:
+        return True  # `fish (salmon)` is salmon
+    return best.takes <= behind and not other.takes & behind
 
 
 def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
@@ -124,6 +126,8 @@ def _is_another(best: Reading, words: Words) -> bool:
     beside = [
         taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
     ]
+    if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
+        return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
     if any(beside) and (food.kind in KINDS_OF_MANY or _by_another_name(best, food)):
         return True

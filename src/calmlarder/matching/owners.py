@@ -76,10 +76,12 @@ _FOR = LatePattern(
 _NOT_MINE = LatePattern(
     r"(?:\b(?:is|are) )?\bnot (?:mine|ours|my own|for (?:me|us))\b"
     r"|\b(?:isn'?t|ain'?t|aren'?t) (?:mine|ours)\b|^not (?:my|our)\b"
-    r"|\b(?:hands|paws|fingers|keep|keep your hands) off\b!*|\b(?:do not|don'?t|never) touch\b!*"
     r"|\b(?:unknown owner|owner unknown)\b|\b(?:no idea|(?:do not|don'?t|dunno|not sure|idk)(?: know)?) whose\b"
     r"(?: (?:it is|they are|this is))?|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
     r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?"
+)
+_HANDS_OFF = LatePattern(
+    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use))\b!*"
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
@@ -92,7 +94,8 @@ _MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
 _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
-    r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was)"
+    r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was"
+    r"|brought|gave|sent|bought|cooked|baked|grew|picked|dropped|shared|caught)"
 )
 _BARE = LatePattern(rf"^(?:my |the )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 _ADJECTIVE = LatePattern(r".*(?:ing|ed|ish|ly|able|ful|less|ier|est|[a-z]{3}ian|[a-z]{3}ese)$")
@@ -203,6 +206,10 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _NOT_MINE.search(text)
     if found:
         return "somebody else", None, _cut(text, found)
+    found = _HANDS_OFF.search(text)
+    if found:
+        owner, kept, rest = _open(_cut(text, found).strip(), lexicon)
+        return owner or "somebody else", kept, rest
     found = _HIS.search(text)
     if found:
         return "somebody else", None, _SAYS.sub("", _cut(text, found).strip())
@@ -246,9 +253,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         if found and _is_person(found[1], lexicon):
             return _bare_name(found[1]), None, _cut(text, found)
     found = _BEHIND.search(text)
-    if found and lexicon.words.isdisjoint({found[1], singular(found[1])}):
-        if found[1] in PEOPLE or _is_given(found[1], lexicon):
-            return found[1], None, _cut(text, found)  # `oat milk, roomies`
+    known = found is None or not lexicon.words.isdisjoint({found[1], singular(found[1])})
+    if found and not known and (found[1] in PEOPLE or _is_given(found[1], lexicon)):
+        return found[1], None, _cut(text, found)  # `oat milk, roomies`
     found = _BARE.match(text)
     if found and ({found[1], f"{found[1]}s"} & PEOPLE or _is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)

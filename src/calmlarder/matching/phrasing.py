@@ -36,6 +36,27 @@ _POTS = re.compile(
 )
 
 
+_HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
+# `1/2 x 500g mince` is half of such a pack.
+_PART_OF_PACK = re.compile(
+    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?) ?(?=\d)(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
+)
+# Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
+_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
+_OTHER_BEANS = re.compile(
+    r"\b(?:kidney|black|butter|cannellini|haricot|pinto|borlotti|green|mixed|broad|white|red|chick|lima|navy|baked"
+    r"|adzuki|refried|runner|french|dry|dried|water|brine|chilli|chili|fava|soya|garden|bean"
+    r")\b"
+)
+
+
+# What a dish holds, told in a bracket: `stew (onion inside)`.
+_HELD = re.compile(
+    r"\(\s*(?:it )?(?:has|got|contains?|with|w/?|some|there'?s|made with)?\s*"
+    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:in|inside|in it|in there))?\s*\)"
+)
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -52,10 +73,15 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
+    text = _HELD.sub(r" with \1", text) if "(" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
+    text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
+    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
+    if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
+        text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

@@ -19,6 +19,7 @@ from calmlarder.matching.headings import (
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
+from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
@@ -128,6 +129,7 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
+        piece = _of_the_kind_before(piece, found, lexicon)
         part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
         if part.named.outcome == "matched":
             found.append(part)
@@ -144,6 +146,17 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         return []  # one of a list is not known: it is asked about
     bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
+
+
+def _of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
+    """A piece that says but which sort of the food before it: the three cherry of `6 toms + 3 cherry` are no fruit."""
+    words = bare_words(piece)
+    if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):
+        return piece
+    written = next(word for word in WORD.findall(piece) if expanded((singular(word),)) == words)
+    head = found[-1].said.split()[-1:]
+    both = f"{words[0]} {' '.join(expanded(head))}"
+    return f"{piece} {head[0]}" if head and written == words[0] and both in lexicon.spelt else piece
 
 
 def _only_amounts(piece: str, lexicon: Lexicon) -> bool:

@@ -37,7 +37,8 @@ def without_the_bad(text: str) -> str:
     rest = f"{text[: found.start()]} {text[found.end() :]}"
     there = _COUNT.search(rest)
     bad = _value(found[1])
-    if not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
+    before = re.search(r"[a-z]{3}", text[: found.start()])
+    if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
         return f"{rest} check it over"  # one of so many: the rest stays
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
         rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
