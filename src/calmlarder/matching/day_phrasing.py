@@ -25,7 +25,7 @@ _PLAINLY = (
     (LatePattern(r"\b(?<!the )(?:the )?(?:end|back) of (?:the |this )?week\b"), "friday"),
     (LatePattern(r"(?:(?<=^)|(?<=[a-z,;(] ))(?<!\bone )(?:a |only a |just a )?day left\b"), "1 day left"),
     (LatePattern(r"\b(?:a |about a |over a |nearly a )?(?<!\d )(?<!\d)week(?:'?s)? old\b"), "7 days old"),
-    (LatePattern(rf"\b(?:went|gone|ran|run) out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
+    (LatePattern(rf"\bwent out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
     (LatePattern(rf"\bfrozen (?:in |since |from |back in )?{MONTH}(?! ?\d)"), "frozen"),
     (LatePattern(rf"\b(?<!cut )(?<!half )(?<!price )off (?=(?:on )?{_DAY}\b)"), "goes off "),
     (LatePattern(r"\b(?:ood|oo date)\b"), "past the date"),

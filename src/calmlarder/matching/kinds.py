@@ -4,13 +4,14 @@ import re
 
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES
 from calmlarder.matching.numbers import WHOLE_WORDS
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
@@ -49,23 +50,27 @@ _LONG_BRACKET = 4  # words: a longer one tells more than a kind; ours
 def beside_its_food(text: str, lexicon: Lexicon) -> str:
     """A plain text with a bracket that only tells a kind beside the food it stands behind.
 
-    In a line of several foods it is said of that one: `rice (brown), lentils`; `milk (oat), peppers (red x1)`.
+    It is said of that one: `rice (brown), lentils`; `milk (oat), peppers (red x1)`; `potatoes (baby)` are no baby's.
     """
-    if "(" not in text or len([piece for piece in SPLIT.split(_BRACKET.sub(" ", text)) if piece.strip(ENDS)]) < 2:
+    if "(" not in text:
         return text
     while places := [
         (found, at) for found in _BRACKET.finditer(text) if (at := _names_before(found, text, lexicon)) >= 0
     ]:
         found, at = places[0]
         text = f"{text[:at]}{found[1]} {text[at : found.start()]}{text[found.end() :]}"
+    if len([piece for piece in SPLIT.split(_BRACKET.sub(" ", text)) if piece.strip(ENDS)]) < 2:
+        return text
     return _BRACKET.sub(lambda found: f" {found[1]}" if _is_one_kind(found[1]) else found[0], text)
 
 
 def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     """Where the piece begins with which a bracket behind it makes a name (`milk (oat)`); -1 where it makes none."""
-    inside = bare_words(found[1])
+    inside = expanded(singular(word) for word in raw_words(found[1]) if not word[0].isdigit())
     at = max((split.end() for split in SPLIT.finditer(text[: found.start()])), default=0)
     name = " ".join((*inside, *bare_words(text[at : found.start()])))
+    if len(SPLIT.split(found[1])) > 1:
+        return -1
     return at if name in lexicon.spelt and 0 < len(inside) < _LONG_BRACKET and not set(inside) <= FITS.keys() else -1
 
 

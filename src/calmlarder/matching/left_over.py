@@ -27,6 +27,7 @@ from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
 _MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
 _NOT_RAW_IN_JARS = frozenset({
     "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
@@ -96,6 +97,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
+            if word == food.kind and word in _HEADS:
+                continue  # what it is goes without saying: `gf penne pasta`
             if word == "gluten" and "free" in words.known and food.gluten == "no":
                 continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (

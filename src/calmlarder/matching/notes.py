@@ -97,7 +97,8 @@ GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "g
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
 # Made at home or left over, nobody can know what is in these, unless more is said (`leftover chilli con carne`).
 DISH_WHEN_MADE = frozenset({
-    "dal", "dhal", "daal", "rajma", "rajmah", "chole", "curry", "chilli", "gravy", "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
+    "dal", "dhal", "daal", "rajma", "rajmah", "chole", "curry", "chilli", "gravy",
+    "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
     "vegetable", "veggie", "stir", "fry", "takeaway", "takeout", "meal", "dinner", "roast", "pie", "hotpot", "tagine",
 })  # fmt: skip
 # `without onion` names no onion.

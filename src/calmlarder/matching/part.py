@@ -31,7 +31,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
-_PAPRIKA = re.compile(r"\bpaprikas?\b")  # whoever counts them means the fruit, which other tongues call so
+_COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
 
@@ -98,10 +98,26 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
-    if named.foods == ("paprika",) and amount.how == "counted" and amount.measure is None:
-        fruit = name_part(_PAPRIKA.sub("bell pepper", text), hints, lexicon, whole_name)
-        return fruit._replace(said=said)
+    if amount.how == "counted" and amount.measure is None:
+        named = _that_is_counted(named, lexicon)
     return Part(rest, named, amount, (), said=said)
+
+
+def _that_is_counted(named: Named, lexicon: Lexicon) -> Named:
+    """What the same name means that comes by the piece, where the likeliest comes by the spoon: `paprika 3`."""
+    foods = lexicon.tables.food_by_id
+    if len(named.foods) != 1 or foods[named.foods[0]].kind != "spice" or _is_counted(named.foods[0], lexicon):
+        return named
+    others = [one for one in sorted(lexicon.named(named.takes)) if _is_counted(one, lexicon)]
+    if not others:
+        return named
+    most = max(others, key=lambda one: (lexicon.load(one), one))
+    return named._replace(foods=(most,), assumed=(foods[most].name,))
+
+
+def _is_counted(food: str, lexicon: Lexicon) -> bool:
+    """Whether the tables know what one of a food weighs."""
+    return any(row.measure in _COUNTED_BY for row in lexicon.tables.own_measures(lexicon.tables.food_by_id[food]))
 
 
 def _holds(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> bool:

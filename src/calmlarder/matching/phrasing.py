@@ -51,6 +51,10 @@ _OTHER_BEANS = re.compile(
 
 
 # What a dish holds, told in a bracket: `stew (onion inside)`.
+_DISH = re.compile(
+    r"\b(?:soup|stew|curry|chill?i|sauce|bol\w*|ragu|stir|lasagne|pie|dh?al|daal|casserole|tagine|gravy|stock|broth"
+    r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg)\b"
+)
 _HELD = re.compile(
     r"\(\s*(?:it )?(?:has|got|contains?|with|w/?|some|there'?s|made with)?\s*"
     r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:in|inside|in it|in there))?\s*\)"
@@ -73,7 +77,7 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
-    text = _HELD.sub(r" with \1", text) if "(" in text else text
+    text = _HELD.sub(r" with \1", text) if "(" in text and _DISH.search(text) else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
