@@ -44,6 +44,10 @@ _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and cha
 
 
 _BRACKET = re.compile(r"\s*\(([^()]*)\)")
+_CHILD = frozenset({"baby", "toddler", "kid", "child"})
+_COMES_YOUNG = frozenset({
+    "potato", "root", "leaf", "salad-leaf", "brassica", "sweetcorn", "fruit-vegetable", "mushroom", "stem", "tomato",
+})  # fmt: skip
 _LONG_BRACKET = 4  # words: a longer one tells more than a kind; ours
 
 
@@ -69,8 +73,11 @@ def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     inside = expanded(singular(word) for word in raw_words(found[1]) if not word[0].isdigit())
     at = max((split.end() for split in SPLIT.finditer(text[: found.start()])), default=0)
     name = " ".join((*inside, *bare_words(text[at : found.start()])))
-    if len(SPLIT.split(found[1])) > 1:
+    if len(SPLIT.split(found[1])) > 1 or re.search(r"\d", found[1]):
         return -1
+    if _CHILD & set(inside) and name in lexicon.spelt:
+        kind = lexicon.tables.food_by_id[lexicon.spelt[name]].kind
+        return at if kind in _COMES_YOUNG else -1  # baby potatoes, and a baby's milk
     return at if name in lexicon.spelt and 0 < len(inside) < _LONG_BRACKET and not set(inside) <= FITS.keys() else -1
 
 

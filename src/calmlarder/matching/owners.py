@@ -79,7 +79,7 @@ _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was"
-    r"|brought|gave|sent|bought|cooked|baked|grew|picked|dropped|shared|caught)"
+    r"|brought|gave|sent|cooked|baked|grew|picked|dropped|shared|caught)"
 )
 _BARE = LatePattern(rf"^(?:my |the )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 # `rohit ka dudh`: the possessive of Hindi and Urdu.
