@@ -203,6 +203,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         if word not in NO_PERSON and word not in lexicon.words:
             return word, None, _cut(text, found)
     found = _FOR.search(text)
+    if found and found[1] == "her" and text[found.end() :].strip(" ,;.)"):
+        found = None  # `for her quesadilla` is a purpose
     if found and found[1] in MEMBERS and "'s" not in found[0]:
         return None, None, _cut(text, found)
     if found and (found[1] in PETS | PEOPLE or (found[1] not in HARMLESS and is_person(found[1], lexicon))):
