@@ -42,7 +42,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
-    "mylk": ("milk",), "beverage": ("drink",), "bev": ("drink",),
+    "mylk": ("milk",), "mlk": ("milk",), "milc": ("milk",), "oyl": ("oil",), "brd": ("bread",), "bred": ("bread",),
+    "eggz": ("egg",), "chkn": ("chicken",), "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",), "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

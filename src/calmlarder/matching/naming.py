@@ -40,6 +40,8 @@ class Named(NamedTuple):
 _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
+# Plants that come as milk, oil, butter and flour at least as often as by themselves.
+_STEMS = frozenset({"soya", "coconut", "oat", "almond", "olive", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
@@ -126,6 +128,9 @@ def _is_another(best: Reading, words: Words) -> bool:
     beside = [
         taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
     ]
+    for at, token in enumerate(words.tokens[:-1]):
+        if taken[at] and strange[at + 1] and token.piece == words.tokens[at + 1].piece and best.takes <= _STEMS:
+            return True  # `soya mlk`: the strange word says what of it
     if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
         return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
