@@ -43,7 +43,9 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
     "mylk": ("milk",), "mlk": ("milk",), "milc": ("milk",), "oyl": ("oil",), "brd": ("bread",), "bred": ("bread",),
-    "eggz": ("egg",), "chkn": ("chicken",), "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",), "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",),
+    "eggz": ("egg",), "chkn": ("chicken",),
+    "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",), "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",)
+    ,
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip
