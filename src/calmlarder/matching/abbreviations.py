@@ -44,7 +44,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
     "mylk": ("milk",), "mlk": ("milk",), "milc": ("milk",), "oyl": ("oil",), "brd": ("bread",), "bred": ("bread",),
     "eggz": ("egg",), "chkn": ("chicken",),
-    "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",), "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",)
+    "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",),
+    "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",)
     ,
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
