@@ -42,10 +42,10 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
-    "mylk": ("milk",), "mlk": ("milk",), "milc": ("milk",), "oyl": ("oil",), "brd": ("bread",), "bred": ("bread",),
+    "mylk": ("milk",), "mlk": ("milk",), "oyl": ("oil",), "brd": ("bread",),
     "eggz": ("egg",), "chkn": ("chicken",),
-    "oate": ("oat",), "chily": ("chilli",), "rize": ("rice",),
-    "butr": ("butter",), "beverage": ("drink",), "bev": ("drink",)
+    "oate": ("oat",), "chily": ("chilli",),
+    "beverage": ("drink",), "bev": ("drink",)
     ,
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),

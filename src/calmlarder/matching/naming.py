@@ -41,7 +41,7 @@ _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
 # Plants that come as milk, oil, butter and flour at least as often as by themselves.
-_STEMS = frozenset({"soya", "coconut", "oat", "almond", "olive", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
+_STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
