@@ -50,7 +50,7 @@ def mixed(tables: Tables, grams: dict[str, int], folder: Path, weighs: int | Non
     """The tables with `house dip`, made of these foods."""
     parts = [Part(tables.food_by_id[food], Decimal(g)) for food, g in grams.items()]
     made = made_food("house dip", parts, Decimal(weighs) if weighs else None, "paste", "sauce", tables)
-    write_made(made, folder)
+    write_made(made, folder, tables)
     return load_tables([TABLES, folder])
 
 

@@ -43,7 +43,7 @@ def test_tables_from_before_the_column_are_read_and_added_to(tmp_path: Path) -> 
     assert tables.fermentables_of("kale")["gos"].high is None
     leek, egg = tables.food_by_id["leek-green"], tables.food_by_id["egg"]
     made = made_food("leek egg", [Part(leek, Decimal(50)), Part(egg, Decimal(50))], None, "sauce", "sauce", tables)
-    write_made(made, tmp_path)
+    write_made(made, tmp_path, tables)
     assert (tmp_path / "fermentables.csv").read_text(encoding="utf-8") == OLD_HEADER + old
     again = load_tables(table_folders(tmp_path))
     fructans = again.fermentables_of("leek-egg")["fructans"]

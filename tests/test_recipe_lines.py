@@ -258,3 +258,21 @@ def test_signs_on_both_sides_make_a_heading(line: str, lines: LineReader) -> Non
 def test_a_soup_that_is_but_called_soup_is_asked(lines: LineReader) -> None:
     assert lines.read("1 can of soup").outcome == "ask"
     assert lines.read("1 cup pasta cooking water").outcome == "nothing"
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("200g halloumi cheese, sliced", "halloumi"),
+        ("200 g gorgonzola cheese", "blue-cheese"),
+        ("300 g penne pasta", "pasta-dry"),
+        ("200g dark chocolate (70% cocoa solids), broken into pieces", "chocolate-dark"),
+        ("1 cup whole-milk Greek yogurt", "yoghurt-greek"),
+        ("100 g Greek olives", "olives"),
+        ("2 cooking chorizo sausages, sliced", "chorizo"),
+        ("1 baguette, cut into 1cm slices", "bread-white"),
+    ],
+)
+def test_a_word_for_the_kind_behind_a_name_makes_no_other_food(line: str, food: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)

@@ -12,7 +12,7 @@ from textual.widgets import TextArea
 from calmlarder import cli
 from calmlarder.cli import main
 from calmlarder.commands import waste
-from calmlarder.commands.given import Place
+from calmlarder.commands.given.common import Place
 from calmlarder.household import adapting
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp

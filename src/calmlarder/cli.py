@@ -1,5 +1,6 @@
 """The command line: options in, exit status out. 0 done, 2 wrong input or use, 3 no dinner meets the limits."""
 
+import atexit
 import gc
 import os
 import sys
@@ -9,9 +10,6 @@ from contextlib import suppress
 from importlib import import_module
 from io import TextIOWrapper
 
-from calmlarder.commands.given import given
-from calmlarder.commands.parser import parser
-from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
 
 _FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
@@ -24,6 +22,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and give its exit status."""
     _open_what_is_closed()
     gc.set_threshold(*_WASTE_SEEN_AFTER)
+    # At the end the system takes all memory back at once; to look for rings in it first takes a seventh of a start.
+    atexit.unregister(gc.freeze)
+    atexit.register(gc.freeze)
     try:
         status = _run(arguments)
         sys.stdout.flush()
@@ -41,6 +42,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _run(arguments: Sequence[str] | None) -> int:
+    from calmlarder.commands.given.common import given  # behind the threshold: they make much that stays
+    from calmlarder.commands.parser import parser
+    from calmlarder.problems import CannotGoOn
+
     _write_what_can_be_written(as_json=False)
     options = parser().parse_args(arguments)
     _write_what_can_be_written(as_json=getattr(options, "json", False))

@@ -10,6 +10,7 @@ from calmlarder.cookbook.wording import without_prep, without_tail
 from calmlarder.matching.words import plain, words_of
 
 _BRACKETS = re.compile(r"\([^()]*\)")
+_NAMELESS = frozenset({"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule"})
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
 
@@ -25,7 +26,31 @@ def called_by_lines(parts: Sequence[Part]) -> Names:
         for first in range(len(words)):
             if _FEWEST <= len(words) - first <= _MOST:
                 found.setdefault(words[first:], set()).add(food)
+    alone = {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+    return {**alone, **_last_words(parts, lines)}
+
+
+def single_words(parts: Sequence[Part]) -> Names:
+    """What a line calls its food in one word (`sriracha`), where no other line's food is called so."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    for part in parts:
+        words = words_of(_name_in(part.read.text))
+        if part.read.food and part.read.outcome == "read" and len(words) == 1:
+            found.setdefault(words, set()).add(part.read.food)
     return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
+def _last_words(parts: Sequence[Part], lines: Sequence[int]) -> Names:
+    """`the paste`, `the seasoning`: such a word of one line's name where no other line says it at all."""
+    every = [set(words_of(part.read.text)) for part in parts if part.read.outcome == "read"]
+    found: dict[tuple[str, ...], frozenset[str]] = {}
+    for part in parts:
+        words = words_of(_name_in(part.read.text))
+        if part.read.food and part.read.outcome == "read" and lines.count(part.line) == 1 and words[-1:]:
+            word = words[-1]
+            if word in _NAMELESS and sum(word in one for one in every) == 1:
+                found[(word,)] = frozenset({part.read.food})
+    return found
 
 
 def _name_in(text: str) -> str:

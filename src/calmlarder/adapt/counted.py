@@ -111,8 +111,8 @@ def with_usual_amounts(
 ) -> tuple[IngredientRead, ...]:
     """The lines, of which what has no amount has a usual portion a serving, up to twice that.
 
-    Of seasonings, and of whatever is for serving. Only where a portion brings little, or where something is listed
-    that may be served in its place: `garlic powder` without an amount stays open, bread to serve is swapped.
+    Of seasonings where a portion brings little (`garlic powder` without an amount stays open), and of whatever is
+    served beside the dish: that is swapped, or weighed, like all else.
     """
     return tuple(_usual(read, serves, limits, tables) for read in reads)
 
@@ -127,9 +127,9 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -
     portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    swapped = _TO_SERVE.search(read.text.casefold()) and (tables.swaps_of(food.id) or read.alternatives)
+    served = _TO_SERVE.search(read.text.casefold())
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
-    if not profile.anything or (much and not swapped):
+    if not profile.anything or (much and not served):
         return read
     grams = float(portion * serves)
     told = f"taken as {float(portion):g} g a serving"

@@ -1,5 +1,6 @@
 """The dish whose lines are opened, and what has a place in it."""
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt import prices
@@ -11,10 +12,12 @@ from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import ALLERGENS
 
 _FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
 _MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
 _VEGETABLES = frozenset({"mushroom", "pepper", "root", "squash", "brassica", "fruit-vegetable", "pod", "leaf", "stem"})
+_STIRRED = frozenset({"sauce", "paste", "spice"})
 _MOIST = frozenset({"fruit", "citrus"})
 # Portions of a stand-in a serving that anybody would take: ours, what a cook would do.
 _PORTIONS_OF_OIL = 2
@@ -31,6 +34,7 @@ class Dish(NamedTuple):
     told: Told
     kinds: frozenset[str]
     known: dict[str, LoadProfile]
+    stay: frozenset[str] = frozenset()  # foods of lines that nothing is listed for: they stay as they are
 
     def profile_of(self, food: Food) -> LoadProfile:
         """What a food brings, worked out once."""
@@ -63,9 +67,10 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
     """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw."""
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
+    vegetable = other.kind in _VEGETABLES and other.roles[0] != "sweet"  # rhubarb is a pudding's
     if food.kind == "fruit" and not cooked and told.slaw:
-        return other.kind in _VEGETABLES
-    return food.kind != "fruit" or other.kind not in _VEGETABLES
+        return vegetable
+    return food.kind != "fruit" or not vegetable
 
 
 def is_strange(other: Food, food: Food) -> bool:
@@ -73,7 +78,29 @@ def is_strange(other: Food, food: Food) -> bool:
     return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
 
 
+def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
+    """Whether a sauce or a paste is stirred together from other things: it is called what it was."""
+    return food.kind in _STIRRED and len(parts) > 1
+
+
+def is_another_kind(other: Food, food: Food) -> bool:
+    """Whether a stand-in is another sort of thing; of bases and of what is sweet (rhubarb for apples) it is not."""
+    return other.kind != food.kind and food.roles[0] != "base" and not food.roles[0] == other.roles[0] == "sweet"
+
+
 def at_home(candidate: Candidate, dish: Dish) -> float:
     """Points for a stand-in that need not be bought."""
     there = dish.eaters.at_home
     return prices.AT_HOME * all(there.get(part.food.id, 0.0) >= float(part.grams) for part in candidate.parts)
+
+
+def is_there_already(candidate: Candidate, dish: Dish) -> bool:
+    """Whether a stand-in is only more of what lies in the dish anyhow: cucumber for avocado beside the cucumber."""
+    first = candidate.parts[0].food
+    return first.id in dish.stay and first.kind in _VEGETABLES
+
+
+def brings_new_allergen(candidate: Candidate, food: Food) -> bool:
+    """Whether a stand-in holds one of the fourteen allergens that the food did not."""
+    own = set(allergens_met(food, ALLERGENS))
+    return any(not own.issuperset(allergens_met(part.food, ALLERGENS)) for part in candidate.parts)

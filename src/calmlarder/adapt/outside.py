@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable, Sequence
 
+from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of
 from calmlarder.adapt.steps import MOST_SIGNS
@@ -20,7 +21,8 @@ _ELSE = frozenset(
         "butter cream flour oil salt pepper season water ice stock broth sauce dressing batter dough cake paste soup "
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
-        "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter"
+        "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
+        "meatball burger kofta dumpling"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -29,7 +31,16 @@ _VERBS = (
     "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
 )
 _LIKE = re.compile(
-    r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}", re.IGNORECASE
+    r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
+    r"|\b(?:looks?|feels?) like\b[^,.;:)]{0,40}|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
+    re.IGNORECASE,
+)
+# What dishes are cooked in and eaten from: a muffin tin is no muffin.
+_VESSEL = re.compile(
+    r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
+    r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon)[- ](?:tins?|trays?|cases?|dish(?:es)?|pans?"
+    r"|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloth)\b",
+    re.IGNORECASE,
 )
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
@@ -51,7 +62,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
-        for words, meant in foods_in(_AS_VERB.sub(" . ", _LIKE.sub(" . ", _WITH.sub(" . ", step))), names):
+        for words, meant in foods_in(_plain_step(step), names):
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None
@@ -70,6 +81,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     covered = {word for line in recipe.ingredients for word in words_of(line)}
     names = names_of({food.id for food in tables.foods}, tables)
     made = _made_of(ids, recipe.title, tables)
+    covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     found: dict[str, frozenset[str]] = {}
     for step in _within(recipe.steps):
         for told in _WITH.finditer(step):
@@ -91,6 +103,13 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
             f"choose {' or '.join(rest)} instead." if rest else "choose something else."
         )
     return (said,)
+
+
+def _plain_step(step: str) -> str:
+    """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
+    for told in (_WITH, _LIKE, _VESSEL, _AS_VERB):
+        step = told.sub(" . ", step)
+    return step
 
 
 def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:

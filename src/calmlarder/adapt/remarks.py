@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from calmlarder.adapt.dish import is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
 from calmlarder.adapt.told import Told
@@ -70,6 +71,8 @@ def another_dish(
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
     kinds = {tables.food_by_id[one].kind for one in stays}
+    if is_made_anew(tables.food_by_id[food], [tables.food_by_id[one] for one in stays]):
+        return True
     if tables.food_by_id[food].kind == "allium" and stays:
         return True  # its taste stays: in oil, in the greens of leeks
     return food in stays or any(map(told.is_titled, stays)) or tables.food_by_id[food].kind in kinds

@@ -2,51 +2,42 @@
 
 The words of a step stay as they were written, for they may mean another thing (`onion`, where a spring onion stays);
 behind each name that means one changed food alone stands in brackets what it is now, with its time where the step
-heats it and that is another one; notes say how to treat it.
+heats it and that is another one; notes say how to treat it. A word for several foods (`the nuts`) has in brackets what
+takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.adapt.called import called_by_lines
+from calmlarder.adapt.called import called_by_lines, single_words
+from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.rewriting import Part
+from calmlarder.adapt.step_heat import is_only_soaked, on_time, time_told, treated
+from calmlarder.adapt.step_notes import (
+    amount_of,
+    bare,
+    liquid_notes,
+    note,
+    of_the_oil,
+    told_where_used,
+)
+from calmlarder.adapt.written import written
+from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
-_MEASURED = re.compile(r"^\d[\d\s./]*(?:g|kg|ml|l|tsp|tbsp|pinch(?:es)?)?\s+(?=[^\W\d])")
-
-
-_HOT = re.compile(
-    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)(?! (?:powder|soda|sheet|tray|dish|paper|parchment))"
-    r"|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
-    re.IGNORECASE,
-)
-_IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
-
-
-_SOAKS = re.compile(
-    r"\bsoak\w*|\b(?:pour|cover|over|add)\b[^.;]{0,60}\b(?:boiling|hot|just-boiled|boiled) (?:water|\w* ?stock)"
-    r"|\b(?:leave|stand|swell)\b[^.;]{0,40}\b(?:minutes?|mins?|absorbed|tender|soft)\b",
-    re.IGNORECASE,
-)
-_COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
-_BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
-_SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
-_A_MINUTE = "only a minute"
-_LATE = re.compile(r"about (\d+) minutes: begin earlier$")
-_TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 _OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
 _HEADING = re.compile(
     r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
 )
-_TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
-_USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
-_EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
-_SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
+_MIXTURE = re.compile(r"\s+(?:mixture|mix)\b", re.IGNORECASE)
 
 
 class Steps(NamedTuple):
@@ -56,6 +47,25 @@ class Steps(NamedTuple):
     notes: tuple[str, ...]
 
 
+@dataclass(frozen=True)
+class _Told:
+    """What the steps may name: `own` is how much of a food its line had, where more was put to it.
+
+    `timed`, `measured` and `marked` fill up on the way: whose time and amount were told, what was named at all.
+    """
+
+    names: Names
+    several: Names  # these go before `names`
+    changed: Mapping[str, Change]
+    shared: set[str]
+    own: Mapping[str, str]
+    tables: Tables
+    direct: set[str]
+    timed: set[str] = field(default_factory=set)
+    measured: set[str] = field(default_factory=set)
+    marked: set[str] = field(default_factory=set)
+
+
 def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
     """The steps as the changed recipe is cooked, with a note for each food that changed."""
     changed = {
@@ -63,32 +73,66 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     }  # fmt: skip
     if not changed:
         return Steps(tuple(steps), ())
-    names = {**with_last_words({part.read.food for part in parts if part.read.food}, tables), **called_by_lines(parts)}
-    changed = {food: _on_time(change, steps, food, names) for food, change in changed.items()}
+    known = {part.read.food for part in parts if part.read.food}
+    names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
+    changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
+    shared = set() if any(part.read.outcome == "heading" for part in parts) else _in_one_line(parts, adapted)
+    several = collective_names(parts, names, tables)
+    alone = {words: meant for words, meant in names.items() if words not in several}
+    told = _Told(
+        names, several, changed, shared, _own_amounts(adapted, shared, tables), tables,
+        {food for step in _within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
+    )  # fmt: skip
     named: dict[str, list[int]] = {}
+    texts: dict[str, list[str]] = {}
     marked: list[str] = []
-    timed: set[str] = set()
-    spices = {food.id for food in tables.foods if food.kind == "spice"}
-    left = MOST_SIGNS
-    for number, step in _numbered(steps):
-        left -= len(step)
-        if left < 0:
-            break
-        text, foods = _marked(step, names, changed, timed, spices)
+    for (number, step), _ in zip(_numbered(steps), _within(steps), strict=False):
+        text, foods = _marked(step, told)
         marked.append(text)
         for food in foods:
             named.setdefault(food, []).append(number)
-    listed = {part.read.food or "" for part in parts} | _twice(adapted)
-    heated = " ".join(steps)
-    notes: list[str] = []
-    for food in sorted(changed, key=lambda one: named.get(one, [len(steps) + 1])[0]):
-        row = tables.food_by_id[food]
-        change = _told_of(changed[food], heated, row.kind in _EATEN_WHOLE)
-        note = _note(row.name, named.get(food, []), change, listed)
-        notes += [note] if note is not None else []
-    if left < 0:
+            texts.setdefault(food, []).append(step)
+    notes = _notes(steps, parts, adapted, told, (named, texts))
+    if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+def _notes(
+    steps: Sequence[str],
+    parts: Sequence[Part],
+    adapted: Adapted,
+    told: _Told,
+    named: tuple[Mapping[str, list[int]], Mapping[str, list[str]]],
+) -> list[str]:
+    numbers, texts = named
+    tables = told.tables
+    listed = {part.read.food or "" for part in parts} | _twice(adapted)
+    oiled = any(
+        food not in told.changed and tables.food_by_id[food].kind == "oil"
+        for food in {part.read.food for part in parts if part.read.food}
+    )
+    everywhere = " ".join(_within(steps))
+    notes: list[str] = []
+    for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
+        row = tables.food_by_id[food]
+        change = told_where_used(told.changed[food], " ".join(texts.get(food, ())), everywhere, row)
+        oil = of_the_oil(change, tables) if oiled and row.kind != "oil" else ""
+        if oil:
+            change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
+        said = note(row.name, numbers.get(food, []), change, listed)
+        notes += [said] if said is not None else []
+    return [*notes, *liquid_notes(parts, adapted, tables)]
+
+
+def _within(steps: Sequence[str]) -> Iterator[str]:
+    """The steps as far as they are looked at."""
+    left = MOST_SIGNS
+    for step in steps:
+        left -= len(step)
+        if left < 0:
+            return
+        yield step
 
 
 def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
@@ -100,127 +144,128 @@ def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
         yield place, step
 
 
-def _marked(
-    step: str, names: Names, changed: Mapping[str, Change], timed: set[str], spices: set[str]
-) -> tuple[str, list[str]]:
-    """A step with its brackets, and the changed foods that it names; `timed` have had their time told.
+def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
+    """A step with its brackets, and the changed foods that it names.
 
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
     found: dict[str, None] = {}
     text, done, head = "", 0, ""
-    hot = bool(_HOT.search(step))
-    for _, end, told in spans_in(step, names):
-        meant = told - spices if step[:end].endswith("s") else told
-        foods = [food for food in sorted(meant) if food in changed]
-        if not foods:
-            continue
+    for start, end, meant in spans_in(step, {**told.names, **told.several}):
+        if words_of(step[start:end]) in told.several:
+            now, foods = _of_several(meant, told)
+        else:
+            if step[:end].endswith("s"):
+                meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
+            foods = [food for food in sorted(meant) if food in told.changed][:1]
+            now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
-        # `spring onions`, of which the whites become greens too: what stays is what takes its place.
-        stays = meant - {foods[0]} - {one.food for one in changed[foods[0]].to}
-        now = "" if stays else _now(changed[foods[0]], step[done:end])
-        change = changed[foods[0]]
-        soaked = bool(change.not_soaked and _SOAKS.search(step)) and not _COOKS.search(step)
-        if now and soaked and foods[0] not in timed:
-            timed.add(foods[0])
-            head = f"[Instead of soaking: {change.not_soaked}.] "
-        elif now and hot and change.heat and foods[0] not in timed:
-            timed.add(foods[0])
-            now = f"{now}: {change.heat}"
-        elif (
-            now and change.not_browned and change.not_browned not in text and _is_browned(step, end, change.not_browned)
-        ):
-            now = f"{now}: {change.not_browned}"
+        if now and foods and not (_MIXTURE.match(step, end) and set(foods) <= told.marked):
+            change = told.changed[foods[0]]
+            how, late = "", "" if foods[0] in told.timed else time_told(step, change)
+            if is_only_soaked(step, change) and foods[0] not in told.timed:
+                head = f"[Instead of soaking: {change.not_soaked}.] "
+                late = change.not_soaked
+            else:
+                how = late or treated(step, end, change, text, told.tables)
+            now = f"{now}{how}"
+            told.timed.update(foods[:1] if late else ())
+        elif foods:
+            continue
         if now:
+            told.marked.update(foods)
             text += f"{step[done:end]} [{now}]"
             done = end
     return head + text + step[done:], list(found)
 
 
-def _is_browned(step: str, end: int, how: str) -> bool:
-    """Whether the sentence around a name fries it until golden, or longer than green tops bear."""
-    start = max((one.end() for one in _SENTENCE_ENDS.finditer(step, 0, end)), default=0)
-    stop = _SENTENCE_ENDS.search(step, end)
-    sentence = step[start : stop.start() if stop else len(step)]
-    return bool(_BROWNS.search(sentence) or (how.startswith(_A_MINUTE) and _SOFTENS.search(sentence)))
+def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:
+    # `spring onions`, of which the whites become greens too: what stays is what takes its place.
+    stays = meant - {food} - {one.food for one in told.changed[food].to}
+    return "" if stays else _now(told.changed[food], before, told, meant)
 
 
-def _on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:
-    """The change without its `begin earlier` where the steps heat it as long anyhow, from where it goes in."""
-    late = next((found for part in _parts(change.how) if (found := _LATE.search(part))), None)
-    if late is None:
-        return change
-    for number, step in enumerate(steps):
-        ends = [end for _, end, meant in spans_in(step, names) if food in meant]
-        if ends:
-            rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
-            heated = [_minutes(one) for one in _SENTENCE_ENDS.split(rest) if _HOT.search(one)]
-            if sum(heated) >= int(late[1]):
-                how = "; ".join(part for part in _parts(change.how) if not _LATE.search(part))
-                return change.model_copy(update={"how": how, "heat": ""})
-            break
-    return change
+def _of_several(meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
+    """What takes the place of foods behind a word like `nuts` that no step names otherwise."""
+    kept = {"less", "weigh"}
+    foods = [one for one in sorted(meant - told.direct) if one in told.changed]
+    foods = [one for one in foods if told.changed[one].change not in kept]
+    if not foods:
+        return "", []
+    once = {one.food for food in foods for one in told.changed[food].to}
+    once = {one for one in once if all(food in foods for food in _turned_into(one, told))}
+    nows = {food: _now(told.changed[food], "", told, once) for food in foods}
+    if set(foods) == meant:
+        words = dict.fromkeys(one for now in nows.values() for one in now.split(" and "))
+        return " and ".join(words), foods
+    said = [
+        f"{told.tables.food_by_id[food].name} left out"
+        if told.changed[food].change == "out"
+        else f"{now} for {told.tables.food_by_id[food].name}"
+        for food, now in nows.items()
+    ]
+    return ", ".join(said), foods
 
 
-def _minutes(text: str) -> int:
-    return sum(int(found[1]) * (60 if found[2].lower().startswith("h") else 1) for found in _TIME.finditer(text))
+def _turned_into(stand_in: str, told: _Told) -> list[str]:
+    """The foods of whose place a stand-in takes some."""
+    return [food for food, change in told.changed.items() if any(one.food == stand_in for one in change.to)]
 
 
-def _now(change: Change, before: str) -> str:
-    """What a food is now, with its amount where the step says one; nothing where the step holds as it is."""
-    told = _AMOUNT.search(before)
+def _own_of(meant: frozenset[str], told: _Told) -> str:
+    """How much of a food that stays a step means, where what takes another's place was put to its line."""
+    food = next(iter(meant), "")
+    if len(meant) > 1 or food not in told.own or food in told.measured:
+        return ""
+    told.measured.add(food)
+    return f"{told.own[food]} of it"
+
+
+def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> str:
+    """What a food is now, with its amount where the step says one, or where its line holds another's too.
+
+    Nothing where the step holds as it is. Of the foods in `whole` the step means all that there is.
+    """
+    # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
+    found = _AMOUNT.search(before)
+    said = found is not None and found[0].split()[0] in change.ingredient
     if change.change in {"less", "weigh"}:
-        return " + ".join(change.lines) if told else ""
+        return " + ".join(change.lines) if found else ""
     if change.change == "out":
         return "left out"
-    return " and ".join(line if told else _bare(line) for line in change.lines)
+    words = []
+    for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
+        mine = f"{food} for {change.place}"
+        if food in told.shared and food not in whole and amount_of(line) and mine not in told.measured:
+            told.measured.add(mine)
+            words.append(f"{amount_of(line)} of the {bare(line)}")
+        else:
+            words.append(line if said else bare(line))
+    return " and ".join(words)
 
 
-def _bare(line: str) -> str:
-    """A line without its amount and how it is cut."""
-    halves = ", in halves" if ", in halves" in line else ""
-    return _MEASURED.sub("", _TAIL.split(line)[0]) + halves
+def _in_one_line(parts: Sequence[Part], adapted: Adapted) -> set[str]:
+    """Foods whose line holds what takes the place of others too: a step does not take all of it."""
+    changed = {change.place for change in adapted.changes}
+    kept = {part.read.food for place, part in enumerate(parts) if place not in changed and place in adapted.amounts}
+    to = {one.food for change in adapted.changes if change.change == "swap" for one in change.to}
+    return _twice(adapted) | {food for food in to if food in kept}
 
 
-def _note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
-    numbers = ", ".join(map(str, steps))
-    # Of what another line lists too the list gives all of it: an amount here would be another one.
-    lines = [_bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
-    lines += change.lines[len(change.to) :]
-    instead = f"use {' and '.join(lines)}" if lines else "it is left out"
-    how = "".join(f" {part[:1].upper()}{part[1:]}." for part in _parts(change.how))
-    if change.change in {"less", "weigh"}:
-        return None
-    if not steps:
-        return f"For {name} {instead}.{how}" if how else None
-    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
-    return f"{head} {name}: {instead}.{how}"
-
-
-def _told_of(change: Change, steps: str, whole: bool) -> Change:
-    """The change without what is said of an oven, of nuts and fruit of blending, that no step does; nothing twice."""
-    kept: list[str] = []
-    for part in [_in_use(one, steps) if whole else one for one in _parts(change.how)]:
-        if not part or (_IN_THE_OVEN.search(part) and not _IN_THE_OVEN.search(steps)):
-            continue
-        if not any(part.casefold() in other.casefold() for other in kept):
-            kept = [other for other in kept if other.casefold() not in part.casefold()]
-            kept.append(part)
-    return change.model_copy(update={"how": "; ".join(kept)})
-
-
-def _in_use(how: str, steps: str) -> str:
-    """What is said of blending, mashing or a batter only where the steps speak of it too."""
-    uses = {found.casefold() for found in _USES.findall(steps)}
-    kept = [one for one in how.split(", ") if {found.casefold() for found in _USES.findall(one)} <= uses]
-    return ", ".join(kept)
+def _own_amounts(adapted: Adapted, shared: set[str], tables: Tables) -> dict[str, str]:
+    """How much a line had of a food that stays, where another's stand-in was put to it."""
+    changed = {change.place for change in adapted.changes}
+    more: dict[str, Decimal] = {}
+    for one in (one for change in adapted.changes for one in change.to):
+        more[one.food] = more.get(one.food, Decimal(0)) + one.grams
+    return {
+        amount.food: amount_of(written(tables.food_by_id[amount.food], amount.grams, tables).line)
+        for place, amount in adapted.amounts.items()
+        if place not in changed and amount.food in shared and more[amount.food] >= _NOTICED * amount.grams
+    }
 
 
 def _twice(adapted: Adapted) -> set[str]:
     """Foods that take the place of more than one line."""
     to = [one.food for change in adapted.changes for one in change.to]
     return {food for food in to if to.count(food) > 1}
-
-
-def _parts(how: str) -> Iterator[str]:
-    yield from (part.strip().rstrip(".") for part in how.split(";") if part.strip())

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 
+from calmlarder.adapt.dish import is_made_anew
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.told import Told
@@ -43,6 +44,8 @@ def _gone(reads: Sequence[IngredientRead], adapted: Adapted, told: Told) -> Iter
 
 def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     instead = [tables.food_by_id[one.food] for one in change.to]
+    if is_made_anew(food, instead):
+        return title
     if any((one.kind == food.kind and food.kind in _ALIKE) or "-free" in one.name for one in instead):
         return title  # lactose-free curd does ricotta's work and is called so
     # A recipe's own word for it may be a shorter one than the tables have (`barley`).

@@ -33,9 +33,15 @@ _KEPT_DRY = re.compile(
     re.IGNORECASE,
 )
 _WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter)\b", re.IGNORECASE)
+# A part of the list that stays raw in a dish that is cooked, by its heading.
+_RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|to serve)\b")
+# Where everything is put together in the end, with no heat behind it.
+_COLD_DISH = re.compile(r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter)\b", re.IGNORECASE)
+_COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
+_SEVERAL_SPICES = re.compile(r"\b(?:powders|spices|seasonings|ingredients|rub)\b")
 _IN_FAT = re.compile(
     r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|melt\w*|bloom\w*|hot (?:oil|fat|butter))\b", re.IGNORECASE
 )
@@ -53,6 +59,7 @@ class Told(NamedTuple):
     kept_dry: bool = False
     slaw: bool = False
     in_a_rub: frozenset[str] = frozenset()  # goes on dry, and meets no hot fat first
+    coats: frozenset[str] = frozenset()  # is pressed on or dipped in, and binds nothing
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -80,28 +87,61 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         for food in foods
         if tables.food_by_id[food].roles[0] == "vegetable"
     }
-    heated, uses = bool(_HEAT.search(whole)), dict[str, Use]()
-    for sentence in _SENTENCES.split(whole):
-        cold = bool(_DRESSING.search(sentence)) and not _HEAT.search(sentence)
+    called = f"{recipe.title} . {whole}"
+    sentences = _SENTENCES.split(whole)
+    coats = {
+        food
+        for sentence in sentences
+        if _COATS.search(sentence)
+        for _, foods in foods_in(sentence, with_last_words(own, tables))
+        for food in foods
+    }
+    uses = _uses(recipe.title, sentences, with_last_words(own, tables))
+    return Told(
+        titled=_titled(recipe.title, own, tables),
+        uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
+        otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
+        to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
+        stuffed=frozenset(stuffed),
+        kept_dry=bool(_KEPT_DRY.search(called)) and not _WET.search(whole),
+        slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
+        in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
+        coats=frozenset(coats),
+    )
+
+
+def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
+    """How each food is used that the steps name; of a food used both ways, cooked."""
+    heated = any(map(_HEAT.search, sentences))
+    hot = [bool(_HEAT.search(sentence)) for sentence in sentences]
+    dish_is_cold = bool(_COLD_DISH.search(title))
+    uses: dict[str, Use] = {}
+    for number, sentence in enumerate(sentences):
+        cold = bool(_DRESSING.search(sentence)) and not hot[number]
+        cold |= dish_is_cold and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
         for clause in sentence.split(","):
             use = _use_in(clause, heated and not cold) or use  # without a verb of its own it shares the one before
             for food in {food for _, foods in foods_in(clause, names) for food in foods}:
                 if uses.get(food) != "cooked":
                     uses[food] = use
-    return Told(
-        titled=_titled(recipe.title, own, tables),
-        uses=uses,
-        otherwise="cooked" if heated or not whole.strip() else "raw",
-        to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
-        stuffed=frozenset(stuffed),
-        kept_dry=bool(_KEPT_DRY.search(f"{recipe.title} . {whole}")) and not _WET.search(whole),
-        slaw=bool(_SLAW.search(f"{recipe.title} . {whole}")) and not _SWEET.search(f"{recipe.title} . {whole}"),
-        in_a_rub=_in_a_rub(whole, names),
-    )
+    return uses
 
 
-def _in_a_rub(steps: str, names: Names) -> frozenset[str]:
+def _in_raw_parts(reads: Sequence[IngredientRead]) -> frozenset[str]:
+    """Foods that stand under a heading of something raw (`For the salsa`), and under no other."""
+    raw: set[str] = set()
+    else_: set[str] = set()
+    part = False
+    for read in reads:
+        if read.outcome == "heading":
+            part = bool(_RAW_PART.search(plain(read.text)))
+        elif read.food:
+            (raw if part else else_).add(read.food)
+    return frozenset(raw - else_)
+
+
+def _in_a_rub(steps: str, names: Names, spices: set[str]) -> frozenset[str]:
     """Foods that a sentence rubs or dusts on, and none puts into hot fat."""
     rubbed: set[str] = set()
     fried: set[str] = set()
@@ -111,6 +151,7 @@ def _in_a_rub(steps: str, names: Names) -> frozenset[str]:
             fried |= named
         elif _RUB.search(sentence):
             rubbed |= named
+            rubbed |= spices if _SEVERAL_SPICES.search(sentence) else set()
     return frozenset(rubbed - fried)
 
 

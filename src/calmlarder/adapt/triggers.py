@@ -31,7 +31,7 @@ def with_triggers(
     def is_over(food: str) -> bool:
         return passes_alone(food, eaters, tables)
 
-    texts = {one.place: (one.text, *reads[one.place].choices) for one in unread}
+    texts = {one.place: _texts(one, reads[one.place], tables) for one in unread}
     said = {word for those in texts.values() for text in those for word in words_of(text)}
     # Dishes and bought mixtures lend no words of theirs: `soup`, `pie`.
     plain = {food for food in ending_in(said, tables) if tables.composite_of(food) is None and is_over(food)}
@@ -46,6 +46,12 @@ def with_triggers(
         ]
         found.append(one.model_copy(update={"trigger": told[0]}) if told else one)
     return tuple(found)
+
+
+def _texts(unread: Unread, read: IngredientRead, tables: Tables) -> tuple[str, ...]:
+    """The words to look into: of a food that is known its name alone, for its line may name others too."""
+    food = tables.food_by_id.get(read.food or "")
+    return (unread.text, *read.choices) if food is None else (food.name,)
 
 
 def passes_alone(name: str, eaters: Eaters, tables: Tables) -> bool:

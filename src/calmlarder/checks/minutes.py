@@ -96,9 +96,20 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
             wanted = min(wanted, slot["minutes"])
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
         own = [moment["minutes"] for moment in comes_in if moment["equipment"] in _HOT and moment["minutes"]]
+        if any("lift out" in moment["what"] for moment in comes_in):  # browned, and back in the pot later
+            back = [moment for moment in timeline if moment not in comes_in and _is_in(use, moment)]
+            own += [moment["minutes"] or max(_left(moment, timeline), default=0) for moment in back
+                    if moment["equipment"] in _HOT or not moment["minutes"]]  # fmt: skip
         longest = max(own or [left for moment in comes_in for left in _left(moment, timeline)], default=0)
         if longest < wanted:
             yield f"{food['name']} is on the heat for {longest} minutes, it wants {wanted}"
+
+
+def _is_in(use: Mapping[str, Any], moment: Mapping[str, Any]) -> bool:
+    """Whether a moment speaks of a food, by its name with or without its state."""
+    name = use["name"]
+    return any(re.search(rf"(?<![\w-]){re.escape(called)}(?![\w-])", moment["what"])
+               for called in (name, _STATE.sub("", name), _LABEL.sub("", name)))  # fmt: skip
 
 
 def _left(moment: Mapping[str, Any], timeline: Sequence[Mapping[str, Any]]) -> Iterator[int]:

@@ -3,7 +3,7 @@
 import json
 from dataclasses import replace
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Adapt
 from calmlarder.commands.inputs import allergens_of, at_fault, household_of, seats_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
@@ -13,7 +13,7 @@ from calmlarder.problems import CannotGoOn, Problem
 MOST_BYTES = 5_000_000
 
 
-def adapt(options: given.Adapt) -> int:
+def adapt(options: Adapt) -> int:
     """Read, solve, check, show; status 3 where it cannot be brought under, or is not known to fit."""
     from calmlarder.household.adapting import Eaters, adapted_recipe, eaters_named, with_larder
     from calmlarder.household.sharing import keep_adapted
@@ -65,7 +65,7 @@ def adapt(options: given.Adapt) -> int:
     return 0 if answer.adapted.holds and answer.adapted.known else 3
 
 
-def _of_kept(options: given.Adapt) -> int:
+def _of_kept(options: Adapt) -> int:
     """The kept recipes, one of them, or one less."""
     from calmlarder.household.own_recipes import forget_recipe, own_recipes, readable, recipe_numbered
 
@@ -87,7 +87,7 @@ def _of_kept(options: given.Adapt) -> int:
     return 0
 
 
-def _serves(options: given.Adapt, recipe: Recipe, source: str) -> int:
+def _serves(options: Adapt, recipe: Recipe, source: str) -> int:
     """Into how many servings the dish goes at one sitting. Raises CannotGoOn where nobody says."""
     from calmlarder.household.adapting import MOST_SERVES
 

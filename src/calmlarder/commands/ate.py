@@ -3,7 +3,7 @@
 import json
 from collections.abc import Sequence
 
-from calmlarder.commands import given
+from calmlarder.commands.given.log import Ate, Eaten
 from calmlarder.commands.inputs import household_of, lines_typed, person
 from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.household.diary import box_entry, entries_of, log, logged
@@ -14,7 +14,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
 
 
-def ate(options: given.Ate) -> int:
+def ate(options: Ate) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
     at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
     with household_of(options) as household, household.store.transaction():
@@ -29,7 +29,7 @@ def ate(options: given.Ate) -> int:
     return 0
 
 
-def eaten(options: given.Eaten) -> int:
+def eaten(options: Eaten) -> int:
     """The log of the last days."""
     if not 1 <= options.days <= 3660:
         raise CannotGoOn([Problem(where="--days", what="cannot be", remedy="give a number of days from 1 to 3660")])

@@ -4,7 +4,7 @@ import json
 import sys
 from pathlib import Path
 
-from calmlarder.commands import given
+from calmlarder.commands.given.home import Backup
 from calmlarder.commands.inputs import household_of, own_tables_of
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.backup import MOST_BYTES, backup_text, read_backup, restore_backup
@@ -12,7 +12,7 @@ from calmlarder.household.write_out import write_out
 from calmlarder.larder.files import read_text, where_of
 
 
-def backup(options: given.Backup) -> int:
+def backup(options: Backup) -> int:
     """Write everything the household keeps to a file that is not there yet, for its owner alone."""
     with household_of(options) as household:
         text, words = backup_text(household, own_tables_of(options))
@@ -24,7 +24,7 @@ def backup(options: given.Backup) -> int:
     return 0
 
 
-def restore(options: given.Backup) -> int:
+def restore(options: Backup) -> int:
     """Put the household of a file in place of what is kept; `larder undo` takes it back."""
     where = where_of(options.file)
     found = read_backup(read_text(options.file, MOST_BYTES, "name a file that `calmlarder backup` wrote"), where)

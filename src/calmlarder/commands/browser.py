@@ -1,11 +1,11 @@
 """`calmlarder browser`: the screens in a browser on this machine."""
 
-from calmlarder.commands import given
+from calmlarder.commands.given.home import Browser
 from calmlarder.commands.inputs import day_of, household_of
 from calmlarder.problems import CannotGoOn, Problem
 
 
-def browser(options: given.Browser) -> int:
+def browser(options: Browser) -> int:
     """Say the address, and serve until Ctrl-C. Raises CannotGoOn where it cannot, or more is open than was meant."""
     try:
         from calmlarder.browser.serving import Serving, is_loopback, listening

@@ -4,7 +4,7 @@ import json
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.commands import given
+from calmlarder.commands.given import log as given
 from calmlarder.commands.inputs import food_named, household_of
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.problems import CannotGoOn, Problem

@@ -2,8 +2,9 @@
 
 import json
 from pathlib import Path
+from textwrap import wrap
 
-from calmlarder.commands import given
+from calmlarder.commands.given.log import Days, Feel
 from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.correlation import related
@@ -14,8 +15,9 @@ from calmlarder.household.diary import feel as keep
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render.challenge_text import felt_line, see_a_doctor
+from calmlarder.render.challenge_text import felt_line
 from calmlarder.render.days_text import days_object, days_text
+from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import style_of_output
 
 _MOST_DAYS = 3660
@@ -23,7 +25,7 @@ _SYMPTOMS = 4
 _CLOCKS_MIN = 5  # how far two clocks of one home may be apart: ours, no source
 
 
-def feel(options: given.Feel) -> int:
+def feel(options: Feel) -> int:
     """Keep one feeling. Raises CannotGoOn for what is no number of the scale, or no note."""
     felt = felt_of(options)
     flags = red_flags(felt.note)
@@ -36,12 +38,13 @@ def feel(options: given.Feel) -> int:
         print(json.dumps(shown, ensure_ascii=False))
     else:
         print(f"{kept.id:>4}  {felt_line(felt)}")
-        if flags:
-            print(see_a_doctor(flags))
+        answer = felt_answer(felt)
+        if answer:
+            print("\n".join(wrap(answer, style_of_output().width)))
     return 0
 
 
-def felt_of(options: given.Feel) -> Felt:
+def felt_of(options: Feel) -> Felt:
     """What one or four numbers and a note say. Raises CannotGoOn for what is off the scale, or no note."""
     note = " ".join(options.note.split())
     wrong = [number for number in options.score if not CALM <= number <= WORST]
@@ -62,7 +65,7 @@ def felt_of(options: given.Feel) -> Felt:
     return Felt(at=at, who=who, score=max(options.score), note=note, scores=scores)
 
 
-def days(options: given.Days) -> int:
+def days(options: Days) -> int:
     """Show the last days, and write the picture that was asked for."""
     if not 1 <= options.days <= _MOST_DAYS:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"

@@ -4,7 +4,7 @@ import json
 import sys
 import textwrap
 
-from calmlarder.commands import given
+from calmlarder.commands.given.larder import Freeze
 from calmlarder.commands.inputs import household_of
 from calmlarder.household.larder import lots_to_cook
 from calmlarder.larder.files import read_lines
@@ -18,7 +18,7 @@ _CAUTION = (
 _IN = " " * 10
 
 
-def freeze(options: given.Freeze) -> int:
+def freeze(options: Freeze) -> int:
     """List what should go into the freezer today."""
     with household_of(options) as household:
         if options.larder:

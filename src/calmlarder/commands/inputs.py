@@ -6,7 +6,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.commands import given
+from calmlarder.commands.given.common import AtTable, Eating, Place, Sure
+from calmlarder.commands.given.evening import Evening
 from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.table import Seats
@@ -32,27 +33,27 @@ def lines_typed(words: Sequence[str]) -> list[str]:
     return list(words) if any(" " in word.strip() for word in words) else [" ".join(words)]
 
 
-def folders_of(options: given.Place) -> list[Path]:
+def folders_of(options: Place) -> list[Path]:
     """Where the tables of this run are."""
     return table_folders(Path(options.tables) if options.tables else None, home_of(options))
 
 
-def tables_of(options: given.Place) -> Tables:
+def tables_of(options: Place) -> Tables:
     """The tables of this run."""
     return load_tables(folders_of(options))
 
 
-def home_of(options: given.Place) -> Path | None:
+def home_of(options: Place) -> Path | None:
     """The folder that --home names; None for the usual one."""
     return Path(options.home) if options.home else None
 
 
-def own_tables_of(options: given.Place) -> Path:
+def own_tables_of(options: Place) -> Path:
     """The folder of the cook's own tables in this run; it need not exist."""
     return own_tables(Path(options.tables) if options.tables else None, home_of(options))
 
 
-def household_of(options: given.Place) -> Household:
+def household_of(options: Place) -> Household:
     """The home of this run on its day. Raises CannotGoOn for a day that cannot be."""
     today = day_of(options)
     return Household(home_of(options), tables_of(options), today, folders_of(options))
@@ -67,7 +68,7 @@ def at_fault(what: str, faults: Sequence[str]) -> int:
     return FAULT
 
 
-def day_of(options: given.Place) -> date:
+def day_of(options: Place) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
     if options.today is None:
         return date.today()
@@ -110,7 +111,7 @@ def _listed(given: str | None) -> list[str]:
     return [word.strip().lower() for word in (given or "").split(",") if word.strip()]
 
 
-def allergens_of(options: given.Eating) -> tuple[Allergen, ...]:
+def allergens_of(options: Eating) -> tuple[Allergen, ...]:
     """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
     known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
     avoid = _listed(options.avoid)
@@ -121,7 +122,7 @@ def allergens_of(options: given.Eating) -> tuple[Allergen, ...]:
     return tuple(known[word] for word in avoid)
 
 
-def tolerance_of(options: given.Sure, household: Household) -> Tolerance:
+def tolerance_of(options: Sure, household: Household) -> Tolerance:
     """How sure amounts are: as `--eye` and `--scale` say, else as settled at home. Raises CannotGoOn."""
     _check_tolerance(options)
     home = household.settled().tolerance
@@ -131,7 +132,7 @@ def tolerance_of(options: given.Sure, household: Household) -> Tolerance:
     )
 
 
-def _check_tolerance(options: given.Sure) -> None:
+def _check_tolerance(options: Sure) -> None:
     problems = [
         Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
         for name, given, unit, (least, most) in (
@@ -144,7 +145,7 @@ def _check_tolerance(options: given.Sure) -> None:
         raise CannotGoOn(problems)
 
 
-def _missing(options: given.Evening) -> tuple[Thing, ...]:
+def _missing(options: Evening) -> tuple[Thing, ...]:
     """What `--no-equipment` says the kitchen lacks. Raises CannotGoOn for what cannot be, of `--rings` too."""
     known: dict[str, Thing] = {thing: thing for thing in THINGS}
     missing = _listed(options.no_equipment)
@@ -161,7 +162,7 @@ def _missing(options: given.Evening) -> tuple[Thing, ...]:
     return tuple(known[word] for word in dict.fromkeys(missing))
 
 
-def _owns(options: given.Evening) -> tuple[Own, ...]:
+def _owns(options: Evening) -> tuple[Own, ...]:
     """Whose hours `--own` names. Raises CannotGoOn for what names none."""
     found = [(text, own_of(text)) for text in options.own]
     remedy = f'write a name and hours up to {MOST_HOURS}, such as "kit 5", "kit 5 fades" or "kit stays"'
@@ -175,7 +176,7 @@ def _owns(options: given.Evening) -> tuple[Own, ...]:
     return tuple(own for _, own in found if own is not None)
 
 
-def choices_of(options: given.Evening, tables: Tables) -> "Choices":
+def choices_of(options: Evening, tables: Tables) -> "Choices":
     """What the options ask of an evening. Raises CannotGoOn with everything that is wrong in them.
 
     A larder that is no kept one has no settings; its log counts only where its home is named.
@@ -221,7 +222,7 @@ def choices_of(options: given.Evening, tables: Tables) -> "Choices":
         ) from None  # fmt: skip
 
 
-def _of_a_home(options: given.Evening) -> dict[str, Any]:
+def _of_a_home(options: Evening) -> dict[str, Any]:
     """What only a command that may read a home is given: its settings, and its log of the hours before."""
     from calmlarder.commands.moment import moment_of
 
@@ -240,12 +241,12 @@ def _of_a_home(options: given.Evening) -> dict[str, Any]:
     }
 
 
-def _seats(options: given.AtTable) -> dict[str, Any]:
+def _seats(options: AtTable) -> dict[str, Any]:
     found = seats_of(options)
     return {} if found is None else {"eaters": found.names, "guests": found.guests}
 
 
-def seats_of(options: given.AtTable) -> Seats | None:
+def seats_of(options: AtTable) -> Seats | None:
     """Who eats, as `--for me,kit+1` names them; None where nobody is named.
 
     Raises CannotGoOn for what names nobody, or anybody twice.

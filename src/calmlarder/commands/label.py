@@ -3,7 +3,7 @@
 import json
 from pathlib import Path
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Label
 from calmlarder.commands.inputs import household_of
 from calmlarder.household.labelling import keep_label, label_read, lot_labelled
 from calmlarder.labels.packet import LONGEST
@@ -13,7 +13,7 @@ from calmlarder.problems import CannotGoOn, Problem
 _LONGEST_PATH = 255  # longer is no name of a file on any system, and asking about it fails
 
 
-def label(options: given.Label) -> int:
+def label(options: Label) -> int:
     """Read the list and say what matters; never a verdict, so the status is 0 for every list that was read.
 
     With the number of a lot the list is kept with it, or the one that it has is read again.

@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.commands import given
+from calmlarder.commands.given.larder import Larder
 from calmlarder.commands.inputs import home_of, household_of, lines_typed
 from calmlarder.commands.sure import is_sure
 from calmlarder.household.answering import answer, forget, words_in
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from calmlarder.store.logs import KeptEaten
 
 
-def larder(options: given.Larder) -> int:
+def larder(options: Larder) -> int:
     """Run one of the larder's commands."""
     if options.larder_command == "restore":
         return _restore(home_of(options), options.yes, options.json)
@@ -79,7 +79,7 @@ def asked_object(one: "ToAnswer") -> dict[str, Any]:
     return {"id": one.id, "text": one.text, "question": one.question, "choices": list(one.choices)}
 
 
-def _list(options: given.Larder, household: Household, logged: "Sequence[KeptEaten] | None" = None) -> int:
+def _list(options: Larder, household: Household, logged: "Sequence[KeptEaten] | None" = None) -> int:
     """The lots, what goes first before what keeps; as plain values with what was logged."""
     lots, waiting, tables = household.lots(), household.to_answer(), household.tables
     if options.json:
@@ -95,7 +95,7 @@ def _list(options: given.Larder, household: Household, logged: "Sequence[KeptEat
     if not lots and not waiting:
         print('The larder is empty. Add what you have: calmlarder larder add "firm tofu 280g, use by friday"')
     for one in sorted(lots, key=lambda one: one.lot.always):
-        print(_line(one, tables) + _label(one, household))
+        print(_line(one, household) + _label(one, household))
     return 0
 
 
@@ -116,20 +116,20 @@ def _asked_line(one: "ToAnswer") -> str:
     return f"{one.id:>4}  to answer:{line} {one.question.rstrip('.')}.{told} {one.remedy}".replace("?.", "?")
 
 
-def _line(one: "KeptLot", tables: Tables) -> str:
+def _line(one: "KeptLot", household: Household) -> str:
     lot = one.lot
     left = "always" if lot.always else "keeps" if lot.days_left is None else f"{lot.days_left} d"
     notes = [note for note in (lot.condition, f"of {lot.owner}" if lot.owner else None) if note]
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    name = tables.food_by_id[lot.food].name
+    name = household.name_of(lot.food)
     return f"{one.id:>4}  {left:>6}  {lot.grams:>6g} g  {name}, {lot.place}{''.join(f', {note}' for note in notes)}"
 
 
-def _add(options: given.Larder, household: Household) -> int:
+def _add(options: Larder, household: Household) -> int:
     return _keep(household, lines_typed(options.text), "TEXT", options.json)
 
 
-def _import(options: given.Larder, household: Household) -> int:
+def _import(options: Larder, household: Household) -> int:
     return _keep(household, read_lines(options.file), options.file, options.json, counted=True)
 
 
@@ -162,10 +162,10 @@ def _show_kept(found: Kept, household: Household, as_json: bool) -> None:
     for asked in found.asked:
         print(_asked_line(asked))
     for one in found.lots:
-        print(_line(one, household.tables))
+        print(_line(one, household))
 
 
-def _edit(options: given.Larder, household: Household) -> int:
+def _edit(options: Larder, household: Household) -> int:
     seen = as_seen(household, options.id)
     readings = household.read_all([" ".join(options.text)], "TEXT")
     if not readings:
@@ -174,7 +174,7 @@ def _edit(options: given.Larder, household: Household) -> int:
     return _list(options, household)
 
 
-def _answer(options: given.Larder, household: Household) -> int:
+def _answer(options: Larder, household: Household) -> int:
     """Raises CannotGoOn for a number that waits for no answer, and for an answer that means nothing."""
     done = answer(household, options.id, options.choice)
     _show_kept(Kept(done.lots, [done.asked] if done.asked else [], []), household, options.json)
@@ -184,7 +184,7 @@ def _answer(options: given.Larder, household: Household) -> int:
     return 0
 
 
-def _words(options: given.Larder, household: Household) -> int:
+def _words(options: Larder, household: Household) -> int:
     words = words_in(household)
     if options.json:
         print(json.dumps({"words": {said: list(names) for said, names in words.items()}}, ensure_ascii=False, indent=2))
@@ -196,7 +196,7 @@ def _words(options: given.Larder, household: Household) -> int:
     return 0
 
 
-def _forget(options: given.Larder, household: Household) -> int:
+def _forget(options: Larder, household: Household) -> int:
     words = " ".join(options.words)
     names = [household.name_of(food) for food in forget(household, words) if food in household.tables.food_by_id]
     if options.json:
@@ -206,22 +206,22 @@ def _forget(options: given.Larder, household: Household) -> int:
     return 0
 
 
-def _remove(options: given.Larder, household: Household) -> int:
+def _remove(options: Larder, household: Household) -> int:
     """Raises CannotGoOn for a lot that is not there, or for more of it than there is; then nothing ends."""
     from calmlarder.commands.larder_remove import ended_by
 
     return _list(options, household, ended_by(options, household))
 
 
-def _freeze(options: given.Larder, household: Household) -> int:
+def _freeze(options: Larder, household: Household) -> int:
     return _move(options, household, "freezer")
 
 
-def _thaw(options: given.Larder, household: Household) -> int:
+def _thaw(options: Larder, household: Household) -> int:
     return _move(options, household, "fridge")
 
 
-def _move(options: given.Larder, household: Household, place: Place) -> int:
+def _move(options: Larder, household: Household, place: Place) -> int:
     """Raises CannotGoOn for a lot that is not there, or must stay as it is; then none is changed."""
     with household.store.transaction():
         ones, unknown = numbered(household, options.ids)
@@ -232,7 +232,7 @@ def _move(options: given.Larder, household: Household, place: Place) -> int:
     return _list(options, household)
 
 
-def _export(options: given.Larder, household: Household) -> int:
+def _export(options: Larder, household: Household) -> int:
     """Lines that `import` reads: relative days are written as dates. Boxed dishes are comments.
 
     What is to be answered is written as it was typed, its question behind it as a comment: imported, it waits again.
@@ -277,11 +277,11 @@ def _calendar(file: str, lots: "Sequence[KeptLot]", household: Household) -> int
     return 0
 
 
-def _undo(options: given.Larder, household: Household) -> int:
+def _undo(options: Larder, household: Household) -> int:
     return _say_turned(options.json, ("undone", "Taken back", "take back"), household.undo())
 
 
-def _redo(options: given.Larder, household: Household) -> int:
+def _redo(options: Larder, household: Household) -> int:
     return _say_turned(options.json, ("redone", "Done again", "do again"), household.redo())
 
 
@@ -294,7 +294,7 @@ def _say_turned(as_json: bool, said: tuple[str, str, str], words: str | None) ->
     return 0
 
 
-_COMMANDS: dict[str, Callable[[given.Larder, Household], int]] = {
+_COMMANDS: dict[str, Callable[[Larder, Household], int]] = {
     "list": _list,
     "add": _add,
     "edit": _edit,

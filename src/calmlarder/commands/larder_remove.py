@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from contextlib import nullcontext
 from typing import TYPE_CHECKING
 
-from calmlarder.commands import given
+from calmlarder.commands.given.larder import Larder
 from calmlarder.commands.inputs import person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.eaten_up import Eaters, at_one_sitting
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 NOBODY = "nobody"  # of those whose log counts, or it was logged as it was eaten
 
 
-def ended_by(options: given.Larder, household: Household) -> "list[KeptEaten]":
+def ended_by(options: Larder, household: Household) -> "list[KeptEaten]":
     """End the lots that were named; what the log took on.
 
     Raises CannotGoOn for a lot that is not there, for more of it than there is, and where nobody says who ate; then
@@ -50,7 +50,7 @@ def ended_by(options: given.Larder, household: Household) -> "list[KeptEaten]":
     return logged
 
 
-def _check(options: given.Larder) -> None:
+def _check(options: Larder) -> None:
     """Raises CannotGoOn for options that do not go together."""
     if options.why and options.how != "thrown":
         raise CannotGoOn([Problem(where="--why", what="is of what was thrown", remedy="give --how thrown as well")])
@@ -61,7 +61,7 @@ def _check(options: given.Larder) -> None:
         raise CannotGoOn([Problem(where="--grams", what="is of one item", remedy="name one item at a time")])
 
 
-def eaters_of(options: given.Larder, lots: Sequence[Lot], household: Household) -> Eaters:
+def eaters_of(options: Larder, lots: Sequence[Lot], household: Household) -> Eaters:
     """Whose log takes them on. Raises CannotGoOn where several people eat, none is named and nobody can be asked.
 
     A bottle that lasted for weeks is nobody's sitting: without a name the log does not count it.

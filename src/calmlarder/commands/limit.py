@@ -2,7 +2,7 @@
 
 import json
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Limit
 from calmlarder.commands.inputs import food_named, household_of, seats_of, tolerance_of
 from calmlarder.household.household import Household
 from calmlarder.intake.cap_words import component_words
@@ -11,7 +11,7 @@ from calmlarder.render.limit_text import limit_object, limit_text, table_limit_o
 from calmlarder.tables.rows import Food
 
 
-def limit(options: given.Limit) -> int:
+def limit(options: Limit) -> int:
     """Say the amounts; a food with unknown figures has no limit that can be told."""
     household = household_of(options)
     tables = household.tables
@@ -36,7 +36,7 @@ def limit(options: given.Limit) -> int:
     return 0
 
 
-def _at_table(options: given.Limit, household: Household, food: Food) -> int:
+def _at_table(options: Limit, household: Household, food: Food) -> int:
     """The amounts of each who is named, and of a dish that they share."""
     from calmlarder.household.table import eaters_at
     from calmlarder.intake.limit_at_table import limits_at_table

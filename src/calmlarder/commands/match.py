@@ -3,7 +3,7 @@
 import json
 from collections.abc import Iterator
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Words
 from calmlarder.commands.inputs import day_of, folders_of, lines_typed, tables_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
@@ -14,7 +14,7 @@ from calmlarder.render.about import about_span
 from calmlarder.render.match_json import match_object
 
 
-def match(options: given.Words) -> int:
+def match(options: Words) -> int:
     """Each line's meaning; bare words of the command line are one line, quoted ones a line each, `-` reads many."""
     tables = tables_of(options)
     lines = read_lines("-") if options.text == ("-",) else lines_typed(options.text)

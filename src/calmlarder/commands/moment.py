@@ -3,7 +3,7 @@
 import re
 from datetime import datetime, time, timedelta
 
-from calmlarder.commands import given
+from calmlarder.commands.given.common import Past, Place
 from calmlarder.commands.inputs import day_of
 from calmlarder.intake.zone import EVENING, this_minute
 from calmlarder.matching.dated import YEARS
@@ -15,7 +15,7 @@ _LAST = time(23, 59)
 _CLOCK = re.compile(r"([01]?\d|2[0-3]):([0-5]\d)")
 
 
-def moment_of(options: given.Place, given: str | None, option: str) -> datetime:
+def moment_of(options: Place, given: str | None, option: str) -> datetime:
     """Local time to the minute: HH:MM of the day, or an ISO date and time.
 
     Without one it is now, or 18:00 where another day was given with --today. Raises CannotGoOn.
@@ -38,7 +38,7 @@ def moment_of(options: given.Place, given: str | None, option: str) -> datetime:
     return moment.replace(second=0, microsecond=0)
 
 
-def past_moment_of(options: given.Past, option: str = "--when", ahead_min: int = SOON_MIN) -> datetime:
+def past_moment_of(options: Past, option: str = "--when", ahead_min: int = SOON_MIN) -> datetime:
     """The same of `--when`, for what has happened. Raises CannotGoOn where it is still to come.
 
     What is past is told by the clock; of another day that was given with --today by the end of that day.

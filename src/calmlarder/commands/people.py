@@ -4,7 +4,8 @@ import json
 from datetime import date
 from typing import Any
 
-from calmlarder.commands import given
+from calmlarder.commands.given import people as given
+from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
 from calmlarder.household import people
 from calmlarder.household.challenges import stop_for_weight
@@ -19,7 +20,7 @@ from calmlarder.render.people_text import people_text, person_object
 _NONE = ("none",)
 
 
-def listed(options: given.Shown) -> int:
+def listed(options: Shown) -> int:
     """Everybody."""
     with household_of(options) as household:
         _show(options, people.people(household))
@@ -30,7 +31,9 @@ def added(options: given.Person) -> int:
     """Somebody new. Raises CannotGoOn for what cannot be."""
     with household_of(options) as household:
         name = person(options.name, "NAME")
-        _show(options, [people.add(household, name, _values(options, household, Person(name=name)))])
+        new = people.add(household, name, _values(options, household, Person(name=name)))
+        _keep_manner(options, household)
+        _show(options, [new])
     return 0
 
 
@@ -39,6 +42,7 @@ def changed(options: given.Person) -> int:
     with household_of(options) as household:
         one = people.person_of(household, person(options.name, "NAME"))
         new = people.change(household, one.name, _values(options, household, one))
+        _keep_manner(options, household)
         lost = stop_for_weight(household, new.name) if options.weight is not None else ""
         _show(options, [new])
     if lost and not options.json:
@@ -54,11 +58,18 @@ def removed(options: given.Named) -> int:
     return 0
 
 
-def _show(options: given.Shown, found: "list[Person] | tuple[Person, ...]") -> None:
+def _show(options: Shown, found: "list[Person] | tuple[Person, ...]") -> None:
     if options.json:
         print(json.dumps({"people": [person_object(one) for one in found]}, ensure_ascii=False, indent=2))
     else:
         print(people_text(found))
+
+
+def _keep_manner(options: given.Person, household: Household) -> None:
+    """How amounts and names are read here, for all of the home."""
+    for name, value in (("measures", options.measures), ("names", options.names)):
+        if value is not None:
+            household.set(name, value)
 
 
 def _values(options: given.Person, household: Household, one: Person) -> dict[str, Any]:

@@ -10,7 +10,7 @@ from textwrap import wrap
 from time import monotonic
 from typing import TYPE_CHECKING
 
-from calmlarder.commands import given
+from calmlarder.commands.given.evening import Plan
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.commands.tonight import watched
 from calmlarder.household.household import Household
@@ -23,6 +23,7 @@ from calmlarder.problems import CannotGoOn, Problem
 if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.household.planning import Outcome
+    from calmlarder.render.manner import Manner
 
 _MOST_TO_BUY = 9
 _KEY_S = 0.2  # between two looks for Ctrl-C: ours
@@ -31,7 +32,7 @@ _LEAST_SHARE = 0.5  # of the seconds asked for, that are left to plan in however
 _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it, and the clock only what hangs
 
 
-def plan(options: given.Plan) -> int:
+def plan(options: Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
         raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
@@ -60,10 +61,10 @@ def plan(options: given.Plan) -> int:
     if options.larder is None:
         with household:  # its store is opened anew: it was nobody's while the plan was made
             keep_plan(household, outcome)
-    return _show(outcome, options.json)
+    return _show(outcome, options.json, household.manner)
 
 
-def _show(outcome: "Outcome", as_json: bool) -> int:
+def _show(outcome: "Outcome", as_json: bool, manner: "Manner") -> int:
     from calmlarder.household.reminders import TOLERATED
     from calmlarder.plan.planned import Planned
 
@@ -79,7 +80,7 @@ def _show(outcome: "Outcome", as_json: bool) -> int:
         from calmlarder.render.plan_text import plan_text
         from calmlarder.render.style import style_of_output
 
-        print(plan_text(planned, outcome.asked.evening.tables, style_of_output()), end="")
+        print(plan_text(planned, outcome.asked.evening.tables, style_of_output(manner)), end="")
         for words in from_home:
             if CHALLENGE in words or words.startswith(TOLERATED):
                 print("\n".join(wrap(f"{words[:1].upper()}{words[1:]}.", style_of_output().width)))

@@ -4,7 +4,7 @@ import json
 from collections.abc import Sequence
 from textwrap import wrap
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Plate
 from calmlarder.commands.inputs import at_fault, household_of, person, seats_of, tolerance_of
 from calmlarder.commands.moment import moment_of
 from calmlarder.household.challenge_dose import dose_of, keep_doses
@@ -22,7 +22,7 @@ from calmlarder.render.plate_text import plate_object, plate_text
 from calmlarder.render.portions_text import dose_words
 
 
-def plate(options: given.Plate) -> int:
+def plate(options: Plate) -> int:
     """Say it; status 3 where it does not fit, or nobody can say. Raises CannotGoOn for wrong use."""
     if not 1 <= options.people <= MOST_PEOPLE:
         remedy = f"give 1 to {MOST_PEOPLE}"
@@ -74,7 +74,7 @@ def _shares(eaters: Sequence[Eater]) -> str:
     return ", ".join(f"{one.who} {round(100 * one.appetite / whole)} %" for one in eaters)
 
 
-def _dose(options: given.Plate, household: Household, who: str) -> Dose:
+def _dose(options: Plate, household: Household, who: str) -> Dose:
     """Today's dose of one person who eats alone. Raises CannotGoOn where none is due."""
     if options.people > 1 or options.eaters is not None:
         remedy = "leave out --dose: it lies on one person's plate"
@@ -86,7 +86,7 @@ def _dose(options: given.Plate, household: Household, who: str) -> Dose:
     return dose
 
 
-def _texts(options: given.Plate) -> list[str]:
+def _texts(options: Plate) -> list[str]:
     texts = [*options.text, *(read_lines(options.file) if options.file is not None else ())]
     texts = [text for text in texts if text.strip() and not text.lstrip().startswith("#")]
     if not texts and not options.dose:

@@ -4,12 +4,12 @@ import os
 import sys
 from datetime import date
 
-from calmlarder.commands import given
+from calmlarder.commands.given.common import Place
 from calmlarder.commands.inputs import day_of, folders_of, home_of, tables_of
 from calmlarder.problems import CannotGoOn, Problem
 
 
-def program(options: given.Place) -> int:
+def program(options: Place) -> int:
     """Open the screens, where there is a terminal for them."""
     # Behind `calmlarder browser` the terminal is a page: textual-serve says so by the driver it asks for.
     in_browser = os.environ.get("TEXTUAL_DRIVER", "").startswith("textual.drivers.web_driver")

@@ -2,13 +2,13 @@
 
 from pathlib import Path
 
-from calmlarder.commands import given
+from calmlarder.commands.given.home import Share
 from calmlarder.commands.inputs import household_of
 from calmlarder.household.sharing import sheet_of, written
 from calmlarder.household.write_out import write_out
 
 
-def share(options: given.Share) -> int:
+def share(options: Share) -> int:
     """Show it in the form that was asked for, or write it to a file."""
     with household_of(options) as household:
         text = written(sheet_of(household, options.what, options.number), options.format)

@@ -3,12 +3,13 @@
 import argparse
 from collections.abc import Iterator
 
-from calmlarder.commands import given
+from calmlarder.commands.given.common import Place
+from calmlarder.commands.given.home import Completion
 from calmlarder.commands.parser import parser
 from calmlarder.render.manual import Command, Option, manual_page
 
 
-def completion(options: given.Completion) -> int:
+def completion(options: Completion) -> int:
     """A completion script for the shell."""
     import shtab
 
@@ -29,7 +30,7 @@ def _actions(one: argparse.ArgumentParser) -> Iterator[argparse.Action]:
                 yield from _actions(sub)
 
 
-def manual(options: given.Place) -> int:
+def manual(options: Place) -> int:
     """The manual page in roff."""
     print(manual_page(_command("calmlarder", "", parser())), end="")
     return 0

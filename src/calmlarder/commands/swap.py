@@ -4,7 +4,7 @@ import json
 from decimal import Decimal
 from pathlib import Path
 
-from calmlarder.commands import given
+from calmlarder.commands.given.foods import Swap
 from calmlarder.commands.inputs import allergens_of, at_fault, food_named, household_of, seats_of, tolerance_of
 from calmlarder.household.larder import lots_to_cook
 from calmlarder.household.swapping import Swaps, asked_for, grams_to_eat, swaps
@@ -18,7 +18,7 @@ from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
 
 
-def swap(options: given.Swap) -> int:
+def swap(options: Swap) -> int:
     """Say the substitutes; status 3 where nothing can stand in."""
     with household_of(options) as household:
         # `--from-larder` needs a larder.

@@ -4,7 +4,8 @@ import sys
 from datetime import date
 from decimal import Decimal
 
-from calmlarder.commands import given
+from calmlarder.commands.given.common import Place
+from calmlarder.commands.given.foods import Made, ShowFood
 from calmlarder.commands.inputs import folders_of, food_named, own_tables_of, tables_of
 from calmlarder.labels.words import read_label_words, source_faults
 from calmlarder.larder.reading import LarderReader
@@ -17,7 +18,7 @@ from calmlarder.tables.mine import Part, made_food, write_made
 from calmlarder.tables.places import shipped
 
 
-def check(options: given.Place) -> int:
+def check(options: Place) -> int:
     """Say every problem with its place; without any, the doubts, and how much the tables hold and rest on."""
     folders = folders_of(options)
     tables, problems = check_tables(folders)
@@ -42,14 +43,14 @@ def check(options: given.Place) -> int:
     return 0
 
 
-def show(options: given.ShowFood) -> int:
+def show(options: ShowFood) -> int:
     """Print everything the tables hold on a food."""
     tables = tables_of(options)
     print(food_text(food_named(" ".join(options.food), "FOOD", tables), tables), end="")
     return 0
 
 
-def add(options: given.Made) -> int:
+def add(options: Made) -> int:
     """Read the ingredients as larder lines, compute the whole, write it, show it."""
     tables = tables_of(options)
     reader = LarderReader(tables, date.today())
@@ -75,7 +76,7 @@ def add(options: given.Made) -> int:
         raise CannotGoOn(problems)
     weighs = Decimal(str(options.weighs)) if options.weighs else None
     folder = own_tables_of(options)
-    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder)
+    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder, tables)
     print(f"Added to {folder}:")
     again = tables_of(options)
     print(food_text(next(food for food in again.foods if food.name == options.name), again), end="")

@@ -7,7 +7,7 @@ from importlib import resources
 from textwrap import wrap
 from typing import TYPE_CHECKING
 
-from calmlarder.commands import given
+from calmlarder.commands.given.evening import Evening
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
@@ -15,6 +15,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn
+from calmlarder.render.manner import PLAIN, Manner
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
 _Larder = tuple[list[Lot], "tuple[Reading, ...]"]
 
 
-def tonight(options: given.Evening) -> int:
+def tonight(options: Evening) -> int:
     """Read the larder, compose, check, show."""
     with household_of(options) as household:
         choices = choices_of(options, household.tables)
@@ -44,7 +45,8 @@ def tonight(options: given.Evening) -> int:
         answers = _answers(household, answer, readings)
         ready = ready_recipes(household, answer.evening)
         reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
-    status = _show(answer, readings, options.json, answers, ready)
+        manner = household.manner
+    status = _show(answer, readings, options.json, answers, ready, manner)
     if reminder:
         from calmlarder.render.style import style_of_output
 
@@ -52,7 +54,7 @@ def tonight(options: given.Evening) -> int:
     return status
 
 
-def demo(options: given.Evening) -> int:
+def demo(options: Evening) -> int:
     """The same on the larder of an example household, whose dates follow the day of the run."""
     text = resources.files("calmlarder").joinpath("demo_larder.txt").read_text(encoding="utf-8")
     household = household_of(options)
@@ -66,7 +68,7 @@ def demo(options: given.Evening) -> int:
 
     lots, readings = _read(household, text.splitlines(), "demo larder")
     answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
-    return _show(answer, readings, options.json)
+    return _show(answer, readings, options.json, manner=household.manner)
 
 
 def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, ...]") -> "tuple[Answer, ...]":
@@ -78,14 +80,14 @@ def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, 
     return helpful_answers(open_lines(household, readings), answer.evening)
 
 
-def larder_of(options: given.Evening, household: Household) -> _Larder:
+def larder_of(options: Evening, household: Household) -> _Larder:
     """The lots of --larder with what each line was read as, or the kept ones."""
     if options.larder is not None:
         return _read(household, read_lines(options.larder), options.larder)
     return lots_to_cook(household), ()
 
 
-def watched(options: given.Evening) -> bool:
+def watched(options: Evening) -> bool:
     """Whether somebody at a terminal sees how long work goes on; Ctrl-C then keeps the best so far."""
     return not options.json and sys.stderr.isatty()
 
@@ -104,6 +106,7 @@ def _show(
     as_json: bool,
     answers: "tuple[Answer, ...]" = (),
     ready: "tuple[Ready, ...]" = (),
+    manner: Manner = PLAIN,
 ) -> int:
     if answer.faults:
         return at_fault("a dinner", answer.faults)
@@ -134,7 +137,7 @@ def _show(
             from calmlarder.render.own_text import own_text
 
             print(own_text(ready, style_of_output()))
-        print(tonight_text(composed, request, readings, style_of_output()), end="")
+        print(tonight_text(composed, request, readings, style_of_output(manner)), end="")
     return 0 if composed.dinners else 3
 
 

@@ -2,7 +2,7 @@
 
 import json
 
-from calmlarder.commands import given
+from calmlarder.commands.given.log import Waste
 from calmlarder.commands.inputs import household_of
 from calmlarder.history import waste as sums
 from calmlarder.history.advice import advise
@@ -13,7 +13,7 @@ from calmlarder.render.waste_text import waste_object, waste_text
 _MOST_WEEKS = 520
 
 
-def waste(options: given.Waste) -> int:
+def waste(options: Waste) -> int:
     """Show the last weeks; the advice goes by the whole history."""
     if not 1 <= options.weeks <= _MOST_WEEKS:
         remedy = f"give a number of weeks from 1 to {_MOST_WEEKS}"

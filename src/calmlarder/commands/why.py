@@ -2,12 +2,12 @@
 
 import json
 
-from calmlarder.commands import given
+from calmlarder.commands.given.evening import WhyFood
 from calmlarder.commands.inputs import at_fault, choices_of, food_named, household_of
 from calmlarder.commands.tonight import larder_of
 
 
-def why(options: given.WhyFood) -> int:
+def why(options: WhyFood) -> int:
     """Ask, check every dinner that is shown, say; status 3 where no dinner meets the limits at all."""
     with household_of(options) as household:
         choices = choices_of(options, household.tables)

@@ -5,12 +5,13 @@ from datetime import date
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.larder.box import LEFTOVER_DAYS, Box, leftover_days, with_boxes
+from calmlarder.larder.box import Box, leftover_days, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.mixture import Mixture, MixturePart
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _POOR_KEEPER_DAYS = 1  # of a dish whose pattern says that it does not keep: common practice, no source
 

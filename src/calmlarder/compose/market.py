@@ -11,11 +11,10 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import Kind, Role
+from calmlarder.tables.vocabulary import COOKED_STATES, Kind, Role
 
 _KINDS_A_SLOT = 3  # one food of each kind; ours, to keep the model small
 _MAIN_SHARE = 0.75  # of the floor a main protein brings, the rest of the plate the rest: common practice, no source

@@ -14,7 +14,8 @@ _HYPHENED = re.compile(
 )
 # What is denied, or to be left out, is not in it: `no added sugar`, `omit if your flour has it`.
 _DENIED = re.compile(
-    r"\((?:omit|skip|leave out|not|no|without|check)\b[^)]*\)"
+    r"\b(?:at least |min(?:imum)? )?\d{2} ?%(?: or (?:more|higher))? cocoa(?: solids)?"
+    r"|\((?:omit|skip|leave out|not|no|without|check)\b[^)]*\)"
     r"|\bnot (?:in|from|with) (?:\w+ )?\w+"
     r"|\b(?:no|without|free (?:of|from)) (?:added |any )?\w+(?: (?:or|and) \w+)?|\b\w+(?: (?:and|or|&) \w+)? free\b"
 )

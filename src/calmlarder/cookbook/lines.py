@@ -25,6 +25,7 @@ _LONGEST = 400
 _WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
+_ONLY_CUT = re.compile(r"(?:cut|sliced|torn|split|halved|broken) (?:in|into|on|across|horizontally|lengthways)\b")
 _CLOVES = "cloves"
 # What is sold small too, and how much of a grown one a small one is: common practice, no source.
 _BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
@@ -100,7 +101,7 @@ class LineReader:
         if (
             unit is not None
             and unit != "clove"
-            and names_nothing(rest)
+            and (names_nothing(rest) or _ONLY_CUT.match(rest))
             and self._names.match(unit, frozenset()).score >= _WHOLE
         ):
             rest = f"{unit}, {rest}"  # `1 baguette`: a measure that is a food

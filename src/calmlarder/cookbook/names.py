@@ -27,6 +27,11 @@ _HINTS = frozenset({
 
 # Ground chillies alone go by the same name.
 _CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
+# Words for a kind that stand behind names of it.
+_KIND_WORDS = {
+    "cheese": "cheese", "pasta": "pasta", "mushroom": "mushroom", "bread": "bread", "fish": "fish",
+    "lettuce": "salad-leaf", "noodle": "noodle", "squash": "squash", "rice": "rice",
+}  # fmt: skip
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
     r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
@@ -86,7 +91,17 @@ class IngredientNames:
         match = self._search(text, told, hints)
         if match.food is not None or match.score >= _WHOLE:
             return match
-        return self._as_in_a_larder(text, told, hints, match) or match
+        return self._of_its_kind(text, told, hints) or self._as_in_a_larder(text, told, hints, match) or match
+
+    def _of_its_kind(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match | None:
+        """`halloumi cheese`, `penne pasta`: a name in full with the word for its kind behind it; else nothing."""
+        head, _, last = without_prep(text.partition(",")[0]).rpartition(" ")
+        kind = _KIND_WORDS.get(singular(last))
+        if kind is None or not head or names_nothing(head):
+            return None
+        match = self._named(head, hints)
+        known = match.food is not None and match.score >= _WHOLE and match.food.kind == kind
+        return in_recipe(match, head, told, self._tables) if known else None
 
     def _as_in_a_larder(self, text: str, told: frozenset[str], hints: frozenset[str], asked: Match) -> Match | None:
         """What the reader of larders makes of a name that no reading covers: it knows which words are but notes.

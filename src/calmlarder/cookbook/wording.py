@@ -47,6 +47,7 @@ _HYPHENED = re.compile(
     r"[a-z]+-(?:ripe|sized?|grain(?:ed)?|cut|style|skim|roasted|packed|cured|fed|raised|cook(?:ing)?)"
 )
 _MOST = re.compile(r"(?!zest$|harvest$)[a-z]{3,}est")  # the ripest, the freshest
+_GREEK = re.compile(r"\bgreek(?:-style)?(?= (?:style )?yog)")
 _NO_FOOD = frozenset(
     {"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light", "whole"}
 )
@@ -78,7 +79,9 @@ def without_tail(text: str) -> str:
 
 def without_prep(text: str) -> str:
     """The words that may name a food."""
-    kept = [word for word in re.findall(r"[^\s,;:()\"*_]+", text) if not _is_prep(word.strip(".!?'"))]
+    # Greek olives are olives; greek yoghurt is a food of its own.
+    words = re.findall(r"[^\s,;:()\"*_]+", _GREEK.sub("greek-style", text))
+    kept = [word for word in words if not _is_prep(word.strip(".!?'")) or word == "greek-style"]
     return " ".join(word.strip(".!?*") for word in kept)
 
 

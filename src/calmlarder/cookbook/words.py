@@ -102,7 +102,9 @@ def layout(text: str) -> Layout:
     items = tuple(item for index in chosen for item in _items(lines[index]))
     last = max(chosen, default=len(lines))
     behind = next((one for one in rest if one > last and _BEHIND.match(plain(_bare(lines[one].text)))), len(lines))
-    rest = [index for index in rest if index < behind]
+    # What stands above the ingredients is said of the dish, where a method stands below them.
+    below = [index for index in rest if index > min(chosen, default=0)]
+    rest = [index for index in (below or rest) if index < behind]
     kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
     steps = tuple(step[:LONGEST_STEP] for step in kept if step)
     taken = set(chosen)

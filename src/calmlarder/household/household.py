@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from calmlarder.history.ended import Ended
 from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
@@ -19,6 +19,7 @@ from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot, lot_line
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.manner import MEASURES, NAMINGS, Manner, Measures, Naming, manner_of
 from calmlarder.store import unread
 from calmlarder.store.copies import nothing_kept
 from calmlarder.store.logs import eaten_on, ended, entries, may_count
@@ -30,6 +31,9 @@ from calmlarder.tables.vocabulary import Allergen, Diet
 if TYPE_CHECKING:
     from calmlarder.larder.reading import LarderReader, Reading
     from calmlarder.plan.sittings import Key
+
+
+_Word = TypeVar("_Word", bound=str)
 
 
 class Eating(NamedTuple):
@@ -53,6 +57,7 @@ class Household:
         self.folders = folders  # where the tables were read from: the checks read them again
         self.today = today
         self._store: Store | None = None
+        self._manner: tuple[tuple[Measures, Naming], Manner] | None = None
 
     @cached_property
     def _reader(self) -> "LarderReader":
@@ -271,7 +276,7 @@ class Household:
         value = self.setting(name, default)
         return value if isinstance(value, int) else default
 
-    def word(self, name: str, choices: Sequence[str], default: str) -> str:
+    def word(self, name: str, choices: Sequence[_Word], default: _Word) -> _Word:
         """A word that was set and is still one of the choices, or the default."""
         value = self.setting(name, default)
         return value if value in choices else default
@@ -281,8 +286,17 @@ class Household:
         self.store.set({name: value}, f"set {name} to {value}")
 
     def name_of(self, food: str) -> str:
-        """A food's name."""
-        return self.tables.food_by_id[food].name
+        """A food's name, as it is called here."""
+        return self.manner.name(self.tables.food_by_id[food].name)
+
+    @property
+    def manner(self) -> Manner:
+        """How amounts, heat and names are read here."""
+        measures: Measures = self.word("measures", MEASURES, "metric") if self.is_kept else "metric"
+        naming: Naming = self.word("names", NAMINGS, "british") if self.is_kept else "british"
+        if self._manner is None or self._manner[0] != (measures, naming):
+            self._manner = ((measures, naming), manner_of(measures, naming, self.tables))
+        return self._manner[1]
 
 
 def _as_it_stands(lot: Lot) -> tuple[object, ...]:

@@ -15,6 +15,7 @@ from calmlarder.intake.profile import OWN, name_of_today
 from calmlarder.intake.stacking import WINDOW_HOURS
 from calmlarder.kitchen.equipment import RINGS, THINGS, Equipment
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.manner import MEASURES, NAMINGS, Measures, Naming
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 
@@ -53,6 +54,8 @@ class Settled(BaseModel):
     fade: bool
     own: tuple[Own, ...]
     declined: str
+    measures: Measures
+    names: Naming
     persons: tuple[Person, ...]  # all who were told of; of me what is no setting of the home
     given: frozenset[str]
 
@@ -104,6 +107,8 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
         fade=word("fade", ("yes", "no"), "no") == "yes",
         own=owns_of(str(settings.get("own", ""))),
         declined=str(settings.get("declined", "")),
+        measures=word("measures", MEASURES, "metric"),
+        names=word("names", NAMINGS, "british"),
         persons=persons,
         given=frozenset(given),
     )

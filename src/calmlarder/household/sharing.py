@@ -53,11 +53,11 @@ def sheet_of(household: Household, what: What, number: int = 1) -> "Sheet":
     if what == "dinner":
         dinner = _last_dinner(household, number)
         refuse_left_out(household, [dinner], "tonight")
-        return sheet.dinner_sheet(dinner)
+        return sheet.dinner_sheet(dinner, household.manner)
     if what == "plan":
         planned = last_plan(household)
         refuse_left_out(household, [one.dinner for one in planned.sittings if one.dinner is not None], "plan")
-        return sheet.plan_sheet(planned, household.tables)
+        return sheet.plan_sheet(planned, household.tables, household.manner)
     if what == "shopping":
         return sheet.shopping_sheet(last_plan(household))
     if what == "recipe":

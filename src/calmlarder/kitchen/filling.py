@@ -13,11 +13,16 @@ _STATE_WORDS = re.compile(
 )
 _SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
 _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
+_SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "radish", "radish-round"})  # thin skins
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
 _PIECES = re.compile(r"about ([2-9]|1\d)")
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
+_SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
+_LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
+_SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
+_ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
 
 
 # What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
@@ -81,6 +86,17 @@ def is_small(food: Food, line: str) -> bool:
     return food.kind in {"potato", "root"} and _SMALL.search(line) is not None
 
 
+def on_the_bone(line: str) -> bool:
+    """Whether a line says that meat has its bones, which takes longer."""
+    return _ON_THE_BONE.search(line) is not None
+
+
+def was_cooked(food: Food) -> bool:
+    """Whether a vegetable or pulse is soft already, so that it need only be hot."""
+    soft = food.state in _SOFT_ALREADY or food.id == _LEAVES_THAWED
+    return soft and food.kind not in {"tomato", "fish", "shellfish"}
+
+
 def sprouts(food: Food, condition: str | None) -> bool:
     """Whether its sprouts must be cut out; broccoli that is called sprouting is nothing of the kind."""
     return food.kind in _CAN_SPROUT and condition is not None and "sprout" in condition
@@ -92,9 +108,15 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
         return ""
+    if food.kind == "salad-leaf" and prep == "torn" and _SMALL_LEAVES.search(told.line):
+        prep = ""
+    if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
+        prep = "sliced"
+    if "in strips" in prep and on_the_bone(told.line):
+        prep = f"boned, {prep}"
     if prep == "whole":  # no work, and nothing to tell
         prep = ""
-    if is_small(food, told.line):
+    if is_small(food, told.line) and food.id in _SMALL_WHOLE:
         prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")
     elif mashed:
         prep = prep.replace("scrubbed", "peeled")

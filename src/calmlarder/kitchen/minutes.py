@@ -3,6 +3,7 @@
 import math
 import re
 
+from calmlarder.kitchen.filling import on_the_bone
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
 
@@ -10,6 +11,7 @@ from calmlarder.tables.rows import Food
 # common practice, no source.
 _MICROWAVE_START, _MICROWAVE_PER_100_G = 3, 1.5
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
+_ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
 _MAIZE = "polenta-dry"
 _COARSE = re.compile(r"\b(?:stone[ -]?ground|coarse(?:ly)?|bramata|traditional|grits)\b", re.IGNORECASE)
 _QUICK = re.compile(r"\b(?:quick|instant|express|fine|pre-?cooked|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
@@ -21,4 +23,6 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return math.ceil(_MICROWAVE_START + _MICROWAVE_PER_100_G * grams / 100)
     if food.id == _MAIZE and slot.method == "boil" and _COARSE.search(line) and not _QUICK.search(line):
         return _COARSE_MINUTES
+    if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
+        return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     return slot.minutes_for(food)

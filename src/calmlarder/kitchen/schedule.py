@@ -17,8 +17,9 @@ _ANY_ORDER_S = 30.0  # ours: a first order is a matter of milliseconds on an idl
 class Task(NamedTuple):
     """Something that takes `minutes` and holds `needs` (resource and amount) meanwhile.
 
-    `after` names tasks that must have ended; `during` names a task and the minutes before its end at which this
-    one starts (a food put into a pot that is on already). What is `early` is done as soon as may be, the rest as late.
+    `after` names tasks that must have ended; `before_end_of` names a task and the minutes before its end at which this
+    one starts (a food put into a pot that is on already); `at_end_of` names a task at whose end it starts (what fries
+    in hot oil). What is `early` is done as soon as may be, the rest as late.
     """
 
     name: str
@@ -27,6 +28,7 @@ class Task(NamedTuple):
     after: tuple[str, ...] = ()
     before_end_of: tuple[str, int] | None = None
     early: bool = False
+    at_end_of: str | None = None
 
 
 class Schedule(NamedTuple):
@@ -62,6 +64,8 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
         if task.before_end_of is not None:
             other, lead = task.before_end_of
             model.add(starts[task.name] == starts[other] + minutes[other] - lead)
+        if task.at_end_of is not None:
+            model.add(starts[task.name] == starts[task.at_end_of] + minutes[task.at_end_of])
     for resource, amount in capacity.items():
         users = [task for task in tasks if task.needs.get(resource) and task.minutes]
         if amount == 1:

@@ -8,10 +8,8 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.kitchen.equipment import USUAL, Equipment
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.schedule import Schedule, schedule
-from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, WATER, Work, work_of
+from calmlarder.kitchen.work import COOK, MICROWAVE, OVEN, PAN, RING, Work, work_of
 from calmlarder.patterns.pattern import Pattern
-
-_HOT = frozenset({RING, OVEN, MICROWAVE})
 
 
 class Moment(BaseModel):
@@ -50,7 +48,7 @@ def told_twice(
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))
     places = {one.task.name: number for number, one in enumerate(work)}
-    work.sort(key=lambda one: (planned.starts[one.task.name], places[one.task.name]))
+    work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
     moments = tuple(_moment(one, planned) for one in work)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 
@@ -67,23 +65,25 @@ def _moment(one: Work, planned: Schedule) -> Moment:
 
 
 def _steps(work: Sequence[Work], planned: Schedule) -> tuple[str, ...]:
-    """What follows one upon the other at one place is one step."""
+    """What follows one upon the other at one place is one step; what goes on beside it begins with meanwhile."""
     steps: list[str] = []
-    something_is_on = False
-    busy_until = 0  # the minute at which the last of what is on is done
+    on: dict[str, int] = {}  # until when each vessel is on the heat, the last one told behind the others
     for stage, group in groupby(work, key=lambda one: one.stage):
         pieces = list(group)
+        first = pieces[0]
         said = [piece.said for piece in pieces]
-        lead = "Meanwhile get ready" if something_is_on else "Get ready"
         if stage == "ready":
-            steps.append(f"{lead}: {'; '.join(said)}.")
-        elif stage.startswith(WATER) and planned.starts[pieces[0].task.name] < busy_until:
-            steps.append(f"Meanwhile {said[0][:1].lower()}{' '.join(said)[1:]}")
-        else:
-            steps.append(" ".join(said))
-        hot = [piece.task for piece in pieces if _HOT.intersection(piece.task.needs)]
-        something_is_on = something_is_on or bool(hot)
-        busy_until = max([busy_until, *(planned.starts[task.name] + task.minutes for task in hot)])
+            steps.append(f"{'Meanwhile get' if on else 'Get'} ready: {'; '.join(said)}.")
+            continue
+        text = " ".join(said)
+        told_before = next(reversed(on), "")
+        beside = told_before and told_before != first.vessel and planned.starts[first.task.name] < on[told_before]
+        if first.vessel and beside and not text.startswith("For the last"):
+            text = f"Meanwhile {text[:1].lower()}{text[1:]}"
+        steps.append(text)
+        if first.vessel:
+            ends = [planned.starts[one.task.name] + one.task.minutes for one in pieces]
+            on[first.vessel] = max([on.pop(first.vessel, 0), *ends])
     return tuple(f"{step.rstrip('.')}." for step in steps)
 
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
-from calmlarder.patterns.pattern import Pattern, Step, slot_names
+from calmlarder.patterns.pattern import CLAUSE, REFERENCE, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
 OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
@@ -15,6 +15,9 @@ _FRAGRANT = " until it smells good"  # said where more than fat and salt is in t
 _FATS = frozenset({"oil", "butter"})
 
 _EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
+
+_STIRRED_IN = frozenset({"herb", "spice", "paste"})
+_NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread"})
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
@@ -29,7 +32,7 @@ def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ..
         name
         for step in pattern.steps
         if step.happens(filled)
-        for found in step.references
+        for found in step.must_fill
         if found[3] is None and not filled.intersection(slot_names(found))
         for name in slot_names(found)[:1]
         if all(pattern.slots[name].role == "fat" for name in slot_names(found))
@@ -39,10 +42,16 @@ def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ..
 
 def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention: Mention, oil: str) -> str | None:
     """The words with every brace filled from `there`, or None where one stays empty without other words for it."""
+
+    def said_of(clause: re.Match[str]) -> str:
+        named = {name for found in REFERENCE.finditer(clause[1]) for name in slot_names(found)}
+        return clause[1] if any(one.slot in named for one in there) else ""
+
+    words = CLAUSE.sub(said_of, step.words)
     parts: list[str] = []
     end, fragrant = 0, False
-    for found in step.references:
-        parts.append(step.words[end : found.start()])
+    for found in REFERENCE.finditer(words):
+        parts.append(words[end : found.start()])
         end = found.end()
         if found[1]:
             continue
@@ -57,7 +66,7 @@ def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention
             parts.append(oil)
         else:
             return None
-    said = sentence("".join(parts) + step.words[end:])
+    said = sentence("".join(parts) + words[end:])
     return said if fragrant else said.replace(_FRAGRANT, "")
 
 
@@ -70,7 +79,7 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     """How a food is cooked by itself, with its minutes, without a full stop."""
     minutes = f"{filling.minutes} minutes"
     if filling.food.state in ALREADY_COOKED:
-        place = "in the microwave" if method == "microwave" else "with a splash of water"
+        place = "in the microwave" if method == "microwave" else "in a covered pot with a splash of water"
         return f"warm {thing} {place} until steaming hot"
     if not filling.minutes:
         return f"set out {thing}"
@@ -115,7 +124,7 @@ def egg_words(place: str, thing: str, whole: bool = False) -> str:
 def fried_eggs(said: str) -> str:
     """A sentence for tofu, fish or meat that is laid on top, where eggs stand in: they are fried whole."""
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "crack in", said)
-    said = re.sub(rf"(crack in {_EGGS}) in it\b", r"\1", said)
+    said = re.sub(rf"(crack in {_EGGS}) in (?:it|the (?:same )?pan)\b", r"\1", said)
     said = re.sub(r"(?:,? and fry)? until (?:golden|browned|done)\b", "", said)
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
@@ -125,6 +134,13 @@ def warmed_pulses(name: str, said: str) -> str:
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
     said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
     return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
+
+
+def hot_through(said: str) -> str:
+    """A sentence for raw vegetables, where all that comes in was cooked before."""
+    return re.sub(
+        r"until (?:just )?(?:tender|soft)(?: and (?:golden|saucy|hot all through))?", "until hot through", said
+    )
 
 
 def egg_instead(said: str) -> str:
@@ -149,3 +165,20 @@ def says_done(said: str, sign: str) -> bool:
     if sign.endswith("steaming hot"):
         return "steaming hot" in said
     return re.search(rf"\b{last[:4]}" if len(last) > len("left") else rf"\b{last}\b", said) is not None
+
+
+def joins(one: Filling, place: Place, fat: bool, called: str, on: str) -> str:
+    """How something joins what is on the heat: stirred in, or turned in the fat of a tray."""
+    if place == "pan" and one.food.kind in _STIRRED_IN:
+        return f"stir {called} into the pan"
+    if place == "oven" and fat and one.food.kind not in _NOT_TURNED and one.food.state != "frozen":
+        return f"add {called} {on}, and toss"
+    if place == "oven" and one.food.kind == "cheese":
+        return f"scatter {called} over the tray"
+    return f"add {called} {on}"
+
+
+def with_rest(rest: str, said: str) -> str:
+    """A sentence of a pan from which something was lifted out, with the fat that was kept back for what fries now."""
+    pour = "Pour" if rest.endswith("oil") else "Melt"
+    return f"{pour} in the rest of the {rest}; {said[:1].lower()}{said[1:]}"

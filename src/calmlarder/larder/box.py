@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.book import Tables
+from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.mine import Part, made_food
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import Fermentable, Food, Keeping
@@ -18,7 +19,6 @@ if TYPE_CHECKING:
 
 # A cold box is warmed through in a pan in about so many minutes: common practice, no source.
 _WARMED_MINUTES = 6
-LEFTOVER_DAYS = 2  # in the fridge at the most: UK Food Standards Agency (recalled)
 _BOXED = "boxed-"  # how the id of a boxed dish begins; no food of the tables is called so
 _FREEZER_DAYS = 90  # common practice, no source
 

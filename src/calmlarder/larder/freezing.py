@@ -6,8 +6,8 @@ from datetime import date, timedelta
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot, LotDate, why_unfit
-from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled).
 _THAWED_DAYS = 1

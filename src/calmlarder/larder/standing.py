@@ -2,12 +2,13 @@
 
 import re
 
-from calmlarder.larder.urgency import COOKED_STATES, Kept
+from calmlarder.larder.urgency import Kept
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _CUPBOARD_KINDS = frozenset({
     "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",

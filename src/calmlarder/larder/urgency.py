@@ -6,8 +6,7 @@ from typing import NamedTuple
 from calmlarder.matching.dated import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
-
-COOKED_STATES = frozenset({"cooked", "boiled", "roasted"})
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 
 class Deadline(NamedTuple):

@@ -45,8 +45,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "mylk": ("milk",), "mlk": ("milk",), "oyl": ("oil",), "brd": ("bread",),
     "eggz": ("egg",), "chkn": ("chicken",),
     "oate": ("oat",), "chily": ("chilli",),
-    "beverage": ("drink",), "bev": ("drink",)
-    ,
+    "beverage": ("drink",), "bev": ("drink",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

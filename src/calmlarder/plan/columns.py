@@ -9,15 +9,15 @@ from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.stacking import Stacking
-from calmlarder.larder.box import LEFTOVER_DAYS
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.urgency import COOKED_STATES
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
 from calmlarder.tables.book import Tables
+from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _MOST_IN_A_POT = 12  # people one dish is cooked for, as in DinnerRequest
 

@@ -45,7 +45,7 @@ def adapt_text(
     """The whole answer of a run: what to do first, then the figures."""
     parts = [
         _heading(title, reads, adapted, style),
-        _changes(adapted, style),
+        _changes(reads, adapted, tables, style),
         _unread(adapted, style),
         _loads(adapted, tables, style),
         _recipe(adapted, recipe, style),
@@ -141,16 +141,20 @@ def _side(loads: Loads, key: str, limit: tuple[float, float | None], long: int, 
     return f"{load:5.2f} {blocks(full, long, style)} {round(full * 100):4d} %"
 
 
-def _changes(adapted: Adapted, style: Style) -> Iterator[str]:
+def _changes(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
     if not adapted.changes:
         return
     yield style.strong("Changes")
+    texts = [read.text for read in reads]
     for change in adapted.changes:
         if change.change == "serving" and adapted.after is not None:
             head = f"Serve smaller: {adapted.after.serves} servings in place of {adapted.before.serves}"
         else:
             arrow = f": {' + '.join(change.lines)}" if change.lines else ""
-            head = f"{_CHANGES[change.change]}: {change.ingredient}{' -> ' + arrow[2:] if arrow else ''}"
+            food = tables.food_by_id.get(reads[change.place].food or "") if change.place is not None else None
+            several = food is not None and texts.count(change.ingredient) > 1
+            named = f"{food.name} of `{change.ingredient}`" if food and several else change.ingredient
+            head = f"{_CHANGES[change.change]}: {named}{' -> ' + arrow[2:] if arrow else ''}"
         marks = "".join(_there(one.food, adapted) for one in change.to)
         yield from style.hanging(f"{head}{marks}")
         why = f"{change.why[:1].upper()}{change.why[1:]}."

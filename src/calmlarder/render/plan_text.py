@@ -75,7 +75,9 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
     if one.boxed_for is not None:
         later = planned.sittings[one.boxed_for]
         yield from _wrapped(f"Cook for {one.dinner.people}: cool the rest fast and box it for {later.at:%A}.", style)
-    amounts = "; ".join(f"{use.grams} g {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses)
+    amounts = "; ".join(
+        f"{style.manner.amount(use.grams)} {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses
+    )
     yield from _wrapped(f"{amounts}.", style)
     yield from _apart(one.dinner, style)
 

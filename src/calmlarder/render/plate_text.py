@@ -13,7 +13,7 @@ from calmlarder.intake.meal import Judged, Table
 from calmlarder.intake.plate import Item, Row, in_grams
 from calmlarder.intake.stacking import held_ug
 from calmlarder.render.caution import CAUTION
-from calmlarder.render.style import Style, bar
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar, of_limits
 
 _BAR_WIDTH = 16
 _MOST_TOLD = 2  # limits that are passed, where there is room for a line only
@@ -175,13 +175,14 @@ def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
     for one in answer.unread:
         yield from style.hanging(f"Not counted: {one.text}: {one.why}.")
     yield ""
-    yield style.strong("Each person, g: likely, at most, limit")
+    yield style.strong(BESIDE_LIMITS)
     sitting = [row for row in judged.rows if row.food is None]
     width = max((len(CAP_WORDS.get(row.cap.key, row.cap.key)) for row in sitting), default=0)
     for row in sitting:
-        likely, most, limit = in_grams(row.sum.likely, people), in_grams(row.sum.at_most, people), row.cap.typical_g
-        full = max(likely / float(limit), 0.0 if row.cap.at_most_g is None else most / float(row.cap.at_most_g))
-        line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {likely:5.2f} {most:5.2f} {limit:5.2f}"
+        likely, most = in_grams(row.sum.likely, people), in_grams(row.sum.at_most, people)
+        limit, end = float(row.cap.typical_g), None if row.cap.at_most_g is None else float(row.cap.at_most_g)
+        full = max(round(likely, 2) / limit, 0.0 if end is None else round(most, 2) / end)
+        line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {of_limits(likely, most, limit, end)}"
         yield f"{line} {bar(full, _BAR_WIDTH, style)}"
     yield ""
     yield from textwrap.wrap(CAUTION, style.width)

@@ -66,9 +66,10 @@ def _fullest(one: "Served") -> str:
         return max(one.loads_g[key] / typical, 0.0 if most is None else one.at_most_g[key] / most)
 
     key = max(one.limits_g, key=full)
+    limit, end = one.limits_g[key]
     return (
-        f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {one.limits_g[key][0]:.2f} g, "
-        f"at most {one.at_most_g[key]:.2f} g"
+        f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {limit:.2f} g, "
+        f"at most {one.at_most_g[key]:.2f}{'' if end is None else f' of {end:.2f}'} g"
     )
 
 

@@ -12,6 +12,7 @@ from calmlarder.larder.freezing import ToFreeze
 from calmlarder.larder.lot import Lot
 from calmlarder.plan.planned import Planned, SittingPlanned
 from calmlarder.render.caution import CAUTION
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.tables.book import Tables
 
@@ -27,13 +28,24 @@ class Part(NamedTuple):
 
 
 class Level(NamedTuple):
-    """How near one person comes to a limit: grams that are likely and at most, the limit, and how full it is."""
+    """How near one person comes to a limit: grams likely and at most, each beside its limit, and how full it is."""
 
     name: str
     likely_g: float
     at_most_g: float
     limit_g: float
+    end_g: float | None
     share: float
+
+    @property
+    def likely(self) -> str:
+        """What is likely, of its limit."""
+        return f"{self.likely_g:.2f} of {self.limit_g:.2f}"
+
+    @property
+    def at_most(self) -> str:
+        """What may come at most, of the limit of that."""
+        return f"{self.at_most_g:.2f}" if self.end_g is None else f"{self.at_most_g:.2f} of {self.end_g:.2f}"
 
 
 class Recipe(NamedTuple):
@@ -58,8 +70,9 @@ class Sheet(NamedTuple):
     dishes: "tuple[Sheet, ...]" = ()
 
 
-def dinner_sheet(dinner: Dinner) -> Sheet:
+def dinner_sheet(dinner: Dinner, manner: Manner = PLAIN) -> Sheet:
     """A dinner to cook from."""
+    dinner = manner.dinner(dinner)
     each, granted = dinner.per_person, tuple(f"{thing}, taken for granted" for thing in dinner.taken_for_granted)
     figures = f"{protein_words(dinner)}, {energy_words(dinner)}{' each' if dinner.people > 1 else ''}"
     moments = tuple(
@@ -71,7 +84,7 @@ def dinner_sheet(dinner: Dinner) -> Sheet:
         title=dinner.title,
         about=f"Serves {dinner.people}, {dinner.minutes} minutes; {figures}",
         parts=(
-            Part("Ingredients", "ingredients", (*map(ingredient, dinner.uses), *granted)),
+            Part("Ingredients", "ingredients", (*(ingredient(use, manner) for use in dinner.uses), *granted)),
             Part("Method", "steps", dinner.steps),
             Part("One cook, minutes from the start", "timeline", moments),
         ),
@@ -87,10 +100,10 @@ def dinner_sheet(dinner: Dinner) -> Sheet:
     )
 
 
-def ingredient(use: PlateUse) -> str:
+def ingredient(use: PlateUse, manner: Manner = PLAIN) -> str:
     """A line of the ingredients; what a dish may weigh less exactly has its household measure."""
     how = {"weigh": "weigh it", "box": "from its box"}.get(use.how, use.household or "by eye")
-    return f"{use.grams} g {use.name} ({how})"
+    return f"{manner.amount(use.grams)} {use.name} ({how})"
 
 
 def _levels(dinner: Dinner) -> tuple[Level, ...]:
@@ -100,7 +113,7 @@ def _levels(dinner: Dinner) -> tuple[Level, ...]:
 
 def _level(key: str, likely: float, at_most: float, typical: float, most: float | None) -> Level:
     share = max(likely / typical, at_most / most if most else 0.0)
-    return Level(CAP_WORDS.get(key, key), likely, at_most, typical, share)
+    return Level(CAP_WORDS.get(key, key), likely, at_most, typical, most, share)
 
 
 def _from_memory(dinner: Dinner) -> tuple[str, ...]:
@@ -108,8 +121,9 @@ def _from_memory(dinner: Dinner) -> tuple[str, ...]:
     return (f"From memory, not verified: the figures of {', '.join(names)}.",) if names else ()
 
 
-def plan_sheet(planned: Planned, tables: Tables) -> Sheet:
+def plan_sheet(planned: Planned, tables: Tables, manner: Manner = PLAIN) -> Sheet:
     """The days on one page, with what to buy and to freeze, and every dish below."""
+    planned = manner.planned(planned)
     cooked = [one.dinner for one in planned.sittings if one.dinner is not None and one.leftover_of is None]
     parts = [
         Part(f"{one.at:%A %d %B, %H:%M}, {one.sitting}", "words", _sitting(one, planned)) for one in planned.sittings
@@ -122,7 +136,7 @@ def plan_sheet(planned: Planned, tables: Tables) -> Sheet:
         about=f"{len(planned.sittings)} meals, {len(cooked)} to cook",
         parts=tuple(parts),
         cautions=(CAUTION,),
-        dishes=tuple(map(dinner_sheet, cooked)),
+        dishes=tuple(dinner_sheet(one, manner) for one in cooked),
     )
 
 

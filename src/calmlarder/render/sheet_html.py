@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from html import escape
 
 from calmlarder.render.sheet import Level, Part, Recipe, Sheet
+from calmlarder.render.style import BESIDE_LIMITS
 
 BEGINS = '<!DOCTYPE html>\n<html lang="en" data-made-by="calmlarder">'
 _BAR = 100  # units of a bar's drawing
@@ -120,7 +121,7 @@ def _part(part: Part) -> Iterator[str]:
 
 
 def _levels(levels: tuple[Level, ...]) -> Iterator[str]:
-    yield "<section><table><caption>Each person, g: likely, at most, limit</caption><tbody>"
+    yield f"<section><table><caption>{BESIDE_LIMITS}</caption><tbody>"
     for one in levels:
         percent = round(one.share * 100)
         full = max(0, min(_BAR, round(one.share * _BAR)))
@@ -128,6 +129,6 @@ def _levels(levels: tuple[Level, ...]) -> Iterator[str]:
             f'<svg viewBox="0 0 {_BAR} 8" preserveAspectRatio="none" role="img" aria-label="{percent} %">'
             f'<rect class="track" width="{_BAR}" height="8"/><rect class="fill" width="{full}" height="8"/></svg>'
         )
-        cells = "".join(f"<td>{grams:.2f}</td>" for grams in (one.likely_g, one.at_most_g, one.limit_g))
+        cells = f"<td>{one.likely}</td><td>{one.at_most}</td>"
         yield f'<tr><th scope="row">{escape(one.name)}</th>{cells}<td>{percent} %</td><td>{bar}</td></tr>'
     yield "</tbody></table></section>"

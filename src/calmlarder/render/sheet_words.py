@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 
 from calmlarder.render.sheet import Level, Part, Sheet
+from calmlarder.render.style import BESIDE_LIMITS
 
 _MARKS = re.compile(r"([\\`*_\[\]<>|#~&])")
 _LEADING = re.compile(r"^(\s*)([-+]|\d+[.)])(?=\s|$)")
@@ -17,7 +18,7 @@ def as_text(sheet: Sheet) -> str:
             continue
         lines += [part.heading, *_listed(part), ""]
     if sheet.levels:
-        lines += ["Each person, g: likely, at most, limit", *(f"- {_level(one)}" for one in sheet.levels), ""]
+        lines += [BESIDE_LIMITS, *(f"- {_level(one)}" for one in sheet.levels), ""]
     return "\n".join([*lines, *sheet.cautions]) + "\n"
 
 
@@ -27,7 +28,7 @@ def _listed(part: Part) -> Iterator[str]:
 
 
 def _level(one: Level) -> str:
-    return f"{one.name}: {one.likely_g:.2f}, {one.at_most_g:.2f}, {one.limit_g:.2f} ({round(one.share * 100)} %)"
+    return f"{one.name}: {one.likely}, {one.at_most} ({round(one.share * 100)} %)"
 
 
 def as_markdown(sheet: Sheet) -> str:
@@ -47,9 +48,13 @@ def _marked(sheet: Sheet, depth: int) -> Iterator[str]:
             if part.kind == "words":
                 yield ""
     if sheet.levels:
-        yield from ("", "| each person, g | likely | at most | limit | full |", "|---|---:|---:|---:|---:|")
+        yield from (
+            "",
+            "| each person, g | likely of its limit | at most of its limit | full |",
+            "|---|---:|---:|---:|",
+        )
         for one in sheet.levels:
-            figures = f"{one.likely_g:.2f} | {one.at_most_g:.2f} | {one.limit_g:.2f} | {round(one.share * 100)} %"
+            figures = f"{one.likely} | {one.at_most} | {round(one.share * 100)} %"
             yield f"| {_plain(one.name)} | {figures} |"
     for dish in sheet.dishes:
         yield ""

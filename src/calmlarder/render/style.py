@@ -6,17 +6,20 @@ import sys
 import textwrap
 from typing import NamedTuple
 
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.plain_signs import is_unicode
 
+BESIDE_LIMITS = "Each person, g: likely of its limit, at most of its limit"
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
 
 
 class Style(NamedTuple):
-    """Bold or not, block signs or plain ones, and the width to wrap at."""
+    """Bold or not, block signs or plain ones, the width to wrap at, and how amounts and names are read here."""
 
     bold: bool
     blocks: bool
     width: int
+    manner: Manner = PLAIN
 
     def headings(self, text: str) -> list[str]:
         """A heading in lines that fit."""
@@ -31,11 +34,17 @@ class Style(NamedTuple):
         return f"\033[1m{text}\033[0m" if self.bold else text
 
 
-def style_of_output() -> Style:
+def style_of_output(manner: Manner = PLAIN) -> Style:
     """The style standard output can show."""
     terminal = sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
     width = min(100, shutil.get_terminal_size((80, 24)).columns) if sys.stdout.isatty() else 80
-    return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width))
+    return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width), manner=manner)
+
+
+def of_limits(likely_g: float, at_most_g: float, limit_g: float, end_g: float | None) -> str:
+    """What is likely beside its own limit, and what may come at most beside the limit of that, g."""
+    end = "" if end_g is None else f" of {end_g:4.2f}"
+    return f"{likely_g:5.2f} of {limit_g:4.2f} {f'{at_most_g:5.2f}{end}':<13}"
 
 
 def bar(share: float, width: int, style: Style) -> str:

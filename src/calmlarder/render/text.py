@@ -12,7 +12,7 @@ from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
-from calmlarder.render.style import Style, bar
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar, of_limits
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -35,6 +35,7 @@ def tonight_text(
     with_figures: bool = True,
 ) -> str:
     """The whole answer of a run, with or without the loads of each dinner."""
+    composed = _as_read(composed, style)
     parts: list[str] = []
     for number, dinner in enumerate(composed.dinners, start=1):
         parts.append("\n".join(_dinner(dinner, wanted, style, number if len(composed.dinners) > 1 else None)))
@@ -52,6 +53,17 @@ def tonight_text(
     if composed.dinners:
         parts.append(_closing(composed))
     return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def _as_read(composed: "Composed", style: Style) -> "Composed":
+    """The dinners in the measures and words of this home."""
+    if style.manner.is_plain:
+        return composed
+    nearest = composed.nearest
+    if nearest is not None:
+        nearest = nearest.model_copy(update={"dinner": style.manner.dinner(nearest.dinner)})
+    dinners = tuple(map(style.manner.dinner, composed.dinners))
+    return composed.model_copy(update={"dinners": dinners, "nearest": nearest})
 
 
 def figures_text(dinner: Dinner, wanted: DinnerRequest, style: Style) -> str:
@@ -160,7 +172,7 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
     width = max(len(use.name) for use in dinner.uses)
     for use in dinner.uses:
         start = f"  {use.grams:>5} g  {use.name:<{width}}  "
-        yield from textwrap.wrap(start + _how(use), style.width, subsequent_indent=" " * len(start))
+        yield from textwrap.wrap(start + _how(use, style), style.width, subsequent_indent=" " * len(start))
     for thing in dinner.taken_for_granted:
         yield f"{'':10}{thing:<{width}}  taken for granted"
 
@@ -178,7 +190,7 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     yield from _loads(dinner, wanted, style)
 
 
-def _how(use: PlateUse) -> str:
+def _how(use: PlateUse, style: Style) -> str:
     how = {
         "weigh": "weigh",
         "eye": use.household or "by eye",
@@ -187,6 +199,7 @@ def _how(use: PlateUse) -> str:
     }[use.how]
     if use.whole and use.how != "box":
         how = "all of it"
+    how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
     if use.days_left is None:
         return how
     if use.days_left <= 0:
@@ -210,15 +223,17 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
 def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:
     each = dinner.per_person
     before = held_g(wanted)
-    yield style.strong(f"Each person, g: likely, at most, {'from before, ' * bool(before)}limit")
-    width = max(len(CAP_WORDS.get(key, key)) for key in each.limits_g)
+    if each.limits_g:
+        yield style.strong(f"{BESIDE_LIMITS}{', from before' * bool(before)}")
+    width = max((len(CAP_WORDS.get(key, key)) for key in each.limits_g), default=0)
     for key, (typical, most) in each.limits_g.items():
-        likely, at_most = each.loads_g[key], each.at_most_g[key]
-        earlier = f" {before[key]:5.2f}" if before else ""
-        line = f"  {CAP_WORDS.get(key, key):<{width}} {likely:5.2f} {at_most:5.2f}{earlier} {typical:5.2f}"
         held = before.get(key, 0.0)
-        full = max((likely + held) / typical, 0.0 if most is None else (at_most + held) / most)
-        level = bar(full, _BAR_WIDTH, style)
+        likely, at_most = each.loads_g[key] + held, each.at_most_g[key] + held
+        earlier = f" {held:5.2f}" if before else ""
+        line = f"  {CAP_WORDS.get(key, key):<{width}} {of_limits(likely, at_most, typical, most)}{earlier}"
+        # Of the hundredths that stand there: within half of one a limit holds, and no bar tells more than the figures.
+        full = max(round(likely, 2) / typical, 0.0 if most is None else round(at_most, 2) / most)
+        level = f"{bar(full, _BAR_WIDTH, style)}{' over' * (full > 1)}"
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
         else:

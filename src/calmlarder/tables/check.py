@@ -1,8 +1,9 @@
 """What must hold between the tables, beyond each row by itself."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any
 
 from pydantic import BaseModel, ConfigDict
@@ -14,7 +15,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.csvfile import Line
 from calmlarder.tables.load import Lines, book_of, read_all
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import KINDS
+from calmlarder.tables.vocabulary import KINDS, Allergen, Diet
 
 SOURCED = frozenset({"analysed", "published"})
 DECISIVE = frozenset({"fructans", "gos", "sorbitol", "mannitol"})
@@ -122,6 +123,15 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_source(line, line.row.source, 5)
 
 
+# Allergens that come from animals, and who eats none of them.
+_NOT_IN: Mapping[Diet, frozenset[Allergen]] = MappingProxyType(
+    {
+        "vegan": frozenset({"eggs", "milk", "fish", "crustaceans", "molluscs"}),
+        "vegetarian": frozenset({"fish", "crustaceans", "molluscs"}),
+    }
+)
+
+
 def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
     for line in lines["fermentables"]:
         yield from _basis_backed(line)
@@ -135,6 +145,10 @@ def _foods(lines: Lines, tables: Tables) -> Iterator[Problem]:
         if (food.gluten == "yes") != ("gluten" in food.allergens) and food.gluten != "may":
             what = "gluten and allergens disagree"
             yield Problem(where=f"{line.where}:6", what=what, remedy="list gluten in both columns or in neither")
+        animal = sorted(_NOT_IN.get(food.diet, frozenset()) & {*food.allergens})
+        if animal:
+            what = f"{food.id} is {food.diet} and holds {', '.join(animal)}"
+            yield Problem(where=f"{line.where}:5", what=what, remedy="write the diet of those who eat that")
         missing = tables.unknown_of(food.id)
         if missing and not food.note:
             what = f"{food.id} is unknown for {', '.join(missing)} and its note says nothing"

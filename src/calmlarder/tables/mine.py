@@ -11,10 +11,12 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cells import MOST_GRAMS, Row
 from calmlarder.tables.csvfile import header_of
-from calmlarder.tables.rows import WATER, Fermentable, Food, MixtureRow
+from calmlarder.tables.made_keeping import cautions_of_made, keeping_of_made, raw_parts
+from calmlarder.tables.rows import WATER, Caution, Fermentable, Food, Keeping, MixtureRow
 from calmlarder.tables.sums import summed
-from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Role
+from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Method, Role
 
+_DONE_MINUTES = 15  # in a pan, of raw meat that tells no minutes: common practice, no source
 _NUTRIENTS = ("energy_kcal", "protein_g", "lysine_mg", "fibre_g", "calcium_mg", "iron_mg")
 
 
@@ -67,7 +69,7 @@ def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Ki
             "staple": "no",
             "flavours": {family: 1 for family in FAMILIES if all(part.food.fit(family) for part in parts)}
             or {"any": 1},
-            "minutes": {"raw": 0, "boil": 2, "stir-fry": 2},
+            "minutes": _minutes([part.food for part in parts], tables),
             "prep": "",
             "note": f"made at home: {recipe}",
         }
@@ -90,6 +92,18 @@ def _mixture(food: str, parts: Sequence[Part], total: Decimal) -> tuple[MixtureR
     return tuple(MixtureRow(food=food, part=part, grams=grams, source="own_recipe", note="") for part, grams in rows)
 
 
+def _minutes(parts: Sequence[Food], tables: Tables) -> dict[Method, int]:
+    """Eaten as it is or warmed; with raw meat, fish or egg in it, cooked as long as that takes and never raw."""
+    raw = raw_parts(parts, tables)
+    if not raw:
+        return {"raw": 0, "boil": 2, "stir-fry": 2}
+    longest: dict[Method, int] = {}
+    for part in raw:
+        for method, minutes in part.minutes.items():
+            longest[method] = max(minutes, longest.get(method, 0))
+    return {method: minutes for method, minutes in longest.items() if method != "raw"} or {"stir-fry": _DONE_MINUTES}
+
+
 def _gluten(parts: Sequence[Part]) -> str:
     found = {part.food.gluten for part in parts}
     return "yes" if "yes" in found else "may" if "may" in found else "no"
@@ -102,11 +116,14 @@ def _whole(parts: Sequence[Part], total: Decimal, field: str) -> Decimal | None:
     return (sum((value * grams for value, grams in values), Decimal(0)) / total).quantize(Decimal("0.01"))
 
 
-def write_made(made: Made, folder: Path) -> None:
-    """Add the rows to the tables of `folder`, which is made when it is not there."""
+def write_made(made: Made, folder: Path, tables: Tables) -> None:
+    """Add the rows to the tables of `folder`, which is made when it is not there; `tables` tell how its parts keep."""
     folder.mkdir(parents=True, exist_ok=True)
+    parts = [tables.food_by_id[row.part] for row in made.mixture if row.part != WATER]
     _append(folder / "foods.csv", Food, [made.food])
     _append(folder / "mixtures.csv", MixtureRow, made.mixture)
+    _append(folder / "keeping.csv", Keeping, keeping_of_made(made.food, parts, tables))
+    _append(folder / "cautions.csv", Caution, cautions_of_made(made.food, parts, tables))
 
 
 def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:
@@ -117,6 +134,8 @@ def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:
         with path.open(encoding="utf-8-sig", newline="") as file:
             old = list(csv.DictReader(file))
     new = [dict(zip(header, map(_cell, row.model_dump().values()), strict=True)) for row in rows]
+    if not rows:
+        return
     whole = path.with_name(f"{path.name}.new")
     with whole.open("w", encoding="utf-8", newline="") as file:
         writer = csv.DictWriter(file, header, restval="", lineterminator="\n")

@@ -184,6 +184,13 @@ class Renamed(Row):
     now: FoodId
 
 
+class AmericanName(Row):
+    """A British word of a shown text, in small letters, and the American one for it."""
+
+    british: Annotated[str, Field(min_length=2)]
+    american: Annotated[str, Field(min_length=2)]
+
+
 class Measure(Row):
     """Grams of a kitchen measure of a food; `food` is an id, `kind:<kind>` or `*` for all."""
 

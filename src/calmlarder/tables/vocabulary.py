@@ -21,6 +21,7 @@ State = Literal[
 ]  # fmt: skip
 # What stands in a tin; the other has lost its liquid.
 CANNED_STATES: frozenset[State] = frozenset({"canned", "canned drained"})
+COOKED_STATES: frozenset[State] = frozenset({"cooked", "boiled", "roasted"})
 Method = Literal["stir-fry", "roast", "boil", "steam", "microwave", "raw"]
 # Flavour families: the kitchens a food is at home in. `any` is a plain thing that fits everywhere.
 Family = Literal[

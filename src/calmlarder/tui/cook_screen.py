@@ -46,6 +46,7 @@ class CookScreen(Screen[bool]):
         super().__init__()
         self._kitchen = kitchen
         self._dinner, self._counted = at.dinner, at.counted
+        self._read = kitchen.manner.dinner(at.dinner)  # in the words of this home: what is logged is the other
         self._step = max(0, min(len(at.dinner.steps) - 1, at.step))
         self._weighed: dict[str, int] = dict(at.weighed or {})
         self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
@@ -53,13 +54,13 @@ class CookScreen(Screen[bool]):
     def compose(self) -> ComposeResult:
         """Step, timeline."""
         yield TopLine()
-        yield Static(self._dinner.title, id="title", markup=False)
+        yield Static(self._read.title, id="title", markup=False)
         yield Static("", id="step", markup=False)
         yield Static("", id="next", markup=False)
         yield Static("", id="scale", markup=False)
         yield Timers()
         with VerticalScroll(id="timeline-scroll"):
-            yield Lanes([_stretch(moment) for moment in self._dinner.timeline.moments])
+            yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
             yield Hanging(id="timeline", headings=False)
         yield KeysLine()
 
@@ -75,7 +76,7 @@ class CookScreen(Screen[bool]):
         self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
-        steps = steps_of(self._dinner)
+        steps = steps_of(self._read)
         self._remember()
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
@@ -93,7 +94,7 @@ class CookScreen(Screen[bool]):
     def _show_timeline(self) -> None:
         gone = None if self._began_s is None else (time() - self._began_s) / 60
         self.query_one(Lanes).show_now(gone)
-        self.query_one("#timeline", Hanging).update(timeline_text(self._dinner.timeline, gone))
+        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
@@ -107,14 +108,14 @@ class CookScreen(Screen[bool]):
 
     def action_step(self, by: int) -> None:
         """On or back."""
-        self._step = max(0, min(len(steps_of(self._dinner)) - 1, self._step + by))
+        self._step = max(0, min(len(steps_of(self._read)) - 1, self._step + by))
         self._show()
 
     def action_timer(self) -> None:
         """Count down what cooks by itself."""
         alone = {
             f"{moment.what}, {moment.minutes} min": moment
-            for moment in self._dinner.timeline.moments
+            for moment in self._read.timeline.moments
             if moment.minutes and not moment.hands_on
         }
         if not alone:

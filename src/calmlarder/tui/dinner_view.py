@@ -10,6 +10,7 @@ from textual.widgets import Static
 
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.portions_text import dose_words, for_whom, weighed_apart, weighed_parts
 from calmlarder.tui.widgets.amounts import Amount, AmountList
@@ -34,6 +35,7 @@ class DinnerView(VerticalScroll):
     def __init__(self, id: str) -> None:
         super().__init__(id=id)
         self._shown: Dinner | None = None
+        self.manner = PLAIN  # how amounts and names are read in this home
 
     def compose(self) -> ComposeResult:
         """The card over the columns, the notes below."""
@@ -71,12 +73,13 @@ class DinnerView(VerticalScroll):
         `before_g` still counts from what was eaten before, g by limit.
         """
         self._begin_at_top(dinner)
+        dinner = self.manner.dinner(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
         self.query_one("#weigh", Static).update(_weigh(dinner))
         heading = "How near the limits, with what was eaten before" if any(before_g.values()) else "How near the limits"
         self.query_one(NearLimits).show(_near(dinner, before_g), heading)
-        amounts = [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)]
+        amounts = amounts_of(dinner, self.manner)
         self.query_one(AmountList).show("On the plates", amounts)
         self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
         self.query_one("#notes", Static).update(words)
@@ -104,8 +107,9 @@ def _facts(dinner: "Dinner") -> list[str]:
     facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]
-    first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]
-    return [*facts, f"uses first: {', '.join(use.name for use in first)}"] if first else facts
+    urgent.sort(key=lambda use: (use.days_left, -use.grams))
+    first = list(dict.fromkeys(use.name for use in urgent))[:_MOST_NAMED]
+    return [*facts, f"uses first: {', '.join(first)}"] if first else facts
 
 
 def _weigh(dinner: "Dinner") -> str:
@@ -131,16 +135,24 @@ def _near(dinner: "Dinner", before_g: Mapping[str, float]) -> list[Nearness]:
     ]
 
 
-def amount_apart(part: "Apart") -> Amount:
+def amounts_of(dinner: "Dinner", manner: Manner) -> list[Amount]:
+    """Everything in it, what only some of them get too."""
+    return [*(_amount(use, manner) for use in dinner.uses), *(_amount_apart(part, manner) for part in dinner.apart)]
+
+
+def _amount_apart(part: "Apart", manner: Manner) -> Amount:
     """The same of what only some of those at the table get."""
-    notes = ("weigh",) if part.how == "weigh" else ()
+    notes = (*(["weigh"] if part.how == "weigh" else []), *filter(None, [manner.beside(part.grams)]))
     return Amount(part.grams, part.name, part.how == "weigh", notes, only=for_whom(part))
 
 
-def amount_of(use: "PlateUse") -> Amount:
+def _amount(use: "PlateUse", manner: Manner) -> Amount:
     """A food of a dish, as a list of amounts shows it."""
+    weighed = use.how == "weigh" and not use.whole
     measure = [use.household] if use.household and use.how not in {"weigh", "box"} else []
-    notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [])
+    notes = ["weigh"] if weighed else ["all of it"] if use.how == "weigh" else []
+    notes += ["from its box"] if use.how == "box" else []
+    measure += filter(None, [manner.beside(use.grams)])
     left = [words] if (words := days_in_words(use.days_left)) else []
     is_urgent = use.days_left is not None and use.days_left <= _URGENT_DAYS
-    return Amount(use.grams, use.name, use.how == "weigh", (*notes, *(left + measure if is_urgent else measure + left)))
+    return Amount(use.grams, use.name, weighed, (*notes, *(left + measure if is_urgent else measure + left)))

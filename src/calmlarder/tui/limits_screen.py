@@ -18,6 +18,7 @@ from calmlarder.household.larder import keep_lines
 from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.own import kept_owns, own_of
 from calmlarder.kitchen.equipment import THINGS
+from calmlarder.render.manner import MEASURES, NAMINGS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.first_start import SETS
@@ -60,6 +61,8 @@ _QUESTIONS: Mapping[str, tuple[_Question, ...]] = MappingProxyType({
         _Question("minutes", "Minutes to cook", "at most; 0 is no limit"),
         _Question("rings", "Hob rings", "1 to 4"),
         _Question("missing", "Is not here", _TICKS),
+        _Question("measures", "Measures", "american: ounces, cups and °F beside grams"),
+        _Question("names", "Names", "courgette is british, zucchini american"),
     ),
     "How sure, and what counts": (
         _Question("eye", "A guess is off, %", "at most, by eye; 10 to 60"),
@@ -111,6 +114,10 @@ class LimitsScreen(Screen[None]):
             return Pick(DIETS, [held.diet], id=name)
         if name == "profile":
             return Pick(kitchen.profiles, [held.profile], id=name)
+        if name == "measures":
+            return Pick(MEASURES, [held.measures], id=name)
+        if name == "names":
+            return Pick(NAMINGS, [held.names], id=name)
         if name == "fade":
             return Pick(_FADES, [_FADES[held.fade]], id=name)
         if name in _LISTS:

@@ -216,6 +216,7 @@ class PlanScreen(TurnsWithDay[None]):
 
         keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
         pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
+        self.query_one(PlanView).manner = self._kitchen.manner
         self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of)
         if self._outcome.asked is self._round:
             plan = self._outcome.plan
@@ -338,7 +339,7 @@ class PlanScreen(TurnsWithDay[None]):
         if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
             self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
             return
-        offer(self, plan_sheet(outcome.plan, self._kitchen.tables))
+        offer(self, plan_sheet(outcome.plan, self._kitchen.tables, self._kitchen.manner))
 
     def action_leave(self) -> None:
         """End the search and go back; a plan that is being kept is waited for, once."""

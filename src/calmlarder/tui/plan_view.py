@@ -12,7 +12,8 @@ from textual.widgets import Static
 
 from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.tui.dinner_view import amount_apart, amount_of
+from calmlarder.render.manner import PLAIN
+from calmlarder.tui.dinner_view import amounts_of
 from calmlarder.tui.widgets.amounts import AmountList, Fact, Facts
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 
@@ -114,6 +115,7 @@ class PlanView(VerticalScroll):
     def __init__(self, id: str) -> None:
         super().__init__(id=id)
         self._sittings: tuple[SittingPlanned, ...] = ()
+        self.manner = PLAIN  # how amounts and names are read in this home
 
     def on_mount(self) -> None:
         """The board has the focus, and not what scrolls it."""
@@ -131,7 +133,7 @@ class PlanView(VerticalScroll):
         from calmlarder.render.text import CAUTION
 
         plan = outcome.plan
-        sittings = self._sittings = plan.sittings
+        sittings = self._sittings = self.manner.sittings(plan.sittings)
         self.query_one(DayBoard).show([card_of(one, sittings, n in pinned) for n, one in enumerate(sittings)])
         self.show_marked()
         done = plan if isinstance(plan, Planned) else None
@@ -155,7 +157,7 @@ class PlanView(VerticalScroll):
         amounts.display = dinner is not None
         if dinner is not None:
             heading = f"In it{f', for {dinner.people}' if dinner.people > 1 else ''}"
-            amounts.show(heading, [*map(amount_of, dinner.uses), *map(amount_apart, dinner.apart)])
+            amounts.show(heading, amounts_of(dinner, self.manner))
 
     def say(self, words: str) -> None:
         """Words in place of a plan."""

@@ -60,7 +60,8 @@ class PlannedDinner(Screen[bool]):
         from calmlarder.render.text import planned_notes_text
 
         view = self.query_one(DinnerView)
-        style = Style(False, True, max(_NARROWEST, view.size.width - 4))
+        style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
+        view.manner = style.manner
         view.show(self._dinner, "", planned_notes_text(self._dinner, style), held_g(self._wanted))
 
     def action_figures(self) -> None:

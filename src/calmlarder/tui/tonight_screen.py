@@ -143,7 +143,9 @@ class TonightScreen(AsksOfDinner):
 
     def _show_so_far(self, dinner: "Dinner", before_g: "dict[str, float]") -> None:
         self.query_one(TopLine).say("looking for a better one")
-        self.query_one(DinnerView).show(dinner, "best so far; . takes it", "", before_g)
+        view = self.query_one(DinnerView)
+        view.manner = self._kitchen.manner
+        view.show(dinner, "best so far; . takes it", "", before_g)
 
     def _show(self, answer: Tonight, answers: "tuple[Answer, ...]" = ()) -> None:
         self._failed, self._faults, self._answers = answer.failed, answer.faults, answers
@@ -172,10 +174,10 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
-        style = Style(False, True, max(_NARROWEST, view.size.width - 4))
+        style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
-        titles = [dinner.title for dinner in composed.dinners]
+        titles = [style.manner.name(dinner.title) for dinner in composed.dinners]
         self.query_one(AlsoStrip).show(titles, self._place, "" if self._shows_all else _MORE)
         self.refresh_bindings()
         if composed.dinners:
@@ -183,6 +185,7 @@ class TonightScreen(AsksOfDinner):
             note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
             own = own_text(self._own, style, on_screen=True)
             words = notes_text(dinner, composed, self._wanted, style)
+            view.manner = style.manner
             view.show(dinner, note, f"{own}\n{words}" if own else words, held_g(self._wanted))
         else:
             told = tonight_text(composed, self._wanted, (), style)
@@ -274,7 +277,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.sheet import dinner_sheet
         from calmlarder.tui.sharing import offer
 
-        offer(self, dinner_sheet(self._composed.dinners[self._place]))
+        offer(self, dinner_sheet(self._composed.dinners[self._place], self._kitchen.manner))
 
     def action_cook(self) -> None:
         """To the stove."""

@@ -3,6 +3,7 @@
 from calmlarder.commands.options import common
 from calmlarder.household.person import CHILD, HUNGRY
 from calmlarder.intake.own_limit import OWN_COMPONENTS
+from calmlarder.render.manner import MEASURES, NAMINGS
 from calmlarder.tables.vocabulary import DIETS
 
 PHASES = ("elimination", "reintroduction", "personal")
@@ -46,4 +47,6 @@ def _values(parser: common.Parser) -> None:
     option("--limit", action="append", metavar="WHAT", help=f'a limit of their own, such as "gos 1.0": {components}')
     option("--said-by", metavar="WHO", help='who says so, such as "my dietitian" (needed with --limit)')
     option("--forget-limit", action="append", metavar="WHAT", help="a group whose own limit goes")
+    option("--measures", choices=MEASURES, help="of this home: american puts ounces, cups and °F beside grams")
+    option("--names", choices=NAMINGS, help="of this home: courgette is british, zucchini american")
     option("--limits-add", choices=("yes", "no"), help="whether a dietitian said that own limits add up (default no)")

@@ -1,0 +1,90 @@
+"""How long a step heats what a food is now, and what of it no longer holds: peeling, browning, soaking."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.model import Change
+from calmlarder.adapt.names import Names, spans_in
+from calmlarder.adapt.step_notes import IN_THE_OVEN, OVEN_TIME, parts_of_how
+from calmlarder.tables.book import Tables
+
+_HOT = re.compile(
+    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)(?! (?:powder|soda|sheet|tray|dish|paper|parchment))"
+    r"|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
+    re.IGNORECASE,
+)
+_SOAKS = re.compile(
+    r"\bsoak\w*|\b(?:pour|cover|over|add)\b[^.;]{0,60}\b(?:boiling|hot|just-boiled|boiled) (?:water|\w* ?stock)"
+    r"|\b(?:leave|stand|swell)\b[^.;]{0,40}\b(?:minutes?|mins?|absorbed|tender|soft)\b",
+    re.IGNORECASE,
+)
+_COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
+_BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
+_SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
+_PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
+_NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
+_A_MINUTE = "only a minute"
+_LATE = re.compile(r"about (\d+) minutes: begin earlier$")
+_TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
+_SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
+
+
+def treated(step: str, end: int, change: Change, before: str, tables: Tables) -> str:
+    """How a step treats what the food before `end` is now, where that is another way than it says.
+
+    `before` is the step's text so far, in which it may be said already.
+    """
+    sentence = _sentence(step, end)
+    if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
+        return ": just stir it in"
+    oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
+    in_a_pan = any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
+    if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(step) >= int(oven[1]) + _MUCH_LONGER:
+        return f": only for the last {oven[1]} minutes"
+    if change.not_browned and change.not_browned not in before and _is_browned(sentence, change.not_browned):
+        return f": {change.not_browned}"
+    return ""
+
+
+def time_told(step: str, change: Change) -> str:
+    """How long what a food is now is heated, where the step heats it and that is another time."""
+    return f": {change.heat}" if change.heat and _HOT.search(step) else ""
+
+
+def is_only_soaked(step: str, change: Change) -> bool:
+    """Whether a step pours hot water over what has to boil now."""
+    return bool(change.not_soaked and _SOAKS.search(step)) and not _COOKS.search(step)
+
+
+def _sentence(step: str, end: int) -> str:
+    """The sentence around a place."""
+    start = max((one.end() for one in _SENTENCE_ENDS.finditer(step, 0, end)), default=0)
+    stop = _SENTENCE_ENDS.search(step, end)
+    return step[start : stop.start() if stop else len(step)]
+
+
+def _is_browned(sentence: str, how: str) -> bool:
+    """Whether a sentence fries until golden, or longer than green tops bear."""
+    return bool(_BROWNS.search(sentence) or (how.startswith(_A_MINUTE) and _SOFTENS.search(sentence)))
+
+
+def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:
+    """The change without its `begin earlier` where the steps heat it as long anyhow, from where it goes in."""
+    late = next((found for part in parts_of_how(change.how) if (found := _LATE.search(part))), None)
+    if late is None:
+        return change
+    for number, step in enumerate(steps):
+        ends = [end for _, end, meant in spans_in(step, names) if food in meant]
+        if ends:
+            rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
+            heated = [_minutes(one) for one in _SENTENCE_ENDS.split(rest) if _HOT.search(one)]
+            if sum(heated) >= int(late[1]):
+                how = "; ".join(part for part in parts_of_how(change.how) if not _LATE.search(part))
+                return change.model_copy(update={"how": how, "heat": ""})
+            break
+    return change
+
+
+def _minutes(text: str) -> int:
+    return sum(int(found[1]) * (60 if found[2].lower().startswith("h") else 1) for found in _TIME.finditer(text))

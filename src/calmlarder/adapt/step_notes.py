@@ -1,0 +1,147 @@
+"""Notes behind the steps: which of them name a changed food, what to use, and how it is treated there."""
+
+import re
+from collections.abc import Iterator, Sequence
+from decimal import ROUND_HALF_UP, Decimal
+
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.rewriting import Part
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
+OVEN_TIME = re.compile(r"^in the oven it needs but (\d+) minutes$", re.IGNORECASE)
+_FRIES = re.compile(
+    r"\b(?:soft\w*|sweat\w*|fry|fried|frying|saut\w+|sizzl\w*|golden|brown\w*|pan|wok|cook\w*)\b", re.IGNORECASE
+)
+_SOFTENED = re.compile(r"^soften first\b", re.IGNORECASE)
+_MEASURED = re.compile(
+    r"^\d[\d\s./]*(?:kg|g|ml|litres?|liters?|l|tsp|tbsp|tablespoons?|teaspoons?|cups?|pinch(?:es)?)?\s+(?=[^\W\d])"
+)
+_TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
+_USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
+_EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
+# Of which less means less to cook in: it is made up with water. Common practice, no source.
+_WET = frozenset({"milk", "plant-drink", "stock", "juice", "cream", "tomato"})
+_POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
+_THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
+_LEAST_WET = 50  # g; less is not missed
+_LEAST_TAKEN_UP = 150  # g of water; less boils away or not
+_BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
+_STEP = Decimal(10)
+_SAID = frozenset({"with it"})  # of a part whose other parts say how
+
+
+def bare(line: str) -> str:
+    """A line without its amount and how it is cut."""
+    halves = ", in halves" if ", in halves" in line else ""
+    return _MEASURED.sub("", _TAIL.split(line)[0]) + halves
+
+
+def amount_of(line: str) -> str:
+    """The amount at the head of a line as the program writes it; empty where it has none."""
+    found = _MEASURED.match(line)
+    return found[0].strip() if found else ""
+
+
+def parts_of_how(how: str) -> Iterator[str]:
+    """What is said of a stand-in, one thing at a time."""
+    told = (part.strip().rstrip(".") for part in how.split(";"))
+    yield from (part for part in told if part and part not in _SAID)
+
+
+def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> Change:
+    """The change without what is said of an oven, a pan, a blender that no step which names the food speaks of.
+
+    `steps` are those that name it, `everywhere` all of them. Nothing is said twice.
+    """
+    kept: list[str] = []
+    for part in parts_of_how(change.how):
+        one = _in_use(part, everywhere) if food.kind in _EATEN_WHOLE else part
+        if not one or _is_elsewhere(one, steps, everywhere):
+            continue
+        if not any(one.casefold() in other.casefold() for other in kept):
+            kept = [other for other in kept if other.casefold() not in one.casefold()]
+            kept.append(one)
+    return change.model_copy(update={"how": "; ".join(kept)})
+
+
+def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
+    """Whether it is said of a way to cook that the food does not meet here."""
+    baked, fried = bool(IN_THE_OVEN.search(steps)), bool(_FRIES.search(steps))
+    if OVEN_TIME.search(how):
+        return not baked or fried
+    if _SOFTENED.search(how):
+        return bool(steps) and not fried
+    return bool(IN_THE_OVEN.search(how)) and not IN_THE_OVEN.search(everywhere)
+
+
+def _in_use(how: str, steps: str) -> str:
+    """What is said of blending, mashing or a batter only where the steps speak of it too."""
+    uses = {found.casefold() for found in _USES.findall(steps)}
+    kept = [one for one in how.split(", ") if {found.casefold() for found in _USES.findall(one)} <= uses]
+    return ", ".join(kept)
+
+
+def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
+    """The note of one changed food, None where there is nothing to say; `listed` stand in other lines too."""
+    numbers = ", ".join(map(str, steps))
+    # Of what another line lists too the list gives all of it: an amount here would be another one.
+    lines = [bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
+    lines += change.lines[len(change.to) :]
+    instead = f"use {' and '.join(lines)}" if lines else "it is left out"
+    how = "".join(f" {part[:1].upper()}{part[1:]}." for part in parts_of_how(change.how))
+    if change.change in {"less", "weigh"}:
+        return None
+    if not steps:
+        return f"For {name} {instead}.{how}"
+    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
+    return f"{head} {name}: {instead}.{how}"
+
+
+def liquid_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Iterator[str]:
+    """What becomes of the liquid: less of a wet thing is made up, what takes up no water wants less of it."""
+    wet, missing, not_taken = Decimal(0), Decimal(0), Decimal(0)
+    thin: list[str] = []
+    dry: list[str] = []
+    for amount in adapted.amounts.values():
+        wet += amount.grams if tables.food_by_id[amount.food].kind in _WET else 0
+    for change in adapted.changes:
+        food = tables.food_by_id.get(parts[change.place].read.food or "") if change.place is not None else None
+        before = adapted.amounts.get(change.place) if change.place is not None else None
+        if food is None or before is None:
+            continue
+        less = before.grams - sum((one.grams for one in change.to if one.food == food.id), Decimal(0))
+        if change.change in {"less", "out"} and (food.id in _THIN or food.kind in _POURED):
+            missing += less
+            thin.append(food.name)
+        if change.change == "swap" and change.to and food.state == "dry":
+            others = [(tables.food_by_id[one.food], one.grams) for one in change.to if one.food != food.id]
+            not_taken += _taken_up(food, less, tables) - sum((_taken_up(*one, tables) for one in others), Decimal(0))
+            dry.append(food.name)
+    water = missing - not_taken
+    if thin and water >= _LEAST_WET:
+        yield f"Less {' and '.join(thin)}: make up the liquid with {_rounded(water)} ml water."
+    elif dry and _LEAST_TAKEN_UP <= -water <= wet:
+        yield (
+            f"What stands in for {' and '.join(dry)} takes up about {_rounded(-water)} ml less of the liquid: keep so "
+            "much back, and add of it what the dish wants."
+        )
+
+
+def _taken_up(food: Food, grams: Decimal, tables: Tables) -> Decimal:
+    """Grams of water that so much of a dry pulse or grain takes up, by the tables' conversions; else nothing."""
+    factors = [row.factor for row in tables.conversions if row.from_food == food.id]
+    if food.state != "dry" or not (factors or food.kind == "pulse"):
+        return Decimal(0)
+    return grams * (max(factors, default=_BOILED_PULSE) - 1)
+
+
+def _rounded(grams: Decimal) -> int:
+    return int((grams / _STEP).quantize(Decimal(1), ROUND_HALF_UP) * _STEP)
+
+
+def of_the_oil(change: Change, tables: Tables) -> str:
+    """That an infused oil goes in the place of as much of the dish's own; else nothing."""
+    infused = any(tables.food_by_id[one.food].kind == "oil" for one in change.to)
+    return "leave out as much of the other oil" if infused else ""

@@ -1,0 +1,103 @@
+"""What would burn goes in last: ginger, herbs and ground spices where a pan stays dry for long.
+
+Half a minute in hot oil brings them out, two minutes of dry heat are enough and ten burn them (common practice, no
+source). Where a pattern sizzles them before something that fries longer, they join it for its last minutes instead.
+"""
+
+import re
+from collections.abc import Mapping, Sequence
+
+from calmlarder.kitchen.filling import Filling
+from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Step
+
+LATE_MINUTES = 2  # for so long they are in the pan
+_DRY_MINUTES = 3  # and where no more is fried, they go in first
+_BURNS = frozenset({"herb", "spice", "allium", "paste"})
+_SOFT_MINUTES = 3  # greens that themselves take longer, as leek does, do not burn sooner than what they cook with
+_WHOLE = frozenset({
+    "bay-leaf", "cardamom", "cloves", "curry-leaves", "lime-leaves", "mustard-seeds", "panch-phoron", "saffron",
+    "star-anise",
+})  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
+_WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
+_WARMS = re.compile(r"Warm \{fat\} in ")
+_PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Ss]lide|hollows|Off the heat)\b")
+_JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
+
+
+def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tuple[Filling, ...]]:
+    """What joins late, by the number of the step whose last minutes it joins."""
+    filled = {one.slot for one in fillings}
+    held: dict[int, tuple[Filling, ...]] = {}
+    for one in fillings:
+        at = next((n for n, step in enumerate(pattern.steps) if one.slot in step.slots), None)
+        if at is None or not _burns(one, pattern):
+            continue
+        target = _last_dry(pattern, fillings, filled, at)
+        if target is not None:
+            held[target] = (*held.get(target, ()), one)
+    return held
+
+
+def _burns(one: Filling, pattern: Pattern) -> bool:
+    role = pattern.slots[one.slot].role
+    burns = role in {"aromatic", "spice"} and (one.food.kind in _BURNS or role == "spice")
+    return burns and one.food.id not in _WHOLE and one.minutes <= _SOFT_MINUTES
+
+
+def _last_dry(pattern: Pattern, fillings: Sequence[Filling], filled: set[str], at: int) -> int | None:
+    """The last step in which the pan of step `at` is dry and something fries for long; None where none does."""
+    place = pattern.steps[at].place
+    if place not in {"pan", "pot"}:
+        return None
+    longest, last = 0, None
+    for number, step in enumerate(pattern.steps[at:], start=at):
+        if step.place != place or not step.happens(filled) or falls_away(step, filled, pattern):
+            continue
+        if is_wet(step, fillings):
+            if last is not None and "lift out" in pattern.steps[last].words:
+                last = number  # better in what is left in the pan than with what leaves it
+            break
+        minutes = dry_minutes(step, pattern, fillings)
+        longest += minutes
+        if minutes > LATE_MINUTES and not _PIECEMEAL.search(step.words):
+            last = number
+    return last if longest > _DRY_MINUTES else None
+
+
+def falls_away(step: Step, filled: set[str], pattern: Pattern) -> bool:
+    """Whether a step is not told at all, since nothing fills what it is about."""
+    wanted = [found for found in step.must_fill if not found[1] and found[3] is None]
+    names = [[name.strip() for name in found[2].split(",")] for found in wanted]
+    return any(not filled.intersection(one) and any(pattern.slots[n].role != "fat" for n in one) for one in names)
+
+
+def is_wet(step: Step, fillings: Sequence[Filling]) -> bool:
+    """Whether a step brings liquid into its pan, by its words or by what fills it."""
+    if _WET.search(step.words):
+        return True
+    return any(one.slot in step.slots and one.food.kind in _JUICY for one in fillings)
+
+
+def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
+    """How long a step fries what comes to the heat with it."""
+    before = {name for one in pattern.steps[: pattern.steps.index(step)] if one.place in HEATED for name in one.slots}
+    here = [one for one in fillings if one.slot in step.slots and one.slot not in before]
+    timed = [one.minutes for one in here if pattern.slots[one.slot].role in TIMED_ROLES]
+    return max([*timed, step.minutes or 0])
+
+
+def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:
+    """The step before which raw meat that will simmer is browned, one that warms fat in a pot, and which meat it is."""
+    filled = {one.slot for one in fillings}
+    warms = next((n for n, step in enumerate(pattern.steps) if _WARMS.match(step.words) and step.place == "pot"), None)
+    if warms is None:
+        return None, frozenset()
+    browned: set[str] = set()
+    for one in fillings:
+        slot = pattern.slots[one.slot]
+        if one.food.kind not in {"meat", "poultry"} or one.food.state != "raw" or slot.method != "boil":
+            continue
+        at = next((step for step in pattern.steps[warms + 1 :] if one.slot in step.slots), None)
+        if at is not None and at.place == "pot" and at.happens(filled):
+            browned.add(one.key)
+    return (warms if browned else None), frozenset(browned)

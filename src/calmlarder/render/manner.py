@@ -1,0 +1,181 @@
+"""How a home reads amounts, heat and names: metric and British words, or ounces, cups, degrees F and American ones.
+
+Grams stay beside ounces wherever something is weighed: limits and figures are in grams.
+"""
+
+import math
+import re
+from collections.abc import Callable, Iterable
+from functools import cached_property
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
+    from calmlarder.plan.planned import Planned, SittingPlanned
+    from calmlarder.tables.book import Tables
+
+Measures = Literal["metric", "american"]
+Naming = Literal["british", "american"]
+MEASURES: tuple[Measures, ...] = ("metric", "american")
+NAMINGS: tuple[Naming, ...] = ("british", "american")
+
+_OUNCE_G = 28.349523125  # NIST Special Publication 811, appendix B.8
+_POUND_OZ = 16
+_INCH_CM = 2.54  # NIST Special Publication 811, appendix B.8
+_CUP_ML, _SPOON_ML = 240, 15  # 21 CFR 101.9(b)(5)(viii): a cup, a tablespoon
+_OVEN_F = 25  # what the dial of an oven has: common practice, no source
+_COOLEST_OVEN_C = 100
+_QUARTERS = MappingProxyType({0: "", 1: "¼", 2: "½", 3: "¾"})
+_WEIGHT = re.compile(r"\b(\d+(?:\.\d+)?) g (?=[a-zA-Z])")
+_HEAT = re.compile(r"\b(\d{2,3}) ?°?C\b")
+_VOLUME = re.compile(r"\b(\d+) ml\b")
+_LENGTH = re.compile(r"\b(\d+(?:\.\d+)?) cm\b")
+
+
+class Manner:
+    """Turns what is shown in metric and British words into what this home reads."""
+
+    def __init__(self, measures: Measures = "metric", names: Iterable[tuple[str, str]] = ()) -> None:
+        """`names` are pairs of a British name and the American one; none leaves names as they are."""
+        self.measures = measures
+        self._names = dict(names)
+
+    @property
+    def is_plain(self) -> bool:
+        """Whether everything is read as it stands."""
+        return self.measures == "metric" and not self._names
+
+    @cached_property
+    def _named(self) -> re.Pattern[str]:
+        longest_first = sorted(map(re.escape, self._names), key=len, reverse=True)
+        return re.compile(rf"\b(?:{'|'.join(longest_first)})\b", re.IGNORECASE)
+
+    def name(self, text: str) -> str:
+        """A text with its foods and tools named as here."""
+        return self._named.sub(self._one_name, text) if self._names else text
+
+    def _one_name(self, found: re.Match[str]) -> str:
+        new = self._names[found[0].lower()]
+        return new[:1].upper() + new[1:] if found[0][:1].isupper() else new
+
+    def work(self, text: str) -> str:
+        """A step, or a line of the timeline: weights, heat, volumes and sizes too."""
+        if self.measures == "american":
+            text = _WEIGHT.sub(lambda found: f"{ounces(float(found[1]))} ", text)
+            text = _HEAT.sub(lambda found: f"{fahrenheit(int(found[1]))} °F ({found[0]})", text)
+            text = _VOLUME.sub(lambda found: f"{cups(int(found[1]))} ({found[0]})", text)
+            text = _LENGTH.sub(lambda found: f"{inches(float(found[1]))} in", text)
+        return self.name(text)
+
+    def beside(self, grams: float) -> str:
+        """What stands beside grams in a list: ounces, or nothing."""
+        return ounces(grams) if self.measures == "american" else ""
+
+    def amount(self, grams: float) -> str:
+        """`60 g`, or `60 g (2.1 oz)`."""
+        return f"{grams:g} g ({ounces(grams)})" if self.measures == "american" else f"{grams:g} g"
+
+    def dinner(self, dinner: "Dinner") -> "Dinner":
+        """A dinner in the words of this home. It is to be read only: what is kept and checked is the one it came of."""
+        if self.is_plain:
+            return dinner
+        name, work = self.name, self.work
+        moments = tuple(one.model_copy(update={"what": work(one.what)}) for one in dinner.timeline.moments)
+        uses = tuple(
+            one.model_copy(update={"name": name(one.name), "household": _if_said(one.household, name)})
+            for one in dinner.uses
+        )
+        apart = tuple(
+            one.model_copy(
+                update={
+                    "name": name(one.name),
+                    "household": _if_said(one.household, name),
+                    "said": work(one.said),
+                    "moment": one.moment.model_copy(update={"what": work(one.moment.what)}),
+                }
+            )
+            for one in dinner.apart
+        )
+        return dinner.model_copy(
+            update={
+                "title": name(dinner.title),
+                "steps": tuple(map(work, dinner.steps)),
+                "timeline": dinner.timeline.model_copy(update={"moments": moments}),
+                "uses": uses,
+                "apart": apart,
+                "weigh_first": tuple(map(self._weighed, dinner.weigh_first)),
+                "taken_for_granted": tuple(map(name, dinner.taken_for_granted)),
+                "contributions": tuple(one.model_copy(update={"name": name(one.name)}) for one in dinner.contributions),
+                "cautions": tuple(map(work, dinner.cautions)),
+            }
+        )
+
+    def planned(self, planned: "Planned") -> "Planned":
+        """The same of a plan."""
+        if self.is_plain:
+            return planned
+        return planned.model_copy(update={"sittings": self.sittings(planned.sittings)})
+
+    def sittings(self, sittings: "tuple[SittingPlanned, ...]") -> "tuple[SittingPlanned, ...]":
+        """The same of its meals."""
+        return tuple(
+            one if one.dinner is None else one.model_copy(update={"dinner": self.dinner(one.dinner)})
+            for one in sittings
+        )
+
+    def _weighed(self, line: str) -> str:
+        """`60 g kale (2.1 oz)`: scales show either."""
+        found = _WEIGHT.match(line)
+        return (
+            f"{self.name(line)} ({ounces(float(found[1]))})"
+            if found and self.measures == "american"
+            else self.name(line)
+        )
+
+
+PLAIN = Manner()
+
+
+def manner_of(measures: Measures, naming: Naming, tables: "Tables") -> Manner:
+    """What a home has settled, with the names of its tables."""
+    return Manner(
+        measures, ((one.british, one.american) for one in tables.american_names) if naming != "british" else ()
+    )
+
+
+def ounces(grams: float) -> str:
+    """Ounces of 28.35 g in tenths, never more than the grams; whole and half ones from a pound on."""
+    tenths = math.floor(grams / _OUNCE_G * 10 + 1e-9)
+    if tenths >= _POUND_OZ * 10:
+        halves = math.floor(grams / _OUNCE_G * 2 + 1e-9)
+        pounds, rest = divmod(halves, 2 * _POUND_OZ)
+        return f"{pounds} lb {rest / 2:g} oz" if rest else f"{pounds} lb"
+    return f"{max(1, tenths) / 10:g} oz"
+
+
+def fahrenheit(celsius: int) -> int:
+    """Degrees F: of an oven as its dial has them, else the next whole one above, since it is heat that makes safe."""
+    exact = celsius * 9 / 5 + 32
+    return round(exact / _OVEN_F) * _OVEN_F if celsius >= _COOLEST_OVEN_C else math.ceil(exact)
+
+
+def cups(ml: int) -> str:
+    """Cups in quarters, or tablespoons below a quarter of one."""
+    if ml * 4 < _CUP_ML:
+        return f"{_quarters(ml / _SPOON_ML)} tbsp"
+    return f"{_quarters(ml / _CUP_ML)} cup{'s' if ml > _CUP_ML else ''}"
+
+
+def inches(cm: float) -> str:
+    """Inches in quarters."""
+    return _quarters(cm / _INCH_CM)
+
+
+def _quarters(count: float) -> str:
+    whole, part = divmod(max(1, round(count * 4)), 4)
+    return f"{whole or ''}{_QUARTERS[part]}"
+
+
+def _if_said(words: str | None, say: Callable[[str], str]) -> str | None:
+    return None if words is None else say(words)

@@ -1,0 +1,109 @@
+"""Amounts, heat and names as a home reads them.
+
+An ounce is 28.349523125 g and an inch 2.54 cm (NIST Special Publication 811, appendix B.8); degrees F are 1.8 times
+degrees C and 32 (the same, B.8); a cup is 240 ml and a tablespoon 15 ml (21 CFR 101.9(b)(5)(viii)).
+"""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+
+from calmlarder.cli import main
+from calmlarder.render.manner import PLAIN, Manner, cups, fahrenheit, inches, manner_of, ounces
+from calmlarder.tables.book import Tables
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.widgets.pick import Pick
+from test_screens import solved, type_line
+
+LINES = ["courgettes 3", "firm tofu 400g", "rice", "soy sauce", "red pepper 2", "potatoes 1kg"]
+
+
+@pytest.mark.parametrize(
+    ("grams", "said"), [(28.35, "1 oz"), (60, "2.1 oz"), (1, "0.1 oz"), (453.6, "1 lb"), (680.4, "1 lb 8 oz")]
+)
+def test_ounces(grams: float, said: str) -> None:
+    assert ounces(grams) == said
+
+
+def test_ounces_are_never_more_than_the_grams() -> None:
+    """What is weighed by ounces may not pass a limit that holds for the grams; a tenth of one is the least there is."""
+    for grams in range(3, 450):
+        assert float(ounces(grams).removesuffix(" oz")) * 28.349523125 <= grams
+
+
+@pytest.mark.parametrize(("celsius", "dial"), [(200, 400), (220, 425), (180, 350), (70, 158), (75, 167), (63, 146)])
+def test_heat(celsius: int, dial: int) -> None:
+    """Ovens have steps of 25; a core temperature is never told lower than it is (63 C are 145.4 F)."""
+    assert fahrenheit(celsius) == dial
+
+
+def test_volumes_and_lengths() -> None:
+    assert [cups(ml) for ml in (15, 30, 60, 120, 240, 300, 480)] == [
+        "1 tbsp", "2 tbsp", "¼ cup", "½ cup", "1 cup", "1¼ cups", "2 cups",
+    ]  # fmt: skip
+    assert [inches(cm) for cm in (1, 2, 4)] == ["½", "¾", "1½"]
+
+
+def test_a_step_in_american(tables: Tables) -> None:
+    step = "Bake 250 g courgettes in 2 cm slices at 200 C; add 120 ml passata and spring onion greens."
+    assert manner_of("american", "american", tables).work(step) == (
+        "Bake 8.8 oz zucchini in ¾ in slices at 400 °F (200 C); add ½ cup (120 ml) passata and scallion greens."
+    )
+    assert manner_of("metric", "american", tables).work("Courgette, 60 g") == "Zucchini, 60 g"
+    assert PLAIN.work(step) == step
+
+
+def test_a_longer_name_wins_and_parts_of_words_stay() -> None:
+    manner = Manner("metric", [("red pepper", "red bell pepper"), ("pepper", "spice"), ("tin", "can")])
+    assert manner.name("red pepper, pepper, tinsel") == "red bell pepper, spice, tinsel"
+
+
+def test_american_names_are_understood_too(tables: Tables, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Whoever types what the program shows is read as meaning it."""
+    manner = manner_of("american", "american", tables)
+    for food in ("courgette", "aubergine", "prawns", "pepper-red", "rocket", "swede", "mangetout", "beetroot"):
+        name = manner.name(tables.food_by_id[food].name)
+        assert main(["match", "--json", name]) == 0
+        assert f'"food": "{food}"' in capsys.readouterr().out
+
+
+def test_tonight_is_told_in_the_measures_of_the_home(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    home = ["--home", str(tmp_path / "home"), "--today", "2026-03-11"]
+    assert main(["people", "set", "me", "--measures", "american", "--names", "american", *home]) == 0
+    assert main(["larder", "add", *LINES, *home]) == 0
+    capsys.readouterr()
+    assert main(["tonight", *home]) == 0
+    told = capsys.readouterr().out
+    assert "zucchini" in told
+    assert "courgette" not in told
+    assert " oz" in told
+    assert main(["share", "dinner", *home]) == 0
+    shared = capsys.readouterr().out
+    assert "zucchini" in shared
+    assert " oz) " in shared
+    assert main(["larder", "list", *home]) == 0
+    assert "zucchini" in capsys.readouterr().out
+
+
+def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in LINES:
+            await type_line(pilot, line)
+        await pilot.press("f2")
+        await pilot.pause()
+        assert isinstance(app.screen, LimitsScreen)
+        app.screen.query_one("#measures", Pick).choose("american")
+        app.screen.query_one("#names", Pick).choose("american")
+        await pilot.pause()
+        await pilot.press("escape")
+        await pilot.press("f3")
+        await solved(app, pilot)
+        shown = app.screen.query_one(DinnerView).content
+        assert "zucchini" in shown
+        assert " oz" in shown
+
+    play(act)
