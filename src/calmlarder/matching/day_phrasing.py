@@ -10,7 +10,16 @@ _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
     (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
     (LatePattern(r"\bthis am\b"), "this morning"),
-    (LatePattern(r"\blast nite\b"), "last night"),
+    (LatePattern(r"\blast nite\b|\byest(?:erday)?(?:'?s)? (?:night|nite|nyt|evening)\b"), "last night"),
+    # What is left of a meal is left over.
+    (
+        LatePattern(
+            r"(?<!\bleft )(?<!\bleft over )\bfrom "
+            r"(?:(?:today|yesterday|tonight|last night|this (?:morning|afternoon))'?s? )?"
+            r"(?:lunch|dinner|supper|tea|breakfast|brunch)\b(?: (?:time|today))?(?! (?:box|bag))"
+        ),
+        "leftover",
+    ),
     # Thawing since a day is out of the freezer since then, and not cooked.
     (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),
     (

@@ -61,6 +61,11 @@ _HELD = re.compile(
 )
 
 
+# Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
+_NUMBERS_OF_PODS = re.compile(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
+_GARLIC_FLAKES = re.compile(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -86,6 +91,9 @@ def plainly_put(text: str) -> str:
     text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
     if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
         text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
+    text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text
+    if "flake" in text:
+        text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

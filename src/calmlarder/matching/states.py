@@ -56,6 +56,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "spice" and word in _DRY_SPICE:
         return True
+    if kind in {"nut", "seed", "dried-fruit"} and word in {"soaked", "soaking"}:
+        return True
     if kind in {"bread", "wrap"} and word in {"dry", "dried"}:
         return True  # it is stale
     if kind in _DRIES_OUT and word == "dry":
