@@ -23,7 +23,8 @@ _LINES = sorted(
 )
 _MADE = (
     "carrots from saturday's shop", "kale in the friday box", "beans soaking since monday", "monday's soup",
-    "ham 12 mar use by", "milk fri bbe", "tin and a half of beans", "leeks (4)", "4", "half", "ham (half)", "rice (a few)",
+    "ham 12 mar use by", "milk fri bbe", "tin and a half of beans", "leeks (4)", "4", "half", "ham (half)",
+    "rice (a few)",
     "veg box last tuesday", "weekly delivery on monday", "groceries run thursday", "market stall today",
     "spinach 400", "tofu 2 x 350", "eggs bbe 15", "milk until 15", "peas 1kg", "oats 500 g", "order, monday",
 )  # fmt: skip
