@@ -136,3 +136,23 @@ def test_a_pack_in_its_last_days_goes_whole_or_the_rest_is_spoken_of(cook: Cook)
     assert any(f"{400 - cod.grams} g is left, and today is its last day" in words for words in more.cautions)
     later = cook([*there, "cod fillets 400g, use by 2026-03-20"]).dinners[0]
     assert not any("is left" in words for words in later.cautions)
+
+
+def test_used_up_is_said_of_what_was_known_to_be_there(cook: Cook) -> None:
+    """200 g of spinach are gone; how much a bunch of chard is nobody knows, and a rest of green beans stays."""
+    lines = [*BASICS, "firm tofu 300g", "spinach 200g, use by today", "bunch of chard, use by today"]
+    rescued = cook(lines).dinners[0].rescued
+    assert "bunch of chard, use by today" not in rescued.lots_finished
+    used = {use.line: use.grams for use in cook(lines).dinners[0].uses}
+    assert ("spinach 200g, use by today" in rescued.lots_finished) == (used.get("spinach 200g, use by today") == 200)
+    alone = cook([*BASICS, "firm tofu 140g, use by today", "carrots 120g"]).dinners[0].rescued
+    assert "firm tofu 140g, use by today" in alone.lots_finished
+
+
+def test_a_pack_is_of_the_size_that_was_typed(cook: Cook) -> None:
+    """A usual block of tofu has 280 g; these packs have 200 g."""
+    there = [*BASICS, "carrots x4", "spinach 200g"]
+    (typed,) = [use for use in cook([*there, "firm tofu 2 x 200g"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "pack" in str(typed.household)
+    (usual,) = [use for use in cook([*there, "firm tofu, 2 blocks"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "block" in str(usual.household)

@@ -1,5 +1,6 @@
 """From a plan to a dinner in the words and numbers of a cook."""
 
+import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
@@ -31,7 +32,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
-from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.household import in_household_measure, in_packs
 from calmlarder.tables.rows import Food
 
 _IN_DOUBT = "if in doubt, throw it away"
@@ -44,6 +45,9 @@ _COMMON_PRACTICE = "common_practice"
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _WORTH_COOKING_G = 15
+_NO_REST_G = 5
+_GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
+_OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
 
@@ -155,7 +159,19 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
     if is_small(food, lot.line):
         return None
-    return in_household_measure(food, grams, tables, "nearest")
+    said = in_household_measure(food, grams, tables, "nearest")
+    pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
+    return said if pack is None else in_packs(grams, pack)
+
+
+def _typed_pack(lot: Lot) -> float | None:
+    """Grams of one pack where the line says them (`tofu 2 x 200g`): they rule what a pack usually weighs."""
+    weights = _GRAMS.findall(lot.line)
+    if len(weights) != 1 or lot.grams_low != lot.grams_high:
+        return None
+    pack = float(weights[0])
+    packs = lot.grams / pack if pack else 0.0
+    return pack if 1 <= packs == round(packs) else None
 
 
 def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
@@ -205,7 +221,7 @@ def _rescued(plan: Plan) -> Rescued:
         for use in plan.uses
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
-    lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
+    lots = [use.option.offered.lot for use in urgent if _uses_up(use)]
     in_time = [use for use in urgent if (use.option.offered.lot.days_left or 0) >= 0]  # not what is past its best
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in in_time)
     return Rescued(
@@ -214,6 +230,12 @@ def _rescued(plan: Plan) -> Rescued:
         finished_ids=tuple(lot.id for lot in lots),
         lots_finished=tuple(lot.line for lot in lots),
     )
+
+
+def _uses_up(use: Use) -> bool:
+    """Whether nothing worth keeping is left; of an amount that is guessed (a bunch, half of one) nobody can tell."""
+    lot = use.option.offered.lot
+    return lot.grams_low == lot.grams_high and lot.grams - use.grams < min(_NO_REST_G, use.option.unit)
 
 
 def _contribution(use: Use, plan: Plan, foods: Mapping[str, Food], tables: Tables) -> Contribution:
