@@ -12,9 +12,10 @@ _CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot
 _QUALIFIERS = re.compile(
     r" without .*$| with (?:garlic|onion|shallot|wheat).*$| and other .*$| of tinned .*$| of soya protein$| \(.*\)$"
     r"| of beef alone$| in tomato sauce$| in juice$| in syrup$| flour$"
+    r"| bulbs?$| and potato shapes$|(?<=tofu) pieces$"
 )
 _FIRST_WORDS = re.compile(
-    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled"
+    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled|processed"
     r"|hot(?= smoked)) "
 )
 
