@@ -148,6 +148,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     _families(p, problem, z, used)
     _slots(p, problem, z, used, units, giving)
+    _held(p, problem, used, units)
     _limits(p, problem, z, (units, weighed, weighed_units))
     _targets(p, problem, z, units)
     floor = round(problem.wanted.protein_floor_g * 1000) * people
@@ -162,6 +163,25 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _held(p: _Programme, problem: PatternProblem, used: list[int], units: list[int]) -> None:
+    """So many grams for each gram of what binds them, and no bound where that is not there."""
+    numbered = list(enumerate(problem.options))
+    for held in problem.pattern.holds:
+        holds = [(n, o) for n, o in numbered if o.slot == held.by]
+        inside = [(n, o) for n, o in numbered if o.slot in held.slots]
+        if holds and inside:
+            row = {units[n]: float(o.unit) for n, o in inside}
+            row |= {units[n]: -round(held.most * 100) / 100 * o.unit for n, o in holds}
+            upper = 0.0
+            if not problem.pattern.slots[held.by].items[0]:
+                upper = float(sum(o.unit * o.most for _, o in inside))
+                there = p.variable(1)
+                for n, _ in holds:
+                    p.at_most({used[n]: 1, there: -1}, 0)
+                row[there] = upper
+            p.at_most(row, upper)
 
 
 def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[int]) -> None:
@@ -201,7 +221,7 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             if taste.is_plain(problem, o):
                 p.at_most({**savoury, plain: -1, u: 1 + savoury.get(u, 0)}, 0)
         for how, price in weights.ROUND.items():
-            rounding = {u: -1.0 for o, u in pairs if taste.rounds(problem, o) == how}
+            rounding = {u: -1.0 for o, u in pairs if how in taste.rounds(problem, o)}
             if rounding:
                 left_out = p.variable(1, -price * _POINT)
                 p.at_most({z: 1, left_out: -1, **rounding}, 0)
@@ -219,6 +239,9 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
                 p.at_most({u: 1, **spices}, 0)
     for one, u in pairs:
         slot = pattern.slots[one.slot]
+        for other, v in pairs:
+            if pattern.slots[other.slot].role == "protein" and other.offered.food.kind in slot.not_with:
+                p.at_most({u: 1, v: 1}, 1)
         if one.offered.food.kind == "egg" and slot.role == "protein" and slot.items[1] > 1 and slot.method != "raw":
             for other, v in pairs:
                 cured = other.offered.food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
@@ -393,12 +416,15 @@ def _slots(
     for name, slot in problem.pattern.slots.items():
         inside = [n for n, o in enumerate(problem.options) if o.slot == name]
         low, usual, high = (round(share * PORTION) * people for share in slot.portions)
+        if slot.role == "protein":  # a pack in its last days may go whole
+            high = max([high, *(problem.options[n].most * problem.options[n].portion_units for n in inside)])
         filled = {used[n]: 1.0 for n in inside}
         held = {units[n]: float(problem.options[n].portion_units) for n in inside}
         p.at_most(filled, slot.items[1])
         p.at_most({z: slot.items[0], **dict.fromkeys(filled, -1.0)}, 0)
         p.at_most(held, high)
-        extra = p.variable(9, -weights.ITEM_EXTRA * _POINT)
+        dear = weights.ITEM_EXTRA if slot.role in _MAIN else weights.SMALL_ITEM_EXTRA
+        extra = p.variable(9, -dear * _POINT)
         p.at_most({**filled, extra: -1, z: -slot.usual_items}, 0)
         price = weights.ITEM_MISSING if slot.role in _MAIN else weights.SMALL_ITEM_MISSING
         missing = p.variable(9, -price * _POINT)

@@ -174,6 +174,10 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         assert isinstance(app.screen, Choice)  # whether a day to compare comes first
         await pilot.press("enter")
         await pilot.pause()
+        assert isinstance(app.screen, Page)
+        assert "No elimination is noted here" in app.screen._text
+        await pilot.press("escape")
+        await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
         assert "3 calm days come before a dose" in str(app.screen.query_one("#challenge", Static).render())
         await pilot.press("s")
@@ -230,6 +234,8 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()
+        await pilot.press("escape")  # that no elimination is noted
+        await pilot.pause()
         await pilot.press("escape")
         await pilot.pause()
         await type_line(pilot, "feel 1 0 2 3 woke at night with cramps")
@@ -251,6 +257,8 @@ def test_a_day_is_put_off_and_a_page_written(
         app.screen.on_button_pressed()
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
+        await pilot.pause()
+        await pilot.press("escape")  # that no elimination is noted
         await pilot.pause()
         await pilot.press("k")
         await pilot.pause()

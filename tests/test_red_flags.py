@@ -6,6 +6,7 @@ import pytest
 
 from calmlarder.cli import main
 from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render.signs_text import see_a_doctor
 
 TOLD = {
     "blood": ["blood in stool", "there was blood on the paper", "I bled after wiping", "dark black stools",
@@ -23,7 +24,23 @@ TOLD = {
     "new after 50": ["symptoms started at 54, never had them before"],
     "family": ["mum had bowel cancer", "ovarian cancer in the family"],
     "coeliac": ["my sister is coeliac", "celiac disease in my family"],
+    "bleeding": ["black stool", "tarry stools since noon", "vomiting blood", "threw up blood", "bloody diarrhoea",
+                 "a lot of blood in the toilet", "heavy bleeding", "bleeding that won't stop"],
+    "faint": ["fainted", "I feel faint", "passed out in the bathroom", "fainting and cramps"],
+    "severe pain": ["severe stomach pain", "worst pain ever", "unbearable cramps", "pain 10 of 10", "pain 9/10",
+                    "pain was 8 out of 10", "stomach pain is excruciating"],
+    "vomiting": ["can't keep water down", "cannot keep anything down", "vomiting all night", "throwing up all day",
+                 "not able to keep water down", "couldn't keep any fluids down", "can’t stop vomiting"],
+    "allergy": ["hives and swollen lips after prawns", "trouble breathing", "throat swelling", "my tongue is swollen",
+                "can't breathe properly", "lips swelled up"],
+    "eating": ["I make myself sick", "made myself throw up", "haven't eaten for two days",
+               "have not eaten anything in 3 days", "I am starving myself"],
+    "life": ["want to die", "I don't want to live any more", "thought of killing myself", "suicidal thoughts"],
 }  # fmt: skip
+TOLD["night waking"] += [
+    "woke me at night", "pain that kept waking me at night", "had to run to the toilet at 3 am",
+    "ran to the loo in the middle of the night",
+]  # fmt: skip
 DENIED = [
     "no blood", "fine, no blood, no fever", "blood test came back fine", "slept badly", "lost 2 kg, on purpose",
     "haven't lost weight", "no family history of bowel cancer in my family", "woke up with no pain",
@@ -33,6 +50,11 @@ DENIED = [
     "zero blood", "blood-free", "nobody in my family has coeliac disease", "red blood cells test normal",
     "bloated at night", "got up in the night for a glass of water", "lost 2 games, gut calm", "weight stable",
     "gave blood today", "awake early, gut fine", "",
+    "yellow fever vaccine", "hay fever, gut fine", "the baby woke me at night", "the cat woke me up at night",
+    "no black stool", "didn't faint", "a faint smell of garlic", "no severe pain", "pain not severe", "pain 2 of 10",
+    "could keep water down", "no vomiting all night", "no trouble breathing", "lips not swollen", "swollen belly",
+    "haven't eaten onions for two days", "haven't eaten out for 3 weeks", "pain 8 am to 9 am", "dying for a pizza",
+    "ran to the toilet at 3 pm", "lunch was 10 of 10", "never vomited blood", "not suicidal", "not fainted",
 ]  # fmt: skip
 
 
@@ -44,6 +66,55 @@ def test_what_is_told_is_heard(flag: str, note: str) -> None:
 @pytest.mark.parametrize("note", DENIED)
 def test_what_is_denied_is_none(note: str) -> None:
     assert red_flags(note) == ()
+
+
+@pytest.mark.parametrize("note", ["black stool", "throwing up blood", "bloody diarrhoea", "fainted", "swollen lips"])
+def test_an_emergency_is_one_clear_sentence(note: str) -> None:
+    """Black stool and vomited blood are emergencies: common advice on bleeding from the gut, recalled."""
+    told = see_a_doctor(red_flags(note))
+    assert f"“{note}”" in told
+    assert "emergency number" in told
+    assert "soon" not in told
+    assert "need not be serious" not in told
+
+
+@pytest.mark.parametrize(
+    ("note", "said", "unsaid"),
+    [
+        ("my sister has coeliac disease", "coeliac test", "emergency"),
+        ("dad had bowel cancer", "no hurry", "emergency"),
+        ("low iron", "coeliac", "emergency"),
+        ("blood in my stool", "emergency help now", "hurry"),
+        ("can't keep water down", "medical help today", "soon"),
+        ("severe stomach pain", "emergency help now", "soon"),
+        ("want to die", "crisis line", "stool"),
+        ("I make myself sick", "need not bear it alone", "emergency help now"),
+    ],
+)
+def test_each_sign_has_its_own_answer(note: str, said: str, unsaid: str) -> None:
+    told = see_a_doctor(red_flags(note))
+    assert said in told
+    assert unsaid not in told
+
+
+def test_the_most_urgent_comes_first_and_nothing_is_lost() -> None:
+    told = see_a_doctor(red_flags("low iron. black stool"))
+    assert told.startswith("You wrote “black stool”. That needs emergency help now")
+    assert "“low iron”" in told
+
+
+@pytest.mark.parametrize("scores", [["8"], ["9", "0", "1", "0"]])
+def test_strong_pain_in_numbers_is_answered(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], scores: list[str]
+) -> None:
+    assert main(["--home", str(tmp_path), "feel", *scores]) == 0
+    assert "get emergency help" in " ".join(capsys.readouterr().out.split())
+
+
+@pytest.mark.parametrize("scores", [["7"], ["2", "9", "9", "0"]])
+def test_strong_wind_is_no_strong_pain(tmp_path: Path, capsys: pytest.CaptureFixture[str], scores: list[str]) -> None:
+    assert main(["--home", str(tmp_path), "feel", *scores]) == 0
+    assert "emergency" not in capsys.readouterr().out
 
 
 def test_feel_answers_at_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

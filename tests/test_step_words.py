@@ -126,7 +126,7 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
         """
     )
     assert "onions [leek greens: only for the last 15 minutes]" in recipe
-    assert "garlic [garlic-infused oil: nothing to peel or squeeze] out" in recipe
+    assert "garlic [garlic-infused oil: just stir it in] out" in recipe
     assert "Leave out as much of the other oil." in recipe
     poured = next(line for line in recipe.splitlines() if line.endswith("ml garlic-infused oil"))
     assert float(poured.split(" ml")[0]) <= 40  # two teaspoons a serving are taste enough
@@ -190,3 +190,61 @@ def test_of_a_line_with_several_foods_only_what_is_not_counted_is_marked(adapted
     )
     marks = [line for line in recipe.splitlines() if "not counted" in line]
     assert all("yoghurt" not in line.split("[")[1] for line in marks)
+
+
+def test_a_stand_in_keeps_the_measure_of_its_line(adapted: Recipe) -> None:
+    recipe = adapted(
+        """Curry
+        Serves 4
+
+        Ingredients
+        2 tbsp curry paste
+        1.2 litres vegetable stock
+        1 onion, sliced
+        400 g potatoes
+
+        Method
+        1. Fry the onion, stir in the paste, then the potatoes and stock, and simmer for 20 minutes.
+        """
+    )
+    assert "2 tbsp curry paste without onion or garlic" in recipe
+    assert "1.2 litres stock without onion or garlic" in recipe
+    assert "stir in the paste [curry paste without onion or garlic]" in recipe
+
+
+def test_dried_fruit_of_a_dry_mix_is_no_stand_in_for_soaked_oats(adapted: Recipe) -> None:
+    recipe = adapted(
+        """Overnight oats
+        Serves 1
+
+        Ingredients
+        50 g oats
+        40 g dried apricots
+        150 ml lactose-free milk
+
+        Method
+        1. Stir all of it together and leave in the fridge overnight.
+        """
+    )
+    assert "ginger" not in recipe
+    assert "pumpkin seeds" not in recipe
+
+
+def test_the_original_keeps_its_name_and_what_was_said_of_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # schema.org: isBasedOn is "a resource from which this work is derived"; what was said of that stays with it.
+    page = {
+        "@context": "https://schema.org", "@type": "Recipe", "name": "Cauliflower curry", "recipeYield": "4",
+        "description": "A curry of cauliflower.", "author": "nobody",
+        "recipeIngredient": ["800 g cauliflower", "1 tbsp oil"],
+        "recipeInstructions": ["Fry the cauliflower in the oil."],
+    }  # fmt: skip
+    path = tmp_path / "page.json"
+    path.write_text(json.dumps(page), encoding="utf-8")
+    main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"])
+    found = json.loads(json.loads(capsys.readouterr().out)["recipe"])
+    assert "auliflower" not in found["name"]
+    assert "description" not in found
+    assert found["isBasedOn"]["name"] == "Cauliflower curry"
+    assert found["isBasedOn"]["description"] == "A curry of cauliflower."

@@ -2,8 +2,13 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.rules.taste import FewProteins, FishByItself, SourWithNuts
-from tiny import Tiny
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.rules.taste import FewProteins, FishByItself, NotBeside, SourWithNuts
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny, slot
 
 
 def test_nuts_want_something_sour(pan: Callable[..., Tiny]) -> None:
@@ -39,3 +44,21 @@ def test_fish_shares_no_plate_with_tofu(pan: Callable[..., Tiny]) -> None:
     assert pan().holds(FishByItself(), {"salmon": 100, "egg": 55})
     assert pan().holds(FishByItself(), {"tofu-firm": 80, "egg": 55})
     assert not pan().holds(FishByItself(), {"salmon": 100, "tofu-firm": 80})
+
+
+def test_no_handful_of_cheese_over_fish(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Over tofu it is welcome.
+
+    firm tofu 280g
+    salmon fillets 300g
+    feta 200g
+    """
+    cheese = slot("topping", ["cheese"], "raw", [0, 1], [0.0, 1.0, 2.0]) | {"not_with": ["fish"]}
+    dish = PAN.model_dump()
+    dish |= {"slots": dish["slots"] | {"cheese": cheese}, "steps": [*dish["steps"], "plate: Scatter {cheese}."]}
+    (problem,) = pattern_problems(fridge, wanting(), [Pattern.model_validate(dish)], tables)
+    assert Tiny(problem).holds(NotBeside(), {"tofu-firm": 80, "feta": 40})
+    assert Tiny(problem).holds(NotBeside(), {"salmon": 100})
+    assert not Tiny(problem).holds(NotBeside(), {"salmon": 100, "feta": 40})

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, SMALL_ITEM_MISSING
+from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, SMALL_ITEM_EXTRA, SMALL_ITEM_MISSING
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from tiny import Tiny
 
@@ -18,6 +18,17 @@ def test_the_usual_number_of_things(pan: Callable[..., Tiny]) -> None:
     two = pan().points(UsualItems(), {"tofu-firm": 80, "carrot": 80, "kale": 70})
     assert one == -2 * ITEM_MISSING - 3 * SMALL_ITEM_MISSING
     assert two == one - ITEM_EXTRA
+
+
+def test_a_second_spice_costs_little(pan: Callable[..., Tiny]) -> None:
+    """One is usual in the pan.
+
+    firm tofu 280g
+    oregano
+    dried thyme
+    """
+    one = pan().points(UsualItems(), {"tofu-firm": 80, "oregano": 1})
+    assert pan().points(UsualItems(), {"tofu-firm": 80, "oregano": 1, "thyme-dried": 1}) == one - SMALL_ITEM_EXTRA
 
 
 def test_the_usual_amounts(pan: Callable[..., Tiny]) -> None:

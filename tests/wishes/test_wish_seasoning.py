@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import BARE
-from calmlarder.compose.wishes.seasoning import Dressed
+from calmlarder.compose.weights import BARE, PLAIN, ROUND
+from calmlarder.compose.wishes.seasoning import Dressed, NotPlain, Rounded
 from tiny import Tiny
 
 
@@ -16,3 +16,36 @@ def test_bare_leaves_cost(pan: Callable[..., Tiny]) -> None:
     """
     assert pan().points(Dressed(), {"tofu-firm": 80, "rocket": 30}) == -BARE
     assert pan().points(Dressed(), {"tofu-firm": 80, "rocket": 30, "lime": 10}) == 0
+
+
+def test_what_rounds_off_and_is_there_costs_where_it_stays_out(pan: Callable[..., Tiny]) -> None:
+    """Soy sauce is savoury and moistens, a lime is sour: each that is left out costs.
+
+    firm tofu 280g
+    soy sauce
+    lime
+    """
+    tofu = {"tofu-firm": 80}
+    assert pan().points(Rounded(), tofu) == -ROUND["savoury"] - ROUND["moist"] - ROUND["sour"]
+    assert pan().points(Rounded(), tofu | {"soy-sauce": 8}) == -ROUND["sour"]
+    assert pan().points(Rounded(), tofu | {"soy-sauce": 8, "lime": 10}) == 0
+
+
+def test_what_the_larder_lacks_costs_nothing(pan: Callable[..., Tiny]) -> None:
+    """Neither soy sauce nor lime.
+
+    firm tofu 280g
+    """
+    assert pan().points(Rounded(), {"tofu-firm": 80}) == 0
+
+
+def test_eggs_with_nothing_savoury_are_plain(pan: Callable[..., Tiny]) -> None:
+    """With and without soy sauce; salmon tastes by itself.
+
+    eggs x6
+    salmon fillets 300g
+    soy sauce
+    """
+    assert pan().points(NotPlain(), {"egg": 110}) == -PLAIN
+    assert pan().points(NotPlain(), {"egg": 110, "soy-sauce": 8}) == 0
+    assert pan().points(NotPlain(), {"salmon": 100}) == 0

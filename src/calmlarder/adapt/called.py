@@ -30,6 +30,16 @@ def called_by_lines(parts: Sequence[Part]) -> Names:
     return {**alone, **_last_words(parts, lines)}
 
 
+def single_words(parts: Sequence[Part]) -> Names:
+    """What a line calls its food in one word (`sriracha`), where no other line's food is called so."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    for part in parts:
+        words = words_of(_name_in(part.read.text))
+        if part.read.food and part.read.outcome == "read" and len(words) == 1:
+            found.setdefault(words, set()).add(part.read.food)
+    return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
 def _last_words(parts: Sequence[Part], lines: Sequence[int]) -> Names:
     """`the paste`, `the seasoning`: such a word of one line's name where no other line says it at all."""
     every = [set(words_of(part.read.text)) for part in parts if part.read.outcome == "read"]

@@ -9,22 +9,20 @@ from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
     Dish,
-    at_home,
     belongs,
-    brings_new_allergen,
     is_made_anew,
     is_sane,
     is_strange,
-    is_there_already,
     may_stand,
     suits_use,
 )
-from calmlarder.adapt.lessened import HALF, IN_HALVES, halved, left_out, lessened
+from calmlarder.adapt.exchanged import mixed, pairs, smaller, swap
+from calmlarder.adapt.lessened import HALF, halved, left_out, lessened
 from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
-from calmlarder.adapt.near import is_near, too_much
+from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
-from calmlarder.adapt.written import own_words, stand_in_words, tail_of, written
+from calmlarder.adapt.written import tail_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing
@@ -47,16 +45,10 @@ _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
+_KEPT_DRY = "in a mix that is kept dry"
 _BINDS = frozenset({"flour", "starch", "egg"})
-# Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
-_FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
-_KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
-_SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
-_SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the whole of it
-_LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _MOST_MIXED = 5
-_MOST_OIL = Decimal(9)  # g a serving, two teaspoons: common practice, no source
 
 
 def open_lines(
@@ -179,109 +171,24 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     if line.food.id not in dish.told.coats:  # what binds a patty is no crust
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
+    if not dish.told.kept_dry:
+        fit = [one for one in fit if not one.when.endswith(_KEPT_DRY)]
     cooked = use == "cooked"
     fit = [one for one in fit if all(suits_use(part.food, line.food, cooked, dish.told) for part in one.parts)]
     if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
     for candidate in fit:
-        yield _swap(line, weight, candidate, dish)
+        yield swap(line, weight, candidate, dish)
         if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
-            yield from _smaller(line, weight, candidate, dish)
+            yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
     plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole
     if line.food.kind in _MIXED and line.profile is not None and line.food.id not in dish.told.stuffed:
         others = [one for one in plain if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
         for candidate in others if not line.breaks else ():
-            yield from _mixed(line, weight, candidate, dish)
+            yield from mixed(line, weight, candidate, dish)
         for first, second in combinations(plain[:_MOST_MIXED], 2):
-            yield from _pairs(line, weight, (first, second), dish)
-
-
-def _smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
-    """The same stand-in, less of it: a fit one that would pass its own limit goes before another that is unlike."""
-    part = candidate.parts[0]
-    for share in _SMALLER:
-        fewer = part._replace(grams=part.grams * share)
-        points = candidate.points * float(share)
-        yield _swap(line, weight, candidate.model_copy(update={"parts": (fewer,), "points": points}), dish)
-
-
-def _swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
-    halved = IN_HALVES if line.food.id in dish.told.stuffed else ""
-    lines = [
-        written(part.food, _enough_of(part, line, dish), dish.tables, f"{words}{halved}", dish.eaters.sure)
-        for part in candidate.parts
-        if (words := stand_in_words(line.read, part.food, dish.tables))
-    ]
-    brings = tuple(
-        LineLoad(part.food, one.amount, dish.profile_of(part.food))
-        for part, one in zip(candidate.parts, lines, strict=True)
-    )
-    lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
-    more = sum(prices.ANOTHER_SPICE if part.food.is_staple else prices.ANOTHER_PART for part in candidate.parts[1:])
-    texts = tuple(one.line for one in lines)
-    strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
-    other = prices.ANOTHER_KIND * all(
-        line.food.roles[0] != "base" and part.food.kind != line.food.kind for part in candidate.parts
-    )
-    much = sum(too_much(part, dish) for part in candidate.parts)
-    new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
-    new += prices.THERE_ALREADY * is_there_already(candidate, dish)
-    dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - at_home(candidate, dish))
-    price = lost + round(prices.POINT * dear) + tie(line, *texts)
-    return Choice("swap", brings, texts, price, lost, candidate)
-
-
-def _enough_of(part: Serving, line: Counted, dish: Dish) -> Decimal:
-    """Grams of a stand-in: of an oil for its taste no more than a spoon or so a serving, for a whole bulb too."""
-    if part.food.kind != "oil" or line.food.kind in {"oil", "butter"}:
-        return part.grams
-    return min(part.grams, _MOST_OIL * dish.serves)
-
-
-def _mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
-    """Some of a main thing kept, and the rest of its place taken by a stand-in: it stays the dish that it was."""
-    assert line.amount is not None
-    assert line.profile is not None
-    stand_in = candidate.parts[0]
-    words = own_words(line.read, line.food, line.amount.grams, dish.tables)
-    cut = stand_in_words(line.read, stand_in.food, dish.tables)
-    for share, filled in [(share, Decimal(1)) for share in _KEPT] + [(share, _SMALLER_STAND_IN) for share in _KEPT[2:]]:
-        own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
-        grams = stand_in.grams * (1 - share) * filled
-        other = written(stand_in.food, grams, dish.tables, cut, dish.eaters.sure)
-        least = _LEAST_BESIDE * stand_in.food.portion_g * dish.serves
-        if own.amount.grams >= line.amount.grams or other.amount.grams < least:
-            continue
-        unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
-        lost = round(weight * float(1 - share) * unlike)
-        texts = (own.line, other.line)
-        other_kind = prices.ANOTHER_KIND * (stand_in.food.kind != line.food.kind)
-        dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
-        price = lost + round(prices.POINT * dear) + tie(line, *texts)
-        brings = (
-            LineLoad(line.food, own.amount, line.profile),
-            LineLoad(stand_in.food, other.amount, dish.profile_of(stand_in.food)),
-        )
-        yield Choice("swap", brings, texts, price, lost, candidate)
-
-
-def _pairs(line: Counted, weight: int, both: tuple[Candidate, Candidate], dish: Dish) -> Iterator[Choice]:
-    """Two stand-ins together, the first the larger part: tinned lentils and quinoa for a dry pulse."""
-    for share in _FIRST_OF_TWO:
-        parts = tuple(
-            part._replace(grams=part.grams * of)
-            for part, of in ((both[0].parts[0], share), (both[1].parts[0], 1 - share))
-        )
-        mixed = both[0].model_copy(
-            update={
-                "parts": parts,
-                "points": float(share) * both[0].points + float(1 - share) * both[1].points,
-                "keeps": f"{both[0].keeps}; {both[1].keeps}",
-                "caution": "; ".join(dict.fromkeys(one.caution for one in both if one.caution)),
-            }
-        )
-        yield _swap(line, weight, mixed, dish)
+            yield from pairs(line, weight, (first, second), dish)
 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:

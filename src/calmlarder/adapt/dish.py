@@ -83,6 +83,11 @@ def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
     return food.kind in _STIRRED and len(parts) > 1
 
 
+def is_another_kind(other: Food, food: Food) -> bool:
+    """Whether a stand-in is another sort of thing; of bases and of what is sweet (rhubarb for apples) it is not."""
+    return other.kind != food.kind and food.roles[0] != "base" and not food.roles[0] == other.roles[0] == "sweet"
+
+
 def at_home(candidate: Candidate, dish: Dish) -> float:
     """Points for a stand-in that need not be bought."""
     there = dish.eaters.at_home
@@ -91,7 +96,8 @@ def at_home(candidate: Candidate, dish: Dish) -> float:
 
 def is_there_already(candidate: Candidate, dish: Dish) -> bool:
     """Whether a stand-in is only more of what lies in the dish anyhow: cucumber for avocado beside the cucumber."""
-    return candidate.parts[0].food.id in dish.stay and not candidate.parts[0].food.is_staple
+    first = candidate.parts[0].food
+    return first.id in dish.stay and first.kind in _VEGETABLES
 
 
 def brings_new_allergen(candidate: Candidate, food: Food) -> bool:

@@ -21,7 +21,8 @@ _ELSE = frozenset(
         "butter cream flour oil salt pepper season water ice stock broth sauce dressing batter dough cake paste soup "
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
-        "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter"
+        "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
+        "meatball burger kofta dumpling"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.

@@ -64,7 +64,8 @@ def changed_recipe(
 def _joined(recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, str]:
     """Lines that stay as they are but for what turns into their food elsewhere: one line, all of it.
 
-    Not where headings part the list: what goes into a sauce is not added to the salad.
+    Not where headings part the list: what goes into a sauce is not added to the salad. No oil, which steps call but
+    oil and use here and there.
     """
     if any(part.read.outcome == "heading" for part in parts):
         return {}
@@ -81,6 +82,8 @@ def _joined(recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tab
         if place in changed or amount is None or alone[part.line] > 1 or amount.food not in more:
             continue
         food = tables.food_by_id[amount.food]
+        if food.kind == "oil":
+            continue
         words = own_words(part.read, food, amount.grams, tables)
         found[place] = written(food, amount.grams + more.pop(amount.food), tables, words).line
     return found

@@ -21,7 +21,7 @@ _SOAKS = re.compile(
 _COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
 _BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
-_PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*)\b", re.IGNORECASE)
+_PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
@@ -37,7 +37,7 @@ def treated(step: str, end: int, change: Change, before: str, tables: Tables) ->
     """
     sentence = _sentence(step, end)
     if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
-        return ": nothing to peel or squeeze"
+        return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     in_a_pan = any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
     if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(step) >= int(oven[1]) + _MUCH_LONGER:

@@ -15,7 +15,9 @@ _FRIES = re.compile(
     r"\b(?:soft\w*|sweat\w*|fry|fried|frying|saut\w+|sizzl\w*|golden|brown\w*|pan|wok|cook\w*)\b", re.IGNORECASE
 )
 _SOFTENED = re.compile(r"^soften first\b", re.IGNORECASE)
-_MEASURED = re.compile(r"^\d[\d\s./]*(?:g|kg|ml|l|tsp|tbsp|pinch(?:es)?)?\s+(?=[^\W\d])")
+_MEASURED = re.compile(
+    r"^\d[\d\s./]*(?:kg|g|ml|litres?|liters?|l|tsp|tbsp|tablespoons?|teaspoons?|cups?|pinch(?:es)?)?\s+(?=[^\W\d])"
+)
 _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
 _USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
@@ -25,6 +27,7 @@ _POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
 _THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
 _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
+_BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
 _SAID = frozenset({"with it"})  # of a part whose other parts say how
 
@@ -129,7 +132,9 @@ def liquid_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Ite
 def _taken_up(food: Food, grams: Decimal, tables: Tables) -> Decimal:
     """Grams of water that so much of a dry pulse or grain takes up, by the tables' conversions; else nothing."""
     factors = [row.factor for row in tables.conversions if row.from_food == food.id]
-    return grams * (max(factors) - 1) if factors and food.state == "dry" else Decimal(0)
+    if food.state != "dry" or not (factors or food.kind == "pulse"):
+        return Decimal(0)
+    return grams * (max(factors, default=_BOILED_PULSE) - 1)
 
 
 def _rounded(grams: Decimal) -> int:

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.adapt.called import called_by_lines
+from calmlarder.adapt.called import called_by_lines, single_words
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
@@ -73,7 +73,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     }  # fmt: skip
     if not changed:
         return Steps(tuple(steps), ())
-    names = {**with_last_words({part.read.food for part in parts if part.read.food}, tables), **called_by_lines(parts)}
+    known = {part.read.food for part in parts if part.read.food}
+    names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = set() if any(part.read.outcome == "heading" for part in parts) else _in_one_line(parts, adapted)
     several = collective_names(parts, names, tables)
@@ -225,9 +226,11 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> st
 
     Nothing where the step holds as it is. Of the foods in `whole` the step means all that there is.
     """
-    said = _AMOUNT.search(before)
+    # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
+    found = _AMOUNT.search(before)
+    said = found is not None and found[0].split()[0] in change.ingredient
     if change.change in {"less", "weigh"}:
-        return " + ".join(change.lines) if said else ""
+        return " + ".join(change.lines) if found else ""
     if change.change == "out":
         return "left out"
     words = []

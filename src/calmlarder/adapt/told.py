@@ -41,6 +41,7 @@ _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|c
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
+_SEVERAL_SPICES = re.compile(r"\b(?:powders|spices|seasonings|ingredients|rub)\b")
 _IN_FAT = re.compile(
     r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|melt\w*|bloom\w*|hot (?:oil|fat|butter))\b", re.IGNORECASE
 )
@@ -104,7 +105,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         stuffed=frozenset(stuffed),
         kept_dry=bool(_KEPT_DRY.search(called)) and not _WET.search(whole),
         slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
-        in_a_rub=_in_a_rub(whole, names),
+        in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
         coats=frozenset(coats),
     )
 
@@ -140,7 +141,7 @@ def _in_raw_parts(reads: Sequence[IngredientRead]) -> frozenset[str]:
     return frozenset(raw - else_)
 
 
-def _in_a_rub(steps: str, names: Names) -> frozenset[str]:
+def _in_a_rub(steps: str, names: Names, spices: set[str]) -> frozenset[str]:
     """Foods that a sentence rubs or dusts on, and none puts into hot fat."""
     rubbed: set[str] = set()
     fried: set[str] = set()
@@ -150,6 +151,7 @@ def _in_a_rub(steps: str, names: Names) -> frozenset[str]:
             fried |= named
         elif _RUB.search(sentence):
             rubbed |= named
+            rubbed |= spices if _SEVERAL_SPICES.search(sentence) else set()
     return frozenset(rubbed - fried)
 
 

@@ -25,6 +25,13 @@ _OWN_WORDS = re.compile(
     r"\s*(?P<amount>\d+(?:[.,/]\d+)?\s?(?:kg|g|grams?|ml|l|litres?|tbsp|tsp|tablespoons?|teaspoons?|oz|lbs?))\b\.?\s+"
     r"(?:of\s+)?(?P<words>[^\d()/+]+)"
 )
+_OWN_MEASURE = re.compile(
+    r"\s*(\d+(?:[.,/]\d+)?(?: \d/\d)?\s?(?:ml|l|litres?|liters?|tbsp|tsp|tablespoons?|teaspoons?|cups?))\b(?!\s*/)",
+    re.IGNORECASE,
+)
+_HELD_IN = re.compile(
+    r"^(?:tin|can|jar|pack|packet|pouch|carton|pot|tub|bag|bottle|block)s? (?:of )?(?=[a-z])", re.IGNORECASE
+)
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
@@ -84,6 +91,15 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     return Written(f"{float(sane):g} g {words}", amount)
 
 
+def in_own_measure(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> Written | None:
+    """The measure at the head of a line (`2 tbsp`, `1.2 litres`), where so much of the food weighs these grams too."""
+    found = _OWN_MEASURE.match(read.text)
+    amount = _amount(found[1].casefold(), food, tables) if found else None
+    if found is None or amount is None or abs(amount.grams - grams) > _SAME_SPOON * grams:
+        return None
+    return Written(found[1], amount)
+
+
 def _near(grams: Decimal) -> Decimal:
     return _NEAR if grams >= Decimal("0.5") else _NEAR_A_PINCH
 
@@ -99,7 +115,7 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
         told = _amount(found["amount"].casefold(), food, tables)
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
-            return found["words"].strip()
+            return _HELD_IN.sub("", found["words"].strip())
     return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
 
 
@@ -107,6 +123,7 @@ def _named_so(text: str, food: Food, tables: Tables) -> str:
     """The longest name of a food that its line uses and no other food has (`lasagne sheets`), else its own."""
     line = f" {plain(text)} "
     told = [name for name in tables.names_of(food.id) if f" {name} " in line or f" {name}," in line]
+    told = [_HELD_IN.sub("", name) for name in told]
     alone = [name for name in told if len(name.split()) > 1 and _means_one(name, tables)]
     return max(alone, key=len, default=food.name)
 
@@ -115,15 +132,18 @@ def _means_one(name: str, tables: Tables) -> bool:
     return sum(row.name == name for row in tables.names) + sum(food.name == name for food in tables.foods) == 1
 
 
-def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
+def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: bool = False) -> str:
     """What a stand-in is called: by the line's own word where that is a name of it (`gluten-free lasagne sheets`).
 
-    Cut as the line says; for self-raising flour another needs the raising agent too.
+    Cut as the line says, unless it stays `whole`, to be filled; for self-raising flour another needs the raising
+    agent too.
     """
     if is_unraised(read, stand_in):
         return f"{stand_in.name}, with baking powder"
     called = _called(read, stand_in, tables) or stand_in.name
     if stand_in.kind not in _IS_CUT:
+        return called
+    if whole:
         return called
     cut = _CUT.search(read.text)
     done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
@@ -154,7 +174,9 @@ def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
     """The longest name of the line's food that stands in the line and is the stand-in's too with what it is free of."""
     line = f" {plain(read.text)} "
     known = set(tables.names_of(stand_in.id))
-    for name in sorted(tables.names_of(read.food or ""), key=lambda one: (-len(one), one)):
+    row = tables.food_by_id.get(read.food or "")
+    own = {row.name} if row is not None else set()
+    for name in sorted({*tables.names_of(read.food or ""), *own}, key=lambda one: (-len(one), one)):
         if f" {name}" in line:
             for free in _FREE:
                 if f"{free} {name}" in known:

@@ -4,7 +4,6 @@ Nothing of calmlarder is imported here but the other checks: what this file find
 """
 
 import re
-import tomllib
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
@@ -30,10 +29,12 @@ from calmlarder.checks.loads import (
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.shown import Read, is_about, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
 _PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
+_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1}, Fraction("1.75")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 
@@ -65,7 +66,7 @@ def verify(
     whole: Figures = figures_of(table_folders, mixed, used)
     figures = exempted(whole, request)
     counted = apart(plate, mixed, figures)
-    pattern = tomllib.loads((recipes / f"{dinner['pattern']}.toml").read_text(encoding="utf-8"))
+    pattern = pattern_of(recipes, dinner["pattern"])
     day = date.fromisoformat(str(request["today"]))
     read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (
@@ -187,7 +188,10 @@ def _slots(
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")
-        if portions > Fraction(str(slot["portions"][2])) * Fraction("1.01") * dinner["people"]:
+        most = Fraction(str(slot["portions"][2]))
+        if slot["role"] == "protein" and any(use["days_left"] in _LAST_DAYS for use in uses):
+            most = max(most, _MOST_OF_A_LAST_PACK)
+        if portions > most * Fraction("1.01") * dinner["people"]:
             faults.append(f"slot {name} holds {float(portions) / dinner['people']:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}
     faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]

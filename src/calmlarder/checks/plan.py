@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
 from calmlarder.checks.lots import COOKED, keeping_row
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _PACKS = {
@@ -211,9 +212,7 @@ def _repeats(sittings: Sequence[Mapping[str, Any]], number: int) -> list[str]:
 
 def _is_dish_for(one: Mapping[str, Any], cook: Mapping[str, Any], recipes: Path) -> bool:
     """Cooked for a sitting it is a dish for; as leftovers it keeps so long, and a dinner may be a packed lunch."""
-    import tomllib
-
-    pattern = tomllib.loads((recipes / f"{one['dinner']['pattern']}.toml").read_text(encoding="utf-8"))
+    pattern = pattern_of(recipes, one["dinner"]["pattern"])
     if one is cook:
         return one["sitting"] in pattern["sittings"]
     days = (datetime.fromisoformat(one["at"]).date() - datetime.fromisoformat(cook["at"]).date()).days

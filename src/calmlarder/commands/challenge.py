@@ -15,15 +15,17 @@ from calmlarder.household import challenge_status, challenges
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import KEYS, QUESTIONS
+from calmlarder.reintroduction.entry import KEYS, QUESTIONS, SEEN, Question, said_yes
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render import challenge_text, course_history, course_text
+from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_day import passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text, see_a_doctor
+from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text
+from calmlarder.render.entry_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, IF_UNSURE_SEEN, bars_object, begun_text
+from calmlarder.render.signs_text import felt_answer, see_a_doctor
 
 _COUNTED = (
     "Today's dose counts as eaten. If it was not: `calmlarder larder undo`, and score once more with --not-eaten."
@@ -80,9 +82,10 @@ def start(options: given.Start) -> int:
     with household_of(options) as household:
         food = food_named(options.food, "--food", household.tables) if options.food else None
         how = Start(past_moment_of(options), food, options.control)
-        today, bars = begin(household, who, challenge, yes, how)
-    shown = {"started": not bars, "bars": challenge_text.bars_object(bars), "today": course_text.today_object(today)}
-    _show(options, shown, challenge_text.bars_text(bars) if bars else today_text(today))
+        begun = begin(household, who, challenge, yes, how)
+    bars, words = begun.bars, begun_text(begun)
+    shown = {"started": not bars, "bars": bars_object(bars), "today": course_text.today_object(begun.today)}
+    _show(options, shown, words if bars else "\n".join(filter(None, [words, today_text(begun.today)])))
     return 3 if bars else 0
 
 
@@ -113,9 +116,11 @@ def score(options: given.Score) -> int:
     with household_of(options) as household:
         scored = challenges.score(household, felt, left_out, not options.not_eaten)
     words = [felt_line(scored.felt)]
+    answer = felt_answer(scored.felt)
     if scored.flags:  # nothing after it that could soften it
-        _show(options, course_text.scored_object(scored), "\n".join([*words, see_a_doctor(scored.flags)]))
+        _show(options, course_text.scored_object(scored), "\n".join([*words, answer]))
         return 0
+    words += [answer] if answer else []
     words += [_COUNTED] if scored.dose_counted else []
     words += [passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))
@@ -180,7 +185,11 @@ def page(options: given.ForDietitian) -> int:
 def _show(options: Shown, plain: object, words: str) -> None:
     if options.json:
         print(json.dumps(plain, ensure_ascii=False, indent=2))
-        return
+    else:
+        _say(words)
+
+
+def _say(words: str) -> None:
     from textwrap import wrap
 
     from calmlarder.render.style import style_of_output
@@ -218,7 +227,7 @@ def _answers(given: str | None) -> tuple[str, ...]:
     words = [] if words == ["none"] else words
     unknown = [word for word in words if word not in KEYS]
     if unknown:
-        remedy = f"choose of {', '.join(KEYS)}, or none"
+        remedy = f"choose from: {', '.join(KEYS)}, or none"
         raise CannotGoOn([Problem(where="--yes", what=f"`{unknown[0]}` is none of the questions", remedy=remedy)])
     return tuple(words)
 
@@ -230,6 +239,18 @@ def _asked() -> tuple[str, ...]:
             f"those of {', '.join(KEYS)} that you answer yes to, or --yes none"
         )
         raise CannotGoOn([Problem(where="--yes", what="questions come before a challenge", remedy=remedy)])
-    print("A few questions first, so that nobody begins who should see a doctor before.")
-    print("The answers are not kept; answer y for yes, Enter for no.")
-    return tuple(one.key for one in QUESTIONS if input(f"{one.words} ").strip().lower() in {"y", "yes"})
+    _say(f"{ABOUT} Type y for yes or n for no. {IF_UNSURE}")
+    found = []
+    for number, question in enumerate(QUESTIONS):
+        if question.is_scoff and not QUESTIONS[number - 1].is_scoff:
+            _say(f"{BEFORE_SCOFF} (Ctrl-C stops.)")
+        if _is_yes(question):
+            found.append(question.key)
+    return tuple(found)
+
+
+def _is_yes(question: Question) -> bool:
+    """A clear answer, which is asked for until it comes: nothing else is read as no."""
+    while (answer := said_yes(input(f"{question.words} "))) is None:
+        _say(f"Please answer y for yes or n for no. {IF_UNSURE_SEEN if question.key == SEEN else IF_UNSURE}")
+    return answer

@@ -2,6 +2,7 @@
 
 import json
 from pathlib import Path
+from textwrap import wrap
 
 from calmlarder.commands.given.log import Days, Feel
 from calmlarder.commands.inputs import household_of, person
@@ -14,8 +15,9 @@ from calmlarder.household.diary import feel as keep
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render.challenge_text import felt_line, see_a_doctor
+from calmlarder.render.challenge_text import felt_line
 from calmlarder.render.days_text import days_object, days_text
+from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import style_of_output
 
 _MOST_DAYS = 3660
@@ -36,8 +38,9 @@ def feel(options: Feel) -> int:
         print(json.dumps(shown, ensure_ascii=False))
     else:
         print(f"{kept.id:>4}  {felt_line(felt)}")
-        if flags:
-            print(see_a_doctor(flags))
+        answer = felt_answer(felt)
+        if answer:
+            print("\n".join(wrap(answer, style_of_output().width)))
     return 0
 
 

@@ -13,6 +13,7 @@ from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.differs import Differs
 from calmlarder.compose.rules.dose import DoseWeighed
 from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.held import Holding
 from calmlarder.compose.rules.limits import Limits
 from calmlarder.compose.rules.lysine import LysineFloor
 from calmlarder.compose.rules.minutes import SlowestFood
@@ -24,6 +25,7 @@ from calmlarder.compose.rules.taste import (
     EggsByThemselves,
     FewProteins,
     FishByItself,
+    NotBeside,
     SourWithNuts,
     SweetSpiceBesideAnother,
 )
@@ -31,9 +33,9 @@ from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 
 RULES: tuple[Rule, ...] = (
-    Amounts(), Slots(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), FewProteins(), Asked(),
-    DoseWeighed(), NotAgain(),
+    Amounts(), Slots(), Holding(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
+    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
+    FewProteins(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip
 
 Progress = Callable[[Plan], None]

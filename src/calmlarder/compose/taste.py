@@ -16,12 +16,17 @@ _SEASONING_KINDS = frozenset({
     "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
     "sea-vegetable", "boxed", "nut-butter",
 })  # fmt: skip
-# Oils that taste of more than oil, cured meat and strong cheese season whatever they are cooked with.
-_SEASONING_FOODS = frozenset({
+# Cheese with a taste of its own, and cured meat: they salt what they are with.
+_RIPE = frozenset({
+    "parmesan", "grana-padano", "pecorino", "vegan-parmesan", "feta", "vegan-feta", "vegan-feta-tofu", "halloumi",
+    "stilton", "blue-cheese", "gruyere", "cheddar", "red-leicester", "gouda", "edam", "swiss-cheese", "provolone",
+    "pepper-jack", "monterey-jack", "cheese-lactose-free", "goat-cheese", "queso-fresco", "vegan-cheese", "bacon",
+    "chorizo", "salami", "prosciutto", "ham", "anchovies",
+})  # fmt: skip
+# These, and oils that taste of more than oil, season whatever they are cooked with.
+_SEASONING_FOODS = _RIPE | frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made", "oil-lemon",
-    "oil-sesame", "chilli-oil", "bacon", "chorizo", "salami", "prosciutto", "tofu-marinated", "parmesan", "pecorino",
-    "grana-padano", "feta", "halloumi", "stilton", "blue-cheese", "gruyere", "vegan-parmesan", "raita", "tzatziki",
-    "curry-paste",
+    "oil-sesame", "chilli-oil", "tofu-marinated", "raita", "tzatziki", "curry-paste",
 })  # fmt: skip
 _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
@@ -32,23 +37,29 @@ _SWEET_SPICES = frozenset(
     {"cinnamon", "allspice", "nutmeg", "mace", "cardamom", "mixed-spice", "pumpkin-spice", "cloves"}
 )
 # What tastes of little by itself, and what gives it a taste all through: herbs and lemon on top do not.
-_PLAIN_KINDS = frozenset({"tofu", "tempeh", "seitan", "soya", "pulse", "poultry"})
+_PLAIN_KINDS = frozenset({"tofu", "tempeh", "seitan", "soya", "pulse", "poultry", "egg"})
 _TASTES_BY_ITSELF = frozenset({"tofu-marinated", "tofu-smoked"})
 _SAVOURY_KINDS = frozenset({
     "spice", "soy-sauce", "paste", "sauce", "stock", "condiment", "pickle", "olive", "boxed", "nut-butter",
 })  # fmt: skip
-_SAVOURY_FOODS = frozenset({
-    "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "chilli-oil", "bacon", "chorizo", "salami",
-    "parmesan", "pecorino", "grana-padano", "feta", "vegan-parmesan", "tofu-marinated", "tofu-smoked", "ginger",
+_SAVOURY_FOODS = _RIPE | frozenset({
+    "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "chilli-oil", "tofu-marinated", "tofu-smoked",
+    "ginger",
 })  # fmt: skip
 _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
 # What nobody eats raw with a pinch of salt alone.
 _BARE_KINDS = frozenset({"leaf", "salad-leaf", "brassica", "root", "fruit-vegetable"})
 _ALONE_RAW = frozenset({"avocado"})
-# What salts a dish, and the dairy that finishes it.
-_SALTY_KINDS = frozenset({"soy-sauce", "paste"})
-_SALTY_FOODS = frozenset({"fish-sauce", "fish-sauce-vegan", "oyster-sauce"})
+# What salts a dish, what moistens it in whatever place it stands, and the dairy that finishes it.
+_SALTY_KINDS = frozenset({"soy-sauce", "paste", "stock", "olive", "condiment"})
+_SALTY_FOODS = _RIPE | frozenset({
+    "fish-sauce", "fish-sauce-vegan", "oyster-sauce", "worcestershire-sauce", "pesto", "pesto-no-garlic", "pesto-vegan",
+    "kimchi", "kimchi-vegan", "peppers-roasted-jar", "artichoke-in-oil", "lemon-preserved", "tofu-marinated",
+})  # fmt: skip
+_MOIST_KINDS = frozenset({"cream", "yoghurt", "nut-butter", "cheese"})
+_MOIST_ROLES = frozenset({"sauce", "liquid"})
 _FINISHING_KINDS = frozenset({"cream", "yoghurt"})
+_SALTS_LITTLE = frozenset({"pomegranate-molasses", "wasabi-sauce", "tomato-puree"})
 _GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
 _WITHOUT = re.compile(r"\bwithout\b.*$")
 # Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
@@ -77,24 +88,24 @@ def is_plain(problem: PatternProblem, option: Option) -> bool:
 
 
 def is_savoury(problem: PatternProblem, option: Option) -> bool:
-    """Whether a food gives plain things a taste: spice, soy sauce, a paste, tomato sauce, cured or ripe things."""
+    """Whether a food gives plain things a taste: spice, soy sauce, a paste, cured or ripe things."""
     food = option.offered.food
-    return seasons(problem, option) and (
-        food.kind in _SAVOURY_KINDS or food.kind == "tomato" or food.id in _SAVOURY_FOODS
-    )
+    return seasons(problem, option) and (food.kind in _SAVOURY_KINDS or food.id in _SAVOURY_FOODS)
 
 
-def rounds(problem: PatternProblem, option: Option) -> str:
-    """Whether a food rounds a dish off as `sour`, `salty` or `finish`; empty for none of these."""
+def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
+    """How a food rounds a dish off: `sour`, `savoury`, `moist` or `finish`, one or more of these, or none."""
     slot, food = problem.pattern.slots[option.slot], option.offered.food
     if says_garlic(food):
-        return ""
-    if food.kind in SOUR_KINDS or food.kind == "tomato":
-        return "sour"
-    if food.kind in _SALTY_KINDS or food.id in _SALTY_FOODS:
-        return "salty"
+        return frozenset()
     raw = slot.method == "raw" and slot.role in {"topping", "sauce", "aromatic"}
-    return "finish" if raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS) else ""
+    ways = {
+        "sour": food.kind in SOUR_KINDS or food.kind in {"tomato", "pickle"},
+        "savoury": (food.kind in _SALTY_KINDS and food.id not in _SALTS_LITTLE) or food.id in _SALTY_FOODS,
+        "moist": slot.role in _MOIST_ROLES or food.kind in _MOIST_KINDS or food.id in _ALONE_RAW,
+        "finish": raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS),
+    }
+    return frozenset(how for how, does in ways.items() if does)
 
 
 def dresses(option: Option) -> bool:

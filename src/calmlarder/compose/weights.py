@@ -21,17 +21,19 @@ SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
-# For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something salty, a
-# finishing thing. The first two are above a tin to open and a weighing together.
-ROUND = MappingProxyType({"sour": 12, "salty": 12, "finish": 8})
-PLAIN = 45  # tofu, tempeh, pulses or poultry with nothing that gives them a taste
+# For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something savoury,
+# something to moisten it, a finishing thing. All but the last are above a tin to open and a weighing together.
+ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8})
+PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 # For each thing a slot lacks to its usual number: a main thing; or a spice, a herb, a sauce, whose taste the wishes
 # above price already, so that a dish with many such places is not worse than one with few.
 ITEM_MISSING = 14
 SMALL_ITEM_MISSING = 6
+# For each thing above the usual number: a main thing, or what only rounds off.
 ITEM_EXTRA = 10
+SMALL_ITEM_EXTRA = 3
 SAME_KIND_AGAIN = 15
 # For each portion a slot is away from its usual amount, per person: cheap while near, dear beyond.
 NEAR_PORTIONS = 0.3

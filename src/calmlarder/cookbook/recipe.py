@@ -16,7 +16,7 @@ class Recipe(BaseModel):
     or the JSON-LD object. `minutes` is the whole time it says it takes,
     `pieces` its yield where that counts pieces, jars or cups and no people; `guessed` says that the page marks no
     recipe, and its headings and lists were read; `page` that it came as a page, which a changed one does not go back
-    into: a cook gets it in words.
+    into: a cook gets it in words; `first_title` is what the original was called, where this one has been changed.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -31,6 +31,7 @@ class Recipe(BaseModel):
     pieces: str = ""
     guessed: bool = False
     page: bool = False
+    first_title: str = ""
 
 
 class IngredientRead(BaseModel):

@@ -46,7 +46,8 @@ def said_anew(recipe: Recipe, title: str, steps: Sequence[str]) -> Recipe:
         for old, new in said.items():
             # A title may be named in the ingredients too; its own place is the first.
             source = source.replace(old, new, 1)
-    return recipe.model_copy(update={"title": title, "steps": tuple(steps), "source": source})
+    update = {"title": title, "first_title": recipe.title, "steps": tuple(steps), "source": source}
+    return recipe.model_copy(update=update)
 
 
 def _said(value: Any, said: Mapping[str, str]) -> Any:
@@ -87,7 +88,7 @@ def _step(text: str) -> dict[str, str]:
 _OF_THE_DISH = (
     "nutrition", "aggregateRating", "review", "reviews", "interactionStatistic", "comment", "commentCount", "video",
     "suitableForDiet", "@id", "url", "mainEntityOfPage", "identifier", "author", "publisher", "datePublished",
-    "dateModified", "image", "thumbnailUrl",
+    "dateModified", "image", "thumbnailUrl", "description", "keywords",
 )  # fmt: skip
 _ADDRESS = re.compile(r"https?://\S{1,2000}")
 
@@ -100,6 +101,8 @@ def _of_the_original(found: dict[str, Any], title: str) -> dict[str, Any]:
         based["url"] = address
     if found.get("author"):
         based["author"] = found["author"]
+    if found.get("description"):
+        based["description"] = found["description"]
     kept = {key: value for key, value in found.items() if key not in _OF_THE_DISH}
     return {**kept, "isBasedOn": based} if len(based) > 2 else kept
 
@@ -127,7 +130,7 @@ def _object(recipe: Recipe, lines: list[str], serves: int | None, notes: Sequenc
         if not recipe.serves:
             del found["recipeYield"]
     if changed:
-        found = _of_the_original(found, recipe.title)
+        found = _of_the_original(found, recipe.first_title or recipe.title)
     if notes:
         found["recipeInstructions"] = _with_notes(found.get("recipeInstructions"), notes)
     if serves is not None:

@@ -1,9 +1,10 @@
 """How a challenge is begun: who should see somebody first, which group, which food."""
 
-from collections.abc import Collection
-from datetime import datetime
+from collections.abc import Collection, Sequence
+from datetime import date, datetime
 from typing import NamedTuple
 
+from calmlarder.household.challenge_status import began_on, clock_of
 from calmlarder.household.challenges import Today, courses, today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
@@ -11,27 +12,55 @@ from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import told_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.reintroduction.entry import ADULT_YEARS, CHILD, Bar, bars
-from calmlarder.reintroduction.events import Event
+from calmlarder.reintroduction.clock import Early, why_early
+from calmlarder.reintroduction.entry import DIETITIAN_FIRST, Bar, bars, has_one_worry
+from calmlarder.reintroduction.events import Course, Event
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for
 from calmlarder.reintroduction.ladders import Challenge, order
+from calmlarder.reintroduction.red_flags import RED_FLAG
+from calmlarder.reintroduction.retest import retest_from
 from calmlarder.store.logs import keep_events
 from calmlarder.tables.rows import Food
 
 
-def begin(
-    household: Household, who: str, challenge: Challenge, yes: Collection[str], options: "Start"
-) -> tuple[Today, tuple[Bar, ...]]:
+class Begun(NamedTuple):
+    """Where the challenge stands, or what bars it; `stopped` is one that went on and that an answer ended.
+
+    `early` says why it would tell little yet, with the `days` of elimination so far; `best_from` is the day from which
+    a group that brought a reaction is worth another try, where that is still to come.
+    """
+
+    today: Today
+    bars: tuple[Bar, ...] = ()
+    stopped: Course | None = None
+    early: Early | None = None
+    days: int | None = None
+    best_from: date | None = None
+    has_one_worry: bool = False
+
+
+def begin(household: Household, who: str, challenge: Challenge, yes: Collection[str], options: "Start") -> Begun:
     """Start a challenge, unless an answer to the entry questions, a note or an age bars it; then nothing is started.
 
-    Raises CannotGoOn for an allergen, for a food that is not pure, and while another challenge goes on.
+    An answer that bars also stops the one that goes on. Raises CannotGoOn for an allergen, for a food that is not pure,
+    and while another challenge goes on.
     """
     person = person_of(household, who)
-    is_child = person.age is not None and person.age < ADULT_YEARS
-    barred = bars({*yes, CHILD} if is_child else yes, told_of(household, person))
+    barred = bars(yes, told_of(household, person), person.age)
     if barred:  # before any other hindrance: whoever should see a doctor hears that
-        return today(household, who), barred
+        stopped = _stopped_by(household, who, barred, options.at)
+        return Begun(today(household, who), barred, stopped)
     _may_begin(household, person, challenge)
+    clock = clock_of(household, person)
+    early = why_early(clock) if person.phase in {None, "elimination"} else None
+    since = began_on(household, person)
+    before = Begun(
+        today(household, who),
+        early=early,
+        days=None if since is None else (household.today - since).days,
+        best_from=retest_from(household.today, courses(household, who), challenge),
+        has_one_worry=has_one_worry(yes),
+    )
     food = _food(household, person, challenge, options.food)
     start = Event(
         at=options.at, who=who, kind="start", challenge=challenge, food=food.food.id,
@@ -40,7 +69,18 @@ def begin(
     with household.store.as_one(f"start a challenge of {challenge}"):
         keep_events(household.store, [start], f"start a challenge of {challenge}")
         change(household, who, {"phase": "reintroduction", "since": household.today})
-    return today(household, who), ()
+    return before._replace(today=today(household, who))
+
+
+def _stopped_by(household: Household, who: str, barred: Sequence[Bar], at: datetime) -> Course | None:
+    """The challenge that went on, where an answer of now, or an age, ends it; a note did so when it was written."""
+    going = [one for one in courses(household, who) if one.is_open]
+    if not going or not any(one.keys or one.years is not None for one in barred):
+        return None
+    why = RED_FLAG if any(one.whom == "doctor" and one.keys for one in barred) else DIETITIAN_FIRST
+    stop = Event(at=at, who=who, kind="stop", challenge=going[-1].challenge, why=why)
+    keep_events(household.store, [stop], f"stop the challenge of {going[-1].challenge}")
+    return going[-1]
 
 
 def compare_first(household: Household, who: str, at: datetime) -> Today:

@@ -1,15 +1,17 @@
 """Where somebody is on the road to limits of their own, and what comes next."""
 
+from datetime import date
 from typing import NamedTuple
 
 from calmlarder.household.challenges import Today, courses, scores, today
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import asks_for_weight
+from calmlarder.household.warning_signs import asks_for_weight, told_of
 from calmlarder.reintroduction.clock import Clock, clock
+from calmlarder.reintroduction.entry import Told
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import Challenge, order
-from calmlarder.reintroduction.retest import to_retest
+from calmlarder.reintroduction.retest import retest_from, to_retest
 from calmlarder.store.logs import first_entry
 
 
@@ -23,6 +25,8 @@ class Status(NamedTuple):
     left: tuple[Challenge, ...]
     retest: tuple[Challenge, ...]
     weight_due: bool = False  # a month after it was said last
+    told: tuple[Told, ...] = ()  # warning signs noted since the last challenge began
+    waits: tuple[tuple[Challenge, date], ...] = ()  # groups that failed, and from when another try is worth it
 
 
 def status(household: Household, who: str) -> Status:
@@ -35,12 +39,22 @@ def status(household: Household, who: str) -> Status:
     left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried)
     retest = to_retest(household.today, concluded, {own.source for own in person.own_limits})
     due = asks_for_weight(person, household.today)
-    return Status(person, now, tick, done, left, retest, due)
+    began = max((one.started for one in done), default=date.min)
+    told = () if now.course is not None else tuple(one for one in told_of(household, person) if one.on >= began)
+    found = {own.source for own in person.own_limits}
+    days = ((one, retest_from(household.today, done, one)) for one in tried if one not in found)
+    waits = tuple((one, day) for one, day in days if day is not None)
+    return Status(person, now, tick, done, left, retest, due, told, waits)
 
 
 def clock_of(household: Household, person: Person) -> Clock | None:
     """Elimination's clock; from the first entry of somebody's log where nobody said when it began. None without."""
+    since = began_on(household, person)
+    return None if since is None else clock(since, household.today, scores(household, person.name))
+
+
+def began_on(household: Household, person: Person) -> date | None:
+    """The day on which elimination began, as they said or by the first entry of their log."""
     if person.phase != "elimination" or not household.is_kept:
         return None
-    since = person.since or first_entry(household.store, person.name)
-    return None if since is None else clock(since, household.today, scores(household, person.name))
+    return person.since or first_entry(household.store, person.name)

@@ -4,6 +4,7 @@ from datetime import date, datetime, time, timedelta
 
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person, Weighed
+from calmlarder.reintroduction.entry import Told
 from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
 from calmlarder.store.logs import events, felt_since
 
@@ -42,8 +43,8 @@ def asks_for_weight(person: Person, today: date) -> bool:
 LOOK_BACK_DAYS = 365  # a doctor has seen most people about it by then: ours
 
 
-def told_of(household: Household, person: Person) -> tuple[str, ...]:
-    """The words in which they told of red flags within a year, each once, oldest first."""
+def told_of(household: Household, person: Person) -> tuple[Told, ...]:
+    """The warning signs that they noted within a year, each once, oldest first."""
     if not household.is_kept:
         return ()
     who, since = person.name, datetime.combine(household.today, time.min) - timedelta(days=LOOK_BACK_DAYS)
@@ -51,6 +52,10 @@ def told_of(household: Household, person: Person) -> tuple[str, ...]:
     notes = [(one.felt.at, one.felt.note) for one in felt_since(household.store, since) if one.felt.who == who]
     notes += [(one.at, one.why) for one in events(household.store) if one.who == who and one.kind in {"skip", "stop"}]
     notes = [(at, words) for at, words in sorted(notes) if since <= at <= until and words != RED_FLAG]
-    found = [f"{at:%d %b %Y}: {flag.words}" for at, words in notes for flag in red_flags(words)]
+    found = [
+        Told(at.date(), flag.flag, f"{at:%d %b %Y}: {flag.words}") for at, words in notes for flag in red_flags(words)
+    ]
     lost = weight_lost_words(person, household.today)
-    return tuple(dict.fromkeys([*found, *([lost] if lost else [])]))
+    if lost:
+        found.append(Told(person.weighed[-1].on, "weight loss", lost))
+    return tuple({one.line: one for one in found}.values())

@@ -30,11 +30,19 @@ LEFT = LatePattern(
 )
 GONE = frozenset({"gone", "used", "eaten", "empty"})
 _GRAMS_ONLY = (
-    r"([5-9]\d|[1-9]\d\d|[1-4]\d00)(?![\w/.,%-])"
+    r"([5-9]\d|[1-9]\d\d|[1-4]\d00)(?![\w/.%-])(?!,\d)"
     rf"(?! ?(?:x|{UNIT}|{MEASURE}|percent|of|to)\b)"
 )
 # Other ways to write an amount, and the plain one.
 PLAINLY = (
+    # `thighs x8 (2 packs)`: the packs are counted by what is in them.
+    (
+        LatePattern(
+            r"(?<!\w)(x ?\d{1,2}|\d{1,2} ?x)(?: *, *| )(?:in )?(?:\d{1,2}|one|two|three|four) "
+            r"(?:packs?|packets?|bags?|boxes|box|trays?|punnets?|nets?|pkts?)\b"
+        ),
+        r"\1",
+    ),
     (LatePattern(r"\b(?:an?|one|1)\s+and an? half\b"), "1.5"),  # `a lime and a half`, without the lime
     (LatePattern(r"(?<!\d )(?<!of )\bchunks\b(?! of)"), " "),  # how it is cut, as in `mango chunks`
     # A year, and no number of anything: `frozen broad beans 2013`.

@@ -43,8 +43,8 @@ def readings_of(words: Words) -> list[Reading]:
     for index, count in counts.items():
         one = lexicon.names[index]
         lacking = len(one.core) - count
-        if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
-            continue
+        if lacking > 1 or (lacking == 1 and (one.has_and or not (one.core - known) <= GENERIC)):
+            continue  # `leftover peas` are no rice and peas
         if _turned_round(one, words) or _is_colour_only(one, words) or _only_described(one, lacking, words):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
@@ -59,8 +59,8 @@ def readings_of(words: Words) -> list[Reading]:
 
 
 def _is_colour_only(one: NamedFood, words: Words) -> bool:
-    """Whether a name would be read out of a colour: `green` is no greens, unless it is written so."""
-    if not one.core <= COLOURS:
+    """Whether a name would be read out of a quality: `green` is no greens, `crisp` no crisps, unless written so."""
+    if not one.core <= COLOURS | {"crisp"}:
         return False
     return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
 

@@ -1,7 +1,7 @@
 """Read the dish patterns from their TOML files."""
 
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -15,6 +15,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 
 _KEPT = "patterns.json"
+_SHARED = "shared/slots.toml"  # places that many dishes have alike, named by a pattern in `shared`
 
 
 def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
@@ -22,11 +23,12 @@ def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
     patterns: list[Pattern] = []
     problems: list[Problem] = []
     paths = sorted(folder.glob("*.toml"))
-    known = _known(folder, paths)
+    known = _known(folder, [*paths, *sorted(folder.glob(_SHARED))])
+    shared = known.get(_SHARED) or _shared_slots(folder, problems)
     for path in paths:
         try:
             content = known[path.name] if known else _content(path)
-            patterns.append(Pattern.model_validate({"id": path.stem, **content}))
+            patterns.append(Pattern.model_validate({"id": path.stem, **_with_shared(content, shared)}))
         except UnicodeDecodeError:
             problems.append(Problem(where=path.name, what="is not UTF-8 text", remedy="save it as UTF-8"))
         except tomllib.TOMLDecodeError as error:
@@ -42,20 +44,41 @@ def _content(path: Path) -> dict[str, Any]:
     return tomllib.loads(path.read_text(encoding="utf-8"))
 
 
-def _known(folder: Path, paths: Sequence[Path]) -> dict[str, Any]:
+def _shared_slots(folder: Path, problems: list[Problem]) -> dict[str, Any]:
+    """The shared places of a folder by name, none where it has no such file."""
+    path = folder / _SHARED
+    if not path.exists():
+        return {}
+    try:
+        return _content(path)
+    except (UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
+        problems.append(Problem(where=_SHARED, what=f"cannot be read ({error})", remedy="look at that line"))
+        return {}
+
+
+def _with_shared(content: Mapping[str, Any], shared: Mapping[str, Any]) -> dict[str, Any]:
+    """A pattern with the shared places that it names; a name that is unknown, or its own, is left for its check."""
+    named = [name for name in content.get("shared", ()) if name in shared and name not in content.get("slots", {})]
+    known = {name: shared[name] for name in named}
+    left = [name for name in content.get("shared", ()) if name not in known]
+    return {**content, "slots": {**content.get("slots", {}), **known}, "shared": left}
+
+
+def _known(folder: Path, paths: Sequence[Path]) -> Mapping[str, Any]:
     """What the shipped files say, by name, without parsing them anew; empty where one of them cannot be read."""
     if folder != shipped("recipes"):
         return {}
     try:
         made_from = derived.digest_of(paths)
-        known = derived.kept(_KEPT, made_from)
-        if known is None:
-            known = {path.name: _content(path) for path in paths}
-            if made_from == derived.digest_of(paths):
-                derived.keep(_KEPT, made_from, known)
+        kept = derived.kept(_KEPT, made_from)
+        if kept is not None:
+            return kept
+        known = {path.relative_to(folder).as_posix(): _content(path) for path in paths}
+        if made_from == derived.digest_of(paths):
+            derived.keep(_KEPT, made_from, known)
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
         return {}
-    return dict(known)
+    return known
 
 
 def load_patterns(folder: Path) -> tuple[Pattern, ...]:

@@ -30,7 +30,8 @@ class Slot(BaseModel):
     `items` is how many lots may fill it, `portions` its whole amount for one person (low, usual, high),
     counted in each food's own `portion_g`, so that dry rice and boiled potatoes fit one slot. `minutes` is how long
     the dish cooks it, where that is not what the food takes by itself (a porridge); `prep` how it is cut here. What is
-    `whole` is cooked in its skin: nothing small, nothing whose sprouts must be cut out.
+    `whole` is cooked in its skin: nothing small, nothing whose sprouts must be cut out. Beside a main thing of a kind
+    in `not_with` the slot stays empty.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -44,6 +45,7 @@ class Slot(BaseModel):
     minutes: Annotated[int | None, Field(ge=0, le=240)] = None
     prep: str | None = None
     whole: bool = False
+    not_with: tuple[Kind, ...] = ()
     items: tuple[Annotated[int, Field(ge=0)], Annotated[int, Field(ge=1, le=6)]]
     usual_items: Annotated[int, Field(ge=0)]
     portions: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]]
@@ -74,6 +76,19 @@ class Slot(BaseModel):
     def prep_of(self, food: Food) -> str:
         """How a food is made ready for this slot; empty for what needs nothing."""
         return self.prep if self.prep is not None else food.prep_for(self.method)
+
+
+class Held(BaseModel):
+    """What one slot can hold of others: at most so many grams of these for each gram in `by`.
+
+    Vegetables in an omelette by its eggs, meat in a stew by its sauce.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    by: str
+    slots: Annotated[tuple[str, ...], Field(min_length=1)]
+    most: Annotated[float, Field(gt=0, le=10)]
 
 
 class Step(BaseModel):
@@ -121,7 +136,8 @@ class Pattern(BaseModel):
 
     `minutes` is a rough guess of the work around the longest cooking time, `oven_c` the heat of the oven in degrees
     Celsius. Of the slots in a group of `one_of` at least one is filled. Of each group in `flavour` (slots, or ids of
-    foods) at least one makes it taste; a dish without it is worse than one with more weighings. `titles` has another
+    foods) at least one makes it taste; a dish without it is worse than one with more weighings. `holds` says what is
+    too much for what binds it. `titles` has another
     title for the dish where a food is in it: of beef mince it is a cottage pie. A `second_choice` is cooked
     where nothing better fits, or where minutes are asked for.
 
@@ -148,9 +164,18 @@ class Pattern(BaseModel):
     steps: Annotated[tuple[Step, ...], Field(min_length=1)]
     one_of: tuple[tuple[str, ...], ...] = ()
     flavour: tuple[tuple[str, ...], ...] = ()
+    holds: tuple[Held, ...] = ()
     titles: dict[FoodId, str] = {}
     second_choice: bool = False
+    shared: tuple[str, ...] = ()  # places of shared/slots.toml; the loader puts them among the slots
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
+
+    @model_validator(mode="after")
+    def _shared_known(self) -> "Pattern":
+        if self.shared:
+            names = ", ".join(self.shared)
+            raise ValueError(f"shared names {names}: no place of shared/slots.toml, or one of the pattern's own")
+        return self
 
     @model_validator(mode="after")
     def _references_known(self) -> "Pattern":
@@ -163,6 +188,10 @@ class Pattern(BaseModel):
             for name in names:
                 if name not in self.slots:
                     raise ValueError(f"one_of names `{name}`, which is no slot")
+        for held in self.holds:
+            for name in (held.by, *held.slots):
+                if name not in self.slots:
+                    raise ValueError(f"holds names `{name}`, which is no slot")
         if self.oven_c is None and any(step.place in {"oven", "dish"} for step in self.steps):
             raise ValueError("a step in the oven wants `oven_c`, its heat in degrees Celsius")
         return self

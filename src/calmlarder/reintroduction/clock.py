@@ -13,6 +13,7 @@ LOOK_WEEK, OFFER_WEEK, END_WEEK = 2, 4, 6
 _WEEK = 7
 
 Says = Literal["going on", "how is it going", "reintroduction", "end it"]
+Early = Literal["no elimination", "early", "no help"]
 
 
 class Clock(NamedTuple):
@@ -43,6 +44,15 @@ def clock(since: date, today: date, scores: Mapping[date, int]) -> Clock:
     elif weeks >= LOOK_WEEK:
         says = "how is it going"
     return Clock(weeks, before, now, fell, says)
+
+
+def why_early(found: Clock | None) -> Early | None:
+    """Why a challenge would tell little yet; None where it is time, or where nobody scored."""
+    if found is None:
+        return "no elimination"
+    if found.weeks < OFFER_WEEK:
+        return "early"
+    return "no help" if found.fell_by is not None and found.fell_by < RESPONSE else None
 
 
 def _mean(scores: Mapping[date, int], first: date) -> float | None:

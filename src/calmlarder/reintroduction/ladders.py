@@ -51,6 +51,11 @@ def ladder_of(challenge: Challenge) -> Ladder:
     return ladder._replace(doses_g=(low * _GARLIC_SHARE, middle * _GARLIC_SHARE, high * _GARLIC_SHARE))
 
 
+def is_dose(challenge: Challenge, limit_g: float) -> bool:
+    """Whether a limit is a dose that was found, not what elimination holds."""
+    return any(abs(dose - limit_g) < 1e-9 for dose in ladder_of(challenge).doses_g)
+
+
 def order(eats_plants: bool, avoid: Collection[str] = (), is_coeliac: bool = False) -> tuple[Challenge, ...]:
     """What to challenge, first to last: plant eaters GOS first; never an allergen, nor wheat in coeliac disease."""
     barred = {"lactose"} if "milk" in avoid else set[str]()

@@ -15,6 +15,7 @@ REACTION_ABOVE = 2.0
 STOP_ABOVE = 4.0
 STOP_AT = 7
 STOP_REACTIONS = 2
+SEVERE_PAIN = 8  # of 10; severe pain begins at 7 or 8 of 10: common practice, recalled
 
 
 def mean_of_last(worst: Sequence[int]) -> float | None:

@@ -8,7 +8,7 @@ from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import ladder_of
 from calmlarder.reintroduction.red_flags import RED_FLAG
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE
-from calmlarder.render.challenge_names import CARE, SETTLE, concluded_words, name_of, stopped_words
+from calmlarder.render.challenge_names import CARE, SETTLE, concluded_words, name_of, stopped_words, upper
 
 if TYPE_CHECKING:
     from calmlarder.household.challenges import Today
@@ -29,7 +29,7 @@ def why_today(today: "Today", on_screen: bool = False) -> str:
     course, stands = today.course, today.standing
     if course is None or stands is None:
         return NONE_GOES_ON
-    name = _upper(name_of(course.challenge))
+    name = upper(name_of(course.challenge))
     if stands.what == "wash-out":
         return _wash_out(course, stands, on_screen)
     if stands.what == "paused" and len(stands.wash_out) < BASELINE_DAYS:
@@ -124,7 +124,7 @@ def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:
     else:
         state = "The last three were not calm enough yet; that is nothing you did wrong."
     return (
-        f"{_reaction_words(stands)}{_upper(name_of(course.challenge))}: no dose today. Eat as in elimination, and "
+        f"{_reaction_words(stands)}{upper(name_of(course.challenge))}: no dose today. Eat as in elimination, and "
         f"score the day tonight. {BASELINE_DAYS} calm days come before a dose ({_CALM}{again}), so that a reaction can "
         f"be told from an ordinary day. {state}{_control_words(course, stands, on_screen)}"
     )
@@ -165,7 +165,3 @@ def _control_words(course: Course, stands: Standing, on_screen: bool) -> str:
         return ""
     how = "c" if on_screen else "`calmlarder challenge control`"
     return f" If you want a comparison day before the first dose, with a dinner without it: {how}."
-
-
-def _upper(words: str) -> str:
-    return words[:1].upper() + words[1:]

@@ -3,7 +3,7 @@
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.course import Standing
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import group_of, ladder_of
+from calmlarder.reintroduction.ladders import group_of
 
 CARE = "Go through this with a dietitian: they know what these days cannot tell. A day or a dose may always wait."
 SETTLE = (
@@ -22,9 +22,9 @@ def name_of(challenge: str) -> str:
     return _NAMES.get(challenge, challenge)
 
 
-def is_found(course: Course, limit_g: float) -> bool:
-    """Whether a limit is a dose that was found, not what elimination holds."""
-    return any(abs(dose - limit_g) < 1e-9 for dose in ladder_of(course.challenge).doses_g)
+def upper(words: str) -> str:
+    """The words as the start of a sentence."""
+    return words[:1].upper() + words[1:]
 
 
 def stopped_words(course: Course) -> str:

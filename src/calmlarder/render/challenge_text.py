@@ -1,17 +1,12 @@
-"""What challenge days say, in words and as plain values; and the answer to a red flag."""
+"""What challenge days say, in words and as plain values; and what a weight that falls is answered."""
 
-from collections.abc import Sequence
 from typing import Any
 
 from calmlarder.history.felt import Felt
-from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.posterior import Reckoning
-from calmlarder.reintroduction.red_flags import RedFlag
 from calmlarder.reintroduction.scores import STOP_REACTIONS
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
-# Common advice on bleeding from the gut, recalled.
-EMERGENCY = "Heavy bleeding, black stool, sudden severe pain or faintness: get emergency help now."
 
 
 def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
@@ -55,16 +50,6 @@ def _days_of_100(risk: float) -> str:
     return f"about {days} day{'' if days == 1 else 's'} of 100"
 
 
-def see_a_doctor(flags: Sequence[RedFlag]) -> str:
-    """The answer to red flags: calm, at once, and without a judgement."""
-    words = "; ".join(f"“{flag.words}”" for flag in flags)
-    return (
-        f"You wrote {words}. Please see a doctor about it soon, before any more changes to what you eat. It need not "
-        f"be serious, but only a doctor can tell. {EMERGENCY} Until you have been seen no challenge goes on; you lose "
-        "nothing by that."
-    )
-
-
 def weight_words(lost: str) -> str:
     """The answer to a weight that falls: calm, at once, and without a judgement."""
     return (
@@ -80,42 +65,3 @@ def felt_line(felt: Felt) -> str:
     if felt.scores is not None:
         four = " (" + ", ".join(f"{name} {number}" for name, number in felt.scores.model_dump().items()) + ")"
     return f"{felt.at:%Y-%m-%d %H:%M}  {felt.who}  gut {felt.score}{four}{f': {felt.note}' if felt.note else ''}"
-
-
-_SEE = {
-    "doctor": "Please see a doctor soon, before you change what you eat any further.",
-    "dietitian": "Please talk to a dietitian or your doctor first: they can make it safe for you.",
-}
-_SEEN = (
-    "Once a doctor has seen you about it, say so with the last of the questions (`seen`), and it no longer stands in "
-    "the way."
-)
-_NEED_NOT = "It need not be serious, but only a doctor can tell, and these are among the first things they ask about."
-_WORRIES = "Rules about food can make worries about food heavier, and nobody has to bear those alone."
-_COELIAC = (
-    "Do not cut out wheat before you are tested for coeliac disease: the test could miss it. If you do without it "
-    "already, tell the doctor so."
-)
-_ACUTE = {"blood", "night", "fever"}  # with these an emergency may be near
-_WORDS = {one.key: one.words for one in QUESTIONS}
-
-
-def bars_object(bars: Sequence[Bar]) -> list[dict[str, Any]]:
-    """Plain values."""
-    return [{"see": bar.whom, "because": [*(_WORDS[key] for key in bar.keys), *bar.notes]} for bar in bars]
-
-
-def bars_text(bars: Sequence[Bar]) -> str:
-    """Why it waits, and who to see."""
-    lines = ["No challenge was started; it can wait."]
-    for bar in bars:
-        lines.append(_SEE[bar.whom])
-        lines += ["You said yes to:", *(f"  {_WORDS[key]}" for key in bar.keys)] if bar.keys else []
-        lines += ["Here you noted:", *(f"  {note}" for note in bar.notes), _SEEN] if bar.notes else []
-    keys = {key for bar in bars for key in bar.keys}
-    lines += [_NEED_NOT] if any(bar.whom == "doctor" for bar in bars) else []
-    lines += [_WORRIES] if keys.intersection(SCOFF) else []
-    lines += [EMERGENCY] if keys & _ACUTE or any(bar.notes for bar in bars) else []
-    lines += [_COELIAC] if "family-coeliac" in keys else []
-    lines.append("This is no diagnosis. Once they agree, come back and begin whenever you like.")
-    return "\n".join(lines)

@@ -5,8 +5,8 @@ from typing import Any
 
 from calmlarder.reintroduction.course import Standing
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import group_of
-from calmlarder.render.challenge_names import CARE, is_found, name_of
+from calmlarder.reintroduction.ladders import group_of, is_dose
+from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.course_text import tried_object
 
 
@@ -50,5 +50,5 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
 
 
 def _found(course: Course, limit_g: float) -> str:
-    what = "estimated limit" if is_found(course, limit_g) else "the limit of elimination stays,"
+    what = "estimated limit" if is_dose(course.challenge, limit_g) else "the limit of elimination stays,"
     return f"{what} {limit_g:g} g at one meal"

@@ -1,14 +1,17 @@
 """Challenges as plain values, and where somebody is in words."""
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.reintroduction.clock import why_early
 from calmlarder.reintroduction.course import Tried
+from calmlarder.reintroduction.entry import ADULT_YEARS
 from calmlarder.reintroduction.ladders import group_of
 from calmlarder.reintroduction.retest import RETEST_MONTHS
 from calmlarder.render.challenge_day import why_today
-from calmlarder.render.challenge_names import CARE, limit_line, name_of, stopped_words
+from calmlarder.render.challenge_names import CARE, limit_line, name_of, stopped_words, upper
 from calmlarder.render.clock_text import clock_object, clock_text
 
 if TYPE_CHECKING:
@@ -85,6 +88,26 @@ def status_object(status: "Status") -> dict[str, Any]:
     }
 
 
+def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
+    """What is left to try, or why nothing is for now."""
+    who, clock = status.who, status.clock
+    if who.age is not None and who.age < ADULT_YEARS:
+        whose = "your" if who.name == ME else f"{who.name}'s"
+        yield f"Under 18: what is tried again, and when, is for {whose} dietitian or doctor to say."
+        return
+    if status.told:
+        how = "tick the last question then" if on_screen else "answer `seen` then"
+        yield (
+            f"No challenge for now: you noted {'; '.join(one.line for one in status.told)}. Once a doctor has seen you "
+            f"about it and has nothing against it, you may begin ({how})."
+        )
+        return
+    if status.left and not (clock is not None and why_early(clock) == "no help"):
+        yield f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}."
+    for challenge, day in status.waits:
+        yield f"{upper(name_of(challenge))}: the limit of elimination stays; worth another try from {day:%B} on."
+
+
 def status_text(status: "Status", on_screen: bool = False) -> str:
     """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
@@ -110,8 +133,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         if who.profile != "own":
             how = "limits: own, in People" if on_screen else f"`calmlarder people set {who.name} --profile own`"
             lines.append(f"They count once you say so: {how}.")
-    if status.left:
-        lines.append(f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}.")
+    lines += _next_words(status, on_screen)
     if status.retest:
         lines.append(f"Worth another try after {RETEST_MONTHS} months: {', '.join(map(name_of, status.retest))}.")
     # On a screen a line between what is said; what belongs to the line before it is indented.

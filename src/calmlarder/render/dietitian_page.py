@@ -15,9 +15,9 @@ from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import group_of, ladder_of
+from calmlarder.reintroduction.ladders import group_of, is_dose, ladder_of
 from calmlarder.reintroduction.red_flags import RED_FLAG
-from calmlarder.render.challenge_names import is_found, limit_line, name_of
+from calmlarder.render.challenge_names import limit_line, name_of
 from calmlarder.render.clock_text import clock_text
 from calmlarder.tables.vocabulary import GROUPS
 
@@ -152,7 +152,7 @@ def _course(course: Course, stands: Standing, foods: Mapping[str, str]) -> _Sect
 def _concluded(course: Course, stands: Standing, foods: Mapping[str, str]) -> str:
     limit = stands.reckoning.own_limit_g
     name = name_of(group_of(course.challenge))
-    if not is_found(course, limit):
+    if not is_dose(course.challenge, limit):
         return f"No dose was borne well enough: the limit of elimination stays, {limit:g} g of {name} at one meal."
     food = foods.get(course.food, "")
     grams = max((one.grams for one in course.eaten if one.dose_g == limit), default=0.0)

@@ -18,9 +18,10 @@ from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
-from calmlarder.render import challenge_text, course_history, course_text
+from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.challenge_text import see_a_doctor
+from calmlarder.render.entry_text import ABOUT, IF_UNSURE, begun_text
+from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
@@ -36,8 +37,8 @@ _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", 
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
 _QUESTIONS = (
-    "A few questions first, so that nobody begins who should see a doctor before. The answers are not kept. Space "
-    "ticks what you say yes to."
+    f"{ABOUT} Space ticks what you say yes to. {IF_UNSURE} Five of them are about how eating feels for you, and many "
+    "people find those hard: Esc leaves, and a dietitian is there for it."
 )
 
 
@@ -138,10 +139,11 @@ class ChallengeScreen(TurnsWithDay[None]):
             if said is None:
                 return
             felt = Felt(at=self._kitchen.now(), who=ME, score=said.scores.worst, note=said.note, scores=said.scores)
-            done = challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
+            challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
             self._show()
-            if done.flags:
-                self.app.push_screen(Page(see_a_doctor(done.flags)))
+            answer = felt_answer(felt)
+            if answer:
+                self.app.push_screen(Page(answer))
 
         self.app.push_screen(ScoreForm(), lambda said: scored(self, said))
 
@@ -167,10 +169,10 @@ class ChallengeScreen(TurnsWithDay[None]):
             if way is None:
                 return
             how = Start(self._kitchen.now(), wants_control=way == _CONTROL)
-            _today, barred = begin(self._kitchen, ME, names[name], yes, how)
+            words = begun_text(begin(self._kitchen, ME, names[name], yes, how), on_screen=True)
             self._show()
-            if barred:
-                self.app.push_screen(Page(challenge_text.bars_text(barred)))
+            if words:
+                self.app.push_screen(Page(words))
 
         question = f"Which group? They stand in the order in which they are usually tried. {CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)

@@ -10,8 +10,6 @@ from textual.widgets import Input
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
-from calmlarder.reintroduction.red_flags import red_flags
-from calmlarder.render.challenge_text import see_a_doctor
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import (
@@ -115,9 +113,8 @@ class LarderEntry(LarderKeys):
         self.notify(f"logged: {found.words} (Ctrl+Z undoes it)", markup=False)
         self.query_one(Input).value = ""
         self.refill()
-        flags = red_flags(logged.rest) if logged.word == "feel" else ()
-        if flags:
-            self.app.push_screen(Page(see_a_doctor(flags)))
+        if found.answer:
+            self.app.push_screen(Page(found.answer))
 
     def _ask_of_plate(self, text: str) -> None:
         from calmlarder.tui.choice import Choice

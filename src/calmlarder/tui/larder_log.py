@@ -18,6 +18,7 @@ from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.plate_text import plate_glance, plate_text
+from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import Style
 from calmlarder.tui.larder_view import meaning
 
@@ -112,12 +113,14 @@ def log_plate(found: Plate, kitchen: Household) -> None:
 class Meant(NamedTuple):
     """In words; `keep` logs it, and is None where the line is not clear: then `reading` may say what to ask.
 
+    `answer` is what a warning sign is answered once it is kept, empty where there is none.
     `keep` raises CannotGoOn for a box that is not safe to eat.
     """
 
     words: str
     keep: Callable[[], object] | None
     reading: Reading | None = None
+    answer: str = ""
 
 
 def meant(line: LogLine, kitchen: Household) -> Meant:
@@ -125,10 +128,10 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     if line.word == "plate":
         return Meant(plate_words(plate_of(line.rest, kitchen)), None)
     if line.word == "feel":
-        four, felt = four_of(line.rest), gut_of(line.rest)
-        if four is not None:
-            return Meant(gut_meaning(line.rest), partial(_feel, kitchen, four[0].worst, four[1], four[0]))
-        return Meant(gut_meaning(line.rest), partial(_feel, kitchen, *felt) if felt else None)
+        felt = _felt_of(line.rest, kitchen)
+        if felt is None:
+            return Meant(gut_meaning(line.rest), None)
+        return Meant(gut_meaning(line.rest), partial(_feel, kitchen, felt), answer=felt_answer(felt))
     box = box_entry(kitchen, line.rest, kitchen.now(), ME)
     if box is not None:
         return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(log, kitchen, [box]))
@@ -141,12 +144,19 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries))
 
 
-def _feel(kitchen: Household, score: int, note: str, scores: Scores | None = None) -> None:
+def _felt_of(rest: str, kitchen: Household) -> Felt | None:
+    """One number or four with a note; None where there is none of the scale."""
+    four, one = four_of(rest), gut_of(rest)
+    if four is not None:
+        return Felt(at=kitchen.now(), who=ME, score=four[0].worst, note=four[1], scores=four[0])
+    return Felt(at=kitchen.now(), who=ME, score=one[0], note=one[1]) if one else None
+
+
+def _feel(kitchen: Household, felt: Felt) -> None:
     """Keep it; a red flag in the note stops a challenge in the same action."""
-    felt = Felt(at=kitchen.now(), who=ME, score=score, note=note, scores=scores)
-    with kitchen.store.as_one(f"gut {score}"):
+    with kitchen.store.as_one(f"gut {felt.score}"):
         feel(kitchen, felt)
-        felt_red_flag(kitchen, felt, red_flags(note))
+        felt_red_flag(kitchen, felt, red_flags(felt.note))
 
 
 def eaten_words(entry: Eaten) -> str:

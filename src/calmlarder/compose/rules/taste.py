@@ -69,6 +69,31 @@ class FishByItself:
             draft.model.add_bool_or(~draft.used[number], ~either)
 
 
+class NotBeside:
+    """What a slot does not go with: no handful of cheese over fish, none over cheese."""
+
+    def post(self, draft: DishVariables) -> None:
+        """Either what fills the slot or a protein of such a kind."""
+        problem = draft.problem
+        slots = problem.pattern.slots
+        for name, slot in slots.items():
+            if not slot.not_with:
+                continue
+            beside = [
+                number
+                for number, option in enumerate(problem.options)
+                if slots[option.slot].role == "protein" and option.offered.food.kind in slot.not_with
+            ]
+            inside = [number for number, _ in problem.in_slot(name)]
+            if not beside or not inside:
+                continue
+            filled = draft.model.new_bool_var("")
+            for number in inside:
+                draft.model.add(draft.used[number] <= filled)
+            for number in beside:
+                draft.model.add_bool_or(~draft.used[number], ~filled)
+
+
 class EggsByThemselves:
     """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone.
 

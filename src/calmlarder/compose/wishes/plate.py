@@ -11,6 +11,7 @@ from calmlarder.compose.weights import (
     OFF_NEAR_MAIN,
     OFF_NEAR_SMALL,
     POINT,
+    SMALL_ITEM_EXTRA,
     SMALL_ITEM_MISSING,
 )
 from calmlarder.patterns.pattern import Slot
@@ -20,6 +21,10 @@ def _by_portions(problem: PatternProblem, slot: Slot) -> bool:
     """Whether a slot is held to its usual portions: vegetables at dinner are counted in grams of the whole plate."""
     dinner = problem.wanted.sitting == "dinner"
     return slot.role in MAIN_ROLES and not (dinner and slot.role == "vegetable")
+
+
+def _extra_price(slot: Slot) -> int:
+    return (ITEM_EXTRA if slot.role in MAIN_ROLES else SMALL_ITEM_EXTRA) * POINT
 
 
 def _missing_price(slot: Slot) -> int:
@@ -38,7 +43,7 @@ class UsualItems:
             if slot.items[1] > slot.usual_items:
                 extra = model.new_int_var(0, slot.items[1] - slot.usual_items, "")
                 model.add(extra >= used - slot.usual_items)
-                terms.append((-ITEM_EXTRA * POINT, extra))
+                terms.append((-_extra_price(slot), extra))
             if slot.items[0] < slot.usual_items:
                 missing = model.new_int_var(0, slot.usual_items, "")
                 model.add(missing >= slot.usual_items * draft.active - used)
@@ -70,7 +75,7 @@ class UsualPortions:
             options = draft.problem.options
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
             usual = round(slot.portions[1] * PORTION) * people
-            most = round(slot.portions[2] * PORTION) * people
+            most = draft.problem.most_in(name)
             near = model.new_int_var(0, round(NEAR_PORTIONS * PORTION) * people, "")
             far = model.new_int_var(0, max(usual, most), "")
             if slot.role == "vegetable":  # more of them is a good plate still

@@ -42,7 +42,7 @@ class Seasoned:
 
 
 class Rounded:
-    """Something sour, something salty and a finishing thing, each where the larder has it and the dish a place."""
+    """Something sour, savoury, moist and a finishing thing, each where the larder has it and the dish a place."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost for each that stays out."""
@@ -51,7 +51,8 @@ class Rounded:
             return []
         there: dict[str, list[int]] = {}
         for number, option in enumerate(problem.options):
-            there.setdefault(rounds(problem, option), []).append(number)
+            for how in rounds(problem, option):
+                there.setdefault(how, []).append(number)
         terms: list[Term] = []
         for how, price in ROUND.items():
             if how in there:
@@ -88,7 +89,7 @@ class Dressed:
 
 
 class NotPlain:
-    """Tofu, tempeh, pulses and poultry without anything savoury cost."""
+    """Tofu, tempeh, pulses, poultry and eggs without anything savoury cost."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost a dish."""

@@ -1,0 +1,114 @@
+"""A stand-in for a line: all of its place, a smaller amount, beside what is kept, or two together; with its price."""
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from calmlarder.adapt import prices
+from calmlarder.adapt.choice import Choice, tie
+from calmlarder.adapt.counted import Counted
+from calmlarder.adapt.dish import Dish, at_home, brings_new_allergen, is_another_kind, is_strange, is_there_already
+from calmlarder.adapt.lessened import IN_HALVES
+from calmlarder.adapt.loads import LineLoad
+from calmlarder.adapt.near import too_much
+from calmlarder.adapt.written import Written, in_own_measure, own_words, stand_in_words, written
+from calmlarder.intake.plate import Serving
+from calmlarder.swaps.model import Candidate
+
+# Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
+_FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
+_KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
+_SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
+_SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the whole of it
+_LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
+_MOST_OIL = Decimal(9)  # g a serving, two teaspoons: common practice, no source
+
+
+def smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
+    """The same stand-in, less of it: a fit one that would pass its own limit goes before another that is unlike."""
+    part = candidate.parts[0]
+    for share in _SMALLER:
+        fewer = part._replace(grams=part.grams * share)
+        points = candidate.points * float(share)
+        yield swap(line, weight, candidate.model_copy(update={"parts": (fewer,), "points": points}), dish)
+
+
+def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
+    halved = IN_HALVES if line.food.id in dish.told.stuffed else ""
+    lines = [_line_of(part, line, halved, dish) for part in candidate.parts]
+    brings = tuple(
+        LineLoad(part.food, one.amount, dish.profile_of(part.food))
+        for part, one in zip(candidate.parts, lines, strict=True)
+    )
+    lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
+    more = sum(prices.ANOTHER_SPICE if part.food.is_staple else prices.ANOTHER_PART for part in candidate.parts[1:])
+    texts = tuple(one.line for one in lines)
+    strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
+    other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
+    much = sum(too_much(part, dish) for part in candidate.parts)
+    new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
+    new += prices.THERE_ALREADY * is_there_already(candidate, dish)
+    dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - at_home(candidate, dish))
+    price = lost + round(prices.POINT * dear) + tie(line, *texts)
+    return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
+    """The line of a stand-in, in the measure of the line whose place it takes where that comes to the same."""
+    words = f"{stand_in_words(line.read, part.food, dish.tables, bool(halved))}{halved}"
+    grams = _enough_of(part, line, dish)
+    own = in_own_measure(line.read, part.food, grams, dish.tables)
+    if own is not None and (own.amount.weighed or not dish.profile_of(part.food).anything):
+        return Written(f"{own.line} {words}", own.amount.model_copy(update={"sure": dish.eaters.sure}))
+    return written(part.food, grams, dish.tables, words, dish.eaters.sure)
+
+
+def _enough_of(part: Serving, line: Counted, dish: Dish) -> Decimal:
+    """Grams of a stand-in: of an oil for its taste no more than a spoon or so a serving, for a whole bulb too."""
+    if part.food.kind != "oil" or line.food.kind in {"oil", "butter"}:
+        return part.grams
+    return min(part.grams, _MOST_OIL * dish.serves)
+
+
+def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
+    """Some of a main thing kept, and the rest of its place taken by a stand-in: it stays the dish that it was."""
+    assert line.amount is not None
+    assert line.profile is not None
+    stand_in = candidate.parts[0]
+    words = own_words(line.read, line.food, line.amount.grams, dish.tables)
+    cut = stand_in_words(line.read, stand_in.food, dish.tables)
+    for share, filled in [(share, Decimal(1)) for share in _KEPT] + [(share, _SMALLER_STAND_IN) for share in _KEPT[2:]]:
+        own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
+        grams = stand_in.grams * (1 - share) * filled
+        other = written(stand_in.food, grams, dish.tables, cut, dish.eaters.sure)
+        least = _LEAST_BESIDE * stand_in.food.portion_g * dish.serves
+        if own.amount.grams >= line.amount.grams or other.amount.grams < least:
+            continue
+        unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
+        lost = round(weight * float(1 - share) * unlike)
+        texts = (own.line, other.line)
+        other_kind = prices.ANOTHER_KIND * is_another_kind(stand_in.food, line.food)
+        dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
+        price = lost + round(prices.POINT * dear) + tie(line, *texts)
+        brings = (
+            LineLoad(line.food, own.amount, line.profile),
+            LineLoad(stand_in.food, other.amount, dish.profile_of(stand_in.food)),
+        )
+        yield Choice("swap", brings, texts, price, lost, candidate)
+
+
+def pairs(line: Counted, weight: int, both: tuple[Candidate, Candidate], dish: Dish) -> Iterator[Choice]:
+    """Two stand-ins together, the first the larger part: tinned lentils and quinoa for a dry pulse."""
+    for share in _FIRST_OF_TWO:
+        parts = tuple(
+            part._replace(grams=part.grams * of)
+            for part, of in ((both[0].parts[0], share), (both[1].parts[0], 1 - share))
+        )
+        mixed = both[0].model_copy(
+            update={
+                "parts": parts,
+                "points": float(share) * both[0].points + float(1 - share) * both[1].points,
+                "keeps": f"{both[0].keeps}; {both[1].keeps}",
+                "caution": "; ".join(dict.fromkeys(one.caution for one in both if one.caution)),
+            }
+        )
+        yield swap(line, weight, mixed, dish)
