@@ -208,6 +208,7 @@ def choices_of(options: Evening, tables: Tables) -> "Choices":
         "use_settings": False,
         "use_log": False,
         "use_challenge": False,
+        "use_allergens": options.command != "demo",
     }
     _check_tolerance(options)
     if options.command != "demo":

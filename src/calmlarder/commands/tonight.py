@@ -123,11 +123,15 @@ def _show(
             shown |= {"own_recipes": own_objects(ready)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
+        from calmlarder.household.request import NOTHING_WITH
         from calmlarder.render.style import style_of_output
         from calmlarder.render.text import tonight_text
 
         if from_home:
-            words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
+            words = f"From what holds at home: {'; '.join(from_home)}."
+            # What holds for allergens holds with that option, too: it is not to read as if it kept them out.
+            if not any(one.startswith(NOTHING_WITH) for one in from_home):
+                words += " With --no-settings the usual holds instead."
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
         if answers:
             from calmlarder.render.answer_text import answer_text
