@@ -72,7 +72,8 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     """The request, on these lots or on those of the larder. Raises CannotGoOn for a profile that is none.
 
     A choice takes the place of a setting. What protects the cook is added to, never taken away: allergens, foods
-    never wanted, things the kitchen lacks. Allergens hold where the settings are left out, too. What must be in it is asked for on purpose, though it may be disliked.
+    never wanted, things the kitchen lacks. Allergens hold where the settings are left out, too. What must be in it is
+    asked for on purpose, though it may be disliked.
     """
     lots = [one.lot for one in household.lots()] if lots is None else lots
     tables = with_boxes(household.plain_tables, boxes_of(lots))

@@ -55,7 +55,7 @@ def at_home(parser: common.Parser, groups: Groups) -> None:
     common.larder_file(groups.home)
     common.home(groups.home)
     groups.home.add_argument(
-        "--no-settings", action="store_true", help="leave out what people and limits say at home, but for allergens"
+        "--no-settings", action="store_true", help="leave out what people and limits say at home; allergens hold"
     )
     parser.set_defaults(**dict.fromkeys(FROM_HOME))
 
