@@ -11,7 +11,9 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.logged import eaten_line, eaten_object
+from calmlarder.render.signs_text import see_a_doctor
 
 
 def ate(options: Ate) -> int:
@@ -47,6 +49,10 @@ def eaten(options: Eaten) -> int:
 
 def _read(household: Household, text: str) -> Sequence[Lot]:
     lots, problems = clear(household.read_all([text], "LINE"), "LINE")
+    flags = red_flags(text) if problems else ()
+    if flags:  # a warning sign that was written to the wrong command
+        remedy = f"{see_a_doctor(flags)} To note how you feel: `calmlarder feel`"
+        raise CannotGoOn([Problem(where="LINE", what="that is no food", remedy=remedy)])
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
     return lots

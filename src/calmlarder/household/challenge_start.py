@@ -9,7 +9,7 @@ from calmlarder.household.challenges import Today, courses, today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import told_of
+from calmlarder.household.warning_signs import is_light, told_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Early, why_early
@@ -37,6 +37,7 @@ class Begun(NamedTuple):
     days: int | None = None
     best_from: date | None = None
     has_one_worry: bool = False
+    is_light: bool = False
 
 
 def begin(household: Household, who: str, challenge: Challenge, yes: Collection[str], options: "Start") -> Begun:
@@ -60,6 +61,7 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
         days=None if since is None else (household.today - since).days,
         best_from=retest_from(household.today, courses(household, who), challenge),
         has_one_worry=has_one_worry(yes),
+        is_light=is_light(person),
     )
     food = _food(household, person, challenge, options.food)
     start = Event(

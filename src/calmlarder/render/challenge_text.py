@@ -1,10 +1,14 @@
 """What challenge days say, in words and as plain values; and what a weight that falls is answered."""
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from calmlarder.history.felt import Felt
 from calmlarder.reintroduction.posterior import Reckoning
 from calmlarder.reintroduction.scores import STOP_REACTIONS
+
+if TYPE_CHECKING:
+    from calmlarder.household.person import Person
+    from calmlarder.household.warning_signs import Lost
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
 
@@ -50,12 +54,32 @@ def _days_of_100(risk: float) -> str:
     return f"about {days} day{'' if days == 1 else 's'} of 100"
 
 
-def weight_words(lost: str) -> str:
+def weight_words(lost: "Lost") -> str:
     """The answer to a weight that falls: calm, at once, and without a judgement."""
+    stops = "Until you have been seen no challenge goes on; you lose nothing by that."
+    if lost.is_urgent:
+        return (
+            f"Your weight went {lost.words}. If {lost.now.kg:g} kg is right, please see a doctor today. If it is a "
+            f"slip, write the weight again. {stops}"
+        )
+    if lost.now.kg > lost.before.kg:
+        return (
+            f"You are up again from {lost.before.kg:g} kg, and still {lost.most.kg - lost.now.kg:.3g} kg under "
+            f"{lost.most.on:%B}. If you did not mean to lose that and no doctor has seen you about it, please see one. "
+            f"{stops}"
+        )
     return (
-        f"Your weight went {lost}. If you did not mean to lose it, please see a doctor about it soon, before any more "
-        "changes to what you eat. If you meant to, tell your dietitian: eating by limits takes more care then. Until "
-        "you have been seen no challenge goes on; you lose nothing by that."
+        f"Your weight went {lost.words}. If you did not mean to lose it, please see a doctor about it soon, before any "
+        "more changes to what you eat. If you meant to, tell your dietitian: eating by limits takes more care then. "
+        f"{stops}"
+    )
+
+
+def light_words(person: "Person") -> str:
+    """What somebody of so little weight thinks of first."""
+    return (
+        f"{person.weight_kg:g} kg is little for most adults. If that is under your usual weight, please see a doctor "
+        "or dietitian before you eat by limits."
     )
 
 
