@@ -34,7 +34,9 @@ def ate(options: Ate) -> int:
 def eaten(options: Eaten) -> int:
     """The log of the last days."""
     if not 1 <= options.days <= 3660:
-        raise CannotGoOn([Problem(where="--days", what="cannot be", remedy="give a number of days from 1 to 3660")])
+        raise CannotGoOn(
+            [Problem(where="--days", what="is out of range", remedy="give a number of days from 1 to 3660")]
+        )
     with household_of(options) as household:
         found = logged(household, moment_of(options, "23:59", "--today"), options.days)
     if options.json:

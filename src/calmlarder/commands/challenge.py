@@ -44,7 +44,7 @@ def reckoned(options: given.Reckon) -> int:
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning, sum(day.result == "reaction" for day in days)))
+        print(reckoning_text(reckoning, days))
     return 0
 
 

@@ -91,7 +91,9 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
             Problem(
                 where=_FIELDS.get(str(fault["loc"][0]), str(fault["loc"][0])),
                 what=f"`{fault['input']}` cannot be kept",
-                remedy=str(fault["msg"]).replace("Input should be", "it should be"),
+                remedy=str(fault["msg"])
+                .replace("Input should be", "it should be")
+                .replace("greater than or equal to", "at least"),
             )
             for fault in error.errors(include_url=False)
         ]

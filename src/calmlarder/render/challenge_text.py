@@ -1,9 +1,10 @@
 """What challenge days say, in words and as plain values; and what a weight that falls is answered."""
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.history.felt import Felt
-from calmlarder.reintroduction.posterior import Reckoning
+from calmlarder.reintroduction.posterior import ChallengeDay, Reckoning
 from calmlarder.reintroduction.scores import STOP_REACTIONS
 
 if TYPE_CHECKING:
@@ -27,21 +28,25 @@ def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
     }
 
 
-def reckoning_text(reckoning: Reckoning, reactions: int) -> str:
-    """The same in words; `reactions` is the number of days that brought one."""
+def reckoning_text(reckoning: Reckoning, days: Sequence[ChallengeDay]) -> str:
+    """The same in words, of the days it rests on."""
+    reacted = [day.dose_g for day in days if day.result == "reaction"]
     name = reckoning.group.replace("_", " ").replace("gos", "GOS")
-    lines = [f"{name}: what these days say together"]
+    lines = [f"{name}: what these days say together" if days else f"{name}: no day is given; before any"]
     lines += [
-        f"  {dose:>5g} g  a reaction to it on {_days_of_100(risk)}"
+        f"  with {dose:>5g} g: {_days_of_100(risk)}"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
     is_found = reckoning.own_limit_g in reckoning.doses_g
     what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
     lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
-    if reactions >= STOP_REACTIONS:
+    if len(reacted) >= STOP_REACTIONS:
         lines.append(f"  A challenge ends after {STOP_REACTIONS} reactions; eat no further dose of it now.")
-    elif reckoning.ambiguous and reactions:
-        lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
+    elif reckoning.ambiguous and reacted:
+        lines.append(
+            "  Not clear yet. After three calm days without it eat the dose that brought the reaction "
+            f"({reacted[0]:g} g) once more, at most twice."
+        )
     elif reckoning.ambiguous:
         lines.append("  Not clear yet: more days of the ladder would say more.")
     return "\n".join([*lines, _CARE])
@@ -50,8 +55,8 @@ def reckoning_text(reckoning: Reckoning, reactions: int) -> str:
 def _days_of_100(risk: float) -> str:
     days = round(100 * risk)
     if days < 1:
-        return "fewer than 1 day of 100"
-    return f"about {days} day{'' if days == 1 else 's'} of 100"
+        return "fewer than 1 of 100 days with a reaction to it"
+    return f"about {days} of 100 days with a reaction to it"
 
 
 def weight_words(lost: "Lost") -> str:
