@@ -49,6 +49,7 @@ an egg 40 70 egg
 a piece of toast 20 50 bread-white
 2 slices of toast 50 100 bread-white
 handful of peanuts 20 45 peanuts
+handful of crisps 12 30 potato-crisps-flavoured
 2 scoops of vanilla ice cream 80 160 ice-cream
 spoonful of honey 15 25 honey
 big bowl of cooked pasta 250 500 pasta-cooked
@@ -61,7 +62,6 @@ ASKED = {
     "a cookie": {"plain sweet biscuits", "chocolate biscuits"},
     "a slice of cake": {"plain cake"},
     "2 glasses wine": {"red wine", "dry white wine"},
-    "handful of crisps": {"plain potato crisps"},
     "bowl of porridge": {"porridge made with water", "porridge made with milk"},
 }
 

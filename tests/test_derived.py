@@ -9,8 +9,8 @@ import pytest
 import read_once
 from calmlarder.patterns.load import read_patterns
 from calmlarder.tables import derived
-from calmlarder.tables.derived import lines_of, plain_of
-from calmlarder.tables.load import TABLE_FILES
+from calmlarder.tables.late_rows import LateLines, LateRows, RowsBy, plain_of
+from calmlarder.tables.load import TABLE_FILES, book_of
 from calmlarder.tables.places import shipped
 
 
@@ -25,9 +25,18 @@ def test_the_shipped_rows_and_patterns_come_back_as_they_were_validated(folder: 
     again, _ = read_once._read_any_folder(read_once.SHIPPED)
     assert not problems
     assert (folder / "tables.json").is_file()
-    assert again == anew
+    assert again.keys() == anew.keys()
     for name, lines in anew.items():
-        assert lines_of(TABLE_FILES[name].model, plain_of(TABLE_FILES[name].model, lines)) == lines
+        assert isinstance(again[name], LateLines)
+        assert [*again[name]] == lines
+    was_read, was_kept = book_of(anew), book_of(again)
+    assert [*was_kept.foods] == [*was_read.foods]
+    for food in was_read.foods[::20]:
+        assert was_kept.fermentables_of(food.id) == was_read.fermentables_of(food.id)
+        assert was_kept.measure(food, "cup") == was_read.measure(food, "cup")
+        assert was_kept.keeping_of(food, "fridge", "whole") == was_read.keeping_of(food, "fridge", "whole")
+        assert was_kept.composite_of(food.id) == was_read.composite_of(food.id)
+    for name, lines in anew.items():
         for field in TABLE_FILES[name].model.model_fields:
             was, now = ([type(getattr(line.row, field)) for line in found] for found in (lines, again[name]))
             assert was == now
@@ -35,9 +44,26 @@ def test_the_shipped_rows_and_patterns_come_back_as_they_were_validated(folder: 
     assert (folder / "patterns.json").is_file()
 
 
+def test_a_kept_table_is_looked_into_as_one_that_was_read() -> None:
+    """By place, from the end, in slices, and by what a column says; each row is made once."""
+    lines = [line for line in read_once._folder()[0]["measures"] if line.row.food in {"*", "carrot", "kind:rice"}]
+    model = TABLE_FILES["measures"].model
+    late = LateRows(model, {"measures": plain_of(model, lines)}, "measures")
+    rows = tuple(line.row for line in lines)
+    assert (late[1], late[-1], late[1:4]) == (rows[1], rows[-1], rows[1:4])
+    assert late[-1] is late[len(rows) - 1]
+    assert dict(RowsBy(late, "food")) == dict(RowsBy(rows, "food"))
+    assert RowsBy(late, "food")["carrot"][0] is late[next(i for i, row in enumerate(rows) if row.food == "carrot")]
+    assert "no such food" not in RowsBy(late, "food")
+    assert LateLines(late)[2] == lines[2]
+    with pytest.raises(IndexError):
+        late[len(rows)]
+
+
 def test_a_value_is_found_again_only_for_what_it_was_made_from(folder: Path) -> None:
-    derived.keep("one.json", "abc", {"beans": ["125", None]})
-    assert derived.kept("one.json", "abc") == {"beans": ["125", None]}
+    values = {"beans": ["125", None], "peas": "a\nb"}
+    derived.keep("one.json", "abc", values)
+    assert derived.kept("one.json", "abc") == values
     assert derived.kept("one.json", "abd") is None
     assert derived.kept("other.json", "abc") is None
 
@@ -65,19 +91,19 @@ def test_a_damaged_file_is_not_believed(folder: Path, at: int) -> None:
 
 @pytest.mark.skipif(sys.platform == "win32", reason="rights of this kind")
 def test_it_is_private_and_not_used_where_others_may_write(folder: Path) -> None:
-    derived.keep("one.json", "abc", [1])
+    derived.keep("one.json", "abc", {"one": [1]})
     assert folder.stat().st_mode & 0o777 == 0o700
     assert (folder / "one.json").stat().st_mode & 0o777 == 0o600
     folder.chmod(0o777)
     assert derived.kept("one.json", "abc") is None
-    derived.keep("two.json", "abc", [1])
+    derived.keep("two.json", "abc", {"one": [1]})
     assert not (folder / "two.json").exists()
 
 
 def test_without_a_folder_nothing_is_kept_and_nothing_fails(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "file").write_text("")
     monkeypatch.setattr(derived, "user_cache_path", lambda *_, **__: tmp_path / "file" / "cache")
-    derived.keep("one.json", "abc", [1])
+    derived.keep("one.json", "abc", {"one": [1]})
     assert derived.kept("one.json", "abc") is None
     assert os.listdir(tmp_path) == ["file"]
 

@@ -66,7 +66,8 @@ def test_amounts_are_those_of_a_plate(any_dinners: list[Dinner], tables: Tables,
             uses = [use for use in dinner.uses if use.slot == name and use.household != "a pinch"]
             portions = sum(use.grams / float(tables.food_by_id[use.food].portion_g) for use in uses)
             assert len(uses) <= slot.items[1]
-            assert portions <= slot.portions[2] * 1.01
+            last = slot.role == "protein" and any(use.days_left in {0, 1} for use in uses)
+            assert portions <= (max(1.75, slot.portions[2]) if last else slot.portions[2]) * 1.01
             if slot.items[0] and slot.role in {"base", "protein"}:
                 assert portions >= 0.99 * slot.portions[0]
 
@@ -118,3 +119,40 @@ def test_no_step_that_holds_a_needed_food_falls_away_with_one_that_may_be_missin
 def test_beans_that_need_a_night_are_not_for_tonight(cook: Cook) -> None:
     composed = cook([*BASICS, "firm tofu 300g", "dry kidney beans 500g", "carrots x3"])
     assert any("not for tonight" in excluded.why for excluded in composed.excluded)
+
+
+def test_a_pack_in_its_last_days_goes_whole_or_the_rest_is_spoken_of(cook: Cook) -> None:
+    """190 g of cod are no more than what people eat; of 400 g, 210 at most are served, and the rest is cooked today.
+
+    Leftovers chilled soon and eaten within two days: UK Food Standards Agency.
+    """
+    there = ["potatoes 1kg", "green beans 300g", "lemon", "butter", "parsley"]
+    whole = cook([*there, "cod fillets 190g, use by today"]).dinners[0]
+    (cod,) = [use for use in whole.uses if use.food == "cod"]
+    assert cod.grams == 190
+    assert not any("is left" in words for words in whole.cautions)
+    more = cook([*there, "cod fillets 400g, use by today"]).dinners[0]
+    (cod,) = [use for use in more.uses if use.food == "cod"]
+    assert any(f"{400 - cod.grams} g is left, and today is its last day" in words for words in more.cautions)
+    later = cook([*there, "cod fillets 400g, use by 2026-03-20"]).dinners[0]
+    assert not any("is left" in words for words in later.cautions)
+
+
+def test_used_up_is_said_of_what_was_known_to_be_there(cook: Cook) -> None:
+    """200 g of spinach are gone; how much a bunch of chard is nobody knows, and a rest of green beans stays."""
+    lines = [*BASICS, "firm tofu 300g", "spinach 200g, use by today", "bunch of chard, use by today"]
+    rescued = cook(lines).dinners[0].rescued
+    assert "bunch of chard, use by today" not in rescued.lots_finished
+    used = {use.line: use.grams for use in cook(lines).dinners[0].uses}
+    assert ("spinach 200g, use by today" in rescued.lots_finished) == (used.get("spinach 200g, use by today") == 200)
+    alone = cook([*BASICS, "firm tofu 140g, use by today", "carrots 120g"]).dinners[0].rescued
+    assert "firm tofu 140g, use by today" in alone.lots_finished
+
+
+def test_a_pack_is_of_the_size_that_was_typed(cook: Cook) -> None:
+    """A usual block of tofu has 280 g; these packs have 200 g."""
+    there = [*BASICS, "carrots x4", "spinach 200g"]
+    (typed,) = [use for use in cook([*there, "firm tofu 2 x 200g"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "pack" in str(typed.household)
+    (usual,) = [use for use in cook([*there, "firm tofu, 2 blocks"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "block" in str(usual.household)

@@ -316,3 +316,18 @@ def test_no_time_left_is_not_called_nothing_near(
     composed = compose(lots_of(RICE_AND_CARROTS), wanting(seconds=0.001), patterns, tables)
     assert composed.nearest is None or not composed.nearest.proven
     assert not composed.nothing_near
+
+
+def test_where_no_limit_alone_is_in_the_way_the_cook_hears_what_would_help(
+    lots_of: LotsOf, wanting: Wanting, tables: Tables, patterns: tuple[Pattern, ...]
+) -> None:
+    """Wheat, mushrooms and beans bring too much, and with any amount of them 60 g of protein would not be there.
+
+    Fructans of wheat, mannitol of button mushrooms, GOS of beans: Varney et al. 2017, by way of the tables.
+    """
+    lots = lots_of(["dry wheat pasta 200g", "kidney beans tin", "mushrooms 400g", "oregano", "rapeseed oil", "lemon"])
+    wanted = wanting(diet="vegan", protein_g=60.0, protein_floor_g=60.0, seconds=20)
+    composed = compose(lots, wanted, patterns, tables)
+    assert not composed.dinners
+    assert any("firm tofu or tempeh" in words and "would help" in words for words in composed.obstacles)
+    assert not any("several kinds" in words for words in composed.obstacles)

@@ -11,13 +11,14 @@ from textual.widgets import Input, Static, TextArea
 
 from calmlarder.compose.portions import Apart
 from calmlarder.kitchen.timeline import Moment
+from calmlarder.render.manner import PLAIN
 from calmlarder.render.style import Style
 from calmlarder.render.text import tonight_text
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Ask
-from calmlarder.tui.dinner_view import DinnerView, amount_of
+from calmlarder.tui.dinner_view import DinnerView, amounts_of
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
@@ -509,7 +510,7 @@ def test_what_is_past_its_best_is_said_in_words_and_not_praised(play: Callable[.
         await settled(app, pilot)
         assert screen._composed is not None
         dinner = next(one for one in screen._composed.dinners if any(use.days_left == -1 for use in one.uses))
-        notes = " ".join(note for use in dinner.uses for note in amount_of(use).notes)
+        notes = " ".join(note for one in amounts_of(dinner, PLAIN) for note in one.notes)
         assert "a day past its best" in notes
         assert "-1" not in notes
         in_time = sum(use.grams for use in dinner.uses if use.days_left is not None and 0 <= use.days_left <= 7)

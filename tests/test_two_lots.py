@@ -5,6 +5,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.compose.compose import best_dinners
 from calmlarder.kitchen.equipment import Equipment
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.timeline import told_twice
@@ -14,7 +15,9 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
 from calmlarder.plan.grammar import read_sittings
+from calmlarder.render.manner import PLAIN
 from calmlarder.tables.book import Tables
+from calmlarder.tui.dinner_view import _facts, amounts_of
 from conftest import TODAY
 
 
@@ -70,3 +73,16 @@ def test_a_plan_holds_no_dish_the_kitchen_has_nothing_for(
     wants = {one.id for one in patterns if any(missing in thing for thing in one.equipment)}
     assert wants & {column.problem.pattern.id for column in full.columns}
     assert not wants & {column.problem.pattern.id for column in bare.columns}
+
+
+def test_a_pack_that_goes_in_whole_is_not_said_to_be_weighed_on_the_screen(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Any, wanting: Any
+) -> None:
+    lines = ["40g sweetcorn, use by today", "sweetcorn 60g, use by today", "cooked rice 300g, made today"]
+    lots = lots_of([*lines, "soy sauce", "rapeseed oil", "lime x2", "ginger", "eggs x6"])
+    (dinner, *_) = best_dinners(lots, wanting(), patterns, tables)[1]
+    corn = [one for one in amounts_of(dinner, PLAIN) if "sweetcorn" in one.food]
+    assert [(one.weighed, one.notes[0]) for one in corn] == [(False, "all of it"), (True, "weigh")]
+    assert [line for line in dinner.weigh_first if "sweetcorn" in line] == [f"{corn[1].grams} g canned sweetcorn"]
+    (first,) = [fact for fact in _facts(dinner) if fact.startswith("uses first")]
+    assert first.count("sweetcorn") == 1

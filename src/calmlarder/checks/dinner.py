@@ -34,6 +34,7 @@ from calmlarder.checks.shown import Read, is_about, words_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 
 _PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
+_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1}, Fraction("1.75")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 
@@ -187,7 +188,10 @@ def _slots(
             methods = dict(part.split(":") for part in food["minutes"].split(";") if part)
             if slot["method"] not in methods or slot["role"] not in food["roles"].split(";"):
                 faults.append(f"{food['id']} does not belong in slot {name}")
-        if portions > Fraction(str(slot["portions"][2])) * Fraction("1.01") * dinner["people"]:
+        most = Fraction(str(slot["portions"][2]))
+        if slot["role"] == "protein" and any(use["days_left"] in _LAST_DAYS for use in uses):
+            most = max(most, _MOST_OF_A_LAST_PACK)
+        if portions > most * Fraction("1.01") * dinner["people"]:
             faults.append(f"slot {name} holds {float(portions) / dinner['people']:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}
     faults += [f"nothing fills any of {', '.join(n)}" for n in pattern.get("one_of", []) if filled.isdisjoint(n)]

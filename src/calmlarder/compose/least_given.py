@@ -66,7 +66,7 @@ def _most_protein(problem: PatternProblem) -> int:
     for name, slot in problem.pattern.slots.items():
         options = [option for _, option in problem.in_slot(name) if _is_own(option)]
         by_lots = sum(sorted((o.most * o.protein_mg for o in options), reverse=True)[: slot.items[1]])
-        room, by_room = round(slot.portions[2] * PORTION) * problem.wanted.people, 0
+        room, by_room = problem.most_in(name), 0
         for option in sorted(options, key=lambda o: -o.protein_mg / o.portion_units):
             units = min(option.most, -(-room // option.portion_units))
             by_room += units * option.protein_mg

@@ -18,6 +18,12 @@ from calmlarder.tables.book import Tables
 _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein", "a protein food"),
          ("vegetable", "a vegetable"))  # fmt: skip
 
+# What is low in fermentables and rich in protein, by diet: AFCD and Varney et al. 2017, as in the tables.
+_MENDS_PROTEIN = {
+    "vegan": "firm tofu or tempeh", "vegetarian": "eggs, firm tofu or tempeh",
+    "pescatarian": "eggs, fish or firm tofu", "omnivore": "eggs, fish, plain meat or firm tofu",
+}  # fmt: skip
+
 Rebuild = Callable[[DinnerRequest], Sequence[PatternProblem]]
 
 
@@ -40,7 +46,24 @@ def obstacles(
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
-    return ("several kinds of limit together: try other food, less protein or more minutes",)
+    return (_mended_by(wanted, rebuild, end),)
+
+
+def _mended_by(wanted: DinnerRequest, rebuild: Rebuild, end: float) -> str:
+    """Where no kind of limit alone is in the way: which two are, and what a cook could do about it."""
+    no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
+    keys = {cap.key for cap in wanted.limits.sitting_caps}
+    free = _without_caps(wanted, keys)
+    protein = _MENDS_PROTEIN[wanted.diet]
+    if time.monotonic() < end and _possible(free, rebuild, no_floor)(end):
+        return (
+            f"what brings protein here brings too many fermentables for {wanted.protein_floor_g:g} g a person: "
+            f"{protein} would help"
+        )
+    hasty = free.model_copy(update={"minutes": None, "equipment": USUAL})
+    if time.monotonic() < end and _possible(hasty, rebuild)(end):
+        return f"what could be cooked within the limits takes longer or wants more equipment: {protein} would help"
+    return f"what is there makes no dish within the limits: {protein}, with rice or potatoes, would help"
 
 
 def unfit_wishes(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[str, ...]:

@@ -28,6 +28,9 @@ _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15}
 _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
+# Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
+_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 1
+_LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
@@ -92,6 +95,14 @@ class PatternProblem:
     def in_slot(self, slot: str) -> tuple[tuple[int, Option], ...]:
         """Options of a slot with their numbers."""
         return self._by_slot.get(slot, ())
+
+    def most_in(self, slot: str) -> int:
+        """The most of a slot, in ten-thousandths of a portion for the whole dish: the pattern's, or a last pack."""
+        asked = self.pattern.slots[slot]
+        most = round(asked.portions[2] * PORTION) * self.wanted.people
+        if asked.role != "protein":
+            return most
+        return max([most, *(option.most * option.portion_units for _, option in self.in_slot(slot))])
 
     @property
     def fillable(self) -> bool:
@@ -171,6 +182,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
+    if _is_last_pack(slot, thing, wanted) and there * unit <= _MOST_OF_A_LAST_PACK * portion:
+        portions = max(portions, _MOST_OF_A_LAST_PACK)
     most = min(there, max(int(portions * portion / unit), int(is_pinch(food))))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
@@ -204,6 +217,14 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         sealed=food.state in CANNED_STATES and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
+
+
+def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
+    """Something whose rest would be thrown away tomorrow; an estimate is no such day."""
+    days, lot = thing.lot.days_left, thing.lot
+    pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
+    main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in _LAST_PACK_KINDS
+    return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
 
 
 def _portion_units(food: Food, unit: int, people: int) -> int:

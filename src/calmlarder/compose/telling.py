@@ -1,5 +1,6 @@
 """From a plan to a dinner in the words and numbers of a cook."""
 
+import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
@@ -31,7 +32,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
-from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.household import in_household_measure, in_packs
 from calmlarder.tables.rows import Food
 
 _IN_DOUBT = "if in doubt, throw it away"
@@ -40,6 +41,13 @@ _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; our
 # Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
 _THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
 _COMMON_PRACTICE = "common_practice"
+# Chilled within one to two hours and eaten within two days: Food Standards Agency, chilling and leftovers.
+_ADVICE = "fsa_uk"
+_SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
+_WORTH_COOKING_G = 15
+_NO_REST_G = 5
+_GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
+_OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
 
@@ -151,7 +159,19 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
     if is_small(food, lot.line):
         return None
-    return in_household_measure(food, grams, tables, "nearest")
+    said = in_household_measure(food, grams, tables, "nearest")
+    pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
+    return said if pack is None else in_packs(grams, pack)
+
+
+def _typed_pack(lot: Lot) -> float | None:
+    """Grams of one pack where the line says them (`tofu 2 x 200g`): they rule what a pack usually weighs."""
+    weights = _GRAMS.findall(lot.line)
+    if len(weights) != 1 or lot.grams_low != lot.grams_high:
+        return None
+    pack = float(weights[0])
+    packs = lot.grams / pack if pack else 0.0
+    return pack if 1 <= packs == round(packs) else None
 
 
 def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
@@ -201,7 +221,7 @@ def _rescued(plan: Plan) -> Rescued:
         for use in plan.uses
         if use.option.offered.lot.days_left is not None and use.option.offered.lot.days_left <= URGENT_DAYS
     ]
-    lots = [use.option.offered.lot for use in urgent if use.grams + use.option.unit > use.option.offered.lot.grams]
+    lots = [use.option.offered.lot for use in urgent if _uses_up(use)]
     in_time = [use for use in urgent if (use.option.offered.lot.days_left or 0) >= 0]  # not what is past its best
     portions = sum(use.grams / float(use.option.offered.food.portion_g) for use in in_time)
     return Rescued(
@@ -210,6 +230,12 @@ def _rescued(plan: Plan) -> Rescued:
         finished_ids=tuple(lot.id for lot in lots),
         lots_finished=tuple(lot.line for lot in lots),
     )
+
+
+def _uses_up(use: Use) -> bool:
+    """Whether nothing worth keeping is left; of an amount that is guessed (a bunch, half of one) nobody can tell."""
+    lot = use.option.offered.lot
+    return lot.grams_low == lot.grams_high and lot.grams - use.grams < min(_NO_REST_G, use.option.unit)
 
 
 def _contribution(use: Use, plan: Plan, foods: Mapping[str, Food], tables: Tables) -> Contribution:
@@ -240,10 +266,30 @@ def _cautions(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[st
         cautions += [f"{row.caution}." for row in rows if row.caution]
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
+        rest = _rest_of(use, food, plan)
+        if rest:
+            cautions.append(rest)
+            said_by.append(_ADVICE)
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
     return tuple(dict.fromkeys(cautions))
+
+
+def _rest_of(use: Use, food: Food, plan: Plan) -> str:
+    """What to do today with the rest of raw fish or meat in its last days; at a table of several it may go apart."""
+    lot, main = use.option.offered.lot, plan.problem.pattern.slots[use.option.slot].role == "protein"
+    rest = int(lot.grams) - use.grams
+    last = lot.days_left in {0, 1} and not lot.days_estimated and lot.place == "fridge"
+    if plan.problem.wanted.table or not (main and last and food.kind in _SPOILS_RAW and food.state == "raw"):
+        return ""
+    if rest < _WORTH_COOKING_G:
+        return ""
+    day = "today is its last day" if lot.days_left == 0 else "tomorrow is its last day"
+    return (
+        f"{food.name.capitalize()}: {rest} g is left, and {day}: cook it with the rest today, chill it within two "
+        "hours, and eat it within two days."
+    )
 
 
 def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:

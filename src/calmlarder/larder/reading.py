@@ -9,14 +9,14 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.standing import is_opened, noted, place_of
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.matching.amounts import Amount
-from calmlarder.matching.dated import Dated
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.line import LineRead, Place, read_line
+from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.part import Part
@@ -24,27 +24,7 @@ from calmlarder.matching.renaming import with_name
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COOKED_STATES
 
-_CUPBOARD_KINDS = frozenset({
-    "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",
-    "sea-vegetable", "nut-butter", "potato",
-})  # fmt: skip
-_CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
-
-_FRESH_KINDS = frozenset({
-    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
-    "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
-})  # fmt: skip
-# Fruit that is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
-_SOFT_FRUIT = frozenset({"fruit"})
-_SOFT_FOODS = frozenset({"avocado"})
-_CUT = frozenset({"wedge", "slice", "chunk", "piece"})
-# Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
-_SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
-_SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
-_COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
-_FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
 _NO_AMOUNT = Amount(ONE, None, None, "none")
@@ -255,21 +235,11 @@ class LarderReader:
         usual = grams_of(_NO_AMOUNT, food, self._tables)
         return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
 
-    def _noted(self, food: Food, place: Place, line: LineRead, part: Part) -> tuple[Dated, ...]:
-        """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
-        if place == "fridge" and _is_cut(food, part.amount) and not part.to_bin:
-            return (Dated("opened", self._today, True),)
-        state = "cooked" if food.state in COOKED_STATES else "whole"
-        row = self._tables.keeping_of(food, place, state)
-        fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
-        fresh = fresh and place == "fridge" and not part.to_bin and not line.always
-        return (Dated("noted", self._today),) if fresh else ()
-
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
-        place = line.place or ("cupboard" if _is_sealed(line, food, part.amount) else _usual_place(food, line))
+        kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
-        dates = tuple(one.since(self._today) for one in line.dates) or self._noted(food, place, line, part)
-        urgency = urgency_of(dates, condition, Kept(food, place, self._today, self._tables))
+        dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
+        urgency = urgency_of(dates, condition, kept)
         return Lot(
             id=lot_id,
             line=line.text,
@@ -277,8 +247,8 @@ class LarderReader:
             grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
             grams=max(_LEAST_GRAMS, round(span.typical, 1)),
             grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
-            place=place,
-            opened=_is_opened(line, part.amount),
+            place=kept.place,
+            opened=is_opened(line, part.amount),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
             **urgency._asdict(),
             condition=condition,
@@ -316,36 +286,3 @@ def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tu
     score = 100.0 if food else (candidates[0].score if candidates else 0.0)
     unique = tuple({one.food: one for one in reversed(candidates)}.values())[::-1]
     return Match(outcome, food, food.name if food else None, score, unique)  # type: ignore[arg-type]
-
-
-def _is_opened(line: LineRead, amount: Amount) -> bool:
-    part = amount.grams is None and amount.number.typical < 1
-    return part or any(dated.kind == "opened" for dated in line.dates)
-
-
-def _is_cut(food: Food, amount: Amount) -> bool:
-    """Whether some of a soft fruit is gone, so that it is cut: `half an avocado`, and not half a punnet."""
-    if food.state != "raw" or not (food.kind in _SOFT_FRUIT or food.id in _SOFT_FOODS):
-        return False
-    part = amount.measure is None and amount.grams is None and amount.number.typical < 1
-    return part or amount.measure in _CUT
-
-
-def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:
-    """Whether it came cooked in what keeps it on the shelf (`rice pouch`), or in a tin, and is not opened."""
-    sealed = food.kind in _SEALED_KINDS and food.state in {*COOKED_STATES, "raw"}
-    return (
-        sealed
-        and bool(_SEALED.search(line.text))
-        and not _COOKED_AT_HOME.search(line.text)
-        and not _is_opened(line, amount)
-    )
-
-
-def _usual_place(food: Food, line: LineRead) -> Place:
-    if food.state == "frozen":
-        return "freezer"
-    if food.state in COOKED_STATES:
-        return "fridge"
-    shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
-    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"

@@ -5,14 +5,15 @@ from types import MappingProxyType
 
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
-    "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
-    "lf": ("lactose", "free"), "lactosefree": ("lactose", "free"),
+    "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
+    "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
     "ff": ("full", "fat"),
     "veg": ("vegetable",), "veggie": ("vegetable",), "veges": ("vegetable",),
     "tom": ("tomato",), "tommy": ("tomato",), "toms": ("tomato",),
     "pot": ("potato",), "pots": ("potato",), "spud": ("potato",), "tattie": ("potato",), "tater": ("potato",),
     "brocc": ("broccoli",), "broc": ("broccoli",), "cauli": ("cauliflower",), "caulie": ("cauliflower",),
+    "caulif": ("cauliflower",),
     "yog": ("yoghurt",), "yogs": ("yoghurt",), "yogurt": ("yoghurt",), "yoghourt": ("yoghurt",), "yogart": ("yoghurt",),
     "bikky": ("biscuit",), "bikkie": ("biscuit",), "biccy": ("biscuit",), "biccie": ("biscuit",),
     "yoggie": ("yoghurt",), "choc": ("chocolate",), "choccy": ("chocolate",),
@@ -41,7 +42,10 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
-    "mylk": ("milk",), "beverage": ("drink",), "bev": ("drink",),
+    "mylk": ("milk",), "mlk": ("milk",), "oyl": ("oil",), "brd": ("bread",),
+    "eggz": ("egg",), "chkn": ("chicken",),
+    "oate": ("oat",), "chily": ("chilli",),
+    "beverage": ("drink",), "bev": ("drink",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),
     "leftovers": ("leftover",), "tinned": ("canned",), "wholewheat": ("wholemeal",),
 })  # fmt: skip

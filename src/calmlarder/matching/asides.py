@@ -4,7 +4,7 @@ import re
 
 from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.notes import COLOURS, DISHES, PRODUCTS, QUALITIES
-from calmlarder.matching.owners import PEOPLE
+from calmlarder.matching.people import PEOPLE
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 

@@ -23,7 +23,8 @@ USE_SOON = (
     "freezer burnt", "freezer burned", "freezer burn", "freezerburnt", "split", "cracked", "saggy", "knackered",
     "looking rough", "looks rough", "rough looking", "a bit rough", "bit rough", "gone rough", "worse for wear",
     "looking sad", "looks sad", "looking tired", "looking dodgy", "hanging on", "hanging in there", "clinging on",
-    "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled",
+    "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled", "dead", "dodgy", "going grey",
+    "gone grey", "going dry", "gone dry", "check it over", "tatty", "scabby", "ratty", "crispy round the edges",
 )  # fmt: skip
 # What nobody should eat any more.
 BIN = (
@@ -35,6 +36,8 @@ BIN = (
     "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
+    "going to mush", "going to soup", "going to slime", "going to liquid", "smells sour", "smell sour", "smell bad",
+    "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
@@ -52,11 +55,14 @@ _HOW = (
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
 _AT_THE_EDGE = LatePattern(
-    r"\b(?:a bit |bit |slightly )?(dry|brown|crusty|hard|black|curling|limp|soft|wilted) "
-    r"(?:round|around|at|on|in)(?: the)? (?:edges?|ends?|middle|tips?|top|outside|corners?)\b"
+    r"\b(?:a bit |bit |slightly |going |gone )*(dry|brown|crusty|hard|black|curling|limp|soft|wilted|squishy|mushy"
+    r"|bendy|wrinkly|rubbery|floppy|yellow|slimy|mouldy) "
+    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b"
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
-_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES})(?![\w-])")
+# What is a bit dry is no packet; a very dry sherry is one.
+_NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
+_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])")
 # `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
 _GOING = LatePattern(
     r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"
@@ -71,6 +77,7 @@ _NOT_OFF = LatePattern(
 _NOT_MOULDY = LatePattern(
     r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"
     r"(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft|spoiled|spoilt|bad|furry|turned|exploded)\b(?: yet)?"
+    r"|\b(?:smells?|smelling|tastes?|looks?) (?:still )?(?:ok|okay|fine|alright|all right|good|grand|normal)\b"
 )
 # What has gone bad in other Englishes: `don spoil`, `went bad`, `has turned`; not what will (`before it turns`).
 _BAD = r"(?:bad|off|sour|rotten|rot|mouldy|moldy|slimy|fuzzy|furry|funny|fizzy|rancid|green|spoil|spoiled|spoilt)"

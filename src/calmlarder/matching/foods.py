@@ -84,6 +84,11 @@ class FoodMatcher:
                 self._with_word.setdefault(word[0], {}).setdefault(word, []).append(index)
 
     @cached_property
+    def _own_names(self) -> dict[str, str]:
+        """Foods by their own names."""
+        return {plain(food.name): food.id for food in self._tables.foods}
+
+    @cached_property
     def plain_names(self) -> frozenset[str]:
         """Every name in the form in which lines are read."""
         tables = self._tables
@@ -98,6 +103,9 @@ class FoodMatcher:
         words = words_of(text)
         if not words:
             return UNKNOWN
+        own = self._own_names.get(plain(text))
+        if own is not None:
+            return self._decide([own], 100.0)  # a food's own name, whatever it means elsewhere (`paprika`)
         told = frozenset(words) | frozenset(hints)
         if told & {"tin", "can", "tinned"}:
             told |= {"canned"}

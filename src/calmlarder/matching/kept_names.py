@@ -24,7 +24,7 @@ def lexicon_of(tables: Tables, folders: Sequence[Path]) -> Lexicon:
         return Lexicon(tables)
     known = derived.kept(_KEPT, made_from)
     if known is not None:
-        return Lexicon(tables, NameIndex(*known))
+        return Lexicon(tables, NameIndex(**known))
     index = index_of(tables)
-    derived.keep(_KEPT, made_from, index)
+    derived.keep(_KEPT, made_from, index._asdict())
     return Lexicon(tables, index)

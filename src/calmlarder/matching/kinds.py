@@ -4,13 +4,14 @@ import re
 
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES
 from calmlarder.matching.numbers import WHOLE_WORDS
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, raw_words, singular
 
 # Words for a kind of a food, of which one line may name several; those of one row tell the same of it.
 _KINDS = (
@@ -22,7 +23,8 @@ _ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
 _KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
 KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
 _BEFORE_KIND = re.compile(
-    rf"(?<=[a-z])(?<!\bv)(?<!\bvery) (?=(?:v |very )?(?:\d+ (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
+    rf"(?<=[a-z])(?<!\bv)(?<!\bvery)(?<!\bhalf) "
+    rf"(?=(?:v |very )?(?:(?:\d+(?:/\d)?|half) (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
 )
 _APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
 _BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
@@ -33,6 +35,8 @@ _OF_SO_MANY = re.compile(
 )
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
+# `peppers red green yellow`: one of each.
+_KINDS_BEHIND = re.compile(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | ))+(?:{_KIND_WORDS}))$")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
@@ -40,29 +44,40 @@ _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and cha
 
 
 _BRACKET = re.compile(r"\s*\(([^()]*)\)")
+_CHILD = frozenset({"baby", "toddler", "kid", "child"})
+_COMES_YOUNG = frozenset({
+    "potato", "root", "leaf", "salad-leaf", "brassica", "sweetcorn", "fruit-vegetable", "mushroom", "stem", "tomato",
+})  # fmt: skip
 _LONG_BRACKET = 4  # words: a longer one tells more than a kind; ours
 
 
 def beside_its_food(text: str, lexicon: Lexicon) -> str:
     """A plain text with a bracket that only tells a kind beside the food it stands behind.
 
-    In a line of several foods it is said of that one: `rice (brown), lentils`; `milk (oat), peppers (red x1)`.
+    It is said of that one: `rice (brown), lentils`; `milk (oat), peppers (red x1)`; `potatoes (baby)` are no baby's.
     """
-    if "(" not in text or len([piece for piece in SPLIT.split(_BRACKET.sub(" ", text)) if piece.strip(ENDS)]) < 2:
+    if "(" not in text:
         return text
     while places := [
         (found, at) for found in _BRACKET.finditer(text) if (at := _names_before(found, text, lexicon)) >= 0
     ]:
         found, at = places[0]
         text = f"{text[:at]}{found[1]} {text[at : found.start()]}{text[found.end() :]}"
+    if len([piece for piece in SPLIT.split(_BRACKET.sub(" ", text)) if piece.strip(ENDS)]) < 2:
+        return text
     return _BRACKET.sub(lambda found: f" {found[1]}" if _is_one_kind(found[1]) else found[0], text)
 
 
 def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     """Where the piece begins with which a bracket behind it makes a name (`milk (oat)`); -1 where it makes none."""
-    inside = bare_words(found[1])
+    inside = expanded(singular(word) for word in raw_words(found[1]) if not word[0].isdigit())
     at = max((split.end() for split in SPLIT.finditer(text[: found.start()])), default=0)
     name = " ".join((*inside, *bare_words(text[at : found.start()])))
+    if len(SPLIT.split(found[1])) > 1 or re.search(r"\d", found[1]):
+        return -1
+    if _CHILD & set(inside) and name in lexicon.spelt:
+        kind = lexicon.tables.food_by_id[lexicon.spelt[name]].kind
+        return at if kind in _COMES_YOUNG else -1  # baby potatoes, and a baby's milk
     return at if name in lexicon.spelt and 0 < len(inside) < _LONG_BRACKET and not set(inside) <= FITS.keys() else -1
 
 
@@ -80,6 +95,12 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     if apiece:
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
+    behind = _KINDS_BEHIND.fullmatch(text)
+    if behind and not KIND.search(behind[1]):
+        parts = [name_part(f"{kind} {behind[1]}", hints, lexicon) for kind in KIND.findall(behind[2])]
+        foods = {part.named.foods for part in parts}
+        if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts):
+            return parts
     some = _OF_SO_MANY.match(text)
     if some and (parts := _some_of_them(some, hints, lexicon)):
         return parts

@@ -27,6 +27,7 @@ from calmlarder.tables.rows import Food
 
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
 _MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
 _NOT_RAW_IN_JARS = frozenset({
     "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
@@ -82,19 +83,22 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
     own = frozenset(words_of(food.name))
     for token, after in zip_longest(words.tokens, words.tokens[1:]):
-        if token.typed == "brown" and food.kind == "cheese" and after and set(after.words) & reading.takes:
+        is_whey = token.typed == "brown" and food.kind == "cheese" and "brown" not in reading.takes
+        if is_whey and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
         if after and after.typed == "style" and not (DECIDING | DISHES | words.lexicon.alone) & {token.typed}:
             continue  # how it is seasoned, in a word that names no seasoning: `mediterranean style tofu`
-        if token.typed == "style":
+        if token.typed == "style" or _is_only_crisp(token, after, words, reading):
             continue
         if token.typed in reading.takes or (token.slip and not token.sure and len(token.typed) < _LONG_ENOUGH):
             continue
         for word in token.words or (token.typed,):
             if word in reading.takes or word in own or word in FITS or word in words.soft or word.endswith(PERCENT):
                 continue
-            if _is_part_of_it(word, food, words):
-                continue  # `granola w almonds`
+            if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
+                continue  # `granola w almonds`, `salmon with dill`
+            if word == food.kind and word in _HEADS:
+                continue  # what it is goes without saying: `gf penne pasta`
             if word == "gluten" and "free" in words.known and food.gluten == "no":
                 continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (
@@ -103,11 +107,28 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 yield word
 
 
+def _is_only_crisp(token: Token, after: Token | None, words: Words, reading: Reading) -> bool:
+    """Whether a thing is said to be crisp: `crisp apples`, `lettuce, still crisp`; an apple crisp is a dessert."""
+    if token.raw != "crisp":
+        return False
+    taken = [one for one in words.tokens if set(one.words) & reading.takes]
+    before_it = bool(after and set(after.words) & reading.takes)
+    return before_it or all(one.raw.endswith("s") or token.piece for one in taken)
+
+
 def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
     """Whether a mixture holds such a thing anyway, as granola holds nuts of some kind."""
     parts = words.lexicon.kinds_in.get(food.id, frozenset()) & _MIXED_IN
     foods = words.lexicon.tables.food_by_id
     return bool(parts) and any(foods[one].kind in parts for one in words.lexicon.called(word))
+
+
+def _is_seasoning(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word behind `with` names but herbs or spices, of which there is little, and no onion or garlic."""
+    foods = [lexicon.tables.food_by_id[one] for one in lexicon.called(word)]
+    return bool(foods) and all(
+        food.kind in {"herb", "spice"} and not {"onion", "garlic"} & set(words_of(food.name)) for food in foods
+    )
 
 
 def _decides(word: str, food: Food) -> bool:

@@ -45,6 +45,8 @@ class Lexicon:
         self.words, self.alone = frozenset(index.beside), frozenset(index.alone)
         self.numbered, self.at_home = frozenset(index.numbered), frozenset(index.at_home)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
+        self.kin = lru_cache(maxsize=5_000)(self._kin)
+        self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
 
     @cached_property
     def elsewhere(self) -> frozenset[str]:
@@ -93,9 +95,13 @@ class Lexicon:
         """The words that stand together with this one in some name."""
         return {other for number in self._index.beside.get(word, ()) for other in self.names[number].words}
 
-    def called(self, word: str) -> set[str]:
+    def called(self, word: str) -> frozenset[str]:
         """The foods that this word by itself names."""
         return self._with_core(frozenset({word}))
+
+    def named(self, words: frozenset[str]) -> frozenset[str]:
+        """The foods of which these words are the whole name, but for the state."""
+        return self._with_core(words)
 
     def is_name(self, words: frozenset[str]) -> bool:
         """Whether these words are the whole name of some food."""
@@ -105,12 +111,12 @@ class Lexicon:
         """The words of each name of a food, without those that are its state."""
         return {self.names[number].core for number in self._index.of_food[food]}
 
-    def _with_core(self, core: frozenset[str]) -> set[str]:
+    def _foods_with_core(self, core: frozenset[str]) -> frozenset[str]:
         """The foods of which some name is just these words, but for its state."""
         if not core:
-            return set()
+            return frozenset()
         rarest = min((self.with_word.get(word, ()) for word in core), key=len)
-        return {one.food for one in map(self.names.__getitem__, rarest) if one.core == core}
+        return frozenset(one.food for one in map(self.names.__getitem__, rarest) if one.core == core)
 
     def load(self, food: str) -> float:
         """Grams of all fermentables in 100 g, by the typical figures, to tell which of two states holds more."""
@@ -118,11 +124,11 @@ class Lexicon:
         excess = max(0.0, known.pop("fructose", 0.0) - known.pop("glucose", 0.0))
         return excess + sum(known.values())
 
-    def kin(self, food: str) -> set[str]:
+    def _kin(self, food: str) -> frozenset[str]:
         """The same food in its other states: what has a name in common, but for the state."""
         kind = self.tables.food_by_id[food].kind
         found = {one for core in self.cores(food) for one in self._with_core(core)} - {food}
-        return {one for one in found if self.tables.food_by_id[one].kind == kind}
+        return frozenset(one for one in found if self.tables.food_by_id[one].kind == kind)
 
     def _slip(self, word: str) -> Slip | None:
         """The one known word that a strange word is a slip of, or None: it is just another word."""
@@ -160,12 +166,12 @@ class Lexicon:
         """
         if known in FITS and len(word) > _SHORTEST_SLIP:
             return distance == 1
-        if len(word) == len(known) and sorted(word) == sorted(known) and known in self.at_home:
+        if distance == 1 and sorted(word) == sorted(known) and known in self.at_home:
             return True  # two letters changed places
         if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
-            return distance == 1 and len(word) >= _LONG_SLIP - 1
+            return distance == 1 and alike and len(word) >= _LONG_SLIP - 1
         if distance == 1:
             dropped = len(word) + 1 == len(known)  # a letter was left out
             return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)

@@ -9,6 +9,7 @@ from calmlarder.matching.asides import without_asides
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.dates import UnreadDay, take_dates
+from calmlarder.matching.day_phrasing import days_plainly
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
@@ -28,7 +29,7 @@ from calmlarder.matching.words import plain, words_of
 
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
-    "freezer": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
+    "freezer": "freezer", "frzr": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
 _IN_PLACE = re.compile(
@@ -36,7 +37,7 @@ _IN_PLACE = re.compile(
     r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
-_PLACE_WORD = re.compile(r"\b(freezer|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
+_PLACE_WORD = re.compile(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
 _SALT_AND_PEPPER = re.compile(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = re.compile(
@@ -61,6 +62,15 @@ _OF_A_PART = re.compile(
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
 )
+# What is peeled off anyway is no reason to throw the rest.
+_OUTER_BAD = re.compile(
+    r"(?:[,;] ?)?\b(?:the |its |just |only |a bit |bit |going |slightly )*"
+    r"(?:(?:outer|outside)(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))? "
+    r"(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just) )*"
+    r"(?:slimy|manky|mouldy|moldy|rotten|off|bad|tatty|mush|mushy)"
+    r"|(?:slimy|manky|mouldy|moldy|rotten|tatty|mushy) (?:on the |the )?(?:outside|outer)"
+    r"(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))?)\b"
+)
 # The same the other way round: `slimy end`, `brown bits`.
 _A_PART_OF_IT = re.compile(
     r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
@@ -76,7 +86,7 @@ _AS_BIG_AS = re.compile(
 # Cooked ahead, whatever for: no meal of its own.
 _MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
-_FOR_US = re.compile(r"\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
+_FOR_US = re.compile(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
 
 
@@ -115,7 +125,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
-    rest = plainly_put(rest)
+    rest = days_plainly(plainly_put(rest))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
@@ -128,6 +138,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
+    rest = _OUTER_BAD.sub(" check it over ", rest)
     phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
     if place is None and any(dated.kind == "frozen" for dated in dates):

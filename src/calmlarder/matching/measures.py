@@ -11,6 +11,7 @@ UNIT_GRAMS = {
     "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
     "stone": 6350, "litro": 1000, "litros": 1000, "litri": 1000, "chilo": 1000, "quilo": 1000, "quilos": 1000,
     "gramos": 1, "gramas": 1, "grammi": 1, "gramm": 1, "etto": 100, "etti": 100, "dag": 10, "deka": 10,
+    "derica": 850, "dericas": 850, "mudu": 1250, "mudus": 1250,  # tins and bowls of West African markets, by volume
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",
@@ -21,7 +22,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
-    "hand", "baguette", "matchbox", "tray", "sachet",
+    "hand", "baguette", "matchbox", "tray", "sachet", "string", "shank", "hock", "joint",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -37,7 +38,8 @@ _ALIASES = {
     "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "sleeve": "packet", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
-    "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet", "canister": "packet",
+    "vessel": "tub", "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet",
+    "canister": "packet",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "crust": "heel", "crusts": "heel",

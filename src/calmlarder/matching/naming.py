@@ -9,6 +9,7 @@ from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import NamedFood
 from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
+from calmlarder.matching.plain_words import IN_NAMES_ONLY
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tokens import Words
@@ -39,6 +40,8 @@ class Named(NamedTuple):
 _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
+# Plants that come as milk, oil, butter and flour at least as often as by themselves.
+_STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
@@ -61,11 +64,11 @@ def name(words: Words) -> Named:
     left = left_over(best, words)
     close = _close(readings, best)
     if left and len(readings) > 1:
-        # Another reading may leave nothing over (`tomato, tinned` against a fresh tomato).
+        # Another reading of the same words may leave nothing over (`tomato, tinned` against a fresh tomato).
         for other in readings[1:12]:
             if other.weight < best.weight - WORD - 2:
                 break
-            if not left_over(other, words):
+            if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
@@ -79,6 +82,17 @@ def name(words: Words) -> Named:
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     return _decided(best, close, candidates, words)
+
+
+def _same_words(best: Reading, other: Reading, words: Words) -> bool:
+    """Whether another reading is one of the same words, and no other food beside: `dark chocolate, almonds`.
+
+    What stands behind `with` gives way to what stands before it.
+    """
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    if best.missing or other.takes & best.takes or best.takes <= GENERIC:
+        return True  # `fish (salmon)` is salmon
+    return best.takes <= behind and not other.takes & behind
 
 
 def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
@@ -114,6 +128,11 @@ def _is_another(best: Reading, words: Words) -> bool:
     beside = [
         taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
     ]
+    for at, token in enumerate(words.tokens[:-1]):
+        if taken[at] and strange[at + 1] and token.piece == words.tokens[at + 1].piece and best.takes <= _STEMS:
+            return True  # `soya mlk`: the strange word says what of it
+    if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
+        return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
     if any(beside) and (food.kind in KINDS_OF_MANY or _by_another_name(best, food)):
         return True
@@ -141,7 +160,7 @@ def _close(readings: list[Reading], best: Reading) -> list[Reading]:
 def _distinct(best: Reading, words: Words) -> bool:
     """Whether the words told can mean but one food (`horseradish`, `kalamata`): what is missing goes without saying."""
     lexicon = words.lexicon
-    if best.takes <= GENERIC | HARMLESS | PRODUCTS | words.soft:
+    if best.takes <= GENERIC | HARMLESS | PRODUCTS | words.soft | IN_NAMES_ONLY:
         return False
     if words.known - best.takes - HARMLESS - words.soft - frozenset(FITS):
         return False

@@ -50,6 +50,8 @@ QUALITIES = frozenset({
     "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk", "mashed",
     "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
     "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
+    "goose", "pheasant", "partridge", "grouse", "pigeon", "quail", "ostrich", "kangaroo", "horse", "boar", "bison",
+    "moose", "reindeer", "hare", "crocodile", "emu", "alligator", "turkey", "fake", "mock", "faux",
     "lentil", "egg", "fruit", "teriyaki", "tandoori", "spicy", "herby", "garlicky", "oniony", "peppered", "honeyed",
     "jerk", "cajun", "escovitch", "escoveitch", "satay", "bulgogi", "karaage", "shawarma", "souvlaki", "glazed",
     "curried", "creamed", "devilled", "crystallised", "chocolatey", "minty", "meatless",
@@ -58,7 +60,7 @@ QUALITIES = frozenset({
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
-    "bite", "nibble", "popper", "skewer", "gefilte",
+    "bite", "nibble", "popper", "skewer", "gefilte", "dosa", "dosai", "idli", "uttapam", "vada", "upma", "pongal",
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",
@@ -95,7 +97,8 @@ GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "g
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
 # Made at home or left over, nobody can know what is in these, unless more is said (`leftover chilli con carne`).
 DISH_WHEN_MADE = frozenset({
-    "dal", "dhal", "daal", "curry", "chilli", "gravy", "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
+    "dal", "dhal", "daal", "rajma", "rajmah", "chole", "curry", "chilli", "gravy",
+    "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
     "vegetable", "veggie", "stir", "fry", "takeaway", "takeout", "meal", "dinner", "roast", "pie", "hotpot", "tagine",
 })  # fmt: skip
 # `without onion` names no onion.

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
-from calmlarder.matching.conditions import condition_words, without_marks
+from calmlarder.matching.conditions import condition_words, is_condition, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
@@ -20,7 +20,8 @@ AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in t
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
 _MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
-_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|\bwith\b|\bw/|(?<!\w)n(?!\w)")
+_WITH = re.compile(r"\bwith\b|(?<![\w'])w(?![\w'])")
+_ANDS = re.compile(r"\band\b|\bor\b|&|\+|\bplus\b|\bwith\b|(?<![\w'])[nw](?![\w'])")
 # Words that cannot be left over: they tell how much, or in what state it is.
 SOFT = frozenset({
     *MEASURE_WORDS, *(singular(word) for word in MEASURE_WORDS), *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS,
@@ -30,7 +31,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
-_PAPRIKA = re.compile(r"\bpaprikas?\b")  # whoever counts them means the fruit, which other tongues call so
+_COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
 
@@ -55,6 +56,7 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
             piece=text.count(",", 0, found.start()),
             raw=found[0],
             group=len(_ANDS.findall(text, 0, found.start())),
+            added=_WITH.search(text, 0, found.start()) is not None,
         )
         for token, found in zip(tokens_of(words, lexicon, SOFT), typed, strict=True)
     )
@@ -77,7 +79,7 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         named = _as_last_time(named, said, spoken, lexicon)
     if whole_name and named.partly:
         named = named._replace(outcome="ask", foods=())
-    takes = _released(named, lexicon)
+    takes = _released(named, tokens, lexicon)
     rest = _without(text, typed, tokens, takes)
     counts = any(lexicon.tables.food_by_id[food].kind == "egg" for food in named.foods)
     amount, _ = take_amount(without_marks(rest), counts)
@@ -96,10 +98,26 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
-    if named.foods == ("paprika",) and amount.how == "counted" and amount.measure is None:
-        fruit = name_part(_PAPRIKA.sub("bell pepper", text), hints, lexicon, whole_name)
-        return fruit._replace(said=said)
+    if amount.how == "counted" and amount.measure is None:
+        named = _that_is_counted(named, lexicon)
     return Part(rest, named, amount, (), said=said)
+
+
+def _that_is_counted(named: Named, lexicon: Lexicon) -> Named:
+    """What the same name means that comes by the piece, where the likeliest comes by the spoon: `paprika 3`."""
+    foods = lexicon.tables.food_by_id
+    if len(named.foods) != 1 or foods[named.foods[0]].kind != "spice" or _is_counted(named.foods[0], lexicon):
+        return named
+    others = [one for one in sorted(lexicon.named(named.takes)) if _is_counted(one, lexicon)]
+    if not others:
+        return named
+    most = max(others, key=lambda one: (lexicon.load(one), one))
+    return named._replace(foods=(most,), assumed=(foods[most].name,))
+
+
+def _is_counted(food: str, lexicon: Lexicon) -> bool:
+    """Whether the tables know what one of a food weighs."""
+    return any(row.measure in _COUNTED_BY for row in lexicon.tables.own_measures(lexicon.tables.food_by_id[food]))
 
 
 def _holds(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> bool:
@@ -171,12 +189,24 @@ def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
     }
 
 
-def _released(named: Named, lexicon: Lexicon) -> frozenset[str]:
-    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is."""
+def _released(named: Named, tokens: tuple[Token, ...], lexicon: Lexicon) -> frozenset[str]:
+    """The words of a name without its measure: in `celery stalks` the stalks tell how much there is.
+
+    A measure between two other words of the name belongs to it: `oak leaf lettuce`.
+    """
     takes = named.takes
+    cores = lexicon.cores(named.foods[0]) if named.foods else set()
+    inside = {word for word in takes if is_condition(word) and takes in cores}  # `soft tofu` has not gone soft
+    taken = [bool(takes & set(token.words)) for token in tokens]
+    inside |= {
+        word
+        for before, token, after in zip(taken, tokens[1:], taken[2:], strict=False)
+        if before and after
+        for word in token.words
+    }
     for food in named.foods[:1]:
         is_bird = lexicon.tables.food_by_id[food].kind == "poultry"
-        for word in sorted(takes & SOFT - ({"quarter"} if is_bird else frozenset())):  # a cut, and no fourth part
+        for word in sorted(takes & SOFT - inside - ({"quarter"} if is_bird else frozenset())):  # a cut, no fourth part
             fewer = takes - {word}
             if any(core <= fewer for core in lexicon.cores(food)):
                 takes = fewer

@@ -22,6 +22,50 @@ _IN_WATER = re.compile(
 )
 
 
+# An empty milk tin measures dry goods: `egusi, one milk tin`.
+_MILK_TIN = re.compile(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
+
+
+# `pots` alone are potatoes; pots of something, or beside a food, are not.
+_POTS = re.compile(
+    r"(?P<before>(?:about|abt|approx|around|roughly|maybe|x|small|big|large|lge|med|medium|wee|old|last|a|an|the|my|few"
+    r"|some|lots|loads|of|bag|sack|half|new|\d+(?:/\d+)?|\d+(?:\.\d+)? ?k?g|kg|kilos?|lbs?|[ ,-])*)\bpots\b"
+    r"(?P<behind>(?:[ ,().-]|x ?\d*|\d+(?:\.\d+)? ?(?:k?g|lbs?|kilos?)?|bag|sack|left|few|a|bit|of|is|are|some|one|two"
+    r"|soft|sprouting|going|gone|green|old|eyes|wrinkly|bendy|ok|fine|still|still good|small|big|large|medium|about"
+    r"|new)*)"
+)
+
+
+_HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
+# `1/2 x 500g mince` is half of such a pack.
+_PART_OF_PACK = re.compile(
+    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?) ?(?=\d)(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
+)
+# Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
+_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
+_OTHER_BEANS = re.compile(
+    r"\b(?:kidney|black|butter|cannellini|haricot|pinto|borlotti|green|mixed|broad|white|red|chick|lima|navy|baked"
+    r"|adzuki|refried|runner|french|dry|dried|water|brine|chilli|chili|fava|soya|garden|bean"
+    r")\b"
+)
+
+
+# What a dish holds, told in a bracket: `stew (onion inside)`.
+_DISH = re.compile(
+    r"\b(?:soup|stew|curry|chill?i|sauce|bol\w*|ragu|stir|lasagne|pie|dh?al|daal|casserole|tagine|gravy|stock|broth"
+    r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg)\b"
+)
+_HELD = re.compile(
+    r"\(\s*(?:it )?(?:has|got|contains?|with|w/?|some|there'?s|made with)?\s*"
+    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:in|inside|in it|in there))?\s*\)"
+)
+
+
+# Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
+_NUMBERS_OF_PODS = re.compile(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
+_GARLIC_FLAKES = re.compile(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -38,7 +82,18 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
+    text = _HELD.sub(r" with \1", text) if "(" in text and _DISH.search(text) else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
+    text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
+    pots = _POTS.fullmatch(text) if "pots" in text else None
+    text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
+    text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
+    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
+    if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
+        text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
+    text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text
+    if "flake" in text:
+        text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

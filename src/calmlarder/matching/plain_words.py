@@ -98,3 +98,16 @@ PLAIN_WORDS = frozenset({
     "working", "worktop", "world", "worried", "worry", "worse", "worth", "write", "written", "wrong", "wrote", "xma",
     "yeah", "yesterday", "yuck", "yummy", "ziplock",
 })  # fmt: skip
+
+# English words that stand in the name of some food, and by themselves tell none: `festival` is no squash.
+IN_NAMES_ONLY = frozenset({
+    "bow", "brushed", "bubble", "carnival", "chat", "chic", "dwarf", "everyday", "egyptian", "farmer", "festival",
+    "fortune", "hock", "jamaica", "jamaican", "knot", "marble", "monkey", "mountain", "paper", "pari", "parrot",
+    "picante", "plastic", "pounded", "preserving", "princess", "pulse", "refined", "samba", "sanding", "smile", "snow",
+    "sieved", "simmer", "singapore", "tasty", "toddler", "triangle", "trim", "turtle", "twirl", "zero", "sword",
+    "stringless", "sunlit", "neutral", "flavourless", "cattle", "swamp", "seedy", "sticky", "spiral", "wolf",
+    "shelling", "poultry", "cow", "cuban", "congo", "epicure", "grinder", "heirloom", "idaho", "mill",
+    "microwaveable", "moth", "niger", "noire", "piccolo", "quill", "cellophane", "creamer", "crinkly", "crisped",
+    "flattened", "forbidden", "beech", "birch", "baton", "bella", "bobby", "campari", "castor", "buttery", "navy",
+    "lotus", "uv", "walla", "unbleached", "confectioner", "bunching", "bulgogi", "jerk", "hyacinth",
+})  # fmt: skip

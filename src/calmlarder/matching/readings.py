@@ -1,5 +1,7 @@
 """Every way to read the words of a food: each name that they may be, with its weight."""
 
+from collections import Counter
+from itertools import chain
 from typing import NamedTuple
 
 from calmlarder.matching.name_index import NamedFood
@@ -35,16 +37,13 @@ class Reading(NamedTuple):
 def readings_of(words: Words) -> list[Reading]:
     """Every food whose name the words may be, the weightiest first; one reading a food."""
     tokens, known, lexicon = words.tokens, words.known, words.lexicon
-    counts: dict[int, int] = {}
-    for word in sorted(known):
-        for index in lexicon.with_word.get(word, ()):
-            counts[index] = counts.get(index, 0) + 1
+    counts = Counter(chain.from_iterable(lexicon.with_word.get(word, ()) for word in sorted(known)))
     found: dict[str, Reading] = {}
     for index, count in counts.items():
         one = lexicon.names[index]
         lacking = len(one.core) - count
-        if lacking > 1 or (lacking == 1 and not (one.core - known) <= GENERIC):
-            continue
+        if lacking > 1 or (lacking == 1 and (one.has_and or not (one.core - known) <= GENERIC)):
+            continue  # `leftover peas` are no rice and peas
         if _turned_round(one, words) or _is_colour_only(one, words) or _only_described(one, lacking, words):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
@@ -59,8 +58,8 @@ def readings_of(words: Words) -> list[Reading]:
 
 
 def _is_colour_only(one: NamedFood, words: Words) -> bool:
-    """Whether a name would be read out of a colour: `green` is no greens, unless it is written so."""
-    if not one.core <= COLOURS:
+    """Whether a name would be read out of a quality: `green` is no greens, `crisp` no crisps, unless written so."""
+    if not one.core <= COLOURS | {"crisp"}:
         return False
     return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
 

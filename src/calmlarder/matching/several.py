@@ -4,8 +4,6 @@ import re
 from collections.abc import Iterator
 from functools import partial
 
-from calmlarder.matching.abbreviations import ABBREVIATIONS
-from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.headings import (
     bare_words,
     dishes_left_over,
@@ -19,27 +17,20 @@ from calmlarder.matching.headings import (
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
-from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS, WITH, is_note
+from calmlarder.matching.name_index import expanded
+from calmlarder.matching.notes import HARMLESS, NOTES, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
+from calmlarder.matching.side_by_side import LONGEST_NAME, names_food, side_by_side
 from calmlarder.matching.states import FITS
 from calmlarder.matching.unclear_piece import counted_apart, is_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
-_SEASONINGS = frozenset({"spice", "herb"})
-# Kinds of food that stand side by side in a list; `lemon chicken` is a dish, `lettuce tomato` are two things.
-_SIDE_BY_SIDE = (
-    frozenset({
-        "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
-        "fruit-vegetable", "sweetcorn", "herb", "potato", "squash",
-    }),
-    frozenset({"fruit", "citrus"}),
-    _SEASONINGS,
-)  # fmt: skip
+_TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
+_TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b")
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
-_MOST_WORDS, _LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
 def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
@@ -59,6 +50,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and names_both(text, lexicon)))
     ):
         return [whole]
+    if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
+        return [whole]  # `garlic chives` are one thing, whichever
     several = _pieces(text, hints, lexicon)
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
@@ -96,7 +89,7 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
         return True
     return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
-        word in SOFT and _names_food(word, lexicon) and word not in takes for word in alone if word
+        word in SOFT and names_food(word, lexicon) and word not in takes for word in alone if word
     )
 
 
@@ -119,7 +112,9 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
     found: list[Part] = []
     strange = False
-    for piece in dishes_left_over(pieces):
+    tinned = [bool(_TIN.search(piece)) for piece in pieces]
+    own_tins = any(tinned) and not all(tinned) and not _TINS_HEADING.match(text)
+    for piece in _with_their_tins(dishes_left_over(pieces), lexicon) if own_tins else dishes_left_over(pieces):
         if piece.split()[0] in WITH:
             return []
         if found and _only_amounts(piece, lexicon):
@@ -128,11 +123,13 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
-        part = name_part(piece, hints, lexicon, whole_name=len(pieces) > 1)
+        piece = _of_the_kind_before(piece, found, lexicon)
+        told = hints - {"canned"} if own_tins and not _TIN.search(piece) else hints
+        part = name_part(piece, told, lexicon, whole_name=len(pieces) > 1)
         if part.named.outcome == "matched":
             found.append(part)
             continue
-        beside = side_by_side(piece, hints, lexicon)
+        beside = side_by_side(piece, told, lexicon)
         if beside:
             found += beside
         elif found and part.named.outcome == "unknown" and not _says_food(piece, lexicon):
@@ -146,101 +143,35 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
 
 
+def _with_their_tins(pieces: list[str], lexicon: Lexicon) -> list[str]:
+    """The pieces, with an amount of tins beside what it is of: a tin is said of its food, and not of a whole list."""
+    joined: list[str] = []
+    for piece in pieces:
+        if joined and _TIN.search(piece) and _only_amounts(piece, lexicon):
+            joined[-1] = f"{joined[-1]} {piece}"
+        else:
+            joined.append(piece)
+    return joined
+
+
+def _of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
+    """A piece that says but which sort of the food before it: the three cherry of `6 toms + 3 cherry` are no fruit."""
+    words = bare_words(piece)
+    if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):
+        return piece
+    written = next(word for word in WORD.findall(piece) if expanded((singular(word),)) == words)
+    head = found[-1].said.split()[-1:]
+    both = f"{words[0]} {' '.join(expanded(head))}"
+    return f"{piece} {head[0]}" if head and written == words[0] and both in lexicon.spelt else piece
+
+
 def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
     """Whether a piece says how much there is of what stands before it, and names nothing (`big pot half left`)."""
     words = WORD.findall(piece)
     return bool(words) and all(
-        (says_amount(word) and not _names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
+        (says_amount(word) and not names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
         for word in words
     )
-
-
-def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
-    """Foods one behind the other without a sign between them: `1 carrot 2 onions`, `rosemary thyme`, or nothing.
-
-    Every stretch of words must be the whole name of a food; the fewest stretches win. Amounts stand all before their
-    foods, or all behind them.
-    """
-    words = text.split()
-    if not 2 <= len(words) <= _MOST_WORDS or re.search(r"[a-z] or [a-z]|:", text):
-        return []
-    starts, leads = _starts(words, lexicon)
-    best: list[list[Part] | None] = [[], *([None] * len(words))]
-    for end in range(1, len(words) + 1):
-        if end < len(words) and end not in starts:
-            continue
-        for start in range(end - 1, -1, -1):
-            before = best[start]
-            stretch = words[start:end]
-            if before is None or (start and start not in starts):
-                continue
-            if sum(not says_amount(word) for word in stretch) > _LONGEST_NAME:
-                break
-            if leads and _holds_amount(stretch, lexicon):
-                continue
-            standing = best[end]
-            if standing is not None and len(standing) <= len(before) + 1:
-                continue
-            part = name_part(" ".join(stretch), hints, lexicon, whole_name=True)
-            if part.named.outcome == "matched" and not _guessed(part, stretch, lexicon):
-                best[end] = [*before, part]
-    found = best[len(words)] or []
-    return found if len(found) > 1 and _are_a_list(found, bool(leads), lexicon) else []
-
-
-def _starts(words: list[str], lexicon: Lexicon) -> tuple[set[int], int]:
-    """Where a food may begin in a run of words, and how many amounts it holds."""
-    amounts = [says_amount(word) and not _names_food(word, lexicon) for word in words]
-    count = sum(amounts[at] and not (at and amounts[at - 1]) for at in range(len(words)))
-    if not count:
-        return set(range(1, len(words))), 0
-    if amounts[0]:  # amounts stand before their foods
-        return {at for at in range(1, len(words)) if not amounts[at - 1]}, count
-    return {at for at in range(1, len(words)) if not amounts[at]}, count
-
-
-def _holds_amount(stretch: list[str], lexicon: Lexicon) -> bool:
-    """Whether an amount stands between the words of a stretch, so that it would be of another food."""
-    amounts = [says_amount(word) and not _names_food(word, lexicon) for word in stretch]
-    named = [at for at, is_amount in enumerate(amounts) if not is_amount]
-    return bool(named) and any(amounts[named[0] : named[-1]])
-
-
-def _names_food(word: str, lexicon: Lexicon) -> bool:
-    return singular(word) in lexicon.alone and not word[0].isdigit()
-
-
-def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
-    """Whether a stretch holds strange words, which a list without signs gives no reason to take for notes."""
-    known = (singular(word.strip(ENDS)) for word in without_marks(" ".join(stretch)).split())
-    return (
-        any(
-            not (word in lexicon.words or word in ABBREVIATIONS or word in SOFT | SMALL | NOTES or word in FITS)
-            and not says_amount(word)
-            and lexicon.slip(word) is None
-            for word in known
-            if word
-        )
-        or not part.named.takes
-    )
-
-
-def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
-    """Whether foods side by side are a list, and no dish of them (`lemon chicken`, `apple oat biscuits`)."""
-    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods[:1]]
-    if len({food.id for food in foods}) < len(foods):
-        return False
-    told = sum(part.amount.how != "none" for part in parts)
-    if counted and told >= max(2, len(parts) - 1):
-        return True
-    heads = [part.said.split()[-1] if part.said else "" for part in parts]
-    if len(parts) == 2 and parts[1].said in PRODUCTS:
-        return False
-    if all(food.is_staple for food in foods):
-        return True
-    if any(head in PRODUCTS | DISHES for head in heads):
-        return len(set(heads)) == 1
-    return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
 
 
 def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexicon: Lexicon) -> Part | None:
@@ -270,7 +201,7 @@ def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tu
     hints, lexicon = how
     outside = [word for word in WORD.findall(text.partition(",")[0]) if not says_amount(word)]
     others = [word for word in outside if singular(word) not in whole.named.takes]
-    strange = 0 < len(others) < _LONGEST_NAME and all(
+    strange = 0 < len(others) < LONGEST_NAME and all(
         singular(word) not in lexicon.words and not is_note(word) and not lexicon.slip(word) for word in others
     )
     if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
@@ -295,6 +226,11 @@ def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexico
     before = text.rpartition(", ")[0]
     if len(_pieces(before, hints, lexicon)) > 1:
         return parts  # `ham (opened), chocolate spread`: the bracket names neither
+    food = lexicon.tables.food_by_id
+    kinds = {food[one].kind for part in parts for one in part.named.foods}
+    if len(kinds) == 1 and parts[0].named.foods != parts[1].named.foods:
+        telling = parts[1]  # which of its kind it is: `pasta (gf penne)`
+        return [telling if telling.amount.how != "none" else telling._replace(amount=parts[0].amount)]
     outside = name_part(before, hints, lexicon)
     if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
         return [parts[0]]

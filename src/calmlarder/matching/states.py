@@ -39,6 +39,8 @@ NEAREST = MappingProxyType(
 _FREEZABLE = frozenset({"raw", "as sold", "cooked", "boiled", "roasted", "fermented", "frozen", "dry"})
 _READY = frozenset({"as sold", "fermented", "canned", "canned drained"})
 _ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
+# Of what nobody keeps in packets, dry is no state of its own: it has been about for long.
+_DRIES_OUT = frozenset({"citrus", "root", "stem", "salad-leaf", "brassica", "cheese", "allium", "potato"})
 _KEPT_IN_TINS = frozenset({"spice", "oil", "sweetener", "starch"})  # a tin of paprika is a box
 _DRY_SPICE = frozenset({"powder", "ground", "seed", "whole", "dried", "powdered"})
 
@@ -54,8 +56,12 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "spice" and word in _DRY_SPICE:
         return True
+    if kind in {"nut", "seed", "dried-fruit"} and word in {"soaked", "soaking"}:
+        return True
     if kind in {"bread", "wrap"} and word in {"dry", "dried"}:
         return True  # it is stale
+    if kind in _DRIES_OUT and word == "dry":
+        return state in {"raw", "as sold"}
     if kind == "sea-vegetable" and word in {"dry", "dried"}:
         return state != "canned"
     if kind == "herb" and word in {"plant", "leaf"}:

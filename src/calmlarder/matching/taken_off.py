@@ -6,12 +6,13 @@ from calmlarder.matching.numbers import WHOLE_WORDS
 
 _NUMBERS = "|".join(sorted(WHOLE_WORDS, key=len, reverse=True))
 _SOME_BAD = re.compile(
-    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|a few|some|a bit)(?: of (?:them|it))?"
+    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
     r" (?:are |is |was |were |has |have"
     r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
     r"|bad|used|eaten|split|squishy|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?"
 )
+_FEW = re.compile(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 _MINUS = re.compile(
     rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))"
 )
@@ -36,6 +37,9 @@ def without_the_bad(text: str) -> str:
     rest = f"{text[: found.start()]} {text[found.end() :]}"
     there = _COUNT.search(rest)
     bad = _value(found[1])
+    before = re.search(r"[a-z]{3}", text[: found.start()])
+    if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
+        return f"{rest} check it over"  # one of so many: the rest stays
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
         rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
     return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text

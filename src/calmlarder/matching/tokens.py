@@ -28,6 +28,7 @@ class Token(NamedTuple):
     piece: int = 0  # of the line, between its commas
     raw: str = ""  # as written, plural and all
     group: int = 0  # of the line, between its ands
+    added: bool = False  # behind a `with`
 
 
 class Words(NamedTuple):
@@ -76,11 +77,12 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
 def _as_pasta(tokens: list[Token], lexicon: Lexicon) -> tuple[Token, ...]:
     """The words with `pasta` for a shape of it that a word of its kind stands beside: `wholemeal penne`, `penne gf`."""
     found = list(tokens)
+    is_said = any(token.typed == "pasta" for token in tokens)
     for at, token in enumerate(tokens):
         if token.typed in lexicon.shapes:
             beside = (*tokens[max(0, at - 2) : at], *tokens[at + 1 : at + 2])
             kinds = frozenset(word for one in beside for word in one.words if word in _KINDS_OF_PASTA)
-            if kinds and not lexicon.is_name(kinds | {token.typed}):
+            if kinds and (is_said or not lexicon.is_name(kinds | {token.typed})):
                 found[at] = token._replace(words=("pasta",))
     return tuple(found)
 

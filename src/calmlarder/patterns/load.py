@@ -64,20 +64,21 @@ def _with_shared(content: Mapping[str, Any], shared: Mapping[str, Any]) -> dict[
     return {**content, "slots": {**content.get("slots", {}), **known}, "shared": left}
 
 
-def _known(folder: Path, paths: Sequence[Path]) -> dict[str, Any]:
+def _known(folder: Path, paths: Sequence[Path]) -> Mapping[str, Any]:
     """What the shipped files say, by name, without parsing them anew; empty where one of them cannot be read."""
     if folder != shipped("recipes"):
         return {}
     try:
         made_from = derived.digest_of(paths)
-        known = derived.kept(_KEPT, made_from)
-        if known is None:
-            known = {path.relative_to(folder).as_posix(): _content(path) for path in paths}
-            if made_from == derived.digest_of(paths):
-                derived.keep(_KEPT, made_from, known)
+        kept = derived.kept(_KEPT, made_from)
+        if kept is not None:
+            return kept
+        known = {path.relative_to(folder).as_posix(): _content(path) for path in paths}
+        if made_from == derived.digest_of(paths):
+            derived.keep(_KEPT, made_from, known)
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
         return {}
-    return dict(known)
+    return known
 
 
 def load_patterns(folder: Path) -> tuple[Pattern, ...]:

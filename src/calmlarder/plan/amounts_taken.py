@@ -5,7 +5,7 @@ from typing import Any
 
 from calmlarder.compose.variables import DishVariables
 from calmlarder.plan.columns import Column
-from calmlarder.plan.shares import Again, Share, Steps
+from calmlarder.plan.shares import Again, Opens, Share, Steps
 from calmlarder.plan.shelf import StockItem
 
 Prices = Mapping[Share, int]  # for one of each; ten-thousandths of a point
@@ -22,14 +22,18 @@ class AmountsTaken:
         self.units: dict[int, dict[int, list[Any]]] = {}
         self.mains: dict[int, dict[str, list[Any]]] = {}
         self.kinds: dict[int, dict[str, Any]] = {}
+        self._used: dict[int, dict[int, list[Any]]] = {}
         self._steps: dict[Steps, dict[int, Any]] = {}
+        self._opens: dict[tuple[int, int], Any] = {}
 
     def add(self, column: Column, draft: DishVariables) -> None:
         """What a column may take."""
         units = self.units[column.number] = {}
+        taking = self._used[column.number] = {}
         mains = self.mains[column.number] = {}
         for number, option in enumerate(column.problem.options):
             units.setdefault(option.offered.place, []).append(draft.units[number])
+            taking.setdefault(option.offered.place, []).append(draft.used[number])
             if column.problem.pattern.slots[option.slot].role in {"protein", "base"}:
                 mains.setdefault(str(option.offered.food.kind), []).append(draft.used[number])
         kinds = self.kinds[column.number] = {kind: self._model.new_bool_var("") for kind in mains}
@@ -52,6 +56,8 @@ class AmountsTaken:
             kinds = self.kinds[column.number]
             return often * kinds[share.kind] if often and share.kind in kinds else 0
         units = self.units[column.number].get(share.place)
+        if isinstance(share, Opens):
+            return self._takes(column, share.place) if units and share.first == column.covers[0] else 0
         if units is None or share.step == 1:
             return sum(units or ())
         steps = self._steps.setdefault(share, {})
@@ -60,3 +66,14 @@ class AmountsTaken:
             self._model.add(sum(units) <= share.step - 1 + share.step * some)
             steps[column.number] = some
         return steps[column.number]
+
+    def _takes(self, column: Column, place: int) -> Any:
+        """Whether a column takes of a lot; where that costs, it is 1 for nothing else."""
+        used = self._used[column.number][place]
+        if len(used) == 1:
+            return used[0]
+        if (column.number, place) not in self._opens:
+            some = self._opens[column.number, place] = self._model.new_bool_var("")
+            for one in used:
+                self._model.add_implication(one, some)
+        return self._opens[column.number, place]

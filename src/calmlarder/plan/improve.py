@@ -21,9 +21,10 @@ from calmlarder.tables.book import Tables
 
 # In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
 _EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
-_EFFORT_FEED, _EFFORT_POLISH, _EFFORT_IDEA = 4.0, 2.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
+_EFFORT_FEED, _EFFORT_IDEA = 4.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
 _EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
+_ROUNDS_FOR_IDEAS = 4  # of the search for prices, before its dishes give ideas: ours
 _MOST_THREES = 6  # between two looks at all together: ours
 _PRICES_SHARE = 0.7  # of the time for the bound, for prices of lots: ours
 _FEWER = 0.95  # of the columns, for prices to be looked for again: ours
@@ -67,7 +68,7 @@ class Improver:
         self._worth: set[int] | None = None  # columns that a better plan may still hold
         self._priced: tuple[Priced, ...] = ()
         self._prices: PriceSearch | None = None
-        self._tried = 0  # ideas of the search for prices
+        self._misses = self._turns_to_idea = 0  # ideas in a row that were no better; turns until the next
         self.avoid: dict[int, list[frozenset[tuple[int, int]]]] = {}
         held = {number for dish in kept for number in dish.column.covers}
         # What is pinned stays; no other dish may stand on its sittings.
@@ -109,8 +110,13 @@ class Improver:
                 self._most_fed = most
                 if self._prices is not None:
                     self._prices.selector.most_fed = most
-            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes):
-                return
+            avoided = self._avoided
+            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes) or self._avoided == avoided:
+                return  # nothing was left out that was not before: the same would be found again
+
+    @property
+    def _avoided(self) -> int:
+        return sum(map(len, self.avoid.values()))
 
     def _hungry(self, everything: set[int]) -> bool:
         return not {number for dish in self.dishes for number in dish.column.covers} >= everything
@@ -125,14 +131,14 @@ class Improver:
             joint.fix(dish) if dish in self._kept else joint.hint(dish)
         for _, draft in joint.posted:
             joint.model.add(draft.active == 1)
-        solved = joint.solve(self._stop.left, _EFFORT_POLISH, self._stop)
+        solved = joint.solve(self._stop.left, _EFFORT_IDEA, self._stop)
         return self.take(solved if solved.cost < NEVER else self._fixed(dishes))
 
     def improve(self, seed: int, rounds: int | None) -> None:
-        """Among the few promising dishes: all sittings, neighbours two by two, and three at a time; then among all.
+        """Among the few promising dishes: neighbours two by two, three at a time, and all sittings; then among all.
 
-        Ever more effort goes into all together. Ends when they were proven the best, the time is up, `rounds` were
-        done, or it is stopped.
+        Before each an idea, if there is one. Ever more effort goes into all together. Ends when they were proven the
+        best, the time is up, `rounds` were done, or it is stopped.
         """
         rng = random.Random(seed)
         everything = set(range(len(self.house.sittings)))
@@ -140,37 +146,47 @@ class Improver:
         for free, effort, few in self._turns(rng, everything):
             if self._stop.over or next(left, None) is None:
                 return
-            self._try_ideas()
+            self._try_idea()
             if self.bound >= self.cost:
                 return
             proven = self._replan(free, effort, few)
             if proven and free == everything and not few and not self.avoid:
                 return
 
-    def _try_ideas(self) -> None:
-        """Dishes that go well together by the prices of what they share, with the amounts that are best for them."""
-        ideas = self._prices.ideas if self._prices is not None else []
-        while self._tried < len(ideas) and not self._stop.over:
-            idea = set(ideas[self._tried])
-            self._tried += 1
-            kept = {dish.column.number for dish in self._kept}
-            columns = [column for column in self._columns if column.number in idea | kept]
-            joint = Joint(self.house, columns, self.avoid)
-            for dish in self._kept:
-                joint.fix(dish)
-            self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
+    def _try_idea(self) -> None:
+        """Dishes that go well together by the prices of what they share, with the amounts that are best for them.
+
+        One before each turn as long as they are better than the plan at hand; then ever more rarely.
+        """
+        if self._prices is None or self._prices.rounds < _ROUNDS_FOR_IDEAS:
+            return
+        self._turns_to_idea -= 1
+        if self._turns_to_idea <= 0 and not self._stop.over:
+            idea = set(self._prices.idea(self._stop))
+            self._misses = 0 if idea and self._try(idea) else self._misses + 1
+            self._turns_to_idea = self._misses
+
+    def _try(self, idea: set[int]) -> bool:
+        kept = {dish.column.number for dish in self._kept}
+        columns = [column for column in self._columns if column.number in idea | kept]
+        joint = Joint(self.house, columns, self.avoid)
+        for dish in self._kept:
+            joint.fix(dish)
+        return self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
     def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
+        with_ideas = self._prices is not None and len(everything) > 3
         effort = _EFFORT_ALL
         while True:
-            yield everything, effort, True
+            if not with_ideas:
+                yield everything, effort, True
             if len(everything) > 2:
                 for number in range(1, len(everything)):
                     yield {number - 1, number}, _EFFORT_TWO, True
             if len(everything) > 3:
                 for free in self._threes(rng):
                     yield free, _EFFORT_THREE, True
-            yield everything, effort, False
+            yield everything, effort, with_ideas  # among all dishes the other thread is at it
             effort *= 2
 
     def _threes(self, rng: random.Random) -> list[set[int]]:
@@ -192,7 +208,7 @@ class Improver:
             mine = {dish.column.number for dish in self.dishes}
             best = {column.number for column in promising(self.house, columns, stay)} | mine
             columns = [column for column in columns if column.number in best]
-        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self.avoid, self._priced, self._stop)
+        joint = Joint(self.house, [*(dish.column for dish in stay), *columns], self.avoid, (), self._stop)
         for dish in stay:
             joint.fix(dish)
         for dish in self.dishes:

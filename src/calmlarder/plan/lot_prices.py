@@ -13,9 +13,10 @@ from calmlarder.plan.alone import Cheapest, DishAlone
 from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Priced
-from calmlarder.plan.master import Mixture, Setting, good_columns, lots_in_plan, mixture_of
+from calmlarder.plan.lots_in_plan import lots_in_plan
+from calmlarder.plan.master import Mixture, Setting, good_columns, mixture_of
 from calmlarder.plan.selection import Selector
-from calmlarder.plan.shares import Steps, overdrawn
+from calmlarder.plan.shares import Again, Steps, overdrawn
 
 _TOWARDS = 0.8  # how far prices go from the best so far to those of the linear programme: ours
 _NO_BETTER = 3  # rounds without a better bound that end it: ours
@@ -44,7 +45,8 @@ class PriceSearch:
         self.bound = -NEVER
         self.best = Priced({}, {}, 0)
         self.cost = NEVER  # no plan that costs less holds a column that was let go
-        self.ideas: list[tuple[int, ...]] = []  # columns that go well together, each in no earlier one
+        self.rounds = 0  # of looking for better prices
+        self._ideas: list[tuple[int, ...]] = []
         self._house, self._cost_now = house, cost
         self._kept = frozenset(kept)
         self.selector = Selector(house, columns, kept, most_fed)
@@ -73,6 +75,7 @@ class PriceSearch:
         """Look for better prices until none are found or it is to stop; `better` hears of bounds."""
         idle = 0
         while idle < _NO_BETTER and not stop.over and self.bound < self._cost_now():
+            self.rounds += 1
             known = len(self._steps)
             mixture = self._mixture(self._glances == 0)
             if mixture is None:
@@ -91,8 +94,6 @@ class PriceSearch:
             is_better = self.bound - before > _ENOUGH * abs(self.bound)
             idle = 0 if is_better or len(self._steps) > known else idle + 1
             better(self.bound)
-            if idle:
-                self._think(stop)
 
     def _mixture(self, in_steps: bool) -> Mixture | None:
         """The best mixture of the dishes found, in which no steps are overdrawn if they are to be counted."""
@@ -107,17 +108,20 @@ class PriceSearch:
                 return mixture
             self._steps += found
 
-    def _think(self, stop: Stop) -> None:
-        """One more idea."""
-        tried = self.ideas[-_MOST_TRIED:]
-        idea = good_columns(self._setting, self._pool, self._steps, tried, stop.left)
+    def idea(self, stop: Stop) -> tuple[int, ...]:
+        """Columns that go well together by the dishes found so far, each time others; none where there are no more.
+
+        Another thread may ask while this one searches: it looks at what was found by then.
+        """
+        idea = good_columns(self._setting, self._pool, tuple(self._steps), self._ideas[-_MOST_TRIED:], stop.left)
         if idea:
-            self.ideas.append(idea)
+            self._ideas.append(idea)
+        return idea
 
     @property
     def _pool(self) -> list[Cheapest]:
         """The dishes found of columns that are still worth a look."""
-        return [dish for dish in self._dishes.values() if dish.column in self._alone]
+        return [dish for dish in list(self._dishes.values()) if dish.column in self._alone]
 
     @property
     def _setting(self) -> Setting:
@@ -182,9 +186,9 @@ class PriceSearch:
         """What lots cost at the least, less what all that is shared may earn."""
         cost, units = 0, self._setting.units
         for share, price in prices.items():
-            if not isinstance(share, Steps) or share.step > 1:
+            if isinstance(share, Again) or (isinstance(share, Steps) and share.step > 1):
                 cost -= price * share.room(units)
-        return cost + sum(lot.least(prices.get(Steps(place, 1), 0)) for place, lot in self._lots.items())
+        return cost + sum(lot.least(place, prices) for place, lot in self._lots.items())
 
     def _floors(self, prices: Prices) -> Mapping[int, int]:
         """Of the dishes that can be cooked. One that is kept stays, though it can be cooked no more."""

@@ -9,26 +9,13 @@ from calmlarder.compose.weights import POINT
 from calmlarder.plan.alone import Cheapest
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import empty_cost, patterns_apart
-from calmlarder.plan.shares import Again, Share, Steps
-from calmlarder.plan.weights import MAIN_KIND_AGAIN, WASTED_PORTION
+from calmlarder.plan.lots_in_plan import LotInPlan
+from calmlarder.plan.shares import Again, Opens, Share, Steps
+from calmlarder.plan.weights import MAIN_KIND_AGAIN
 
-# The solver's own handler of Ctrl-C is left out. So many branches, or seconds, are enough for an idea: ours.
+# The solver's own handler of Ctrl-C is left out. So many branches are enough for an idea: ours.
 _SCIP = "misc/catchctrlc = FALSE\nlimits/nodes = 300\n"
-_IDEA_SECONDS = 1.0
-
-
-class LotInPlan(NamedTuple):
-    """`waste` if nothing of it is used, and `over`, how much more each unit costs that is left beyond `reach`."""
-
-    units: int
-    waste: int
-    over: int
-    reach: int
-
-    def least(self, price: int) -> int:
-        """The least of its waste less what it earns, over all amounts that may be used."""
-        used = {0, self.units, max(0, self.units - self.reach)}
-        return self.waste + min(self.over * max(0, self.units - u - self.reach) - price * u for u in used)
+_IDEA_SECONDS = 4.0  # reached on a busy machine only: ours
 
 
 class Setting(NamedTuple):
@@ -50,18 +37,6 @@ class Mixture(NamedTuple):
 
     prices: Mapping[Share, int]
     dishes: Sequence[tuple[Cheapest, float]]
-
-
-def lots_in_plan(house: PlanInstance) -> dict[int, LotInPlan]:
-    """The lots that some dish takes of, by place. What opening a pack costs is left out."""
-    found = {}
-    for place in sorted(house.most):
-        shelf = house.shelves[place]
-        one_percent = shelf.portion_units * WASTED_PORTION // 100
-        percent, reach = shelf.percent(house.end, house.today), house.reach(place)
-        over = (100 - percent) * one_percent if percent and reach is not None and shelf.units > reach else 0
-        found[place] = LotInPlan(shelf.units, one_percent * percent * shelf.units, over, reach or 0)
-    return found
 
 
 def mixture_of(setting: Setting, dishes: Sequence[Cheapest], steps: Sequence[Steps]) -> Mixture | None:
@@ -112,11 +87,11 @@ class _Programme:
         self.solver, self._setting = solver, setting
         self._objective = solver.Objective()
         self._infinity = solver.infinity()
-        self._rows: dict[Share, list[Any]] = {}
+        self._rows: dict[Share, Any] = {}
         for place, lot in setting.lots.items():
-            self._lot(Steps(place, 1), lot)
+            self._lot(place, lot)
         for share in steps:
-            self._rows[share] = [solver.Constraint(-self._infinity, share.room(setting.units))]
+            self._rows[share] = solver.Constraint(-self._infinity, share.room(setting.units))
         for again in sorted(_agains(dishes)):
             self._soft(again)
         self.fractions = self._dishes(dishes)
@@ -124,29 +99,34 @@ class _Programme:
 
     def prices(self) -> dict[Share, int]:
         """The dual values of all that is shared."""
-        return {share: self._price(share, rows) for share, rows in self._rows.items()}
+        return {share: self._price(share, row) for share, row in self._rows.items()}
 
-    def _price(self, share: Share, rows: Sequence[Any]) -> int:
-        price: int = round(-POINT * sum(row.dual_value() for row in rows))
+    def _price(self, share: Share, row: Any) -> int:
+        price: int = round(-POINT * row.dual_value())
         if isinstance(share, Again):
             return min(MAIN_KIND_AGAIN * POINT, max(0, price))
-        return price if share.step == 1 else max(0, price)
+        return price if isinstance(share, Steps) and share.step == 1 else max(0, price)
 
-    def _lot(self, share: Steps, lot: LotInPlan) -> None:
-        """No more is used than there is; what is left beyond its reach costs more."""
-        rows = self._rows[share] = [self.solver.Constraint(-self._infinity, lot.units)]
-        if lot.over:
-            rows.append(self.solver.Constraint(lot.units - lot.reach, self._infinity))
-            over = self.solver.NumVar(0, self._infinity, "")
-            rows[-1].SetCoefficient(over, 1)
-            self._objective.SetCoefficient(over, lot.over / POINT)
+    def _lot(self, place: int, lot: LotInPlan) -> None:
+        """It goes in one of its ways, or a mixture of them; what dishes take is what is used, and when."""
+        units = self._rows[Steps(place, 1)] = self.solver.Constraint(0, 0)
+        opens = {number: self.solver.Constraint(-self._infinity, 0) for number in sorted(lot.sittings)}
+        self._rows.update({Opens(place, number): row for number, row in opens.items()})
+        one = self.solver.Constraint(1, 1)
+        for way in lot.ways:
+            part = self.solver.NumVar(0, self._infinity, "")
+            self._objective.SetCoefficient(part, way.cost / POINT)
+            one.SetCoefficient(part, 1)
+            units.SetCoefficient(part, -way.units)
+            for number in way.opened:
+                opens[number].SetCoefficient(part, -1)
 
     def _soft(self, share: Again) -> None:
         row = self.solver.Constraint(-self._infinity, 1)
         more = self.solver.NumVar(0, self._infinity, "")
         row.SetCoefficient(more, -1)
         self._objective.SetCoefficient(more, MAIN_KIND_AGAIN)
-        self._rows[share] = [row]
+        self._rows[share] = row
 
     def _dishes(self, dishes: Sequence[Cheapest]) -> list[Any]:
         house, columns, most_fed = self._setting.house, self._setting.columns, self._setting.most_fed
@@ -157,6 +137,9 @@ class _Programme:
             self._objective.SetCoefficient(empty, empty_cost(house, number) / POINT)
         apart = self._apart(list(columns.values()))
         fed = self.solver.Constraint(-self._infinity, self._infinity if most_fed is None else most_fed)
+        about: dict[int | str, list[tuple[Share, Any]]] = {}
+        for share, row in self._rows.items():
+            about.setdefault(share.about, []).append((share, row))
         fractions = []
         for dish in dishes:
             fraction = self.solver.NumVar(0, self._infinity, "")
@@ -166,10 +149,9 @@ class _Programme:
             fed.SetCoefficient(fraction, len(covers))
             for row in (*(sittings[number] for number in covers), *apart.get(dish.column, ())):
                 row.SetCoefficient(fraction, 1)
-            for share, rows in self._rows.items():
-                amount = share.of(dish.taken)
-                for row in rows if amount else ():
-                    row.SetCoefficient(fraction, amount)
+            matters: list[int | str] = [*dish.taken.units, *dish.taken.kinds]
+            for share, row in (pair for what in matters for pair in about.get(what, ())):
+                row.SetCoefficient(fraction, share.of(dish.taken))
         return fractions
 
     def _apart(self, columns: Sequence[Column]) -> dict[int, list[Any]]:

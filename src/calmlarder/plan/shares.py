@@ -7,7 +7,7 @@ each dish by itself what it takes from the others.
 """
 
 from collections.abc import Iterable, Mapping
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 _MOST_PARTS = 4  # a lot is told apart by its halves, thirds, ... at the most: ours
 _OVER = 0.02  # of a step: less is no matter
@@ -27,6 +27,11 @@ class Steps(NamedTuple):
     place: int
     step: int
 
+    @property
+    def about(self) -> int | str:
+        """What a dish must take for this to matter."""
+        return self.place
+
     def of(self, taken: Taken) -> int:
         """How many steps a dish takes."""
         return taken.units.get(self.place, 0) // self.step
@@ -36,11 +41,33 @@ class Steps(NamedTuple):
         return units[self.place] // self.step
 
 
+class Opens(NamedTuple):
+    """Taking anything at all, at the sitting `first`, of a lot that is a pack until it is opened."""
+
+    place: int
+    first: int
+    what: Literal["opens"] = "opens"  # tuples of the same numbers are equal, and steps are such
+
+    @property
+    def about(self) -> int | str:
+        """What a dish must take for this to matter."""
+        return self.place
+
+    def of(self, taken: Taken) -> int:
+        """Whether a dish that is cooked then takes of it."""
+        return int(taken.covers[0] == self.first and taken.units.get(self.place, 0) > 0)
+
+
 class Again(NamedTuple):
     """A kind of protein or base at a sitting and at the next: once is free, what comes on top costs."""
 
     first: int
     kind: str
+
+    @property
+    def about(self) -> int | str:
+        """What a dish must bring for this to matter."""
+        return self.kind
 
     def of(self, taken: Taken) -> int:
         """How often a dish brings the kind to one of the two."""
@@ -51,7 +78,7 @@ class Again(NamedTuple):
         return 1
 
 
-Share = Steps | Again
+Share = Steps | Opens | Again
 
 
 def overdrawn(mixed: Iterable[tuple[Taken, float]], units: Mapping[int, int]) -> list[Steps]:

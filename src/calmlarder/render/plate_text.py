@@ -211,7 +211,7 @@ def _figures(answer: PlateAnswer, style: Style) -> Iterator[str]:
     for row in sitting:
         likely, most = in_grams(row.sum.likely, people), in_grams(row.sum.at_most, people)
         limit, end = float(row.cap.typical_g), None if row.cap.at_most_g is None else float(row.cap.at_most_g)
-        full = max(likely / limit, 0.0 if end is None else most / end)
+        full = max(round(likely, 2) / limit, 0.0 if end is None else round(most, 2) / end)
         line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {of_limits(likely, most, limit, end)}"
         far = f"{blocks(1, _BAR_WIDTH, style)} more than twice"
         yield f"{line} {bar(full, _BAR_WIDTH, style) if full <= _MOST_SHARE else far}"

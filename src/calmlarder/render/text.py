@@ -234,8 +234,9 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         likely, at_most = each.loads_g[key] + held, each.at_most_g[key] + held
         earlier = f" {held:5.2f}" if before else ""
         line = f"  {CAP_WORDS.get(key, key):<{width}} {of_limits(likely, at_most, typical, most)}{earlier}"
-        full = max(likely / typical, 0.0 if most is None else at_most / most)
-        level = bar(full, _BAR_WIDTH, style)
+        # Of the hundredths that stand there: within half of one a limit holds, and no bar tells more than the figures.
+        full = max(round(likely, 2) / typical, 0.0 if most is None else round(at_most, 2) / most)
+        level = f"{bar(full, _BAR_WIDTH, style)}{' over' * (full > 1)}"
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
         else:

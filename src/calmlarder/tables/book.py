@@ -1,13 +1,13 @@
 """The ingredient tables as one book to look things up in."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 from types import MappingProxyType
-from typing import TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.cap_rows import Cap
+from calmlarder.tables.late_rows import RowsBy
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     AmericanName,
@@ -24,7 +24,7 @@ from calmlarder.tables.rows import (
     Source,
     Swap,
 )
-from calmlarder.tables.sums import Sums
+from calmlarder.tables.sums import FiguresBy, Sums
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
@@ -36,20 +36,20 @@ class Tables(BaseModel):
 
     model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
 
-    foods: tuple[Food, ...]
-    fermentables: tuple[Fermentable, ...]
-    names: tuple[Name, ...]
-    measures: tuple[Measure, ...]
-    keeping: tuple[Keeping, ...]
-    conversions: tuple[Conversion, ...]
-    swaps: tuple[Swap, ...]
-    caps: tuple[Cap, ...]
-    sources: tuple[Source, ...]
-    renamed: tuple[Renamed, ...] = ()
+    foods: Sequence[Food]
+    fermentables: Sequence[Fermentable]
+    names: Sequence[Name]
+    measures: Sequence[Measure]
+    keeping: Sequence[Keeping]
+    conversions: Sequence[Conversion]
+    swaps: Sequence[Swap]
+    caps: Sequence[Cap]
+    sources: Sequence[Source]
+    renamed: Sequence[Renamed] = ()
     american_names: tuple[AmericanName, ...] = ()
-    cautions: tuple[Caution, ...] = ()
-    parts: tuple[MixtureRow, ...] = ()
-    made_from: tuple[MadeFrom, ...] = ()
+    cautions: Sequence[Caution] = ()
+    parts: Sequence[MixtureRow] = ()
+    made_from: Sequence[MadeFrom] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
@@ -64,13 +64,6 @@ class Tables(BaseModel):
     def id_now(self, food_id: str) -> str:
         """The id of today of a food that may be kept under an earlier one."""
         return food_id if food_id in self.food_by_id else self._now_by_old_id.get(food_id, food_id)
-
-    @cached_property
-    def _by_food(self) -> dict[str, dict[Component, Fermentable]]:
-        found: dict[str, dict[Component, Fermentable]] = {}
-        for row in self.fermentables:
-            found.setdefault(row.food, {})[row.component] = row
-        return found
 
     @cached_property
     def _names_by_food(self) -> dict[str, tuple[str, ...]]:
@@ -94,7 +87,7 @@ class Tables(BaseModel):
 
     @cached_property
     def _sums(self) -> Sums:
-        return Sums(self.parts, self._by_food)
+        return Sums(self.parts, FiguresBy(RowsBy(self.fermentables, "food")))
 
     def composite_of(self, food_id: str) -> Mixture | None:
         """The single foods in a mixture that is nothing but the sum of its parts; each counts in its own class."""
@@ -105,37 +98,27 @@ class Tables(BaseModel):
         known = self.fermentables_of(food_id)
         return tuple(component for component in COMPONENTS if component not in known)
 
-    @cached_property
-    def _measures_by_key(self) -> dict[tuple[str, str], Measure]:
-        return {(row.food, row.measure): row for row in self.measures}
-
     def measure(self, food: Food, measure: str) -> Measure | None:
         """Grams of a kitchen measure of a food: its own row, else its kind's, else the general one."""
-        for key in (food.id, f"kind:{food.kind}", "*"):
-            row = self._measures_by_key.get((key, measure))
-            if row is not None:
-                return row
-        return None
+        rows = (row for key in (food.id, f"kind:{food.kind}", "*") for row in self._measures_by_food.get(key, ()))
+        return next((row for row in rows if row.measure == measure), None)
 
     @cached_property
-    def _measures_by_food(self) -> dict[str, tuple[Measure, ...]]:
-        return _grouped((row.food, row) for row in self.measures)
+    def _measures_by_food(self) -> Mapping[str, tuple[Measure, ...]]:
+        return RowsBy(self.measures, "food")
 
     def own_measures(self, food: Food) -> tuple[Measure, ...]:
         """The measures listed for this very food."""
         return self._measures_by_food.get(food.id, ())
 
     @cached_property
-    def _keeping_by_key(self) -> dict[tuple[str, str, str], Keeping]:
-        return {(row.food, row.place, row.state): row for row in self.keeping}
+    def _keeping_by_food(self) -> Mapping[str, tuple[Keeping, ...]]:
+        return RowsBy(self.keeping, "food")
 
     def keeping_of(self, food: Food, place: str, state: str) -> Keeping | None:
         """How long a food keeps at a place in a state: its own row, else its kind's."""
-        for key in (food.id, f"kind:{food.kind}"):
-            row = self._keeping_by_key.get((key, place, state))
-            if row is not None:
-                return row
-        return None
+        rows = (row for key in (food.id, f"kind:{food.kind}") for row in self._keeping_by_food.get(key, ()))
+        return next((row for row in rows if (row.place, row.state) == (place, state)), None)
 
     def cautions_of(self, food: Food) -> tuple[Caution, ...]:
         """What to mind with a food: rows of its own before those of its kind."""
@@ -143,8 +126,8 @@ class Tables(BaseModel):
         return tuple(row for row in asked if row.holds(food))
 
     @cached_property
-    def _cautions_by(self) -> dict[str, tuple[Caution, ...]]:
-        return _grouped((row.applies_to, row) for row in self.cautions)
+    def _cautions_by(self) -> Mapping[str, tuple[Caution, ...]]:
+        return RowsBy(self.cautions, "applies_to")
 
     def done_sign(self, food: Food) -> str:
         """How a cook sees that a food is cooked through; empty where nothing asks for it."""
@@ -160,21 +143,10 @@ class Tables(BaseModel):
         return self._swaps_by_food.get(food_id, ())
 
     @cached_property
-    def _swaps_by_food(self) -> dict[str, tuple[Swap, ...]]:
-        return _grouped((row.from_food, row) for row in self.swaps)
+    def _swaps_by_food(self) -> Mapping[str, tuple[Swap, ...]]:
+        return RowsBy(self.swaps, "from_food")
 
     @cached_property
     def profiles(self) -> tuple[str, ...]:
         """Names of the cap profiles."""
         return tuple(dict.fromkeys(cap.profile for cap in self.caps))
-
-
-_Row = TypeVar("_Row")
-
-
-def _grouped(pairs: Iterable[tuple[str, _Row]]) -> dict[str, tuple[_Row, ...]]:
-    """Rows by a food, in file order."""
-    found: dict[str, list[_Row]] = {}
-    for food, row in pairs:
-        found.setdefault(food, []).append(row)
-    return {food: tuple(rows) for food, rows in found.items()}

@@ -2,24 +2,20 @@
 
 A value is found again by a digest of everything it was made from, the code that made it included, and has its own
 digest before it. It is plain JSON, so reading it can run nothing. Whatever is wrong with the folder or the file, the
-value is made anew; nothing is lost by deleting it.
+value is made anew; nothing is lost by deleting it. A file is a head with both digests, the names of the values as a
+JSON list, and each value as JSON on a line of its own.
 """
 
 import hashlib
 import json
 import os
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
-from decimal import Decimal
-from functools import lru_cache
 from pathlib import Path
 from tempfile import mkstemp
-from typing import Any, TypeVar
+from typing import Any
 
 from platformdirs import user_cache_path
-
-from calmlarder.tables.cells import Row
-from calmlarder.tables.csvfile import Line
 
 _MOST_BYTES = 50_000_000  # ours: ten times the largest one
 _OTHERS_MAY_WRITE = 0o022
@@ -35,22 +31,43 @@ def digest_of(files: Iterable[Path]) -> str:
     return digest.hexdigest()
 
 
-def kept(name: str, made_from: str) -> Any | None:
-    """The value kept under a name, where it was made from just this and is whole; else None."""
+class Kept(Mapping[str, Any]):
+    """Values by name, each taken out of its JSON when it is first asked for: a start needs half of them."""
+
+    def __init__(self, names: Sequence[str], written: Sequence[bytes]) -> None:
+        self._written = dict(zip(names, written, strict=True))
+        self._read: dict[str, Any] = {}
+
+    def __getitem__(self, name: str) -> Any:
+        if name not in self._read:
+            self._read[name] = json.loads(self._written[name])
+        return self._read[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._written)
+
+    def __len__(self) -> int:
+        return len(self._written)
+
+
+def kept(name: str, made_from: str) -> Kept | None:
+    """The values kept under a name, where they were made from just this and are whole; else None."""
     with suppress(OSError, ValueError):
         folder = _folder()
         if folder is not None:
             with (folder / name).open("rb") as file:
                 head, content = file.readline(_MOST_BYTES), file.read(_MOST_BYTES)
             if head == _head(made_from, content):
-                return json.loads(content)
+                names, *written = content.split(b"\n")
+                return Kept(json.loads(names), written)
     return None
 
 
-def keep(name: str, made_from: str, value: Any) -> None:
-    """Keep a value for the next start, if that can be done."""
+def keep(name: str, made_from: str, values: Mapping[str, Any]) -> None:
+    """Keep values by name for the next start, if that can be done."""
     with suppress(OSError, TypeError):
-        content = json.dumps(value, ensure_ascii=False, separators=(",", ":")).encode()
+        written = (json.dumps(one, ensure_ascii=False, separators=(",", ":")) for one in ([*values], *values.values()))
+        content = "\n".join(written).encode()
         folder = _folder()
         if folder is not None:
             number, whole = mkstemp(dir=folder)
@@ -76,52 +93,3 @@ def _folder() -> Path | None:
     if hasattr(os, "getuid") and (found.st_uid != os.getuid() or found.st_mode & _OTHERS_MAY_WRITE):
         return None
     return folder
-
-
-R = TypeVar("R", bound=Row)
-_number = lru_cache(maxsize=100_000)(Decimal)
-
-
-def plain_of(model: type[Row], lines: Sequence[Line[Any]]) -> dict[str, Any]:
-    """Rows as columns of JSON values, and where each stands. Raises TypeError for a cell of no known type."""
-    columns = {field: _column([getattr(line.row, field) for line in lines]) for field in model.model_fields}
-    return {"where": [line.where for line in lines], "columns": columns}
-
-
-def _column(cells: list[Any]) -> dict[str, Any]:
-    types = {type(cell) for cell in cells} - {type(None)}
-    if types and types <= {Decimal}:
-        return {"numbers": [None if cell is None else str(cell) for cell in cells]}
-    if types and types <= {tuple}:
-        return {"lists": cells}
-    if types <= {str, int, dict}:
-        return {"plain": cells}
-    raise TypeError(f"cells of {types}")
-
-
-def lines_of(model: type[R], plain: Mapping[str, Any]) -> list[Line[R]]:
-    """The rows that `plain_of` was given."""
-    fields = [*plain["columns"]]
-    columns = [_cells(column) for column in plain["columns"].values()]
-    known = {*fields}
-    found = []
-    for where, *cells in zip(plain["where"], *columns, strict=True):
-        row = model.__new__(model)
-        # As a copied or unpickled model is filled: `model_construct` takes three times as long for 26,000 rows.
-        values = dict(zip(fields, cells, strict=True))
-        row.__setstate__(
-            {
-                "__dict__": values,
-                "__pydantic_fields_set__": known,
-                "__pydantic_extra__": None,
-                "__pydantic_private__": None,
-            }
-        )
-        found.append(Line(where, row))
-    return found
-
-
-def _cells(column: Mapping[str, list[Any]]) -> list[Any]:
-    if "numbers" in column:
-        return [None if cell is None else _number(cell) for cell in column["numbers"]]
-    return [tuple(cell) for cell in column["lists"]] if "lists" in column else column["plain"]

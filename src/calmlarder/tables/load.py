@@ -1,6 +1,6 @@
 """Read every table from the shipped folder and the cook's own, and join them into one book."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any, NamedTuple
@@ -12,7 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, read_csv
-from calmlarder.tables.derived import lines_of, plain_of
+from calmlarder.tables.late_rows import LateLines, LateRows, plain_of
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import (
@@ -58,7 +58,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
     }
 )
 
-Lines = dict[str, list[Line[Any]]]
+Lines = dict[str, Sequence[Line[Any]]]
 SHIPPED = "ingredient_tables"
 _KEPT = "tables.json"
 
@@ -66,18 +66,32 @@ _KEPT = "tables.json"
 def read_folder(folder: Path) -> tuple[Lines, list[Problem]]:
     """The rows of one folder; a table that is not there is empty.
 
-    The shipped ones are validated once and found again as long as neither they nor this room have changed.
+    The shipped ones are validated once and found again as long as neither they nor this room have changed, where
+    nothing is wrong in them and nothing of what is in mixtures has to be added to their rows.
     """
     if folder != shipped(SHIPPED):
         return _read_anew(folder)
     made_from = digest_of_tables(folder)
     known = derived.kept(_KEPT, made_from)
     if known is not None:
-        return {name: lines_of(TABLE_FILES[name].model, rows) for name, rows in known.items()}, []
+        return {name: LateLines(LateRows(TABLE_FILES[name].model, known, name)) for name in known}, []
     lines, problems = _read_anew(folder)
-    if not problems and made_from == digest_of_tables(folder):
+    if not problems and _is_whole(lines) and made_from == digest_of_tables(folder):
         derived.keep(_KEPT, made_from, {name: plain_of(TABLE_FILES[name].model, rows) for name, rows in lines.items()})
     return lines, problems
+
+
+def _is_whole(lines: Lines) -> bool:
+    foods, parts = [line.row for line in lines["foods"]], [line.row for line in lines["mixtures"]]
+    return not _mixture_faults(lines) and [*with_what_is_in_them(foods, parts)] == foods
+
+
+def _were_kept(lines: Lines) -> bool:
+    return all(isinstance(found, LateLines) for found in lines.values())
+
+
+def _mixture_faults(lines: Lines) -> list[Problem]:
+    return list(mixture_faults(lines["mixtures"], (line.row.id for line in lines["foods"])))
 
 
 def digest_of_tables(folder: Path, *rooms: Path) -> str:
@@ -119,8 +133,7 @@ def read_all(folders: Iterable[Path]) -> tuple[Lines, list[Problem]]:
     read = [read_folder(folder) for folder in folders]
     problems = [problem for _, faults in read for problem in faults]
     whole = read[0][0] if len(read) == 1 else _joined(lines for lines, _ in read)
-    problems += mixture_faults(whole["mixtures"], (line.row.id for line in whole["foods"]))
-    return whole, problems
+    return whole, problems if _were_kept(whole) else problems + _mixture_faults(whole)
 
 
 def _joined(read: Iterable[Lines]) -> Lines:
@@ -138,9 +151,13 @@ def _joined(read: Iterable[Lines]) -> Lines:
 
 def book_of(lines: Lines) -> Tables:
     """The rows as one book, where a mixture holds what its parts hold. They are not validated a second time."""
-    rows: dict[str, Any] = {name: tuple(line.row for line in found) for name, found in lines.items()}
+    rows: dict[str, Any] = {
+        name: found.rows if isinstance(found, LateLines) else tuple(line.row for line in found)
+        for name, found in lines.items()
+    }
     parts = rows.pop("mixtures")
-    rows["foods"] = with_what_is_in_them(rows["foods"], parts)
+    if not _were_kept(lines):
+        rows["foods"] = with_what_is_in_them(rows["foods"], parts)
     return Tables.model_construct(None, **rows, parts=parts)
 
 

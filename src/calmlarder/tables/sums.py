@@ -1,7 +1,7 @@
 """Figures of a mixture as the sum of what is in it."""
 
 import math
-from collections.abc import Container, Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from decimal import ROUND_UP, Decimal
 
 from calmlarder.tables.mixture import Mixture, MixturePart, depths, parts_by_food, weight
@@ -53,6 +53,26 @@ def summed(
 def _up(value: Decimal) -> Decimal:
     # What is left of a division by thirds is no more of anything.
     return round(value, 12).quantize(Decimal("0.001"), rounding=ROUND_UP)
+
+
+class FiguresBy(Mapping[str, Figures]):
+    """What the rows of fermentables.csv tell of each food."""
+
+    def __init__(self, rows: Mapping[str, Sequence[Fermentable]]) -> None:
+        self._rows = rows
+        self._found: dict[str, Figures] = {}
+
+    def __getitem__(self, food: str) -> Figures:
+        found = self._found.get(food)
+        if found is None:
+            found = self._found[food] = {row.component: row for row in self._rows[food]}
+        return found
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._rows)
+
+    def __len__(self) -> int:
+        return len(self._rows)
 
 
 class Sums:

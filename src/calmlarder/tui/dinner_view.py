@@ -107,8 +107,9 @@ def _facts(dinner: "Dinner") -> list[str]:
     facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]
-    first = sorted(urgent, key=lambda use: (use.days_left, -use.grams))[:_MOST_NAMED]
-    return [*facts, f"uses first: {', '.join(use.name for use in first)}"] if first else facts
+    urgent.sort(key=lambda use: (use.days_left, -use.grams))
+    first = list(dict.fromkeys(use.name for use in urgent))[:_MOST_NAMED]
+    return [*facts, f"uses first: {', '.join(first)}"] if first else facts
 
 
 def _weigh(dinner: "Dinner") -> str:
@@ -147,9 +148,11 @@ def _amount_apart(part: "Apart", manner: Manner) -> Amount:
 
 def _amount(use: "PlateUse", manner: Manner) -> Amount:
     """A food of a dish, as a list of amounts shows it."""
+    weighed = use.how == "weigh" and not use.whole
     measure = [use.household] if use.household and use.how not in {"weigh", "box"} else []
-    notes = {"weigh": ["weigh"], "box": ["from its box"]}.get(use.how, [])
+    notes = ["weigh"] if weighed else ["all of it"] if use.how == "weigh" else []
+    notes += ["from its box"] if use.how == "box" else []
     measure += filter(None, [manner.beside(use.grams)])
     left = [words] if (words := days_in_words(use.days_left)) else []
     is_urgent = use.days_left is not None and use.days_left <= _URGENT_DAYS
-    return Amount(use.grams, use.name, use.how == "weigh", (*notes, *(left + measure if is_urgent else measure + left)))
+    return Amount(use.grams, use.name, weighed, (*notes, *(left + measure if is_urgent else measure + left)))

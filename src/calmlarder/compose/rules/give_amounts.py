@@ -17,7 +17,7 @@ class AmountsGive:
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
             model.add(used <= slot.items[1])
             model.add(used >= slot.items[0])
-            model.add(portions <= round(slot.portions[2] * PORTION) * people)
+            model.add(portions <= draft.problem.most_in(name))
             least = round(slot.portions[0] * PORTION) * people
             if slot.items[0] and least:
                 short = model.new_int_var(0, int(least * MOST_PORTION_SHORT), "")

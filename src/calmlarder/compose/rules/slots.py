@@ -17,6 +17,6 @@ class Slots:
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
             model.add(used <= slot.items[1] * draft.active)
             model.add(used >= slot.items[0] * draft.active)
-            model.add(portions <= round(slot.portions[2] * PORTION) * people * draft.active)
+            model.add(portions <= draft.problem.most_in(name) * draft.active)
             if slot.items[0]:
                 model.add(portions >= round(slot.portions[0] * PORTION) * people * draft.active)

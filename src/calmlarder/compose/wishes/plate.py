@@ -75,7 +75,7 @@ class UsualPortions:
             options = draft.problem.options
             portions = sum(options[number].portion_units * draft.units[number] for number in numbers)
             usual = round(slot.portions[1] * PORTION) * people
-            most = round(slot.portions[2] * PORTION) * people
+            most = draft.problem.most_in(name)
             near = model.new_int_var(0, round(NEAR_PORTIONS * PORTION) * people, "")
             far = model.new_int_var(0, max(usual, most), "")
             if slot.role == "vegetable":  # more of them is a good plate still

@@ -33,7 +33,7 @@ def _most_in_slot(problem: PatternProblem, name: str) -> int:
     """Points of a slot filled greedily by urgency, as if its lots were free for it."""
     slot = problem.pattern.slots[name]
     options = sorted((option for _, option in problem.in_slot(name) if option.points), key=lambda o: -o.points)
-    room = round(slot.portions[2] * PORTION) * problem.wanted.people
+    room = problem.most_in(name)
     total = 0
     for option in options:
         use = min(room, option.most * option.portion_units)

@@ -1,0 +1,81 @@
+"""Where a lot stands, whether it is open, and from which day a thing without a date is counted."""
+
+import re
+
+from calmlarder.larder.urgency import Kept
+from calmlarder.matching.amounts import Amount
+from calmlarder.matching.dated import Dated
+from calmlarder.matching.line import LineRead, Place
+from calmlarder.matching.part import Part
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
+
+_CUPBOARD_KINDS = frozenset({
+    "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",
+    "sea-vegetable", "nut-butter", "potato",
+})  # fmt: skip
+_CUPBOARD_STATES = frozenset({"dry", "canned", "canned drained", "dried"})
+_FRESH_KINDS = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
+    "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
+})  # fmt: skip
+# Fruit that is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
+_SOFT_FRUIT = frozenset({"fruit"})
+_SOFT_FOODS = frozenset({"avocado"})
+_CUT = frozenset({"wedge", "slice", "chunk", "piece"})
+# Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
+_SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
+_SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
+_COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
+_FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
+
+
+def is_opened(line: LineRead, amount: Amount) -> bool:
+    """Whether a line tells that a packet is open, in words or by what is left of it."""
+    part = amount.grams is None and amount.number.typical < 1
+    return part or any(dated.kind == "opened" for dated in line.dates)
+
+
+def _is_cut(food: Food, amount: Amount) -> bool:
+    """Whether some of a soft fruit is gone, so that it is cut: `half an avocado`, and not half a punnet."""
+    if food.state != "raw" or not (food.kind in _SOFT_FRUIT or food.id in _SOFT_FOODS):
+        return False
+    part = amount.measure is None and amount.grams is None and amount.number.typical < 1
+    return part or amount.measure in _CUT
+
+
+def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:
+    """Whether it came cooked in what keeps it on the shelf (`rice pouch`), or in a tin, and is not opened."""
+    sealed = food.kind in _SEALED_KINDS and food.state in {*COOKED_STATES, "raw"}
+    return (
+        sealed
+        and bool(_SEALED.search(line.text))
+        and not _COOKED_AT_HOME.search(line.text)
+        and not is_opened(line, amount)
+    )
+
+
+def _usual_place(food: Food, line: LineRead) -> Place:
+    if food.state == "frozen":
+        return "freezer"
+    if food.state in COOKED_STATES:
+        return "fridge"
+    shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
+    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"
+
+
+def place_of(food: Food, line: LineRead, amount: Amount) -> Place:
+    """Where a food of a line stands: where the line says, else where such a thing is kept."""
+    return line.place or ("cupboard" if _is_sealed(line, food, amount) else _usual_place(food, line))
+
+
+def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
+    """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
+    food = kept.food
+    if kept.place == "fridge" and _is_cut(food, part.amount) and not part.to_bin:
+        return (Dated("opened", kept.today, True),)
+    state = "cooked" if food.state in COOKED_STATES else "whole"
+    row = kept.tables.keeping_of(food, kept.place, state)
+    fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
+    fresh = fresh and kept.place == "fridge" and not part.to_bin and not line.always
+    return (Dated("noted", kept.today),) if fresh else ()

@@ -1,0 +1,55 @@
+"""Days that people put another way, written the way days are read."""
+
+from calmlarder.matching.calendar_days import DAY, MONTH
+from calmlarder.matching.late_patterns import LatePattern
+
+_DAY = rf"(?:{DAY})"
+_TO_THAW = r"(?:thaw|defrost)(?:ing|ed)(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
+# What stands in a line, and how it is read.
+_PLAINLY = (
+    (LatePattern(r"\bwk(s?)\b"), r"week\1"),
+    (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
+    (LatePattern(r"\bthis am\b"), "this morning"),
+    (LatePattern(r"\blast nite\b|\byest(?:erday)?(?:'?s)? (?:night|nite|nyt|evening)\b"), "last night"),
+    # What is left of a meal is left over.
+    (
+        LatePattern(
+            r"(?<!\bleft )(?<!\bleft over )\bfrom "
+            r"(?:(?:today|yesterday|tonight|last night|this (?:morning|afternoon))'?s? )?"
+            r"(?:lunch|dinner|supper|tea|breakfast|brunch)\b(?: (?:time|today))?(?! (?:box|bag))"
+        ),
+        "leftover",
+    ),
+    # Thawing since a day is out of the freezer since then, and not cooked.
+    (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),
+    (
+        LatePattern(
+            r"\b(?:use|eat|consume|keep|best|good) (?:with)?in \w+ days? (?:of|after|once|from) (?:being )?"
+            r"open(?:ing|ed)\b"
+        ),
+        " ",
+    ),
+    (LatePattern(rf"\b({_DAY}) ?/ ?{_DAY}\b"), r"\1"),
+    (LatePattern(rf"\b({_DAY}) next week\b"), r"\1 week"),
+    (LatePattern(r"\b(?<!the )(?:the )?(?:end|back) of (?:the |this )?week\b"), "friday"),
+    (LatePattern(r"(?:(?<=^)|(?<=[a-z,;(] ))(?<!\bone )(?:a |only a |just a )?day left\b"), "1 day left"),
+    (LatePattern(r"\b(?:a |about a |over a |nearly a )?(?<!\d )(?<!\d)week(?:'?s)? old\b"), "7 days old"),
+    (LatePattern(rf"\bwent out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
+    (LatePattern(rf"\bfrozen (?:in |since |from |back in )?{MONTH}(?! ?\d)"), "frozen"),
+    (LatePattern(rf"\b(?<!cut )(?<!half )(?<!price )off (?=(?:on )?{_DAY}\b)"), "goes off "),
+    (LatePattern(r"\b(?:ood|oo date)\b"), "past the date"),
+    (
+        LatePattern(
+            r"\b(?:bbe?|best before|best by|ub|use by|exp|expires|good for|keeps|has) (?:in )?(?:about |another )?"
+            r"(\d{1,2}) (day|week)s?\b(?! (?:old|ago|left|after|of))"
+        ),
+        r"\1 \2s left",
+    ),
+)  # fmt: skip
+
+
+def days_plainly(text: str) -> str:
+    """A plain line with its days written the way they are read: `thawing since mon` is defrosted on that day."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return text
