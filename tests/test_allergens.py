@@ -285,4 +285,4 @@ def test_avoided_mustard_is_not_served_in_curry_powder(capsys: pytest.CaptureFix
     )
     asked = ["tonight", "--larder", str(tmp_path / "larder.txt"), "--use", "curry powder", "--avoid", "mustard"]
     assert main([*asked, "--protein", "5"]) == 3
-    assert "curry powder holds or may hold mustard" in capsys.readouterr().out.replace("\n", " ")
+    assert "curry powder 50g: it holds or may hold mustard" in capsys.readouterr().out.replace("\n", " ")
