@@ -111,7 +111,7 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"{food.name} is not {wanted.diet}"
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
-        return f"{food.name} holds or may hold {', '.join(allergens)}"
+        return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"
     named = [one for one in lot.label_allergens if one in wanted.avoid]
     if named:
         return f"its label names {', '.join(named)}"
