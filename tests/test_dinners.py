@@ -147,3 +147,21 @@ def test_used_up_is_said_of_what_was_known_to_be_there(cook: Cook) -> None:
     assert ("spinach 200g, use by today" in rescued.lots_finished) == (used.get("spinach 200g, use by today") == 200)
     alone = cook([*BASICS, "firm tofu 140g, use by today", "carrots 120g"]).dinners[0].rescued
     assert "firm tofu 140g, use by today" in alone.lots_finished
+
+
+def test_a_pack_is_of_the_size_that_was_typed(cook: Cook) -> None:
+    """A usual block of tofu has 280 g; these packs have 200 g."""
+    there = [*BASICS, "carrots x4", "spinach 200g"]
+    (typed,) = [use for use in cook([*there, "firm tofu 2 x 200g"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "pack" in str(typed.household)
+    (usual,) = [use for use in cook([*there, "firm tofu, 2 blocks"]).dinners[0].uses if use.food == "tofu-firm"]
+    assert "block" in str(usual.household)
+
+
+def test_chops_and_fillets_go_whole(cook: Cook) -> None:
+    """Of four chops of 100 g one, two, three or all are cooked."""
+    there = ["potatoes 1kg", "green beans 300g", "lemon", "butter", "rosemary"]
+    for people in (1, 2, 3):
+        (dinner,) = cook([*there, "lamb chops 4"], people=people).dinners
+        (chops,) = [use for use in dinner.uses if use.food == "lamb-chops"]
+        assert chops.grams % 100 == 0

@@ -37,6 +37,17 @@ def foods_meant(line: str, tables: Tables) -> set[str]:
         ("veggie bacon", "eggs"),
         ("bean burgers", "eggs"),
         ("gnocchi 500g", "eggs"),
+        ("tagliatelle nests 500g", "eggs"),
+        ("potato croquettes", "eggs"),
+        ("carbonara sauce", "eggs"),
+        ("nasi goreng", "crustaceans"),
+        ("puttanesca sauce", "fish"),
+        ("soda bread", "milk"),
+        ("panang curry paste", "peanuts"),
+        ("chicken korma", "nuts"),
+        ("amaretti", "nuts"),
+        ("seeded wraps", "sesame"),
+        ("teriyaki sauce", "sesame"),
         ("gluten-free bread", "eggs"),
         ("gf wraps", "eggs"),
         ("grana padano 100g", "eggs"),
@@ -63,7 +74,7 @@ def test_what_it_usually_holds_is_told(line: str, allergen: str, tables: Tables)
     assert any(allergen in each for each in held)
 
 
-@pytest.mark.parametrize("line", ["falafel", "potato croquettes", "plain gravy", "ready meal", "sushi"])
+@pytest.mark.parametrize("line", ["falafel", "frozen hash browns", "plain gravy", "ready meal", "sushi"])
 def test_what_may_hold_wheat_is_not_called_free_of_it(line: str, tables: Tables) -> None:
     assert {tables.food_by_id[food].gluten for food in foods_meant(line, tables)} == {"may"}
 
@@ -83,6 +94,11 @@ def test_what_is_said_to_be_vegan_stays_so(line: str, tables: Tables) -> None:
     for food in foods_meant(line, tables):
         assert tables.food_by_id[food].diet == "vegan"
         assert not {"eggs", "milk"} & set(tables.food_by_id[food].allergens)
+
+
+@pytest.mark.parametrize("line", ["pepperoni pizza", "quiche lorraine", "fajitas", "carbonara"])
+def test_what_holds_meat_by_its_name_is_for_those_who_eat_meat(line: str, tables: Tables) -> None:
+    assert {tables.food_by_id[food].diet for food in foods_meant(line, tables)} == {"omnivore"}
 
 
 def test_groundnut_oil_is_printed_as_what_it_is(tables: Tables) -> None:

@@ -348,7 +348,7 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
         # Tofu can wait for tomorrow, and what is eaten of it tonight is missing then: nothing else goes with the box.
         (["cooked rice 200g, made yesterday", "firm tofu 280g, use by tomorrow", "dry rice noodles 300 g",
           "carrots 500g", "tempeh 200 g, use by today"], "tonight; tomorrow packed",
-         "tempeh", "with it 15 g firm tofu would be left"),
+         "tempeh", "with it 50 g firm tofu would be left"),
         (["cooked rice 400g, made yesterday", "boiled potatoes 400 g, use by today"], "tonight",
          "cooked rice", "no dish of these meals takes it"),
     ],

@@ -248,3 +248,20 @@ def test_the_original_keeps_its_name_and_what_was_said_of_it(
     assert "description" not in found
     assert found["isBasedOn"]["name"] == "Cauliflower curry"
     assert found["isBasedOn"]["description"] == "A curry of cauliflower."
+
+
+def test_an_adapted_recipe_reads_back_as_fitting(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "recipe.txt"
+    lines = [
+        "Sausage pasta", "", "Serves 4", "", "300 g penne", "300 g sausages", "1 onion, diced", "2 tbsp honey",
+        "400 g tin chopped tomatoes", "", "1. Fry the sausages and the onion until soft.",
+        "2. Add the tomatoes and honey and simmer. Cook the pasta and serve it with the sauce.", "",
+    ]  # fmt: skip
+    path.write_text("\n".join(lines), encoding="utf-8")
+    home = ["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]
+    assert main(home) == 0
+    first = json.loads(capsys.readouterr().out)
+    assert "sausages without wheat, onion or garlic" in first["recipe"]
+    path.write_text(first["recipe"], encoding="utf-8")
+    assert main(home) == 0
+    assert json.loads(capsys.readouterr().out)["status"] == "fits"

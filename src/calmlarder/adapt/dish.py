@@ -84,8 +84,9 @@ def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
 
 
 def is_another_kind(other: Food, food: Food) -> bool:
-    """Whether a stand-in is another sort of thing; of bases and of what is sweet (rhubarb for apples) it is not."""
-    return other.kind != food.kind and food.roles[0] != "base" and not food.roles[0] == other.roles[0] == "sweet"
+    """Whether a stand-in is another sort of thing; of bases it is not, and for fruit nothing sweet is (rhubarb)."""
+    sweet = food.kind == "fruit" and other.roles[0] == "sweet"
+    return other.kind != food.kind and food.roles[0] != "base" and not sweet
 
 
 def at_home(candidate: Candidate, dish: Dish) -> float:

@@ -86,7 +86,7 @@ def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Itera
         unlike = max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS) * float(filled) + float(1 - filled)
         lost = round(weight * float(1 - share) * unlike)
         texts = (own.line, other.line)
-        other_kind = prices.ANOTHER_KIND * is_another_kind(stand_in.food, line.food)
+        other_kind = float(1 - share) * prices.ANOTHER_KIND * is_another_kind(stand_in.food, line.food)
         dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
         price = lost + round(prices.POINT * dear) + tie(line, *texts)
         brings = (

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
-from calmlarder.adapt.names import foods_in, names_of
+from calmlarder.adapt.names import foods_in, names_of, spans_in
 from calmlarder.adapt.steps import MOST_SIGNS
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
@@ -43,6 +43,9 @@ _VESSEL = re.compile(
     re.IGNORECASE,
 )
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
+_BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
+_FOR_WHAT = re.compile(r" for [^,\]]+")
+_NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 _AS_VERB = re.compile(
     rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)",
@@ -62,8 +65,11 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in _within(recipe.steps):
-        for words, meant in foods_in(_plain_step(step), names):
+        told = _plain_step(step)
+        for start, end, meant in spans_in(told, names):
+            words = words_of(told[start:end])
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
+            strange = strange and not _is_something_else_now(told[end:], covered)
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
@@ -85,8 +91,10 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     found: dict[str, frozenset[str]] = {}
     for step in _within(recipe.steps):
         for told in _WITH.finditer(step):
-            for words, meant in foods_in(told[1], names):
+            for start, end, meant in spans_in(told[1], names):
+                words = words_of(told[1][start:end])
                 strange = covered.isdisjoint(words) and not meant & (ids | made) and not set(words) <= _NEVER
+                strange = strange and not _is_something_else_now(told[1][end:], covered)
                 if strange and any(_matters(one, tables) for one in meant):
                     found[" ".join(words)] = meant
     if not found:
@@ -105,8 +113,15 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     return (said,)
 
 
+def _is_something_else_now(behind: str, covered: set[str]) -> bool:
+    """Whether brackets behind a name say what of the list it is now, as an adapted recipe has them."""
+    found = _NOW.match(behind)
+    return found is not None and (found[1] == "left out" or not covered.isdisjoint(words_of(found[1])))
+
+
 def _plain_step(step: str) -> str:
     """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
+    step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
     for told in (_WITH, _LIKE, _VESSEL, _AS_VERB):
         step = told.sub(" . ", step)
     return step

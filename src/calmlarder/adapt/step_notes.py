@@ -19,11 +19,15 @@ _MEASURED = re.compile(
     r"^\d[\d\s./]*(?:kg|g|ml|litres?|liters?|l|tsp|tbsp|tablespoons?|teaspoons?|cups?|pinch(?:es)?)?\s+(?=[^\W\d])"
 )
 _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
+_METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)(?:, | or )?)+(?=\W|$)", re.IGNORECASE)
+_LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
+_SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
 _USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
 # Of which less means less to cook in: it is made up with water. Common practice, no source.
 _WET = frozenset({"milk", "plant-drink", "stock", "juice", "cream", "tomato"})
 _POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
+_BOILED_WITH = frozenset({"pulse", "grain"})  # in the dish's own liquid; pasta has a pot of its own
 _THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
 _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
@@ -58,6 +62,8 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
     kept: list[str] = []
     for part in parts_of_how(change.how):
         one = _in_use(part, everywhere) if food.kind in _EATEN_WHOLE else part
+        if _LATE_IN_THE_POT.match(one) and not _SIMMERS.search(steps):
+            one = "it needs no soaking"  # it is blended, or baked
         if not one or _is_elsewhere(one, steps, everywhere):
             continue
         if not any(one.casefold() in other.casefold() for other in kept):
@@ -73,6 +79,11 @@ def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
         return not baked or fried
     if _SOFTENED.search(how):
         return bool(steps) and not fried
+    methods = _METHODS.match(how)
+    if methods and steps:
+        return not any(
+            one[:4] in steps.casefold() for one in re.findall(r"[a-z-]+", methods[0].casefold()) if one != "or"
+        )
     return bool(IN_THE_OVEN.search(how)) and not IN_THE_OVEN.search(everywhere)
 
 
@@ -115,13 +126,13 @@ def liquid_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Ite
         if change.change in {"less", "out"} and (food.id in _THIN or food.kind in _POURED):
             missing += less
             thin.append(food.name)
-        if change.change == "swap" and change.to and food.state == "dry":
+        if change.change == "swap" and change.to and food.state == "dry" and food.kind in _BOILED_WITH:
             others = [(tables.food_by_id[one.food], one.grams) for one in change.to if one.food != food.id]
             not_taken += _taken_up(food, less, tables) - sum((_taken_up(*one, tables) for one in others), Decimal(0))
             dry.append(food.name)
     water = missing - not_taken
     if thin and water >= _LEAST_WET:
-        yield f"Less {' and '.join(thin)}: make up the liquid with {_rounded(water)} ml water."
+        yield f"Less {' and '.join(thin)}: make up the liquid with up to {_rounded(water)} ml water."
     elif dry and _LEAST_TAKEN_UP <= -water <= wet:
         yield (
             f"What stands in for {' and '.join(dry)} takes up about {_rounded(-water)} ml less of the liquid: keep so "

@@ -187,13 +187,20 @@ def _measures(read: Read) -> Iterator[str]:
             continue
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"
-        one = _grams_of(read, use["food"], word)
+        is_pack = word in {"pack", "packs"}
+        one = _typed_pack(read.lots[use["lot"]]["line"]) if is_pack else _grams_of(read, use["food"], word)
         if one is None or not (count or part):
             yield f"`{use['household']}` says nothing about {use['food']}"
             continue
         said = Decimal(_PARTS[part[1]]) if part else Decimal(count[1]) + Decimal("0.5") * bool(count[2])  # type: ignore[index]
         if abs(said * one - use["grams"]) > (_NEAREST_PART if part else _NEAREST) * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
+
+
+def _typed_pack(line: str) -> Decimal | None:
+    """The one weight in g that a line says."""
+    said = re.findall(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?g(?:r|ms?|rams?)?\b", line.lower())
+    return Decimal(said[0]) if len(said) == 1 else None
 
 
 def _grams_of(read: Read, food: str, word: str) -> Decimal | None:

@@ -1,5 +1,6 @@
 """From a plan to a dinner in the words and numbers of a cook."""
 
+import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
@@ -31,7 +32,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
-from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.household import in_household_measure, in_packs
 from calmlarder.tables.rows import Food
 
 _IN_DOUBT = "if in doubt, throw it away"
@@ -45,6 +46,8 @@ _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _WORTH_COOKING_G = 15
 _NO_REST_G = 5
+_GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
+_OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
 
@@ -156,7 +159,19 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
     if is_small(food, lot.line):
         return None
-    return in_household_measure(food, grams, tables, "nearest")
+    said = in_household_measure(food, grams, tables, "nearest")
+    pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
+    return said if pack is None else in_packs(grams, pack)
+
+
+def _typed_pack(lot: Lot) -> float | None:
+    """Grams of one pack where the line says them (`tofu 2 x 200g`): they rule what a pack usually weighs."""
+    weights = _GRAMS.findall(lot.line)
+    if len(weights) != 1 or lot.grams_low != lot.grams_high:
+        return None
+    pack = float(weights[0])
+    packs = lot.grams / pack if pack else 0.0
+    return pack if 1 <= packs == round(packs) else None
 
 
 def _per_person(plan: Plan, granted_kcal: int) -> PerPerson:
@@ -280,8 +295,9 @@ def _rest_of(use: Use, food: Food, plan: Plan) -> str:
 def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
+        look = "cook white and yolk firm" if food.kind == "egg" else "look and smell"
         cautions.append(
-            f"{food.name.capitalize()}, past its best ({lot.days_from}): look and smell; if in doubt, throw it away."
+            f"{food.name.capitalize()}, past its best ({lot.days_from}): {look}; if in doubt, throw it away."
         )
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
         cautions.append(

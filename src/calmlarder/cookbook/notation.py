@@ -3,7 +3,7 @@
 import re
 
 from calmlarder.cookbook.quantity import take_quantity
-from calmlarder.cookbook.wording import without_prep
+from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.words import plain
 
 _NUMBER = r"[\d½¼¾⅓⅔⅛]"
@@ -70,7 +70,14 @@ _PART_OF = re.compile(
 _SHARES = (
     (re.compile(r"\b(?:2|1\.[5-8]|1) ?%(?: fat)? (?=milk\b)"), "semi-skimmed "),
     (re.compile(r"\b0(?:\.\d)? ?%(?: fat)? (?=milk\b)"), "skimmed "),
+    (re.compile(r"\bfilets?\b"), "fillet"),
+    (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
 )
+# A comma would end the name; what is free of onion and garlic has names, free of wheat besides it is the same food.
+_WITHOUT_THREE = re.compile(r"\bwithout wheat, (onions?|garlic) or (onions?|garlic)\b")
+# The large kind, thrice a common date: usda_sr28_portions 09421, `date, pitted`.
+_MEDJOOL = re.compile(r"^(\d{1,3})(?: large| whole| pitted| soft)* medjool dates?\b")
+_G_OF_A_MEDJOOL = 24
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
 _YOGHURT = re.compile(r"\byoghurt\b")
@@ -85,6 +92,7 @@ _FREE_OF_ALLIUMS = re.compile(
     r"\b(?:(?:onion|garlic)[ -]free|(?:no|without|free (?:from|of)) (?:\w+ ){0,2}?(?:onions?|garlic)"
     r"|(?:onion|garlic)s? (?:and|or|&) (?:onion|garlic)s?[ -]free|low[ -]fodmap)\b"
 )
+_CUBE = re.compile(r"\b(?:cubes?|powder|bouillon|granules)\b")
 _STOCK = re.compile(r"\b(?:stock|broth|bouillon)\b")
 
 
@@ -102,6 +110,8 @@ def in_plain_words(line: str) -> str:
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
+    line = _WITHOUT_THREE.sub(r"without \1 or \2", line)
+    line = _MEDJOOL.sub(lambda found: f"{_G_OF_A_MEDJOOL * int(found[1])} g dates", line)
     line = _WHOLE_BIRD.sub("whole chicken", line)
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     line = _THOUSANDS.sub(r"\1\2", line)
@@ -120,7 +130,10 @@ def _unlabelled(line: str) -> str:
     if label is None:
         return line
     behind = line[label.end() :]
-    return behind if without_prep(take_quantity(behind).rest) else line
+    if not names_nothing(take_quantity(behind).rest):
+        return behind
+    amount, comma, done = behind.partition(",")
+    return f"{amount} {label[0].rstrip(': ')}{comma}{done}"
 
 
 def both_parts(line: str) -> str:
@@ -140,7 +153,7 @@ def freed(head: str, beside: str) -> str:
     Stock said to be without onion or garlic is the one without.
     """
     if _STOCK.search(head) and _FREE_OF_ALLIUMS.search(f"{head} {beside}"):
-        return "alliumless stock"
+        return "alliumless stock cube" if _CUBE.search(head) else "alliumless stock"
     found = _FREE_FROM.search(beside)
     if found is None:
         return head

@@ -9,6 +9,7 @@ from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 _NAMES = 2  # of one slot
 _NAMES_IN_ALL = 3
 _CRUMB = 0.4  # of a portion for one person, or of the largest thing in its slot: less is not named. Ours
+_TRACE = 0.25  # of a portion: less is not named beside something else, though nothing else fills its slot. Ours
 _QUALIFIERS = re.compile(
     r" without .*$| with (?:garlic|onion|shallot|wheat).*$| and other .*$| of tinned .*$| of soya protein$| \(.*\)$"
     r"| of beef alone$| in tomato sauce$| in juice$| in syrup$| flour$"
@@ -26,12 +27,17 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
 
     def names(found: re.Match[str]) -> str:
         chosen: dict[str, bool] = {}  # and whether it is a protein, which a title does not hide
+        traces: set[str] = set()
         for name in slot_names(found):
             here = (one for one in things if one.slot == name and one.food.kind != "paste")
             inside = sorted(here, key=lambda one: -_portions(one))
             for one in inside[:_NAMES]:
                 if one is inside[0] or not _crumb(one, inside[0], people):
                     chosen.setdefault(_menu_name(one), pattern.slots[name].role == "protein")
+                    if _portions(one) < _TRACE * people:
+                        traces.add(_menu_name(one))
+        if traces < set(chosen):
+            chosen = {name: protein for name, protein in chosen.items() if name not in traces}
         while len(chosen) > _NAMES_IN_ALL:
             last = [name for name, protein in chosen.items() if not protein] or list(chosen)
             del chosen[last[-1]]

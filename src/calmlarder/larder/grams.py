@@ -34,7 +34,7 @@ _NEAREST = {
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
-    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
+    "tray": ("tray", "punnet"), "ball": ("ball", "piece"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
 _SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
 _OF_A_SMALL_TIN = 0.7  # common practice, no source
@@ -55,7 +55,7 @@ _PARTS = {
     "cob": {"sweetcorn"},
     "nest": {"noodle", "pasta"},
     "bulb": {"allium", "stem"},
-    "ball": {"cheese"},
+    "ball": {"cheese", "root"},
     "bar": {"sweetener"},
     "loaf": {"bread"},
     "roll": {"bread"},
@@ -196,7 +196,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
-    if amount.how == "counted" and food.state in CANNED_STATES and "tin" in own:
+    if food.state in CANNED_STATES and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":

@@ -35,6 +35,9 @@ _GRAMS_ONLY = (
 )
 # Other ways to write an amount, and the plain one.
 PLAINLY = (
+    (LatePattern(r"(?<!\w)x ?(\d\.\d)(?![\w.])"), r"\1"),
+    # `yoghurt 500g half`: half of the pot is left.
+    (LatePattern(r"(?<=\d)( ?(?:k?g|ml|l|ltr|litres?)) (half|1/2)(?=\s*(?:$|[,;)]))"), r"\1 \2 left"),
     # `thighs x8 (2 packs)`: the packs are counted by what is in them.
     (
         LatePattern(
@@ -87,7 +90,7 @@ PLAINLY = (
         ),
         "1 ",
     ),
-    (LatePattern(rf"(?<!\d )\b({MEASURE}) and a half\b"), r"1.5 \1"),
+    (LatePattern(rf"(?<!\d )\b({MEASURE}) and a half\b", needs=(" and a half",)), r"1.5 \1"),
     (LatePattern(r"\bdoz\b\.?"), "dozen"),
     (LatePattern(r"\bhalf an? stone\b"), "0.5 stone"),
     (LatePattern(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
@@ -116,6 +119,8 @@ PLAINLY = (
     ),
     (LatePattern(r"\b(?:a )?couple(?: of)?\b"), "2"),
 )
+# Without such a number no text holds grams without their unit: short, so that the long ones wait for it.
+MAY_BE_GRAMS = LatePattern(r"\d\d(?![\w/.%-])(?! ?(?:x|k?g|ml|l|oz)\b)")
 # A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
 BARE_GRAMS = (
     (LatePattern(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),

@@ -3,7 +3,7 @@
 import re
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.amount_phrases import BARE_GRAMS, GONE, LEFT, PLAINLY, SHARES
+from calmlarder.matching.amount_phrases import BARE_GRAMS, GONE, LEFT, MAY_BE_GRAMS, PLAINLY, SHARES
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import CONTAINERS, MEASURE, MEASURE_WORDS, UNIT, UNIT_GRAMS
 from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, number
@@ -64,7 +64,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
     """
     if is_counted:
         text = _OF_A_BOX.sub(r"\1", text)
-    for shape, plainly in PLAINLY if is_counted else (*PLAINLY, *BARE_GRAMS):
+    for shape, plainly in (*PLAINLY, *BARE_GRAMS) if not is_counted and MAY_BE_GRAMS.search(text) else PLAINLY:
         text = shape.sub(plainly, text)
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
@@ -91,8 +91,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         sizes = _SIZES if sized[2] in _SERVED else _PACK_SIZES
         fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
     measure, several = None, False
-    together = _COUNT_OF.search(text)
-    if together and len(_KITCHEN.findall(text)) > 1:
+    if len(_KITCHEN.findall(text)) > 1 and (together := _COUNT_OF.search(text)):
         # `bunch of asparagus, maybe 8 spears`: the number belongs to the measure behind it.
         text = f"{together[0]} {NUMBER_ALONE.sub(' ', _KITCHEN.sub(' ', _cut(text, together)))}"
     counted, text, number_given = _take_number(text)

@@ -25,7 +25,8 @@ _KIND_AND_DATE = LatePattern(
     rf"\s+({DAY_WORD})(?![\w/])"
 )
 _DATE_AND_KIND = LatePattern(
-    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
+    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])",
+    needs=("use by", "use-by", "ub", "best before", "bb", "exp", "sell by"),
 )
 _LEFT = LatePattern(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
@@ -41,7 +42,9 @@ _OVER = LatePattern(
 _PART_NO_DAY = LatePattern(
     r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
 )
-_SOAKING = LatePattern(rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?")
+_SOAKING = LatePattern(
+    rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
+)
 # What came from a shop or a market on a day was bought then, whatever stands between.
 _SHOPPING = (
     r"(?:(?:big|weekly|main|farmers'?|veg|vegetable|food|grocery|supermarket|fruit|street) )*"
@@ -50,7 +53,8 @@ _SHOPPING = (
 _BOUGHT = LatePattern(
     rf"\b(?:from|bought in|got in|in) (?:the )?({DAY_WORD})(?:'?s)? {_SHOPPING}\b"
     rf"|(?<![\w-])({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
-    rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])"
+    rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])",
+    needs=("shop", "market", "deliver", "box", "haul", "grocer", "run", "order", "stall"),
 )
 # What is left over was made on the day that is told, and has none ahead.
 _LEFT_OVER = LatePattern(
@@ -66,7 +70,8 @@ _OLD = LatePattern(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 # `monday's soup`; `tues` and `thurs` are days themselves.
 _DAYS_POSSESSIVE = LatePattern(
-    rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])"
+    rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])",
+    needs=("'s ",),
 )
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
@@ -95,9 +100,13 @@ _KIND_ALONE = LatePattern(
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 # A day of the month by its number alone: `until 15`, `bbe 15`.
-_BARE_DAY = LatePattern(
+_BEFORE_A_DAY = (
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
-    rf"[:.]?(?: the)? ([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
+    r"[:.]?(?: the)? "
+)
+_NUMBER_BEHIND = LatePattern(rf"{_BEFORE_A_DAY}\d")  # what may be such a day, looked for first: it is short
+_BARE_DAY = LatePattern(
+    rf"{_BEFORE_A_DAY}([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
 )
 _TOM = LatePattern(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
 _WAS = LatePattern(r"\b(?:was|were)\b")
@@ -164,7 +173,9 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
-    text = _BARE_DAY.sub(r"\1 the \2th", _plain_days(text, today))
+    text = _plain_days(text, today)
+    if _NUMBER_BEHIND.search(text):
+        text = _BARE_DAY.sub(r"\1 the \2th", text)
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)

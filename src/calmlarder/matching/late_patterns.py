@@ -11,10 +11,17 @@ Replacement = str | Callable[["re.Match[str]"], str]
 
 
 class LatePattern:
-    """What `re.compile` gives, for the ways in which this room uses it. Raises re.error at its first use."""
+    """What `re.compile` gives, for the ways in which this room uses it. Raises re.error at its first use.
 
-    def __init__(self, pattern: str, flags: int = 0) -> None:
-        self._written, self._flags = pattern, flags
+    `needs` are pieces of text of which each text that fits holds one, for what is long and seldom fits: no other text
+    is searched, and where no line of a larder has one it is never compiled.
+    """
+
+    def __init__(self, pattern: str, flags: int = 0, needs: tuple[str, ...] = ("",)) -> None:
+        self._written, self._flags, self.needs = pattern, flags, needs
+
+    def _may_fit(self, text: str) -> bool:
+        return any(one in text for one in self.needs)
 
     @cached_property
     def _compiled(self) -> "re.Pattern[str]":
@@ -22,7 +29,7 @@ class LatePattern:
 
     def search(self, text: str, start: int = 0) -> "re.Match[str] | None":
         """The first place that fits, from an index on."""
-        return self._compiled.search(text, start)
+        return self._compiled.search(text, start) if self._may_fit(text) else None
 
     def match(self, text: str, start: int = 0) -> "re.Match[str] | None":
         """What fits at an index."""
@@ -30,7 +37,7 @@ class LatePattern:
 
     def fullmatch(self, text: str) -> "re.Match[str] | None":
         """The whole text, where it fits."""
-        return self._compiled.fullmatch(text)
+        return self._compiled.fullmatch(text) if self._may_fit(text) else None
 
     def finditer(self, text: str) -> "Iterator[re.Match[str]]":
         """Every place that fits."""
@@ -42,7 +49,7 @@ class LatePattern:
 
     def sub(self, replacement: Replacement, text: str, count: int = 0) -> str:
         """The text with something else in place of what fits."""
-        return self._compiled.sub(replacement, text, count)
+        return self._compiled.sub(replacement, text, count) if self._may_fit(text) else text
 
     def split(self, text: str, most: int = 0) -> list[str]:
         """The text parted where it fits."""

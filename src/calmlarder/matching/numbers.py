@@ -55,6 +55,8 @@ ONE = Span(1, 1, 1)
 def number(text: str) -> float:
     """The value of a text that matches NUMBER. Raises ValueError for a fraction over nothing."""
     text = text.strip()
+    if text.isascii() and text.isdigit():
+        return _simple(text)
     readers: tuple[tuple[str, Callable[[re.Match[str]], float]], ...] = (
         (r"half a dozen", lambda _: 6.0),
         (rf"({_DIGITS}|{_WHOLE}) and an? ({_PART})", lambda m: _simple(m[1]) + PART_WORDS[m[2]]),

@@ -72,7 +72,8 @@ _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
-    rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few"
+    rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few",
+    needs=("half", "a few", *"0123456789"),
 )
 _MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
 _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")

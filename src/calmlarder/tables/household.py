@@ -56,6 +56,15 @@ def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rou
     return None
 
 
+def in_packs(grams: float, pack_g: float) -> str | None:
+    """The same in packs of a size that the cook has typed: `about 1½ packs`, `about half of a pack`."""
+    count = grams / pack_g
+    if count >= 0.95:
+        return f"about {_whole(count, 'pack', 'nearest')}" if count <= _MOST_COUNT else None
+    part = _part(count, "nearest")
+    return f"about {part} of a pack" if part else None
+
+
 def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
     own = {row.measure: row for row in tables.own_measures(food)}
     for name in _SAID:
