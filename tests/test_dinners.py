@@ -156,3 +156,12 @@ def test_a_pack_is_of_the_size_that_was_typed(cook: Cook) -> None:
     assert "pack" in str(typed.household)
     (usual,) = [use for use in cook([*there, "firm tofu, 2 blocks"]).dinners[0].uses if use.food == "tofu-firm"]
     assert "block" in str(usual.household)
+
+
+def test_chops_and_fillets_go_whole(cook: Cook) -> None:
+    """Of four chops of 100 g one, two, three or all are cooked."""
+    there = ["potatoes 1kg", "green beans 300g", "lemon", "butter", "rosemary"]
+    for people in (1, 2, 3):
+        (dinner,) = cook([*there, "lamb chops 4"], people=people).dinners
+        (chops,) = [use for use in dinner.uses if use.food == "lamb-chops"]
+        assert chops.grams % 100 == 0

@@ -10,7 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import weight_lost_words
+from calmlarder.household.warning_signs import Lost, weight_lost
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.own_profile import BASE
@@ -47,6 +47,7 @@ class Today(NamedTuple):
     grams: float | None = None
     foods: tuple[ChallengeFood, ...] = ()
     last: tuple[Course, Standing] | None = None
+    on: date = date.min
 
 
 class Scored(NamedTuple):
@@ -89,7 +90,7 @@ def today(household: Household, who: str) -> Today:
     person = person_of(household, who)
     found, by_day = courses(household, who), scores(household, who)
     if not found or not found[-1].is_open:
-        return Today(person, None, None, last=_just_ended(found, by_day, household.today))
+        return Today(person, None, None, last=_just_ended(found, by_day, household.today), on=household.today)
     course = found[-1]
     stands = standing(course, by_day, household.today)
     if stands.what == "finished":
@@ -101,7 +102,7 @@ def today(household: Household, who: str) -> Today:
     if food is not None and stands.dose_g:
         grams = grams_for(food, course.challenge, stands.dose_g, tables)
     foods = foods_for(course.challenge, tables, person.diet, person.avoid, person.never)
-    return Today(person, course, stands, food, grams, foods)
+    return Today(person, course, stands, food, grams, foods, on=household.today)
 
 
 def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -> tuple[Course, Standing] | None:
@@ -228,9 +229,9 @@ def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[da
     return tuple((one.on, one.dose_g) for one in days if one.dose_g)
 
 
-def stop_for_weight(household: Household, who: str) -> str:
-    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else empty."""
-    lost = weight_lost_words(person_of(household, who), household.today)
+def stop_for_weight(household: Household, who: str) -> Lost | None:
+    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else None."""
+    lost = weight_lost(person_of(household, who), household.today)
     for course in [one for one in courses(household, who) if one.is_open] if lost else []:
         at = datetime.combine(household.today, household.now().time())
         event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)

@@ -110,8 +110,13 @@ class Improver:
                 self._most_fed = most
                 if self._prices is not None:
                     self._prices.selector.most_fed = most
-            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes):
-                return
+            avoided = self._avoided
+            if _fed(dishes) <= _fed(self.dishes) or self._polish(dishes) or self._avoided == avoided:
+                return  # nothing was left out that was not before: the same would be found again
+
+    @property
+    def _avoided(self) -> int:
+        return sum(map(len, self.avoid.values()))
 
     def _hungry(self, everything: set[int]) -> bool:
         return not {number for dish in self.dishes for number in dish.column.covers} >= everything

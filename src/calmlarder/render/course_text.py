@@ -115,7 +115,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     since = f" since {who.since}" if who.since else ""
     limits = "" if who.profile == who.phase else f", limits: {who.profile}"
     lines = [f"{called}: {who.phase or 'no phase said'}{since}{limits}"]
-    if status.clock is not None:
+    if status.clock is not None and (who.since is not None or status.clock.weeks):
         lines.append(clock_text(status.clock, on_screen))
     if who.phase == "elimination" and who.since is None:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
@@ -132,7 +132,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         lines += [f"  {limit_line(own)}" for own in who.own_limits]
         if who.profile != "own":
             how = "limits: own, in People" if on_screen else f"`calmlarder people set {who.name} --profile own`"
-            lines.append(f"They count once you say so: {how}.")
+            lines.append(f"These limits count in dinners once you say so, after your dietitian has seen them: {how}.")
     lines += _next_words(status, on_screen)
     if status.retest:
         lines.append(f"Worth another try after {RETEST_MONTHS} months: {', '.join(map(name_of, status.retest))}.")

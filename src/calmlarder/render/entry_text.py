@@ -10,6 +10,7 @@ from calmlarder.reintroduction.clock import OFFER_WEEK
 from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.signs import ACUTE, URGENCY
 from calmlarder.render.challenge_names import name_of
+from calmlarder.render.challenge_text import light_words
 from calmlarder.render.signs_text import COELIAC, EMERGENCY
 
 if TYPE_CHECKING:
@@ -129,5 +130,7 @@ def _beforehand(begun: "Begun", on_screen: bool) -> Iterator[str]:
             f"The last challenge of it ended with a reaction. Another try is best from {begun.best_from:%B} on, with "
             f"your dietitian; {stop} stops this one."
         )
+    if begun.is_light:
+        yield light_words(begun.today.who)
     if begun.has_one_worry:
         yield _ONE_WORRY
