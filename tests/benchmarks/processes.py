@@ -14,3 +14,12 @@ def seconds(*arguments: str) -> float:
     start = time.perf_counter()
     subprocess.run([sys.executable, *arguments], check=True, capture_output=True, env=_ENVIRONMENT)
     return time.perf_counter() - start
+
+
+def processor_seconds(*arguments: str, cache: str) -> float:
+    """Processor time of the same, with a cache folder of its own: another version's would be written anew each time."""
+    before = os.times()
+    environment = {**_ENVIRONMENT, "XDG_CACHE_HOME": cache}
+    subprocess.run([sys.executable, *arguments], check=True, capture_output=True, env=environment)
+    after = os.times()
+    return after.children_user + after.children_system - before.children_user - before.children_system
