@@ -118,7 +118,8 @@ def _settles(today: "Today") -> str:
         return SETTLE
     least, most = min(today.unsettled), max(today.unsettled)
     scores = f"{least}" if least == most else f"{least} to {most}"
-    return f"Your scores of the last {len(today.unsettled)} days are still {scores}: please see your doctor or dietitian now."
+    days = len(today.unsettled)
+    return f"Your scores of the last {days} days are still {scores}: please see your doctor or dietitian now."
 
 
 def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:
