@@ -34,7 +34,7 @@ _NEAREST = {
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
-    "tray": ("tray", "punnet"), "ball": ("ball", "piece"), "sachet": ("sachet", "packet"),
+    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
 }  # fmt: skip
 _SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
 _OF_A_SMALL_TIN = 0.7  # common practice, no source
@@ -55,7 +55,7 @@ _PARTS = {
     "cob": {"sweetcorn"},
     "nest": {"noodle", "pasta"},
     "bulb": {"allium", "stem"},
-    "ball": {"cheese", "root"},
+    "ball": {"cheese"},
     "bar": {"sweetener"},
     "loaf": {"bread"},
     "roll": {"bread"},
