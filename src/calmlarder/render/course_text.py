@@ -102,8 +102,8 @@ def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
         is_emergency = any(URGENCY[one.flag] in {"crisis", "emergency"} for one in status.told)
         still = f" {STILL_SO}" if is_emergency else ""
         yield (
-            f"No challenge for now: you noted {'; '.join(one.line for one in status.told)}.{still} Once a doctor has seen you "
-            f"about it and has nothing against it, you may begin ({how})."
+            f"No challenge for now: you noted {'; '.join(one.line for one in status.told)}.{still} Once a doctor has "
+            f"seen you about it and has nothing against it, you may begin ({how})."
         )
         return
     if status.left and not (clock is not None and why_early(clock) == "no help"):
