@@ -418,7 +418,7 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
     """Day after day leaves a table empty here that has a dish once all are looked at together."""
     asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
-    lines = larder_lines(tables, 20, 2)
+    lines = larder_lines(tables, 20, 7)
     apart, together = (planning(lines, asked, rounds=rounds)[0] for rounds in (0, 1))
     fed = [sum(one.dinner is not None for one in plan.sittings) for plan in (apart, together)]
     assert fed[1] > fed[0]
