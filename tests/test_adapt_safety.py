@@ -130,7 +130,7 @@ def test_an_unread_line_that_names_a_trigger_says_so(tmp_path: Path, capsys: pyt
     )
     assert main(["adapt", path]) == 3
     text = " ".join(capsys.readouterr().out.split())
-    assert "NOT counted, and likely a trigger: bean, garlic." in text
+    assert "Not counted, and often rich in what elimination limits: bean, garlic." in text
     assert "2 cans zorbulous beans [not counted: bean, a likely trigger]" in text
     assert "a knob of zorbulous [not counted] " in text
 

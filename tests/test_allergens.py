@@ -267,12 +267,13 @@ def test_no_shipped_name_hides_an_allergen_of_its_food(tables: Tables) -> None:
         "mustard": "mustard", "sesame": "sesame", "lupin": "lupin",
     }  # fmt: skip
     denying = {"free", "without", "no", "vegan", "vegetarian", "plant", "seasoning"}
+    no_such = {"garden egg"}  # a small aubergine of West Africa
     held = {row["id"]: row["allergens"].split(";") for row in rows("foods")}
     checked = 0
     for row in rows("names"):
         for allergen, word in plainest.items():
             words = set(re.findall("[a-z]+", row["name"].lower()))
-            if {word, f"{word}s"} & words and not denying & words:
+            if {word, f"{word}s"} & words and not denying & words and row["name"] not in no_such:
                 assert allergen in held[row["food"]], row
                 checked += 1
     assert checked > 40
@@ -284,4 +285,4 @@ def test_avoided_mustard_is_not_served_in_curry_powder(capsys: pytest.CaptureFix
     )
     asked = ["tonight", "--larder", str(tmp_path / "larder.txt"), "--use", "curry powder", "--avoid", "mustard"]
     assert main([*asked, "--protein", "5"]) == 3
-    assert "curry powder holds or may hold mustard" in capsys.readouterr().out.replace("\n", " ")
+    assert "curry powder 50g: it holds or may hold mustard" in capsys.readouterr().out.replace("\n", " ")

@@ -117,7 +117,7 @@ def test_days_that_cannot_be_read_are_named(given: str, capsys: pytest.CaptureFi
 
 def test_a_group_that_is_none_is_named(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["challenge", "reckon", "gluten", "--days", "1:calm"]) == 2
-    assert "Choose of sorbitol" in capsys.readouterr().err
+    assert "Choose from: sorbitol" in capsys.readouterr().err
 
 
 def test_what_elimination_holds_is_not_called_an_estimate(capsys: pytest.CaptureFixture[str]) -> None:

@@ -149,7 +149,7 @@ def test_a_limit_filled_before_is_told(full: Path, ask: Ask, capsys: pytest.Capt
     assert held > 0.5
     main(["tonight", "--home", str(full), "--today", DAY, "--at", "18:00"])
     told = " ".join(capsys.readouterr().out.split())
-    assert "What was eaten before fills by itself the limit of: fructans + GOS" in told
+    assert "What you ate before already fills the limit of: fructans + GOS" in told
     assert f"{held:.2f} g of it from before" in told
 
 

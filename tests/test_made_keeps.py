@@ -14,6 +14,7 @@ from calmlarder.checks.tables import foods_of, mixtures, rows
 from calmlarder.cli import main
 from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
+from calmlarder.tables.doubts import doubts
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 
@@ -76,3 +77,12 @@ def test_raw_meat_in_it_is_never_eaten_raw(tmp_path: Path) -> None:
     assert "raw" not in food.minutes
     assert food.minutes["stir-fry"] == mince.minutes["stir-fry"]
     assert tables.done_sign(food) == tables.done_sign(mince) != ""
+
+
+def test_a_food_from_before_its_days_were_written_is_doubted(tmp_path: Path) -> None:
+    with_made(tmp_path, "zubble mix", "200 g tinned chickpeas; 100 g tomatoes")
+    folders = [SHIPPED, tmp_path / "tables"]
+    assert [doubt for doubt in doubts(load_tables(folders)) if doubt.where == "zubble-mix"] == []
+    (tmp_path / "tables" / "keeping.csv").unlink()
+    (doubt,) = [doubt for doubt in doubts(load_tables(folders)) if doubt.where == "zubble-mix"]
+    assert "how long it keeps" in doubt.what

@@ -19,6 +19,7 @@ from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import Food
 from how_much import some
+from pans import pan_faults
 from test_fridges import FRIDGES, propose
 
 STATES = r"^(cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
@@ -166,3 +167,8 @@ def test_nothing_whole_is_weighed_and_a_weighed_amount_stands_first() -> None:
         assert first.startswith("Weigh ") == bool(weighed), fridge
         for use in dinner.uses:
             assert (use in weighed) == (bool(weighed) and use.name in first), (fridge, use.name)
+
+
+def test_its_pans_are_minded() -> None:
+    for fridge, dinner, _ in each():
+        assert not pan_faults(dinner, book().food_by_id), fridge

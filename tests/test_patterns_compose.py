@@ -21,6 +21,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
+from pans import pan_faults
 
 FRIDGES: dict[str, list[str]] = tomllib.loads(
     (Path(__file__).parent / "pattern_fridges.toml").read_text(encoding="utf-8")
@@ -83,6 +84,12 @@ def test_what_is_raw_is_cooked_to_a_sign(name: str, asked, tables: Tables) -> No
             comes_in = next(n for n, step in enumerate(dinner.steps) if re.search(told, step))
             after = dinner.steps[comes_in:]
             assert any(re.search(rf"\b{sign.split()[-1]}\b", step) for step in after), (use.food, sign)
+
+
+@pytest.mark.parametrize("name", sorted(FRIDGES))
+def test_its_pans_are_minded(name: str, asked, tables: Tables) -> None:  # type: ignore[no-untyped-def]
+    *_, dinner = asked(name)
+    assert not pan_faults(dinner, tables.food_by_id)
 
 
 def test_every_pattern_has_its_fridge(patterns: tuple[Pattern, ...]) -> None:

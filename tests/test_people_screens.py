@@ -179,7 +179,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
-        assert "3 calm days come before a dose" in str(app.screen.query_one("#challenge", Static).render())
+        assert "A dose comes after 3 days" in str(app.screen.query_one("#challenge", Static).render())
         await pilot.press("s")
         await pilot.pause()
         assert isinstance(app.screen, ScoreForm)

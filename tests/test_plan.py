@@ -372,7 +372,7 @@ def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
     seen: list[PlanSoFar] = []
-    lines = larder_lines(tables, 30, 2)
+    lines = larder_lines(tables, 15, 2)
     plan, _ = planning(lines, asked, progress=seen.append)
     first = next(dish for dish in seen[-1].dishes if 0 in dish.column.covers)
     pattern = first.column.problem.pattern.id

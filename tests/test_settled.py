@@ -85,9 +85,28 @@ def test_settings_hold_unless_an_option_says_otherwise(ask: Ask) -> None:
 def test_what_protects_the_cook_is_never_taken_away(ask: Ask) -> None:
     answer = ask("--avoid", "sesame", avoid="soya")
     assert "tofu-firm" not in foods(answer)
-    assert "no soya" in answer["from_settings"]
+    assert "nothing with soya" in answer["from_settings"]
     assert "egg" not in foods(ask("--without", "spinach", avoid="", never="egg"))
     assert "egg" in foods(ask("--use", "eggs"))
+
+
+def test_allergens_hold_whatever_is_left_out(ask: Ask, home: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """--no-settings once gave a dish with what is kept as an allergen, without a word."""
+    assert "egg" in foods(ask("--use", "eggs", "--no-settings"))
+    answer = ask("--no-settings", avoid="soya")
+    assert not {"tofu-firm", "soy-sauce"} & foods(answer)
+    assert ask("--no-settings", people=3)["people"] == 1
+    assert main(["tonight", "--home", str(home), "--today", DAY, "--no-settings"]) == 0
+    assert "nothing with soya" in " ".join(capsys.readouterr().out.split())
+    assert main(["tonight", "--home", str(home), "--today", DAY]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert "nothing with soya" in told
+    assert "--no-settings" not in told
+
+
+def test_allergens_hold_for_another_larder(ask: Ask, tmp_path: Path) -> None:
+    answer = ask("--larder", str(tmp_path / "lines.txt"), avoid="soya")
+    assert not {"tofu-firm", "soy-sauce"} & foods(answer)
 
 
 def test_disliked_and_what_is_missing_come_along(ask: Ask) -> None:
@@ -107,7 +126,7 @@ def test_in_words_the_answer_says_what_came_from_home(home: Path, capsys: pytest
         store.set({"people": 2, "protein_g": 12}, "settle")
     assert main(["tonight", "--home", str(home), "--today", DAY]) == 0
     told = capsys.readouterr().out
-    assert told.startswith("From people and limits at home: for 2; 12 g protein to aim at.")
+    assert told.startswith("From what holds at home: for 2; 12 g protein to aim at.")
 
 
 def test_window_and_fade_are_those_of_the_home(ask: Ask, home: Path, capsys: pytest.CaptureFixture[str]) -> None:

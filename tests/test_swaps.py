@@ -182,7 +182,7 @@ def test_without_a_larder(tmp_path: Path, capsys: pytest.CaptureFixture[str]) ->
     assert main(["swap", "garlic", *place]) == 0
     assert not (tmp_path / "none").exists()
     assert main(["swap", "garlic", "--from-larder", *place]) == 2
-    assert "the larder: is empty" in capsys.readouterr().err
+    assert "the larder: nothing is in it yet" in capsys.readouterr().err
 
 
 def test_text_is_narrow_and_tells_all(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:

@@ -32,6 +32,7 @@ from calmlarder.tables.book import Tables
 
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
+_LEFT_OUT = "left out"
 _NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 _OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
 _HEADING = re.compile(
@@ -182,7 +183,7 @@ def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
 def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:
     # `spring onions`, of which the whites become greens too: what stays is what takes its place.
     stays = meant - {food} - {one.food for one in told.changed[food].to}
-    return "" if stays else _now(told.changed[food], before, told, meant)
+    return "" if stays else _in_a_row(_now(told.changed[food], before, told, meant))
 
 
 def _of_several(meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
@@ -196,12 +197,12 @@ def _of_several(meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
     once = {one for one in once if all(food in foods for food in _turned_into(one, told))}
     nows = {food: _now(told.changed[food], "", told, once) for food in foods}
     if set(foods) == meant:
-        words = dict.fromkeys(one for now in nows.values() for one in now.split(" and "))
-        return " and ".join(words), foods
+        words = dict.fromkeys(one for now in nows.values() for one in now if one != _LEFT_OUT)
+        return _in_a_row([*words]) or _LEFT_OUT, foods
     said = [
-        f"{told.tables.food_by_id[food].name} left out"
+        f"{told.tables.food_by_id[food].name} {_LEFT_OUT}"
         if told.changed[food].change == "out"
-        else f"{now} for {told.tables.food_by_id[food].name}"
+        else f"{_in_a_row(now)} for {told.tables.food_by_id[food].name}"
         for food, now in nows.items()
     ]
     return ", ".join(said), foods
@@ -221,8 +222,8 @@ def _own_of(meant: frozenset[str], told: _Told) -> str:
     return f"{told.own[food]} of it"
 
 
-def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> str:
-    """What a food is now, with its amount where the step says one, or where its line holds another's too.
+def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> list[str]:
+    """The things a food is now, with its amount where the step says one, or where its line holds another's too.
 
     Nothing where the step holds as it is. Of the foods in `whole` the step means all that there is.
     """
@@ -230,9 +231,9 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> st
     found = _AMOUNT.search(before)
     said = found is not None and found[0].split()[0] in change.ingredient
     if change.change in {"less", "weigh"}:
-        return " + ".join(change.lines) if found else ""
+        return [" + ".join(change.lines)] if found else []
     if change.change == "out":
-        return "left out"
+        return [_LEFT_OUT]
     words = []
     for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
         mine = f"{food} for {change.place}"
@@ -241,7 +242,11 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> st
             words.append(f"{amount_of(line)} of the {bare(line)}")
         else:
             words.append(line if said else bare(line))
-    return " and ".join(words)
+    return words
+
+
+def _in_a_row(words: Sequence[str]) -> str:
+    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
 
 
 def _in_one_line(parts: Sequence[Part], adapted: Adapted) -> set[str]:

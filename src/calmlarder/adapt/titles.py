@@ -43,8 +43,10 @@ def _gone(reads: Sequence[IngredientRead], adapted: Adapted, told: Told) -> Iter
 
 
 def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
-    instead = [tables.food_by_id[one.food] for one in change.to]
-    if is_made_anew(food, instead):
+    foods = [tables.food_by_id[one.food] for one in change.to]
+    # The sugar that goes with the rhubarb is in no title.
+    instead = foods[:1] + [one for one in foods[1:] if not one.is_staple]
+    if is_made_anew(food, foods):
         return title
     if any((one.kind == food.kind and food.kind in _ALIKE) or "-free" in one.name for one in instead):
         return title  # lactose-free curd does ricotta's work and is called so

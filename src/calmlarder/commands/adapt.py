@@ -93,7 +93,9 @@ def _serves(options: Adapt, recipe: Recipe, source: str) -> int:
 
     for where, number in (("--people", options.people), ("--serves", options.serves)):
         if number is not None and not 1 <= number <= MOST_SERVES:
-            raise CannotGoOn([Problem(where=where, what=f"{number} cannot be", remedy=f"give 1 to {MOST_SERVES}")])
+            raise CannotGoOn(
+                [Problem(where=where, what=f"{number} is out of range", remedy=f"give 1 to {MOST_SERVES}")]
+            )
     serves = options.people or options.serves or recipe.serves
     if serves is None or not 1 <= serves <= MOST_SERVES:
         what = "the recipe does not say how many people it serves"

@@ -11,7 +11,9 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.logged import eaten_line, eaten_object
+from calmlarder.render.signs_text import see_a_doctor
 
 
 def ate(options: Ate) -> int:
@@ -32,7 +34,9 @@ def ate(options: Ate) -> int:
 def eaten(options: Eaten) -> int:
     """The log of the last days."""
     if not 1 <= options.days <= 3660:
-        raise CannotGoOn([Problem(where="--days", what="cannot be", remedy="give a number of days from 1 to 3660")])
+        raise CannotGoOn(
+            [Problem(where="--days", what="is out of range", remedy="give a number of days from 1 to 3660")]
+        )
     with household_of(options) as household:
         found = logged(household, moment_of(options, "23:59", "--today"), options.days)
     if options.json:
@@ -47,6 +51,10 @@ def eaten(options: Eaten) -> int:
 
 def _read(household: Household, text: str) -> Sequence[Lot]:
     lots, problems = clear(household.read_all([text], "LINE"), "LINE")
+    flags = red_flags(text) if problems else ()
+    if flags:  # a warning sign that was written to the wrong command
+        remedy = f"{see_a_doctor(flags)} To note how you feel: `calmlarder feel`"
+        raise CannotGoOn([Problem(where="LINE", what="that is no food", remedy=remedy)])
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
     return lots

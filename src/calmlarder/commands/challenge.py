@@ -28,7 +28,8 @@ from calmlarder.render.entry_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, IF_UNSU
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 
 _COUNTED = (
-    "Today's dose counts as eaten. If it was not: `calmlarder larder undo`, and score once more with --not-eaten."
+    "You scored a dose day, so the dose is noted as eaten. Not eaten? `calmlarder larder undo`, then score again with "
+    "--not-eaten."
 )
 _MOST_DOSE_G = 100.0  # beyond it is a slip of the pen: ours
 _MOST_DAYS = 200
@@ -43,7 +44,7 @@ def reckoned(options: given.Reckon) -> int:
     if options.json:
         print(json.dumps(reckoning_object(reckoning), ensure_ascii=False))
     else:
-        print(reckoning_text(reckoning, sum(day.result == "reaction" for day in days)))
+        print(reckoning_text(reckoning, days))
     return 0
 
 
@@ -52,7 +53,7 @@ def _group(given: str) -> ChallengeGroup:
     for group in GROUPS:
         if group == name:
             return group
-    remedy = f"choose of {', '.join(GROUPS)}"
+    remedy = f"choose from: {', '.join(GROUPS)}"
     raise CannotGoOn([Problem(where="GROUP", what=f"`{given}` is no group that is challenged", remedy=remedy)])
 
 
@@ -112,7 +113,7 @@ def score(options: given.Score) -> int:
     also = [next((one for one in known if one == word.strip().lower()), None) for word in options.also]
     left_out: list[LeftOut] = [one for one in also if one is not None]
     if len(left_out) < len(also):
-        raise CannotGoOn([Problem(where="--also", what="is not known", remedy=f"choose of {', '.join(known)}")])
+        raise CannotGoOn([Problem(where="--also", what="is not known", remedy=f"choose from: {', '.join(known)}")])
     with household_of(options) as household:
         scored = challenges.score(household, felt, left_out, not options.not_eaten)
     words = [felt_line(scored.felt)]
@@ -129,8 +130,11 @@ def score(options: given.Score) -> int:
 
 def skip(options: given.Because) -> int:
     """Not today."""
+    why, who = _words(options.why), person(options.who, "--who")
     with household_of(options) as household:
-        done = challenges.skip(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
+        if _answers_first(options, why, challenges.is_challenged(household, who), "nothing to skip"):
+            return 2
+        done = challenges.skip(household, who, past_moment_of(options), why)
     shown = course_text.today_object(done.today) | {"red_flags": [flag.flag for flag in done.flags]}
     _show(options, shown, see_a_doctor(done.flags) if done.flags else today_text(done.today))
     return 0
@@ -138,14 +142,27 @@ def skip(options: given.Because) -> int:
 
 def stop(options: given.Because) -> int:
     """End it before its end."""
+    why, who = _words(options.why), person(options.who, "--who")
     with household_of(options) as household:
-        course = challenges.stop(household, person(options.who, "--who"), past_moment_of(options), _words(options.why))
+        if _answers_first(options, why, challenges.is_challenged(household, who), "nothing to stop"):
+            return 2
+        course = challenges.stop(household, who, past_moment_of(options), why)
     name, flags = name_of(course.challenge), red_flags(course.why_stopped)
-    words = f"The challenge of {name} is stopped. Nothing is concluded from it, and you may begin again."
-    words = f"{words}\n{see_a_doctor(flags) if flags else CARE}"
+    words = f"The challenge of {name} is stopped. Nothing is concluded from it"
+    words = f"{words}.\n{see_a_doctor(flags)}" if flags else f"{words}, and you may begin again.\n{CARE}"
     shown = {"stopped": course.challenge, "why": course.why_stopped, "red_flags": [flag.flag for flag in flags]}
     _show(options, shown, words)
     return 0
+
+
+def _answers_first(options: given.Because, why: str, is_challenged: bool, words: str) -> bool:
+    """Whether no challenge goes on and the reason tells of a warning sign, which is answered all the same."""
+    flags = red_flags(why)
+    if is_challenged or not flags:
+        return False
+    shown = {"red_flags": [flag.flag for flag in flags]}
+    _show(options, shown, f"{see_a_doctor(flags)}\nNo challenge is going on: {words}. Nothing is concluded.")
+    return True
 
 
 def status(options: given.Challenge) -> int:
@@ -215,7 +232,7 @@ def _challenge(given: str) -> Challenge:
     for challenge in CHALLENGES:
         if challenge == name:
             return challenge
-    remedy = f"choose of {', '.join(CHALLENGES)}"
+    remedy = f"choose from: {', '.join(CHALLENGES)}"
     raise CannotGoOn([Problem(where="GROUP", what=f"`{given}` is no group that is tried here", remedy=remedy)])
 
 

@@ -53,7 +53,7 @@ def felt_of(options: Feel) -> Felt:
         raise CannotGoOn([Problem(where="feel", what=f"{wrong[0]} is not on the scale", remedy=remedy)])
     if len(options.score) not in {1, _SYMPTOMS}:
         remedy = "give one number, or four: pain, bloating, wind, urgency"
-        raise CannotGoOn([Problem(where="feel", what=f"{len(options.score)} numbers cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="feel", what=f"{len(options.score)} numbers were given", remedy=remedy)])
     if not note.isprintable() or len(note) > LONGEST_NOTE:
         remedy = f"write at most {LONGEST_NOTE} signs of text"
         raise CannotGoOn([Problem(where="--note", what="cannot be kept", remedy=remedy)])
@@ -69,7 +69,7 @@ def days(options: Days) -> int:
     """Show the last days, and write the picture that was asked for."""
     if not 1 <= options.days <= _MOST_DAYS:
         remedy = f"give a number of days from 1 to {_MOST_DAYS}"
-        raise CannotGoOn([Problem(where="--days", what="cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--days", what="is out of range", remedy=remedy)])
     who = person(options.who, "--who")
     with household_of(options) as household:
         shown = last_days(household, options.days, who)

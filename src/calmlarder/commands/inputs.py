@@ -117,7 +117,7 @@ def allergens_of(options: Eating) -> tuple[Allergen, ...]:
     avoid = _listed(options.avoid)
     for word in avoid:
         if word not in known:
-            remedy = f"choose of {', '.join(ALLERGENS)}"
+            remedy = f"choose from: {', '.join(ALLERGENS)}"
             raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
     return tuple(known[word] for word in avoid)
 
@@ -134,7 +134,7 @@ def tolerance_of(options: Sure, household: Household) -> Tolerance:
 
 def _check_tolerance(options: Sure) -> None:
     problems = [
-        Problem(where=name, what=f"`{given}` cannot be", remedy=f"give {unit} from {least} to {most}")
+        Problem(where=name, what=f"`{given}` is out of range", remedy=f"give {unit} from {least} to {most}")
         for name, given, unit, (least, most) in (
             ("--eye", options.eye, "percent", EYE_PERCENT),
             ("--scale", options.scale, "grams", SCALE_GRAMS),
@@ -150,13 +150,13 @@ def _missing(options: Evening) -> tuple[Thing, ...]:
     known: dict[str, Thing] = {thing: thing for thing in THINGS}
     missing = _listed(options.no_equipment)
     problems = [
-        Problem(where="--no-equipment", what=f"`{word}` is no such thing", remedy=f"choose of {', '.join(THINGS)}")
+        Problem(where="--no-equipment", what=f"`{word}` is no such thing", remedy=f"choose from: {', '.join(THINGS)}")
         for word in missing
         if word not in known
     ]
     if options.rings is not None and not RINGS[0] <= options.rings <= RINGS[1]:
         remedy = f"give a number of rings from {RINGS[0]} to {RINGS[1]}"
-        problems.append(Problem(where="--rings", what=f"`{options.rings}` cannot be", remedy=remedy))
+        problems.append(Problem(where="--rings", what=f"`{options.rings}` is out of range", remedy=remedy))
     if problems:
         raise CannotGoOn(problems)
     return tuple(known[word] for word in dict.fromkeys(missing))
@@ -208,6 +208,7 @@ def choices_of(options: Evening, tables: Tables) -> "Choices":
         "use_settings": False,
         "use_log": False,
         "use_challenge": False,
+        "use_allergens": options.command != "demo",
     }
     _check_tolerance(options)
     if options.command != "demo":
@@ -216,7 +217,7 @@ def choices_of(options: Evening, tables: Tables) -> "Choices":
         return Choices(**values)
     except ValidationError as error:
         raise CannotGoOn(
-            Problem(where=_option_of(str(fault["loc"][0])), what=f"`{fault['input']}` cannot be",
+            Problem(where=_option_of(str(fault["loc"][0])), what=f"`{fault['input']}` is out of range",
                     remedy=_that_can_be(str(fault["loc"][0])))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip
@@ -227,7 +228,9 @@ def _of_a_home(options: Evening) -> dict[str, Any]:
     from calmlarder.commands.moment import moment_of
 
     if options.window is not None and not 0 <= options.window <= MOST_HOURS:
-        raise CannotGoOn([Problem(where="--window", what="cannot be", remedy=f"give hours from 0 to {MOST_HOURS}")])
+        raise CannotGoOn(
+            [Problem(where="--window", what="is out of range", remedy=f"give hours from 0 to {MOST_HOURS}")]
+        )
     return {
         "at": moment_of(options, options.at, "--at"),
         "who": tuple(person(name, "--who") for name in options.who or ()),

@@ -2,6 +2,7 @@
 
 import json
 from datetime import date
+from textwrap import wrap
 from typing import Any
 
 from calmlarder.commands.given import people as given
@@ -11,11 +12,13 @@ from calmlarder.household import people
 from calmlarder.household.challenges import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
-from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, own_limit_of
+from calmlarder.household.warning_signs import is_light
+from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, far_over, own_limit_of
 from calmlarder.matching.dates import parse_day
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.render.challenge_text import weight_words
+from calmlarder.render.challenge_text import light_words, weight_words
 from calmlarder.render.people_text import people_text, person_object
+from calmlarder.render.style import style_of_output
 
 _NONE = ("none",)
 
@@ -34,6 +37,8 @@ def added(options: given.Person) -> int:
         new = people.add(household, name, _values(options, household, Person(name=name)))
         _keep_manner(options, household)
         _show(options, [new])
+    if not options.json and is_light(new):
+        _say(light_words(new))
     return 0
 
 
@@ -43,10 +48,12 @@ def changed(options: given.Person) -> int:
         one = people.person_of(household, person(options.name, "NAME"))
         new = people.change(household, one.name, _values(options, household, one))
         _keep_manner(options, household)
-        lost = stop_for_weight(household, new.name) if options.weight is not None else ""
+        lost = stop_for_weight(household, new.name) if options.weight is not None else None
         _show(options, [new])
-    if lost and not options.json:
-        print(weight_words(lost))
+    if lost is not None and not options.json:
+        _say(weight_words(lost))
+    elif not options.json and options.weight is not None and is_light(new):
+        _say(light_words(new))
     return 0
 
 
@@ -56,6 +63,10 @@ def removed(options: given.Named) -> int:
         people.remove(household, person(options.name, "NAME"))
         _show(options, people.people(household))
     return 0
+
+
+def _say(words: str) -> None:
+    print("\n".join(wrap(words, style_of_output().width)))
 
 
 def _show(options: Shown, found: "list[Person] | tuple[Person, ...]") -> None:
@@ -105,7 +116,9 @@ def _limits(options: given.Person, one: Person, today: date) -> tuple[OwnLimit, 
     for text in options.limit or ():
         own = own_limit_of(text, said_by, today)
         if own is None:
-            remedy = f'write a group and grams at one meal, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
+            remedy = far_over(text) or (
+                f'write a group and grams at one meal, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
+            )
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
         one = one.model_copy(update={"own_limits": people.with_limit(one, own)})
     return one.own_limits
@@ -114,7 +127,7 @@ def _limits(options: given.Person, one: Person, today: date) -> tuple[OwnLimit, 
 def _component(given: str, option: str) -> OwnComponent:
     component = component_named(given)
     if component is None:
-        remedy = f"choose of {', '.join(OWN_COMPONENTS)}"
+        remedy = f"choose from: {', '.join(OWN_COMPONENTS)}"
         raise CannotGoOn(
             [Problem(where=option, what=f"`{given.strip()}` is no group with a limit of its own", remedy=remedy)]
         )

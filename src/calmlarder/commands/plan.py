@@ -35,9 +35,9 @@ _USUAL_S, _WITH_WORK_S = 20.0, 600.0  # to think; with --work the rounds end it,
 def plan(options: Plan) -> int:
     """Read the larder and the sittings, plan, check by replay, show."""
     if not 0 <= options.buy <= _MOST_TO_BUY:
-        raise CannotGoOn([Problem(where="--buy", what="cannot be", remedy=f"give 0 to {_MOST_TO_BUY}")])
+        raise CannotGoOn([Problem(where="--buy", what="is out of range", remedy=f"give 0 to {_MOST_TO_BUY}")])
     if options.work is not None and not 0 <= options.work <= _MOST_WORK:
-        raise CannotGoOn([Problem(where="--work", what="cannot be", remedy=f"give 0 to {_MOST_WORK} rounds")])
+        raise CannotGoOn([Problem(where="--work", what="is out of range", remedy=f"give 0 to {_MOST_WORK} rounds")])
     began = monotonic()
     usual = _USUAL_S if options.work is None else _WITH_WORK_S
     seconds = usual if options.seconds is None else options.seconds

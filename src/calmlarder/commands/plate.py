@@ -26,7 +26,7 @@ def plate(options: Plate) -> int:
     """Say it; status 3 where it does not fit, or nobody can say. Raises CannotGoOn for wrong use."""
     if not 1 <= options.people <= MOST_PEOPLE:
         remedy = f"give 1 to {MOST_PEOPLE}"
-        raise CannotGoOn([Problem(where="--people", what=f"`{options.people}` cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--people", what=f"`{options.people}` is out of range", remedy=remedy)])
     with household_of(options) as household:
         at, who = moment_of(options, options.at, "--at"), person(options.who, "--who")
         seats = seats_of(options)

@@ -70,7 +70,7 @@ def _show(found: Swaps, plate: Plate | None, as_json: bool) -> int:
 def _grams(amount: float) -> Decimal:
     if not 0.1 <= amount <= MOST_GRAMS:  # also holds off what is no number
         remedy = f"give the grams of one person, from 0.1 to {MOST_GRAMS}"
-        raise CannotGoOn([Problem(where="--amount", what=f"`{amount:g}` g cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--amount", what=f"`{amount:g}` g is out of range", remedy=remedy)])
     return Decimal(str(round(amount, 1)))
 
 
@@ -80,7 +80,7 @@ def _dish(food: Food, name: str) -> Dish:
 
     patterns = {pattern.id: pattern for pattern in load_patterns(shipped("recipes"))}
     if name not in patterns:
-        remedy = f"choose of {', '.join(patterns)}"
+        remedy = f"choose from: {', '.join(patterns)}"
         raise CannotGoOn([Problem(where="--in", what=f"there is no pattern {name!r}", remedy=remedy)])
     dish = dish_of(food, patterns[name])
     if dish is None:

@@ -5,7 +5,7 @@ import sys
 from collections.abc import Callable, Sequence
 from importlib import resources
 from textwrap import wrap
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.commands.given.evening import Evening
 from calmlarder.commands.inputs import at_fault, choices_of, household_of
@@ -22,8 +22,19 @@ if TYPE_CHECKING:
     from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.own_recipes import Ready
     from calmlarder.household.tonight import Tonight
+    from calmlarder.intake.eaten import Portion
     from calmlarder.larder.reading import Reading
 
+
+class _Beside(NamedTuple):
+    """What is told beside the dinners: lines to answer, own recipes, and what fits by itself where there is none."""
+
+    answers: "tuple[Answer, ...]" = ()
+    ready: "tuple[Ready, ...]" = ()
+    plain: "tuple[Portion, ...]" = ()
+
+
+_NOTHING_BESIDE = _Beside()
 _Larder = tuple[list[Lot], "tuple[Reading, ...]"]
 
 
@@ -42,11 +53,14 @@ def tonight(options: Evening) -> int:
         answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
         if options.larder is None and not answer.faults:
             propose(household, cookable_dinners(answer.composed))
-        answers = _answers(household, answer, readings)
-        ready = ready_recipes(household, answer.evening)
+        beside = _Beside(
+            _answers(household, answer, readings),
+            ready_recipes(household, answer.evening),
+            _all_the_same(household, answer),
+        )
         reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
         manner = household.manner
-    status = _show(answer, readings, options.json, answers, ready, manner)
+    status = _show(answer, readings, options.json, beside, manner)
     if reminder:
         from calmlarder.render.style import style_of_output
 
@@ -69,6 +83,16 @@ def demo(options: Evening) -> int:
     lots, readings = _read(household, text.splitlines(), "demo larder")
     answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
     return _show(answer, readings, options.json, manner=household.manner)
+
+
+def _all_the_same(household: Household, answer: "Tonight") -> "tuple[Portion, ...]":
+    """Where there is no dinner, nor one near of what is there: what of the larder fits by itself."""
+    near = answer.composed.nearest
+    if answer.composed.dinners or (near is not None and near.is_there) or answer.faults:
+        return ()
+    from calmlarder.household.all_the_same import all_the_same
+
+    return all_the_same(household, answer.evening)
 
 
 def _answers(household: Household, answer: "Tonight", readings: "tuple[Reading, ...]") -> "tuple[Answer, ...]":
@@ -104,8 +128,7 @@ def _show(
     answer: "Tonight",
     readings: "tuple[Reading, ...]",
     as_json: bool,
-    answers: "tuple[Answer, ...]" = (),
-    ready: "tuple[Ready, ...]" = (),
+    beside: _Beside = _NOTHING_BESIDE,
     manner: Manner = PLAIN,
 ) -> int:
     if answer.faults:
@@ -116,27 +139,40 @@ def _show(
         from calmlarder.render.json import tonight_object
 
         shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
-        shown |= {"answers": answer_objects(answers)} if answers else {}
-        if ready:
+        shown |= {"answers": answer_objects(beside.answers)} if beside.answers else {}
+        if beside.plain:
+            told = [{"food": one.food.id, "name": one.food.name, "grams": int(one.grams)} for one in beside.plain]
+            shown |= {"all_the_same": told}
+        if beside.ready:
             from calmlarder.render.own_text import own_objects
 
-            shown |= {"own_recipes": own_objects(ready)}
+            shown |= {"own_recipes": own_objects(beside.ready)}
         print(json.dumps(shown, ensure_ascii=False, indent=2))
     else:
+        from calmlarder.household.request import NOTHING_WITH
         from calmlarder.render.style import style_of_output
         from calmlarder.render.text import tonight_text
 
         if from_home:
-            words = f"From people and limits at home: {'; '.join(from_home)}. --no-settings leaves them out."
+            words = f"From what holds at home: {'; '.join(from_home)}."
+            # What holds for allergens holds with that option, too: it is not to read as if it kept them out.
+            if not any(one.startswith(NOTHING_WITH) for one in from_home):
+                words += " With --no-settings the usual holds instead."
             print("\n".join(wrap(words, style_of_output().width)) + "\n")
-        if answers:
+        if beside.answers:
             from calmlarder.render.answer_text import answer_text
 
-            print(answer_text(answers, style_of_output()) + "\n")
-        if ready:
+            print(answer_text(beside.answers, style_of_output()) + "\n")
+        if beside.ready:
             from calmlarder.render.own_text import own_text
 
-            print(own_text(ready, style_of_output()))
+            print(own_text(beside.ready, style_of_output()))
+        if beside.plain:
+            named = ", ".join(f"{one.grams:g} g {one.food.name}" for one in beside.plain)
+            words = (
+                f"No whole dinner tonight, but of your larder this fits by itself, for one person, weighed: {named}."
+            )
+            print("\n".join(wrap(words, style_of_output().width)) + "\n")
         print(tonight_text(composed, request, readings, style_of_output(manner)), end="")
     return 0 if composed.dinners else 3
 

@@ -17,7 +17,7 @@ def waste(options: Waste) -> int:
     """Show the last weeks; the advice goes by the whole history."""
     if not 1 <= options.weeks <= _MOST_WEEKS:
         remedy = f"give a number of weeks from 1 to {_MOST_WEEKS}"
-        raise CannotGoOn([Problem(where="--weeks", what="cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--weeks", what="is out of range", remedy=remedy)])
     with household_of(options) as household:
         tables, today, entries = household.plain_tables, household.today, household.ended()
     told, advised = sums.waste(entries, today, options.weeks), advise(entries, today, tables)

@@ -11,7 +11,7 @@ from calmlarder.compose.apart import is_enough, with_apart
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
-from calmlarder.compose.obstacles import fits_after, obstacles
+from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
@@ -118,7 +118,8 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
             if more_after is None:
-                why = (*obstacles(offered, wanted, problems, left), *not_cookable(patterns, wanted))
+                why = unfit_wishes(lots, wanted, tables) or obstacles(offered, wanted, problems, left)
+                why = (*why, *not_cookable(patterns, wanted))
             else:
                 before = ", ".join(dict.fromkeys(_eaten_words(one.eaten) for one in wanted.counted))
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)

@@ -45,6 +45,11 @@ class Nearest(BaseModel):
     proven: bool
     dinner: Dinner
 
+    @property
+    def is_there(self) -> bool:
+        """Whether all of it is in the larder, so that nobody has to buy or ask before they eat."""
+        return not any(give.what in {"buy", "shared"} for give in self.gives)
+
 
 def giving_rules(minutes: int | None) -> tuple[Rule, ...]:
     """All rules, those that may give in the place of those that may not."""

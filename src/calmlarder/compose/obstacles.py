@@ -12,6 +12,8 @@ from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.search import RULES, How, search
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.equipment import USUAL
+from calmlarder.larder.lot import Lot, why_unfit
+from calmlarder.tables.book import Tables
 
 _MAIN = (("base", "a base such as rice, noodles, potatoes or bread"), ("protein", "a protein food"),
          ("vegetable", "a vegetable"))  # fmt: skip
@@ -62,6 +64,16 @@ def _mended_by(wanted: DinnerRequest, rebuild: Rebuild, end: float) -> str:
     if time.monotonic() < end and _possible(hasty, rebuild)(end):
         return f"what could be cooked within the limits takes longer or wants more equipment: {protein} would help"
     return f"what is there makes no dish within the limits: {protein}, with rice or potatoes, would help"
+
+
+def unfit_wishes(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[str, ...]:
+    """Why what was asked for on purpose may not be cooked with, where nothing of it may."""
+    found = []
+    for food in wanted.use:
+        why = [why_unfit(lot, wanted.use_shared) for lot in lots if lot.food == food]
+        if why and all(why):
+            found.append(f"{tables.food_by_id[food].name}: {why[0]}")
+    return tuple(found)
 
 
 def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datetime | None:

@@ -12,6 +12,9 @@ from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
+_IN_PIECES = frozenset({"fish", "poultry", "meat"})
+_LEAST_PIECE_G = 50  # what is smaller (wings, nuggets) is counted on the plate; ours
+_MOST_OF_A_PORTION = 1.4  # a piece that is larger is cut: ours
 BEYOND = ""  # in place of a lot's id: many of them
 
 
@@ -56,8 +59,9 @@ def offer(
         fit.append((index, rank, lot, food))
     first = goes_first([lot for _, _, lot, _ in fit], wanted, tables)
     offered = tuple(
-        Offered(index, rank, lot, food, load_profile_of(food, tables), unit_grams(food, tables))
+        Offered(index, rank, lot, food, brings, unit_of(lot, food, brings, tables))
         for index, rank, lot, food in fit
+        for brings in (load_profile_of(food, tables),)
         if lot.id in first
     )
     beyond = len(fit) - len(offered)
@@ -81,6 +85,24 @@ def unit_grams(food: Food, tables: Tables) -> int:
     return 5 if food.portion_g >= 40 else 1
 
 
+def unit_of(lot: Lot, food: Food, brings: LoadProfile, tables: Tables) -> int:
+    """The step in which a lot is dealt out, in grams: chops, thighs and fillets go whole, where no limit divides them.
+
+    Pieces of a lot are as even as its weight tells. What no plate holds one of, or what does not come out, is cut.
+    """
+    usual = unit_grams(food, tables)
+    rows = {row.measure: float(row.grams) for row in tables.own_measures(food)}
+    piece = rows.get("fillet", rows.get("piece", 0.0))
+    if food.kind not in _IN_PIECES or food.state not in {"raw", "frozen"} or brings.anything:
+        return usual
+    if not _LEAST_PIECE_G <= piece <= _MOST_OF_A_PORTION * float(food.portion_g):
+        return usual
+    pieces = max(1, round(lot.grams / piece))
+    unit = int(lot.grams / pieces / usual) * usual  # a plan deals in the usual steps
+    comes_out = lot.grams - pieces * unit < usual
+    return unit if comes_out and unit <= _MOST_OF_A_PORTION * float(food.portion_g) else usual
+
+
 def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str | None:
     unfit = why_unfit(lot, wanted.use_shared)
     if unfit:
@@ -89,7 +111,7 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"{food.name} is not {wanted.diet}"
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
-        return f"{food.name} holds or may hold {', '.join(allergens)}"
+        return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"
     named = [one for one in lot.label_allergens if one in wanted.avoid]
     if named:
         return f"its label names {', '.join(named)}"

@@ -295,8 +295,9 @@ def _rest_of(use: Use, food: Food, plan: Plan) -> str:
 def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
+        look = "cook white and yolk firm" if food.kind == "egg" else "look and smell"
         cautions.append(
-            f"{food.name.capitalize()}, past its best ({lot.days_from}): look and smell; if in doubt, throw it away."
+            f"{food.name.capitalize()}, past its best ({lot.days_from}): {look}; if in doubt, throw it away."
         )
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
         cautions.append(

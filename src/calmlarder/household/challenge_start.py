@@ -9,17 +9,18 @@ from calmlarder.household.challenges import Today, courses, today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import told_of
+from calmlarder.household.warning_signs import is_light, told_of
 from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Early, why_early
 from calmlarder.reintroduction.entry import DIETITIAN_FIRST, Bar, bars, has_one_worry
 from calmlarder.reintroduction.events import Course, Event
-from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for
-from calmlarder.reintroduction.ladders import Challenge, order
+from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
+from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of, order
 from calmlarder.reintroduction.red_flags import RED_FLAG
 from calmlarder.reintroduction.retest import retest_from
 from calmlarder.store.logs import keep_events
+from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 
@@ -37,6 +38,7 @@ class Begun(NamedTuple):
     days: int | None = None
     best_from: date | None = None
     has_one_worry: bool = False
+    is_light: bool = False
 
 
 def begin(household: Household, who: str, challenge: Challenge, yes: Collection[str], options: "Start") -> Begun:
@@ -60,6 +62,7 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
         days=None if since is None else (household.today - since).days,
         best_from=retest_from(household.today, courses(household, who), challenge),
         has_one_worry=has_one_worry(yes),
+        is_light=is_light(person),
     )
     food = _food(household, person, challenge, options.food)
     start = Event(
@@ -109,7 +112,8 @@ class Start(NamedTuple):
 
 def _may_begin(household: Household, person: Person, challenge: Challenge) -> None:
     if challenge not in order(False, person.avoid):
-        what = f"{_plain(challenge)} or its foods are among the allergens to avoid, and those are never tried here"
+        allergen = "milk" if challenge == "lactose" else "gluten"
+        what = f"the foods for {_plain(challenge)} hold {allergen}, which you avoid, and allergens are never tried here"
         remedy = "choose another group; ask a doctor about the allergy"
         raise CannotGoOn([Problem(where="challenge", what=what, remedy=remedy)])
     going = [one for one in courses(household, person.name) if one.is_open]
@@ -121,6 +125,13 @@ def _may_begin(household: Household, person: Person, challenge: Challenge) -> No
 
 def _plain(challenge: Challenge) -> str:
     return "GOS" if challenge == "gos" else challenge.replace("_", " ")
+
+
+def _why_not(food: Food, challenge: Challenge, tables: Tables) -> str:
+    """Why a food is none to challenge with."""
+    if not tables.unknown_of(food.id) and grams_for(food, challenge, ladder_of(challenge).doses_g[0], tables) is None:
+        return f"it holds no {_plain(challenge)}" if group_of(challenge) == challenge else "it holds no fructans"
+    return "too little of the group, too much of others, not eaten by itself, or something to mind"
 
 
 def _may_eat(person: Person, food: Food) -> bool:
@@ -136,10 +147,10 @@ def _food(household: Household, person: Person, challenge: Challenge, food: Food
         if not _may_eat(person, food):
             what = f"{food.name} is among what you avoid, and that is never tried here"
         elif found is None:
-            what = f"{food.name} does not suit: too little of the group, too much of others, or something to mind"
+            what = f"{food.name} does not suit: {_why_not(food, challenge, tables)}"
         if found is None or what:
             names = ", ".join(one.food.name for one in fit[:5]) or "another group"
-            raise CannotGoOn([Problem(where="--food", what=what, remedy=f"choose {names}")])
+            raise CannotGoOn([Problem(where="--food", what=what, remedy=f"choose from: {names}")])
         return found
     if not fit:
         what = f"no food is known that suits {_plain(challenge)} and that fits the diet and allergens said"

@@ -10,7 +10,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import weight_lost_words
+from calmlarder.household.warning_signs import Lost, weight_lost
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.own_profile import BASE
@@ -21,6 +21,7 @@ from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of
 from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
+from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE, mean_of_last
 from calmlarder.store.logs import events, felt_since, keep_events
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
@@ -37,7 +38,8 @@ _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
 class Today(NamedTuple):
     """What a day asks of one person: `grams` of `food` hold the dose, where one is due; None without a challenge.
 
-    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag.
+    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag; `unsettled`
+    are the scores since, where they are not calm days after it.
     """
 
     who: Person
@@ -47,6 +49,8 @@ class Today(NamedTuple):
     grams: float | None = None
     foods: tuple[ChallengeFood, ...] = ()
     last: tuple[Course, Standing] | None = None
+    on: date = date.min
+    unsettled: tuple[int, ...] = ()
 
 
 class Scored(NamedTuple):
@@ -89,7 +93,10 @@ def today(household: Household, who: str) -> Today:
     person = person_of(household, who)
     found, by_day = courses(household, who), scores(household, who)
     if not found or not found[-1].is_open:
-        return Today(person, None, None, last=_just_ended(found, by_day, household.today))
+        last = _just_ended(found, by_day, household.today)
+        return Today(
+            person, None, None, last=last, on=household.today, unsettled=_unsettled(last, by_day, household.today)
+        )  # fmt: skip
     course = found[-1]
     stands = standing(course, by_day, household.today)
     if stands.what == "finished":
@@ -101,7 +108,7 @@ def today(household: Household, who: str) -> Today:
     if food is not None and stands.dose_g:
         grams = grams_for(food, course.challenge, stands.dose_g, tables)
     foods = foods_for(course.challenge, tables, person.diet, person.avoid, person.never)
-    return Today(person, course, stands, food, grams, foods)
+    return Today(person, course, stands, food, grams, foods, on=household.today)
 
 
 def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -> tuple[Course, Standing] | None:
@@ -110,6 +117,16 @@ def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -
     last = found[-1]
     is_new = last.concluded is not None and today - last.concluded <= timedelta(days=_SETTLES_DAYS)
     return (last, standing(last, by_day, today)) if is_new or last.why_stopped == RED_FLAG else None
+
+
+def _unsettled(last: tuple[Course, Standing] | None, by_day: dict[date, int], today: date) -> tuple[int, ...]:
+    """Scores since a challenge ended, where the last three are not calm though it is days ago; else none."""
+    ended = None if last is None else last[0].concluded
+    if ended is None:
+        return ()
+    since = [score for day, score in sorted(by_day.items()) if ended <= day <= today]
+    mean = mean_of_last(since)
+    return tuple(since[-BASELINE_DAYS:]) if mean is not None and mean > MOST_BASELINE else ()
 
 
 def _conclude(household: Household, course: Course, stands: Standing) -> None:
@@ -228,9 +245,9 @@ def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[da
     return tuple((one.on, one.dose_g) for one in days if one.dose_g)
 
 
-def stop_for_weight(household: Household, who: str) -> str:
-    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else empty."""
-    lost = weight_lost_words(person_of(household, who), household.today)
+def stop_for_weight(household: Household, who: str) -> Lost | None:
+    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else None."""
+    lost = weight_lost(person_of(household, who), household.today)
     for course in [one for one in courses(household, who) if one.is_open] if lost else []:
         at = datetime.combine(household.today, household.now().time())
         event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)

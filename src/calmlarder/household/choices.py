@@ -26,7 +26,8 @@ class Choices(BaseModel):
     `any_time` takes the place of the minutes that are settled. Protein (aimed at, and the least) is g
     and lysine mg for one person.
     `eaters` names those who eat, with so many `guests`; nobody named is a dish for so many people by the home's rules.
-    Without `use_settings` the home settles nothing; without `use_log` nothing that was eaten before counts.
+    Without `use_settings` the home settles nothing but allergens, and not even those without `use_allergens`; without
+    `use_log` nothing that was eaten before counts.
     A challenge that goes on counts with any larder, and brings the log, unless `use_challenge` says not.
     """
 
@@ -63,3 +64,4 @@ class Choices(BaseModel):
     use_settings: bool = True
     use_log: bool = True
     use_challenge: bool = True
+    use_allergens: bool = True

@@ -77,7 +77,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         raise CannotGoOn([Problem(where="--boxes", what="every portion is somebody's by name", remedy=remedy)])
     if not 0 <= boxes <= dinner.people:
         remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
-        raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} is out of range", remedy=remedy)])
     with household.store.as_one(f"cook {dinner.title}"):
         lots = household.lots()
         tables, eaters = household.tables, dinner.people - boxes

@@ -26,7 +26,7 @@ def lots_to_cook(household: Household) -> list[Lot]:
         raise CannotGoOn([Problem(where="the larder", what="holds only lines that wait to be answered", remedy=remedy)])
     if not lots:
         remedy = '`calmlarder larder add "firm tofu 280g, use by friday"`, or give a list with --larder FILE'
-        raise CannotGoOn([Problem(where="the larder", what="is empty", remedy=remedy)])
+        raise CannotGoOn([Problem(where="the larder", what="nothing is in it yet", remedy=remedy)])
     return lots
 
 

@@ -91,11 +91,16 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
             Problem(
                 where=_FIELDS.get(str(fault["loc"][0]), str(fault["loc"][0])),
                 what=f"`{fault['input']}` cannot be kept",
-                remedy=str(fault["msg"]).replace("Input should be", "it should be"),
+                remedy=str(fault["msg"])
+                .replace("Input should be", "it should be")
+                .replace("greater than or equal to", "at least"),
             )
             for fault in error.errors(include_url=False)
         ]
         raise CannotGoOn(faults) from None
+    if new.since is not None and new.since > household.today and new.since != person.since:
+        remedy = "give a day that has been, such as today"
+        raise CannotGoOn([Problem(where="--since", what=f"{new.since} is still to come", remedy=remedy)])
     if values.get("weight_kg") is not None and new.weight_kg is not None:
         new = new.model_copy(update={"weighed": with_weight(person, new.weight_kg, household.today)})
     if new.phase in _BY_LIMITS and new.phase != person.phase and new.profile == NO_LIMITS:

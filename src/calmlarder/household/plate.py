@@ -104,7 +104,10 @@ def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:
     avoid = _avoided_by(household, asked)
     held = {one.food.id: tuple(allergens_met(one.food, avoid)) for one in read.portions}
     avoided = {food: allergens for food, allergens in held.items() if allergens}
-    answer = PlateAnswer(read.foods, found, table, read.unread, names, avoided)
+    answer = PlateAnswer(
+        read.foods, found, table, read.unread, names, avoided,
+        is_challenged=asked.profile is None and _is_challenged(household, asked),
+    )  # fmt: skip
     request = {
         **profile.plain,
         "sitting": asked.sitting,
@@ -141,6 +144,14 @@ def _limits(household: Household, asked: PlateAsked) -> Profile:
     if asked.profile or one is None:
         return household.profile_named(asked.profile) if asked.profile else household.profile()
     return one.limits(household.tables, during_challenge=is_challenged(household, one.name))
+
+
+def _is_challenged(household: Household, asked: PlateAsked) -> bool:
+    """Whether a challenge of whoever eats goes on, so that their own limits do not hold."""
+    if not household.is_kept:
+        return False
+    names = [one.who for one in asked.eaters if not one.is_guest] or (asked.before.who if asked.before else ()) or (ME,)
+    return any(is_challenged(household, name) for name in names)
 
 
 def _avoided_by(household: Household, asked: PlateAsked) -> tuple[Allergen, ...]:

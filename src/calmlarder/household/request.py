@@ -26,6 +26,9 @@ if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
 
 
+NOTHING_WITH = "nothing with "  # allergens, as what holds at home says them
+
+
 class Evening(NamedTuple):
     """All that an answer rests on; nothing of it is read from the store any more, so that a thread may work on it.
 
@@ -69,7 +72,8 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     """The request, on these lots or on those of the larder. Raises CannotGoOn for a profile that is none.
 
     A choice takes the place of a setting. What protects the cook is added to, never taken away: allergens, foods
-    never wanted, things the kitchen lacks. What must be in it is asked for on purpose, though it may be disliked.
+    never wanted, things the kitchen lacks. Allergens hold where the settings are left out, too. What must be in it is
+    asked for on purpose, though it may be disliked.
     """
     lots = [one.lot for one in household.lots()] if lots is None else lots
     tables = with_boxes(household.plain_tables, boxes_of(lots))
@@ -82,6 +86,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     values, words = _chosen_or_settled(choices, home)
     how, words_of_hours = stacking_for(choices, home, household.now() if choices.at is None else choices.at)
     me = people_of(home)[0]
+    kept = household.settled().avoid if choices.use_allergens else ()
     added = {
         "without": tuple(food for food in me.never if food not in choices.use),
         "disliked": tuple(food for food in me.disliked if food not in choices.use),
@@ -97,7 +102,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         protein_floor_g=floor_g,
         minutes=values["minutes"],
         diet=values["diet"],
-        avoid=tuple(dict.fromkeys((*me.avoid, *choices.avoid))),
+        avoid=tuple(dict.fromkeys((*kept, *choices.avoid))),
         without=(*choices.without, *added["without"]),
         use=choices.use,
         disliked=(*choices.disliked, *added["disliked"]),
@@ -118,16 +123,20 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     if choices.eaters or choices.guests:
         return _at_table(household, choices, Evening(request, lots, tables, household.folders, tuple(words_of_hours)))
     if is_dosed:
-        words += [f"a challenge goes on: the limits of {BASE}"] if choices.profile is None else []
+        words += [f"a challenge goes on, so that the limits of {BASE} hold"] if choices.profile is None else []
         profile = request.profile if choices.profile else household.profile_named(BASE)
         request = with_doses(household, request.model_copy(update={"profile": profile}), lots)
     words += [*words_of_hours, *words_of_protein]
-    words += [f"no {', '.join(me.avoid)}"] if me.avoid else []
+    words += [f"{NOTHING_WITH}{_or(kept)}"] if kept else []
     words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
     for foods, said in ((added["without"], "never"), (added["disliked"], "rather no")):
         words += [f"{said} {', '.join(tables.food_by_id[food].name for food in foods)}"] if foods else []
     words += [f"not soon {one.pattern.replace('-', ' ')}" for one in request.declined]
     return Evening(request, lots, tables, household.folders, tuple(words))
+
+
+def _or(words: Sequence[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
 
 
 def _at_table(household: Household, choices: "Choices", before: Evening) -> Evening:

@@ -121,7 +121,7 @@ def _last_dinner(household: Household, number: int) -> "Dinner":
         raise _nothing("dinner", "tonight")
     if not 1 <= number <= len(dinners):
         remedy = f"give a number from 1 to {len(dinners)}"
-        raise CannotGoOn([Problem(where="--number", what=f"`{number}` cannot be", remedy=remedy)])
+        raise CannotGoOn([Problem(where="--number", what=f"`{number}` is out of range", remedy=remedy)])
     return _read("dinner", "tonight", lambda: Dinner.model_validate(dinners[number - 1]))
 
 

@@ -1,7 +1,9 @@
 """What somebody tolerates of one component at one sitting."""
 
 import re
+from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
 from typing import Annotated, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -10,7 +12,11 @@ from calmlarder.tables.vocabulary import CutoffClass
 
 OwnComponent = Literal["fructans", "gos", "lactose", "excess_fructose", "sorbitol", "mannitol"]
 OWN_COMPONENTS: tuple[OwnComponent, ...] = get_args(OwnComponent)
-MOST_OWN_G = 50.0  # beyond it is a slip of the pen: ours
+MOST_OWN_G = 50.0  # beyond it nothing is read: ours
+# Five times the highest dose that is tried (reintroduction/ladders.py), lactose four times: beyond it is a slip; ours.
+MOST_SAID_G: Mapping[OwnComponent, float] = MappingProxyType({
+    "fructans": 5.0, "gos": 10.0, "lactose": 50.0, "excess_fructose": 20.0, "sorbitol": 10.0, "mannitol": 10.0,
+})  # fmt: skip
 
 
 class OwnLimit(BaseModel):
@@ -45,6 +51,18 @@ def own_limit_of(text: str, said_by: str, on: date) -> OwnLimit | None:
     found, who = _LINE.fullmatch(text.strip()), " ".join(said_by.split())[:60]
     component = component_named(found["name"]) if found else None
     grams = float(found["grams"].replace(",", ".")) if found else 0.0
-    if component is None or not who or not 0 < grams <= MOST_OWN_G:
+    if component is None or not who or not 0 < grams <= MOST_SAID_G[component]:
         return None
     return OwnLimit(component=component, grams=grams, on=on, said_by=who)
+
+
+def far_over(text: str) -> str:
+    """That a line such as `gos 50` is far over what is ever tried, in words; empty where it is not."""
+    found = _LINE.fullmatch(text.strip())
+    component = component_named(found["name"]) if found else None
+    if found is None or component is None or float(found["grams"].replace(",", ".")) <= MOST_SAID_G[component]:
+        return ""
+    return (
+        f"more than {MOST_SAID_G[component]:g} g of {component.replace('_', ' ')} at one meal is far over what is ever "
+        "tried here. Check the number with your dietitian, and write it again"
+    )

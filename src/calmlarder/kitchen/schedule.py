@@ -19,7 +19,7 @@ class Task(NamedTuple):
 
     `after` names tasks that must have ended; `before_end_of` names a task and the minutes before its end at which this
     one starts (a food put into a pot that is on already); `at_end_of` names a task at whose end it starts (what fries
-    in hot oil). What is `early` is done as soon as may be, the rest as late.
+    in hot oil). What is `early` is done as soon as may be, the rest as late, the more so the greater its `weight`.
     """
 
     name: str
@@ -29,6 +29,7 @@ class Task(NamedTuple):
     before_end_of: tuple[str, int] | None = None
     early: bool = False
     at_end_of: str | None = None
+    weight: int = 1
 
 
 class Schedule(NamedTuple):
@@ -75,9 +76,9 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
                 [intervals[task.name] for task in users], [task.needs[resource] for task in users], amount
             )
     # Length first; then chopping early, and all else as late as it may be, so that what is hot is hot at the end.
-    total = max(1, horizon * len(tasks))
+    total = max(1, horizon * sum(task.weight for task in tasks))
     early = [task.name for task in tasks if task.early]
-    late = sum(starts[task.name] for task in tasks if not task.early)
+    late = sum(task.weight * starts[task.name] for task in tasks if not task.early)
     soon = sum((len(early) - place) * starts[name] for place, name in enumerate(early))  # the first named first
     model.minimize(end * (total * (len(early) + 1) + 1) + soon - late)
     solver = plain_solver(seconds)

@@ -13,9 +13,10 @@ _TRACE = 0.25  # of a portion: less is not named beside something else, though n
 _QUALIFIERS = re.compile(
     r" without .*$| with (?:garlic|onion|shallot|wheat).*$| and other .*$| of tinned .*$| of soya protein$| \(.*\)$"
     r"| of beef alone$| in tomato sauce$| in juice$| in syrup$| flour$"
+    r"| bulbs?$| and potato shapes$|(?<=tofu) pieces$"
 )
 _FIRST_WORDS = re.compile(
-    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled"
+    r"^(?:young|white wheat|plain soya|unhulled|button|lactose-free|gluten-free|white(?= rice)|raw|rolled|processed"
     r"|hot(?= smoked)) "
 )
 

@@ -156,7 +156,8 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     fried = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "stir-fry"]
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS:
         return said
-    return _A_PAN.sub(r"\1 two \2pans", said)
+    said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
+    return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
 
 
 def says_done(said: str, sign: str) -> bool:

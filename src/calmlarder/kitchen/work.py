@@ -47,6 +47,7 @@ _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), (
 _LONGEST_PREP = 8
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
+_FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _BROWNING = 5  # minutes until meat has colour; it cooks through as it simmers
 _A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
@@ -63,7 +64,7 @@ _SOLD_SEASONED = re.compile(
 )
 _BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
-_TAKEN_OFF = re.compile(r",? and (drain|lift out|keep warm)\b(?=[.,;]?$|\.)")
+_TAKEN_OFF = re.compile(r"(?:,? and|;) (drain|lift out|keep warm|leave to cool)\b(?=[.,;]?$|\.)")
 _HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
     "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
@@ -245,6 +246,8 @@ class _Kitchen:
         warmed = self._warmed(step, before)
         after = (*waits, *((before,) if before and before not in waits else ()))
         task = Task(stage, minutes, holds, after=after, at_end_of=before if self._goes_on(step, before) else None)
+        if step.place == "pan":
+            task = task._replace(weight=_FRIED)
         self.last_at[place] = stage
         vessel = place if step.place in HEATED else ""
         adds = tuple(one.food.id for one in groups[0] if one.key not in self.browned)
@@ -373,7 +376,7 @@ class _Kitchen:
         if "lift out" not in step.words and not (told and "lift out" in told[0].words):
             return False
         first = next((one for one in told if "lift out" not in one.words and self._fries(one)), None)
-        return first is not None and not is_wet(first, self.fillings) and not self._has_fat(first)
+        return first is not None and not is_wet(first, ()) and not self._has_fat(first)
 
     def _fries(self, step: Step) -> bool:
         sizzles = [one for one in self.fillings if one.slot in step.slots and one.key not in self.waiting]
@@ -465,6 +468,8 @@ class _Kitchen:
                 said, line = (joins(group[0], step.place, fat, listed(called), on) for called in (names, shorts))
                 said = f"{lead} {said}"
             said = f"{sentence(said)}."
+            if step.place == "pan":
+                said, line = (in_pans(words, self.pattern, self.fillings) for words in (said, line))
             said, line = self._salted(said, line, group)
             for one in group:
                 said = self._with_sign(said, one)

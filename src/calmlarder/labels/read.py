@@ -37,7 +37,10 @@ class Label(NamedTuple):
         if any(one.word.sure == "may" for one in self.told):
             found.append("Ask the maker about what may hold something: its words alone do not tell.")
         if any(one.word.sure == "yes" for one in self.told):
-            found.append("How much there is of each the list does not tell. Try a small serving at another time.")
+            found.append(
+                "How much there is of each the list does not tell. In elimination choose another packet; later a small "
+                "serving may be fine."
+            )
         if not self.told:
             found.append("No word of the list is known to matter. That is no proof: ask the maker where in doubt.")
         return tuple(found)

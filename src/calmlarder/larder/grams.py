@@ -196,7 +196,7 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
     own = {row.measure: row for row in tables.own_measures(food)}
-    if amount.how == "counted" and food.state in CANNED_STATES and "tin" in own:
+    if food.state in CANNED_STATES and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":

@@ -35,6 +35,9 @@ _GRAMS_ONLY = (
 )
 # Other ways to write an amount, and the plain one.
 PLAINLY = (
+    (LatePattern(r"(?<!\w)x ?(\d\.\d)(?![\w.])"), r"\1"),
+    # `yoghurt 500g half`: half of the pot is left.
+    (LatePattern(r"(?<=\d)( ?(?:k?g|ml|l|ltr|litres?)) (half|1/2)(?=\s*(?:$|[,;)]))"), r"\1 \2 left"),
     # `thighs x8 (2 packs)`: the packs are counted by what is in them.
     (
         LatePattern(

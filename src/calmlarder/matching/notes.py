@@ -60,7 +60,7 @@ QUALITIES = frozenset({
 DECIDING = PRODUCTS | QUALITIES
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
-    "bite", "nibble", "popper", "skewer", "gefilte",
+    "bite", "nibble", "popper", "skewer", "gefilte", "dosa", "dosai", "idli", "uttapam", "vada", "upma", "pongal",
     "soup", "stew", "curry", "bhaji", "bhajia", "pie", "crumble", "quiche", "lasagne", "lasagna", "risotto", "bake",
     "casserole", "gratin", "mash", "fritter", "pakora", "samosa", "dumpling", "gyoza", "kiev", "nugget", "finger",
     "sandwich", "pasty", "tart", "pizza", "omelette", "frittata", "roast", "stir-fry", "stirfry", "tikka", "masala",

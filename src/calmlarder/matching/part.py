@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
-from calmlarder.matching.conditions import condition_words, without_marks
+from calmlarder.matching.conditions import condition_words, is_condition, without_marks
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
@@ -195,8 +195,10 @@ def _released(named: Named, tokens: tuple[Token, ...], lexicon: Lexicon) -> froz
     A measure between two other words of the name belongs to it: `oak leaf lettuce`.
     """
     takes = named.takes
+    cores = lexicon.cores(named.foods[0]) if named.foods else set()
+    inside = {word for word in takes if is_condition(word) and takes in cores}  # `soft tofu` has not gone soft
     taken = [bool(takes & set(token.words)) for token in tokens]
-    inside = {
+    inside |= {
         word
         for before, token, after in zip(taken, tokens[1:], taken[2:], strict=False)
         if before and after

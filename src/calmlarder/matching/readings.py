@@ -1,5 +1,7 @@
 """Every way to read the words of a food: each name that they may be, with its weight."""
 
+from collections import Counter
+from itertools import chain
 from typing import NamedTuple
 
 from calmlarder.matching.name_index import NamedFood
@@ -35,10 +37,7 @@ class Reading(NamedTuple):
 def readings_of(words: Words) -> list[Reading]:
     """Every food whose name the words may be, the weightiest first; one reading a food."""
     tokens, known, lexicon = words.tokens, words.known, words.lexicon
-    counts: dict[int, int] = {}
-    for word in sorted(known):
-        for index in lexicon.with_word.get(word, ()):
-            counts[index] = counts.get(index, 0) + 1
+    counts = Counter(chain.from_iterable(lexicon.with_word.get(word, ()) for word in sorted(known)))
     found: dict[str, Reading] = {}
     for index, count in counts.items():
         one = lexicon.names[index]

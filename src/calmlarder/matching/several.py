@@ -50,6 +50,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and names_both(text, lexicon)))
     ):
         return [whole]
+    if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
+        return [whole]  # `garlic chives` are one thing, whichever
     several = _pieces(text, hints, lexicon)
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all

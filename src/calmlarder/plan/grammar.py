@@ -63,7 +63,7 @@ def sittings_of_days(days: int, today: date, usual: Usual, done: Collection[Key]
     Raises CannotGoOn for days beyond a plan.
     """
     if not 1 <= days <= MOST_DAYS:
-        raise CannotGoOn([Problem(where="--days", what=f"`{days}` cannot be", remedy=f"give 1 to {MOST_DAYS}")])
+        raise CannotGoOn([Problem(where="--days", what=f"`{days}` is out of range", remedy=f"give 1 to {MOST_DAYS}")])
     for held in (days, days + 1):
         ahead = _of_days(held, today, usual)
         found = tuple(one for one in ahead if key_of(one.at, one.sitting) not in done)

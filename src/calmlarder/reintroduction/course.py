@@ -43,8 +43,8 @@ class Standing(NamedTuple):
     """What a day asks for. `dose_g` is today's (g of the group), or the next; `baseline` the mean score that counts.
 
     `wash_out` are the scores of the wash-out that goes on, today's among them, and `is_settled` says whether they are
-    calm enough for the next dose; `ended` says why the ladder is at its
-    end, and then `reckoning` what it says.
+    calm enough for the next dose; `ended` says why the ladder is at its end, and then `reckoning` what it says.
+    `silent_since` is the last day that was scored, where it lies so far back that the challenge pauses.
     """
 
     what: What
@@ -56,6 +56,7 @@ class Standing(NamedTuple):
     ended: Ended | None
     reckoning: Reckoning
     is_settled: bool = False
+    silent_since: date | None = None
 
 
 def standing(course: Course, scores: Mapping[date, int], today: date) -> Standing:
@@ -67,13 +68,20 @@ def standing(course: Course, scores: Mapping[date, int], today: date) -> Standin
     dose_g, is_repeat, ended = _next_dose(ladder, tried, reckoning)
     if is_repeat and tried[-1].result == "calm" and washed_from is None:  # a lower dose comes again, from a calm gut
         washed_from = tried[-1].eaten.on + timedelta(days=ladder.every_days)
+    known = course.eaten[-1].on if course.eaten else course.started
+    heard, after = _after_silence(scores, known, today)
+    if after is not None and (washed_from is None or after > washed_from):
+        washed_from = after
+    is_silent = after == today and today not in scores
     wash = tuple(scores[day] for day in _days(washed_from, today) if day in scores) if washed_from else ()
 
     with_today = (*wash, scores[today]) if washed_from and today in scores else wash
 
     def here(what: What, dose: float | None = dose_g) -> Standing:
         calm = what == "wash-out" and _settled(with_today, baseline) is not None
-        return Standing(what, tried, dose, baseline, is_repeat, with_today, ended, reckoning, calm)
+        return Standing(
+            what, tried, dose, baseline, is_repeat, with_today, ended, reckoning, calm, heard if is_silent else None
+        )
 
     if course.stopped is not None and course.stopped <= today:
         return here("stopped", None)
@@ -85,6 +93,8 @@ def standing(course: Course, scores: Mapping[date, int], today: date) -> Standin
         return here("wait")
     if today in course.skipped:
         return here("skipped")
+    if is_silent:
+        return here("paused")
     if washed_from is not None:
         settled = _settled(wash, baseline)
         if settled is None:
@@ -135,19 +145,24 @@ def _tried(
             wash = [scores[day] for day in _days(washed_from, eaten.on) if day in scores]
             baseline = _settled(wash, baseline) if baseline is None else _settled(wash, baseline) or baseline
             washed_from = None
+        resumed = _after_silence(scores, course.eaten[number - 1].on if number else course.started, eaten.on)[1]
+        if resumed is not None:
+            baseline = (
+                _settled([scores[day] for day in _days(resumed, eaten.on) if day in scores], baseline) or baseline
+            )
         end = eaten.on + timedelta(days=ladder.every_days)
         if number + 1 < len(course.eaten):
             end = min(end, course.eaten[number + 1].on)
         one = _went(eaten, _worst(scores, eaten.on, min(end, today + timedelta(days=1))), baseline, course, end)
         tried.append(one)
-        if one.result == "reaction" or (one.left_out and _is_unsettled(one)):
+        if one.result == "reaction" or (one.left_out and is_unsettled(one)):
             washed_from = end
         elif one.left_out and baseline is None:
             washed_from = eaten.on
     return tuple(tried), baseline, washed_from
 
 
-def _is_unsettled(one: Tried) -> bool:
+def is_unsettled(one: Tried) -> bool:
     """Whether a day that does not count left the gut as a reaction would: no dose follows before it is calm."""
     return one.worst is not None and one.baseline is not None and result_of(one.worst, one.baseline) == "reaction"
 
@@ -194,6 +209,19 @@ def _settled(wash: Sequence[int], baseline: float | None) -> float | None:
         calm = sum(result_of(worst, baseline) == "calm" for worst in wash[-BASELINE_DAYS:])
         return mean if calm >= CALM_DAYS else None
     return mean
+
+
+def _after_silence(scores: Mapping[date, int], known: date, end: date) -> tuple[date, date | None]:
+    """The last day that was scored before the end, and the first day after the last silence of a week or longer.
+
+    `known` is a day of which one knows without a score. None where there was no such silence.
+    """
+    heard, after = known, None
+    for day in _days(known + timedelta(days=1), end):
+        if day in scores:
+            after = day if (day - heard).days > WASH_OUT_DAYS else after
+            heard = day
+    return heard, end if (end - heard).days > WASH_OUT_DAYS else after
 
 
 def _worst(scores: Mapping[date, int], first: date, end: date) -> int | None:

@@ -32,6 +32,9 @@ _COMPONENT: dict[Group, Component] = {
     "fructans": "fructans", "gos": "gos", "lactose": "lactose", "sorbitol": "sorbitol", "mannitol": "mannitol",
     "excess_fructose": "fructose",
 }  # fmt: skip
+# Sweeteners hold other polyols and vary by the packet; flour is not eaten raw, nor is a dry pulse: that one is weighed
+# boiled. Common practice, no source.
+_NO_CHALLENGE_FOODS = frozenset({"sweetener", "flour"})
 _FIRST: dict[Challenge, tuple[str, ...]] = {
     "sorbitol": ("blackberry", "apricot-dried", "plum"),
     "excess_fructose": ("mango",),
@@ -125,7 +128,7 @@ def _rank(one: ChallengeFood, first: Iterable[str]) -> tuple[int, float, str]:
 
 
 def _is_source(food: Food, challenge: Challenge) -> bool:
-    """Whether fructans of a food are those that are challenged: of wheat, of onion, of garlic."""
+    """Whether fructans of a food are those that are challenged: of wheat, of onion, of garlic; and it can be eaten."""
     if challenge in {"onion", "garlic"}:
         return challenge in food.id.split("-")
     if challenge == "wheat":
@@ -135,4 +138,5 @@ def _is_source(food: Food, challenge: Challenge) -> bool:
             and food.gluten != "no"
             and "wheat" in f"{food.id} {food.name} {food.kind}".replace("pasta", "wheat")
         )
-    return True
+    is_dry_pulse = food.kind == "pulse" and food.id.endswith("-dry")
+    return not is_dry_pulse and food.kind not in _NO_CHALLENGE_FOODS

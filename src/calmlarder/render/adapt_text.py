@@ -19,16 +19,16 @@ _VERDICTS = {
     "fits": "It fits as it is: every limit of the profile holds.",
     "adapted": "The smallest change that makes it fit, as changes are priced.",
     "adapted_best_found": "It fits after these; there may be a smaller change.",
-    "cannot": "It cannot be brought under: that would take more than half of the dish away.",
-    "open": "No change that brings it under was found in the time there is.",
+    "cannot": "This recipe cannot be made to fit: that would take more than half of the dish away.",
+    "open": "No change that makes it fit was found in the time there is.",
     "nothing_read": "No ingredient could be counted, so nothing can be said of this recipe.",
 }
 _OF_WHAT_WAS_COUNTED = {
     "fits": "What was counted of it keeps under every limit.",
     "adapted": "What was counted of it fits after the changes below.",
     "adapted_best_found": "What was counted of it fits after the changes below.",
-    "cannot": "What was counted of it cannot be brought under: that would take more than half of the dish away.",
-    "open": "For what was counted no change that brings it under was found in the time there is.",
+    "cannot": "What was counted of it cannot be made to fit: that would take more than half of the dish away.",
+    "open": "For what was counted no change that makes it fit was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
 _CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
@@ -62,7 +62,7 @@ def verdict(reads: Sequence[IngredientRead], adapted: Adapted) -> str:
     if adapted.known:
         return f"{head}. {_VERDICTS[adapted.status]}"
     triggers = dict.fromkeys(one.trigger for one in adapted.unread if one.trigger)
-    named = f" NOT counted, and likely a trigger: {', '.join(triggers)}." if triggers else ""
+    named = f" Not counted, and often rich in what elimination limits: {', '.join(triggers)}." if triggers else ""
     return f"{head}: not known whether this recipe fits.{named} {_OF_WHAT_WAS_COUNTED[adapted.status]}"
 
 

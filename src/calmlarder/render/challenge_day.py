@@ -1,9 +1,10 @@
 """What a day of a challenge asks for, in a sentence or two."""
 
 from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING
 
-from calmlarder.reintroduction.course import Standing
+from calmlarder.reintroduction.course import Standing, is_unsettled
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import ladder_of
 from calmlarder.reintroduction.red_flags import RED_FLAG
@@ -14,7 +15,7 @@ if TYPE_CHECKING:
     from calmlarder.household.challenges import Today
 
 NONE_GOES_ON = "No challenge is going on."
-_CALM = f"worst scores of {MOST_BASELINE:g} of 10 or less on average"
+_CALM = f"worst scores are {MOST_BASELINE:g} of 10 or less on average"
 _ENDED = {
     "strong reaction": "it ends after a strong reaction, as planned",
     "two reactions": "it ends after two reactions, as planned",
@@ -32,16 +33,22 @@ def why_today(today: "Today", on_screen: bool = False) -> str:
     name = upper(name_of(course.challenge))
     if stands.what == "wash-out":
         return _wash_out(course, stands, on_screen)
+    if (
+        stands.what == "paused"
+        and stands.silent_since is not None
+        and (stands.tried or stands.silent_since > course.started)
+    ):
+        return _silence(stands.silent_since, today.on, name, on_screen)
     if stands.what == "paused" and len(stands.wash_out) < BASELINE_DAYS:
         return (
             f"{name}: the challenge pauses, as fewer than {BASELINE_DAYS} days were scored in a week. Nothing "
-            f"is lost. Eat as in elimination and score each day; it goes on by itself after {BASELINE_DAYS} calm days."
+            f"is lost. Eat as in elimination and score each day; it goes on once {BASELINE_DAYS} calm days are scored."
         )
     if stands.what == "paused":
         return (
-            f"{name}: the challenge pauses, as your gut has not been calm for a week ({_CALM}). That is no failure. "
-            f"Eat as in elimination and score each day; it goes on by itself after {BASELINE_DAYS} calm days. If it "
-            "stays like this, see your dietitian or doctor."
+            f"{name}: the challenge pauses, as your gut has not been calm for a week (a worst score of more than "
+            f"{MOST_BASELINE:g} of 10 on average). That is no failure. Please talk to your dietitian or doctor this "
+            f"week. No dose comes before {BASELINE_DAYS} calm days are scored, and none has to."
         )
     if stands.what == "control":
         return (
@@ -51,17 +58,9 @@ def why_today(today: "Today", on_screen: bool = False) -> str:
     if stands.what == "dose":
         return _dose(today, course, stands)
     if stands.what == "wait":
-        rest = (
-            ""
-            if ladder_of(course.challenge).every_days == 1
-            else " Symptoms may come a day later, so a day without a dose follows."
-        )
-        return (
-            f"{_reaction_words(stands)}{name}: no further dose today. Eat as in elimination, and score the day "
-            f"tonight.{rest}"
-        )
+        return f"{_reaction_words(stands)}{_wait(course, stands)}"
     if stands.what == "skipped":
-        return "No challenge today, as you said. It goes on tomorrow."
+        return "No challenge today; nothing is lost. It waits for you: tomorrow, or another day."
     if stands.what == "stopped":
         return f"{stopped_words(course)}."
     return over_words(course, stands, "" if today.food is None else today.food.name)
@@ -109,37 +108,76 @@ def _after(today: "Today") -> str:
         if course.why_stopped == RED_FLAG:
             lines.append(f"{stopped_words(course)}.")
         elif stands.ended in REACTED:
-            lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {SETTLE}")
+            lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {_settles(today)}")
     lines.append("`calmlarder challenge status` says what was found and what is left to try; `start` begins one.")
     return " ".join(lines)
 
 
+def _settles(today: "Today") -> str:
+    if not today.unsettled:
+        return SETTLE
+    least, most = min(today.unsettled), max(today.unsettled)
+    scores = f"{least}" if least == most else f"{least} to {most}"
+    days = len(today.unsettled)
+    return f"Your scores of the last {days} days are still {scores}: please see your doctor or dietitian now."
+
+
 def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:
     had = len(stands.wash_out[-BASELINE_DAYS:])
-    again = "" if stands.baseline is None else ", at least two of them as calm as before the last dose"
+    again = "" if stands.baseline is None else ", with two of them about as calm as before the challenge"
     if stands.is_settled:
-        state = f"{BASELINE_DAYS} calm days are scored: the next dose may come tomorrow."
+        state = f"The last {BASELINE_DAYS} days are calm enough: the {_which(stands)} may come tomorrow."
     elif had < BASELINE_DAYS:
-        state = f"Scored so far: {had} of {BASELINE_DAYS}."
+        state = f"Days scored: {had} of {BASELINE_DAYS}."
     else:
         state = "The last three were not calm enough yet; that is nothing you did wrong."
     return (
         f"{_reaction_words(stands)}{upper(name_of(course.challenge))}: no dose today. Eat as in elimination, and "
-        f"score the day tonight. {BASELINE_DAYS} calm days come before a dose ({_CALM}{again}), so that a reaction can "
+        f"score the day tonight. A dose comes after {BASELINE_DAYS} days whose {_CALM}{again}, so that a reaction can "
         f"be told from an ordinary day. {state}{_control_words(course, stands, on_screen)}"
     )
 
 
 def _dose(today: "Today", course: Course, stands: Standing) -> str:
-    is_first = not any(one.eaten.dose_g for one in stands.tried)
-    what = "the same dose again, to be sure" if stands.is_repeat else f"the {'first' if is_first else 'next'} dose"
-    if stands.tried and stands.tried[-1].left_out and stands.tried[-1].eaten.dose_g == stands.dose_g:
-        what = f"the same dose again, as the last day of it does not count ({stands.tried[-1].left_out})"
+    what, felt_bad = "the same dose again, to be sure" if stands.is_repeat else f"the {_which(stands)}", ""
+    last = stands.tried[-1] if stands.tried else None
+    if last is not None and last.left_out and last.eaten.dose_g == stands.dose_g:
+        what = f"the same dose again, as the last day of it does not count ({last.left_out})"
+        if is_unsettled(last):
+            felt_bad = (
+                " After it you felt bad, though: talk to your dietitian first, skip today, or stop here. Each is fine."
+            )
     amount = "" if today.food is None or today.grams is None else f": {today.grams:g} g of {today.food.name}, weighed"
     return (
         f"Today {what}, {stands.dose_g:g} g of {name_of(course.challenge)}{amount}, once, with your dinner. Eat the "
         "rest of the day as in elimination, and score the day tonight. If you do not feel like it, skip the day: "
-        "nothing is lost."
+        f"nothing is lost.{felt_bad}"
+    )
+
+
+def _which(stands: Standing) -> str:
+    return "next dose" if any(one.eaten.dose_g for one in stands.tried) else "first dose"
+
+
+def _wait(course: Course, stands: Standing) -> str:
+    """After today's dose: how it went so far, and when the next one may come."""
+    last, name = stands.tried[-1], upper(name_of(course.challenge))
+    went = f"{name}: worst score {last.worst} of 10, calm so far. " if last.result == "calm" else f"{name}: "
+    nothing = "Nothing more today" if last.result == "calm" else "nothing more today"
+    if ladder_of(course.challenge).every_days > 1:
+        return (
+            f"{went}{nothing}. Eat as in elimination, and score the day tonight. Symptoms may come a day later, so a "
+            "day without a dose follows."
+        )
+    score = "" if last.worst is not None else ", and score the day tonight"
+    return f"{went}{nothing}. Eat as in elimination{score}."
+
+
+def _silence(since: date, today: date, name: str, on_screen: bool) -> str:
+    stop = "x stops it" if on_screen else "`calmlarder challenge stop` ends it"
+    return (
+        f"{name}: it is {(today - since).days} days since the last day you scored, so that the challenge pauses. "
+        f"Nothing is lost. Score {BASELINE_DAYS} calm days as in elimination, and it goes on; or {stop}."
     )
 
 
@@ -150,12 +188,12 @@ def _reaction_words(stands: Standing) -> str:
     if not stands.tried[-1].eaten.dose_g:
         return (
             "Symptoms came on the comparison day, without any dose. That happens to about one person in four, and "
-            f"tells that a single bad day proves little. The first dose comes after {BASELINE_DAYS} calm days. "
+            f"shows that a single bad day proves little. The first dose comes after {BASELINE_DAYS} calm days. "
             f"{SETTLE} "
         )
     return (
-        "The last dose counts as a reaction. One may be chance and does not mean that you did anything wrong: the same "
-        f"dose comes once more, after {BASELINE_DAYS} calm days. You may also stop here. {SETTLE} "
+        "After the last dose you felt clearly worse: that counts as a reaction. One may be chance, and you did nothing "
+        f"wrong. The same dose comes once more after {BASELINE_DAYS} calm days, or you stop here. {SETTLE} "
     )
 
 
@@ -164,4 +202,7 @@ def _control_words(course: Course, stands: Standing, on_screen: bool) -> str:
     if course.wants_control or stands.tried:
         return ""
     how = "c" if on_screen else "`calmlarder challenge control`"
-    return f" If you want a comparison day before the first dose, with a dinner without it: {how}."
+    return (
+        " You may first have a comparison day, the same kind of dinner without the dose: it shows how an ordinary day "
+        f"feels ({how})."
+    )

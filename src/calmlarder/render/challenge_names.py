@@ -3,7 +3,7 @@
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.course import Standing
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import group_of
+from calmlarder.reintroduction.ladders import group_of, ladder_of
 
 CARE = "Go through this with a dietitian: they know what these days cannot tell. A day or a dose may always wait."
 SETTLE = (
@@ -33,11 +33,13 @@ def stopped_words(course: Course) -> str:
     return f"The challenge of {name_of(course.challenge)} was stopped{why}"
 
 
-def kept_words(course: Course, limit_g: float) -> str:
-    """That what elimination holds stays."""
+def kept_words(course: Course, limit_g: float, food: str = "") -> str:
+    """That what elimination holds stays; `food` is the name of what was eaten for the challenge."""
+    grams = max((one.grams / one.dose_g for one in course.eaten if one.dose_g), default=0.0) * limit_g
+    as_food = f", such as about {int(grams)} g of {food}" if food and grams >= 1 else ""
     return (
-        f"The limit of elimination stays for now, {limit_g:g} g of {name_of(group_of(course.challenge))} at one meal. "
-        "That is no failure, and it need not stay so: it is worth another try in 3 to 6 months."
+        f"The limit of elimination stays for now: {limit_g:g} g of {name_of(group_of(course.challenge))} at one meal"
+        f"{as_food}. That is no failure, and it need not stay so: it is worth another try in 3 to 6 months."
     )
 
 
@@ -48,13 +50,16 @@ def concluded_words(course: Course, stands: Standing, food: str = "") -> str:
     if risk is None:
         below = any(one.result == "reaction" and 0 < one.eaten.dose_g < limit for one in stands.tried)
         less = f" You reacted to less than that, so leave {course.challenge} out until then." if below else ""
-        return f"{kept_words(course, limit)}{less}"
+        return f"{kept_words(course, limit, food)}{less}"
     grams = max((one.grams for one in course.eaten if one.dose_g == limit), default=0.0)
-    as_food = f", as in {grams:g} g of {food}" if food and grams else ""
-    return (
-        f"Your estimated limit for one meal: {limit:g} g of {name_of(group_of(course.challenge))}{as_food}; "
-        f"{calm_words(risk)} with that much. It is no diagnosis: talk it over with a dietitian before you eat by it."
-    )
+    as_food = f", such as {grams:g} g of {food}" if food and grams else ""
+    of_it = f"{limit:g} g of {name_of(group_of(course.challenge))} in one meal{as_food}"
+    talk = "It is no diagnosis: talk it over with a dietitian before you eat by it."
+    if limit == ladder_of(course.challenge).doses_g[-1]:
+        return f"You can likely eat at least {of_it} (more was not tried); {calm_words(risk)} with that much. {talk}"
+    more = max((one.eaten.dose_g for one in stands.tried if one.result == "calm"), default=limit)
+    careful = f" You were calm with {more:g} g, too; the lower one is the careful choice." if more > limit else ""
+    return f"Your estimated limit: {of_it}; {calm_words(risk)} with that much.{careful} {talk}"
 
 
 def calm_words(risk: float) -> str:

@@ -1,10 +1,15 @@
 """What challenge days say, in words and as plain values; and what a weight that falls is answered."""
 
-from typing import Any
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
 
 from calmlarder.history.felt import Felt
-from calmlarder.reintroduction.posterior import Reckoning
+from calmlarder.reintroduction.posterior import ChallengeDay, Reckoning
 from calmlarder.reintroduction.scores import STOP_REACTIONS
+
+if TYPE_CHECKING:
+    from calmlarder.household.person import Person
+    from calmlarder.household.warning_signs import Lost
 
 _CARE = "This is arithmetic and no diagnosis: go through it with a dietitian before you eat by it."
 
@@ -23,21 +28,25 @@ def reckoning_object(reckoning: Reckoning) -> dict[str, Any]:
     }
 
 
-def reckoning_text(reckoning: Reckoning, reactions: int) -> str:
-    """The same in words; `reactions` is the number of days that brought one."""
+def reckoning_text(reckoning: Reckoning, days: Sequence[ChallengeDay]) -> str:
+    """The same in words, of the days it rests on."""
+    reacted = [day.dose_g for day in days if day.result == "reaction"]
     name = reckoning.group.replace("_", " ").replace("gos", "GOS")
-    lines = [f"{name}: what these days say together"]
+    lines = [f"{name}: what these days say together" if days else f"{name}: no day is given; before any"]
     lines += [
-        f"  {dose:>5g} g  a reaction to it on {_days_of_100(risk)}"
+        f"  with {dose:>5g} g: {_days_of_100(risk)}"
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
     is_found = reckoning.own_limit_g in reckoning.doses_g
     what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
     lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
-    if reactions >= STOP_REACTIONS:
+    if len(reacted) >= STOP_REACTIONS:
         lines.append(f"  A challenge ends after {STOP_REACTIONS} reactions; eat no further dose of it now.")
-    elif reckoning.ambiguous and reactions:
-        lines.append("  Not clear yet: after three calm days without it eat the same dose again, at most twice.")
+    elif reckoning.ambiguous and reacted:
+        lines.append(
+            "  Not clear yet. After three calm days without it eat the dose that brought the reaction "
+            f"({reacted[0]:g} g) once more, at most twice."
+        )
     elif reckoning.ambiguous:
         lines.append("  Not clear yet: more days of the ladder would say more.")
     return "\n".join([*lines, _CARE])
@@ -46,16 +55,36 @@ def reckoning_text(reckoning: Reckoning, reactions: int) -> str:
 def _days_of_100(risk: float) -> str:
     days = round(100 * risk)
     if days < 1:
-        return "fewer than 1 day of 100"
-    return f"about {days} day{'' if days == 1 else 's'} of 100"
+        return "fewer than 1 of 100 days with a reaction to it"
+    return f"about {days} of 100 days with a reaction to it"
 
 
-def weight_words(lost: str) -> str:
+def weight_words(lost: "Lost") -> str:
     """The answer to a weight that falls: calm, at once, and without a judgement."""
+    stops = "Until you have been seen no challenge goes on; you lose nothing by that."
+    if lost.is_urgent:
+        return (
+            f"Your weight went {lost.words}. If {lost.now.kg:g} kg is right, please see a doctor today. If it is a "
+            f"slip, write the weight again. {stops}"
+        )
+    if lost.now.kg > lost.before.kg:
+        return (
+            f"You are up again from {lost.before.kg:g} kg, and still {lost.most.kg - lost.now.kg:.3g} kg under "
+            f"{lost.most.on:%B}. If you did not mean to lose that and no doctor has seen you about it, please see one. "
+            f"{stops}"
+        )
     return (
-        f"Your weight went {lost}. If you did not mean to lose it, please see a doctor about it soon, before any more "
-        "changes to what you eat. If you meant to, tell your dietitian: eating by limits takes more care then. Until "
-        "you have been seen no challenge goes on; you lose nothing by that."
+        f"Your weight went {lost.words}. If you did not mean to lose it, please see a doctor about it soon, before any "
+        "more changes to what you eat. If you meant to, tell your dietitian: eating by limits takes more care then. "
+        f"{stops}"
+    )
+
+
+def light_words(person: "Person") -> str:
+    """What somebody of so little weight thinks of first."""
+    return (
+        f"{person.weight_kg:g} kg is little for most adults. If that is under your usual weight, please see a doctor "
+        "or dietitian before you eat by limits."
     )
 
 

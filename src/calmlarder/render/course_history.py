@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
-from calmlarder.reintroduction.course import Standing
+from calmlarder.reintroduction.course import Standing, Tried
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import group_of, is_dose
 from calmlarder.render.challenge_names import CARE, name_of
@@ -41,12 +41,19 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
         f", ended {course.concluded}: {_found(course, course.limit_g)}" if course.concluded and course.limit_g else end
     )
     yield f"{name_of(course.challenge)}, from {course.started}{end}"
-    for one in stands.tried:
-        dose = f"{one.eaten.dose_g:g} g" if one.eaten.dose_g else "no dose"
-        worst = "no score" if one.worst is None else f"worst score {one.worst} of 10"
-        yield f"  {one.eaten.on}  {dose:>8}  {worst:20}  {one.result or f'left out: {one.left_out}'}"
-    for day, why in course.skipped.items():
-        yield f"  {day}   skipped{f': {why}' if why else ''}"
+    days = [(one.eaten.on, _day(one)) for one in stands.tried]
+    days += [(day, f"{'skipped':>8}{f'  {why}' if why else ''}") for day, why in course.skipped.items()]
+    for day, told in sorted(days, key=lambda pair: pair[0]):
+        yield f"  {day}  {told}"
+
+
+def _day(one: Tried) -> str:
+    """A day with a dose, or one to compare."""
+    worst = "no score" if one.worst is None else f"worst score {one.worst} of 10"
+    if one.eaten.dose_g:
+        return f"{one.eaten.dose_g:>6g} g  {worst:20}  {one.result or f'left out: {one.left_out}'}"
+    went = {"reaction": "symptoms without a dose", "calm": "calm"}.get(one.result or "", f"left out: {one.left_out}")
+    return f"{'compared':>8}  {worst:20}  {went}"
 
 
 def _found(course: Course, limit_g: float) -> str:

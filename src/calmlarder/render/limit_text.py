@@ -65,7 +65,7 @@ def _ones(one: OnesLimit) -> str:
         return f"no limit below {MOST_GRAMS} g"
     weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
     eye = f"{limit.grams_eye} g by eye{f' ({limit.household})' if limit.household else ''}"
-    return f"{weighed} on the scale, {eye}; bound by the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
+    return f"{weighed} on the scale, {eye}; because of the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
 
 
 def limit_text(limit: Limit, profile: str, tables: Tables) -> str:
@@ -77,13 +77,22 @@ def _lines(limit: Limit, profile: str, tables: Tables) -> Iterator[str]:
     food = limit.food
     yield f"{food.name} ({food.state}), alone at one meal of one person, limits: {profile}"
     if limit.binding is None:
-        yield f"  no limit below {MOST_GRAMS} g"
+        yield f"  {_no_limit(food, tables)}"
     else:
         weighed = f"{limit.grams_weighed} g" if limit.grams_weighed is not None else f"over {MOST_GRAMS} g"
         yield f"  on the scale  {weighed}"
         yield f"  by eye        {limit.grams_eye} g{f', {limit.household}' if limit.household else ''}"
-        yield f"  bound by      the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
+        yield f"  because of    the limit on {CAP_WORDS.get(limit.binding, limit.binding)}"
+        yield "  A little more now and then does no harm. Your own limit may be higher: a challenge shows it."
     yield from _figures(food, tables)
+
+
+def _no_limit(food: Food, tables: Tables) -> str:
+    """That nobody need count it: it holds none of the groups, or little in all that one eats."""
+    rows = tables.fermentables_of(food.id).values()
+    if tables.unknown_of(food.id) or any(row.g_per_100g or row.high for row in rows):
+        return f"no limit below {MOST_GRAMS} g: as much as one eats"
+    return "holds none of these groups: as much as you like"
 
 
 def _figures(food: Food, tables: Tables) -> Iterator[str]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from calmlarder.compose.dinner import Dinner
 from calmlarder.plan.planned import Planned, SittingPlanned
 from calmlarder.render.style import Style
-from calmlarder.render.text import CAUTION
+from calmlarder.render.text import CAUTION, EAT_ALL_THE_SAME
 from calmlarder.tables.book import Tables
 
 _IN = "    "
@@ -22,6 +22,8 @@ def plan_text(planned: Planned, tables: Tables, style: Style) -> str:
 def notes_text(planned: Planned, tables: Tables, style: Style) -> str:
     """What holds for the plan as a whole: what spoils all the same, what to freeze and to buy, how good it is."""
     parts = ["\n".join(_wasted(planned, style))]
+    if any(one.dinner is None for one in planned.sittings):
+        parts.insert(0, "\n".join(textwrap.wrap(EAT_ALL_THE_SAME, style.width)))
     if planned.freeze_today:
         parts.append("\n".join(_freeze(planned, tables, style)))
     if planned.buy:
@@ -56,7 +58,7 @@ def closing(planned: Planned) -> str:
 
 def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[str]:
     if one.dinner is None:
-        yield style.strong(f"{heading_of(one)}: nothing")
+        yield style.strong(f"{heading_of(one)}: none found yet")
         yield from _wrapped(f"{one.why_empty}.", style)
         return
     if one.leftover_of is not None:

@@ -13,10 +13,13 @@ from calmlarder.intake.meal import Judged, Table
 from calmlarder.intake.plate import Item, Row, in_grams
 from calmlarder.intake.stacking import held_ug
 from calmlarder.render.caution import CAUTION
-from calmlarder.render.style import BESIDE_LIMITS, Style, bar, of_limits
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar, blocks, of_limits
 
 _BAR_WIDTH = 16
 _MOST_TOLD = 2  # limits that are passed, where there is room for a line only
+_MOST_SHARE = 2.0  # beyond it no percentage: it says no more, and frightens
+_NO_HARM = "If you have eaten it already: no harm is done, and the next meal needs no making up."
+_CHALLENGED = "While a challenge goes on, the limits of elimination hold, for other groups, too."
 
 
 class OnPlate(NamedTuple):
@@ -43,6 +46,7 @@ class PlateAnswer(NamedTuple):
     unread: tuple[Unread, ...]
     names: Mapping[str, str] = MappingProxyType({})
     avoided: Mapping[str, tuple[str, ...]] = MappingProxyType({})  # foods by id that hold what is to be left out
+    is_challenged: bool = False  # the limits of elimination hold then, whatever one's own are
 
     @property
     def fits(self) -> bool | None:
@@ -156,7 +160,7 @@ def _full(row: Row, answer: PlateAnswer) -> float:
 def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
     judged, people = answer.judged, answer.table.people
     yield style.strong(_verdict(answer))
-    for line in _left_out(answer):
+    for line in [*_left_out(answer), *_first_words(answer)]:
         yield from style.hanging(line)
     for row in judged.rows:
         if not row.fits(people):
@@ -166,15 +170,41 @@ def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
                 f"{told['at_most_g']:.2f} g; the limit is {row.cap.typical_g:.2f} g"
                 f"{'' if row.cap.at_most_g is None else f', at most {row.cap.at_most_g:.2f} g'}."
             )
-    names = {number: one.name for number, one in enumerate(answer.foods)}
     if judged.weigh:
         yield from style.hanging(f"{_weigh(answer)}. By eye will do for the rest.")
-    if judged.less:
-        told_less = _and([f"{float(one.grams):g} g less {names[one.number]}" for one in judged.less])
-        yield from style.hanging(f"Smallest change that makes it fit: take {told_less}.")
     for one in answer.unread:
         yield from style.hanging(f"Not counted: {one.text}: {one.why}.")
     yield ""
+    if answer.foods:
+        yield from _figures(answer, style)
+        yield ""
+    yield from textwrap.wrap(CAUTION, style.width)
+
+
+def _first_words(answer: PlateAnswer) -> Iterator[str]:
+    """In plain words what is too much, what stays on a plate that fits, and that nothing is to be made up for."""
+    if not answer.foods:
+        yield "Nothing could be counted: write another name, or look at the label (`calmlarder label`)."
+    if answer.is_challenged:
+        yield _CHALLENGED
+    if answer.judged.fits:
+        return
+    much = [answer.foods[one.number].name for one in answer.judged.less]
+    yield f"More than the limits aim at{f', mostly from {_and(much)}' if much else ''}."
+    if answer.judged.less:
+        stays = [_stays(answer.foods[one.number], float(one.grams)) for one in answer.judged.less]
+        yield f"Smallest change that makes it fit: {_and(stays)}."
+    yield _NO_HARM
+
+
+def _stays(one: OnPlate, less: float) -> str:
+    left, had = float(one.item.grams) - less, float(one.item.grams)
+    return f"{left:g} g of {one.name} instead of {had:g} g" if left > 0 else f"no {one.name}"
+
+
+def _figures(answer: PlateAnswer, style: Style) -> Iterator[str]:
+    """Each limit, with a bar."""
+    judged, people = answer.judged, answer.table.people
     yield style.strong(BESIDE_LIMITS)
     sitting = [row for row in judged.rows if row.food is None]
     width = max((len(CAP_WORDS.get(row.cap.key, row.cap.key)) for row in sitting), default=0)
@@ -183,9 +213,8 @@ def _lines(answer: PlateAnswer, style: Style) -> Iterator[str]:
         limit, end = float(row.cap.typical_g), None if row.cap.at_most_g is None else float(row.cap.at_most_g)
         full = max(round(likely, 2) / limit, 0.0 if end is None else round(most, 2) / end)
         line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {of_limits(likely, most, limit, end)}"
-        yield f"{line} {bar(full, _BAR_WIDTH, style)}"
-    yield ""
-    yield from textwrap.wrap(CAUTION, style.width)
+        far = f"{blocks(1, _BAR_WIDTH, style)} more than twice"
+        yield f"{line} {bar(full, _BAR_WIDTH, style) if full <= _MOST_SHARE else far}"
 
 
 def _and(words: list[str]) -> str:

@@ -142,7 +142,7 @@ def plan_sheet(planned: Planned, tables: Tables, manner: Manner = PLAIN) -> Shee
 
 def _sitting(one: SittingPlanned, planned: Planned) -> tuple[str, ...]:
     if one.dinner is None:
-        return (f"Nothing: {one.why_empty}.",)
+        return (f"None found yet: {one.why_empty}.",)
     if one.leftover_of is not None:
         how = "heated once until steaming" if one.warmed else "eaten cold"
         return (f"{one.dinner.title}, the box of {planned.sittings[one.leftover_of].at:%A}, {how}.",)

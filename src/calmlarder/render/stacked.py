@@ -104,7 +104,11 @@ def day_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
         least, most = f"{min(with_it, default=0):.2f}", f"{max(with_it, default=0):.2f}"
         to_most = f" to {most}" if most != least else ""
         told = f", with these dinners {least}{to_most} g" if len(with_it) > 1 else told
-        over = ": more than is aimed at, and no reason not to eat" if any(one > wished for one in with_it) else ""
+        over = (
+            ": more than is aimed at, but one such day does no harm and is no reason not to eat"
+            if any(one > wished for one in with_it)
+            else ""
+        )
         lines.append(
             f"Today, {CAP_WORDS.get(key, key)}, of what was logged, likely: {day['logged_g'][key]:.2f} g so far{told}; "
             f"a day aims at {wished:.2f} g{over}."
@@ -117,7 +121,12 @@ def filled_words(wanted: DinnerRequest) -> str:
     held = held_g(wanted)
     caps = [cap for cap in wanted.limits.sitting_caps if held.get(cap.key, 0) >= float(cap.typical_g)]
     names = [CAP_WORDS.get(cap.key, cap.key) for cap in caps]
-    return f"What was eaten before fills by itself the limit of: {', '.join(names)}." if names else ""
+    if not names:
+        return ""
+    return (
+        f"What you ate before already fills the limit of: {', '.join(names)}. So this dinner adds next to nothing of "
+        "it; eat it all the same."
+    )
 
 
 def before_words(dinner: Dinner, wanted: DinnerRequest) -> str:
@@ -153,7 +162,10 @@ def stacked_lines(composed: "Composed", wanted: DinnerRequest) -> list[str]:
     bound = {cap.key for dinner in composed.dinners for cap in binding(dinner, wanted)}
     more = _more_after(wanted, bound)
     if more:
-        lines.append(f"It leaves less room for this dinner: after {_clock(more, wanted)} more would fit.")
+        lines.append(
+            f"It leaves less room for this dinner: after {_clock(more, wanted)} more would fit. Do not wait if you are "
+            "hungry."
+        )
     return lines
 
 

@@ -21,6 +21,10 @@ if TYPE_CHECKING:
 _BAR_WIDTH = 16
 _PERCENT_WIDTH = 6
 _MOST_NAMED = 3  # foods that rest on memory; the rest stands with the figures
+EAT_ALL_THE_SAME = (
+    "Please eat all the same: limits are no reason to skip a meal. Plain rice, potatoes or carrots fit the limits of "
+    "elimination, with or without something beside them. If it is often so, tell your dietitian."
+)
 _NOTHING_NEAR = (
     "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
     "list to buy makes a dinner of this larder."
@@ -48,8 +52,7 @@ def tonight_text(
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
     parts.append("\n".join(_assumed(readings, style)))
-    if composed.dinners or composed.nearest:
-        parts.append("\n".join(_wrapped(CAUTION, style)))
+    parts.append("\n".join(_wrapped(CAUTION, style)))
     if composed.dinners:
         parts.append(_closing(composed))
     return "\n\n".join(part for part in parts if part) + "\n"
@@ -266,6 +269,8 @@ def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
         yield from _wrapped(f"Problem: {in_words(obstacle)}.", style, "  ")
     if composed.nothing_near:
         yield from _wrapped(_NOTHING_NEAR, style, "  ")
+    if composed.nearest is None or not composed.nearest.is_there:
+        yield from _wrapped(EAT_ALL_THE_SAME, style)
 
 
 def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Iterator[str]:

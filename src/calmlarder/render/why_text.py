@@ -160,6 +160,8 @@ def _bound(bound: Bound, in_points: bool) -> str:
     if bound.buys is None:
         return f"{start}; what holds it back was not searched to the end."
     if bound.points_per_g is None or not bound.points_per_g:
+        if bound.room_g <= 0:
+            return f"{words}: no room is left after what was eaten before; the dinner brings next to none, so it stays."
         return f"{start}; it does not hold this dinner back."
     told = "; ".join(_plain(bound.buys))
     return (

@@ -12,7 +12,7 @@ from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, header_of, read_csv
-from calmlarder.tables.rows import Food
+from calmlarder.tables.rows import OWN_RECIPE, Food
 
 _SUGARS = ("fructose", "glucose", "lactose", "sorbitol", "mannitol")
 _STATE_IN_NAME = {
@@ -37,6 +37,16 @@ def doubts(tables: Tables) -> Iterator[Problem]:
         yield from _state(food)
         yield from _measures(food, tables)
         yield from _ranges(food, tables)
+    yield from _own_keeping(tables)
+
+
+def _own_keeping(tables: Tables) -> Iterator[Problem]:
+    """Foods of the cook's own, from before their days were written with them: they keep as their kind in a shop."""
+    told = {row.food for row in tables.keeping}
+    for food in dict.fromkeys(row.food for row in tables.parts if row.source == OWN_RECIPE):
+        if food not in told:
+            what = "is home-made, and no row says how long it keeps: it has the days of its kind from a shop"
+            yield Problem(where=food, what=what, remedy="add rows for it to your keeping.csv, two days in the fridge")
 
 
 def _sugars(food: Food, tables: Tables) -> Iterator[Problem]:

@@ -12,7 +12,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.cells import MOST_GRAMS, Row
 from calmlarder.tables.csvfile import header_of
 from calmlarder.tables.made_keeping import cautions_of_made, keeping_of_made, raw_parts
-from calmlarder.tables.rows import WATER, Caution, Fermentable, Food, Keeping, MixtureRow
+from calmlarder.tables.rows import OWN_RECIPE, WATER, Caution, Fermentable, Food, Keeping, MixtureRow
 from calmlarder.tables.sums import summed
 from calmlarder.tables.vocabulary import DIETS, FAMILIES, Kind, Method, Role
 
@@ -89,7 +89,7 @@ def _mixture(food: str, parts: Sequence[Part], total: Decimal) -> tuple[MixtureR
         whole[part.food.id] = whole.get(part.food.id, Decimal(0)) + part.grams
     water = total - sum(whole.values())
     rows = [*whole.items(), *([(WATER, water)] if water else [])]
-    return tuple(MixtureRow(food=food, part=part, grams=grams, source="own_recipe", note="") for part, grams in rows)
+    return tuple(MixtureRow(food=food, part=part, grams=grams, source=OWN_RECIPE, note="") for part, grams in rows)
 
 
 def _minutes(parts: Sequence[Food], tables: Tables) -> dict[Method, int]:

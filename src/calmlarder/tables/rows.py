@@ -144,6 +144,7 @@ class Fermentable(Row):
 
 
 WATER = "water"  # part of a mixture that counts in its weight alone; it is no food of the tables
+OWN_RECIPE = "own_recipe"  # the source of what the cook put in
 
 
 class MixtureRow(Row):

@@ -14,10 +14,11 @@ from calmlarder.household import people
 from calmlarder.household.challenges import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
+from calmlarder.household.warning_signs import is_light
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
 from calmlarder.render.challenge_names import limit_line
-from calmlarder.render.challenge_text import weight_words
+from calmlarder.render.challenge_text import light_words, weight_words
 from calmlarder.render.people_text import what_holds
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
@@ -91,9 +92,12 @@ class PeopleScreen(Screen[None]):
             if values is not None:
                 people.change(self._kitchen, one.name, values)
                 self._show()
-                lost = stop_for_weight(self._kitchen, one.name) if "weight_kg" in values else ""
-                if lost:
+                lost = stop_for_weight(self._kitchen, one.name) if "weight_kg" in values else None
+                now = people.person_of(self._kitchen, one.name)
+                if lost is not None:
                     self.app.push_screen(Page(weight_words(lost)))
+                elif "weight_kg" in values and is_light(now):
+                    self.app.push_screen(Page(light_words(now)))
 
         self.app.push_screen(PersonForm(self._kitchen, one), lambda values: done(self, values))
 

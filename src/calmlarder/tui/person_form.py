@@ -13,7 +13,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import with_limit
 from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
-from calmlarder.intake.own_limit import OWN_COMPONENTS, own_limit_of
+from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.matching.dates import parse_day
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
@@ -105,7 +105,8 @@ class PersonForm(Form[dict[str, Any]]):
         if line.strip():
             own = own_limit_of(line, self.query_one("#said-by", Input).value, self._kitchen.today)
             if own is None:
-                self._field("limit").wrong("a component and grams, such as gos 1.0, and below who says so")
+                wrong = far_over(line) or "a component and grams, such as gos 1.0, and below who says so"
+                self._field("limit").wrong(wrong)
                 return None
             values["own_limits"] = [limit.model_dump() for limit in with_limit(one, own)]
         return values

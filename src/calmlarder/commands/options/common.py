@@ -1,16 +1,20 @@
 """The parser, and options that several commands share."""
 
 import argparse
+import re
 from typing import NoReturn, TypeAlias
 
 from calmlarder.clean import clean_line
 from calmlarder.tables.vocabulary import DIETS, SITTING_WORDS, SITTINGS
+
+_NO_NUMBER = re.compile(r"argument (\S+): invalid (?:int|float) value: '(.*)'", re.DOTALL)
 
 
 class Parser(argparse.ArgumentParser):
     """Errors of use in one line, with exit status 2."""
 
     def error(self, message: str) -> NoReturn:
+        message = _NO_NUMBER.sub(r"\1: `\2` is no number", message)
         self.exit(2, f"{self.prog}: {clean_line(message)}. Try `{self.prog} --help`.\n")
 
 

@@ -54,7 +54,9 @@ def at_home(parser: common.Parser, groups: Groups) -> None:
     """The kept larder or a file; what is not given is what is settled at home, else the usual: household/request.py."""
     common.larder_file(groups.home)
     common.home(groups.home)
-    groups.home.add_argument("--no-settings", action="store_true", help="leave out what people and limits say at home")
+    groups.home.add_argument(
+        "--no-settings", action="store_true", help="leave out what people and limits say at home; allergens hold"
+    )
     parser.set_defaults(**dict.fromkeys(FROM_HOME))
 
 

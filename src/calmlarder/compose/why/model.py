@@ -122,6 +122,7 @@ class Why(_Told):
     tonight_proven: bool = False
     does: tuple[Does, ...] = ()
     excluded: tuple[tuple[str, str], ...] = ()
+    is_unsafe: bool = False  # nothing of it that is there may be eaten
     no_place: str | None = None
     alone_over: tuple[AloneOver, ...] = ()
     part: PartThatFits | None = None

@@ -63,6 +63,7 @@ class _Asking:
         dinner = tonight.dinner if tonight else None
         own = [lot for lot in self._lots if lot.food == food.id]
         offered, excluded = offer(own, wanted, tables)
+        unsafe = bool(own) and all(lot.to_bin or lot.is_unsafe for lot in own)
         used = dinner is not None and any(use.food == food.id for use in dinner.uses)
         known = not tables.unknown_of(food.id)
         place = no_place(food, self._lots, wanted, self._patterns, tables) if offered and not used else None
@@ -71,7 +72,7 @@ class _Asking:
             else "breaks" if place else "could"
         )  # fmt: skip
         over: tuple[AloneOver, ...] = ()
-        if known and not used and own:
+        if known and not used and own and not unsafe:
             options = options_of(food.id, self._lots, wanted, self._patterns, tables)
             over = alone_over(food, wanted, tables, options)
         pattern = next((one for one in self._patterns if dinner and one.id == dinner.pattern), None)
@@ -85,7 +86,8 @@ class _Asking:
             excluded=tuple((one.line, one.why) for one in excluded),
             no_place=place,
             alone_over=over,
-            part=part_that_fits(food, wanted, tables) if over or (own and not known) else None,
+            part=part_that_fits(food, wanted, tables) if over or (own and not known and not unsafe) else None,
+            is_unsafe=unsafe,
             resting=resting(dinner, tables) if dinner else None,
         )
 
