@@ -150,3 +150,11 @@ def test_a_group_that_failed_lately_is_told_to_wait(home: Home) -> None:
     assert "Sorbitol: the limit of elimination stays; worth another try from June on" in home.told(
         day + timedelta(days=2), "challenge", "status"
     )
+
+
+def test_an_emergency_that_was_noted_is_not_called_harmless(home: Home) -> None:
+    home.json(DAY, "feel", "4", "--note", "black stool")
+    told = home.told(DAY, "challenge", "start", "gos", "--yes", "none", status=3)
+    assert "need not be serious" not in told
+    assert "If that is still so, get emergency help now" in told
+    assert "If that is still so, get emergency help now" in home.told(DAY, "challenge", "status")

@@ -1,5 +1,6 @@
 """A dinner reads as one a cook would make."""
 
+import re
 from collections.abc import Callable, Sequence
 from typing import Any
 
@@ -106,8 +107,10 @@ def test_no_step_that_holds_a_needed_food_falls_away_with_one_that_may_be_missin
         for step in pattern.steps:
             references = [found for found in REFERENCE.finditer(step.words) if not found[1]]
             names = [set(slot_names(found)) for found in references]
+            clauses = [clause.span() for clause in re.finditer(r"\[[^\]]*\]", step.words)]  # these fall away alone
             sure = [
                 bool(found[3])
+                or any(start < found.start() < end for start, end in clauses)
                 or bool(named & needed)
                 or any(set(group) <= named for group in pattern.one_of)
                 or all(pattern.slots[name].role == "fat" for name in named)  # oil is taken for granted

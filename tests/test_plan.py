@@ -418,7 +418,7 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
     """Day after day leaves a table empty here that has a dish once all are looked at together."""
     asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
-    lines = larder_lines(tables, 20, 2)
+    lines = larder_lines(tables, 20, 7)
     apart, together = (planning(lines, asked, rounds=rounds)[0] for rounds in (0, 1))
     fed = [sum(one.dinner is not None for one in plan.sittings) for plan in (apart, together)]
     assert fed[1] > fed[0]
@@ -484,3 +484,19 @@ def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None
     text = plan_text(plan, tables, Style(bold=False, blocks=True, width=80))
     assert max(map(len, text.splitlines())) <= 80
     assert "What this plan does not reach" in text or "Nothing spoils" in text
+
+
+def test_protein_that_a_planned_meal_is_short_of_comes_from_what_the_plan_leaves(planning: Any) -> None:
+    """The replay reckons each amount anew from composition tables: it brings what is short, within the limits."""
+    lines = [*BASICS, "firm tofu 900g", "eggs x6", "carrots x6", "spinach 200g"]
+    plan, case = planning(lines, read_sittings("tonight; tomorrow", TODAY, 1, None, 36.0))
+    assert faults(case) == ()
+    grams = {"tofu-firm": 900.0, "egg": 6 * 55.0}
+    for one in plan.sittings:
+        for use in one.dinner.uses if one.dinner else ():
+            if use.food in grams:
+                grams[use.food] -= use.grams
+    short = [one.dinner for one in plan.sittings if one.dinner and one.dinner.protein_short_g]
+    told = [more for dinner in short for more in dinner.more_protein or ()]
+    assert any(more.where == "larder" for more in told)
+    assert all(more.grams <= grams[more.food] for more in told if more.where == "larder")

@@ -3,11 +3,13 @@
 Outside source: POSIX signals. A process whose SIGINT has its default action dies of it with the signal's own number.
 """
 
+import math
 import subprocess
 import sys
 from collections.abc import Callable, Sequence
 
 import pytest
+from ortools.sat.python import cp_model
 
 from calmlarder.compose import solve as module
 from calmlarder.compose.compose import pattern_problems
@@ -15,6 +17,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import RULES
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.solver import known_bound, plain_solver
 from calmlarder.tables.book import Tables
 
 _SOLVE_THEN_INTERRUPT = """
@@ -58,3 +61,19 @@ def test_a_dish_that_is_not_proven_at_once_is_as_good_after_presolving(
     assert "best" in [kind for kind, _ in at_once]
     monkeypatch.setattr(module, "_AT_ONCE", 1e-6)
     assert found() == at_once
+
+
+def test_a_search_that_ended_at_once_knows_no_bound() -> None:
+    """The solver tells 0 then, above the optimum of -9; with time it tells what is true."""
+    model = cp_model.CpModel()
+    some = [model.new_int_var(0, 3, "") for _ in range(3)]
+    model.add(sum(some) <= 9)
+    model.minimize(-sum(some))
+    hurried = plain_solver(1)
+    hurried.parameters.max_time_in_seconds = 0
+    status = hurried.solve(model)
+    assert status == cp_model.UNKNOWN
+    assert hurried.best_objective_bound > -9
+    assert known_bound(hurried, status) == -math.inf
+    solver = plain_solver(10)
+    assert known_bound(solver, solver.solve(model)) == -9

@@ -167,3 +167,13 @@ def test_a_loss_of_weight_is_told_by_how_much_it_is(home: Home) -> None:
     told = home.told(later + timedelta(days=2), "people", "set", "me", "--weight", "40")
     assert "see a doctor today" in told
     assert "If it is a slip" in told
+
+
+def test_scores_that_do_not_settle_after_a_reaction_send_to_a_doctor(home: Home) -> None:
+    day = home.until_the_dose("sorbitol")
+    home.json(day, "challenge", "score", "9", "0", "0", "0")
+    assert "until it settles" in home.told(day + timedelta(days=1), "challenge", "today")
+    for number in range(1, 5):
+        home.json(day + timedelta(days=number), "feel", "5")
+    told = home.told(day + timedelta(days=4), "challenge", "today")
+    assert "still 5: please see your doctor or dietitian now" in told

@@ -1,5 +1,8 @@
 """The settings that every solver here shares: one worker, one seed, and Ctrl-C left to Python."""
 
+import math
+from typing import Any
+
 from ortools.sat.python import cp_model
 
 
@@ -22,3 +25,14 @@ def tight_solver(seconds: float) -> cp_model.CpSolver:
     solver.parameters.symmetry_level = 0
     solver.parameters.max_presolve_iterations = 1
     return solver
+
+
+def known_bound(solver: cp_model.CpSolver, status: Any) -> float:
+    """What no solution is below, minus infinity where nothing is known.
+
+    A search that was ended before it knew anything tells 0, which may be above the optimum.
+    """
+    bound = solver.best_objective_bound
+    if not math.isfinite(bound) or (bound == 0 and status == cp_model.UNKNOWN):
+        return -math.inf
+    return bound

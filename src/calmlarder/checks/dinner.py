@@ -59,7 +59,7 @@ def verify(
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
     used |= {part["food"] for part in dinner.get("apart", ())} | {dose["food"] for dose in request.get("doses") or ()}
     taken = {**dinner, "uses": [*dinner["uses"], *dinner.get("apart", ())]}
-    used |= {more["food"] for more in dinner.get("more_protein", ())}
+    used |= {more["food"] for more in dinner.get("more_protein") or ()}
     mixed = mixtures(table_folders, used)
     foods = foods_of(table_folders, mixed, used)
     limits = [] if request.get("table") else limits_for(table_folders, request, request["sitting"])  # of each plate
@@ -146,7 +146,7 @@ def _more_protein(
     """What is said to bring the protein that is aimed at brings it, and is within the limits and for these eaters."""
     foods, figures, mixed = read
     faults = []
-    for more in dinner.get("more_protein", ()):
+    for more in dinner.get("more_protein") or ():
         food, people = more["food"], dinner["people"]
         extra = Part(food, food, Fraction(more["grams"]), more["weighed"], Fraction(1))
         whole = [*plate, extra]

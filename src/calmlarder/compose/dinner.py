@@ -109,7 +109,8 @@ class Dinner(_Told):
     """A dinner for `people`, ready to be shown; `tolerance` is how far off its amounts may be.
 
     `protein_target_g` is what was aimed at for one person, `more_protein` what would bring it there where it is
-    missed. Of protein and energy there is at least so much where a figure is unknown (`unknown_...` name the foods).
+    missed, each thing alone; None where that was not looked for. Of protein and energy there is at least so much where
+    a figure is unknown (`unknown_...` name the foods).
     """
 
     title: str
@@ -131,7 +132,7 @@ class Dinner(_Told):
     tolerance: Tolerance = USUAL
     sitting: Sitting = "dinner"
     protein_target_g: float = 0.0
-    more_protein: tuple[MoreProtein, ...] = ()
+    more_protein: tuple[MoreProtein, ...] | None = None
     unknown_energy: tuple[str, ...] = ()
     portions: tuple[Served, ...] = ()  # where those who eat are named
     doses: tuple[Dose, ...] = ()  # of challenges, eaten with it

@@ -21,6 +21,7 @@ from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of
 from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
+from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE, mean_of_last
 from calmlarder.store.logs import events, felt_since, keep_events
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
@@ -37,7 +38,8 @@ _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
 class Today(NamedTuple):
     """What a day asks of one person: `grams` of `food` hold the dose, where one is due; None without a challenge.
 
-    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag.
+    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag; `unsettled`
+    are the scores since, where they are not calm days after it.
     """
 
     who: Person
@@ -48,6 +50,7 @@ class Today(NamedTuple):
     foods: tuple[ChallengeFood, ...] = ()
     last: tuple[Course, Standing] | None = None
     on: date = date.min
+    unsettled: tuple[int, ...] = ()
 
 
 class Scored(NamedTuple):
@@ -90,7 +93,10 @@ def today(household: Household, who: str) -> Today:
     person = person_of(household, who)
     found, by_day = courses(household, who), scores(household, who)
     if not found or not found[-1].is_open:
-        return Today(person, None, None, last=_just_ended(found, by_day, household.today), on=household.today)
+        last = _just_ended(found, by_day, household.today)
+        return Today(
+            person, None, None, last=last, on=household.today, unsettled=_unsettled(last, by_day, household.today)
+        )  # fmt: skip
     course = found[-1]
     stands = standing(course, by_day, household.today)
     if stands.what == "finished":
@@ -111,6 +117,16 @@ def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -
     last = found[-1]
     is_new = last.concluded is not None and today - last.concluded <= timedelta(days=_SETTLES_DAYS)
     return (last, standing(last, by_day, today)) if is_new or last.why_stopped == RED_FLAG else None
+
+
+def _unsettled(last: tuple[Course, Standing] | None, by_day: dict[date, int], today: date) -> tuple[int, ...]:
+    """Scores since a challenge ended, where the last three are not calm though it is days ago; else none."""
+    ended = None if last is None else last[0].concluded
+    if ended is None:
+        return ()
+    since = [score for day, score in sorted(by_day.items()) if ended <= day <= today]
+    mean = mean_of_last(since)
+    return tuple(since[-BASELINE_DAYS:]) if mean is not None and mean > MOST_BASELINE else ()
 
 
 def _conclude(household: Household, course: Course, stands: Standing) -> None:

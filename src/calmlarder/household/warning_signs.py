@@ -86,4 +86,7 @@ def told_of(household: Household, person: Person) -> tuple[Told, ...]:
     lost = weight_lost(person, household.today)
     if lost is not None:
         found.append(Told(lost.now.on, "weight loss", lost.words))
-    return tuple({one.line: one for one in found}.values())
+    urgent_first: dict[str, Told] = {}
+    for one in found:  # of one note the most urgent sign comes first, and that one stands for it
+        urgent_first.setdefault(one.line, one)
+    return tuple(urgent_first.values())

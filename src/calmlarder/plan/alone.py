@@ -13,7 +13,7 @@ from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint
 from calmlarder.plan.shares import Share, Taken
-from calmlarder.solver import tight_solver
+from calmlarder.solver import known_bound, tight_solver
 
 _ROUGHLY = 0.05  # of its cost: ours
 _SECONDS = 0.5  # for one dish; what is then proven of it is its floor: ours
@@ -62,8 +62,9 @@ class DishAlone:
         if status == cp_model.INFEASIBLE:
             self._known.append(({}, NEVER))
             return None
-        if math.isfinite(solver.best_objective_bound):
-            self._known.append((self._paid_at_most(prices), math.floor(solver.best_objective_bound + 1e-6)))
+        bound = known_bound(solver, status)
+        if bound > -math.inf:
+            self._known.append((self._paid_at_most(prices), math.floor(bound + 1e-6)))
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return None
         units = {place: int(solver.value(some)) for place, some in self._units.items()}

@@ -25,6 +25,7 @@ from calmlarder.plan.weights import (
     MAIN_KIND_AGAIN,
     WASTED_PORTION,
 )
+from calmlarder.solver import known_bound
 
 NEVER = 10**15  # costs more than any plan
 Avoid = Mapping[int, Sequence[frozenset[tuple[int, int]]]]  # dishes that take too long, by column
@@ -277,7 +278,8 @@ class Joint:
         if on_bound is not None:
             solver.best_bound_callback = lambda bound: on_bound(math.ceil(bound - 1e-6))
         status = solver.solve(self.model)
-        bound = math.ceil(solver.best_objective_bound - 1e-6) if math.isfinite(solver.best_objective_bound) else -NEVER
+        known = known_bound(solver, status)
+        bound = math.ceil(known - 1e-6) if known > -math.inf else -NEVER
         if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
             return Solved((), NEVER, bound, status == cp_model.INFEASIBLE)
         value = round(solver.objective_value)

@@ -74,7 +74,8 @@ class MoreOf:
             return "more than these meals can hold"
         other = None if stop.over else self.best(place, stop)
         if other is None:
-            return "the dishes planned do not take it"
+            taken = _units_of(self._dishes, place) > 0
+            return "the dishes planned take no more of it" if taken else "the dishes planned do not take it"
         if other.cost == NEVER:
             return "beside the other dishes none has room for it within the limits"
         return self._instead(other, place, tables)

@@ -24,6 +24,7 @@ from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
 from calmlarder.plan.left_over import MoreOf
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
+from calmlarder.plan.protein_left import More, protein_left
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreached
 from calmlarder.plan.weights import MOST_TO_BUY
@@ -98,7 +99,13 @@ def plan_days(asked: Asked, how: How = USUAL) -> Planned:
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
     freezing = to_freeze(house, left, tables)
-    told = _told(house, dishes, tables, lambda number: _why_empty(house, number, patterns, tables, asking))
+    told = _told(
+        house,
+        dishes,
+        tables,
+        protein_left(house, dishes, tables),
+        lambda number: _why_empty(house, number, patterns, tables, asking),
+    )
     buy = worth_buying(house, dishes, tables, Stop(end, stop), how.most_to_buy) if how.most_to_buy else ()
     gap = gap_percent(improver.cost, improver.bound) if of_all and improver.bound > -NEVER else None
     return Planned(
@@ -165,7 +172,7 @@ def _own(house: PlanInstance, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
 def _so_far(improver: Improver, tables: Tables, of_all: bool) -> PlanSoFar:
     known = of_all and improver.bound > -NEVER
     return PlanSoFar(
-        sittings=_told(improver.house, improver.dishes, tables, lambda _: ""),
+        sittings=_told(improver.house, improver.dishes, tables, {}, lambda _: ""),
         cost_points=improver.cost / POINT,
         bound_points=improver.bound / POINT if known else None,
         gap_percent=gap_percent(improver.cost, improver.bound) if known else None,
@@ -174,11 +181,16 @@ def _so_far(improver: Improver, tables: Tables, of_all: bool) -> PlanSoFar:
 
 
 def _told(
-    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, why_empty: Callable[[int], str]
+    house: PlanInstance, dishes: Sequence[Dish], tables: Tables, more: More, why_empty: Callable[[int], str]
 ) -> tuple[SittingPlanned, ...]:
     found = []
     by_sitting = {number: dish for dish in dishes for number in dish.column.covers}
-    told = {dish.column.number: dinner_of(dish.plan, False, tables) for dish in dishes}
+    told = {
+        dish.column.number: dinner_of(dish.plan, False, tables).model_copy(
+            update={"more_protein": more.get(dish.column.number)}
+        )
+        for dish in dishes
+    }
     for number, one in enumerate(house.sittings):
         dish = by_sitting.get(number)
         first, last = (dish.column.covers[0], dish.column.covers[-1]) if dish else (number, number)

@@ -108,9 +108,18 @@ def _after(today: "Today") -> str:
         if course.why_stopped == RED_FLAG:
             lines.append(f"{stopped_words(course)}.")
         elif stands.ended in REACTED:
-            lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {SETTLE}")
+            lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {_settles(today)}")
     lines.append("`calmlarder challenge status` says what was found and what is left to try; `start` begins one.")
     return " ".join(lines)
+
+
+def _settles(today: "Today") -> str:
+    if not today.unsettled:
+        return SETTLE
+    least, most = min(today.unsettled), max(today.unsettled)
+    scores = f"{least}" if least == most else f"{least} to {most}"
+    days = len(today.unsettled)
+    return f"Your scores of the last {days} days are still {scores}: please see your doctor or dietitian now."
 
 
 def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:

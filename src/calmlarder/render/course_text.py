@@ -10,9 +10,11 @@ from calmlarder.reintroduction.course import Tried
 from calmlarder.reintroduction.entry import ADULT_YEARS
 from calmlarder.reintroduction.ladders import group_of
 from calmlarder.reintroduction.retest import RETEST_MONTHS
+from calmlarder.reintroduction.signs import URGENCY
 from calmlarder.render.challenge_day import why_today
 from calmlarder.render.challenge_names import CARE, limit_line, name_of, stopped_words, upper
 from calmlarder.render.clock_text import clock_object, clock_text
+from calmlarder.render.signs_text import STILL_SO
 
 if TYPE_CHECKING:
     from calmlarder.household.challenge_status import Status
@@ -97,9 +99,11 @@ def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
         return
     if status.told:
         how = "tick the last question then" if on_screen else "answer `seen` then"
+        is_emergency = any(URGENCY[one.flag] in {"crisis", "emergency"} for one in status.told)
+        still = f" {STILL_SO}" if is_emergency else ""
         yield (
-            f"No challenge for now: you noted {'; '.join(one.line for one in status.told)}. Once a doctor has seen you "
-            f"about it and has nothing against it, you may begin ({how})."
+            f"No challenge for now: you noted {'; '.join(one.line for one in status.told)}.{still} Once a doctor has "
+            f"seen you about it and has nothing against it, you may begin ({how})."
         )
         return
     if status.left and not (clock is not None and why_early(clock) == "no help"):

@@ -11,7 +11,7 @@ from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.signs import ACUTE, URGENCY
 from calmlarder.render.challenge_names import name_of
 from calmlarder.render.challenge_text import light_words
-from calmlarder.render.signs_text import COELIAC, EMERGENCY
+from calmlarder.render.signs_text import COELIAC, EMERGENCY, STILL_SO
 
 if TYPE_CHECKING:
     from calmlarder.household.challenge_start import Begun
@@ -83,9 +83,10 @@ def _doctor(bar: Bar, on_screen: bool) -> Iterator[str]:
     if bar.notes:
         yield "Here you noted:"
         yield from (f"  {one.line}" for one in bar.notes)
-    yield _NEED_NOT
     flags = {one.flag for one in bar.notes}
-    if _ACUTE_KEYS.intersection(bar.keys) or any(one in ACUTE or URGENCY[one] == "emergency" for one in flags):
+    is_emergency = any(URGENCY[one] in {"crisis", "emergency"} for one in flags)
+    yield STILL_SO if is_emergency else _NEED_NOT
+    if not is_emergency and _ACUTE_KEYS.intersection(bar.keys) | (flags & ACUTE):
         yield EMERGENCY
     if _TEST_KEYS.intersection(bar.keys) or flags & {"coeliac", "anaemia"}:
         yield COELIAC

@@ -25,6 +25,8 @@ def short_of_protein(dinner: "Dinner") -> str:
         return ""
     least = "at least " if "protein_g" in dinner.at_least else ""
     told = f"{least}{dinner.per_person.protein_g:g} of {dinner.protein_target_g:g} g protein"
+    if dinner.more_protein is None:
+        return f"{told}."
     if not dinner.more_protein:
         return f"{told}; nothing small at home or on a short list to buy brings the rest within the limits."
     more = " or ".join(_more_words(one) for one in dinner.more_protein)

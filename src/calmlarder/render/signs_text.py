@@ -12,6 +12,7 @@ from calmlarder.reintroduction.scores import SEVERE_PAIN
 from calmlarder.reintroduction.signs import ACUTE, Flag
 
 EMERGENCY = "Heavy bleeding, black stool, sudden severe pain or faintness: get emergency help now."
+STILL_SO = "If that is still so, get emergency help now and do not wait for an appointment."
 COELIAC = (
     "Do not cut out wheat before you are tested for coeliac disease: the test could miss it. If you do without it "
     "already, tell the doctor so."

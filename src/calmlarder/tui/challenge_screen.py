@@ -37,8 +37,8 @@ _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", 
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
 _QUESTIONS = (
-    f"{ABOUT} Space ticks what you say yes to. {IF_UNSURE} Five of them are about how eating feels for you, and many "
-    "people find those hard: Esc leaves, and a dietitian is there for it."
+    f"{ABOUT} Space ticks what you say yes to. {IF_UNSURE} The last one only if you are sure. Five of them are "
+    "about how eating feels for you, and many people find those hard: Esc leaves, and a dietitian is there for it."
 )
 
 

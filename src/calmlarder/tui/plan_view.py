@@ -35,7 +35,7 @@ def asked_line(asked: Sequence[PlannedSitting]) -> str:
 def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned: bool) -> Card:
     """When, what, and which meal's leftovers they are or which they leave."""
     notes = ["pinned"] if pinned else []
-    title = one.dinner.title if one.dinner is not None else "nothing yet" if not one.why_empty else "nothing"
+    title = one.dinner.title if one.dinner is not None else "nothing yet" if not one.why_empty else "none found yet"
     figure = ""
     if one.dinner is None:
         notes += [one.why_empty] if one.why_empty else []
