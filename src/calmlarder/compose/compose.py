@@ -110,7 +110,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*dinner.cautions, *goes_off_today(plan, offered)),
+                "cautions": (*goes_off_today(plan, offered), *dinner.cautions),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
