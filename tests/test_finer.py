@@ -1,13 +1,14 @@
 """A pattern's sentences after what fills them. What cooks said of thirty dinners; common practice, no source."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import pytest
 
 from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready
 from calmlarder.kitchen.finer import finer
 from calmlarder.kitchen.timeline import told_twice
+from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
@@ -68,3 +69,11 @@ def test_eggs_are_fried_when_the_rest_is_done(tables: Tables, patterns: tuple[Pa
     assert place(tofu, "tofu") < place(tofu, "pak choi")
     assert place(egg, "pak choi") <= place(egg, "crack in")
     assert not any("lift out" in step for step in egg)
+
+
+def test_soaked_salt_cod_is_not_reckoned_dry(tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
+    """It has taken up water: nearer to raw cod (USDA SR28 15015, 17.8 g) than to dried (15018, 62.8 g)."""
+    (lot,) = lots_of(["soaked salt cod 300g"])
+    protein = tables.food_by_id[lot.food].protein_g
+    assert protein is not None
+    assert 17.8 < float(protein) < 30

@@ -8,7 +8,7 @@ from calmlarder.patterns.pattern import Pattern, Place, Step
 
 _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
-    "salami", "salt-cod", "tofu-marinated", "tofu-smoked",
+    "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
 _LIFTED_OUT = ("lemongrass", "bay-leaf", "star-anise")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
