@@ -16,6 +16,7 @@ from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
+from calmlarder.compose.wishes.fitting import FittingBase, InfusedOil, NotInWater
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import Nourishing
@@ -31,7 +32,7 @@ from calmlarder.tables.vocabulary import Family
 WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
-    WithinDay(), NotAgainSoon(), Tolerated(), Steady(),
+    WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), NotInWater(), FittingBase(),
 )  # fmt: skip
 
 

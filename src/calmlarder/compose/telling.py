@@ -23,7 +23,7 @@ from calmlarder.compose.taste import says_garlic
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
-from calmlarder.kitchen.filling import Filling, Told, is_small, made_ready, mashes, sprouts
+from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
@@ -113,6 +113,7 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         minutes=slot.minutes_for(food),
         done=tables.done_sign(food),
         whole=use.whole,
+        salted=is_salted(lot.line),
     )
 
 

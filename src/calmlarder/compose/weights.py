@@ -26,6 +26,9 @@ SEASONINGS_MISSING = (5, 18, 60)
 ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8})
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 BARE = 24  # raw vegetables without a dressing
+PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by
+IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above a tin to open and two weighings
+FOREIGN_BASE = 45  # potatoes under a curry where there is rice: about a main thing that is missing and its amount
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 # For each thing a slot lacks to its usual number: a main thing; or a spice, a herb, a sauce, whose taste the wishes
 # above price already, so that a dish with many such places is not worse than one with few.

@@ -23,6 +23,9 @@ _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
+_CURED = re.compile(r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured)\b", re.IGNORECASE)
+_NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
+_IN_SHELL = re.compile(r"\b(?:in|with)(?: the| their)? shells?\b", re.IGNORECASE)
 
 
 # What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
@@ -43,7 +46,7 @@ class Filling(NamedTuple):
     """A food in a slot; `grams` of the whole dish.
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
-    that a pack whose weight is known goes in whole, so that nobody need weigh it.
+    that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so.
     """
 
     slot: str
@@ -55,6 +58,7 @@ class Filling(NamedTuple):
     minutes: int
     done: str = ""
     whole: bool = False
+    salted: bool = False
 
     @property
     def key(self) -> str:
@@ -91,6 +95,11 @@ def on_the_bone(line: str) -> bool:
     return _ON_THE_BONE.search(line) is not None
 
 
+def is_salted(line: str) -> bool:
+    """Whether a line says that a thing is cured in salt (salted mackerel), and not that it is without."""
+    return _CURED.search(line) is not None and _NO_SALT.search(line) is None
+
+
 def was_cooked(food: Food) -> bool:
     """Whether a vegetable or pulse is soft already, so that it need only be hot."""
     soft = food.state in _SOFT_ALREADY or food.id == _LEAVES_THAWED
@@ -114,6 +123,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = "sliced"
     if "in strips" in prep and on_the_bone(told.line):
         prep = f"boned, {prep}"
+    if food.kind == "nut" and _IN_SHELL.search(told.line):
+        prep = ", ".join(part for part in ("cracked and shelled", prep) if part)
     if prep == "whole":  # no work, and nothing to tell
         prep = ""
     if is_small(food, told.line) and food.id in _SMALL_WHOLE:

@@ -15,8 +15,8 @@ _DRY_MINUTES = 3  # and where no more is fried, they go in first
 _BURNS = frozenset({"herb", "spice", "allium", "paste"})
 _SOFT_MINUTES = 3  # greens that themselves take longer, as leek does, do not burn sooner than what they cook with
 _WHOLE = frozenset({
-    "bay-leaf", "cardamom", "cloves", "curry-leaves", "lime-leaves", "mustard-seeds", "panch-phoron", "saffron",
-    "star-anise",
+    "bay-leaf", "cardamom", "cloves", "curry-leaves", "lemongrass", "lime-leaves", "mustard-seeds", "panch-phoron",
+    "saffron", "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")

@@ -179,7 +179,7 @@ def joins(one: Filling, place: Place, fat: bool, called: str, on: str) -> str:
     return f"add {called} {on}"
 
 
-def with_rest(rest: str, said: str) -> str:
+def with_rest(rest: str, melts: bool, said: str) -> str:
     """A sentence of a pan from which something was lifted out, with the fat that was kept back for what fries now."""
-    pour = "Pour" if rest.endswith("oil") else "Melt"
+    pour = "Melt" if melts else "Pour"
     return f"{pour} in the rest of the {rest}; {said[:1].lower()}{said[1:]}"

@@ -11,6 +11,7 @@ from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each, was_cooked
+from calmlarder.kitchen.finer import eggs_last, finer, lifted_out, salted_before
 from calmlarder.kitchen.late import LATE_MINUTES, browned_first, dry_minutes, falls_away, held_back, is_wet
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import (
@@ -57,7 +58,6 @@ _SALTY_FOODS = frozenset(
     {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
 )
 _SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
-_SALTED_BEFORE = frozenset({"bacon", "halloumi", "feta", "salt-cod", "tofu-marinated", "tofu-smoked", "ham", "chorizo"})
 _WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish"})
 _SOLD_SEASONED = re.compile(
     r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
@@ -98,8 +98,11 @@ class _Kitchen:
     """Writes the work of one dinner in the order of its pattern."""
 
     def __init__(self, pattern: Pattern, fillings: Sequence[Filling], people: int) -> None:
-        self.pattern = pattern
         self.fillings = one_of_each(fillings)
+        main = [one for one in self.fillings if pattern.slots[one.slot].role == "protein"]
+        eggs = bool(main) and all(one.slot == "protein" and one.food.id == "egg" for one in main)
+        pattern = eggs_last(pattern, eggs)
+        self.pattern = pattern
         self.granted = granted_fats(pattern, self.fillings)
         self.oil = f"{OIL_TEASPOONS * people} tsp oil"
         self.done: list[Work] = []
@@ -110,6 +113,7 @@ class _Kitchen:
         self.waiting = {one.key for ones in self.held.values() for one in ones}
         self.browned_at, self.browned = browned_first(pattern, self.fillings)
         self.coloured: set[str] = set()  # what was browned and comes in a second time
+        self.rest_melts = False
         self.rest_of = ""  # the fat that is left for what fries after what was lifted out
 
     def work(self) -> list[Work]:
@@ -291,12 +295,13 @@ class _Kitchen:
         if number == self.browned_at:
             said, line = (_A_POT.sub("in the pot", words) for words in (said, line))
         here = [one for one in first if one in self._cooked_here(step)]
-        if step.place in {"pan", "pot"} and here:
+        if step.place in {"pan", "pot"} and here and "crack in" not in step.words:
             instead = self._instead([one for one in here if self.pattern.slots[one.slot].role == "protein"])
             if instead is not None:
                 said, line = instead(said), instead(line)
         if self._reheats(here):
             said, line = hot_through(said), hot_through(line)
+        said, line = (finer(words, step.place, there) for words in (said, line))
         if step.place == "pan":
             said, line = (in_pans(words, self.pattern, self.fillings) for words in (said, line))
         return _Told(*self._salted(said, line, [one for one in here if one.key not in self.browned]))
@@ -318,10 +323,12 @@ class _Kitchen:
         """With the fat that was kept back for what fries now."""
         fries = step.place in {"pan", "pot"} and any(one in first for one in self._cooked_here(step))
         if self.rest_of and fries and "lift out" not in step.words:
-            told = _Told(*(with_rest(self.rest_of, words) for words in told))
+            told = _Told(*(with_rest(self.rest_of, self.rest_melts, words) for words in told))
             self.rest_of = ""
         if self._keeps_fat(step, number):
-            self.rest_of = next((one.short for one in first if self._is_fat(one)), "oil")
+            fat = next((one for one in first if self._is_fat(one)), None)
+            self.rest_of = "oil" if fat is None else fat.short
+            self.rest_melts = fat is not None and fat.food.kind != "oil"
         return told
 
     def _brown(self, step: Step) -> Work:
@@ -439,7 +446,7 @@ class _Kitchen:
         slot = self.pattern.slots[one.slot]
         if self.pattern.eaten_cold or slot.role != "protein" or one.food.kind not in _WANTS_SALT:
             return False
-        if one.food.id in _SALTED_BEFORE or one.food.state in CANNED_STATES or _SOLD_SEASONED.search(one.food.name):
+        if salted_before(one) or one.food.state in CANNED_STATES or _SOLD_SEASONED.search(one.food.name):
             return False
         return not any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in self.fillings)
 
@@ -503,7 +510,9 @@ class _Kitchen:
         if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
             return
         salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS for one in self.fillings)
-        said = f"{'taste before you salt' if salty else 'taste for salt'}{behind}"
+        out = lifted_out(self.fillings)
+        lifts = f"lift out the {listed(out)}; " if out else ""
+        said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
         after = tuple(work.task.name for work in self.done)
         yield Work(Task("taste", _BY_HAND, {COOK: 1}, after=after), "taste", f"{sentence(said)}.", said)
 

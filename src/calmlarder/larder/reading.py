@@ -127,6 +127,8 @@ class LarderReader:
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
             )  # fmt: skip
+        if unclear and all(map(_is_bad, unclear)):
+            return self._clear(line._replace(parts=tuple(map(_of_any_kind, line.parts))), where, (number, _AS_USUAL))
         if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
             # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
             aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
@@ -271,6 +273,11 @@ def _only_its_kind_is_open(part: Part) -> bool:
     """Whether a part names a food that comes in several kinds, and no word of it is strange."""
     named = part.named
     return bool(named.takes and named.candidates) and not named.left
+
+
+def _is_bad(part: Part) -> bool:
+    """Whether a part goes in the bin, whichever of a few things it is."""
+    return part.to_bin and bool(part.named.candidates)
 
 
 def _of_any_kind(part: Part) -> Part:

@@ -37,6 +37,7 @@ BIN = (
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots", "blown", "bulging",
     "going to mush", "going to soup", "going to slime", "going to liquid", "smells sour", "smell sour", "smell bad",
+    "tastes sour", "bit sour", "slightly sour",
     "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
 )  # fmt: skip
@@ -72,7 +73,8 @@ _GOING = LatePattern(
 _WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?)\b)")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
-    r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end) off\b|\boff[ -]cuts?\b"
+    r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end|fresh|straight|just) off\b"
+    r"|\boff[ -]cuts?\b|\boff (?:the |a )?(?:boat|bone|cob|vine|tree|bush|plant|market|shelf|quay|farm|grill)\b"
 )
 _NOT_MOULDY = LatePattern(
     r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"

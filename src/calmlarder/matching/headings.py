@@ -74,14 +74,19 @@ def _kind(part: Part, lexicon: Lexicon) -> str:
     return lexicon.tables.food_by_id[part.named.foods[0]].kind
 
 
-_AMONG_SPICES = {"pepper": "black pepper", "coriander": "ground coriander", "ginger": "ground ginger"}
+_AMONG_SPICES = {
+    "pepper": "black pepper",
+    "coriander": "ground coriander",
+    "ginger": "ground ginger",
+    "mustard": "mustard seeds",
+}
 _DRY = frozenset({"spice", "salt"})
 
 
 def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The parts, where `pepper` among nothing but seasonings is the spice: `turmeric, chilli powder, pepper`.
 
-    So is coriander, beside nothing but dry spices: `cumin, coriander, turmeric`.
+    So are coriander, ginger and mustard, beside nothing but dry spices: `mustard, cumin, asafoetida`.
     """
     foods = lexicon.tables.food_by_id
     others = [part for part in parts if part.said not in _AMONG_SPICES]

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
+from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.plain_words import PLAIN_WORDS
@@ -82,7 +83,12 @@ class Lexicon:
     @cached_property
     def joined(self) -> dict[str, tuple[str, ...]]:
         """Two words of a name that are written in one: `peanutbutter`."""
-        return {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
+        found = {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
+        short = {words[0]: written for written, words in ABBREVIATIONS.items() if len(words) == 1}
+        for first, second in list(found.values()):  # `soysauce`, as soy is written for soya
+            if first in short:
+                found.setdefault(short[first] + second, (first, second))
+        return found
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""

@@ -77,6 +77,8 @@ _AMOUNT_ONLY = LatePattern(
 )
 _MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
 _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
+# `josh's cheddar (can use a bit)`: they said so.
+_MAY = LatePattern(r"\bhelp yourself\b|\b(?:i|we|you)? ?(?:can|may) (?:use|have|take)(?: (?:a bit|some|it))?\b")
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was"
@@ -126,9 +128,10 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
             text = f"{text[: found.start()]} {inside} {text[found.end() :]}"  # `tomatoes (4) cucumber (1)`
             continue
         text = f"{text[: found.start()]} {text[found.end() :]}"
+        may = bool(_MAY.search(inside))
         yes = bool(_OK.search(inside))
-        said, reason, rest = _inside(_OK.sub(" ", inside).strip(" ,;"), lexicon, capitals)
-        agrees |= yes and said is not None
+        said, reason, rest = _inside(_OK.sub(" ", _MAY.sub(" ", inside)).strip(" ,;"), lexicon, capitals)
+        agrees |= may or (yes and said is not None)
         owner, kept_for = owner or said, kept_for or reason
         brackets.append(inside if said is None and reason is None and rest == inside else rest)
     bare = text.strip(" ,;:-")
@@ -137,7 +140,7 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
-    return Owned(owner, agrees, kept_for, f"{text}{tail}", tuple(brackets))
+    return Owned(owner, agrees and owner is not None, kept_for, f"{text}{tail}", tuple(brackets))
 
 
 def _only_says_how(inside: str) -> bool:

@@ -61,6 +61,10 @@ _HELD = re.compile(
 )
 
 
+_IN_IT = re.compile(r" (?:inside|in it|in there)\s*\)")
+_FREE_OF = re.compile(r"\b([gld])/f\b")
+
+
 # Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
 _NUMBERS_OF_PODS = re.compile(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
 _GARLIC_FLAKES = re.compile(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
@@ -82,7 +86,8 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
-    text = _HELD.sub(r" with \1", text) if "(" in text and _DISH.search(text) else text
+    text = _HELD.sub(r" with \1", text) if "(" in text and (_IN_IT.search(text) or _DISH.search(text)) else text
+    text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None

@@ -28,6 +28,9 @@ from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
+# `something orange, soup?`: who typed it does not know what it is.
+_RIDDLE = re.compile(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
+_HOLDS = re.compile(r"\bwith (?:onions?|garlic)\b")
 _TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b")
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
@@ -42,6 +45,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if kinds:
         return kinds
     whole = name_part(text, hints, lexicon)
+    if _RIDDLE.search(text):
+        return [_asked(whole)]
     if not brackets and (counted := counted_apart(text, hints, lexicon)):
         return counted
     if brackets and whole.named.outcome == "matched":
@@ -53,6 +58,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
         return [whole]  # `garlic chives` are one thing, whichever
     several = _pieces(text, hints, lexicon)
+    if len(several) > 1 and _HOLDS.search(text):
+        return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
@@ -77,6 +84,12 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if explained is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [explained or whole]
+
+
+def _asked(whole: Part) -> Part:
+    """The whole line as a question, with what it may be; unknown where nothing comes near."""
+    named = whole.named
+    return whole._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))
 
 
 def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:

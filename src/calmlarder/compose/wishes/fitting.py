@@ -1,0 +1,98 @@
+"""Of two things that fit, what a cook reaches for: garlic oil, not plain; tomato, not water; rice under a curry."""
+
+from collections.abc import Iterator
+
+from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.taste import SEASONED_SITTINGS
+from calmlarder.compose.variables import DishVariables, Term
+from calmlarder.compose.weights import FOREIGN_BASE, IN_WATER, PLAIN_OIL, POINT, rescue_points
+from calmlarder.patterns.pattern import HEATED, Pattern, slot_names
+from calmlarder.tables.vocabulary import Family
+
+_INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made"})
+_PLAIN = frozenset({"oil-groundnut", "oil-olive", "oil-rapeseed", "oil-spray"})
+_ASIAN = frozenset({"east-asian", "southeast-asian", "south-asian"})
+_ASIAN_BASES = frozenset({"rice", "noodle"})
+_PRESSING = rescue_points(3, True)  # potatoes of so few days are worth a dish of theirs
+
+
+class InfusedOil:
+    """Plain oil to fry in costs where garlic or onion oil stands beside it and the dish is a seasoned one."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each plain oil."""
+        problem = draft.problem
+        if problem.wanted.sitting not in SEASONED_SITTINGS or not problem.pattern.flavour:
+            return []
+        terms: list[Term] = []
+        for name, slot in problem.pattern.slots.items():
+            there = problem.in_slot(name)
+            if slot.role != "fat" or not any(option.offered.food.id in _INFUSED for _, option in there):
+                continue
+            plain = (number for number, option in there if option.offered.food.id in _PLAIN)
+            terms += [(-PLAIN_OIL * POINT, draft.used[number]) for number in plain]
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No plain oil costs nothing."""
+        return 0
+
+
+class NotInWater:
+    """A place that its dish fills with plain water, where the larder has tomatoes or stock for it, costs."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a place."""
+        problem, terms = draft.problem, list[Term]()
+        if problem.wanted.sitting not in SEASONED_SITTINGS:
+            return terms
+        for names in _else_water(problem.pattern):
+            there = [draft.used[number] for name in names for number, _ in problem.in_slot(name)]
+            if there:
+                watery = draft.model.new_bool_var("")
+                draft.model.add(watery + sum(there) >= draft.active)
+                terms.append((-IN_WATER * POINT, watery))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """All filled costs nothing."""
+        return 0
+
+
+class FittingBase:
+    """Potatoes under an Asian dish cost where rice or noodles are there and the potatoes keep."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each lot of potatoes in such a dish."""
+        problem, asian = draft.problem, _asian(draft.problem.pattern)
+        terms: list[Term] = []
+        if not asian:
+            return terms
+        for name, slot in problem.pattern.slots.items():
+            there = problem.in_slot(name)
+            if slot.role != "base" or not any(option.offered.food.kind in _ASIAN_BASES for _, option in there):
+                continue
+            for number, option in there:
+                if option.offered.food.kind == "potato" and option.points < _PRESSING:
+                    foreign = draft.model.new_bool_var("")
+                    chosen = sum(draft.family[family] for family in asian)
+                    draft.model.add(foreign >= draft.used[number] + chosen - 1)
+                    terms.append((-FOREIGN_BASE * POINT, foreign))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """The fitting base costs nothing."""
+        return 0
+
+
+def _else_water(pattern: Pattern) -> Iterator[list[str]]:
+    """Places named in a hot step with water for when nothing fills them: `{sauce|a ladle of water}`."""
+    for step in pattern.steps:
+        if step.place in HEATED:
+            yield from (slot_names(found) for found in step.must_fill if found[3] and "water" in found[3])
+
+
+def _asian(pattern: Pattern) -> tuple[Family, ...]:
+    """The flavours of a dish under which potatoes are out of place; of any kitchen beside them is theirs as well."""
+    own = tuple(name for name in pattern.flavours if name in _ASIAN)
+    return tuple(pattern.flavours) if own and {*pattern.flavours} - {*own} == {"any"} else own

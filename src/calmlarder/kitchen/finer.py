@@ -1,0 +1,86 @@
+"""A pattern's sentences after what fills them: no salt on salted things, no water to okra, none in a soy dressing."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling
+from calmlarder.patterns.pattern import Pattern, Place, Step
+
+_SALTED = frozenset({
+    "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
+    "salami", "salt-cod", "tofu-marinated", "tofu-smoked",
+})  # fmt: skip
+_LIFTED_OUT = ("lemongrass", "bay-leaf", "star-anise")  # nobody chews them
+# What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
+_THICK = frozenset({"nut-butter", "paste", "yoghurt", "condiment", "cheese", "cream"})
+_RUNS = frozenset({"fish-sauce", "fish-sauce-vegan", "hot-sauce", "sweet-chilli-sauce", "worcestershire-sauce"})
+_EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
+
+_EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
+
+
+def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
+    """A sentence of a step at a place, after the things that come in with it."""
+    if any(salted_before(one) for one in things):
+        said = _unsalted(said)
+    if place == "pan" and any(one.food.id == "okra" for one in things):
+        said = _fried_dry(said)
+    if place == "bowl" and not any(_is_thick(one) for one in things):
+        said = _not_thinned(said)
+    return said
+
+
+def salted_before(one: Filling) -> bool:
+    """Whether a thing brings its own salt, by its kind or by its line."""
+    return one.salted or one.food.id in _SALTED
+
+
+def lifted_out(fillings: Sequence[Filling]) -> list[str]:
+    """What gave its taste and is taken out before the dish is served."""
+    return [one.short for one in fillings if one.food.id in _LIFTED_OUT]
+
+
+def eggs_last(pattern: Pattern, all_eggs: bool) -> Pattern:
+    """Where eggs alone stand in for what is fried first and lifted out, they are fried when the rest is done."""
+    at = next((n for n, step in enumerate(pattern.steps) if _fries_first(step)), None)
+    if at is None or not all_eggs:
+        return pattern
+    after = [n for n, step in enumerate(pattern.steps) if n > at and step.place == "pan"]
+    if not after or any("{protein" in pattern.steps[n].words for n in after):
+        return pattern
+    heat = _EGGS_FIRST.match(pattern.steps[at].words)
+    first = [Step(place="pan", minutes=None, words=f"{heat[1]}.")] if heat is not None and heat[1] else []
+    between = [
+        step.model_copy(update={"words": step.words.replace("the same pan", "the pan")})
+        for step in pattern.steps[at + 1 : after[-1] + 1]
+    ]
+    last = Step(place="pan", minutes=None, words=_EGGS_LAST)
+    steps = (*pattern.steps[:at], *first, *between, last, *pattern.steps[after[-1] + 1 :])
+    return pattern.model_copy(update={"steps": steps})
+
+
+def _fries_first(step: Step) -> bool:
+    return step.place == "pan" and _EGGS_FIRST.match(step.words) is not None
+
+
+def _is_thick(one: Filling) -> bool:
+    return one.food.kind in _THICK or (one.food.kind == "sauce" and one.food.id not in _RUNS)
+
+
+def _unsalted(said: str) -> str:
+    said = re.sub(r"\b(with|and) a pinch of salt and (?=[\w{])", r"\1 ", said)
+    said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$)", "", said)
+    return re.sub(r", a pinch of salt(?= and)", "", said)
+
+
+def _fried_dry(said: str) -> str:
+    said = said.replace(", with a splash of water where it catches", "").replace("to the pan, cover, ", "to the pan, ")
+    said = re.sub(r" with a splash of water and ", " with ", said)
+    return re.sub(r" with a splash of water(?:, cover)?(?=,)", "", said)
+
+
+def _not_thinned(said: str) -> str:
+    """Without the water; a sauce alone gets pepper."""
+    alone = r" with (?:a (?:little|spoon of) )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?"
+    said = re.sub(r",? and (?:a spoon of )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?", "", said)
+    return re.sub(r"\s+", " ", re.sub(alone, " with a grind of pepper", said)).replace(" ,", ",")

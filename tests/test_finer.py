@@ -1,0 +1,70 @@
+"""A pattern's sentences after what fills them. What cooks said of thirty dinners; common practice, no source."""
+
+import re
+from collections.abc import Sequence
+
+import pytest
+
+from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready
+from calmlarder.kitchen.finer import finer
+from calmlarder.kitchen.timeline import told_twice
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+DRESSING = "Stir soy sauce with lime and hot water, spoon by spoon, until it pours, for a dressing."
+ALONE = "Stir soy sauce with hot water, spoon by spoon, until it pours, for a dressing."
+
+
+def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Filling:
+    found = tables.food_by_id[food]
+    return Filling(slot, found, 60, "eye", None, "", found.minutes.get("stir-fry", 0) or 0, salted=is_salted(line))
+
+
+@pytest.mark.parametrize(
+    ("place", "food", "line", "said", "expected"),
+    [
+        ("bowl", "soy-sauce", "", DRESSING, "Stir soy sauce with lime for a dressing."),
+        ("bowl", "soy-sauce", "", ALONE, "Stir soy sauce with a grind of pepper for a dressing."),
+        ("bowl", "tahini", "", DRESSING, DRESSING),
+        ("pan", "okra", "", "Add okra to the pan with a splash of water, cover, and cook until tender.",
+         "Add okra to the pan, and cook until tender."),
+        ("pan", "mackerel", "salted mackerel 300g", "Fry it with a pinch of salt until golden.",
+         "Fry it with a pinch of salt until golden."),
+        ("pan", "feta", "", "Add feta to the pan with a pinch of salt and pepper, and fry.",
+         "Add feta to the pan with pepper, and fry."),
+        ("pan", "feta", "", "Add feta with a pinch of salt.", "Add feta."),
+    ],
+)  # fmt: skip
+def test_words_after_the_food(tables: Tables, place: str, food: str, line: str, said: str, expected: str) -> None:
+    assert finer(said, place, [thing(tables, food, line=line)]) == expected  # type: ignore[arg-type]
+
+
+def test_what_a_line_says_of_salt_and_shells(tables: Tables) -> None:
+    assert is_salted("salted mackerel 2 fillets")
+    assert not is_salted("unsalted peanuts")
+    assert not is_salted("mackerel fillets")
+    walnuts = tables.food_by_id["walnuts"]
+    told = made_ready("roughly chopped", walnuts, Told("walnuts in shell 500g"), mashed=False)
+    assert told == "cracked and shelled, roughly chopped"
+
+
+def steps_of(patterns: Sequence[Pattern], tables: Tables, main: str) -> list[str]:
+    pattern = next(one for one in patterns if one.id == "rice-bowl")
+    rice = thing(tables, "rice-basmati-dry", "base")._replace(minutes=12)
+    fillings = [rice, thing(tables, main, "protein"), thing(tables, "pak-choi", "vegetable"),
+                thing(tables, "soy-sauce")]  # fmt: skip
+    return list(told_twice(pattern, fillings)[0])
+
+
+def test_eggs_are_fried_when_the_rest_is_done(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    """Tofu is lifted out and waits; an egg does not."""
+
+    def place(steps: Sequence[str], name: str) -> int:
+        return next(
+            n for n, step in enumerate(steps) if name in step and re.search("fry|brown|crack", step, re.IGNORECASE)
+        )
+
+    tofu, egg = steps_of(patterns, tables, "tofu-firm"), steps_of(patterns, tables, "egg")
+    assert place(tofu, "tofu") < place(tofu, "pak choi")
+    assert place(egg, "pak choi") <= place(egg, "crack in")
+    assert not any("lift out" in step for step in egg)

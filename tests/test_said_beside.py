@@ -1,0 +1,68 @@
+"""What is said beside a food: what it holds, that nobody knows it, that it is bad, that it may be used.
+
+The lines are of kitchens that outsiders wrote; what a sensible friend understands is common practice, no source.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.tables.book import Tables
+
+
+@pytest.fixture
+def reader(tables: Tables) -> LarderReader:
+    return LarderReader(tables, date(2026, 3, 11))
+
+
+def read(reader: LarderReader, text: str) -> Reading:
+    found = reader.read(text, "here")
+    assert found is not None
+    return found
+
+
+@pytest.mark.parametrize("text", ["COOKED RICE & PEAS (ONION IN IT)", "carrots & potatoes (garlic in it)"])
+def test_what_was_cooked_with_onion_is_no_plain_food(reader: LarderReader, text: str) -> None:
+    found = read(reader, text)
+    assert not found.lots
+    assert found.match.outcome == "ask"
+
+
+def test_what_nobody_knows_is_asked(reader: LarderReader) -> None:
+    assert not read(reader, "tub of something orange in freezer, soup?").lots
+    assert not read(reader, "mystery tub, chicken").lots
+
+
+@pytest.mark.parametrize("text", ["salsa, jar, fuzzy on top", "milk blue top, bit sour", "leftover soup, gone mouldy"])
+def test_what_is_bad_goes_in_the_bin_whichever_it_is(reader: LarderReader, text: str) -> None:
+    assert [lot.to_bin for lot in read(reader, text).lots] == [True]
+
+
+def test_fresh_off_the_boat_is_not_off(reader: LarderReader) -> None:
+    (lot,) = read(reader, "haddock 2 lb fresh off boat").lots
+    assert not lot.to_bin
+    (bad,) = read(reader, "haddock, gone off").lots
+    assert bad.to_bin
+
+
+def test_what_may_be_used_is_agreed(reader: LarderReader) -> None:
+    (lot,) = read(reader, "josh's cheddar (can use a bit)").lots
+    assert (lot.owner, lot.owner_agrees) == ("josh", True)
+
+
+@pytest.mark.parametrize(
+    ("text", "foods"),
+    [
+        ("soysauce", ["soy-sauce"]),
+        ("mustard, jeera, hing", ["mustard-seeds", "cumin", "asafoetida"]),
+        ("mustard", ["mustard"]),
+        ("l/f milk", ["milk-lactose-free"]),
+        ("laktosefreie milch", ["milk-lactose-free"]),
+        ("broccoli fryst", ["broccoli-frozen"]),
+        ("rice cooker rice from last night approx 3 cups", ["rice-white-cooked"]),
+        ("oyster mushies", ["mushroom-oyster"]),
+    ],
+)
+def test_other_spellings(reader: LarderReader, text: str, foods: list[str]) -> None:
+    assert [lot.food for lot in read(reader, text).lots] == foods
