@@ -45,8 +45,8 @@ _VESSEL = re.compile(
 )
 # What a thing is to become: of `until crisp`, `till it is no longer mushy` no word is an ingredient.
 _UNTIL = re.compile(
-    r"\b(?:until|till|so (?:that )?it is|so (?:that )?they are)\b(?:(?!\b(?:then|add|stir|tip|throw|pour|mix|fold|toss)\b)"
-    r"[^.,;:!?\n]){0,80}",
+    r"\b(?:until|till|so (?:that )?it is|so (?:that )?they are)\b"
+    r"(?:(?!\b(?:then|add|stir|tip|throw|pour|mix|fold|toss)\b)[^.,;:!?\n]){0,80}",
     re.IGNORECASE,
 )
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)

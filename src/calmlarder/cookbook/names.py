@@ -101,8 +101,8 @@ class IngredientNames:
         head = without_prep(text.partition(",")[0])
         if names_nothing(head):
             return None
-        for name in (f"canned {head}", f"tinned {head}", f"{head} tin"):
-            match = self._named(name, hints)
+        for told in (f"canned {head}", f"tinned {head}", f"{head} tin"):
+            match = self._named(told, hints)
             if match.food is not None and match.score >= _WHOLE and match.food.state.startswith("canned"):
                 return match
         return None

@@ -29,7 +29,8 @@ _OF_A_SORT = re.compile(r"-style |\b(?:italian|spanish|french|greek|turkish|engl
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
 # `mixed mushrooms (button and portobello)`: the kinds of a thing stand in a bracket behind it.
 _KINDS_BEHIND = re.compile(
-    r"(?P<before>.*?)\b(?:mixed |assorted |mix of )?(?P<thing>[a-z]{4,}) \((?:a mix of |mix of )?(?P<kinds>[a-z][a-z ,&-]*)\)"
+    r"(?P<before>.*?)\b(?:mixed |assorted |mix of )?(?P<thing>[a-z]{4,}) "
+    r"\((?:a mix of |mix of )?(?P<kinds>[a-z][a-z ,&-]*)\)"
 )
 _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
 _TOSSED = re.compile(r"(?:\s*,\s*|\s+)(?:and )?(?:tossed|rubbed|brushed|mixed|drizzled) (?:in|with) (?:the )?(?=\S)")
