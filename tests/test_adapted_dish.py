@@ -235,3 +235,45 @@ def test_no_advice_for_another_use(adapt: Adapt) -> None:
     assert any(change["change"] == "swap" for change in found["changes"])
     assert "blend" not in found["recipe"]
     assert "oak" not in found["recipe"]
+
+
+def test_pots_textures_and_dishes_in_steps_are_no_foods(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot stew", "300 g carrots", "200 g firm tofu", "1 tbsp olive oil",
+        steps="1. Heat the oil in a casserole and fry the tofu until golden and crisp, not mushy.\n2. Add the carrots.",
+    )  # fmt: skip
+    assert found["warnings"] == []
+    besides = adapt(
+        "Carrot stew", "300 g carrots", "200 g firm tofu", "1 tbsp olive oil", status=3,
+        steps="1. Fry the tofu until crisp, then add the chopped onion. Simmer until soft and add chickpeas.",
+    )  # fmt: skip
+    assert "onion" in besides["warnings"][0]
+    assert "chickpea" in besides["warnings"][0]
+    assert "crisp" not in besides["warnings"][0]
+
+
+def test_a_salad_with_soft_fruit_has_other_fruit_in_its_place(adapt: Adapt) -> None:
+    # Muir et al. 2009 (doi:10.1021/jf802700e): mango holds fructose in excess of glucose.
+    found = adapt(
+        "Prawn, mango and rice noodle salad", "200 g thin rice noodles", "400 g cooked prawns", "200 g mango, diced",
+        "1 small shallot, finely chopped", "1 clove garlic, crushed", "1 cucumber, sliced", "2 tbsp lime juice",
+        steps="1. Soak the noodles and cool.\n2. Toss noodles, prawns, mango, cucumber, shallot and garlic in lime.",
+    )  # fmt: skip
+    swapped = {change["ingredient"]: [one["food"] for one in change["to"]] for change in found["changes"]}
+    assert set(swapped) == {"200 g mango, diced", "1 small shallot, finely chopped", "1 clove garlic, crushed"}
+    assert set(swapped["200 g mango, diced"]) <= {"pineapple", "orange", "papaya", "kiwi"}
+
+
+def test_kinds_in_a_bracket_and_tins_of_all_sorts_are_read(adapt: Adapt) -> None:
+    # Yao et al. 2014 (doi:10.1111/jhn.12127): button mushrooms are rich in mannitol.
+    found = adapt(
+        "Mushroom pan", "600g mixed mushrooms (button and portobello)", "1 x 310g can corn kernels, drained",
+        "400g can tomatoes", "2 tbsp olive oil", steps="1. Fry the mushrooms. Add the corn and tomatoes and simmer.",
+    )  # fmt: skip
+    foods = {one["text"]: one["food"] for one in found["ingredients"]}
+    assert foods["1 x 310g can corn kernels, drained"] == "sweetcorn-canned"
+    assert foods["400g can tomatoes"].startswith("tomato")
+    read = {one["food"] for one in found["ingredients"] if one["text"].startswith("600g")}
+    assert any("button" in one for one in read)
+    assert any("portobello" in one for one in read)
+    assert "600g mixed mushrooms" not in found["recipe"]

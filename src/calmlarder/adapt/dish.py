@@ -18,6 +18,7 @@ _FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
 _MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
 _VEGETABLES = frozenset({"mushroom", "pepper", "root", "squash", "brassica", "fruit-vegetable", "pod", "leaf", "stem"})
 _STIRRED = frozenset({"sauce", "paste", "spice"})
+_CRISP = ("apple", "pear")  # in a slaw what crunches; soft fruit in a salad has other fruit in its place
 _MOIST = frozenset({"fruit", "citrus"})
 # Portions of a stand-in a serving that anybody would take: ours, what a cook would do.
 _PORTIONS_OF_OIL = 2
@@ -68,7 +69,7 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
     vegetable = other.kind in _VEGETABLES and other.roles[0] != "sweet"  # rhubarb is a pudding's
-    if food.kind == "fruit" and not cooked and told.slaw:
+    if food.id.startswith(_CRISP) and not cooked and told.slaw:
         return vegetable
     return food.kind != "fruit" or not vegetable
 

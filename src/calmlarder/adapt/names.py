@@ -10,6 +10,7 @@ from calmlarder.tables.book import Tables
 Names = Mapping[tuple[str, ...], frozenset[str]]
 _LONGEST_NAME = 5  # words
 _WORD = re.compile(r"[^\W_]+")
+_TEXTURES = frozenset({"crisp", "mushy"})  # how a thing is; of these only the plural is a food (`crisps`, `mushies`)
 
 
 def names_of(foods: set[str], tables: Tables) -> Names:
@@ -65,7 +66,7 @@ def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]
         ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
         told = tuple(word for _, _, word in words[place : place + _LONGEST_NAME])
         end = next((end for end in ends if told[: end - place] in names), None)
-        if end is not None:
+        if end is not None and text[words[place][0] : words[end - 1][1]].casefold() not in _TEXTURES:
             yield words[place][0], words[end - 1][1], names[told[: end - place]]
         place = end or place + 1
 

@@ -22,7 +22,8 @@ _ELSE = frozenset(
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
-        "meatball burger kofta dumpling"
+        "meatball burger kofta dumpling "
+        "casserole gratin"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -40,6 +41,12 @@ _VESSEL = re.compile(
     r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
     r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon)[- ](?:tins?|trays?|cases?|dish(?:es)?|pans?"
     r"|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloth)\b",
+    re.IGNORECASE,
+)
+# What a thing is to become: of `until crisp`, `till it is no longer mushy` no word is an ingredient.
+_UNTIL = re.compile(
+    r"\b(?:until|till|so (?:that )?it is|so (?:that )?they are)\b"
+    r"(?:(?!\b(?:then|add|stir|tip|throw|pour|mix|fold|toss)\b)[^.,;:!?\n]){0,80}",
     re.IGNORECASE,
 )
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
@@ -70,6 +77,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
             words = words_of(told[start:end])
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
+            strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
             if strange and any(_matters(one, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
@@ -113,6 +121,11 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     return (said,)
 
 
+def _is_a_dish(meant: Iterable[str], tables: Tables) -> bool:
+    """Whether a word names ready dishes alone (`the lasagne`): in steps it is the dish that is cooked."""
+    return all(tables.food_by_id[one].kind == "boxed" for one in meant)
+
+
 def _is_something_else_now(behind: str, covered: set[str]) -> bool:
     """Whether brackets behind a name say what of the list it is now, as an adapted recipe has them."""
     found = _NOW.match(behind)
@@ -122,7 +135,7 @@ def _is_something_else_now(behind: str, covered: set[str]) -> bool:
 def _plain_step(step: str) -> str:
     """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
     step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
-    for told in (_WITH, _LIKE, _VESSEL, _AS_VERB):
+    for told in (_UNTIL, _WITH, _LIKE, _VESSEL, _AS_VERB):
         step = told.sub(" . ", step)
     return step
 

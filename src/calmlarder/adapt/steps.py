@@ -33,6 +33,7 @@ from calmlarder.tables.book import Tables
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
 _LEFT_OUT = "left out"
+_STAY = frozenset({"less", "weigh"})
 _NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 _OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
 _HEADING = re.compile(
@@ -154,12 +155,15 @@ def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
     text, done, head = "", 0, ""
     for start, end, meant in spans_in(step, {**told.names, **told.several}):
         if words_of(step[start:end]) in told.several:
-            now, foods = _of_several(meant, told)
+            now, foods = _of_several(meant - told.direct, meant, told)
         else:
             if step[:end].endswith("s"):
                 meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
             foods = [food for food in sorted(meant) if food in told.changed][:1]
-            now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
+            if _all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
+                now, foods = _of_several(meant, meant, told)
+            else:
+                now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
         if now and foods and not (_MIXTURE.match(step, end) and set(foods) <= told.marked):
             change = told.changed[foods[0]]
@@ -186,11 +190,14 @@ def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:
     return "" if stays else _in_a_row(_now(told.changed[food], before, told, meant))
 
 
-def _of_several(meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
-    """What takes the place of foods behind a word like `nuts` that no step names otherwise."""
-    kept = {"less", "weigh"}
-    foods = [one for one in sorted(meant - told.direct) if one in told.changed]
-    foods = [one for one in foods if told.changed[one].change not in kept]
+def _all_replaced(meant: frozenset[str], told: _Told) -> bool:
+    """Whether a word means several foods of which none stays as it was."""
+    return len(meant) > 1 and all(one in told.changed and told.changed[one].change not in _STAY for one in meant)
+
+
+def _of_several(which: frozenset[str], meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
+    """What takes the place of those foods behind a word like `nuts` that no step names otherwise."""
+    foods = [one for one in sorted(which) if one in told.changed and told.changed[one].change not in _STAY]
     if not foods:
         return "", []
     once = {one.food for food in foods for one in told.changed[food].to}

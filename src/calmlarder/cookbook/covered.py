@@ -20,7 +20,9 @@ _DENIED = re.compile(
     r"|\b(?:no|without|free (?:of|from)) (?:added |any )?\w+(?: (?:or|and) \w+)?|\b\w+(?: (?:and|or|&) \w+)? free\b"
 )
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
-_ELSE = frozenset({"leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear"})
+_ELSE = frozenset({
+    "leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear", "crisp",
+})  # fmt: skip
 _OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
 _SCRAPS = re.compile(
     r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"

@@ -13,7 +13,7 @@ from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoo
 from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
-from calmlarder.cookbook.retold import apart, retold, tossed
+from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN
@@ -65,6 +65,9 @@ class LineReader:
         first = self._whole(shown, line)
         if first.outcome in {"read", "nothing"}:
             return first
+        kinds = self._kinds(shown, kinds_behind(line))
+        if kinds is not None:
+            return kinds
         for told in retold(shown, line, self._coverage.knows):
             again = self._whole(shown, in_plain_words(without_verbs(told)))
             if again.outcome == "read":
@@ -76,6 +79,16 @@ class LineReader:
         reads = [self._whole(shown, piece) for piece in pieces]
         foods = {read.food for read in reads if read.outcome == "read"}
         return _together(reads) if reads and len(foods) == len(reads) else None
+
+    def _kinds(self, shown: str, lines: tuple[str, ...]) -> IngredientRead | None:
+        """Kinds of one thing that share an amount, any of which may be nearly all of it; None where one is not read."""
+        reads = [self._whole(shown, one) for one in lines]
+        foods = {read.food for read in reads}
+        if not reads or any(read.outcome != "read" or read.also for read in reads):
+            return None
+        if len(foods) == 1:
+            return reads[0]
+        return _together([_shared(one, len(reads)) for one in reads]) if len(foods) == len(reads) else None
 
     def _whole(self, shown: str, line: str) -> IngredientRead:
         return self._if_whole(self._dry(shown, line) or self._read(shown, line), without_likeness(both_parts(line)))

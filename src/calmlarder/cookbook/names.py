@@ -25,6 +25,7 @@ _HINTS = frozenset({
     "canned", "tinned", "tin", "can", "dry", "dried", "uncooked", "cooked", "boiled", "leftover", "frozen", "fresh",
 })  # fmt: skip
 
+_TINNED = frozenset({"can", "tin", "canned", "tinned"})
 # Ground chillies alone go by the same name.
 _CHILI_POWDER = re.compile(r"(?!.*\b(?:pure|red|kashmiri|ancho|chipotle|guajillo|pasilla)\b).*\bchili powder\b")
 # Words for a kind that stand behind names of it.
@@ -89,9 +90,22 @@ class IngredientNames:
         """The food of a name; `told` are words of its whole line."""
         hints = told & _HINTS
         match = self._search(text, told, hints)
+        if match.food is None and told & _TINNED:
+            match = self._in_a_tin(text, hints) or match
         if match.food is not None or match.score >= _WHOLE:
             return match
         return self._of_its_kind(text, told, hints) or self._as_in_a_larder(text, told, hints, match) or match
+
+    def _in_a_tin(self, text: str, hints: frozenset[str]) -> Match | None:
+        """What a name is in a tin (`can corn kernels`), where the tables know it so in full; else nothing."""
+        head = without_prep(text.partition(",")[0])
+        if names_nothing(head):
+            return None
+        for told in (f"canned {head}", f"tinned {head}", f"{head} tin"):
+            match = self._named(told, hints)
+            if match.food is not None and match.score >= _WHOLE and match.food.state.startswith("canned"):
+                return match
+        return None
 
     def _of_its_kind(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match | None:
         """`halloumi cheese`, `penne pasta`: a name in full with the word for its kind behind it; else nothing."""

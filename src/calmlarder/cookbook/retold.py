@@ -27,6 +27,12 @@ _NAMES = re.compile(
 # `Puy-style lentils`, `Italian plum tomatoes`: where it comes from says nothing of what it is.
 _OF_A_SORT = re.compile(r"-style |\b(?:italian|spanish|french|greek|turkish|english|dutch|imported) (?=\w+ \w)")
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
+# `mixed mushrooms (button and portobello)`: the kinds of a thing stand in a bracket behind it.
+_KINDS_BEHIND = re.compile(
+    r"(?P<before>.*?)\b(?:mixed |assorted |mix of )?(?P<thing>[a-z]{4,}) "
+    r"\((?:a mix of |mix of )?(?P<kinds>[a-z][a-z ,&-]*)\)"
+)
+_BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
 _TOSSED = re.compile(r"(?:\s*,\s*|\s+)(?:and )?(?:tossed|rubbed|brushed|mixed|drizzled) (?:in|with) (?:the )?(?=\S)")
 
 
@@ -45,6 +51,19 @@ def apart(line: str) -> tuple[str, ...]:
     if last is not None:
         pieces = [f"{piece} {last[1]}" if _COLOURED.fullmatch(piece) else piece for piece in pieces]
     return tuple(pieces)
+
+
+def kinds_behind(line: str) -> tuple[str, ...]:
+    """A plain line once for each kind that its bracket names (`mixed mushrooms (button and portobello)`), in full.
+
+    Each has the whole amount. Nothing where it is not such a line.
+    """
+    found = _KINDS_BEHIND.match(line)
+    kinds = [one for one in _BETWEEN_KINDS.split(found["kinds"].strip()) if one] if found else []
+    if found is None or not 1 < len(kinds) <= _MOST_APART:
+        return ()
+    named = (kind if found["thing"] in kind else f"{kind} {found['thing']}" for kind in kinds)
+    return tuple(f"{found['before']}{one}{line[found.end() :]}" for one in named)
 
 
 def tossed(line: str) -> tuple[str, ...]:
