@@ -30,10 +30,12 @@ def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Fil
         ("pan", "okra", "", "Add okra to the pan with a splash of water, cover, and cook until tender.",
          "Add okra to the pan, and cook until tender."),
         ("pan", "mackerel", "salted mackerel 300g", "Fry it with a pinch of salt until golden.",
-         "Fry it with a pinch of salt until golden."),
+         "Fry it until golden."),
         ("pan", "feta", "", "Add feta to the pan with a pinch of salt and pepper, and fry.",
          "Add feta to the pan with pepper, and fry."),
         ("pan", "feta", "", "Add feta with a pinch of salt.", "Add feta."),
+        ("pan", "mackerel", "mackerel salted 300g", "Season it with salt and pepper, and fry.",
+         "Season it with pepper, and fry."),
     ],
 )  # fmt: skip
 def test_words_after_the_food(tables: Tables, place: str, food: str, line: str, said: str, expected: str) -> None:

@@ -25,7 +25,7 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
         return [one for one in dinner.cautions if "today is its last day, and" in one]
 
     assert said("cooked white rice 200g, use by today") == [
-        "Cooked white rice: today is its last day, and this dish has no place for it: eat it at another meal today, "
+        "Cooked white rice: today is its last day, and this dish has no place for it: have it at another meal today, "
         "within your limits, or throw it away tonight."
     ]
     assert said("dry white rice 1kg") == []

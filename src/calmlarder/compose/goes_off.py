@@ -31,5 +31,5 @@ def _is_last_day(lot: Lot, food: Food) -> bool:
 
 def _else(lot: Lot) -> str:
     if lot.safety_days_left == 0:
-        return "eat it at another meal today, within your limits, or throw it away tonight"
-    return "eat it at another meal today, within your limits, or look at it well tomorrow"
+        return "have it at another meal today, within your limits, or throw it away tonight"
+    return "have it at another meal today, within your limits, or look at it well tomorrow"

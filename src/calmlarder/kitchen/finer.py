@@ -13,7 +13,9 @@ _SALTED = frozenset({
 _LIFTED_OUT = ("lemongrass", "bay-leaf", "star-anise")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
 _THICK = frozenset({"nut-butter", "paste", "yoghurt", "condiment", "cheese", "cream"})
-_RUNS = frozenset({"fish-sauce", "fish-sauce-vegan", "hot-sauce", "sweet-chilli-sauce", "worcestershire-sauce"})
+_RUNS = frozenset({
+    "fish-sauce", "fish-sauce-vegan", "hot-sauce", "mirin", "ponzu", "sweet-chilli-sauce", "worcestershire-sauce",
+})  # fmt: skip
 _EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
@@ -68,8 +70,8 @@ def _is_thick(one: Filling) -> bool:
 
 
 def _unsalted(said: str) -> str:
-    said = re.sub(r"\b(with|and) a pinch of salt and (?=[\w{])", r"\1 ", said)
-    said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$)", "", said)
+    said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
+    said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)
 
 

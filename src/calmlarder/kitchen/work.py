@@ -509,7 +509,9 @@ class _Kitchen:
         """Nobody salts a box at the stove, or a bowl of fruit."""
         if self.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in self.pattern.slots.values()):
             return
-        salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS for one in self.fillings)
+        salty = any(
+            one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in self.fillings
+        )
         out = lifted_out(self.fillings)
         lifts = f"lift out the {listed(out)}; " if out else ""
         said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
