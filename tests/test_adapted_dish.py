@@ -7,7 +7,12 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.model import Adapted, Change, Loads
+from calmlarder.adapt.rewriting import parts_of
+from calmlarder.adapt.steps import steps_after
 from calmlarder.cli import main
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -277,3 +282,56 @@ def test_kinds_in_a_bracket_and_tins_of_all_sorts_are_read(adapt: Adapt) -> None
     assert any("button" in one for one in read)
     assert any("portobello" in one for one in read)
     assert "600g mixed mushrooms" not in found["recipe"]
+
+
+def test_a_step_says_what_to_do_where_the_food_changes_form(adapt: Adapt) -> None:
+    found = adapt(
+        "Garlic and couscous tray", "1 head garlic", "2 red onions, in wedges", "200 g couscous", "3 tbsp olive oil",
+        "400 g carrots",
+        steps="1. Cut the top off the garlic head and put it cut side down on a tray. Roast for 40 minutes.\n"
+        "2. Put the onions and carrots on another tray and roast for 40 minutes.\n"
+        "3. Squeeze the garlic out of its skins.\n"
+        "4. Simmer a little water. Tip the couscous into a bowl. Pour over boiling water and leave for 5 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "garlic [garlic-infused oil: no piece to cut or roast, so skip this" in found
+    assert "garlic [garlic-infused oil: just stir it in] out of its skins" in found
+    assert "onions [leek greens: only for the last 15 minutes]" in found
+    assert "4. [Instead of soaking: boil" in found
+    assert "less of the oil" not in found  # no step that names garlic takes oil: the carrots keep theirs
+
+
+def test_greens_do_not_turn_golden_in_the_next_sentence_either(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot pan", "1 onion, chopped", "400 g carrots", "2 tbsp olive oil",
+        steps="1. Fry the onion in the oil for 10 minutes. Once golden, add the carrots and cook.",
+    )["recipe"]  # fmt: skip
+    assert "onion [leek greens: only until soft: it does not turn golden]" in found
+
+
+def test_a_left_out_food_takes_its_own_sentence_with_it(tables: Tables) -> None:
+    parts = parts_of([LineReader(tables).read(text) for text in ("150 g snow peas", "200 g rice")])
+    out = Change(place=0, ingredient="150 g snow peas", change="out", to=(), lines=(), why="")
+    adapted = Adapted(
+        status="adapted", before=Loads(serves=4, loads_g={}, at_most_g={}), after=None, limits_g={}, passed=(),
+        brought=(), amounts={}, changes=(out,), unread=(),
+    )  # fmt: skip
+    steps, _ = steps_after(["Boil the rice. Add the snow peas. Serve."], parts, adapted, tables)
+    assert steps == ("Boil the rice. [No snow peas: left out.] Serve.",)
+    steps, _ = steps_after(["Add the snow peas and simmer for 20 minutes."], parts, adapted, tables)
+    assert steps == ("Add the snow peas [left out] and simmer for 20 minutes.",)
+
+
+def test_snow_peas_in_a_salad_become_green_beans(adapt: Adapt) -> None:
+    found = adapt(
+        "Rice salad", "150 g snow peas", "200 g brown rice", "2 tbsp olive oil", "1 cucumber",
+        steps="1. Boil the rice and cool it.\n2. Toss the rice with snow peas, cucumber and oil.",
+    )  # fmt: skip
+    assert [one["food"] for change in found["changes"] for one in change["to"]] == ["green-beans"]
+
+
+def test_infused_oil_takes_the_place_of_some_of_the_oil_of_its_step(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot pan", "3 cloves garlic, sliced", "400 g carrots", "3 tbsp olive oil",
+        steps="1. Heat the oil and fry the garlic. Add the carrots and cook.",
+    )["recipe"]  # fmt: skip
+    assert "Use so much less of the oil that this step takes besides." in found
