@@ -335,3 +335,31 @@ def test_infused_oil_takes_the_place_of_some_of_the_oil_of_its_step(adapt: Adapt
         steps="1. Heat the oil and fry the garlic. Add the carrots and cook.",
     )["recipe"]  # fmt: skip
     assert "Use so much less of the oil that this step takes besides." in found
+
+
+def test_a_title_names_nothing_twice(adapt: Adapt) -> None:
+    found = adapt(
+        "Roast quinoa and couscous tray", "200 g quinoa", "200 g couscous", "400 g carrots", "2 tbsp olive oil",
+        steps="1. Boil the quinoa. Cover the couscous with boiling water.\n2. Roast the carrots in the oil.",
+    )  # fmt: skip
+    title = found["recipe"].splitlines()[0].casefold()
+    assert title.count("quinoa") == 1
+    assert "dry" not in title
+
+
+def test_buttered_noodles_become_pasta_and_those_of_a_wok_rice_noodles(adapt: Adapt) -> None:
+    western = adapt(
+        "Chicken with buttered noodles", "400 g dry egg noodles", "60 g butter", "600 g chicken breast",
+        steps="1. Boil the noodles and toss with the butter.\n2. Fry the chicken.",
+    )  # fmt: skip
+    assert [one["food"] for change in western["changes"] for one in change["to"]] == ["pasta-gluten-free-dry"]
+    eastern = adapt(
+        "Chicken with noodles", "400 g dry egg noodles", "2 tbsp tamari", "600 g chicken breast", "1 tbsp sesame oil",
+        steps="1. Boil the noodles and toss with tamari.\n2. Fry the chicken in the oil.",
+    )  # fmt: skip
+    assert [one["food"] for change in eastern["changes"] for one in change["to"]] == ["rice-noodles-dry"]
+    pasta = adapt(
+        "Buttered tagliatelle", "400 g tagliatelle", "60 g butter", "600 g chicken breast",
+        steps="1. Boil the tagliatelle and toss with the butter.\n2. Fry the chicken.",
+    )  # fmt: skip
+    assert [one["food"] for change in pasta["changes"] for one in change["to"]] == ["pasta-gluten-free-dry"]
