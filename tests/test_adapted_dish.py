@@ -363,3 +363,20 @@ def test_buttered_noodles_become_pasta_and_those_of_a_wok_rice_noodles(adapt: Ad
         steps="1. Boil the tagliatelle and toss with the butter.\n2. Fry the chicken.",
     )  # fmt: skip
     assert [one["food"] for change in pasta["changes"] for one in change["to"]] == ["pasta-gluten-free-dry"]
+
+
+def test_what_is_taken_for_granted_of_how_many_it_is_for_is_said(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def remarks(told: str) -> tuple[int, str]:
+        path = tmp_path / "recipe.txt"
+        lines = ["Carrot stew", told, "", "Ingredients", "300 g carrots", "200 g rice", "", "Method", "1. Boil all."]
+        path.write_text("\n".join(lines), encoding="utf-8")
+        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == 0
+        found = json.loads(capsys.readouterr().out)
+        return found["serves"], " ".join(found["remarks"])
+
+    assert remarks("Yield: 6 bowls") == (6, "It is said to make 6 bowls: taken for 6 people; say another number with "
+                                            "--serves.")  # fmt: skip
+    assert remarks("Serves 4–6") == (4, "It is said to serve 4 to 6: reckoned for 4, the larger plates.")
+    assert remarks("Serves 4") == (4, "")
