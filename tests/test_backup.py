@@ -52,7 +52,7 @@ def test_a_household_moves_to_another_machine(home: Path, tmp_path: Path) -> Non
     assert ask(home, *mine).status == 0
     before = backed_up(home, tmp_path / "all.json")
     assert before["sha256"] == digest(before)
-    assert sorted(before["own_tables"]) == ["foods.csv", "mixtures.csv"]
+    assert sorted(before["own_tables"]) == ["foods.csv", "keeping.csv", "mixtures.csv"]
     assert any("asked" in one for one in before["lots"].values())
     new = tmp_path / "new" / "home"
     assert ask(new, "restore", str(tmp_path / "all.json")).status == 0  # nothing is there: nobody is asked

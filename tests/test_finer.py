@@ -1,13 +1,14 @@
 """A pattern's sentences after what fills them. What cooks said of thirty dinners; common practice, no source."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import pytest
 
 from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready
 from calmlarder.kitchen.finer import finer
 from calmlarder.kitchen.timeline import told_twice
+from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
@@ -29,10 +30,12 @@ def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Fil
         ("pan", "okra", "", "Add okra to the pan with a splash of water, cover, and cook until tender.",
          "Add okra to the pan, and cook until tender."),
         ("pan", "mackerel", "salted mackerel 300g", "Fry it with a pinch of salt until golden.",
-         "Fry it with a pinch of salt until golden."),
+         "Fry it until golden."),
         ("pan", "feta", "", "Add feta to the pan with a pinch of salt and pepper, and fry.",
          "Add feta to the pan with pepper, and fry."),
         ("pan", "feta", "", "Add feta with a pinch of salt.", "Add feta."),
+        ("pan", "mackerel", "mackerel salted 300g", "Season it with salt and pepper, and fry.",
+         "Season it with pepper, and fry."),
     ],
 )  # fmt: skip
 def test_words_after_the_food(tables: Tables, place: str, food: str, line: str, said: str, expected: str) -> None:
@@ -48,11 +51,11 @@ def test_what_a_line_says_of_salt_and_shells(tables: Tables) -> None:
     assert told == "cracked and shelled, roughly chopped"
 
 
-def steps_of(patterns: Sequence[Pattern], tables: Tables, main: str) -> list[str]:
+def steps_of(patterns: Sequence[Pattern], tables: Tables, main: str, *beside: str) -> list[str]:
     pattern = next(one for one in patterns if one.id == "rice-bowl")
     rice = thing(tables, "rice-basmati-dry", "base")._replace(minutes=12)
-    fillings = [rice, thing(tables, main, "protein"), thing(tables, "pak-choi", "vegetable"),
-                thing(tables, "soy-sauce")]  # fmt: skip
+    fillings = [rice, thing(tables, main, "protein"), thing(tables, "soy-sauce")]
+    fillings += [thing(tables, food, "vegetable") for food in beside]
     return list(told_twice(pattern, fillings)[0])
 
 
@@ -64,7 +67,20 @@ def test_eggs_are_fried_when_the_rest_is_done(tables: Tables, patterns: tuple[Pa
             n for n, step in enumerate(steps) if name in step and re.search("fry|brown|crack", step, re.IGNORECASE)
         )
 
-    tofu, egg = steps_of(patterns, tables, "tofu-firm"), steps_of(patterns, tables, "egg")
+    tofu, egg = (steps_of(patterns, tables, main, "pak-choi") for main in ("tofu-firm", "egg"))
     assert place(tofu, "tofu") < place(tofu, "pak choi")
     assert place(egg, "pak choi") <= place(egg, "crack in")
     assert not any("lift out" in step for step in egg)
+
+
+def test_nothing_is_lifted_out_where_nothing_else_needs_the_pan(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    assert any("lift out" in step for step in steps_of(patterns, tables, "tofu-firm", "pak-choi"))
+    assert not any("lift out" in step for step in steps_of(patterns, tables, "tofu-firm"))
+
+
+def test_soaked_salt_cod_is_not_reckoned_dry(tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
+    """It has taken up water: nearer to raw cod (USDA SR28 15015, 17.8 g) than to dried (15018, 62.8 g)."""
+    (lot,) = lots_of(["soaked salt cod 300g"])
+    protein = tables.food_by_id[lot.food].protein_g
+    assert protein is not None
+    assert 17.8 < float(protein) < 30

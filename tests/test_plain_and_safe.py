@@ -75,6 +75,15 @@ def test_an_evening_without_a_dinner_still_names_what_can_be_eaten(home: Home) -
     assert plate["fits"] is True
 
 
+def test_bare_potatoes_get_the_fat_there_is(home: Home) -> None:
+    for line in ("potatoes 1kg", "butter", "mustard"):
+        home.json(DAY, "larder", "add", line)
+    gentle = [one["name"] for one in home.json(DAY, "tonight", status=3)["all_the_same"]]
+    assert gentle[:1] == ["potatoes"]
+    assert "butter" in gentle
+    assert "mustard" not in gentle
+
+
 def test_what_can_be_eaten_all_the_same_holds_no_allergen_and_nothing_unsafe(home: Home) -> None:
     for line in ("noodles 500g", "wheat pasta 500g", "4 carrots, use by 2026-02-27", "celery 300g"):
         home.json(DAY, "larder", "add", line)

@@ -66,3 +66,10 @@ def test_what_may_be_used_is_agreed(reader: LarderReader) -> None:
 )
 def test_other_spellings(reader: LarderReader, text: str, foods: list[str]) -> None:
     assert [lot.food for lot in read(reader, text).lots] == foods
+
+
+@pytest.mark.parametrize("text", ["bit of feta, in brine, ends 16/3", "feta runs out on 16/03"])
+def test_a_day_with_a_stroke_is_no_part(reader: LarderReader, text: str) -> None:
+    (lot,) = read(reader, text).lots
+    assert lot.days_left == 5
+    assert lot.grams > 20

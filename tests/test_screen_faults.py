@@ -17,7 +17,8 @@ from calmlarder.render.text import tonight_text
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
-from calmlarder.tui.choice import Ask
+from calmlarder.tui.choice import Ask, Choice
+from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView, amounts_of
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_questions import WhyThrown
@@ -515,5 +516,31 @@ def test_what_is_past_its_best_is_said_in_words_and_not_praised(play: Callable[.
         assert "-1" not in notes
         in_time = sum(use.grams for use in dinner.uses if use.days_left is not None and 0 <= use.days_left <= 7)
         assert dinner.rescued.grams == in_time
+
+    play(act)
+
+
+def test_keys_while_another_dinner_is_looked_for(play: Callable[..., None]) -> None:
+    """The last dinner is on the screen, and every key means it: once `x` found no dinner in that place."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in SMALL:
+            await type_line(pilot, text)
+        await pilot.press("f3")
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._composed is not None
+        screen._place = len(screen._composed.dinners)  # as `n` sets it before the search ends
+        for key in ("x", "c", "i"):
+            await pilot.press(key)
+            await pilot.pause()
+            assert isinstance(app.screen, Choice), key
+            await pilot.press("escape")
+            await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, CookScreen)
 
     play(act)

@@ -40,10 +40,10 @@ def test_fish_shares_no_plate_with_tofu(pan: Callable[..., Tiny]) -> None:
     salmon fillets 300g
     eggs x6
     """
-    assert pan().holds(FishByItself(), {"salmon": 100})
-    assert pan().holds(FishByItself(), {"salmon": 100, "egg": 55})
+    assert pan().holds(FishByItself(), {"salmon": 150})
+    assert pan().holds(FishByItself(), {"salmon": 150, "egg": 55})
     assert pan().holds(FishByItself(), {"tofu-firm": 80, "egg": 55})
-    assert not pan().holds(FishByItself(), {"salmon": 100, "tofu-firm": 80})
+    assert not pan().holds(FishByItself(), {"salmon": 150, "tofu-firm": 80})
 
 
 def test_no_handful_of_cheese_over_fish(
@@ -60,5 +60,5 @@ def test_no_handful_of_cheese_over_fish(
     dish |= {"slots": dish["slots"] | {"cheese": cheese}, "steps": [*dish["steps"], "plate: Scatter {cheese}."]}
     (problem,) = pattern_problems(fridge, wanting(), [Pattern.model_validate(dish)], tables)
     assert Tiny(problem).holds(NotBeside(), {"tofu-firm": 80, "feta": 40})
-    assert Tiny(problem).holds(NotBeside(), {"salmon": 100})
-    assert not Tiny(problem).holds(NotBeside(), {"salmon": 100, "feta": 40})
+    assert Tiny(problem).holds(NotBeside(), {"salmon": 150})
+    assert not Tiny(problem).holds(NotBeside(), {"salmon": 150, "feta": 40})

@@ -48,4 +48,4 @@ def test_eggs_with_nothing_savoury_are_plain(pan: Callable[..., Tiny]) -> None:
     """
     assert pan().points(NotPlain(), {"egg": 110}) == -PLAIN
     assert pan().points(NotPlain(), {"egg": 110, "soy-sauce": 8}) == 0
-    assert pan().points(NotPlain(), {"salmon": 100}) == 0
+    assert pan().points(NotPlain(), {"salmon": 150}) == 0

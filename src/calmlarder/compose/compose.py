@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.apart import is_enough, with_apart
 from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.goes_off import goes_off_today
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
@@ -106,7 +107,12 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         dinners = tuple(dinner.model_copy(update={"proven": False}) for dinner in dinners)
     dinners = tuple(
-        dinner.model_copy(update={"more_protein": more_protein(plan, dinner, offered, tables)})
+        dinner.model_copy(
+            update={
+                "more_protein": more_protein(plan, dinner, offered, tables),
+                "cautions": (*goes_off_today(plan, offered), *dinner.cautions),
+            }
+        )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
     )
     why: tuple[str, ...] = ()

@@ -21,6 +21,8 @@ _MAIN_SHARE = 0.75  # of the floor a main protein brings, the rest of the plate 
 _ABOUT_AS_MUCH_G = 4  # protein foods that bring the same within so many g are told apart by how common they are: ours
 _LEAST_PORTIONS = 0.4  # a food whose caps allow less of a portion fills no slot: common practice, no source
 
+_FOR_TOFU = frozenset({"tempeh", "seitan", "soya"})  # which shops have less often: ours
+
 _Rank = tuple[float, int, str]
 
 
@@ -61,12 +63,14 @@ class Market:
         self._limits = wanted.limits
         names = Counter(row.food for row in tables.names)
         sold = (food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan")
-        self.wares = tuple(Ware(number, food, names[food.id]) for number, food in enumerate(sold))
+        wares = tuple(Ware(number, food, names[food.id]) for number, food in enumerate(sold))
+        self._offered: dict[int, Offered | None] = {}
+        tofu = any(ware.food.kind == "tofu" and self.offered(ware) is not None for ware in wares)
+        self.wares = tuple(ware for ware in wares if not _is_seldom_bought(ware.food, tofu))
         self._in_role: dict[Role, list[Ware]] = {}
         for ware in self.wares:
             for role in ware.food.roles:
                 self._in_role.setdefault(role, []).append(ware)
-        self._offered: dict[int, Offered | None] = {}
         self._fits: dict[int, float] = {}
         self._by_hope: dict[tuple[Role, float], list[tuple[_Rank, Ware]]] = {}
         self._best: dict[tuple[str, str], tuple[Offered, ...]] = {}
@@ -144,6 +148,16 @@ class Market:
             most = most if alone is None else min(most, float(alone))
             self._fits[ware.number] = most
         return self._fits[ware.number]
+
+
+def _is_seldom_bought(food: Food, tofu: bool) -> bool:
+    """What no cook would name to somebody in elimination who lacks one thing for tonight.
+
+    Wheat, rye and barley as the main thing; vegan cheese, which brings little; and, where tofu may be bought, tempeh
+    and what imitates meat.
+    """
+    main = not {"base", "protein"}.isdisjoint(food.roles)
+    return (main and food.gluten == "yes") or food.kind == "cheese" or (tofu and food.kind in _FOR_TOFU)
 
 
 def lot_of(food: Food, people: int) -> Lot:

@@ -19,6 +19,9 @@ from calmlarder.tables.rows import Food
 _NOT_BY_ITSELF = frozenset({"meat", "poultry", "fish", "shellfish", "flour", "starch"})
 # So many of each at most, in this order; what there is something to mind with is left out. Ours.
 _ROLES = (("base", 1), ("protein", 1), ("vegetable", 2))
+# Nobody eats bare potatoes: a fat, and one of the sauces that go with anything plain. Not by themselves.
+_WITH_IT = (("fat", 1), ("sauce", 1))
+_GOES_WITH_ALL = frozenset({"soy-sauce", "tomato", "yoghurt"})
 
 
 def all_the_same(household: Household, evening: Evening) -> tuple[Portion, ...]:
@@ -29,8 +32,8 @@ def all_the_same(household: Household, evening: Evening) -> tuple[Portion, ...]:
     table = Table(profile.at(request.sitting), 1, counted)
     chosen: list[Portion] = []
     items: list[Item] = []
-    for role, most in _ROLES:
-        had = 0
+    for role, most in (*_ROLES, *_WITH_IT):
+        had = most if (role, most) in _WITH_IT and not chosen else 0
         for portion in _portions(evening, role):
             item = _item(portion, evening)
             if had < most and all(one.food != item.food for one in items) and judged([*items, item], table).fits:
@@ -54,7 +57,8 @@ def _portions(evening: Evening, role: str) -> Iterator[Portion]:
     offered, _ = offer(evening.lots, evening.request, evening.tables)
     for one in sorted(offered, key=lambda one: (one.lot.days_left is None, one.lot.days_left or 0, one.place)):
         grams = float(int(min(float(one.food.portion_g), one.lot.grams)))
-        if role in one.food.roles and grams >= 1 and one.lot.box is None and _is_plain(one.food, evening):
+        suits = role != "sauce" or one.food.kind in _GOES_WITH_ALL
+        if suits and role in one.food.roles and grams >= 1 and one.lot.box is None and _is_plain(one.food, evening):
             yield Portion(one.food, grams, grams, True)
 
 

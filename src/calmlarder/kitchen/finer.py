@@ -4,18 +4,22 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.late import falls_away
 from calmlarder.patterns.pattern import Pattern, Place, Step
 
 _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
-    "salami", "salt-cod", "tofu-marinated", "tofu-smoked",
+    "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
 _LIFTED_OUT = ("lemongrass", "bay-leaf", "star-anise")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
 _THICK = frozenset({"nut-butter", "paste", "yoghurt", "condiment", "cheese", "cream"})
-_RUNS = frozenset({"fish-sauce", "fish-sauce-vegan", "hot-sauce", "sweet-chilli-sauce", "worcestershire-sauce"})
+_RUNS = frozenset({
+    "fish-sauce", "fish-sauce-vegan", "hot-sauce", "mirin", "ponzu", "sweet-chilli-sauce", "worcestershire-sauce",
+})  # fmt: skip
 _EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 
+_LIFT = ", and lift out."
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
 
 
@@ -59,6 +63,20 @@ def eggs_last(pattern: Pattern, all_eggs: bool) -> Pattern:
     return pattern.model_copy(update={"steps": steps})
 
 
+def left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """What is fried last in a pan is not lifted out: nothing else needs the pan. Eggs keep their own words."""
+    filled = {one.slot for one in fillings}
+    told = [n for n, step in enumerate(pattern.steps) if step.place == "pan" and step.happens(filled)]
+    told = [n for n in told if not falls_away(pattern.steps[n], filled, pattern)]
+    if not told or not pattern.steps[told[-1]].words.endswith(_LIFT):
+        return pattern
+    last = pattern.steps[told[-1]]
+    if any(one.food.id == "egg" and one.slot in last.slots for one in fillings):
+        return pattern
+    stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
+    return pattern.model_copy(update={"steps": (*pattern.steps[: told[-1]], stays, *pattern.steps[told[-1] + 1 :])})
+
+
 def _fries_first(step: Step) -> bool:
     return step.place == "pan" and _EGGS_FIRST.match(step.words) is not None
 
@@ -68,8 +86,8 @@ def _is_thick(one: Filling) -> bool:
 
 
 def _unsalted(said: str) -> str:
-    said = re.sub(r"\b(with|and) a pinch of salt and (?=[\w{])", r"\1 ", said)
-    said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$)", "", said)
+    said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
+    said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)
 
 

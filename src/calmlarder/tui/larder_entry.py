@@ -230,6 +230,7 @@ class LarderEntry(LarderKeys):
             self._put_away = (line.value, None)
         self._editing = None if number is None else as_seen(self._kitchen, number)
         line.value = text
+        line.cursor_position = len(text)
         line.focus()
 
     def action_begin(self, word: str) -> None:

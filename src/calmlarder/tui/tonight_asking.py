@@ -14,6 +14,7 @@ from calmlarder.tui.sources import ask_sources
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.request import DinnerRequest
     from calmlarder.tui.swap_screen import Swapped
 
@@ -34,6 +35,12 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
         self._wanted: DinnerRequest | None = None
+
+    @property
+    def _dinner(self) -> "Dinner | None":
+        """The dinner on the screen: while another is looked for, still the last one."""
+        dinners = self._composed.dinners if self._composed is not None else ()
+        return dinners[min(self._place, len(dinners) - 1)] if dinners else None
 
     def ask(self, asked: Asked) -> None:
         """Look again with this; Ctrl+Z goes back to what was asked for before."""
@@ -85,11 +92,10 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Dinners near this one; once more, and all dinners are looked at again."""
         if self._asked.like is not None:
             self.ask(self._asked._replace(like=None))
-        elif self._composed and self._composed.dinners:
+        elif (dinner := self._dinner) is not None:
             from calmlarder.compose.dinner import liked
             from calmlarder.patterns.load import shipped_patterns
 
-            dinner = self._composed.dinners[self._place]
             slots = {pattern.id: pattern.slots for pattern in shipped_patterns()}
             self.ask(self._asked._replace(like=liked(dinner, slots[dinner.pattern])))
 
@@ -114,9 +120,9 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def _decline(self) -> None:
         """Not this dish: kept, and faded in a fortnight; people and limits show it and forget it."""
-        if self._composed and self._composed.dinners:
+        if self._dinner is not None:
             today = self._kitchen.today
-            one = Declined(pattern=self._composed.dinners[self._place].pattern, on=today)
+            one = Declined(pattern=self._dinner.pattern, on=today)
             others = [other for other in self._kitchen.settled().declined_on(today) if other.pattern != one.pattern]
             self._kitchen.set("declined", kept_declined([*others, one]))
             self._again()
@@ -133,7 +139,7 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
-        uses = self._composed.dinners[self._place].uses if self._composed and self._composed.dinners else ()
+        uses = self._dinner.uses if self._dinner is not None else ()
         ask_sources(self, self._kitchen, {use.name: use.food for use in uses})
 
     def action_change(self) -> None:
@@ -143,9 +149,9 @@ class AsksOfDinner(TurnsWithDay[None]):
             from calmlarder.household.swapping import swaps_at_home
             from calmlarder.tui.swap_screen import SwapScreen
 
-            if self._composed is None or self._wanted is None:
+            dinner, wanted = self._dinner, self._wanted
+            if dinner is None or wanted is None:
                 return
-            dinner, wanted = self._composed.dinners[self._place], self._wanted
             self.app.push_screen(
                 SwapScreen(swaps_at_home(self._kitchen, food, wanted, dinner), in_dinner=True), swapped
             )
@@ -172,9 +178,9 @@ class AsksOfDinner(TurnsWithDay[None]):
     def _ask_of_dinner(
         self, question: str, then: Callable[[str], object], dish: Callable[[], None] | None = None
     ) -> None:
-        if not self._composed or not self._composed.dinners:
+        if self._dinner is None:
             return
-        uses = self._composed.dinners[self._place].uses
+        uses = self._dinner.uses
 
         def picked(name: str | None) -> None:
             if name == _THIS_DISH and dish is not None:

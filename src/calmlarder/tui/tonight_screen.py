@@ -271,13 +271,13 @@ class TonightScreen(AsksOfDinner):
 
     def action_share(self) -> None:
         """The dinner to pass on."""
-        if self._composed is None or not self._composed.dinners:
+        if self._dinner is None:
             self.notify("there is no dinner to share yet")
             return
         from calmlarder.render.sheet import dinner_sheet
         from calmlarder.tui.sharing import offer
 
-        offer(self, dinner_sheet(self._composed.dinners[self._place], self._kitchen.manner))
+        offer(self, dinner_sheet(self._dinner, self._kitchen.manner))
 
     def action_cook(self) -> None:
         """To the stove."""
@@ -292,7 +292,7 @@ class TonightScreen(AsksOfDinner):
                 if cooked:
                     self.app.pop_screen()
 
-            dinner = dinners[self._place]
+            dinner = dinners[min(self._place, len(dinners) - 1)]
             self.app.push_screen(CookScreen(self._kitchen, AtStove(dinner, self._wanted.counted)), done)
 
 

@@ -1,0 +1,41 @@
+"""What goes off today is used or named; what is named to buy is what a shop has. Common practice, no source."""
+
+from collections.abc import Callable, Sequence
+
+from calmlarder.compose.compose import compose
+from calmlarder.compose.market import Market
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+LINES = ["potatoes 1kg", "smoked tofu 200g", "carrots x4", "lemon", "olive oil", "thyme"]
+
+
+def test_what_is_on_its_last_day_and_stays_out_is_named(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    warm = [one for one in patterns if one.id == "tray-bake"]
+    wanted = wanting(people=1, protein_floor_g=8, seconds=60)
+
+    def said(line: str) -> list[str]:
+        dinner = compose(lots_of([*LINES, line]), wanted, warm, tables).dinners[0]
+        assert "rice" not in {use.name for use in dinner.uses}
+        return [one for one in dinner.cautions if "today is its last day, and" in one]
+
+    assert said("cooked white rice 200g, use by today") == [
+        "Cooked white rice: today is its last day, and this dish has no place for it: have it at another meal today, "
+        "within your limits, or throw it away tonight."
+    ]
+    assert said("dry white rice 1kg") == []
+
+
+def test_nothing_odd_and_no_wheat_is_named_to_buy(tables: Tables, wanting: Callable[..., DinnerRequest]) -> None:
+    sold = {ware.food.id: ware.food for ware in Market(wanting(), tables, 0).wares}
+    assert "tofu-firm" in sold
+    assert "rice-white-dry" in sold
+    assert not {"tempeh", "seitan", "vegan-cheese"} & set(sold)
+    assert not [food.id for food in sold.values() if food.gluten == "yes" and {"base", "protein"} & set(food.roles)]
+    without_soya = {ware.food.kind for ware in Market(wanting(avoid=("soya",)), tables, 0).wares}
+    assert "tempeh" in without_soya  # left to what the reader may eat
