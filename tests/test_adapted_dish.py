@@ -380,3 +380,11 @@ def test_what_is_taken_for_granted_of_how_many_it_is_for_is_said(
                                             "--serves.")  # fmt: skip
     assert remarks("Serves 4–6") == (4, "It is said to serve 4 to 6: reckoned for 4, the larger plates.")
     assert remarks("Serves 4") == (4, "")
+
+
+def test_what_does_not_mash_is_stirred_in_whole(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean wraps", "480 g canned black beans, drained", "150 g cherry tomatoes", "8 corn tortillas",
+        steps="1. Crush the beans with a fork.\n2. Fill the tortillas with beans and tomatoes.",
+    )["recipe"]  # fmt: skip
+    assert "beans [canned black beans and cooked quinoa: stir cooked quinoa in whole, mash the rest]" in found

@@ -12,7 +12,7 @@ from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALLERGENS
+from calmlarder.tables.vocabulary import ALLERGENS, Family
 
 _FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
 _MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
@@ -27,7 +27,7 @@ _PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would 
 
 
 _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
-_EASTERN = ("east-asian", "southeast-asian")
+_EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
 _DAIRY = frozenset({"butter", "cream", "cheese"})
 STRANDS = frozenset({"pasta", "noodle"})

@@ -28,7 +28,7 @@ _AS_A_PIECE = re.compile(
 )
 _GOES_ON = re.compile(r"(?:once|when|as soon as|keep|continue|fry|cook|stir|let)\b", re.IGNORECASE)
 _CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing)?)\b", re.IGNORECASE)
-_GRAINS = frozenset({"grain", "rice"})
+_STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
@@ -43,11 +43,17 @@ def treated(step: str, end: int, change: Change, before: str, tables: Tables) ->
     `before` is the step's text so far, in which it may be said already.
     """
     sentence = _sentence(step, end)
-    kinds = {tables.food_by_id[one.food].kind for one in change.to}
-    if kinds == {"oil"} and _AS_A_PIECE.search(sentence) and (IN_THE_OVEN.search(step) or _PEELS.search(step)):
+    foods = [tables.food_by_id[one.food] for one in change.to]
+    if (
+        foods
+        and all(one.kind == "oil" for one in foods)
+        and _AS_A_PIECE.search(sentence)
+        and (IN_THE_OVEN.search(step) or _PEELS.search(step))
+    ):
         return ": no piece to cut or roast, so skip this and stir it in when the rest comes together"
-    if kinds and kinds <= _GRAINS and _CRUSHES.search(sentence):
-        return ": cooked and stirred in whole"
+    whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
+    if whole and _CRUSHES.search(sentence):
+        return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
     if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
