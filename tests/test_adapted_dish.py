@@ -7,7 +7,12 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.model import Adapted, Change, Loads
+from calmlarder.adapt.rewriting import parts_of
+from calmlarder.adapt.steps import steps_after
 from calmlarder.cli import main
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -277,3 +282,109 @@ def test_kinds_in_a_bracket_and_tins_of_all_sorts_are_read(adapt: Adapt) -> None
     assert any("button" in one for one in read)
     assert any("portobello" in one for one in read)
     assert "600g mixed mushrooms" not in found["recipe"]
+
+
+def test_a_step_says_what_to_do_where_the_food_changes_form(adapt: Adapt) -> None:
+    found = adapt(
+        "Garlic and couscous tray", "1 head garlic", "2 red onions, in wedges", "200 g couscous", "3 tbsp olive oil",
+        "400 g carrots",
+        steps="1. Cut the top off the garlic head and put it cut side down on a tray. Roast for 40 minutes.\n"
+        "2. Put the onions and carrots on another tray and roast for 40 minutes.\n"
+        "3. Squeeze the garlic out of its skins.\n"
+        "4. Simmer a little water. Tip the couscous into a bowl. Pour over boiling water and leave for 5 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "garlic [garlic-infused oil: no piece to cut or roast, so skip this" in found
+    assert "garlic [garlic-infused oil: just stir it in] out of its skins" in found
+    assert "onions [leek greens: only for the last 15 minutes]" in found
+    assert "4. [Instead of soaking: boil" in found
+    assert "less of the oil" not in found  # no step that names garlic takes oil: the carrots keep theirs
+
+
+def test_greens_do_not_turn_golden_in_the_next_sentence_either(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot pan", "1 onion, chopped", "400 g carrots", "2 tbsp olive oil",
+        steps="1. Fry the onion in the oil for 10 minutes. Once golden, add the carrots and cook.",
+    )["recipe"]  # fmt: skip
+    assert "onion [leek greens: only until soft: it does not turn golden]" in found
+
+
+def test_a_left_out_food_takes_its_own_sentence_with_it(tables: Tables) -> None:
+    parts = parts_of([LineReader(tables).read(text) for text in ("150 g snow peas", "200 g rice")])
+    out = Change(place=0, ingredient="150 g snow peas", change="out", to=(), lines=(), why="")
+    adapted = Adapted(
+        status="adapted", before=Loads(serves=4, loads_g={}, at_most_g={}), after=None, limits_g={}, passed=(),
+        brought=(), amounts={}, changes=(out,), unread=(),
+    )  # fmt: skip
+    steps, _ = steps_after(["Boil the rice. Add the snow peas. Serve."], parts, adapted, tables)
+    assert steps == ("Boil the rice. [No snow peas: left out.] Serve.",)
+    steps, _ = steps_after(["Add the snow peas and simmer for 20 minutes."], parts, adapted, tables)
+    assert steps == ("Add the snow peas [left out] and simmer for 20 minutes.",)
+
+
+def test_snow_peas_in_a_salad_become_green_beans(adapt: Adapt) -> None:
+    found = adapt(
+        "Rice salad", "150 g snow peas", "200 g brown rice", "2 tbsp olive oil", "1 cucumber",
+        steps="1. Boil the rice and cool it.\n2. Toss the rice with snow peas, cucumber and oil.",
+    )  # fmt: skip
+    assert [one["food"] for change in found["changes"] for one in change["to"]] == ["green-beans"]
+
+
+def test_infused_oil_takes_the_place_of_some_of_the_oil_of_its_step(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot pan", "3 cloves garlic, sliced", "400 g carrots", "3 tbsp olive oil",
+        steps="1. Heat the oil and fry the garlic. Add the carrots and cook.",
+    )["recipe"]  # fmt: skip
+    assert "Use so much less of the oil that this step takes besides." in found
+
+
+def test_a_title_names_nothing_twice(adapt: Adapt) -> None:
+    found = adapt(
+        "Roast quinoa and couscous tray", "200 g quinoa", "200 g couscous", "400 g carrots", "2 tbsp olive oil",
+        steps="1. Boil the quinoa. Cover the couscous with boiling water.\n2. Roast the carrots in the oil.",
+    )  # fmt: skip
+    title = found["recipe"].splitlines()[0].casefold()
+    assert title.count("quinoa") == 1
+    assert "dry" not in title
+
+
+def test_buttered_noodles_become_pasta_and_those_of_a_wok_rice_noodles(adapt: Adapt) -> None:
+    western = adapt(
+        "Chicken with buttered noodles", "400 g dry egg noodles", "60 g butter", "600 g chicken breast",
+        steps="1. Boil the noodles and toss with the butter.\n2. Fry the chicken.",
+    )  # fmt: skip
+    assert [one["food"] for change in western["changes"] for one in change["to"]] == ["pasta-gluten-free-dry"]
+    eastern = adapt(
+        "Chicken with noodles", "400 g dry egg noodles", "2 tbsp tamari", "600 g chicken breast", "1 tbsp sesame oil",
+        steps="1. Boil the noodles and toss with tamari.\n2. Fry the chicken in the oil.",
+    )  # fmt: skip
+    assert [one["food"] for change in eastern["changes"] for one in change["to"]] == ["rice-noodles-dry"]
+    pasta = adapt(
+        "Buttered tagliatelle", "400 g tagliatelle", "60 g butter", "600 g chicken breast",
+        steps="1. Boil the tagliatelle and toss with the butter.\n2. Fry the chicken.",
+    )  # fmt: skip
+    assert [one["food"] for change in pasta["changes"] for one in change["to"]] == ["pasta-gluten-free-dry"]
+
+
+def test_what_is_taken_for_granted_of_how_many_it_is_for_is_said(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def remarks(told: str) -> tuple[int, str]:
+        path = tmp_path / "recipe.txt"
+        lines = ["Carrot stew", told, "", "Ingredients", "300 g carrots", "200 g rice", "", "Method", "1. Boil all."]
+        path.write_text("\n".join(lines), encoding="utf-8")
+        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == 0
+        found = json.loads(capsys.readouterr().out)
+        return found["serves"], " ".join(found["remarks"])
+
+    assert remarks("Yield: 6 bowls") == (6, "It is said to make 6 bowls: taken for 6 people; say another number with "
+                                            "--serves.")  # fmt: skip
+    assert remarks("Serves 4–6") == (4, "It is said to serve 4 to 6: reckoned for 4, the larger plates.")
+    assert remarks("Serves 4") == (4, "")
+
+
+def test_what_does_not_mash_is_stirred_in_whole(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean wraps", "480 g canned black beans, drained", "150 g cherry tomatoes", "8 corn tortillas",
+        steps="1. Crush the beans with a fork.\n2. Fill the tortillas with beans and tomatoes.",
+    )["recipe"]  # fmt: skip
+    assert "beans [canned black beans and cooked quinoa: stir cooked quinoa in whole, mash the rest]" in found

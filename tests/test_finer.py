@@ -51,11 +51,11 @@ def test_what_a_line_says_of_salt_and_shells(tables: Tables) -> None:
     assert told == "cracked and shelled, roughly chopped"
 
 
-def steps_of(patterns: Sequence[Pattern], tables: Tables, main: str) -> list[str]:
+def steps_of(patterns: Sequence[Pattern], tables: Tables, main: str, *beside: str) -> list[str]:
     pattern = next(one for one in patterns if one.id == "rice-bowl")
     rice = thing(tables, "rice-basmati-dry", "base")._replace(minutes=12)
-    fillings = [rice, thing(tables, main, "protein"), thing(tables, "pak-choi", "vegetable"),
-                thing(tables, "soy-sauce")]  # fmt: skip
+    fillings = [rice, thing(tables, main, "protein"), thing(tables, "soy-sauce")]
+    fillings += [thing(tables, food, "vegetable") for food in beside]
     return list(told_twice(pattern, fillings)[0])
 
 
@@ -67,10 +67,15 @@ def test_eggs_are_fried_when_the_rest_is_done(tables: Tables, patterns: tuple[Pa
             n for n, step in enumerate(steps) if name in step and re.search("fry|brown|crack", step, re.IGNORECASE)
         )
 
-    tofu, egg = steps_of(patterns, tables, "tofu-firm"), steps_of(patterns, tables, "egg")
+    tofu, egg = (steps_of(patterns, tables, main, "pak-choi") for main in ("tofu-firm", "egg"))
     assert place(tofu, "tofu") < place(tofu, "pak choi")
     assert place(egg, "pak choi") <= place(egg, "crack in")
     assert not any("lift out" in step for step in egg)
+
+
+def test_nothing_is_lifted_out_where_nothing_else_needs_the_pan(tables: Tables, patterns: tuple[Pattern, ...]) -> None:
+    assert any("lift out" in step for step in steps_of(patterns, tables, "tofu-firm", "pak-choi"))
+    assert not any("lift out" in step for step in steps_of(patterns, tables, "tofu-firm"))
 
 
 def test_soaked_salt_cod_is_not_reckoned_dry(tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:

@@ -127,7 +127,7 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
     )
     assert "onions [leek greens: only for the last 15 minutes]" in recipe
     assert "garlic [garlic-infused oil: just stir it in] out" in recipe
-    assert "Leave out as much of the other oil." in recipe
+    assert "less of the oil" not in recipe  # it is more than the dish's own, of which the chicken needs some
     poured = next(line for line in recipe.splitlines() if line.endswith("ml garlic-infused oil"))
     assert float(poured.split(" ml")[0]) <= 40  # two teaspoons a serving are taste enough
 

@@ -20,6 +20,10 @@ from calmlarder.tables.book import Tables
                             "fresh ginger", "soy sauce"], "rice-basmati-dry"),
         ("tomato-stew", ["firm tofu 400g", "potatoes 1kg", "courgettes x2", "chopped tomatoes tin", "fresh rosemary",
                          "smoked paprika", "cumin", "lemon", "olive oil", "garlic-infused oil"], "oil-garlic"),
+        ("tomato-stew", ["firm tofu 400g", "potatoes 1kg", "courgettes x2", "chopped tomatoes tin", "fresh rosemary",
+                         "smoked paprika", "olive oil", "nutritional yeast"], "nutritional-yeast"),
+        ("stir-fry", ["firm tofu 400g", "white rice 1kg", "pak choi x3", "carrots x3", "soy sauce", "mirin",
+                      "fresh ginger", "rapeseed oil"], "mirin"),
     ],
 )  # fmt: skip
 def test_what_fits_better_goes_in(

@@ -8,8 +8,10 @@ from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
+    STRANDS,
     Dish,
     belongs,
+    is_eastern,
     is_made_anew,
     is_sane,
     is_strange,
@@ -57,7 +59,7 @@ def open_lines(
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
     kinds = frozenset(line.food.kind for line in lines if not line.breaks)
     stay = frozenset(line.food.id for line in lines if not line.breaks and not tables.swaps_of(line.food.id))
-    dish = Dish(serves, eaters, tables, told, kinds, {}, stay)
+    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, is_eastern(line.food for line in lines))
     return tuple(_open(line, dish) for line in lines)
 
 
@@ -134,6 +136,7 @@ def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
         or dish.told.is_titled(one.food.id)
         or same_thing(one.food.id, line.food.id)
         or (one.food.kind == line.food.kind and line.food.kind in _CALLED_ALIKE)
+        or {one.food.kind, line.food.kind} <= STRANDS
         for one in choice.brings
     )
     named |= is_made_anew(line.food, [one.food for one in choice.brings])

@@ -1,6 +1,6 @@
 """The dish whose lines are opened, and what has a place in it."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt import prices
@@ -12,7 +12,7 @@ from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALLERGENS
+from calmlarder.tables.vocabulary import ALLERGENS, Family
 
 _FLESH = frozenset({"fish", "shellfish", "meat", "poultry"})
 _MEATLESS = frozenset({"tofu", "tempeh", "seitan"})
@@ -26,6 +26,13 @@ _PORTIONS_OF_SUGAR = 10  # a pudding takes more of it than a cup of tea
 _PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would cook it: ours
 
 
+_SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
+_EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
+_OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
+_DAIRY = frozenset({"butter", "cream", "cheese"})
+STRANDS = frozenset({"pasta", "noodle"})
+
+
 class Dish(NamedTuple):
     """The dish whose lines are opened: for how many, who eats, and what title and steps tell of it."""
 
@@ -36,6 +43,7 @@ class Dish(NamedTuple):
     kinds: frozenset[str]
     known: dict[str, LoadProfile]
     stay: frozenset[str] = frozenset()  # foods of lines that nothing is listed for: they stay as they are
+    eastern: bool = False  # it is seasoned as in East or Southeast Asia
 
     def profile_of(self, food: Food) -> LoadProfile:
         """What a food brings, worked out once."""
@@ -77,6 +85,19 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
 def is_strange(other: Food, food: Food) -> bool:
     """Whether a dish of vegetables would be fed by potatoes, or one of pulses by tofu and the like."""
     return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
+
+
+def is_eastern(foods: Iterable[Food]) -> bool:
+    """Whether what seasons a dish is of East or Southeast Asia: soy sauce, fish sauce, sesame oil, ginger."""
+    seasons = (food for food in foods if food.roles[0] in _SEASONS)
+    return any(food.flavours.get(kitchen, 0) >= _OF_ITS_OWN for food in seasons for kitchen in _EASTERN)
+
+
+def is_of_another_kitchen(other: Food, food: Food, dish: Dish) -> bool:
+    """Whether noodles would stand under butter and cream, or pasta in a wok, in the place of either."""
+    buttered = bool(dish.kinds & _DAIRY) and not dish.eastern
+    pasta_there = buttered or (food.kind == "pasta" and not dish.eastern)
+    return {food.kind, other.kind} <= STRANDS and other.kind == ("noodle" if pasta_there else "pasta")
 
 
 def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:

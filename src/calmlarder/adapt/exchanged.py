@@ -6,7 +6,15 @@ from decimal import Decimal
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, tie
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.dish import Dish, at_home, brings_new_allergen, is_another_kind, is_strange, is_there_already
+from calmlarder.adapt.dish import (
+    Dish,
+    at_home,
+    brings_new_allergen,
+    is_another_kind,
+    is_of_another_kitchen,
+    is_strange,
+    is_there_already,
+)
 from calmlarder.adapt.lessened import IN_HALVES
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.near import too_much
@@ -44,6 +52,7 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     texts = tuple(one.line for one in lines)
     strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
     other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
+    other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
     new += prices.THERE_ALREADY * is_there_already(candidate, dish)

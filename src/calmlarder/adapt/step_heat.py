@@ -22,6 +22,13 @@ _COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNOR
 _BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
+_AS_A_PIECE = re.compile(
+    r"\bcut[- ]side|\b(?:top|tip|end)s? off\b|\bwrap\w*\b[^.;]{0,30}\bfoil\b|\b(?:heads?|bulbs?|whole)\b|\bhalv\w*",
+    re.IGNORECASE,
+)
+_GOES_ON = re.compile(r"(?:once|when|as soon as|keep|continue|fry|cook|stir|let)\b", re.IGNORECASE)
+_CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing)?)\b", re.IGNORECASE)
+_STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
@@ -36,13 +43,28 @@ def treated(step: str, end: int, change: Change, before: str, tables: Tables) ->
     `before` is the step's text so far, in which it may be said already.
     """
     sentence = _sentence(step, end)
+    foods = [tables.food_by_id[one.food] for one in change.to]
+    if (
+        foods
+        and all(one.kind == "oil" for one in foods)
+        and _AS_A_PIECE.search(sentence)
+        and (IN_THE_OVEN.search(step) or _PEELS.search(step))
+    ):
+        return ": no piece to cut or roast, so skip this and stir it in when the rest comes together"
+    whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
+    if whole and _CRUSHES.search(sentence):
+        return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
     if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     in_a_pan = any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
     if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(step) >= int(oven[1]) + _MUCH_LONGER:
         return f": only for the last {oven[1]} minutes"
-    if change.not_browned and change.not_browned not in before and _is_browned(sentence, change.not_browned):
+    if (
+        change.not_browned
+        and change.not_browned not in before
+        and _is_browned(f"{sentence}. {_when_done(step, sentence)}", change.not_browned)
+    ):
         return f": {change.not_browned}"
     return ""
 
@@ -52,9 +74,12 @@ def time_told(step: str, change: Change) -> str:
     return f": {change.heat}" if change.heat and _HOT.search(step) else ""
 
 
-def is_only_soaked(step: str, change: Change) -> bool:
-    """Whether a step pours hot water over what has to boil now."""
-    return bool(change.not_soaked and _SOAKS.search(step)) and not _COOKS.search(step)
+def is_only_soaked(step: str, end: int, change: Change) -> bool:
+    """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind."""
+    told = _sentence(step, end)
+    rest = step[step.find(told) + len(told) :].lstrip(".;!? ")
+    told = f"{told}. {_SENTENCE_ENDS.split(rest)[0]}"
+    return bool(change.not_soaked and _SOAKS.search(told)) and not _COOKS.search(told)
 
 
 def _sentence(step: str, end: int) -> str:
@@ -62,6 +87,12 @@ def _sentence(step: str, end: int) -> str:
     start = max((one.end() for one in _SENTENCE_ENDS.finditer(step, 0, end)), default=0)
     stop = _SENTENCE_ENDS.search(step, end)
     return step[start : stop.start() if stop else len(step)]
+
+
+def _when_done(step: str, sentence: str) -> str:
+    """The sentence behind where it says how that one goes on (`Once golden, …`); else nothing."""
+    rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
+    return _SENTENCE_ENDS.split(rest)[0] if _GOES_ON.match(rest) else ""
 
 
 def _is_browned(sentence: str, how: str) -> bool:

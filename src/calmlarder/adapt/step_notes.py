@@ -152,7 +152,7 @@ def _rounded(grams: Decimal) -> int:
     return int((grams / _STEP).quantize(Decimal(1), ROUND_HALF_UP) * _STEP)
 
 
-def of_the_oil(change: Change, tables: Tables) -> str:
-    """That an infused oil goes in the place of as much of the dish's own; else nothing."""
-    infused = any(tables.food_by_id[one.food].kind == "oil" for one in change.to)
-    return "leave out as much of the other oil" if infused else ""
+def of_the_oil(change: Change, there: Decimal | int, tables: Tables) -> str:
+    """That an infused oil goes in the place of as much of the dish's own, g `there`, where some is left; else ""."""
+    infused = sum(one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil")
+    return "use so much less of the oil that this step takes besides" if 0 < infused < there else ""

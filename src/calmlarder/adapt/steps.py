@@ -33,6 +33,12 @@ from calmlarder.tables.book import Tables
 MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
 _LEFT_OUT = "left out"
+# A sentence that does nothing but put in what is left out: `Add the snow peas.`
+_OWN_STEP = re.compile(
+    r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
+    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\][.!](?=\s|$)"
+)
+_OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _STAY = frozenset({"less", "weigh"})
 _NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 _OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
@@ -110,16 +116,18 @@ def _notes(
     numbers, texts = named
     tables = told.tables
     listed = {part.read.food or "" for part in parts} | _twice(adapted)
-    oiled = any(
-        food not in told.changed and tables.food_by_id[food].kind == "oil"
-        for food in {part.read.food for part in parts if part.read.food}
-    )
+    oil_there = sum(
+        one.grams for one in adapted.amounts.values()
+        if one.food not in told.changed and tables.food_by_id[one.food].kind == "oil"
+    )  # fmt: skip
     everywhere = " ".join(_within(steps))
     notes: list[str] = []
     for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
         row = tables.food_by_id[food]
         change = told_where_used(told.changed[food], " ".join(texts.get(food, ())), everywhere, row)
-        oil = of_the_oil(change, tables) if oiled and row.kind != "oil" else ""
+        # Only where the same step takes oil, and some of it is left: what is fried elsewhere needs its own.
+        there = any(_OIL.search(text) for text in texts.get(food, ()))
+        oil = of_the_oil(change, oil_there, tables) if there and row.kind != "oil" else ""
         if oil:
             change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
         said = note(row.name, numbers.get(food, []), change, listed)
@@ -168,7 +176,7 @@ def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
         if now and foods and not (_MIXTURE.match(step, end) and set(foods) <= told.marked):
             change = told.changed[foods[0]]
             how, late = "", "" if foods[0] in told.timed else time_told(step, change)
-            if is_only_soaked(step, change) and foods[0] not in told.timed:
+            if is_only_soaked(step, end, change) and foods[0] not in told.timed:
                 head = f"[Instead of soaking: {change.not_soaked}.] "
                 late = change.not_soaked
             else:
@@ -181,7 +189,7 @@ def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
             told.marked.update(foods)
             text += f"{step[done:end]} [{now}]"
             done = end
-    return head + text + step[done:], list(found)
+    return _OWN_STEP.sub(r"[No \1: left out.]", head + text + step[done:]), list(found)
 
 
 def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:

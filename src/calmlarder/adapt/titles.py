@@ -20,6 +20,8 @@ _STATES = frozenset({
     "tinned", "drained", "syrup",
 })  # fmt: skip
 
+_AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
+
 
 def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables) -> str:
     """The title with what took the place of a food that it names; as it was where that is still there."""
@@ -60,6 +62,10 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         return f"{title} without {word.lower()}"
     rest = set(words_of(f"{title[:start]} {title[end:]}"))
     short = [_short(one, rest) for one in instead]
+    before = _AND_BEHIND.sub("", title[:start])
+    if before != title[:start] and all(set(words_of(one)) <= rest for one in short):
+        head, comma, last = before.rpartition(", ")  # `lentil, quinoa and quinoa tray`
+        return f"{head}{' and ' if comma else ''}{last}{title[end:]}"
     more = re.match(r"\s*(?:&|and\b)", title[end:])
     if title[end:].strip():
         short = [_singular(one) for one in short]  # `carrot curry`
@@ -82,4 +88,5 @@ def _capital(words: str) -> str:
 def _short(food: Food, said: set[str]) -> str:
     """What a title calls a food, without what it says already (`risotto rice` in a risotto)."""
     words = [word for word in food.name.split() if word.casefold() not in _STATES and not said & set(words_of(word))]
-    return re.sub(r"\s*\(.*\)", "", " ".join(words)) or food.name
+    stateless = [word for word in food.name.split() if word.casefold() not in _STATES]
+    return re.sub(r"\s*\(.*\)", "", " ".join(words or stateless)) or food.name

@@ -9,7 +9,7 @@ from typing import Any
 from calmlarder.clean import clean, clean_line
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.serves import pieces_in, serves_above, serves_in
+from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 
 _TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
 _OUTSIDE = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[{]|[\]}]', re.DOTALL)
@@ -95,15 +95,19 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
     check_count(len(lines))
     steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
     title = (_words(found.get("name")) or _words(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
+    told = found.get("recipeYield", found.get("yield"))
+    pieces = pieces_in(_words(told), alone=True)
+    serves = _serves(told) or serves_above(title)
     return Recipe(
         title=title,
-        serves=_serves(found.get("recipeYield", found.get("yield"))) or serves_above(title),
+        serves=serves or served_in_dishes(pieces),
         ingredients=lines,
         steps=steps[:MOST_STEPS],
         form="jsonld",
         source=json.dumps(found, ensure_ascii=False),
         minutes=_minutes(found),
-        pieces=pieces_in(_words(found.get("recipeYield", found.get("yield"))), alone=True),
+        pieces=pieces,
+        serves_up_to=serves_up_to(_words(told)),
     )
 
 

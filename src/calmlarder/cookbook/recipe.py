@@ -14,7 +14,8 @@ class Recipe(BaseModel):
 
     All text is cleaned of control signs. `source` keeps what a rewriting in the same form needs: the text itself,
     or the JSON-LD object. `minutes` is the whole time it says it takes,
-    `pieces` its yield where that counts pieces, jars or cups and no people; `guessed` says that the page marks no
+    `pieces` its yield where that counts pieces, jars or cups and no people, of which bowls and plates are taken for
+    people; `serves_up_to` the upper end of a range of people; `guessed` says that the page marks no
     recipe, and its headings and lists were read; `page` that it came as a page, which a changed one does not go back
     into: a cook gets it in words; `first_title` is what the original was called, where this one has been changed.
     """
@@ -29,6 +30,7 @@ class Recipe(BaseModel):
     source: str
     minutes: int | None = None
     pieces: str = ""
+    serves_up_to: int | None = None
     guessed: bool = False
     page: bool = False
     first_title: str = ""

@@ -7,6 +7,7 @@ from calmlarder.matching.numbers import WHOLE_WORDS
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
 _PEOPLE = r"(?:people|persons?|servings?|portions?|serves|eaters|guests|adults)"
+_DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
     rf"\b(?:serves|servings?|feeds|portions?)\b[\s:*_]{{0,6}}(?:about |up to |a family of )?"
@@ -32,6 +33,7 @@ _PIECES = re.compile(
     rf"(?m)^\W*(?:makes|yields?)\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE
 )
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
+_FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
 _MOST_FOR = 50  # beyond it a title counts something else
 
 
@@ -51,6 +53,21 @@ def pieces_in(text: str, alone: bool = False) -> str:
     """
     found = _PIECES.search(text) or (_COUNTED.match(text) if alone else None)
     return found[1].strip(" .:*_") if found else ""
+
+
+def serves_up_to(text: str) -> int | None:
+    """The upper end of a range of people (`serves 4-6`), of which the lower one counts; None where there is none."""
+    span = number_span(text, above=True)
+    told = text[span[0] : span[1]] if span else text if re.fullmatch(r"[\s\d–-]+|\s*\d+ to \d+\s*", text) else ""
+    counts = [int(one) for one in re.findall(r"\d+", told)]
+    return counts[1] if len(counts) == 2 and counts[0] < counts[1] <= _MOST_FOR else None
+
+
+def served_in_dishes(pieces: str) -> int | None:
+    """How many people a yield in bowls or plates is taken to be for, one each; the lower end of a range."""
+    found = _FILLED.match(pieces)
+    count = _count(found[1]) if found else 0
+    return count if 1 <= count <= _MOST_WITHOUT_A_WORD else None
 
 
 def serves_above(head: str) -> int | None:

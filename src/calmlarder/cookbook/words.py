@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
-from calmlarder.cookbook.serves import SERVES, pieces_in, serves_above, serves_in
+from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 from calmlarder.matching.numbers import NUMBER_ALONE
 from calmlarder.matching.words import plain
 
@@ -73,14 +73,16 @@ def recipe_in_words(text: str) -> Recipe:
         )
     check_count(len(found.items))
     form: Form = "markdown" if _MARKDOWN.search(text[:200_000]) else "text"
+    pieces = pieces_in(found.about)
     return Recipe(
         title=found.title[:LONGEST_TITLE] or "A recipe",
-        serves=serves_above(found.head) or serves_in(found.about),
+        serves=serves_above(found.head) or serves_in(found.about) or served_in_dishes(pieces),
         ingredients=tuple(item.text for item in found.items),
         steps=found.steps[:MOST_STEPS],
         form=form,
         source=text,
-        pieces=pieces_in(found.about),
+        pieces=pieces,
+        serves_up_to=serves_up_to(found.head) or serves_up_to(found.about),
     )
 
 

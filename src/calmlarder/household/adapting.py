@@ -21,6 +21,7 @@ from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
+from calmlarder.cookbook.serves import served_in_dishes
 from calmlarder.cookbook.write import said_anew, with_fields
 from calmlarder.household.household import Household
 from calmlarder.household.swapping import grams_to_eat
@@ -72,6 +73,17 @@ def eaters_named(household: Household, seats: Seats, asked: Eaters) -> Eaters:
     )
 
 
+def _for_how_many(recipe: Recipe, serves: int) -> tuple[str, ...]:
+    """What was taken for granted of how many it is for: a bowl each, the fewer of a range; else nothing."""
+    if serves != recipe.serves:
+        return ()
+    if recipe.serves_up_to is not None and recipe.serves_up_to > serves:
+        return (f"It is said to serve {serves} to {recipe.serves_up_to}: reckoned for {serves}, the larger plates.",)
+    if served_in_dishes(recipe.pieces) == serves:
+        return (f"It is said to make {recipe.pieces}: taken for {serves} people; say another number with --serves.",)
+    return ()
+
+
 def adapted_recipe(
     household: Household, recipe: Recipe, serves: int, eaters: Eaters, form: Form | None = None
 ) -> Answer:
@@ -83,7 +95,8 @@ def adapted_recipe(
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
-    remarks = ((GUESSED,) if recipe.guessed else ()) + another_dish(recipe, reads, adapted, told, tables)
+    remarks = ((GUESSED,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
+    remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
     remarks += weigh_these(reads, adapted, tables)
     words = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}

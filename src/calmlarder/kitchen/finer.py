@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.late import falls_away
 from calmlarder.patterns.pattern import Pattern, Place, Step
 
 _SALTED = frozenset({
@@ -18,6 +19,7 @@ _RUNS = frozenset({
 })  # fmt: skip
 _EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 
+_LIFT = ", and lift out."
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
 
 
@@ -59,6 +61,20 @@ def eggs_last(pattern: Pattern, all_eggs: bool) -> Pattern:
     last = Step(place="pan", minutes=None, words=_EGGS_LAST)
     steps = (*pattern.steps[:at], *first, *between, last, *pattern.steps[after[-1] + 1 :])
     return pattern.model_copy(update={"steps": steps})
+
+
+def left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """What is fried last in a pan is not lifted out: nothing else needs the pan. Eggs keep their own words."""
+    filled = {one.slot for one in fillings}
+    told = [n for n, step in enumerate(pattern.steps) if step.place == "pan" and step.happens(filled)]
+    told = [n for n in told if not falls_away(pattern.steps[n], filled, pattern)]
+    if not told or not pattern.steps[told[-1]].words.endswith(_LIFT):
+        return pattern
+    last = pattern.steps[told[-1]]
+    if any(one.food.id == "egg" and one.slot in last.slots for one in fillings):
+        return pattern
+    stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
+    return pattern.model_copy(update={"steps": (*pattern.steps[: told[-1]], stays, *pattern.steps[told[-1] + 1 :])})
 
 
 def _fries_first(step: Step) -> bool:

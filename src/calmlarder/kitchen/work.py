@@ -11,7 +11,7 @@ from functools import partial
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, one_of_each, was_cooked
-from calmlarder.kitchen.finer import eggs_last, finer, lifted_out, salted_before
+from calmlarder.kitchen.finer import eggs_last, finer, left_in, lifted_out, salted_before
 from calmlarder.kitchen.late import LATE_MINUTES, browned_first, dry_minutes, falls_away, held_back, is_wet
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import (
@@ -101,8 +101,7 @@ class _Kitchen:
         self.fillings = one_of_each(fillings)
         main = [one for one in self.fillings if pattern.slots[one.slot].role == "protein"]
         eggs = bool(main) and all(one.slot == "protein" and one.food.id == "egg" for one in main)
-        pattern = eggs_last(pattern, eggs)
-        self.pattern = pattern
+        self.pattern = pattern = left_in(eggs_last(pattern, eggs), self.fillings)
         self.granted = granted_fats(pattern, self.fillings)
         self.oil = f"{OIL_TEASPOONS * people} tsp oil"
         self.done: list[Work] = []

@@ -8,6 +8,7 @@ from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import ME
 from calmlarder.render.of_limit import of_limit
 from calmlarder.render.style import Style
+from calmlarder.render.thaw_text import thaw_first
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -86,7 +87,7 @@ def dose_words(dose: Dose) -> str:
 
 
 def steps_of(dinner: "Dinner") -> tuple[str, ...]:
-    """The steps with what is served apart, and with doses beside the dish, before the last of them."""
+    """What is thawed first, then the steps; what is served apart and doses beside the dish before the last of them."""
     apart = [part.said for part in dinner.apart]
     apart += [f"Weigh {dose.grams:g} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
-    return (*dinner.steps[:-1], *apart, *dinner.steps[-1:])
+    return (*filter(None, [thaw_first(dinner)]), *dinner.steps[:-1], *apart, *dinner.steps[-1:])

@@ -15,6 +15,7 @@ from calmlarder.render.caution import CAUTION
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.of_limit import of_limit
+from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tables.book import Tables
 
 Kind = Literal["ingredients", "steps", "timeline", "lines", "words"]
@@ -86,7 +87,7 @@ def dinner_sheet(dinner: Dinner, manner: Manner = PLAIN) -> Sheet:
         about=f"Serves {dinner.people}, {dinner.minutes} minutes; {figures}",
         parts=(
             Part("Ingredients", "ingredients", (*(ingredient(use, manner) for use in dinner.uses), *granted)),
-            Part("Method", "steps", dinner.steps),
+            Part("Method", "steps", (*filter(None, [thaw_first(dinner)]), *dinner.steps)),
             Part("One cook, minutes from the start", "timeline", moments),
         ),
         cautions=(*dinner.cautions, *_from_memory(dinner), CAUTION),

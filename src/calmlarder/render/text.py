@@ -14,6 +14,7 @@ from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
 from calmlarder.render.style import BESIDE_LIMITS, Style, bar
+from calmlarder.render.thaw_text import thaw_first
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -123,6 +124,7 @@ def _dinner(dinner: Dinner, wanted: DinnerRequest, style: Style, number: int | N
         yield style.strong("Weigh nothing: by eye will do")
         yield ""
     yield style.strong("Steps")
+    yield from _wrapped(thaw_first(dinner), style, "  ")
     for place, step in enumerate(dinner.steps, start=1):
         yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
     yield ""
