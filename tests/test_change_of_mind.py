@@ -38,7 +38,7 @@ async def open_tonight(app: LarderApp, pilot: Pilot[None]) -> None:
 
 def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        people.add(app._kitchen, "kit", {"diet": "vegan"})
+        people.add(app._kitchen, "kit", {"diet": "vegan", "avoid": ("peanuts",)})
         await open_tonight(app, pilot)
         await pilot.press("f")
         await pilot.pause()
@@ -50,6 +50,7 @@ def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> Non
         await pilot.pause()
         await settled(app, pilot)
         assert "dinner for you, kit and 1 guest" in asked(app)
+        assert "vegan · no peanuts · limits: elimination" in asked(app)
         assert app.screen._wanted is not None
         assert [(one.who, one.diet, one.is_guest) for one in app.screen._wanted.table] == [
             ("me", "omnivore", False), ("kit", "vegan", False), ("guest", "omnivore", True),
@@ -61,6 +62,28 @@ def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> Non
         await settled(app, pilot)
         assert "dinner for 1" in asked(app)
         assert "tonight only" not in asked(app)
+
+    play(act)
+
+
+def test_what_was_asked_for_tonight_ends_with_the_dinner_that_was_cooked(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app._kitchen.set("avoid", "peanuts")
+        await open_tonight(app, pilot)
+        assert "omnivore · no peanuts · limits: elimination" in asked(app)
+        await pilot.press("plus")
+        await settled(app, pilot)
+        assert "dinner for 2" in asked(app)
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, LarderScreen)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        assert "dinner for 1" in asked(app)
 
     play(act)
 

@@ -264,3 +264,20 @@ def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., No
         found = may_count(store, datetime(2026, 3, 11, 18), 3)
     assert sorted(one.who for one in found) == ["me", "me"]
     assert found[0].grams == pytest.approx(found[1].grams, abs=1)  # a box is the share that was eaten, whole grams
+
+
+def test_waste_is_found_among_all_keys_and_opens_days_there(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "kale 200g")
+        await pilot.press("down", "f6", "p")
+        await pilot.pause()
+        found = [one for one in app.get_system_commands(app.screen) if "Waste" in one.title]
+        assert len(found) == 1
+        found[0].callback()
+        await pilot.pause()
+        await pilot.pause()
+        assert isinstance(app.screen, DaysScreen)
+        scroll = app.screen.query_one("#days-scroll")
+        assert app.screen.query_one("#thrown").region.overlaps(scroll.region)
+
+    play(act, (60, 20))

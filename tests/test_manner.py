@@ -16,10 +16,11 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.pick import Pick
 from test_screens import solved, type_line
 
-LINES = ["courgettes 3", "firm tofu 400g", "rice", "soy sauce", "red pepper 2", "potatoes 1kg"]
+LINES = ["courgettes 3", "firm tofu 400g, use by tomorrow", "rice", "soy sauce", "red pepper 2", "potatoes 1kg"]
 
 
 @pytest.mark.parametrize(
@@ -104,6 +105,14 @@ def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> N
         await solved(app, pilot)
         shown = app.screen.query_one(DinnerView).content
         assert "zucchini" in shown
-        assert " oz" in shown
+        amounts = [line for line in shown.splitlines() if " oz  " in line]
+        assert any("firm tofu" in line for line in amounts)
+        assert any("tofu" in line and "1 day" in line for line in amounts), (
+            amounts
+        )  # days left give no way to a measure
+        await pilot.press("escape")
+        await pilot.pause()
+        tofu = next(one for one in app.screen.query_one(ItemList).items if "tofu" in one.name)
+        assert "14.1 oz" in tofu.notes  # 400 g
 
     play(act)

@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import ME
+from calmlarder.render.of_limit import of_limit
 from calmlarder.render.style import Style
+from calmlarder.render.thaw_text import thaw_first
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
@@ -68,8 +70,8 @@ def _fullest(one: "Served") -> str:
     key = max(one.limits_g, key=full)
     limit, end = one.limits_g[key]
     return (
-        f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {limit:.2f} g, "
-        f"at most {one.at_most_g[key]:.2f}{'' if end is None else f' of {end:.2f}'} g"
+        f"; fullest {CAP_WORDS.get(key, key)}, likely {of_limit(one.loads_g[key], limit)} g, "
+        f"at most {f'{one.at_most_g[key]:.2f}' if end is None else of_limit(one.at_most_g[key], end)} g"
     )
 
 
@@ -85,7 +87,7 @@ def dose_words(dose: Dose) -> str:
 
 
 def steps_of(dinner: "Dinner") -> tuple[str, ...]:
-    """The steps with what is served apart, and with doses beside the dish, before the last of them."""
+    """What is thawed first, then the steps; what is served apart and doses beside the dish before the last of them."""
     apart = [part.said for part in dinner.apart]
     apart += [f"Weigh {dose.grams:g} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
-    return (*dinner.steps[:-1], *apart, *dinner.steps[-1:])
+    return (*filter(None, [thaw_first(dinner)]), *dinner.steps[:-1], *apart, *dinner.steps[-1:])

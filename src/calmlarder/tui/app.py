@@ -48,6 +48,7 @@ if TYPE_CHECKING:
     from calmlarder.household.planning import Outcome
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
+_WASTE = "Waste: what was thrown away each week, what would help"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
 _AFTER_FIRST_PAINT_S = 1.0
 _LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
@@ -142,6 +143,8 @@ class LarderApp(SurvivesFaults):
     def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
         """What every key of a screen does, to find by its words; and the colours."""
         yield from commands_of(screen)
+        if isinstance(screen, LarderScreen):
+            yield SystemCommand(_WASTE, "a part of Days", screen.action_waste)
         yield SystemCommand("Light or dark", "for this time", self._turn_light)
 
     def _turn_light(self) -> None:

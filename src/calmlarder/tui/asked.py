@@ -4,8 +4,9 @@ from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
+from calmlarder.household.person import NO_LIMITS
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
+from calmlarder.tables.vocabulary import DIETS, Allergen, Diet, Sitting
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
@@ -62,14 +63,24 @@ class Asked(NamedTuple):
         meal = _MEALS.get(self.sitting, self.sitting)
         minutes = f"up to {self.minutes} minutes" if self.minutes else "no hurry"
         if self.is_seated:
-            parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes]
+            parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes, *self._holds_at(kitchen)]
         else:
-            parts = [f"{meal} for {self.people}", minutes, self.diet, f"limits: {self.profile}"]
-        parts += [f"no {', '.join(self.avoid)}"] if self.avoid else []
+            avoid = _no((*kitchen.settled().avoid, *self.avoid))
+            parts = [f"{meal} for {self.people}", minutes, self.diet, *avoid, f"limits: {self.profile}"]
         parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
         parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
         parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []
         return [*parts, "tonight only"] if self.differs(kitchen) else parts
+
+    def _holds_at(self, kitchen: Household) -> list[str]:
+        """What holds for the dish of those who are named: diet, allergens left out, each set of limits once."""
+        from calmlarder.household.table import Seats, eaters_at
+
+        eaters = eaters_at(kitchen, Seats(self.names, self.guests), self.sitting)
+        diet = min((one.diet for one in eaters), key=DIETS.index)
+        limits = list(dict.fromkeys(one.profile.name for one in eaters if one.profile.name != NO_LIMITS))
+        avoid = _no((*(allergen for one in eaters for allergen in one.avoid), *self.avoid))
+        return [diet, *avoid, f"limits: {', '.join(limits)}" if limits else "no limits"]
 
     def differs(self, kitchen: Household) -> bool:
         """Whether people, minutes, diet or limits are not those that are settled."""
@@ -85,7 +96,7 @@ def as_settled(kitchen: Household) -> Asked:
 
 
 class TonightOnly:
-    """What is asked of this evening: it outlives the screen of the dinner, and ends with the day."""
+    """What is asked of this evening: it outlives the screen of the dinner, not its cooking or the day."""
 
     def __init__(self) -> None:
         self._kept: tuple[date, Asked, Asked] | None = None
@@ -93,6 +104,10 @@ class TonightOnly:
     def keep(self, kitchen: Household, asked: Asked) -> None:
         """Until the day is over, or something else is asked for."""
         self._kept = (kitchen.today, asked, as_settled(kitchen))
+
+    def end(self) -> None:
+        """The dinner it was asked for is cooked."""
+        self._kept = None
 
     def again(self, kitchen: Household) -> Asked:
         """What was asked for today, else what is settled. What was settled since then holds, where it was not asked for
@@ -113,6 +128,10 @@ class TonightOnly:
         there = {one.lot.food for one in kitchen.lots()}
         names = tuple(one for one in asked.names if one in at_home)
         return asked._replace(**settled, names=names, use=tuple(food for food in asked.use if food in there))
+
+
+def _no(avoid: tuple[Allergen, ...]) -> list[str]:
+    return [f"no {', '.join(dict.fromkeys(avoid))}"] if avoid else []
 
 
 def _guests(count: int) -> list[str]:

@@ -53,9 +53,10 @@ class DaysScreen(TurnsWithDay[None]):
         Binding("escape", "app.pop_screen", "Back"),
     ]
 
-    def __init__(self, kitchen: Household) -> None:
+    def __init__(self, kitchen: Household, *, at_waste: bool = False) -> None:
+        """`at_waste` opens it at what was thrown away and what would help."""
         super().__init__()
-        self._kitchen = kitchen
+        self._kitchen, self._at_waste = kitchen, at_waste
         self._span = _SPANS.index(28)
         self._group = 0
 
@@ -77,6 +78,14 @@ class DaysScreen(TurnsWithDay[None]):
     def on_mount(self) -> None:
         """The last four weeks."""
         self.query_one(VerticalScroll).focus()
+        if self._at_waste:
+            self.call_after_refresh(self._go_to_waste)
+
+    def _go_to_waste(self) -> None:
+        """What was thrown on top; where nothing was ever used up or thrown, what is said of it."""
+        thrown = self.query_one("#thrown", Bars)
+        there = thrown if thrown.size.height else self.query_one("#advice")
+        self.query_one(VerticalScroll).scroll_to_widget(there, top=True, animate=False)
 
     def on_resize(self, _: events.Resize) -> None:
         """Sentences are wrapped to the width there is."""

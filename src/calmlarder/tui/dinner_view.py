@@ -13,6 +13,7 @@ from calmlarder.larder.order import days_in_words
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.portions_text import dose_words, for_whom, weighed_apart, weighed_parts
+from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
 from calmlarder.tui.widgets.drawn import Drawn
@@ -81,7 +82,9 @@ class DinnerView(VerticalScroll):
         self.query_one(NearLimits).show(_near(dinner, before_g), heading)
         amounts = amounts_of(dinner, self.manner)
         self.query_one(AmountList).show("On the plates", amounts)
-        self.query_one(OrderOfWork).show([Work(one.start_min, one.what) for one in _moments(dinner)])
+        self.query_one(OrderOfWork).show(
+            [Work(one.start_min, one.what) for one in _moments(dinner)], thaw_first(dinner)
+        )
         self.query_one("#notes", Static).update(words)
 
     def _begin_at_top(self, dinner: "Dinner | None") -> None:
@@ -142,17 +145,24 @@ def amounts_of(dinner: "Dinner", manner: Manner) -> list[Amount]:
 
 def _amount_apart(part: "Apart", manner: Manner) -> Amount:
     """The same of what only some of those at the table get."""
-    notes = (*(["weigh"] if part.how == "weigh" else []), *filter(None, [manner.beside(part.grams)]))
-    return Amount(part.grams, part.name, part.how == "weigh", notes, only=for_whom(part))
+    ounces = manner.beside(part.grams)
+    notes = (*([f"{part.grams} g"] if ounces else []), *(["weigh"] if part.how == "weigh" else []))
+    return Amount(part.grams, part.name, part.how == "weigh", notes, for_whom(part), ounces)
 
 
 def _amount(use: "PlateUse", manner: Manner) -> Amount:
     """A food of a dish, as a list of amounts shows it."""
     weighed = use.how == "weigh" and not use.whole
     measure = [use.household] if use.household and use.how not in {"weigh", "box"} else []
-    notes = ["weigh"] if weighed else ["all of it"] if use.how == "weigh" else []
+    ounces = manner.beside(use.grams)
+    grams = [f"{use.grams} g"] if ounces else []
+    notes = [*grams, "weigh"] if weighed else [*grams, "all of it"] if use.how == "weigh" else []
     notes += ["from its box"] if use.how == "box" else []
-    measure += filter(None, [manner.beside(use.grams)])
+    measure += [] if use.how == "weigh" else grams
     left = [words] if (words := days_in_words(use.days_left)) else []
     is_urgent = use.days_left is not None and use.days_left <= _URGENT_DAYS
-    return Amount(use.grams, use.name, weighed, (*notes, *(left + measure if is_urgent else measure + left)))
+    if ounces and is_urgent:  # days left give no way to a second measure
+        notes = [*left, *notes, *measure]
+    else:
+        notes += left + measure if is_urgent else measure + left
+    return Amount(use.grams, use.name, weighed, tuple(notes), measure=ounces)

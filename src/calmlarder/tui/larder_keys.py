@@ -227,6 +227,12 @@ class LarderKeys(TurnsWithDay[None]):
 
         self.app.push_screen(DaysScreen(self._kitchen))
 
+    def action_waste(self) -> None:
+        """Days, at what was thrown away and what would help."""
+        from calmlarder.tui.days_screen import DaysScreen
+
+        self.app.push_screen(DaysScreen(self._kitchen, at_waste=True))
+
     def action_people(self) -> None:
         """Who eats here."""
         from calmlarder.tui.people_screen import PeopleScreen

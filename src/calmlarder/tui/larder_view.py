@@ -42,6 +42,7 @@ def _item(one: "KeptLot", kitchen: Household) -> Item:
     notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
+    notes += [kitchen.manner.beside(lot.grams)]
     grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
     words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
     return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), words, beside=place)

@@ -239,9 +239,10 @@ class TonightScreen(AsksOfDinner):
             self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
 
     def action_minutes(self) -> None:
-        """Less time, and round to any."""
-        held = self._asked.minutes
-        self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if held is None or less < held), None)))
+        """Less time than the dinner that is shown takes, and round to any."""
+        spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
+        most = min((span for span in spans if span is not None), default=None)
+        self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if most is None or less < most), None)))
 
     def action_sitting(self) -> None:
         """The next kind of sitting."""
@@ -290,6 +291,7 @@ class TonightScreen(AsksOfDinner):
 
             def done(cooked: bool | None) -> None:
                 if cooked:
+                    self._only.end()  # those wishes were for this dinner
                     self.app.pop_screen()
 
             dinner = dinners[min(self._place, len(dinners) - 1)]

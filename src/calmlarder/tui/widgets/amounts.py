@@ -12,13 +12,22 @@ _GRAMS = 6
 
 
 class Amount(NamedTuple):
-    """G of the whole dish; `notes` are short, the first matters most; `only` says who alone gets it."""
+    """G of the whole dish; `notes` are short, the first matters most; `only` says who alone gets it.
+
+    `measure` stands in place of grams, in a home that reads ounces.
+    """
 
     grams: int
     food: str
     weighed: bool
     notes: tuple[str, ...]
     only: str = ""
+    measure: str = ""
+
+    @property
+    def figure(self) -> str:
+        """With its unit."""
+        return self.measure or f"{self.grams} g"
 
 
 class AmountList(Drawn):
@@ -36,20 +45,21 @@ class AmountList(Drawn):
     def draw(self, width: int) -> Text:
         """Foods are cut only where the column is narrower than their name; who alone gets it is never left out."""
         names = max((len(one.food) for one in self._amounts), default=0)
-        names = min(names, max(8, width - _GRAMS - 4))
+        figures = max([_GRAMS + 2, *(len(one.figure) for one in self._amounts)])
+        names = min(names, max(8, width - figures - 2))
         text = Text(no_wrap=True)
         text.append(self._heading, style="bold")
         for one in self._amounts:
             text.append("\n")
             strong = "bold " if one.weighed else ""
-            text.append(f"{one.grams:>{_GRAMS}} g  ", style=strong + self.tone("foreground"))
+            text.append(f"{one.figure:>{figures}}  ", style=strong + self.tone("foreground"))
             text.append(f"{cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))
-            room = width - _GRAMS - 4 - names - 2
+            room = width - figures - 2 - names - 2
             beside = len(one.only) <= room
             note = fitting([*filter(None, [one.only if beside else ""]), *one.notes], room)
             text.append(f"  {note}" if note else "", style=self.tone("accent" if one.weighed else "faint"))
             if not beside:
-                indent = _GRAMS + 4
+                indent = figures + 2
                 text.append(f"\n{'':{indent}}{cut(one.only, width - indent)}", style=self.tone("faint"))
         return text
 

@@ -44,11 +44,11 @@ class OrderOfWork(Drawn):
 
     def __init__(self) -> None:
         super().__init__()
-        self._work: tuple[Work, ...] = ()
+        self._work, self._first = (), ""  # type: tuple[Work, ...], str
 
-    def show(self, work: Sequence[Work]) -> None:
-        """In their order."""
-        self._work = tuple(work)
+    def show(self, work: Sequence[Work], first: str = "") -> None:
+        """In their order; `first` is what has to be done before the clock runs."""
+        self._work, self._first = tuple(work), first
         self.redraw()
 
     def draw(self, width: int) -> Text:
@@ -57,6 +57,8 @@ class OrderOfWork(Drawn):
         if not self._work:
             return text
         text.append("In this order", style="bold")
+        for line in wrap(self._first, max(10, width - 6)):
+            text.append(f"\n{'':6}{line}", style="bold")
         for number, one in enumerate(self._work, start=1):
             mark = f"{one.minute if one.minute is not None else number:>4}  "
             lines = wrap(one.words, max(10, width - len(mark)))
