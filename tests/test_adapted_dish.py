@@ -255,6 +255,10 @@ def test_pots_textures_and_dishes_in_steps_are_no_foods(adapt: Adapt) -> None:
     assert "onion" in besides["warnings"][0]
     assert "chickpea" in besides["warnings"][0]
     assert "crisp" not in besides["warnings"][0]
+    half = adapt(
+        "Carrot stew", "300 g carrots", "200 g firm tofu", status=3, steps="1. Fry until the onion is soft and crisp."
+    )
+    assert half["warnings"][0].endswith("onion.")
 
 
 def test_a_salad_with_soft_fruit_has_other_fruit_in_its_place(adapt: Adapt) -> None:

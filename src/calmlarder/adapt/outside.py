@@ -43,12 +43,6 @@ _VESSEL = re.compile(
     r"|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloth)\b",
     re.IGNORECASE,
 )
-# What a thing is to become: of `until crisp`, `till it is no longer mushy` no word is an ingredient.
-_UNTIL = re.compile(
-    r"\b(?:until|till|so (?:that )?it is|so (?:that )?they are)\b"
-    r"(?:(?!\b(?:then|add|stir|tip|throw|pour|mix|fold|toss)\b)[^.,;:!?\n]){0,80}",
-    re.IGNORECASE,
-)
 _WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
@@ -135,7 +129,7 @@ def _is_something_else_now(behind: str, covered: set[str]) -> bool:
 def _plain_step(step: str) -> str:
     """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
     step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
-    for told in (_UNTIL, _WITH, _LIKE, _VESSEL, _AS_VERB):
+    for told in (_WITH, _LIKE, _VESSEL, _AS_VERB):
         step = told.sub(" . ", step)
     return step
 

@@ -13,7 +13,8 @@ from calmlarder.intake.meal import Judged, Table
 from calmlarder.intake.plate import Item, Row, in_grams
 from calmlarder.intake.stacking import held_ug
 from calmlarder.render.caution import CAUTION
-from calmlarder.render.style import BESIDE_LIMITS, Style, bar, blocks, of_limits
+from calmlarder.render.of_limit import of_limits
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar, blocks
 
 _BAR_WIDTH = 16
 _MOST_TOLD = 2  # limits that are passed, where there is room for a line only

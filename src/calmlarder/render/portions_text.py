@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.dose import Dose
 from calmlarder.intake.eaten import ME
+from calmlarder.render.of_limit import of_limit
 from calmlarder.render.style import Style
 from calmlarder.render.thaw_text import thaw_first
 
@@ -69,8 +70,8 @@ def _fullest(one: "Served") -> str:
     key = max(one.limits_g, key=full)
     limit, end = one.limits_g[key]
     return (
-        f"; fullest {CAP_WORDS.get(key, key)}, likely {one.loads_g[key]:.2f} of {limit:.2f} g, "
-        f"at most {one.at_most_g[key]:.2f}{'' if end is None else f' of {end:.2f}'} g"
+        f"; fullest {CAP_WORDS.get(key, key)}, likely {of_limit(one.loads_g[key], limit)} g, "
+        f"at most {f'{one.at_most_g[key]:.2f}' if end is None else of_limit(one.at_most_g[key], end)} g"
     )
 
 

@@ -14,6 +14,7 @@ from calmlarder.plan.planned import Planned, SittingPlanned, ToBuy
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
+from calmlarder.render.of_limit import of_limit
 from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tables.book import Tables
 
@@ -42,12 +43,12 @@ class Level(NamedTuple):
     @property
     def likely(self) -> str:
         """What is likely, of its limit."""
-        return f"{self.likely_g:.2f} of {self.limit_g:.2f}"
+        return of_limit(self.likely_g, self.limit_g)
 
     @property
     def at_most(self) -> str:
         """What may come at most, of the limit of that."""
-        return f"{self.at_most_g:.2f}" if self.end_g is None else f"{self.at_most_g:.2f} of {self.end_g:.2f}"
+        return f"{self.at_most_g:.2f}" if self.end_g is None else of_limit(self.at_most_g, self.end_g)
 
 
 class Recipe(NamedTuple):

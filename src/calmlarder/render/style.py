@@ -41,12 +41,6 @@ def style_of_output(manner: Manner = PLAIN) -> Style:
     return Style(bold=terminal, blocks=is_unicode(sys.stdout.encoding), width=max(40, width), manner=manner)
 
 
-def of_limits(likely_g: float, at_most_g: float, limit_g: float, end_g: float | None) -> str:
-    """What is likely beside its own limit, and what may come at most beside the limit of that, g."""
-    end = "" if end_g is None else f" of {end_g:4.2f}"
-    return f"{likely_g:5.2f} of {limit_g:4.2f} {f'{at_most_g:5.2f}{end}':<13}"
-
-
 def bar(share: float, width: int, style: Style) -> str:
     """A bar of one colour with the percentage beside it."""
     return f"{blocks(share, width, style)} {round(share * 100):3d} %"

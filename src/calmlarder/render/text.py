@@ -10,9 +10,10 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
+from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
-from calmlarder.render.style import BESIDE_LIMITS, Style, bar, of_limits
+from calmlarder.render.style import BESIDE_LIMITS, Style, bar
 from calmlarder.render.thaw_text import thaw_first
 
 if TYPE_CHECKING:
@@ -149,17 +150,19 @@ def glance(dinner: Dinner, before: Mapping[str, float]) -> str:
 
     key = max(each.limits_g, key=full)
     typical, most = each.limits_g[key]
-    end, held = "" if most is None else f" of {most:.2f}", before.get(key, 0.0)
+    held = before.get(key, 0.0)
+    at_most = each.at_most_g[key] + held
     earlier = f", {held:.2f} g of it from before" if held else ""
     said = (
-        f"Fullest: {CAP_WORDS.get(key, key)}, likely {each.loads_g[key] + held:.2f} of {typical:.2f} g, "
-        f"at most {each.at_most_g[key] + held:.2f}{end} g{earlier}."
+        f"Fullest: {CAP_WORDS.get(key, key)}, likely {of_limit(each.loads_g[key] + held, typical)} g, "
+        f"at most {f'{at_most:.2f}' if most is None else of_limit(at_most, most)} g{earlier}."
     )
     return f"{said} {_from_memory(dinner)}".rstrip()
 
 
 def _from_memory(dinner: Dinner) -> str:
-    recalled = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
+    named = [part.name for part in dinner.contributions if any("recalled" in one for one in part.not_measured)]
+    recalled = list(dict.fromkeys(named))
     if not recalled:
         return ""
     more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
@@ -236,8 +239,7 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
         likely, at_most = each.loads_g[key] + held, each.at_most_g[key] + held
         earlier = f" {held:5.2f}" if before else ""
         line = f"  {CAP_WORDS.get(key, key):<{width}} {of_limits(likely, at_most, typical, most)}{earlier}"
-        # Of the hundredths that stand there: within half of one a limit holds, and no bar tells more than the figures.
-        full = max(round(likely, 2) / typical, 0.0 if most is None else round(at_most, 2) / most)
+        full = max(as_held(likely, typical) / typical, 0.0 if most is None else as_held(at_most, most) / most)
         level = f"{bar(full, _BAR_WIDTH, style)}{' over' * (full > 1)}"
         if len(line) + 1 + _BAR_WIDTH + _PERCENT_WIDTH <= style.width:
             yield f"{line} {level}"
@@ -245,7 +247,7 @@ def _loads(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]
             yield from (line, f"    {level}")
     if each.foods_near:
         names = {part.food: part.name for part in dinner.contributions}
-        near = [f"{names.get(one.food, one.food)} ({one.g:.2f} of {one.limit_g:.2f} g)" for one in each.foods_near]
+        near = [f"{names.get(one.food, one.food)} ({of_limit(one.g, one.limit_g)} g)" for one in each.foods_near]
         yield from _wrapped(f"Near the limit for one food: {', '.join(near)}.", style, "  ")
     for figure, foods in (("Protein", dinner.unknown_nutrients), ("Energy", dinner.unknown_energy)):
         if foods:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from rich.text import Text
 
+from calmlarder.render.of_limit import of_limit
 from calmlarder.tui.widgets.drawn import Drawn
 
 _WIDEST = 34
@@ -69,8 +70,8 @@ class NearLimits(Drawn):
             text.append(f"{one.group}\n")
             for cell in bar_cells(one, min(width, _WIDEST)):
                 text.append(cell, style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
-            likely = f"likely {one.likely_g:.2f} of {one.limit_g:.2f} g"
-            most = f"at most {one.at_most_g:.2f} of {one.end_g:.2f} g"
+            likely = f"likely {of_limit(one.likely_g, one.limit_g)} g"
+            most = f"at most {of_limit(one.at_most_g, one.end_g)} g"
             between = ", " if len(likely) + 2 + len(most) <= width else "\n"
             text.append(f"\n{likely}{between}{most}\n", style=self.tone("faint"))
         if len(shown) < len(self._near):
