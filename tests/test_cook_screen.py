@@ -1,6 +1,7 @@
 """The scale and the boxes of the Cook screen, by keys alone (Textual's pilot)."""
 
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 
 from textual.pilot import Pilot
@@ -89,5 +90,29 @@ def test_what_nobody_may_eat_is_not_offered_to_be_used(play: Callable[..., Larde
         names = {str(offered.get_option_at_index(place).prompt) for place in range(offered.option_count)}
         assert "spinach" in names
         assert not {"chicken thighs", "eggs"} & names  # past the use-by day; somebody else's
+
+    play(act)
+
+
+def test_half_of_a_dinner_for_one_is_boxed_and_the_other_half_logged(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        assert isinstance(app.screen, CookScreen)
+        grams = sum(use.grams for use in app.screen._dinner.uses)
+        before = len(app._kitchen.eaten_since(app._kitchen.now() - timedelta(days=1)))
+        await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("down", "down", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert "and logged" in str(app.screen.query_one("#meaning", Static).content)
+        box = next(one.lot for one in app._kitchen.lots() if one.lot.box is not None)
+        assert box.grams == grams // 2
+        entries = app._kitchen.eaten_since(app._kitchen.now() - timedelta(days=1))
+        assert len(entries) == before + 1
+        assert (entries[-1].who, entries[-1].grams) == ("me", grams / 2)
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert all(one.lot.box is None for one in app._kitchen.lots())
 
     play(act)

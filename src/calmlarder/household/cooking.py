@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
 
 
+HALF = 0.5  # of a portion, into a box
+
+
 class Cooked(NamedTuple):
     """What was logged, where somebody ate; what was boxed, and how that keeps or why it must not be boxed."""
 
@@ -62,8 +65,15 @@ def proposed(household: Household, number: int) -> "Dinner":
         raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` again")]) from None
 
 
-def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: int, at: datetime) -> Cooked:
+def may_be_halved(dinner: "Dinner") -> bool:
+    """Whether half of it can be boxed: a dish for one, and no dose in it, which is eaten whole."""
+    return dinner.people == 1 and not dinner.portions and not dinner.doses
+
+
+def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: float, at: datetime) -> Cooked:
     """Take the dinner out of the larder, with the grams the scale showed by lot id; `boxes` portions are kept.
+
+    They are whole ones, or HALF of a dish that may be halved.
 
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
@@ -75,19 +85,22 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     if boxes and dinner.portions:
         remedy = "give no --boxes, and cook for one more guest instead"
         raise CannotGoOn([Problem(where="--boxes", what="every portion is somebody's by name", remedy=remedy)])
-    if not 0 <= boxes <= dinner.people:
+    served, kept = dinner, boxes  # in how many equal parts it goes, and how many of them are kept
+    if boxes == HALF and may_be_halved(dinner):
+        served, kept = dinner.model_copy(update={"people": 2}), 1
+    if not 0 <= kept <= served.people or kept != int(kept):
         remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
         raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} is out of range", remedy=remedy)])
     with household.store.as_one(f"cook {dinner.title}"):
         lots = household.lots()
-        tables, eaters = household.tables, dinner.people - boxes
+        tables, eaters = household.tables, served.people - int(kept)
         _all_there(dinner, lots)
         _enough_there(dinner, lots, weighed)
-        entry = share_eaten(dinner, weighed, at, tables, eaters) if eaters else None
+        entry = share_eaten(served, weighed, at, tables, eaters) if eaters else None
         boxed, about = None, ""
         if boxes:
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
-            boxed, about = box_up(dinner, weighed, boxes, household.today, pattern, tables)
+            boxed, about = box_up(served, weighed, int(kept), household.today, pattern, tables)
             if boxed is not None:
                 used = {use.lot for use in dinner.uses}
                 boxed = with_labels_of(boxed, [one.lot for one in lots if one.lot.id in used])
@@ -103,7 +116,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
                 there = [one.lot for one in lots if one.lot.food == dose.food and _holds(one.lot, dose.grams)]
                 uses |= {lot.id: uses.get(lot.id, 0) + math.ceil(dose.grams) for lot in there[:1]}
         keep_doses(household, dinner.doses, at)
-        take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, boxes / dinner.people)))
+        take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, kept / served.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
 

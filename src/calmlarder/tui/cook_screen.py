@@ -171,19 +171,22 @@ class CookScreen(Screen[bool]):
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
+        from calmlarder.household.cooking import HALF, may_be_halved
         from calmlarder.tui.choice import Choice
 
         people = self._dinner.people
-        words = ["none: it is all eaten"] + [f"{n} of {people} portions" for n in range(1, people + 1)]
+        words: dict[str, float] = {"none: it is all eaten": 0}
+        words |= {f"{n} of {people} portion{'s' * (people > 1)}": n for n in range(1, people + 1)}
+        words |= {"half of it": HALF} if may_be_halved(self._dinner) else {}
 
         def picked(answer: str | None) -> None:
             if answer is not None:
-                self._cooked(words.index(answer))
+                self._cooked(words[answer])
 
-        self.app.push_screen(Choice("What goes into boxes?", words), picked)
+        self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
 
     @told
-    def _cooked(self, boxes: int) -> None:
+    def _cooked(self, boxes: float) -> None:
         from calmlarder.household.cooking import cook
 
         done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
