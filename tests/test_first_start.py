@@ -41,6 +41,9 @@ def takes(app: LarderApp, name: str) -> str:
 @pytest.mark.parametrize("size", some(SIZES, 3))
 def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        assert "Space or a click ticks" in takes(app, "avoid")
+        hint = app.screen.query_one("#avoid").query_ancestor(Field).query_one(".takes")
+        assert hint.size.height  # before the boxes have the focus
         await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens
         await pilot.press("space", "right", "right", "right", "right", "right", "space", "tab")
         await pilot.press("backspace", "3", "tab", "right", "tab", "tab", *"olive oil, rice", "tab", "enter")

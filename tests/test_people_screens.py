@@ -15,7 +15,7 @@ from calmlarder.history.felt import Scores
 from calmlarder.household.challenge_status import status
 from calmlarder.household.challenges import courses
 from calmlarder.household.household import Household
-from calmlarder.household.people import change, people
+from calmlarder.household.people import add, change, people
 from calmlarder.intake.eaten import ME
 from calmlarder.render.course_text import status_text
 from calmlarder.render.portions_text import steps_of
@@ -30,7 +30,9 @@ from calmlarder.tui.page import Page
 from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
+from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.pick import Pick
 from how_much import some
 from programs import SIZES, TODAY, type_line
 
@@ -325,3 +327,19 @@ def test_a_dose_beside_the_dish_is_shown_before_it_is_cooked(
         assert any("Weigh 59 g cow milk" in step for step in steps_of(app.screen._dinner))  # type: ignore[attr-defined]
 
     play(act, (120, 40))
+
+
+def test_limits_and_phase_say_what_each_does(play: Callable[..., LarderApp]) -> None:
+    """Somebody new has no limits, and that is said before the question has the focus."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        add(app._kitchen, "kit", {})
+        await pilot.press("shift+f2", "down", "enter")
+        await pilot.pause()
+        for name, words in (("profile", "somebody new has none"), ("phase", "alone it limits nothing")):
+            takes = app.screen.query_one(f"#{name}").query_ancestor(Field).query_one(".takes", Static)
+            assert words in str(takes.content)
+            assert takes.size.height
+        assert app.screen.query_one("#profile", Pick).chosen == ("none",)
+
+    play(act, (80, 40))

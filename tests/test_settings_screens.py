@@ -241,3 +241,29 @@ def test_what_is_not_ticked_shows_an_empty_box(play: Callable[..., LarderApp]) -
         assert allergens.draw(60).plain.splitlines()[0].startswith("[ ] gluten       [x] crustaceans  [ ] eggs")
 
     play(act)
+
+
+def test_page_down_takes_the_focus_along_and_what_is_always_there_is_listed(play: Play) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "always have: salt, rapeseed oil")
+        await pilot.press("f2")
+        await pilot.pause()
+        there = app.screen.query_one("#always").query_ancestor(Field).query_one(".takes", Static)
+        assert str(there.content).startswith("there: salt, rapeseed oil")
+        seen = []
+        for _ in range(6):
+            await pilot.press("pagedown")
+            await pilot.pause()
+            focused = app.screen.focused
+            assert focused is not None
+            assert focused.region.overlaps(app.screen.query_one("#form").region)
+            seen.append(focused.id)
+        assert seen[-1] == "own-line"
+        assert seen[:2] == ["always", "own-line"]  # a page each, and none beyond the last
+        for _ in range(8):
+            await pilot.press("pageup")
+            await pilot.pause()
+        assert app.screen.focused is not None
+        assert app.screen.focused.id == "diet"
+
+    play(act, (80, 24))

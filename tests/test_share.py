@@ -16,7 +16,11 @@ from textual.pilot import Pilot
 from calmlarder.cli import main
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.read import read_recipe
-from calmlarder.render.sheet import Part, Recipe, Sheet
+from calmlarder.household.household import Household
+from calmlarder.household.sharing import last_plan
+from calmlarder.larder.freezing import ToFreeze
+from calmlarder.plan.planned import ToBuy
+from calmlarder.render.sheet import Part, Recipe, Sheet, plan_sheet
 from calmlarder.render.sheet_html import as_html
 from calmlarder.render.sheet_jsonld import as_jsonld
 from calmlarder.render.sheet_words import as_markdown, as_text
@@ -158,7 +162,9 @@ def test_a_cooked_dinner_can_still_be_shared(tmp_path: Path, capsys: pytest.Capt
 
 
 @pytest.mark.skipif(os.name == "nt", reason="needs pipes and links of Unix")
-def test_files_are_written_beside_and_nothing_else_is_touched(home: Path, tmp_path: Path) -> None:
+def test_files_are_written_beside_and_nothing_else_is_touched(
+    home: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     out = ["--home", str(home), "--today", DAY, "share", "--format", "html", "--out"]
     (tmp_path / "mine").write_text("mine", encoding="utf-8")
     (tmp_path / "link").symlink_to(tmp_path / "mine")
@@ -169,7 +175,9 @@ def test_files_are_written_beside_and_nothing_else_is_touched(home: Path, tmp_pa
         assert main([*out, str(tmp_path / name)]) == 2, name
     assert sorted(one.name for one in tmp_path.iterdir()) == before
     assert (tmp_path / "mine").read_text(encoding="utf-8") == "mine"
+    capsys.readouterr()
     assert main([*out, str(tmp_path / "page.html")]) == 0
+    assert str(tmp_path / "page.html") in capsys.readouterr().out
     assert sorted(one.name for one in tmp_path.iterdir()) == sorted([*before, "page.html"])
 
 
@@ -190,3 +198,28 @@ def test_the_screens_share_what_they_show(
     (page,) = tmp_path.iterdir()
     assert page.suffix == ".html"
     assert len(list(elements(page.read_text(encoding="utf-8")))) > 20
+
+
+def test_a_shared_plan_says_what_is_past_its_best_and_buys_nothing_that_is_frozen(home: Path, tables: Tables) -> None:
+    with Household(home, tables, date.fromisoformat(DAY)) as household:
+        planned = last_plan(household)
+    first = planned.sittings[0]
+    assert first.dinner is not None
+    use = first.dinner.uses[0]
+    told = f"{use.name.capitalize()}, past its best (use by 2026-03-10): look and smell."
+    dinner = first.dinner.model_copy(update={"cautions": (told,), "minutes": 1})
+    buy = (
+        ToBuy(food="carrot", name="carrots", grams=100, because="makes a soup"),
+        ToBuy(food="kale", name="kale", grams=200, because="makes a stew"),
+    )
+    freezing = ToFreeze(
+        lot="1", line="carrots", food="carrot", grams=150, days_left=1, how="blanched", weeks=40, source="s"
+    )
+    one = first.model_copy(update={"dinner": dinner, "people": 1, "boxed_for": None})
+    update = {"sittings": (one,), "buy": buy, "freeze_today": (freezing,)}
+    parts = {part.heading: part.lines for part in plan_sheet(planned.model_copy(update=update), tables).parts}
+    assert parts["To buy"] == ("200 g kale: makes a stew",)
+    assert parts["Freeze today"][1] == "carrots from the freezer, thawed, saves buying 100 g: makes a soup"
+    meal = next(iter(parts.values()))
+    assert meal[0].endswith("for 1 person, 1 minute.")
+    assert meal[-1] == told

@@ -16,5 +16,5 @@ def share(options: Share) -> int:
         print(text, end="")
     else:
         write_out(Path(options.out), text, None, "--out")
-        print(f"Wrote {Path(options.out).name}.")
+        print(f"Wrote {Path(options.out).absolute()}.")
     return 0

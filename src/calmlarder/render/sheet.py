@@ -10,7 +10,7 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.freezing import ToFreeze
 from calmlarder.larder.lot import Lot
-from calmlarder.plan.planned import Planned, SittingPlanned
+from calmlarder.plan.planned import Planned, SittingPlanned, ToBuy
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
@@ -18,6 +18,7 @@ from calmlarder.render.of_limit import of_limit
 from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tables.book import Tables
 
+_PAST_BEST = "past its best"  # as the cautions of a dinner say it
 Kind = Literal["ingredients", "steps", "timeline", "lines", "words"]
 
 
@@ -84,7 +85,7 @@ def dinner_sheet(dinner: Dinner, manner: Manner = PLAIN) -> Sheet:
     )
     return Sheet(
         title=dinner.title,
-        about=f"Serves {dinner.people}, {dinner.minutes} minutes; {figures}",
+        about=f"Serves {dinner.people}, {_minutes(dinner.minutes)}; {figures}",
         parts=(
             Part("Ingredients", "ingredients", (*(ingredient(use, manner) for use in dinner.uses), *granted)),
             Part("Method", "steps", (*filter(None, [thaw_first(dinner)]), *dinner.steps)),
@@ -130,8 +131,9 @@ def plan_sheet(planned: Planned, tables: Tables, manner: Manner = PLAIN) -> Shee
     parts = [
         Part(f"{one.at:%A %d %B, %H:%M}, {one.sitting}", "words", _sitting(one, planned)) for one in planned.sittings
     ]
-    parts += [Part("To buy", "lines", to_buy(planned))] if planned.buy else []
-    parts += [Part("Freeze today", "lines", _to_freeze(planned.freeze_today, tables))] if planned.freeze_today else []
+    parts += [Part("To buy", "lines", bought)] if (bought := to_buy(planned)) else []
+    freezing = (*_to_freeze(planned.freeze_today, tables), *_thawed(planned))
+    parts += [Part("Freeze today", "lines", freezing)] if freezing else []
     first, last = planned.sittings[0].at, planned.sittings[-1].at
     return Sheet(
         title=f"{first:%d %B} to {last:%d %B %Y}",
@@ -154,12 +156,30 @@ def _sitting(one: SittingPlanned, planned: Planned) -> tuple[str, ...]:
         else ""
     )
     amounts = ", ".join(f"{use.grams} g {use.name}" for use in one.dinner.uses)
-    return (f"{one.dinner.title}, for {one.people}, {one.dinner.minutes} minutes.{later}", f"{amounts}.")
+    people = f"{one.people} {'person' if one.people == 1 else 'people'}"
+    past = tuple(caution for caution in one.dinner.cautions if _PAST_BEST in caution)
+    return (f"{one.dinner.title}, for {people}, {_minutes(one.dinner.minutes)}.{later}", f"{amounts}.", *past)
+
+
+def _minutes(count: int) -> str:
+    return f"{count} minute{'s' * (count != 1)}"
 
 
 def to_buy(planned: Planned) -> tuple[str, ...]:
-    """What the plan would have bought."""
-    return tuple(f"{one.grams} g {one.name}: {one.because}" for one in planned.buy)
+    """What the plan would have bought, but for what goes into the freezer today and would do."""
+    return tuple(f"{one.grams} g {one.name}: {one.because}" for one in planned.buy if not _is_frozen(one, planned))
+
+
+def _is_frozen(one: ToBuy, planned: Planned) -> bool:
+    return sum(other.grams for other in planned.freeze_today if other.food == one.food) >= one.grams
+
+
+def _thawed(planned: Planned) -> tuple[str, ...]:
+    return tuple(
+        f"{one.name} from the freezer, thawed, saves buying {one.grams} g: {one.because}"
+        for one in planned.buy
+        if _is_frozen(one, planned)
+    )
 
 
 def _to_freeze(ones: Iterable[ToFreeze], tables: Tables) -> tuple[str, ...]:

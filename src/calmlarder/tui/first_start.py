@@ -7,7 +7,6 @@ from typing import ClassVar
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Button, Input, Static
 
@@ -18,6 +17,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -62,11 +62,10 @@ class FirstStart(Screen[None]):
         """A line a question."""
         kitchen, held = self._kitchen, self._kitchen.settled()
         yield TopLine()
-        with VerticalScroll(id="form") as form:
-            form.can_focus = False  # Tab begins at the first question
+        with FormScroll(id="form"):
             yield Static(_WELCOME, id="welcome", markup=False)
             yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), _TAKES["diet"], quiet=True)
-            yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"], quiet=True)
+            yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"])
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
             yield Field("Limits", profile, SETS.get(held.profile, held.profile))

@@ -34,7 +34,8 @@ _TOUR = Part(
         ("larder", "Type what is in the fridge, a line a thing, as you would text it to a friend, or paste many. "
                    "What was assumed stands beside the line; what only you can know waits on top, to answer."),
         ("F3", "Tonight's dinner: what to weigh, how near the limits, one order of work. n the next one, x leave "
-               "something out, f who eats tonight, Ctrl+Z takes a change of mind back. All of it is for tonight only."),
+               "something out, f who eats tonight, + cook for one more (the rest can be boxed), Ctrl+Z takes a change "
+               "of mind back. All of it is for tonight only."),
         ("Enter", "At the stove: one step at a time, timers, the time line. c when it is cooked: larder, log and "
                   "boxes follow."),
         ("log", "`ate 200 ml orange juice` counts for three hours. `plate 170 g tofu, 75 g broccoli` says whether "

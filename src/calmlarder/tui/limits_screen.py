@@ -7,7 +7,6 @@ from typing import ClassVar, NamedTuple
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Input, Static
@@ -24,6 +23,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.first_start import SETS
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -90,8 +90,7 @@ class LimitsScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         """A line a question."""
         yield TopLine()
-        with VerticalScroll(id="form") as form:
-            form.can_focus = False  # Tab begins at the first question
+        with FormScroll(id="form"):
             yield Static(_HERE, id="here", markup=False)
             for heading, questions in _QUESTIONS.items():
                 yield Static(heading, classes="heading", markup=False)
@@ -133,6 +132,7 @@ class LimitsScreen(Screen[None]):
         self._explain(self._kitchen.settled().profile)
         for name in _LISTS:
             self._show_list(name)
+        self._field("always").explain(self._always_words())
         self.query_one("#diet").focus()
 
     def on_resize(self) -> None:
@@ -221,12 +221,18 @@ class LimitsScreen(Screen[None]):
         elif name not in NUMBERS or not self._problem_of(name, text):
             self.focus_next()
 
+    def _always_words(self) -> str:
+        """What is there already, or what may be said."""
+        takes = next(one.takes for one in _QUESTIONS["The kitchen"] if one.name == "always")
+        foods = dict.fromkeys(one.lot.food for one in self._kitchen.lots() if one.lot.always)
+        there = ", ".join(map(self._kitchen.name_of, foods))
+        return f"there: {there}; more joins them with Enter" if there else takes
+
     def _keep_always(self, text: str) -> None:
         """Into the larder, as things that are always there; one that is not known waits there to be answered."""
         pieces = [f"always have: {piece}" for piece in text.split(",") if piece.strip()]
         found = keep_lines(self._kitchen, self._kitchen.read_all(pieces, "this line"))
-        words = [f"always there: {', '.join(self._kitchen.name_of(one.lot.food) for one in found.lots)}"]
-        words = words if found.lots else []
+        words = [self._always_words()] if found.lots else []
         words += [f"to answer in the larder: {one.text}" for one in found.asked]
         words += [str(problem) for problem in found.problems]
         self._field("always").explain("; ".join(words) or "they are always there already")

@@ -26,6 +26,8 @@ _NARROW = 76  # columns below which each answer stands under its label
 _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
 _LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
+_LIMITS = "what every dinner for them keeps to; somebody new has none until you choose; own: those set below"
+_PHASE = "where they are; alone it limits nothing, but elimination or reintroduction turns none into elimination"
 _CARE = "Ctrl+S keeps what is said here. Limits of your own are set with a dietitian."
 
 
@@ -46,11 +48,9 @@ class PersonForm(Form[dict[str, Any]]):
             yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)
             avoid = Pick(ALLERGENS, one.avoid, several=True, id="avoid")
             yield Field("Allergens", avoid, "arrows move, Space ticks; Tab goes on", quiet=True)
-            yield Field(
-                "Limits", Pick(profiles, [one.profile], id="profile"), "own: those found or set below", quiet=True
-            )
+            yield Field("Limits", Pick(profiles, [one.profile], id="profile"), _LIMITS)
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
-            yield Field("Phase", phase, "of the low FODMAP approach", quiet=True)
+            yield Field("Phase", phase, _PHASE)
             since = Input(one.since.isoformat() if one.since else "", compact=True, id="since")
             yield Field("Phase since", since, "its first day, such as 2026-03-12; empty: today, if new")
             percent = number_input(round(100 * one.appetite), "appetite")

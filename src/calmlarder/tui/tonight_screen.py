@@ -48,7 +48,7 @@ class TonightScreen(AsksOfDinner):
         Binding("t", "minutes", "Time", tooltip="Less time to cook"),
         Binding("w", "why", "Why", tooltip="Why a food is in it or not"),
         Binding("c", "change", "Swap", tooltip="Another food for one in it"),
-        Binding("plus,equals_sign", "people(1)", "More people"),
+        Binding("plus,equals_sign", "people(1)", "More people", tooltip="Cook for one more: the rest can be boxed"),
         Binding("minus", "people(-1)", "Fewer", tooltip="Fewer people"),
         Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
         Binding("m", "more_like", "More like it", show=False),
