@@ -73,3 +73,19 @@ def test_a_day_with_a_stroke_is_no_part(reader: LarderReader, text: str) -> None
     (lot,) = read(reader, text).lots
     assert lot.days_left == 5
     assert lot.grams > 20
+
+
+@pytest.mark.parametrize(
+    ("text", "grams"),
+    [
+        ("3 tbl soy sauce", 48),
+        ("2 tb olive oil", 27),
+        ("3 msk soy sauce", 48),
+        ("2 dsp honey", 28),
+        ("1 envelope yeast", 7),
+    ],
+)
+def test_spoons_of_every_kitchen_are_no_bottles(reader: LarderReader, text: str, grams: float) -> None:
+    """A tablespoon is 15 ml, a dessertspoon two teaspoons of 5 ml: common practice, no source."""
+    (lot,) = read(reader, text).lots
+    assert lot.grams == pytest.approx(grams, rel=0.15)

@@ -24,12 +24,9 @@ _VOLUME_WORDS = {
 }  # fmt: skip
 _WEIGHT_WORDS = {word: grams for word, grams in UNIT_GRAMS.items() if word not in _VOLUME_WORDS}
 _MORE_MEASURES = {
-    "c": "cup", "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "rib": "stalk", "ribs": "stalk", "ear": "cob",
-    "ears": "cob", "strip": "rasher", "strips": "rasher", "envelope": "packet", "envelopes": "packet",
-    "package": "packet", "packages": "packet", "pkg": "packet", "dollop": "tbsp", "msk": "tbsp",
-    "tsk": "tsp", "spoonful": "tbsp",
+    "c": "cup", "rib": "stalk", "ribs": "stalk", "envelope": "packet", "envelopes": "packet",
     "medium-sized": "medium", "medium-size": "medium", "dessertspoon": "dessertspoon",
-    "dessertspoons": "dessertspoon", "dsp": "dessertspoon", "tablespoonful": "tbsp", "teaspoonful": "tsp",
+    "dessertspoons": "dessertspoon", "dsp": "dessertspoon",
 }  # fmt: skip
 _MEASURES = {**MEASURE_WORDS, **_MORE_MEASURES}
 

@@ -32,6 +32,8 @@ _ALIASES = {
     "square": "piece", "squares": "piece",
     "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", 
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
+    "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "msk": "tbsp", "tsk": "tsp", "ss": "tbsp", "dollop": "tbsp",
+    "envelope": "sachet", "package": "packet", "strip": "rasher",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "containers": "box", "pouches": "pouch",
     "wedges": "wedge", "squeezes": "squeeze",

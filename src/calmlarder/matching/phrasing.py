@@ -62,6 +62,8 @@ _HELD = re.compile(
 
 
 _IN_IT = re.compile(r" (?:inside|in it|in there)\s*\)")
+# A dessertspoon is two teaspoons: common practice, no source.
+_DESSERTSPOONS = re.compile(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon(?:ful)?)s?\b")
 _FREE_OF = re.compile(r"\b([gld])/f\b")
 
 
@@ -87,6 +89,8 @@ def one_word(text: str) -> str:
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
     text = _HELD.sub(r" with \1", text) if "(" in text and (_IN_IT.search(text) or _DISH.search(text)) else text
+    if "dsp" in text or "dessert" in text:
+        text = _DESSERTSPOONS.sub(lambda found: f"{float(found[1]) * 2:g} tsp", text)
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
