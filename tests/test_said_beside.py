@@ -89,3 +89,9 @@ def test_spoons_of_every_kitchen_are_no_bottles(reader: LarderReader, text: str,
     """A tablespoon is 15 ml, a dessertspoon two teaspoons of 5 ml: common practice, no source."""
     (lot,) = read(reader, text).lots
     assert lot.grams == pytest.approx(grams, rel=0.15)
+
+
+def test_one_of_two_that_is_off_leaves_the_other(reader: LarderReader) -> None:
+    both, (left,) = read(reader, "oat milk x2").lots[0], read(reader, "oat milk x2, one already off").lots
+    assert left.grams == both.grams / 2
+    assert not left.to_bin

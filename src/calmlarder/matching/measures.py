@@ -85,6 +85,7 @@ _ELSEWHERE = {
     **dict.fromkeys(("brique", "briques", "karton", "brik", "briks"), "carton"),
     **dict.fromkeys(("bola", "bolas", "boule", "boules", "kugel", "kugeln", "kulka"), "ball"),
     **dict.fromkeys(("puno", "punado", "poignee", "manciata", "handvoll", "garsc", "genggam", "fistful"), "handful"),
+    "cho": "block",
     "lembar": "sheet", "caja": "box", "cajas": "box", "caixa": "box", "bucket": "sack", "basket": "sack",
     "bx": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
 }  # fmt: skip

@@ -16,7 +16,7 @@ _FEW = re.compile(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 _MINUS = re.compile(
     rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))"
 )
-_COUNT = re.compile(rf"(?<![\w./,-])(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+_COUNT = re.compile(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _INSIDE = re.compile(
     r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
 )
