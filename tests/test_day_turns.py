@@ -23,7 +23,7 @@ from programs import TODAY, settled, shown, type_line
 
 TOMORROW = TODAY + timedelta(days=1)
 LINES = (
-    "firm tofu 280g, use by today", "potatoes 1kg", "carrots 300g", "spinach 200g", "rapeseed oil", "soy sauce",
+    "tempeh 280g, use by today", "potatoes 1kg", "carrots 300g", "spinach 200g", "rapeseed oil", "soy sauce",
 )  # fmt: skip
 
 
@@ -112,14 +112,14 @@ def test_days_left_go_on_past_midnight(how: str, play: Callable[..., None], tmp_
 
 def test_a_line_half_typed_is_read_anew(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None], night: Night) -> None:
-        app.screen.query_one(Input).value = "firm tofu 280g, use by friday"
+        app.screen.query_one(Input).value = "tempeh 280g, use by friday"
         await pilot.pause()
         assert "2 days left" in shown(app, "#meaning")
         night.day = TOMORROW
         app.look_at_clock()
         await pilot.pause()
         assert "1 day left" in shown(app, "#meaning")
-        assert app.screen.query_one(Input).value == "firm tofu 280g, use by friday"
+        assert app.screen.query_one(Input).value == "tempeh 280g, use by friday"
 
     play(act)
 
@@ -129,17 +129,17 @@ def test_a_dinner_proposed_yesterday_is_looked_for_anew(play: Callable[..., None
         await keep_all(pilot)
         await pilot.press("f3")
         await settled(app, pilot)
-        assert "firm tofu" in shown(app, "#dinner").split("Left out")[0]
+        assert "tempeh" in shown(app, "#dinner").split("Left out")[0]
         night.day = TOMORROW
         app.look_at_clock()
         await settled(app, pilot)
         assert isinstance(app.screen, TonightScreen)
-        assert "firm tofu" not in shown(app, "#dinner").split("Left out")[0]  # its use-by was yesterday
+        assert "tempeh" not in shown(app, "#dinner").split("Left out")[0]  # its use-by was yesterday
         assert "Thu 12 Mar" in str(app.screen.sub_title)
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert next(row for row in rows(app) if row[1] == "firm tofu")[0] == "Past its day"
+        assert next(row for row in rows(app) if row[1] == "tempeh")[0] == "Past its day"
 
     play(act)
 
@@ -159,7 +159,7 @@ def test_a_screen_below_another_waits_until_it_is_on_top(play: Callable[..., Non
         await pilot.press("escape")
         await settled(app, pilot)
         assert app.screen is before
-        assert "firm tofu" not in shown(app, "#dinner").split("Left out")[0]
+        assert "tempeh" not in shown(app, "#dinner").split("Left out")[0]
 
     play(act)
 
