@@ -47,8 +47,10 @@ def test_fresh_off_the_boat_is_not_off(reader: LarderReader) -> None:
 
 
 def test_what_may_be_used_is_agreed(reader: LarderReader) -> None:
-    (lot,) = read(reader, "josh's cheddar (can use a bit)").lots
+    (lot,) = read(reader, "josh's cheddar (we can use it)").lots
     assert (lot.owner, lot.owner_agrees) == ("josh", True)
+    (asked,) = read(reader, "josh's cheddar (can use a bit)").lots
+    assert (asked.owner, asked.owner_agrees) == ("josh", False)
 
 
 @pytest.mark.parametrize(

@@ -77,8 +77,10 @@ _AMOUNT_ONLY = LatePattern(
 )
 _MORE = LatePattern(r"\s*(?:,|;|&|\+|and\b)\s*\S")  # more foods of a line
 _OK = LatePattern(r"[,;]?\s*\b(?:ok(?:ay)?|shared|sharing)\b\s*")
-# `josh's cheddar (can use a bit)`: they said so.
-_MAY = LatePattern(r"\bhelp yourself\b|\b(?:i|we|you)? ?(?:can|may) (?:use|have|take)(?: (?:a bit|some|it))?\b")
+# `josh's cheddar (we can use it)`: they said so. Who gives a bit gives no dinner of it, and is asked first.
+_MAY = LatePattern(
+    r"\bhelp yourself\b|\b(?:i|we|you)? ?(?:can|may) (?:use|have|take)\b(?! (?:a bit|a little|some))(?: it)?"
+)
 _VERBS = (
     r"(?:do|does|don'?t|doesn'?t|did|didn'?t|won'?t|wouldn'?t|can'?t|will|might|may|hates?|loves?|likes?|liked|refuses?"
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was"
