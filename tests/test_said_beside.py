@@ -70,7 +70,7 @@ def test_other_spellings(reader: LarderReader, text: str, foods: list[str]) -> N
     assert [lot.food for lot in read(reader, text).lots] == foods
 
 
-@pytest.mark.parametrize("text", ["bit of feta, in brine, ends 16/3", "feta runs out on 16/03"])
+@pytest.mark.parametrize("text", ["bit of feta, in brine, ends 16/3", "feta runs out on 16/03", "feta til 16.3"])
 def test_a_day_with_a_stroke_is_no_part(reader: LarderReader, text: str) -> None:
     (lot,) = read(reader, text).lots
     assert lot.days_left == 5

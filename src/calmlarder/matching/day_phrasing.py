@@ -36,6 +36,7 @@ _PLAINLY = (
     (LatePattern(r"\b(?:a |about a |over a |nearly a )?(?<!\d )(?<!\d)week(?:'?s)? old\b"), "7 days old"),
     (LatePattern(rf"\bwent out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
     (LatePattern(rf"\bfrozen (?:in |since |from |back in )?{MONTH}(?! ?\d)"), "frozen"),
+    (LatePattern(r"\b'?til (?=\d{1,2}[/.]\d)"), "till "),
     (LatePattern(rf"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? (?=\d{{1,2}}[/.]\d|{_DAY}\b)"), "exp "),
     (LatePattern(rf"\b(?<!cut )(?<!half )(?<!price )off (?=(?:on )?{_DAY}\b)"), "goes off "),
     (LatePattern(r"\b(?:ood|oo date)\b"), "past the date"),
