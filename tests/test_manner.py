@@ -24,7 +24,7 @@ LINES = ["courgettes 3", "firm tofu 400g, use by tomorrow", "rice", "soy sauce",
 
 
 @pytest.mark.parametrize(
-    ("grams", "said"), [(28.35, "1 oz"), (60, "2.1 oz"), (1, "0.1 oz"), (453.6, "1 lb"), (680.4, "1 lb 8 oz")]
+    ("grams", "said"), [(28.35, "1 oz"), (60, "2.1 oz"), (1, "1 g"), (453.6, "1 lb"), (680.4, "1 lb 8 oz")]
 )
 def test_ounces(grams: float, said: str) -> None:
     assert ounces(grams) == said

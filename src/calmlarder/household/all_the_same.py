@@ -69,7 +69,6 @@ def _is_plain(food: Food, evening: Evening) -> bool:
 
 
 def _item(portion: Portion, evening: Evening) -> Item:
-
     grams = Fraction(str(portion.grams))
     sure = evening.request.tolerance.for_range(Decimal(str(portion.grams)), Decimal(str(portion.high)))
     return Item(portion.food.id, load_profile_of(portion.food, evening.tables), grams, True, sure)

@@ -145,13 +145,13 @@ def manner_of(measures: Measures, naming: Naming, tables: "Tables") -> Manner:
 
 
 def ounces(grams: float) -> str:
-    """Ounces of 28.35 g in tenths, never more than the grams; whole and half ones from a pound on."""
+    """Ounces of 28.35 g in tenths, never more than the grams; halves from a pound on, grams below a tenth."""
     tenths = math.floor(grams / _OUNCE_G * 10 + 1e-9)
     if tenths >= _POUND_OZ * 10:
         halves = math.floor(grams / _OUNCE_G * 2 + 1e-9)
         pounds, rest = divmod(halves, 2 * _POUND_OZ)
         return f"{pounds} lb {rest / 2:g} oz" if rest else f"{pounds} lb"
-    return f"{max(1, tenths) / 10:g} oz"
+    return f"{tenths / 10:g} oz" if tenths else f"{grams:g} g"
 
 
 def fahrenheit(celsius: int) -> int:
