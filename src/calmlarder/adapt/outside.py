@@ -1,12 +1,12 @@
 """Foods that the steps of a recipe name and its ingredient list does not: the page may hold half of the list."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of, spans_in
-from calmlarder.adapt.steps import MOST_SIGNS
+from calmlarder.adapt.steps import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of
@@ -65,7 +65,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
-    for step in _within(recipe.steps):
+    for step in within(recipe.steps):
         told = _plain_step(step)
         for start, end, meant in spans_in(told, names):
             words = words_of(told[start:end])
@@ -91,7 +91,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     made = _made_of(ids, recipe.title, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     found: dict[str, frozenset[str]] = {}
-    for step in _within(recipe.steps):
+    for step in within(recipe.steps):
         for told in _WITH.finditer(step):
             for start, end, meant in spans_in(told[1], names):
                 words = words_of(told[1][start:end])
@@ -145,15 +145,6 @@ def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
     mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}
     wholes = [dish for dish, mixture in made.items() if mixture]
     return mixed | {dish for dish in titled if any(same_thing(dish, one) for one in wholes)}
-
-
-def _within(steps: Sequence[str]) -> Iterable[str]:
-    left = MOST_SIGNS
-    for step in steps:
-        left -= len(step)
-        if left < 0:
-            return
-        yield step
 
 
 def _matters(food: str, tables: Tables) -> bool:

@@ -89,12 +89,12 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     alone = {words: meant for words, meant in names.items() if words not in several}
     told = _Told(
         names, several, changed, shared, _own_amounts(adapted, shared, tables), tables,
-        {food for step in _within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
+        {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
     marked: list[str] = []
-    for (number, step), _ in zip(_numbered(steps), _within(steps), strict=False):
+    for (number, step), _ in zip(_numbered(steps), within(steps), strict=False):
         text, foods = _marked(step, told)
         marked.append(text)
         for food in foods:
@@ -120,7 +120,7 @@ def _notes(
         one.grams for one in adapted.amounts.values()
         if one.food not in told.changed and tables.food_by_id[one.food].kind == "oil"
     )  # fmt: skip
-    everywhere = " ".join(_within(steps))
+    everywhere = " ".join(within(steps))
     notes: list[str] = []
     for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
         row = tables.food_by_id[food]
@@ -135,7 +135,7 @@ def _notes(
     return [*notes, *liquid_notes(parts, adapted, tables)]
 
 
-def _within(steps: Sequence[str]) -> Iterator[str]:
+def within(steps: Sequence[str]) -> Iterator[str]:
     """The steps as far as they are looked at."""
     left = MOST_SIGNS
     for step in steps:
