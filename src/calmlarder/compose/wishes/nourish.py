@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import (
+    ENERGY_ENOUGH_KCAL,
     ENERGY_TARGET_KCAL,
     FIBRE_TARGET_G,
     VEGETABLES_PLENTY_G,
@@ -13,6 +14,7 @@ from calmlarder.compose.request import (
 from calmlarder.compose.rules.limits import most_of_options
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
+    ENERGY_OVER,
     ENERGY_UNDER_TARGET,
     FIBRE_UNDER_TARGET,
     POINT,
@@ -83,3 +85,23 @@ class Nourishing:
             rest = min(target.rest_most, most_of_options(problem, target.rest))
             least += target.price * max(0, target.whole - most_of_options(problem, target.brings) - rest)
         return -least
+
+
+class NotTooMuch:
+    """Energy beyond what fills a plate costs: no three cheeses because all three are there."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """What is above it; an unknown figure counts as none."""
+        problem = draft.problem
+        enough = ENERGY_ENOUGH_KCAL.get(problem.wanted.sitting, 0) * 100 * problem.wanted.people
+        most = sum(option.energy * option.most for option in problem.options)
+        if not enough or most <= enough:
+            return []
+        over = draft.model.new_int_var(0, most - enough, "")
+        energy = sum(option.energy * draft.units[number] for number, option in enumerate(problem.options))
+        draft.model.add(over >= energy - enough)
+        return [(-ENERGY_OVER * POINT // 1000, over)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No more than enough costs nothing."""
+        return 0
