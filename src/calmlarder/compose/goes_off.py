@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
+from calmlarder.compose.taste import says_garlic
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
@@ -11,6 +12,7 @@ from calmlarder.tables.rows import Food
 
 _SOON_DAYS = 2  # what has so many days left is told, too: ours
 _MOST_TOLD = 4  # of what goes off soon: more is a list that nobody reads; ours
+_WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _DAYS = {1: "tomorrow is the last day", 2: "two days left"}
@@ -63,12 +65,14 @@ def _soon(passed: Sequence[Offered], tables: Tables) -> Iterator[str]:
     names = ", ".join(f"{thing.food.name} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown)
     cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SOON_DAYS)}
     freezes = [thing.food.name for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
-    frozen = f"; {' and '.join(freezes)}: freeze today if that will not be" if freezes else ""
-    yield f"Goes off next: {names}. Make tomorrow's meals of it{frozen}."
+    frozen = f", or freeze the {' and '.join(freezes)} today" if freezes else ""
+    yield f"Goes off next: {names}. Plan it in{frozen}."
 
 
 def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
     if days is None or not 1 <= days <= _SOON_DAYS or _is_last_day(lot):
+        return False
+    if lot.grams < _WORTH_A_WORD_G or thing.food.kind == "herb" or says_garlic(thing.food):
         return False
     return not lot.days_estimated or (thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"})

@@ -55,6 +55,7 @@ FIBRE_UNDER_TARGET = 2
 VEGETABLES_UNDER_TARGET = 20
 VEGETABLES_UNDER_PLENTY = 4
 ENERGY_OVER = 3  # for ten kcal above what fills a plate
+PROTEIN_OVER = 2  # for a gram above what one eats at once
 PROTEIN_OF_THE_REST_G = 6
 TOLERATED = 15  # for a food that came back after elimination, once a dish: about a usual thing that is missing
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged

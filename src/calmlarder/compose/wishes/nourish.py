@@ -1,5 +1,6 @@
 """Enough protein, energy, fibre and vegetables on each plate: what is short of the target costs."""
 
+import operator
 from collections.abc import Iterator
 from typing import NamedTuple
 
@@ -8,6 +9,7 @@ from calmlarder.compose.request import (
     ENERGY_ENOUGH_KCAL,
     ENERGY_TARGET_KCAL,
     FIBRE_TARGET_G,
+    PROTEIN_ENOUGH_G,
     VEGETABLES_PLENTY_G,
     VEGETABLES_TARGET_G,
 )
@@ -19,6 +21,7 @@ from calmlarder.compose.weights import (
     FIBRE_UNDER_TARGET,
     POINT,
     PROTEIN_OF_THE_REST_G,
+    PROTEIN_OVER,
     PROTEIN_UNDER_TARGET,
     VEGETABLES_UNDER_PLENTY,
     VEGETABLES_UNDER_TARGET,
@@ -88,19 +91,23 @@ class Nourishing:
 
 
 class NotTooMuch:
-    """Energy beyond what fills a plate costs: no three cheeses because all three are there."""
+    """Energy and protein beyond what fills a plate cost: no three cheeses because all three are there."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
-        """What is above it; an unknown figure counts as none."""
-        problem = draft.problem
-        enough = ENERGY_ENOUGH_KCAL.get(problem.wanted.sitting, 0) * 100 * problem.wanted.people
-        most = sum(option.energy * option.most for option in problem.options)
-        if not enough or most <= enough:
-            return []
-        over = draft.model.new_int_var(0, most - enough, "")
-        energy = sum(option.energy * draft.units[number] for number, option in enumerate(problem.options))
-        draft.model.add(over >= energy - enough)
-        return [(-ENERGY_OVER * POINT // 1000, over)]
+        """What is above each; an unknown figure counts as none."""
+        problem, terms = draft.problem, list[Term]()
+        sitting, options = problem.wanted.sitting, problem.options
+        for enough, brings, price in (
+            (ENERGY_ENOUGH_KCAL.get(sitting, 0) * 100, [option.energy for option in options], ENERGY_OVER),
+            (PROTEIN_ENOUGH_G.get(sitting, 0) * 1000, [option.protein_mg for option in options], PROTEIN_OVER),
+        ):
+            whole = enough * problem.wanted.people
+            most = sum(each * option.most for each, option in zip(brings, options, strict=True))
+            if whole and most > whole:
+                over = draft.model.new_int_var(0, most - whole, "")
+                draft.model.add(over >= sum(map(operator.mul, brings, draft.units)) - whole)
+                terms.append((-price * POINT // 1000, over))
+        return terms
 
     def bound(self, problem: PatternProblem) -> int:
         """No more than enough costs nothing."""
