@@ -184,6 +184,9 @@ def _bound(bound: Bound, in_points: bool) -> str:
     )
 
 
+_LESS_IS_BETTER = frozenset({"weighings", "minutes"})
+
+
 def _bought(found: tuple[Difference, ...]) -> str:
     """What more room would give, and what it would cost beside."""
     gains = [one.sentence for one in found if (one.other < one.tonight) == (one.what in _LESS_IS_BETTER)]
