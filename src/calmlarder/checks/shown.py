@@ -103,7 +103,7 @@ def _days(read: Read) -> Iterator[str]:
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
-        days += [read_on + timedelta(days=1)] if lot.get("condition") else []
+        days += [read_on + timedelta(days=1)] if lot.get("condition") and lot["place"] != "freezer" else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
