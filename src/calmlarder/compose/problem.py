@@ -144,7 +144,9 @@ def _options(
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
     for thing in offered:
-        fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
+        if not slot.takes(thing.food):  # most do not
+            continue
+        fits = _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
         unfit = _out_of_place(slot, thing, wanted) or _to_be_cooked(slot, thing) or _not_whole(slot, thing)
         if fits and not unfit:
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
