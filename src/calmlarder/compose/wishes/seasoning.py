@@ -1,5 +1,6 @@
 """Season with what the larder has; dress what is raw; garlic and onion by name only where nothing else seasons."""
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.taste import (
     SEASONED_SITTINGS,
@@ -7,7 +8,6 @@ from calmlarder.compose.taste import (
     is_plain,
     is_savoury,
     rounds,
-    says_garlic,
     seasons,
     wants_dressing,
 )
