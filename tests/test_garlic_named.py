@@ -41,3 +41,23 @@ def test_the_offer_leaves_it_out_until_fructans_have_a_limit_of_ones_own(
     offered, left = offer(lots, wanting(profile=profile), tables)
     assert any(one.food.id == "gravy-granules" for one in offered) is used
     assert any("nobody can tell" in one.why for one in left) is not used
+
+
+@pytest.mark.parametrize(
+    ("line", "out"),
+    [
+        ("vegan sausages 300g", True),
+        ("vegan sausages 300g, no onion or garlic", False),
+        ("vegan sausages 300g without garlic", True),  # and of the onion nothing is said
+        ("sriracha (no garlic)", False),
+    ],
+)
+def test_what_a_line_denies_may_go_in(
+    line: str,
+    out: bool,
+    tables: Tables,
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    offered, left = offer(lots_of([line]), wanting(), tables)
+    assert [one.why for one in left if "nobody can tell" in one.why] != [] if out else len(offered) == 1

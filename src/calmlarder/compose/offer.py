@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.garlic_named import says_garlic
+from calmlarder.compose.garlic_named import is_guesswork
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.dose import Dose, rest_of
@@ -118,10 +118,10 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"its label names {', '.join(named)}"
     if lot.label_triggers and wanted.profile.limits_foods:
         return f"its label names {', '.join(lot.label_triggers)}, and how much nobody can tell"
-    if wanted.profile.bars_hidden and says_garlic(food) and not lot.label:
+    if wanted.profile.bars_hidden and is_guesswork(food, lot):
         return (
-            f"taken as {food.name}, how much nobody can tell: if the list on its packet names none, have that list "
-            "read, or name another that is made without"
+            f"taken as {food.name}, how much nobody can tell: if its label names none, write `without onion or garlic` "
+            "behind it"
         )
     if food.id in wanted.without:
         return "left out as asked"
