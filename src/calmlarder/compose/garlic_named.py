@@ -25,6 +25,6 @@ def says_garlic(food: Food) -> bool:
 
 
 def is_guesswork(food: Food, lot: Lot) -> bool:
-    """Whether nobody can tell how much garlic or onion is in a lot: no label was read, no line says that it lacks it."""
+    """Whether nobody can tell how much garlic or onion is in a lot: no label was read, and no line denies it."""
     lacking = {word for said in lot.assumed if said.startswith(LACKING) for word in said.split()}
     return not lot.label and not garlic_in_name(food) <= lacking
