@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.apart import is_enough, with_apart
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.goes_off import goes_off_today
+from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.nearest import Nearest, nearest
 from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
@@ -110,7 +110,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*goes_off_today(plan, offered), *dinner.cautions),
+                "cautions": (*goes_off(plan, offered, tables), *dinner.cautions),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
