@@ -8,7 +8,7 @@ from typing import Literal, NamedTuple
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.goes_off import goes_off_today
+from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
@@ -109,7 +109,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*goes_off_today(plan, offered), *dinner.cautions),
+                "cautions": (*goes_off(plan, offered, tables), *dinner.cautions),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long

@@ -183,3 +183,16 @@ def with_rest(rest: str, melts: bool, said: str) -> str:
     """A sentence of a pan from which something was lifted out, with the fat that was kept back for what fries now."""
     pour = "Melt" if melts else "Pour"
     return f"{pour} in the rest of the {rest}; {said[:1].lower()}{said[1:]}"
+
+
+def with_sign(said: str, one: Filling) -> str:
+    """A sentence with the sign by which a cook sees that a thing is cooked through, unless it says so already."""
+    told = not one.done or says_done(said, one.done)
+    return said if told else f"{said.rstrip('.')}. Cook the {one.short} until {one.done}."
+
+
+def laid_on_top(pattern: Pattern, slot: str) -> bool:
+    """Whether what is in a slot is lifted out of the pan whole and laid on the dish at the end."""
+    steps = [step for step in pattern.steps if slot in step.slots]
+    lifted = any("lift out" in step.words for step in steps)
+    return lifted and any(step.place == "plate" and re.search(r"\b[Ll]ay\b", step.words) for step in steps)
