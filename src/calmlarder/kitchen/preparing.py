@@ -17,7 +17,7 @@ _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they 
 
 def weighing(dish: Dish) -> Iterator[Work]:
     """All that goes on the scale, at once and first."""
-    weighed = [f"{one.grams} g {one.food.name}" for one in dish.fillings if one.weighed]
+    weighed = [_on_the_scale(one) for one in dish.fillings if one.weighed]
     if weighed:
         said = f"weigh {listed(weighed)}"
         yield Work(Task("weigh", _WEIGHING, {COOK: 1}, early=True), "weigh", sentence(said), said)
@@ -48,6 +48,13 @@ def made_ready_before(things: Sequence[Filling]) -> tuple[str, ...]:
     """The tasks that make things ready for a step: weighing, and the work at the board."""
     weighed = ("weigh",) if any(one.weighed for one in things) else ()
     return (*weighed, *(_prep(one) for one in things if prep_minutes(one)))
+
+
+def _on_the_scale(one: Filling) -> str:
+    """What is weighed of a food, and where the rest comes from: of a pack that goes in whole nothing is weighed."""
+    if one.scale_g == one.grams:
+        return f"{one.grams} g {one.food.name}"
+    return f"{one.scale_g} g of the {one.short} (with the rest, unweighed, that is {one.grams} g {one.food.name})"
 
 
 def _comes_in(dish: Dish, one: Filling) -> int:
