@@ -16,10 +16,10 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.portions import plates_of
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.compose.taste import says_garlic
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
