@@ -53,12 +53,18 @@ _HOW = (
     r"|going|gone|turning|looking|fairly"
     r"|really|kind of|kinda|sort of|somewhat|too)"
 )
+# A piece of each of these.
+_NEARLY = (
+    "bit", "little", "tad", "touch", "smidge", "slightly", "quite", "very", "rather", "pretty", "getting", "going",
+    "gone", "turning", "looking", "fairly", "really", "kind", "sort of", "somewhat", "too",
+)  # fmt: skip
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
 _AT_THE_EDGE = LatePattern(
     r"\b(?:a bit |bit |slightly |going |gone )*(dry|brown|crusty|hard|black|curling|limp|soft|wilted|squishy|mushy"
     r"|bendy|wrinkly|rubbery|floppy|yellow|slimy|mouldy) "
-    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b"
+    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b",
+    needs=(" round ", " around ", " at ", " on ", " in "),
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
 # `3 carrots, one bendy`: said of some of them, so that the rest need not be eaten within a day.
@@ -72,7 +78,7 @@ _OF_SOME = LatePattern(
 _SAID_OF_SOME = re.compile(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
-_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])")
+_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
 # `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
 _GOING = LatePattern(
     r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"
@@ -95,7 +101,8 @@ _NOT_OFF = LatePattern(
 _NOT_MOULDY = LatePattern(
     r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"
     r"(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft|spoiled|spoilt|bad|furry|turned|exploded)\b(?: yet)?"
-    r"|\b(?:smells?|smelling|tastes?|looks?) (?:still )?(?:ok|okay|fine|alright|all right|good|grand|normal)\b"
+    r"|\b(?:smells?|smelling|tastes?|looks?) (?:still )?(?:ok|okay|fine|alright|all right|good|grand|normal)\b",
+    needs=("not ", "no ", "n't ", "without ", "never ", "smell", "taste", "look"),
 )
 # What has gone bad in other Englishes: `don spoil`, `went bad`, `has turned`; not what will (`before it turns`).
 _BAD = r"(?:bad|off|sour|rotten|rot|mouldy|moldy|slimy|fuzzy|furry|funny|fizzy|rancid|green|spoil|spoiled|spoilt)"
@@ -104,7 +111,22 @@ _GONE_BAD = LatePattern(
     r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
     rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"
     rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|(?!^)got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
-    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b"
+    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b",
+    needs=(
+        "bad",
+        "mush",
+        "sour",
+        "slime",
+        "liquid",
+        "spoil",
+        "don ",
+        "gone",
+        "went",
+        "turned",
+        "got",
+        "become",
+        "became",
+    ),
 )
 
 
