@@ -52,6 +52,7 @@ PLAINLY = (
     # A year, and no number of anything: `frozen broad beans 2013`.
     (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
     (LatePattern(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
+    (LatePattern(r"(?<=\d)(?=doz(?:en)?\b)"), " "),
     (LatePattern(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
     # What is said of all of them, and of the odd bit beside a number, changes no number.
     (LatePattern(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),

@@ -42,7 +42,7 @@ _GIVERS = PEOPLE | GIVEN_NAMES | frozenset({
 })  # fmt: skip
 # `kimchi mom sent`, `plantain aunty gave us`: how it came.
 _CAME = re.compile(
-    r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|made|baked|dropped off"
+    r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|bought|got|cooked|left|made|baked|dropped off"
     r"|gifted|passed on|grew|picked)(?: (?:us|me|over|round|up|it|them))*(?=\s*(?:$|[,;.(]))"
 )
 _WHEREABOUTS = re.compile(
@@ -93,7 +93,9 @@ _TASTES = LatePattern(
 _DESCRIBED = re.compile(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
-_TEXTURES = frozenset({"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice"})
+_TEXTURES = frozenset(
+    {"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice", "mixed"}
+)
 
 
 def without_asides(text: str) -> str:

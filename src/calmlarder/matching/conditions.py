@@ -70,6 +70,15 @@ _AT_THE_EDGE = LatePattern(
     needs=(" round ", " around ", " at ", " on ", " in "),
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
+# `3 carrots, one bendy`: said of some of them, so that the rest need not be eaten within a day.
+_SOME_WORDS = r"(?:(?:only |just )?(?:one|two|three|1|2|3|a couple|couple|a few|few|some))"
+_OF_SOME = LatePattern(
+    rf"(?<=[a-z0-9) ])(?:\s*[,;(-]+\s*(?:but |and |with )?|\s+(?:but|and|with) )"
+    rf"({_SOME_WORDS})(?: of (?:them|em|these))?"
+    rf"(?: (?:is|are|has|have|{_HOW}))* ({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
+    r"(?=\s*(?:$|[,;.)]))"
+)
+_SAID_OF_SOME = re.compile(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
 _RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
@@ -80,6 +89,13 @@ _GOING = LatePattern(
 )
 # A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
 _WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?)\b)")
+# Potatoes turn green in the light, and that is no kind of them.
+_GREEN_POTATOES = LatePattern(
+    r"(?<=[a-z\d)])[ ,;(-]+(?:some |one |a few |a couple |all |bits? )*"
+    r"(?:(?:is|are|look|looks|looking|going|gone|turning|turned|a bit|bit|slightly|very|quite) )*green"
+    r"(?: (?:bits?|patch(?:es)?|spots?|tinge|in places|on one side))?\)?$"
+)
+_POTATOES = re.compile(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end|fresh|straight|just) off\b"
@@ -127,6 +143,11 @@ def condition_words() -> frozenset[str]:
     return _SINGLE
 
 
+def presses(condition: str) -> bool:
+    """Whether a condition is one of the whole lot, and not of some of it (`one bendy`)."""
+    return not _SAID_OF_SOME.match(condition)
+
+
 class Phrase(NamedTuple):
     """A condition that takes several words, and whether it means the bin."""
 
@@ -141,8 +162,12 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     """
     phrases: list[Phrase] = []
     text = _NOT_MOULDY.sub(" ", text)
+    while hit := _OF_SOME.search(text):
+        text = _marked(text, hit, Phrase(f"{hit[1]} {hit[2]}", False), phrases)
     while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    if "green" in text and _POTATOES.search(text) and (hit := _GREEN_POTATOES.search(text)):
+        text = _marked(text, hit, Phrase("green", False), phrases)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)

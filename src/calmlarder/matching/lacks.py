@@ -112,6 +112,13 @@ _EATEN_BY = LatePattern(
     r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
     needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw "),
 )
+# `no tinned, only coconut milk powder`: what is there stands behind.
+_BUT_SOME = re.compile(
+    r"^(?:(?:there'?s|theres|we have|i have|have|got|ive got|we've got) )?(?:no|not any|(?:run |ran )?out of) "
+    r"(?!(?:idea|label|date|clue|brand|name)\b)[^,;:&+]{2,40}?(?:\s*[,;-]+\s*|\s+)(?:only|but|just) "
+    r"(?:(?:have|got|there'?s|theres|we have|i have|only|some|the) )*"
+    r"(?!(?:a )?(?:few|bit|little)\b|not\b|no\b)(?=[a-z\d])"
+)
 _ENDS = " .!?,;:()[]/'\"-~"
 _TRAILING = re.compile(
     r"(?<=[a-z])(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
@@ -126,6 +133,11 @@ class NotThere(ValueError):
     def __init__(self, what: str, remedy: str) -> None:
         super().__init__(what)
         self.remedy = remedy
+
+
+def what_there_is(text: str) -> str:
+    """The text, or what a line has where it first tells what it lacks: `no rice but loads of quinoa`."""
+    return _BUT_SOME.sub("", text)
 
 
 def refuse_lacks(text: str) -> None:
