@@ -7,12 +7,13 @@ when a line has a word of it.
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.tongues import doubtful, tongues_of
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
@@ -36,7 +37,7 @@ class NameIndex(NamedTuple):
     `with_word` are the names that have a word which is not their state, `beside` those that have it at all. `spelt` is
     the food of a whole name; `alone` are words that are one, `numbered` the beginnings of names that start with a
     number (`2 minute noodles`), `for_something` names that say what the food is for, `at_home` words of the foods' own
-    names: all others are names elsewhere, in other tongues among them.
+    names: all others are names elsewhere, in other tongues among them. `tongues` are the tables of those.
     """
 
     rows: Sequence[Sequence[str]]
@@ -48,6 +49,7 @@ class NameIndex(NamedTuple):
     numbered: Sequence[str]
     for_something: Sequence[str]
     at_home: Sequence[str]
+    tongues: Sequence[Any]
 
 
 class NamesOf:
@@ -67,7 +69,8 @@ class NamesOf:
 
 def index_of(tables: Tables) -> NameIndex:
     """Every name of the tables."""
-    rows = list(_rows(tables))
+    tongues = tongues_of(tables)
+    rows = [*_rows(tables), *doubtful(tables, tongues)]
     names = NamesOf(rows, tables)
     with_word: dict[str, list[int]] = {}
     beside: dict[str, list[int]] = {}
@@ -97,6 +100,7 @@ def index_of(tables: Tables) -> NameIndex:
         numbered=list(numbered),
         for_something=[name for name in spelt if " for " in name],
         at_home=list(dict.fromkeys(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))),
+        tongues=tongues,
     )
 
 
