@@ -98,7 +98,8 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
     """What the tables tell of the words that begin here, the longest first, and how many words that are."""
     tongues = lexicon.tongues
     first = words[0]
-    if first[0] not in lexicon.tongue_starts:
+    begins = first[0] in lexicon.tongue_starts
+    if not begins and singular(first[0]) not in lexicon.words:
         slip = _slip(first[0], lexicon)
         return (_Found(first.start(), first.end(), tongues.names[slip], True, True), 1) if slip else (None, 1)
     size = next(
@@ -108,13 +109,13 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
         said = [one[0] for one in words[:count]]
         phrase = " ".join(said)
         place = first.start(), words[count - 1].end()
-        if phrase in tongues.names:
+        if begins and phrase in tongues.names:
             found = _name(said, place, tongues.names[phrase], lexicon)
             if found:
                 return found, count
-        if count > 1 and " ".join(singular(word) for word in said if word not in SMALL) in lexicon.spelt:
+        if count > 1 and " ".join(words_of(phrase)) in lexicon.spelt:
             return None, count  # `cavolo nero` is no cavolo
-        if phrase in tongues.words:
+        if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
             is_english = all(row[1] for row in rows) or all(_is_english(word, lexicon) for word in said)
             found = _Found(*place, rows, False, not is_english)

@@ -37,10 +37,11 @@ def tongues_of(tables: Tables) -> Tongues:
         (spaced(row.word), (row.english, row.beside, row.says, row.language)) for row in tables.words_elsewhere
     )
     starts = list(dict.fromkeys(said.split()[0] for said in (*names, *words)))
+    told = {row.name.casefold() for row in tables.names}
     accented = {
         row.name: row.english
         for row in tables.names_elsewhere
-        if row.beside and row.name.isalpha() and not row.name.isascii()
+        if row.beside and row.name.isalpha() and not row.name.isascii() and row.name not in told
     }
     return Tongues(names, words, starts, accented)
 
