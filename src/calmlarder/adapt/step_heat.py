@@ -19,6 +19,12 @@ _SOAKS = re.compile(
     re.IGNORECASE,
 )
 _COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
+# Only the liquid boils, which is poured over what soaks.
+_LIQUID_BOILS = re.compile(
+    r"\b(?:bring|boil|heat)(?:s|ing)?\b[^.;]{0,40}\b(?:water|stock|broth|liquid|kettle)\b"
+    r"(?: \[[^\]]*\])?(?:[^.;,]{0,15}\bto (?:the|a) boil)?",
+    re.IGNORECASE,
+)
 _BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
@@ -33,15 +39,24 @@ _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_UNTIL_DONE = re.compile(
+    r"\s*(?:cloves? )?(?:is|are|turns?|has turned) (?:very |just |lightly |light |pale )*"
+    r"(?:soft|golden|brown|tender|cooked|translucent|caramelised|caramelized)",
+    re.IGNORECASE,
+)
+_ROAST_NEXT = re.compile(
+    r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
+)
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
-def treated(step: str, end: int, change: Change, before: str, tables: Tables) -> str:
+def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: Tables) -> str:
     """How a step treats what the food before `end` is now, where that is another way than it says.
 
-    `before` is the step's text so far, in which it may be said already.
+    `told` are the step's text so far, in which it may be said already, and the step behind it.
     """
+    before, behind = told
     sentence = _sentence(step, end)
     foods = [tables.food_by_id[one.food] for one in change.to]
     if (
@@ -54,11 +69,14 @@ def treated(step: str, end: int, change: Change, before: str, tables: Tables) ->
     whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
     if whole and _CRUSHES.search(sentence):
         return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
+    if foods and all(one.kind == "oil" for one in foods) and _UNTIL_DONE.match(step, end):
+        return ": nothing to wait for"
     if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     in_a_pan = any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
-    if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(step) >= int(oven[1]) + _MUCH_LONGER:
+    baked = step if _minutes(step) else f"{step} {behind}" if _ROAST_NEXT.match(behind) else ""
+    if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(baked) >= int(oven[1]) + _MUCH_LONGER:
         return f": only for the last {oven[1]} minutes"
     if (
         change.not_browned
@@ -79,7 +97,8 @@ def is_only_soaked(step: str, end: int, change: Change) -> bool:
     told = _sentence(step, end)
     rest = step[step.find(told) + len(told) :].lstrip(".;!? ")
     told = f"{told}. {_SENTENCE_ENDS.split(rest)[0]}"
-    return bool(change.not_soaked and _SOAKS.search(told)) and not _COOKS.search(told)
+    soaks = _SOAKS.search(told) or re.search(r"\bpour (?:it|this|the \w+) over\b", told, re.IGNORECASE)
+    return bool(change.not_soaked and soaks) and not _COOKS.search(_LIQUID_BOILS.sub(" ", told))
 
 
 def _sentence(step: str, end: int) -> str:

@@ -1,31 +1,52 @@
-"""What goes off today and is not in a dinner, told with it: nothing that presses is passed over without a word."""
+"""What goes off and is not in a dinner, told with it: nothing that presses is passed over without a word."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
+from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
+_SOON_DAYS = 2  # what has so many days left is told, too: ours
+_MOST_TOLD = 4  # of what goes off soon: more is a list that nobody reads; ours
+_WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
+# Of these an estimate counts as well: nobody waits for the smell. Ours.
+_SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
+_DAYS = {1: "tomorrow is the last day", 2: "two days left"}
 
-def goes_off_today(plan: Plan, offered: Sequence[Offered]) -> tuple[str, ...]:
-    """A sentence for each thing that may be eaten today, is on its last day and stays out of the dinner."""
-    used = {use.option.offered.lot.id for use in plan.uses}
-    foods = {use.option.offered.food.id for use in plan.uses}
+
+def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
+    """A sentence for each thing that is on its last day and stays out, and one for what goes off within two days."""
+    passed = _passed_over(plan, offered)
     fits = {option.offered.lot.id for option in plan.problem.options}
     told = []
-    for thing in offered:
-        if thing.lot.id in used or thing.food.id in foods or not _is_last_day(thing.lot, thing.food):
-            continue
-        why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
-        told.append(f"{thing.food.name.capitalize()}: today is its last day, and {why}: {_else(thing.lot)}.")
-    return tuple(dict.fromkeys(told))
+    for thing in passed:
+        if _is_last_day(thing.lot):
+            why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
+            told.append(f"{thing.food.name.capitalize()}: today is its last day, and {why}: {_else(thing.lot)}.")
+    return tuple(dict.fromkeys((*told, *_soon(passed, tables))))
 
 
-def _is_last_day(lot: Lot, food: Food) -> bool:
+def _passed_over(plan: Plan, offered: Sequence[Offered]) -> list[Offered]:
+    """What may be eaten and is in no dinner, nor any other lot of the same food."""
+    used = {use.option.offered.lot.id for use in plan.uses}
+    foods = {use.option.offered.food.id for use in plan.uses}
+    return [
+        thing
+        for thing in offered
+        if thing.lot.id not in used and thing.food.id not in foods and _may_go_off(thing.lot, thing.food)
+    ]
+
+
+def _may_go_off(lot: Lot, food: Food) -> bool:
+    return not (food.is_staple or lot.place == "freezer" or lot.always or lot.kept_for is not None)
+
+
+def _is_last_day(lot: Lot) -> bool:
     """By its label or by what is safe; an estimate of how long it is at its best is no such day."""
-    if food.is_staple or lot.place == "freezer" or lot.always or lot.kept_for is not None:
-        return False
     return lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
 
 
@@ -33,3 +54,25 @@ def _else(lot: Lot) -> str:
     if lot.safety_days_left == 0:
         return "have it at another meal today, within your limits, or throw it away tonight"
     return "have it at another meal today, within your limits, or look at it well tomorrow"
+
+
+def _soon(passed: Sequence[Offered], tables: Tables) -> Iterator[str]:
+    """What the next dinner is made of, the soonest first, and what of it the freezer would keep."""
+    soon = sorted((thing for thing in passed if _goes_soon(thing)), key=lambda thing: thing.lot.days_left or 0)
+    shown = list({thing.food.name: thing for thing in reversed(soon)}.values())[::-1][:_MOST_TOLD]
+    if not shown:
+        return
+    names = ", ".join(f"{thing.food.name} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown)
+    cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SOON_DAYS)}
+    freezes = [thing.food.name for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
+    frozen = f", or freeze the {' and '.join(freezes)} today" if freezes else ""
+    yield f"Goes off next: {names}. Plan it in{frozen}."
+
+
+def _goes_soon(thing: Offered) -> bool:
+    days, lot = thing.lot.days_left, thing.lot
+    if days is None or not 1 <= days <= _SOON_DAYS or _is_last_day(lot):
+        return False
+    if lot.grams < _WORTH_A_WORD_G or thing.food.kind == "herb" or says_garlic(thing.food):
+        return False
+    return not lot.days_estimated or (thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"})

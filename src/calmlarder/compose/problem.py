@@ -36,6 +36,7 @@ _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _SALTED_SITTINGS = frozenset({"dinner", "packed"})
 _IN_THE_WORDS = frozenset({"salt", "pepper-black"})
+_TOASTED_OIL = "oil-sesame"
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
@@ -144,12 +145,24 @@ def _options(
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
     for thing in offered:
-        fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        unfit = _out_of_place(slot, thing, wanted) or _to_be_cooked(slot, thing) or _not_whole(slot, thing)
+        if not slot.takes(thing.food):  # most do not
+            continue
+        fits = _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
+        unfit = (
+            _burns(slot, thing)
+            or _out_of_place(slot, thing, wanted)
+            or _to_be_cooked(slot, thing)
+            or _not_whole(slot, thing)
+        )
         if fits and not unfit:
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
+
+
+def _burns(slot: Slot, thing: Offered) -> bool:
+    """Toasted sesame oil is no fat to fry in: it goes over at the end."""
+    return slot.role == "fat" and slot.method != "raw" and thing.food.id == _TOASTED_OIL
 
 
 def _out_of_place(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:

@@ -19,10 +19,10 @@ from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTi
 from calmlarder.compose.wishes.fitting import FittingBase, InfusedOil, NotInWater
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
-from calmlarder.compose.wishes.nourish import Nourishing
+from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
-from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotPlain, Rounded, Seasoned
+from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotDry, NotPlain, Rounded, SaltedNuts, Seasoned
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.tolerated import Tolerated
 from calmlarder.compose.wishes.variety import TwoKinds
@@ -33,6 +33,7 @@ WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), NotInWater(), FittingBase(),
+    NotTooMuch(), NotDry(), SaltedNuts(),
 )  # fmt: skip
 
 
@@ -90,7 +91,7 @@ def solve(
     for rule in rules:
         rule.post(draft)
     terms = [term for wish in WISHES for term in wish.terms(draft)] + draft.given
-    score = sum(factor * variable for factor, variable in terms)
+    score = cp_model.LinearExpr.weighted_sum([variable for _, variable in terms], [factor for factor, _ in terms])
     if better_than is not None:
         draft.model.add(score >= better_than + 1 - constant(problem))
     draft.model.maximize(score)

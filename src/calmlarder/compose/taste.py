@@ -3,11 +3,10 @@
 By kind of food, as cooks reckon: common practice, no source.
 """
 
-import re
 from typing import Final
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import Option, PatternProblem
-from calmlarder.tables.rows import Food
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
 SOUR_KINDS: Final = frozenset({"acid", "citrus"})
@@ -60,10 +59,15 @@ _MOIST_KINDS = frozenset({"cream", "yoghurt", "nut-butter", "cheese"})
 _MOIST_ROLES = frozenset({"sauce", "liquid"})
 _FINISHING_KINDS = frozenset({"cream", "yoghurt"})
 _SALTS_LITTLE = frozenset({"pomegranate-molasses", "wasabi-sauce", "tomato-puree"})
-_GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
-_WITHOUT = re.compile(r"\bwithout\b.*$")
-# Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
-_NAMED_KINDS = frozenset({"oil", "herb", "allium"})
+_DRY_METHODS = frozenset({"roast", "stir-fry"})
+_DRY_KINDS = frozenset({"meat", "poultry", "fish", "shellfish", "tofu", "tempeh", "seitan", "soya"})
+_WET_ROLES = frozenset({"sauce", "liquid", "acid", "thickener"})
+_WET_KINDS = frozenset({
+    "cream", "yoghurt", "nut-butter", "tomato", "citrus", "acid", "condiment", "sauce", "soy-sauce", "paste", "stock",
+    "egg",
+})  # fmt: skip
+_INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made",
+                      "oil-lemon", "chilli-oil"})  # fmt: skip
 
 
 def seasons(problem: PatternProblem, option: Option) -> bool:
@@ -93,6 +97,34 @@ def is_savoury(problem: PatternProblem, option: Option) -> bool:
     return seasons(problem, option) and (food.kind in _SAVOURY_KINDS or food.id in _SAVOURY_FOODS)
 
 
+def is_salty(option: Option) -> bool:
+    """Whether a food salts what it is stirred into."""
+    food = option.offered.food
+    return (food.kind in _SALTY_KINDS and food.id not in _SALTS_LITTLE) or food.id in _SALTY_FOODS
+
+
+def is_unsalted_nuts(problem: PatternProblem, option: Option) -> bool:
+    """Nut butter in a dressing; tahini with lemon is salted in the words of its step."""
+    slot, food = problem.pattern.slots[option.slot], option.offered.food
+    return food.kind == "nut-butter" and food.id != SESAME and slot.role == "sauce" and slot.method == "raw"
+
+
+def is_dry(problem: PatternProblem, option: Option) -> bool:
+    """Meat, poultry, fish, tofu or tempeh that is roast or fried."""
+    slot = problem.pattern.slots[option.slot]
+    return slot.role == "protein" and slot.method in _DRY_METHODS and option.offered.food.kind in _DRY_KINDS
+
+
+def moistens(problem: PatternProblem, option: Option) -> bool:
+    """Whether a food keeps a dish from being dry: a sauce, a dressing, something sour, tomato, cream, infused oil."""
+    slot, food = problem.pattern.slots[option.slot], option.offered.food
+    if says_garlic(food) or (food.kind == "tomato" and slot.method == "raw"):
+        return False
+    if slot.role in _WET_ROLES or food.kind in _WET_KINDS or food.id in _INFUSED:
+        return True
+    return food.kind == "herb" and slot.role == "aromatic"  # its oil and the juices of the pan
+
+
 def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
     """How a food rounds a dish off: `sour`, `savoury`, `moist` or `finish`, one or more of these, or none."""
     slot, food = problem.pattern.slots[option.slot], option.offered.food
@@ -101,7 +133,7 @@ def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
     raw = slot.method == "raw" and slot.role in {"topping", "sauce", "aromatic"}
     ways = {
         "sour": food.kind in SOUR_KINDS or food.kind in {"tomato", "pickle"},
-        "savoury": (food.kind in _SALTY_KINDS and food.id not in _SALTS_LITTLE) or food.id in _SALTY_FOODS,
+        "savoury": is_salty(option),
         "moist": slot.role in _MOIST_ROLES or food.kind in _MOIST_KINDS or food.id in _ALONE_RAW,
         "finish": raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS),
     }
@@ -118,8 +150,3 @@ def wants_dressing(problem: PatternProblem, option: Option) -> bool:
     slot, food = problem.pattern.slots[option.slot], option.offered.food
     raw = slot.role == "vegetable" and slot.method == "raw"
     return raw and food.state == "raw" and food.kind in _BARE_KINDS and food.id not in _ALONE_RAW
-
-
-def says_garlic(food: Food) -> bool:
-    """Whether a sauce, a paste or a stock has garlic or onion in its name."""
-    return food.kind not in _NAMED_KINDS and _GARLIC.search(_WITHOUT.sub("", food.name)) is not None

@@ -25,6 +25,8 @@ SEASONINGS_MISSING = (5, 18, 60)
 # something to moisten it, a finishing thing. All but the last are above a tin to open and a weighing together.
 ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8})
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
+DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
+UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
 BARE = 24  # raw vegetables without a dressing
 PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by
 IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above a tin to open and two weighings
@@ -52,6 +54,8 @@ ENERGY_UNDER_TARGET = 5
 FIBRE_UNDER_TARGET = 2
 VEGETABLES_UNDER_TARGET = 20
 VEGETABLES_UNDER_PLENTY = 4
+ENERGY_OVER = 3  # for ten kcal above what fills a plate
+PROTEIN_OVER = 2  # for a gram above what one eats at once
 PROTEIN_OF_THE_REST_G = 6
 TOLERATED = 15  # for a food that came back after elimination, once a dish: about a usual thing that is missing
 DAY_OVER = 100  # for each g over what a whole day should bring, as far as it was logged

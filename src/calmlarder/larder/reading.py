@@ -13,6 +13,7 @@ from calmlarder.larder.standing import is_opened, noted, place_of
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.matching.amounts import Amount
+from calmlarder.matching.conditions import presses
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
@@ -241,7 +242,7 @@ class LarderReader:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
         dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
-        urgency = urgency_of(dates, condition, kept)
+        urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
         return Lot(
             id=lot_id,
             line=line.text,

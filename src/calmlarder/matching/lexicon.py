@@ -13,9 +13,11 @@ from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
-from calmlarder.matching.tongues import Tongues, meanings
+from calmlarder.matching.tongues import meanings
 from calmlarder.matching.words import singular
 from calmlarder.tables.book import Tables
+from calmlarder.tables.late_rows import RowsBy
+from calmlarder.tables.rows import MixtureRow
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
@@ -46,7 +48,7 @@ class Lexicon:
         self.with_word, self.spelt, self.for_something = index.with_word, index.spelt, index.for_something
         self.words, self.alone = frozenset(index.beside), frozenset(index.alone)
         self.numbered, self.at_home = frozenset(index.numbered), frozenset(index.at_home)
-        self.tongues = Tongues(*index.tongues)
+        self.tongues = index.tongues
         self.tongue_starts = frozenset(self.tongues.starts)
         self.tongue_slip = lru_cache(maxsize=20_000)(self._tongue_slip)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
@@ -66,14 +68,13 @@ class Lexicon:
         return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
-    def kinds_in(self) -> dict[str, frozenset[str]]:
-        """The kinds of the foods that a mixture is made of, by the mixture."""
-        kinds: dict[str, set[str]] = {}
-        for row in self.tables.parts:
-            part = self.tables.food_by_id.get(row.part)
-            if part is not None:
-                kinds.setdefault(row.food, set()).add(part.kind)
-        return {food: frozenset(found) for food, found in kinds.items()}
+    def _parts_of(self) -> RowsBy[MixtureRow]:
+        return RowsBy(self.tables.parts, "food")
+
+    def kinds_in(self, food: str) -> set[str]:
+        """The kinds of the foods that a mixture is made of; of anything else none."""
+        parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
+        return {part.kind for part in parts if part is not None}
 
     @cached_property
     def _by_first(self) -> dict[tuple[str, int], list[str]]:

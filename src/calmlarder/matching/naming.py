@@ -119,6 +119,11 @@ def _is_another(best: Reading, words: Words) -> bool:
         return False
     if best.takes <= _SAYS_NO_FOOD | words.soft:
         return True
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    if best.takes <= behind and any(
+        is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
+    ):
+        return True  # what is in it does not name it: `meatloaf with onions`
     opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
     if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
         return True  # what stands first names it: `egusi, one milk tin`

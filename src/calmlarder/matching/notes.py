@@ -103,6 +103,7 @@ DISH_WHEN_MADE = frozenset({
 })  # fmt: skip
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
+LACKING = "without "  # begins what is taken for granted of a food that is said to lack what it usually holds
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
 # Words that say how a thing is, where it stands or what somebody thinks of it, and name none.
 NOTES = frozenset({

@@ -1,7 +1,7 @@
 """The tables of other tongues by the words of a line: what each name or word may stand for in English."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
@@ -44,6 +44,39 @@ def tongues_of(tables: Tables) -> Tongues:
         if row.beside and row.name.isalpha() and not row.name.isascii() and row.name not in told
     }
     return Tongues(names, words, starts, accented)
+
+
+class _LateRows(Mapping[str, Rows]):
+    """Rows by what they are of, a text for each, taken apart when they are asked for."""
+
+    def __init__(self, written: Mapping[str, str]) -> None:
+        self._written = written
+
+    def __getitem__(self, said: str) -> Rows:
+        return [row.split("\t") for row in self._written[said].split("\n")]
+
+    def __contains__(self, said: object) -> bool:
+        return said in self._written
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._written)
+
+    def __len__(self) -> int:
+        return len(self._written)
+
+
+def written_tongues(tongues: Tongues) -> dict[str, Any]:
+    """Tongues as JSON values that are quickly read: a text for each name rather than many small lists."""
+    texts = [
+        {said: "\n".join("\t".join(row) for row in rows) for said, rows in table.items()}
+        for table in (tongues.names, tongues.words)
+    ]
+    return {**tongues._asdict(), "names": texts[0], "words": texts[1]}
+
+
+def tongues_in(written: Mapping[str, Any]) -> Tongues:
+    """The tongues that `written_tongues` wrote."""
+    return Tongues(**{**written, "names": _LateRows(written["names"]), "words": _LateRows(written["words"])})
 
 
 def _grouped(rows: Iterable[tuple[str, tuple[str, ...]]]) -> dict[str, list[tuple[str, ...]]]:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.compose.nearest import Nearest
+from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
@@ -304,7 +304,7 @@ def _once(assumed: tuple[str, ...]) -> list[str]:
 def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
-    faulty = [reading for reading in readings if reading.problem is not None]
+    faulty = [(reading.text, reading.problem) for reading in readings if reading.problem is not None]
     if not (composed.excluded or asked or unknown or faulty):
         return
     yield style.strong("Left out")
@@ -316,8 +316,9 @@ def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Styl
         yield from _wrapped(f"{reading.text}: {asked_for}", style, "  ")
     for reading in unknown:
         yield from _wrapped(f"{reading.text}: the tables know no food of that name.", style, "  ")
-    for reading in faulty:
-        yield from _wrapped(str(reading.problem), style, "  ")
+    for line, problem in faulty:
+        remedy = f"{problem.remedy[:1].upper()}{problem.remedy[1:]}"
+        yield from _wrapped(f"{line}: {problem.what}. {remedy}.", style, "  ")
 
 
 def _wrapped(text: str, style: Style, indent: str = "") -> list[str]:

@@ -7,7 +7,7 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.cap_rows import Cap
-from calmlarder.tables.late_rows import RowsBy
+from calmlarder.tables.late_rows import LateRows, RowBy, RowsBy
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     AmericanName,
@@ -35,7 +35,7 @@ class Tables(BaseModel):
     `parts` are the rows of mixtures.csv; `mixtures` tells the parts of those foods that are dishes put into boxes.
     """
 
-    model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
+    model_config = ConfigDict(frozen=True, ignored_types=(cached_property,), defer_build=True)
 
     foods: Sequence[Food]
     fermentables: Sequence[Fermentable]
@@ -58,6 +58,8 @@ class Tables(BaseModel):
     @cached_property
     def food_by_id(self) -> Mapping[str, Food]:
         """Foods by id."""
+        if isinstance(self.foods, LateRows):
+            return RowBy(self.foods, "id")
         return MappingProxyType({food.id: food for food in self.foods})
 
     @cached_property

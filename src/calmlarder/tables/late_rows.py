@@ -111,9 +111,13 @@ class LateRows(Sequence[R]):
         )
         return row
 
+    def column(self, field: str) -> Sequence[Any]:
+        """What a column of text says, row by row."""
+        return self._columns[field][1]
+
     def grouped(self, field: str) -> dict[str, list[int]]:
         """The places of the rows by what a column says."""
-        return _grouped(self._columns[field][1])
+        return _grouped(self.column(field))
 
 
 class LateLines(Sequence[Line[R]], Generic[R]):
@@ -153,6 +157,30 @@ class RowsBy(Mapping[str, tuple[R, ...]]):
         if found is None:
             found = self._found[said] = tuple(self._rows[place] for place in self._places[said])
         return found
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._places)
+
+    def __len__(self) -> int:
+        return len(self._places)
+
+
+class RowBy(Mapping[str, R]):
+    """The row of a table by what one of its columns says, where no two say the same; made when it is asked for."""
+
+    def __init__(self, rows: LateRows[R], field: str) -> None:
+        self._rows = rows
+        self._places = {said: place for place, said in enumerate(rows.column(field))}
+        self._found: dict[str, R] = {}
+
+    def __getitem__(self, said: str) -> R:
+        found = self._found.get(said)
+        if found is None:
+            found = self._found[said] = self._rows[self._places[said]]
+        return found
+
+    def __contains__(self, said: object) -> bool:
+        return said in self._places
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._places)

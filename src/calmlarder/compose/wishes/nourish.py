@@ -1,22 +1,27 @@
 """Enough protein, energy, fibre and vegetables on each plate: what is short of the target costs."""
 
+import operator
 from collections.abc import Iterator
 from typing import NamedTuple
 
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import (
+    ENERGY_ENOUGH_KCAL,
     ENERGY_TARGET_KCAL,
     FIBRE_TARGET_G,
+    PROTEIN_ENOUGH_G,
     VEGETABLES_PLENTY_G,
     VEGETABLES_TARGET_G,
 )
 from calmlarder.compose.rules.limits import most_of_options
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
+    ENERGY_OVER,
     ENERGY_UNDER_TARGET,
     FIBRE_UNDER_TARGET,
     POINT,
     PROTEIN_OF_THE_REST_G,
+    PROTEIN_OVER,
     PROTEIN_UNDER_TARGET,
     VEGETABLES_UNDER_PLENTY,
     VEGETABLES_UNDER_TARGET,
@@ -83,3 +88,27 @@ class Nourishing:
             rest = min(target.rest_most, most_of_options(problem, target.rest))
             least += target.price * max(0, target.whole - most_of_options(problem, target.brings) - rest)
         return -least
+
+
+class NotTooMuch:
+    """Energy and protein beyond what fills a plate cost: no three cheeses because all three are there."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """What is above each; an unknown figure counts as none."""
+        problem, terms = draft.problem, list[Term]()
+        sitting, options = problem.wanted.sitting, problem.options
+        for enough, brings, price in (
+            (ENERGY_ENOUGH_KCAL.get(sitting, 0) * 100, [option.energy for option in options], ENERGY_OVER),
+            (PROTEIN_ENOUGH_G.get(sitting, 0) * 1000, [option.protein_mg for option in options], PROTEIN_OVER),
+        ):
+            whole = enough * problem.wanted.people
+            most = sum(each * option.most for each, option in zip(brings, options, strict=True))
+            if whole and most > whole:
+                over = draft.model.new_int_var(0, most - whole, "")
+                draft.model.add(over >= sum(map(operator.mul, brings, draft.units)) - whole)
+                terms.append((-price * POINT // 1000, over))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No more than enough costs nothing."""
+        return 0

@@ -1,18 +1,24 @@
 """Season with what the larder has; dress what is raw; garlic and onion by name only where nothing else seasons."""
 
+from typing import Any
+
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.taste import (
     SEASONED_SITTINGS,
     dresses,
+    is_dry,
     is_plain,
+    is_salty,
     is_savoury,
+    is_unsalted_nuts,
+    moistens,
     rounds,
-    says_garlic,
     seasons,
     wants_dressing,
 )
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import BARE, GARLIC_BY_NAME, PLAIN, POINT, ROUND, SEASONINGS_MISSING
+from calmlarder.compose.weights import BARE, DRY, GARLIC_BY_NAME, PLAIN, POINT, ROUND, SEASONINGS_MISSING, UNSALTED_NUTS
 
 
 def _is_seasoned(problem: PatternProblem) -> bool:
@@ -98,17 +104,57 @@ class NotPlain:
             return []
         options = list(enumerate(problem.options))
         plain = [number for number, option in options if is_plain(problem, option)]
-        if not plain:
-            return []
         savoury = sum(draft.used[number] for number, option in options if is_savoury(problem, option))
-        bland = draft.model.new_bool_var("")
-        for number in plain:
-            draft.model.add(bland + savoury >= draft.used[number])
-        return [(-PLAIN * POINT, bland)]
+        return _without(draft, plain, savoury, PLAIN)
 
     def bound(self, problem: PatternProblem) -> int:
         """Nothing plain costs nothing."""
         return 0
+
+
+class NotDry:
+    """Roast or fried meat, fish and tofu without sauce, dressing, lemon, tomato, yoghurt or infused oil cost."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        options = list(enumerate(problem.options))
+        wet = sum(draft.used[number] for number, option in options if moistens(problem, option))
+        return _without(draft, [number for number, option in options if is_dry(problem, option)], wet, DRY)
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing dry costs nothing."""
+        return 0
+
+
+class SaltedNuts:
+    """A dressing of nut butter without soy sauce, miso or another salty thing costs."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        if problem.wanted.sitting not in SEASONED_SITTINGS:
+            return []
+        options = list(enumerate(problem.options))
+        salty = sum(draft.used[number] for number, option in options if is_salty(option))
+        nuts = [number for number, option in options if is_unsalted_nuts(problem, option)]
+        return _without(draft, nuts, salty, UNSALTED_NUTS)
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No nut butter costs nothing."""
+        return 0
+
+
+def _without(draft: DishVariables, numbers: list[int], beside: Any, price: int) -> list[Term]:
+    """One cost where any of these options is used and none of what goes `beside` it."""
+    if not numbers:
+        return []
+    lacking = draft.model.new_bool_var("")
+    for number in numbers:
+        draft.model.add(lacking + beside >= draft.used[number])
+    return [(-price * POINT, lacking)]
 
 
 class LittleGarlic:

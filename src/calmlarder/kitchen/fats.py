@@ -1,0 +1,76 @@
+"""Fat in a pan or pot: what fries first gets half of it, what fries after that was lifted out gets the rest."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.kitchen.heat import HIGH
+from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, is_wet
+from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
+from calmlarder.kitchen.preparing import made_ready_before
+from calmlarder.kitchen.salting import salted
+from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.wording import sentence, with_rest
+from calmlarder.patterns.pattern import Step
+
+A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
+# Minutes until meat has colour, it cooks through as it simmers, and until tofu has: common practice, no source
+_BROWNING, _BROWNING_TOFU = 5, 8
+
+
+def keeps_fat(dish: Dish, progress: Progress, number: int) -> bool:
+    """Whether half of the fat of a step waits for what fries in the same pan after this is lifted out."""
+    step = dish.pattern.steps[number]
+    if step.place not in {"pan", "pot"} or not dish.has_fat(step):
+        return False
+    slots = {one.slot for one in dish.fillings}
+    after = [one for one in dish.pattern.steps[number + 1 :] if one.place == step.place and one.happens(slots)]
+    told = [one for one in after if not falls_away(one, slots, dish.pattern)]
+    if "lift out" not in step.words and not (told and "lift out" in told[0].words):
+        return False
+    first = next((one for one in told if "lift out" not in one.words and _fries(dish, progress, one)), None)
+    return first is not None and not is_wet(first, ()) and not dish.has_fat(first)
+
+
+def fat_left(dish: Dish, progress: Progress, number: int, first: Sequence[Filling], told: Told) -> Told:
+    """With the fat that was kept back for what fries now; what this step keeps back is remembered."""
+    step = dish.pattern.steps[number]
+    fries = step.place in {"pan", "pot"} and any(one in first for one in progress.cooked_at(dish, step))
+    if progress.rest_of and fries and "lift out" not in step.words:
+        told = Told(*(with_rest(progress.rest_of, progress.rest_melts, words) for words in told))
+        progress.rest_of = ""
+    if keeps_fat(dish, progress, number):
+        fat = next((one for one in first if dish.role(one) == "fat"), None)
+        progress.rest_of = "oil" if fat is None else fat.short
+        progress.rest_melts = fat is not None and fat.food.kind != "oil"
+    return told
+
+
+def brown(dish: Dish, progress: Progress, step: Step) -> Work:
+    """Raw meat or tofu that simmers later is browned first, in half of the fat that the pot is warmed with."""
+    meat = [one for one in dish.fillings if one.key in dish.browned]
+    fats = [one for one in dish.named_by(step) if dish.role(one) == "fat"]
+    vessel = A_POT.search(step.words)
+    where = vessel[0] if vessel else f"in a {step.place}"
+    mention = progress.mention([*meat, *fats])
+
+    def put(fat: str, what: list[str]) -> str:
+        return f"heat half of {fat} {where} on {HIGH} heat; brown {listed(what)} in it, and lift out"
+
+    said = f"{put(listed([mention(one) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
+    line = put(listed([one.food.name for one in fats]) or "oil", [one.food.name for one in meat])
+    told = salted(dish, progress, Told(sentence(said), line), meat)
+    for one in fats:
+        progress.came_in[one.key] = ["brown"]
+    progress.coloured |= dish.browned
+    progress.last_at[step.place] = "brown"
+    minutes = max(_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat)
+    task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
+    adds = tuple(one.food.id for one in (*meat, *fats))
+    return Work(task, "brown", f"{told.said} About {minutes} minutes.", told.line, adds, step.place)
+
+
+def _fries(dish: Dish, progress: Progress, step: Step) -> bool:
+    sizzles = [one for one in dish.named_by(step) if one.key not in progress.waiting]
+    roles = {dish.role(one) for one in sizzles if one.key not in progress.came_in}
+    return bool(roles & {"aromatic", "spice"}) or dry_minutes(step, dish.pattern, dish.fillings) > LATE_MINUTES

@@ -1,0 +1,115 @@
+"""What cooks at one place together: the slowest goes in first, the rest joins it, so that all is done at once."""
+
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
+
+from calmlarder.kitchen.filling import Filling, listed, was_cooked
+from calmlarder.kitchen.late import LATE_MINUTES
+from calmlarder.kitchen.piece import Dish, Progress, Told, Work
+from calmlarder.kitchen.preparing import made_ready_before
+from calmlarder.kitchen.salting import salted
+from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.wording import (
+    egg_instead,
+    egg_words,
+    fried_eggs,
+    in_pans,
+    joins,
+    laid_on_top,
+    on_trays,
+    sentence,
+    warmed_pulses,
+    with_sign,
+)
+from calmlarder.patterns.pattern import JOINED, Place, Step
+
+_TOGETHER = 1  # things whose minutes differ by no more go in together
+_ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
+
+
+def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[Filling]) -> list[list[Filling]]:
+    """What goes in at once, and what joins it later so that all is done together."""
+    if step.place not in JOINED:
+        return [list(new)]
+    timed = [one for one in new if one in cooked and one.minutes and dish.is_timed(one)]
+    eggs = [one for one in timed if _loose_egg(dish, one)]
+    timed = sorted((one for one in timed if one not in eggs), key=lambda one: -one.minutes)
+    groups: list[list[Filling]] = []
+    for one in timed:
+        if groups and groups[-1][0].minutes - one.minutes <= _TOGETHER:
+            groups[-1].append(one)
+        else:
+            groups.append([one])
+    first = groups[0] if groups else eggs[:1]
+    rest = [one for one in new if one not in timed and one not in eggs]
+    at_once = [one for one in new if one in first or one in rest]
+    return [at_once, *groups[1:], *([one] for one in eggs if one not in first)]
+
+
+def joining(
+    dish: Dish, progress: Progress, step: Step, joined: Work, groups: Sequence[Sequence[Filling]]
+) -> Iterator[Work]:
+    """What joins a piece of work that is on, group by group."""
+    if len(groups) < 2:
+        return
+    timed = [one for one in groups[0] if one.minutes and dish.is_timed(one)]
+    on = _on(dish, step, timed[0] if timed else None)
+    for group in groups[1:]:
+        left = left_of(dish, group[0]) if group[0].key in progress.waiting else group[0].minutes
+        told = _told(dish, progress, step, group, on)
+        if group[0].food.kind != "egg":
+            told = told._replace(said=f"for the last {left} minute{'s' * (left != 1)} {told.said}")
+        told = told._replace(said=f"{sentence(told.said)}.")
+        if step.place == "pan":
+            told = Told(*(in_pans(words, dish.pattern, dish.fillings) for words in told))
+        if step.place == "oven":
+            told = Told(*(on_trays(words, dish.pattern, dish.fillings) for words in told))
+        said, line = salted(dish, progress, told, [one for one in group if one.key not in dish.browned])
+        for one in group:
+            said = with_sign(said, one)
+        name = f"{joined.task.name} {group[0].key}"
+        task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(joined.task.name, left))
+        adds = tuple(one.food.id for one in group if one.key not in dish.browned)
+        yield Work(task, joined.stage, said, line, adds, joined.vessel)
+
+
+def left_of(dish: Dish, one: Filling) -> int:
+    """How many minutes before the end something that was held back joins."""
+    return one.minutes if dish.is_timed(one) else LATE_MINUTES
+
+
+def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:
+    """How a sentence for tofu, fish or meat is put, where all that it is said of is eggs, or cooked pulses."""
+    if main and all(_loose_egg(dish, one) for one in main):
+        return fried_eggs if laid_on_top(dish.pattern, main[0].slot) else egg_instead
+    if main and all(one.food.kind == "pulse" for one in main):
+        return partial(warmed_pulses, main[0].food.name)
+    return None
+
+
+def reheats(dish: Dish, things: Sequence[Filling]) -> bool:
+    """Whether all that comes to the heat was cooked before, and is but made hot."""
+    timed = [one for one in things if dish.is_timed(one)]
+    return bool(timed) and all(was_cooked(one.food) for one in timed)
+
+
+def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], on: str) -> Told:
+    names = listed([progress.mention(group)(one) for one in group])
+    shorts = listed([one.food.name for one in group])
+    if group[0].food.kind == "egg":
+        whole = laid_on_top(dish.pattern, group[0].slot)
+        return Told(*(egg_words(step.place, name, whole) for name in (names, shorts)))
+    return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) for called in (names, shorts)))
+
+
+def _loose_egg(dish: Dish, one: Filling) -> bool:
+    """An egg where the pattern's words are for tofu, fish or meat."""
+    return one.food.id == "egg" and set(dish.pattern.slots[one.slot].kinds) != {"egg"}
+
+
+def _on(dish: Dish, step: Step, first: Filling | None) -> str:
+    """Where what comes later joins; with several pots on, the pot is named by what is in it."""
+    pots = [one for one in dish.pattern.steps if one.place in {"apart", "pot"}]
+    if first is not None and step.place == "pot" and any(one.place == "apart" for one in pots):
+        return f"to the pot with the {first.short}"
+    return _ON[step.place]

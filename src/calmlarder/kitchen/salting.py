@@ -1,0 +1,77 @@
+"""Where salt goes: on the plain main thing as it cooks, and at the end to taste."""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.kitchen.finer import lifted_out, salted_before
+from calmlarder.kitchen.piece import COOK, Dish, Progress, Told, Work
+from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.wording import sentence
+from calmlarder.patterns.pattern import Place
+from calmlarder.tables.vocabulary import CANNED_STATES
+
+_TASTING = 1  # minute: common practice, no source
+_SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
+_SALTY_FOODS = frozenset(
+    {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
+)
+_SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
+_WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish"})
+_SOLD_SEASONED = re.compile(
+    r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
+)
+_BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
+_TASTED_IN: frozenset[Place] = frozenset(
+    {"pan", "pot", "microwave", "bowl", "oven", "dish"}
+)  # tasted there before it is dished up
+
+
+def salted(dish: Dish, progress: Progress, told: Told, things: Sequence[Filling]) -> Told:
+    """A plain main thing is salted where it cooks, unless something salty is in the dish: in sentence and line."""
+    plain = [one for one in things if _wants_salt(dish, one)]
+    if not plain or re.search(r"\bsalt\b", told.said):
+        return told
+    last = plain[-1]
+    with_salt = Told(_behind(told.said, progress.mention(plain)(last)), _behind(told.line, last.food.name))
+    if all(with_salt):
+        return with_salt
+    return told._replace(said=f"{told.said.rstrip('.')}. Season the {last.short} with a pinch of salt.")
+
+
+def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
+    """Nobody salts a box at the stove, or a bowl of fruit."""
+    if dish.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in dish.pattern.slots.values()):
+        return
+    salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in dish.fillings)
+    out = lifted_out(dish.fillings)
+    lifts = f"lift out the {listed(out)}; " if out else ""
+    said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
+    after = tuple(work.task.name for work in progress.done)
+    yield Work(Task("taste", _TASTING, {COOK: 1}, after=after), "taste", f"{sentence(said)}.", said)
+
+
+def tasted_before(dish: Dish) -> int:
+    """The number of the step before which the dish is tasted; -1 where that is when all is done."""
+    steps = dish.pattern.steps
+    made = [number for number, step in enumerate(steps) if step.place not in {"apart", "plate"}]
+    at = made[-1] + 1 if made and steps[made[-1]].place in _TASTED_IN else -1
+    while 0 < at < len(steps) and steps[at].words.startswith("Stir"):
+        at += 1
+    return at
+
+
+def _wants_salt(dish: Dish, one: Filling) -> bool:
+    if dish.pattern.eaten_cold or dish.role(one) != "protein" or one.food.kind not in _WANTS_SALT:
+        return False
+    if salted_before(one) or one.food.state in CANNED_STATES or _SOLD_SEASONED.search(one.food.name):
+        return False
+    return not any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in dish.fillings)
+
+
+def _behind(said: str, name: str) -> str:
+    """The sentence with a pinch of salt behind that name; empty where there is no room for it."""
+    place = said.find(name) + len(name)
+    if name not in said or not _BEHIND.match(said, place):
+        return ""
+    return f"{said[:place]} with a pinch of salt{said[place:]}"
