@@ -114,7 +114,7 @@ def test_a_bird_that_was_roasted_whole_is_more_than_a_portion(reader: LarderRead
 
 @pytest.mark.parametrize("line", ["leftover curry from last thursday", "dhal left over from friday"])
 def test_leftovers_that_are_too_old_are_not_asked_what_they_were(line: str, reader: LarderReader) -> None:
-    """Cooked food keeps two days in the fridge (recalled: UK FSA, eat leftovers within two days), so nobody need say what is in it."""
+    """Leftovers are to be eaten within two days (UK FSA, recalled): nobody need say what older ones hold."""
     old = lot(line, reader)
     assert old.safety_days_left is not None
     assert old.safety_days_left < 0
