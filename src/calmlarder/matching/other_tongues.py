@@ -171,7 +171,7 @@ def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> s
     if behind:
         explained = frozenset(words_of(behind[1]))
         agreeing = [row for row in one.rows if explained == frozenset(words_of(row[0]))]
-        if agreeing or not explained.isdisjoint(lexicon.at_home):
+        if agreeing or not (explained - _ENGLISH).isdisjoint(lexicon.at_home):
             return agreeing[0][0] if agreeing and not one.foreign else None  # `ale (ginger)` is no beer
     rows = [row for row in one.rows if row[-1] in others]
     if one.foreign:
