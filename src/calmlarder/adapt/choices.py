@@ -48,6 +48,8 @@ _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
 _KEPT_DRY = "in a mix that is kept dry"
+_QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tray in the oven would dry out
+_SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _MOST_MIXED = 5
@@ -86,7 +88,8 @@ def _open(line: Counted, dish: Dish) -> Open:
         if not line.breaks and line.food.id in dish.told.stuffed:
             choices += halved(line, weight, dish)
         if not line.breaks and not unknown and not whole:
-            floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
+            titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0
+            floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
         if (not titled or line.read.optional or line.breaks) and not unknown:
@@ -174,6 +177,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     if line.food.id not in dish.told.coats:  # what binds a patty is no crust
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
+    if line.food.id in dish.told.roasted:
+        fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if not dish.told.kept_dry:
         fit = [one for one in fit if not one.when.endswith(_KEPT_DRY)]
     cooked = use == "cooked"

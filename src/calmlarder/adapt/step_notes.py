@@ -33,6 +33,10 @@ _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
+_WATER = re.compile(
+    r"\b(\d{1,4}(?:[.,]\d{1,2})?) ?(?:(ml)|(l|litres?|liters?)|(cups?)) (?:of )?(?:[a-z]+ ){0,2}water\b", re.IGNORECASE
+)
+_ML = (Decimal(1), Decimal(1000), Decimal(240))  # of a millilitre, a litre, a cup (common practice)
 _SAID = frozenset({"with it"})  # of a part whose other parts say how
 
 
@@ -110,9 +114,10 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     return f"{head} {name}: {instead}.{how}"
 
 
-def liquid_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Iterator[str]:
+def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Tables) -> Iterator[str]:
     """What becomes of the liquid: less of a wet thing is made up, what takes up no water wants less of it."""
-    wet, missing, not_taken = Decimal(0), Decimal(0), Decimal(0)
+    told = [part.read.text for part in parts if part.read.outcome == "nothing"]
+    wet, missing, not_taken = sum(map(_ml_of_water, (*told, steps)), Decimal(0)), Decimal(0), Decimal(0)
     thin: list[str] = []
     dry: list[str] = []
     for amount in adapted.amounts.values():
@@ -146,6 +151,15 @@ def _taken_up(food: Food, grams: Decimal, tables: Tables) -> Decimal:
     if food.state != "dry" or not (factors or food.kind == "pulse"):
         return Decimal(0)
     return grams * (max(factors, default=_BOILED_PULSE) - 1)
+
+
+def _ml_of_water(text: str) -> Decimal:
+    """Millilitres of water that a text tells of, `1.2 litres water`."""
+    total = Decimal(0)
+    for number, *units in _WATER.findall(text):
+        unit = next(place for place, word in enumerate(units) if word)
+        total += Decimal(number.replace(",", ".")) * _ML[unit]
+    return total
 
 
 def _rounded(grams: Decimal) -> int:

@@ -6,13 +6,11 @@ Caps, allergens, diet, days by which a food is safe, and unknown figures never g
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from pydantic import BaseModel, ConfigDict
-
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, keeping_days, offer
-from calmlarder.compose.relaxations import Give, gives_of, price_of
+from calmlarder.compose.relaxations import Nearest, gives_of, price_of
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.give_amounts import AmountsGive
@@ -32,25 +30,6 @@ from calmlarder.tables.book import Tables
 
 _MOST_TO_BUY = 2  # where one thing makes no dinner, or one without a vegetable: ours
 _TRIES = 3  # dinners whose timelines are looked at, where minutes are asked for
-
-
-class Nearest(BaseModel):
-    """What has to give, and the dinner it allows.
-
-    `proven` says that no dinner is nearer, by the prices in weights.py and the wishes together, over all patterns
-    and all that may give; food to buy is one of the short list of each pattern.
-    """
-
-    model_config = ConfigDict(frozen=True)
-
-    gives: tuple[Give, ...]
-    proven: bool
-    dinner: Dinner
-
-    @property
-    def is_there(self) -> bool:
-        """Whether all of it is in the larder, so that nobody has to buy or ask before they eat."""
-        return not any(give.what in {"buy", "shared"} for give in self.gives)
 
 
 class Sought(NamedTuple):

@@ -145,7 +145,9 @@ def _options(
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
     for thing in offered:
-        fits = slot.takes(thing.food) and _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
+        if not slot.takes(thing.food):  # most do not
+            continue
+        fits = _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
         unfit = (
             _burns(slot, thing)
             or _out_of_place(slot, thing, wanted)

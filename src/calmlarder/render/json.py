@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.nearest import Nearest
 from calmlarder.compose.portions import Apart
+from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.render.stacked import day_object, stacked_object
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner, PlateUse
-from calmlarder.compose.nearest import Nearest
+from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION

@@ -10,6 +10,6 @@ _THAWS = ": thaw before you start"  # as the cautions of a dinner say it
 
 def thaw_first(dinner: "Dinner") -> str:
     """The first thing to do; nothing where nothing is thawed."""
-    names = [name for name, found, _ in (caution.partition(_THAWS) for caution in dinner.cautions) if found]
-    said = ", ".join(name[:1].lower() + name[1:] for name in names)
-    return f"Thaw first: {said}, in the fridge, or in the microwave if in haste." if names else ""
+    found = [(name, how) for name, there, how in (one.partition(_THAWS) for one in dinner.cautions) if there]
+    names = ", ".join(name[:1].lower() + name[1:] for name, _ in found)
+    return f"Thaw first: {names}{found[0][1]}" if found else ""

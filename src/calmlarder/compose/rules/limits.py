@@ -34,10 +34,19 @@ class _Posted:
     def __init__(self, draft: DishVariables, row: LimitRow) -> None:
         self._draft, self._people = draft, draft.problem.wanted.people
         self._uses = row.uses
-        self._off = by_item(draft, row.uses, draft.off_terms)
-        self._by_eye = by_item(draft, row.uses, draft.misjudged_terms)
         self._reach = reach(draft.problem, row.uses)
-        self._off_reach = {item: most_of(terms) for item, terms in self._off.items()}
+
+    @cached_property
+    def _off(self) -> dict[str, list[LoadTerm]]:
+        return by_item(self._draft, self._uses, self._draft.off_terms)
+
+    @cached_property
+    def _off_reach(self) -> dict[str, int]:
+        return {item: most_of(terms) for item, terms in self._off.items()}
+
+    @cached_property
+    def _by_eye(self) -> dict[str, list[LoadTerm]]:
+        return by_item(self._draft, self._uses, self._draft.misjudged_terms)
 
     @cached_property
     def _load(self) -> Any:
@@ -96,8 +105,9 @@ def reach(problem: PatternProblem, uses: Mapping[int, UseLoad]) -> int:
 
 def most_of_options(problem: PatternProblem, per_unit: Mapping[int, int]) -> int:
     """No dish of the pattern brings more of this: every slot filled with what brings most."""
-    most = 0
-    for name, slot in problem.pattern.slots.items():
-        there = sorted((per_unit.get(n, 0) * o.most for n, o in problem.in_slot(name)), reverse=True)
-        most += sum(there[: slot.items[1]])
-    return most
+    by_slot: dict[str, list[int]] = {}
+    for number, each in per_unit.items():
+        option = problem.options[number]
+        by_slot.setdefault(option.slot, []).append(each * option.most)
+    slots = problem.pattern.slots
+    return sum(sum(sorted(there, reverse=True)[: slots[name].items[1]]) for name, there in by_slot.items())
