@@ -474,7 +474,7 @@ def test_nothing_is_added_late_to_what_is_blended_or_shaped(adapt: Adapt) -> Non
 
 
 def test_green_beans_for_sugar_peas_are_boiled_first(adapt: Adapt) -> None:
-    """Raw beans of this species hold a lectin that a boil destroys (recalled); minutes of ingredient_tables/foods.csv."""
+    """Raw beans of this species hold a lectin that a boil destroys (recalled); minutes as in foods.csv."""
     found = adapt(
         "Chicken bowls", "200 g snow peas, halved", "600 g chicken breast", "1 tbsp peanut oil", "250 g rice noodles",
         steps="1. Fry the chicken in the oil. Add the snow peas to the wok and toss for 1 minute.\n2. Serve.",

@@ -8,7 +8,7 @@ from calmlarder.kitchen.late import dry_minutes, falls_away
 from calmlarder.patterns.pattern import Pattern, Step
 
 LOW, MEDIUM, HIGH = "low", "medium", "medium-high"
-_SAID = re.compile(r"\bheat\b(?! (?:\{|the |through|gently|without))")  # the noun
+_SAID = re.compile(r"(?<!take off the )\bheat\b(?! (?:\{|the |through|gently|without))")  # the noun
 _BOILS = re.compile(r"\b(?:[Bb]oil|[Bb]ring|steamer)\b")
 _SIMMERS = re.compile(r"\b(?:simmer|braise|thicken|melt|without boiling|creamy)\b")
 _FRIES = re.compile(r"\b(?:[Bb]rown(?:ed)?|[Ff]ry|golden|crisp)\b")

@@ -116,16 +116,21 @@ def is_wet(step: Step, fillings: Sequence[Filling]) -> bool:
 
 def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
     """How long a step fries what comes to the heat with it."""
-    before = {name for one in pattern.steps[: pattern.steps.index(step)] if one.place in HEATED for name in one.slots}
-    here = [one for one in fillings if one.slot in step.slots and one.slot not in before]
+    here = _first_heated(step, pattern, fillings)
     timed = [one.minutes for one in here if pattern.slots[one.slot].role in TIMED_ROLES]
     return max([*timed, step.minutes or 0])
 
 
 def _lasts(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
     """How long a step takes, with what comes to the heat there."""
-    here = [one.minutes for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role not in _QUICK]
-    return max([*here, step.minutes or 0])
+    here = _first_heated(step, pattern, fillings)
+    return max([step.minutes or 0, *(one.minutes for one in here if pattern.slots[one.slot].role not in _QUICK)])
+
+
+def _first_heated(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> list[Filling]:
+    """What no earlier step put on the heat."""
+    before = {name for one in pattern.steps[: pattern.steps.index(step)] if one.place in HEATED for name in one.slots}
+    return [one for one in fillings if one.slot in step.slots and one.slot not in before]
 
 
 def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:

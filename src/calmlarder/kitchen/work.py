@@ -213,7 +213,7 @@ class _Kitchen:
         if reheats(dish, here):
             said, line = hot_through(said), hot_through(line)
         said, line = (finer(words, step.place, there) for words in (said, line))
-        if step.place == "pan":
+        if step.place in {"pan", "plate"}:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place == "oven":
             said, line = (on_trays(words, dish.pattern, dish.fillings) for words in (said, line))

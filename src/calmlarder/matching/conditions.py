@@ -42,8 +42,11 @@ BIN = (
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
-_SHAPES = [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
-_SHAPES += [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
+_SHAPES = [
+    (LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])", needs=(word.split()[-1],)), word, is_bin)
+    for words, is_bin in ((BIN, True), (USE_SOON, False))
+    for word in words
+]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
 # Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
 _FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
@@ -171,7 +174,7 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     while hit := _GONE_BAD.search(text):
         text = _marked(text, hit, Phrase("gone bad", True), phrases)
     for shape, word, is_bin in _PHRASES:
-        if word.split()[-1] in text and (hit := shape.search(text)):
+        if hit := shape.search(text):
             text = _marked(text, hit, Phrase(word, is_bin), phrases)
     return tuple(phrases), " ".join(text.split())
 
@@ -197,8 +200,6 @@ def take_words(text: str) -> tuple[tuple[str, ...], bool, str]:
     to_bin = False
     text = _NOT_MOULDY.sub(" ", text)
     for shape, word, is_bin in _SHAPES:
-        if word.split()[-1] not in text:
-            continue
         hit = shape.search(text)
         if hit and not (word == "off" and _NOT_OFF.search(text)):
             found.append(word)

@@ -75,7 +75,7 @@ _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 # `monday's soup`; `tues` and `thurs` are days themselves.
 _DAYS_POSSESSIVE = LatePattern(
     rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])",
-    needs=("'s ",),
+    needs=("s ",),
 )
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"

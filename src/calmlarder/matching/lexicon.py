@@ -13,6 +13,7 @@ from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
+from calmlarder.matching.tongues import meanings
 from calmlarder.matching.words import singular
 from calmlarder.tables.book import Tables
 from calmlarder.tables.late_rows import RowsBy
@@ -47,6 +48,9 @@ class Lexicon:
         self.with_word, self.spelt, self.for_something = index.with_word, index.spelt, index.for_something
         self.words, self.alone = frozenset(index.beside), frozenset(index.alone)
         self.numbered, self.at_home = frozenset(index.numbered), frozenset(index.at_home)
+        self.tongues = index.tongues
+        self.tongue_starts = frozenset(self.tongues.starts)
+        self.tongue_slip = lru_cache(maxsize=20_000)(self._tongue_slip)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
         self.kin = lru_cache(maxsize=5_000)(self._kin)
         self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
@@ -80,6 +84,25 @@ class Lexicon:
             if len(word) >= _SHORTEST_SLIP:
                 found.setdefault((word[0], len(word)), []).append(word)
         return found
+
+    @cached_property
+    def _names_by_first(self) -> dict[tuple[str, int], list[str]]:
+        """Names in other tongues that are one long word, by their first letter and their length."""
+        found: dict[tuple[str, int], list[str]] = {}
+        for name in self.tongues.names:
+            if len(name) >= _SURE_LENGTH and name.isalpha():
+                found.setdefault((name[0], len(name)), []).append(name)
+        return found
+
+    def _tongue_slip(self, word: str) -> str | None:
+        """The one name in another tongue that a strange word is a slip of by a letter, and of no English word."""
+        lengths = range(len(word) - 1, len(word) + 2)
+        near = [known for length in lengths for known in self._names_by_first.get((word[0], length), ())]
+        found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=1, limit=None)
+        rows = [row for known, _, _ in found for row in self.tongues.names[known]]
+        if len(meanings(rows)) != 1 or any(row[1] for row in rows) or self.slip(word):
+            return None
+        return str(found[0][0])
 
     @cached_property
     def joined(self) -> dict[str, tuple[str, ...]]:

@@ -20,6 +20,7 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.name_index import as_one
+from calmlarder.matching.other_tongues import in_english, told_by_accents
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.phrasing import plainly_put
@@ -125,7 +126,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
-    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
+    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(rest))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))

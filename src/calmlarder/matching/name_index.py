@@ -13,6 +13,7 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.tongues import Tongues, doubtful, tongues_in, tongues_of, written_tongues
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
@@ -36,7 +37,7 @@ class NameIndex(NamedTuple):
     `with_word` are the names that have a word which is not their state, `beside` those that have it at all. `spelt` is
     the food of a whole name; `alone` are words that are one, `numbered` the beginnings of names that start with a
     number (`2 minute noodles`), `for_something` names that say what the food is for, `at_home` words of the foods' own
-    names: all others are names elsewhere, in other tongues among them.
+    names: all others are names elsewhere, in other tongues among them. `tongues` are the tables of those.
     """
 
     rows: Sequence[Sequence[str]]
@@ -48,6 +49,7 @@ class NameIndex(NamedTuple):
     numbered: Sequence[str]
     for_something: Sequence[str]
     at_home: Sequence[str]
+    tongues: Tongues
 
 
 class _Rows(Sequence[Sequence[str]]):
@@ -98,6 +100,7 @@ def written_of(index: NameIndex) -> dict[str, Any]:
     """An index as JSON values that are quickly read: long texts rather than many small lists."""
     found = index._asdict()
     found["rows"] = "\n".join("\t".join(row) for row in index.rows)
+    found["tongues"] = written_tongues(index.tongues)
     for name in _BY_WORD:
         found[name] = {word: " ".join(map(str, numbers)) for word, numbers in found[name].items()}
     return found
@@ -106,7 +109,9 @@ def written_of(index: NameIndex) -> dict[str, Any]:
 def index_in(written: Mapping[str, Any]) -> NameIndex:
     """The index that `written_of` wrote."""
     by_word = {name: _Numbers(written[name]) for name in _BY_WORD}
-    return NameIndex(**{**written, **by_word, "rows": _Rows(written["rows"])})
+    return NameIndex(
+        **{**written, **by_word, "rows": _Rows(written["rows"]), "tongues": tongues_in(written["tongues"])}
+    )
 
 
 class NamesOf:
@@ -126,7 +131,8 @@ class NamesOf:
 
 def index_of(tables: Tables) -> NameIndex:
     """Every name of the tables."""
-    rows = list(_rows(tables))
+    tongues = tongues_of(tables)
+    rows = [*_rows(tables), *doubtful(tables, tongues)]
     names = NamesOf(rows, tables)
     with_word: dict[str, list[int]] = {}
     beside: dict[str, list[int]] = {}
@@ -156,6 +162,7 @@ def index_of(tables: Tables) -> NameIndex:
         numbered=list(numbered),
         for_something=[name for name in spelt if " for " in name],
         at_home=list(dict.fromkeys(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))),
+        tongues=tongues,
     )
 
 

@@ -172,7 +172,7 @@ def _of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
     words = bare_words(piece)
     if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):
         return piece
-    written = next(word for word in WORD.findall(piece) if expanded((singular(word),)) == words)
+    written = next((word for word in WORD.findall(piece) if expanded((singular(word),)) == words), "")
     head = found[-1].said.split()[-1:]
     both = f"{words[0]} {' '.join(expanded(head))}"
     return f"{piece} {head[0]}" if head and written == words[0] and both in lexicon.spelt else piece

@@ -23,6 +23,7 @@ JOINED: frozenset[Place] = frozenset({"pan", "pot", "oven", "microwave"})  # lat
 TIMED_ROLES: frozenset[Role] = frozenset({"base", "protein", "vegetable"})
 # The context of a validation of what passed every check before: its types are checked, how its parts agree is not.
 FOUND_SOUND = "found sound"
+_SOAKED_FIRST = re.compile(r"\b(?:soaked|simmered)\b")
 _STEP = re.compile(rf"^({'|'.join(PLACES)})(?: (\d{{1,3}}))?: (\S.*)$")
 
 
@@ -78,7 +79,12 @@ class Slot(BaseModel):
         return self.minutes if self.minutes is not None else food.minutes[self.method]
 
     def prep_of(self, food: Food) -> str:
-        """How a food is made ready for this slot; empty for what needs nothing."""
+        """How a food is made ready for this slot; empty for what needs nothing.
+
+        What is soaked or simmered first, as salted fish is, is so in every dish.
+        """
+        if _SOAKED_FIRST.search(food.prep_for(self.method)):
+            return food.prep_for(self.method)
         return self.prep if self.prep is not None else food.prep_for(self.method)
 
 

@@ -25,6 +25,7 @@ from calmlarder.tables.rows import (
     Swap,
 )
 from calmlarder.tables.sums import FiguresBy, Sums
+from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
@@ -50,6 +51,8 @@ class Tables(BaseModel):
     cautions: Sequence[Caution] = ()
     parts: Sequence[MixtureRow] = ()
     made_from: Sequence[MadeFrom] = ()
+    names_elsewhere: Sequence[NameElsewhere] = ()
+    words_elsewhere: Sequence[WordElsewhere] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
