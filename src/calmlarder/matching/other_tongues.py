@@ -113,7 +113,8 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
             found = _name(said, place, tongues.names[phrase], lexicon)
             if found:
                 return found, count
-        if count > 1 and " ".join(words_of(phrase)) in lexicon.spelt:
+        bare = frozenset(words_of(phrase))
+        if len(bare) > 1 and lexicon.is_name(bare):
             return None, count  # `cavolo nero` is no cavolo
         if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
@@ -169,7 +170,7 @@ def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> s
         explained = frozenset(words_of(behind[1]))
         agreeing = [row for row in one.rows if explained == frozenset(words_of(row[0]))]
         if agreeing or not explained.isdisjoint(lexicon.at_home):
-            return agreeing[0][0] if agreeing else None  # `ale (ginger)` is no beer
+            return agreeing[0][0] if agreeing and not one.foreign else None  # `ale (ginger)` is no beer
     rows = [row for row in one.rows if row[-1] in others]
     if one.foreign:
         # Known to names.csv: only where its tongue decides between several foods.
