@@ -110,3 +110,57 @@ def test_a_bird_that_was_roasted_whole_is_more_than_a_portion(reader: LarderRead
     """A bird of 1.4 to 1.6 kg gives about half its weight in meat; common practice, no source."""
     assert 300 <= lot("half a roast chicken", reader).grams <= 450
     assert lot("roast chicken breast 2 slices", reader).grams < 100
+
+
+@pytest.mark.parametrize("line", ["leftover curry from last thursday", "dhal left over from friday"])
+def test_leftovers_that_are_too_old_are_not_asked_what_they_were(line: str, reader: LarderReader) -> None:
+    """Leftovers are to be eaten within two days (UK FSA, recalled): nobody need say what older ones hold."""
+    old = lot(line, reader)
+    assert old.safety_days_left is not None
+    assert old.safety_days_left < 0
+    assert "too old" in " ".join(read(line, reader).assumed)
+    assert read("leftover curry from last night", reader).to_answer is not None
+
+
+@pytest.mark.parametrize("line", ["cat food", "2 tins of dog food", "bin bags"])
+def test_what_nobody_eats_is_no_food(line: str, reader: LarderReader) -> None:
+    problem = read(line, reader).problem
+    assert problem is not None
+    assert "nothing that people eat" in problem.what
+
+
+@pytest.mark.parametrize(
+    ("line", "silly"),
+    [
+        ("chicken carcass", "bbq-rub"), ("old tennis shoe style", "feta"),
+        ("roast chicken leftovers, both legs", "bbq-rub"),
+        ("random veg", "garlic-salt"),
+    ],
+)  # fmt: skip
+def test_a_question_offers_what_is_likely(line: str, silly: str, reader: LarderReader) -> None:
+    assert silly not in {one.food for one in read(line, reader).candidates}
+
+
+@pytest.mark.parametrize(
+    ("line", "lots"),
+    [
+        ("carrots and parsnips, 1kg of each", [("carrot", 1000), ("parsnip", 1000)]),
+        ("potatoes and carrots 500g each", [("potato", 500), ("carrot", 500)]),
+        ("half 500g firm tofu", [("tofu-firm", 250)]), ("lentils 2k", [("lentils-green-dry", 2000)]),
+    ],
+)  # fmt: skip
+def test_so_much_of_each(line: str, lots: list[tuple[str, float]], reader: LarderReader) -> None:
+    assert [(one.food, one.grams) for one in read(line, reader).lots] == lots
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("ginger, garlic", ["ginger", "garlic"]), ("thumb ginger, 2 cloves garlic", ["ginger", "garlic"]),
+        ("milk, oat", ["oat-drink"]), ("oils: olive, sesame", ["oil-olive", "oil-sesame"]),
+        ("cooked quinoa and lentils in tub", ["quinoa-cooked", "lentils-boiled"]),
+        ("ham & cheese sandwich", ["sandwich"]), ("warak enab", ["grape-leaves"]),
+    ],
+)  # fmt: skip
+def test_a_list_is_no_mixture_and_a_dish_no_list(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [one.food for one in read(line, reader).lots] == foods

@@ -16,6 +16,7 @@ _LEAD = re.compile(
     r"|those|these"
     r"|some (?:sort|kind|type)s? of|a random|random|also|maybe|probably|possibly|looks like|apparently"
     r"|another|the (?:nice|good|posh|old) "
+    r"|(?:could|would|can) do with (?:using(?: up)?|eating|finishing)(?: the)?"
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )
 _HEADING = re.compile(
@@ -74,6 +75,8 @@ _OPINION = re.compile(
     r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
     r"|lid|(?:use by |sell by |best before )?dates?(?: on (?:it|them|the \w+))?)"
     r"|(?:yellow|red|orange|discount|reduced) (?:stickers?|labels?|tickets?)(?:ed)?|reduced to clear"
+    r"|(?:no|unknown|illegible|smudged) dates?|dates? (?:is |are )?(?:unknown|unclear|illegible|smudged|rubbed off|gone"
+    r"|unreadable|cant read|can'?t read)"
     r"|(?:-|,|on|in)? ?(?:the )?(?:top|bottom|middle|lower|upper|back|second) (?:shelf|drawer|rack)"
     r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"

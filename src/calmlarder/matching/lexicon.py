@@ -26,6 +26,11 @@ _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 _NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
+# Short forms of one word, written out; of two of the same the later.
+_FULL = {
+    written: full
+    for full, written in {words[0]: written for written, words in ABBREVIATIONS.items() if len(words) == 1}.items()
+}
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -104,15 +109,12 @@ class Lexicon:
             return None
         return str(found[0][0])
 
-    @cached_property
-    def joined(self) -> dict[str, tuple[str, ...]]:
-        """Two words of a name that are written in one: `peanutbutter`."""
-        found = {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
-        short = {words[0]: written for written, words in ABBREVIATIONS.items() if len(words) == 1}
-        for first, second in list(found.values()):  # `soysauce`, as soy is written for soya
-            if first in short:
-                found.setdefault(short[first] + second, (first, second))
-        return found
+    def joined(self, word: str) -> tuple[str, ...]:
+        """The two words of a name that are written in one (`peanutbutter`); none where the word is no such thing."""
+        parted = [(word[:end], word[end:]) for end in range(1, len(word))]
+        # `soysauce`, as soy is written for soya
+        whole = [(_FULL[first], second) for first, second in parted if first in _FULL]
+        return next((both for both in (*parted, *whole) if " ".join(both) in self.spelt), ())
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""

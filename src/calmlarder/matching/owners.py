@@ -104,6 +104,9 @@ _FOR_CHILDREN = LatePattern(
     needs=("kid", "child", "toddler", "bub", "boys", "girls", "lads"),
 )
 _HIS = LatePattern(r"\b(?:is|are) (?:his|hers|theirs)\b")
+_LEFT_BY = LatePattern(
+    r"[,;-]?\s*\b(?:my |our |the )([a-z]+) (?:left|forgot) (?:it|them|this|these)(?: here| behind)?\b"
+)
 _SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 _MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 _FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
@@ -161,6 +164,9 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     """The owner or the purpose in a bracket, and what else it says."""
     if text in NOBODY:
         return None, None, ""
+    first, comma, more = text.partition(",")
+    if comma and len(first.split()) == 1 and is_person(first, lexicon):
+        return bare_name(first), None, more  # `mums, she's visiting`
     owner, kept, text = _open(text, lexicon)
     words = text.split()
     if owner or kept or not words:
@@ -184,6 +190,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _HIS.search(text)
     if found:
         return "somebody else", None, _SAYS.sub("", _cut(text, found).strip())
+    found = _LEFT_BY.search(text)
+    if found and found[1] in PEOPLE:
+        return found[1], None, _cut(text, found)
     found = _BELONGS.search(text)
     if found:
         return found[1], None, _cut(text, found)

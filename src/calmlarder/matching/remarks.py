@@ -62,6 +62,15 @@ _NO_HEADING = frozenset({"leftover", "leftovers", "kids"})  # they stand for foo
 _ENDS = " .!?,;()[]/'\"-~*#:"
 
 
+# What nobody eats, or no person.
+_ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
+_NO_FOOD = re.compile(
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter)\b.*|bird ?seeds?\b.*"
+    r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
+    r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
+)
+
+
 def refuse_remarks(text: str, lexicon: Lexicon) -> None:
     """Nothing, where a plain text may name a food. Raises NotThere where it is a remark or a heading."""
     whole = text.strip()
@@ -71,6 +80,8 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
             "it is a heading and names no food",
             "each line is read by itself: write where a thing is, or whose, beside it",
         )
+    if bare not in lexicon.spelt and _NO_FOOD.fullmatch(bare) and not re.search(r"[,;&+]|\band\b", bare):
+        raise NotThere("it names nothing that people eat", "nothing was added")
     said = _REMARK.match(bare)
     if said and not any(_may_be_food(word, lexicon) for word in WORD.findall(bare[said.end() :])):
         raise NotThere("it names no food", "nothing was added")

@@ -6,7 +6,6 @@ from datetime import date
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import read_line
 from calmlarder.matching.line_text import line_of
-from calmlarder.matching.other_tongues import in_english, told_by_accents
 from calmlarder.matching.part import SOFT
 from calmlarder.matching.tokens import tokens_of
 from calmlarder.matching.words import plain, singular
@@ -18,7 +17,7 @@ def with_name(text: str, name: str, today: date, lexicon: Lexicon) -> str:
     Raises ValueError, as `read_line` does.
     """
     read = read_line(text, today, lexicon)
-    line = in_english(plain(told_by_accents(line_of(text), lexicon)), lexicon)
+    line = plain(line_of(text))
     if read is None or not read.parts:
         return name
     left = read.parts[0].words

@@ -111,6 +111,11 @@ class LateRows(Sequence[R]):
         )
         return row
 
+    def cells(self, *fields: str) -> Iterator[tuple[Any, ...]]:
+        """The cells of some columns, row by row."""
+        columns = [self._columns[field] for field in fields]
+        return zip(*(cells if read is None else map(read, cells) for read, cells in columns), strict=True)
+
     def column(self, field: str) -> Sequence[Any]:
         """What a column of text says, row by row."""
         return self._columns[field][1]
@@ -140,6 +145,13 @@ class LateLines(Sequence[Line[R]], Generic[R]):
 
     def __iter__(self) -> Iterator[Line[R]]:
         return map(self.__getitem__, range(len(self)))
+
+
+def cells_of(rows: Iterable[Row], *fields: str) -> Iterator[tuple[Any, ...]]:
+    """The cells of some columns, row by row; of rows that were validated before no row is made for it."""
+    if isinstance(rows, LateRows):
+        return rows.cells(*fields)
+    return (tuple(getattr(row, field) for field in fields) for row in rows)
 
 
 class RowsBy(Mapping[str, tuple[R, ...]]):
