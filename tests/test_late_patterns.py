@@ -66,6 +66,7 @@ _SHORT = (
     (dates._NUMBER_BEHIND, dates._BARE_DAY),
     (dates._KIND_BEHIND, dates._DATE_AND_KIND),
     (dates._MAY_BE_BARE, dates._BARE),
+    (dates._MAY_BE_KIND_AND_DATE, dates._KIND_AND_DATE),
     (dates._MAY_BE_DUTY, dates._DUTY),
     (dates._A_MONTH, dates._DAY_DASH_MONTH),
     (dates._A_MONTH, dates._MONTH_DOT_DAY),

@@ -81,7 +81,7 @@ def test_english_words_stay_english(line: str, foods: list[str], reader: LarderR
     assert found in (foods, [])  # nothing at all is a question: never another food
 
 
-@pytest.mark.parametrize("line", ["pimiento 1", "pates", "peru 200g", "frijoles 400g"])
+@pytest.mark.parametrize("line", ["pimiento 1", "pates", "plátano 2", "frijoles 400g"])
 def test_a_name_of_several_foods_is_asked(line: str, reader: LarderReader) -> None:
     reading = reader.read(line, "line 1")
     assert reading is not None

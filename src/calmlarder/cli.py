@@ -45,11 +45,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def _run(arguments: Sequence[str] | None) -> int:
     from calmlarder.commands.given.common import given  # behind the threshold: they make much that stays
-    from calmlarder.commands.parser import parser
+    from calmlarder.commands.parser import command_in, parser
     from calmlarder.problems import CannotGoOn
 
     _write_what_can_be_written(as_json=False)
-    options = parser().parse_args(arguments)
+    typed = sys.argv[1:] if arguments is None else arguments
+    options = parser(command_in(typed)).parse_args(typed)
     _write_what_can_be_written(as_json=getattr(options, "json", False))
     # Each command imports what it needs and no more: `match` never waits for the solver.
     module, _, function = options.run.partition(":")

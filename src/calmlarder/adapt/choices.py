@@ -50,6 +50,7 @@ _A_COATING = "as a coating"
 _KEPT_DRY = "in a mix that is kept dry"
 _QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
+_DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _MOST_MIXED = 5
@@ -170,13 +171,17 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         yield from _unmeasured(line, weight, dish)
         return
     found = [*_alternatives(line, line.amount.grams, dish.eaters, dish.tables), *_stand_ins(line, dish)]
-    never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes  # couscous, chicken
+    # Couscous, chicken, the stock that couscous soaks in.
+    never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes
+    never_raw |= line.food.kind == "stock"
     use = "cooked" if never_raw else dish.told.use_of(line.read)
     if _is_spice(line.food) and line.food.id in dish.told.in_a_rub:
         use = "raw"  # asafoetida is harsh but in hot fat, greens want softening (common practice)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     if line.food.id not in dish.told.coats:  # what binds a patty is no crust
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
+    if dish.told.brothy and line.food.kind == "pulse":
+        fit = _thickening(fit)
     if line.food.id in dish.told.roasted:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if not dish.told.kept_dry:
@@ -197,6 +202,12 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
             yield from mixed(line, weight, candidate, dish)
         for first, second in combinations(plain[:_MOST_MIXED], 2):
             yield from pairs(line, weight, (first, second), dish)
+
+
+def _thickening(candidates: list[Candidate]) -> list[Candidate]:
+    """Of what may stand for a pulse in a broth no boiled grain, where something thickens as the pulse did."""
+    other = [one for one in candidates if not any(part.food.kind in _DRINKS for part in one.parts)]
+    return other if any(part.food.kind == "potato" for one in other for part in one.parts) else candidates
 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:

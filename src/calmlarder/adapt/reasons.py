@@ -25,6 +25,7 @@ _TOPS = {
 }
 _READY = frozenset({"cooked", "boiled"})
 _AT_THE_END = "stir it in at the end"
+_PODS_LATER = 3  # green beans are never eaten raw
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
@@ -169,7 +170,8 @@ def _boils_otherwise(food: Food, other: Food) -> bool:
 def _slower(food: Food, other: Food) -> bool:
     """Whether a vegetable takes clearly longer in the pot than the one whose place it takes."""
     both = "boil" in food.minutes and "boil" in other.minutes and other.roles[0] in {"vegetable", "base"}
-    return both and other.state == "raw" and other.minutes["boil"] >= food.minutes["boil"] + _MINUTES_LATER
+    later = _PODS_LATER if other.kind == "pod" else _MINUTES_LATER
+    return both and other.state == "raw" and other.minutes["boil"] >= food.minutes["boil"] + later
 
 
 def why_serving(serves: int, more: int) -> str:

@@ -28,6 +28,10 @@ _LIQUID_BOILS = re.compile(
     r"(?: \[[^\]]*\])?(?:[^.;,]{0,15}\bto (?:the|a) boil)?",
     re.IGNORECASE,
 )
+_COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl|oven)\w*", re.IGNORECASE)
+_LATE_IN_IT = re.compile(
+    r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
+)
 _BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
@@ -92,7 +96,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
 
 def time_told(step: str, change: Change) -> str:
     """How long what a food is now is heated, where the step heats it and that is another time."""
-    return f": {change.heat}" if change.heat and _says(_HOT, step) else ""
+    heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
+    return f": {heat}" if heat and _says(_HOT, step) else ""
 
 
 def is_only_soaked(step: str, end: int, change: Change) -> bool:

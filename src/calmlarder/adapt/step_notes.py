@@ -22,6 +22,7 @@ _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or ga
 _METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)(?:, | or )?)+(?=\W|$)", re.IGNORECASE)
 _LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
 _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
+_AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
 _USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
 # Of which less means less to cook in: it is made up with water. Common practice, no source.
@@ -78,6 +79,8 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
 
 def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     """Whether it is said of a way to cook that the food does not meet here."""
+    if _AT_THE_END.match(how) and steps and not _SIMMERS.search(steps):
+        return True
     baked, fried = bool(IN_THE_OVEN.search(steps)), bool(_FRIES.search(steps))
     if OVEN_TIME.search(how):
         return not baked or fried

@@ -36,7 +36,10 @@ _LEFT_OUT = "left out"
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
 _OWN_STEP = re.compile(
     r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
-    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\][.!](?=\s|$)"
+    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\]"
+    r"(?:(?: to| into) the \w+)?"
+    r"(?:,? (?:and|then) (?:toss|cook|stir|fry|stir-fry|soften)\w*[^.!,\d]{0,20}\b[1-5] minutes?)?"
+    r"[.!](?=\s|$)"
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _STAY = frozenset({"less", "weigh"})

@@ -41,6 +41,9 @@ _RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|re
 # Where everything is put together in the end, with no heat behind it.
 _COLD_DISH = re.compile(r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter)\b", re.IGNORECASE)
 _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
+_BROTHY = re.compile(
+    r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot)\b", re.IGNORECASE
+)
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
@@ -65,6 +68,7 @@ class Told(NamedTuple):
     coats: frozenset[str] = frozenset()  # is pressed on or dipped in, and binds nothing
     roasted: frozenset[str] = frozenset()  # lies in the oven for long
     named_for_a_food: bool = True  # a ratatouille is not
+    brothy: bool = False  # a stew or a soup, in which grains would drink the broth
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -113,6 +117,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     return Told(
         titled=titled,
         named_for_a_food=bool(titled & own),
+        brothy=bool(_BROTHY.search(recipe.title)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),

@@ -14,6 +14,7 @@ from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
 from calmlarder.checks.lots import COOKED, days_of, keeping_row
 from calmlarder.checks.patterns import pattern_of
+from calmlarder.checks.shown import is_all_poorly
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _PACKS = {
@@ -196,7 +197,7 @@ def _packed(food: Row) -> bool:
 def _past(lot: Mapping[str, Any], day: date, larder: _Larder, thawed: bool) -> list[str]:
     """Whether it is past its last day then: an estimate of what is fresh counts, of dry goods it may pass a little."""
     days = [on for on, _ in days_of(lot, larder.foods, larder.keeping, larder.today)]
-    days += [larder.today + timedelta(days=1)] if lot.get("condition") and lot["place"] != "freezer" else []
+    days += [larder.today + timedelta(days=1)] if is_all_poorly(lot) else []
     last, food = min(days, default=day), larder.foods.get(lot["food"])
     if day <= max(last, larder.today) or lot["place"] == "freezer":
         return []

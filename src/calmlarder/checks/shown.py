@@ -24,6 +24,7 @@ _BOX_ROUNDED = {
 }  # fmt: skip
 _AT_LEAST = ("protein_g", "energy_kcal")  # said to be at least so much where a figure is unknown
 _OIL_KCAL = Fraction("4.5") * 9  # in a teaspoon: 5 ml at 0.9 g/ml, 9 kcal/g (Atwater)
+_OF_SOME = re.compile(r"(?:(?:only|just) )?(?:one|two|three|[123]|a couple|couple|a few|few|some) ")  # `one bendy`
 _OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
@@ -103,10 +104,18 @@ def _days(read: Read) -> Iterator[str]:
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
-        days += [read_on + timedelta(days=1)] if lot.get("condition") and lot["place"] != "freezer" else []
+        days += [read_on + timedelta(days=1)] if is_all_poorly(lot) else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
+
+
+def is_all_poorly(lot: Lot) -> bool:
+    """Whether a condition is said of all of a lot, and not of one or two of it; what is frozen gets no worse."""
+    if lot["place"] == "freezer":
+        return False
+    said = [one for one in (lot.get("condition") or "").split(", ") if one]
+    return any(not _OF_SOME.match(one) for one in said)
 
 
 def _called(read: Read) -> Iterator[str]:

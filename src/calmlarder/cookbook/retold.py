@@ -35,7 +35,8 @@ _KINDS_BEHIND = re.compile(
 _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
 _TOSSED = re.compile(
     r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
-    r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred)"
+    r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred|soaked|steeped"
+    r"|dissolved|bloomed)"
     r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
 )
 # `zest of 1 orange and juice of half`

@@ -20,10 +20,14 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
-_KIND_AND_DATE = LatePattern(
-    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
-    rf"\s+({DAY_WORD})(?![\w/])"
+# How a day begins: what is short is looked for first, and the long expressions of days wait for it.
+_A_DAY_BEGINS = (
+    rf"(?:\d|the |in |on |an? |(?:{DAYS_IN_WORDS})\b|end|start|mid|early|late|beginning|{MONTH}|month|{DAY}"
+    r"|to[dnm]|tm|y|now|asap|this |last |next |coming |day |w(?:eek|k))"
 )
+_BETWEEN = r"[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?\s+"
+_MAY_BE_KIND_AND_DATE = LatePattern(rf"(?<![\w-])(?:{_KIND}){_BETWEEN}{_A_DAY_BEGINS}")
+_KIND_AND_DATE = LatePattern(rf"(?<![\w-])({_KIND}){_BETWEEN}({DAY_WORD})(?![\w/])")
 _KIND_BEHIND = LatePattern(r"\w (?:use|ub|best|bb|exp|sell)")  # what may be such a label, looked for first: it is short
 _DATE_AND_KIND = LatePattern(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])",
@@ -75,7 +79,7 @@ _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 # `monday's soup`; `tues` and `thurs` are days themselves.
 _DAYS_POSSESSIVE = LatePattern(
     rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])",
-    needs=("s ",),
+    needs=("days ", "'s "),
 )
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
@@ -133,9 +137,7 @@ _DUTY = LatePattern(
 _MAY_BE_DUTY = LatePattern(
     r"(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
     r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
-    r" (?:by |before |on |for )?(?:the )?"
-    rf"(?:\d|the |in |on |an? |(?:{DAYS_IN_WORDS})\b|end|start|mid|early|late|beginning|{MONTH}|month|{DAY}"
-    r"|to[dnm]|tm|y|now|asap|this |last |next |coming |day |w(?:eek|k))"
+    rf" (?:by |before |on |for )?(?:the )?{_A_DAY_BEGINS}"
 )
 # A day and a month with a dot or a dash between them, and a month cut short with a dot.
 _DAY_DASH_MONTH = LatePattern(
@@ -201,7 +203,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         kind = KINDS[found[2]]
         dates.append(Dated(kind, parse_day_of(found[1], today, True)))
         text = _cut(text, found)
-    while found := _KIND_AND_DATE.search(text):
+    while found := _KIND_AND_DATE.search(text) if _MAY_BE_KIND_AND_DATE.search(text) else None:
         kind = KINDS[found[1]]
         ahead = kind in _FUTURE and found[1] not in _BEHIND and not _WAS.search(found[0])
         on = parse_day_of(found[2], today, ahead)
