@@ -150,7 +150,7 @@ def test_beans_named_in_the_title_give_way_to_no_tofu(adapt: Adapt) -> None:
     assert "black-beans-canned" in foods
     assert not foods & {"tofu-firm", "tempeh", "seitan"}
     instead = " and ".join(line.split(" g ", 1)[1].partition(",")[0] for line in found["changes"][0]["written"])
-    assert found["recipe"].count(f"[{instead}]") == 2  # at each mention
+    assert found["recipe"].count(f"[{instead}") == 2  # at each mention
 
 
 # What a cook would put in: common practice, no source beyond it; which foods pass a limit is of the tables.
@@ -207,7 +207,7 @@ def test_nothing_begins_earlier_that_simmers_long_enough(adapt: Adapt) -> None:
     lines = ("600 g cauliflower", "600 g courgettes")
     short, long = (
         adapt("Stew", *lines, steps=f"1. Add the cauliflower and courgettes and simmer for {minutes} minutes.")
-        for minutes in (8, 45)
+        for minutes in (5, 45)
     )
     assert "begin earlier" in short["recipe"]
     assert long["changes"]
@@ -392,3 +392,102 @@ def test_what_does_not_mash_is_stirred_in_whole(adapt: Adapt) -> None:
         steps="1. Crush the beans with a fork.\n2. Fill the tortillas with beans and tomatoes.",
     )["recipe"]  # fmt: skip
     assert "beans [canned black beans and cooked quinoa: stir cooked quinoa in whole, mash the rest]" in found
+
+
+def test_what_is_tossed_on_a_tray_is_roasted_in_a_wrap_too(adapt: Adapt) -> None:
+    """No radishes or leaves of Chinese cabbage for half an hour in the oven (common practice, no source)."""
+    found = adapt(
+        "Roast vegetable wraps", "1 red onion, cut into wedges", "1 small cauliflower, cut into small florets",
+        "2 tbsp olive oil", "8 corn tortillas",
+        steps="1. Heat the oven to 220C. Toss the onion and cauliflower with the oil on a large tray. Roast for 30 "
+        "minutes until charred.\n2. Fill the tortillas with the vegetables.",
+    )  # fmt: skip
+    foods = {one["food"] for change in found["changes"] for one in change["to"]}
+    assert foods
+    assert not foods & {"radish", "cabbage-chinese", "chives"}
+
+
+def test_green_tops_go_late_into_a_tin_that_the_next_step_roasts(adapt: Adapt) -> None:
+    """Leek greens take about 15 minutes in the oven (common practice, no source); oil does not turn soft."""
+    found = adapt(
+        "Roast tomato rice", "400 g cherry tomatoes", "1 red onion, cut into wedges", "3 garlic cloves",
+        "4 tbsp olive oil", "400 g rice",
+        steps="1. Tip the tomatoes and onion into a roasting tin with the garlic and oil.\n"
+        "2. Roast for 35 minutes, until the garlic is soft.\n3. Serve with the rice.",
+    )  # fmt: skip
+    assert "onion [leek greens: only for the last 15 minutes]" in found["recipe"]
+    assert "garlic [garlic-infused oil: nothing to wait for] is soft" in found["recipe"]
+
+
+def test_stock_that_boils_to_be_poured_cooks_no_grain(adapt: Adapt) -> None:
+    """Rice and quinoa need a boil of their own (ingredient_tables/foods.csv), unlike couscous."""
+    found = adapt(
+        "Carrots with couscous", "250 g couscous", "400 g carrots", "300 ml water",
+        steps="1. Put the couscous in a bowl. Bring the water to the boil, pour it over, cover and leave for 5 "
+        "minutes.\n2. Boil the carrots and serve with the couscous.",
+    )  # fmt: skip
+    assert "[Instead of soaking: boil " in found["recipe"]
+
+
+def test_water_of_a_dal_counts_as_its_liquid(adapt: Adapt) -> None:
+    """A dry lentil takes up 1.73 times its weight (usda_sr28 16069/16070), a tinned one nothing."""
+    found = adapt(
+        "Dal", "250 g red lentils, rinsed", "1.2 litres water", "1 tsp turmeric", "200 g tomatoes",
+        steps="1. Simmer the lentils and turmeric in the water for 25 minutes.\n2. Add the tomatoes.",
+    )  # fmt: skip
+    assert "takes up about" in found["recipe"]
+    assert "ml less of the liquid" in found["recipe"]
+
+
+def test_no_banana_stews_in_a_tagine_and_pieces_keep_their_cut(adapt: Adapt) -> None:
+    """What a cook would put in a stew for prunes (common practice, no source)."""
+    found = adapt(
+        "Lamb tagine", "1 kg lamb shoulder, diced", "200 g soft prunes", "400 g canned tomatoes",
+        "3 medium zucchini (about 700g), cut into 2cm chunks",
+        steps="1. Brown the lamb. Add the prunes, zucchini and tomatoes and simmer for an hour.",
+    )  # fmt: skip
+    foods = {one["food"] for change in found["changes"] for one in change["to"]}
+    assert "banana-firm" not in foods
+    written = " ".join(line for change in found["changes"] for line in change["written"])
+    assert "zucchini, cut into chunks" in written
+
+
+def test_a_broth_is_thickened_by_potatoes_and_not_drunk_by_grain(adapt: Adapt) -> None:
+    """What a cook would put in a stew for beans (common practice, no source)."""
+    lines = ("2 x 400 g tins butter beans, drained", "400 g canned tomatoes", "560 g cod fillet")
+    steps = "1. Simmer the beans and the tomatoes for 20 minutes. Add the cod and simmer for 5 minutes."
+    foods = {
+        title: {one["food"] for change in adapt(title, *lines, steps=steps)["changes"] for one in change["to"]}
+        for title in ("Cod and butter bean stew", "Cod with butter beans")
+    }
+    assert "potato" in foods["Cod and butter bean stew"]
+    assert "quinoa-cooked" not in foods["Cod and butter bean stew"]
+    assert "quinoa-cooked" in foods["Cod with butter beans"]
+
+
+def test_nothing_is_added_late_to_what_is_blended_or_shaped(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean patties", "480 g canned black beans, drained", "1 egg", "2 tbsp olive oil",
+        steps="1. Blend the beans with the egg, shape into patties and chill for 30 minutes.\n2. Fry in the oil.",
+    )["recipe"]  # fmt: skip
+    assert "at the end" not in found.lower()
+
+
+def test_green_beans_for_sugar_peas_are_boiled_first(adapt: Adapt) -> None:
+    """Raw beans of this species hold a lectin that a boil destroys (recalled); minutes as in foods.csv."""
+    found = adapt(
+        "Chicken bowls", "200 g snow peas, halved", "600 g chicken breast", "1 tbsp peanut oil", "250 g rice noodles",
+        steps="1. Fry the chicken in the oil. Add the snow peas to the wok and toss for 1 minute.\n2. Serve.",
+    )["recipe"]  # fmt: skip
+    assert "snow peas [green beans: about 6 minutes]" in found
+    assert "Never raw: boiled until just tender first" in found
+
+
+def test_stock_that_grains_soak_in_is_swapped_in_a_salad_too(adapt: Adapt) -> None:
+    found = adapt(
+        "Couscous salad", "200 g couscous", "250 ml hot vegetable stock", "1 cucumber, diced", "50 g dried apricots",
+        steps="1. Put the couscous in a bowl, pour over the stock, cover and leave for 5 minutes.\n2. Toss everything.",
+    )  # fmt: skip
+    foods = {one["food"] for change in found["changes"] for one in change["to"]}
+    assert "stock-plain" in foods
+    assert "banana-firm" not in foods

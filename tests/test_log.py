@@ -14,6 +14,7 @@ import sys
 from collections.abc import Callable
 from datetime import date, datetime, timedelta
 from decimal import Decimal
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -76,14 +77,20 @@ def ask(capsys: pytest.CaptureFixture[str]) -> Ask:
     return asked
 
 
+@cache
 def rows(name: str) -> list[dict[str, str]]:
     with (shipped("ingredient_tables") / name).open(encoding="utf-8-sig", newline="") as file:
         return list(csv.DictReader(file))
 
 
+@cache
+def all_figures() -> dict[tuple[str, str], Decimal]:
+    return {(row["food"], row["component"]): Decimal(row["g_per_100g"]) for row in rows("fermentables.csv")}
+
+
 def oligosaccharides(amounts: list[tuple[str, int]]) -> Decimal:
     """G of fructans and GOS in foods, from the rows as they stand."""
-    figures = {(row["food"], row["component"]): Decimal(row["g_per_100g"]) for row in rows("fermentables.csv")}
+    figures = all_figures()
     loads = ((figures[food, "fructans"] + figures[food, "gos"]) * grams / 100 for food, grams in amounts)
     return sum(loads, Decimal(0))
 

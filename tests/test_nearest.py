@@ -20,8 +20,9 @@ from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.least_given import least_given
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import tightened
-from calmlarder.compose.nearest import Nearest, giving_rules, near_search
+from calmlarder.compose.nearest import giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
+from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop

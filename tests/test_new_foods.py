@@ -36,6 +36,12 @@ PROTEIN = [
     ("fish-fingers", "12.1", "afcd_release2 F003897, fish finger, frozen, raw"),
     ("bombay-mix", "18.8", "cofid2015 17-764, Bombay mix"),
     ("granola", "13.67", "usda_sr28 08037, granola, homemade"),
+    ("scampi", "10.6", "cofid2015 16-442, scampi in breadcrumbs, frozen, fried"),
+    ("sandwich-cheese", "12.0", "cofid2015 11-963, sandwich, white bread, cheddar cheese and pickle"),
+    ("sandwich-fish", "12.5", "cofid2015 11-967, sandwich, white bread, tuna mayonnaise"),
+    ("liquorice-sweets", "3.7", "cofid2015 17-777, liquorice allsorts"),
+    ("toaster-pastries", "4.2", "usda_sr28 18362, toaster pastries, fruit"),
+    ("dulce-de-leche", "6.84", "usda_sr28 01225, dulce de leche"),
     ("scone", "7.0", "usda_sr28 18016, biscuits, plain or buttermilk, from recipe"),
 ]
 

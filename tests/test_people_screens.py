@@ -13,7 +13,7 @@ from textual.widgets import Input, OptionList, Static
 
 from calmlarder.history.felt import Scores
 from calmlarder.household.challenge_status import status
-from calmlarder.household.challenges import courses
+from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import add, change, people
 from calmlarder.intake.eaten import ME

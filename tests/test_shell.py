@@ -9,12 +9,14 @@ import re
 import shutil
 import subprocess
 import sys
+from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.commands.parser import parser
+from calmlarder.commands.options.common import Parser
+from calmlarder.commands.parser import FAMILIES, command_in, parser
 from calmlarder.render.plain_signs import plain_cell, plain_words
 from harm import ask
 from how_much import some
@@ -132,3 +134,28 @@ def test_screens_in_a_terminal_without_unicode_are_drawn_in_ascii(
         assert terminal.words.isascii(), sorted(set(terminal.words) - set(map(chr, range(128))))
     finally:
         terminal.close()
+
+
+@pytest.mark.parametrize("command", ["", *(one for added in FAMILIES.values() for one in added), "dinner"])
+def test_a_command_by_itself_is_read_as_among_all(command: str) -> None:
+    """Of each command the help, which tells every option, is that of the whole parser."""
+
+    def commands(made: Parser) -> Mapping[str, Parser]:
+        return next(one.choices for one in made._actions if one.dest == "command")
+
+    whole, apart = commands(parser()), commands(parser(command))
+    if command in whole:
+        assert apart[command].format_help() == whole[command].format_help()
+        assert len(apart) < len(whole)
+    else:  # which of them is meant is not known
+        assert apart.keys() == whole.keys()
+    assert {one for added in FAMILIES.values() for one in added} == whole.keys()
+
+
+@pytest.mark.parametrize(
+    ("words", "command"),
+    [("tonight --json", "tonight"), ("--home a tonight", "tonight"), ("--home=a --today fri match kale", "match"),
+     ("--version", ""), ("-h", ""), ("", ""), ("--home", ""), ("--nothing tonight", ""), ("-- tonight", "")],
+)  # fmt: skip
+def test_the_command_is_seen_behind_the_home_and_the_day(words: str, command: str) -> None:
+    assert command_in(words.split()) == command

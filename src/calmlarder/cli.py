@@ -13,15 +13,17 @@ from io import TextIOWrapper
 from calmlarder.render.plain_signs import JSON, WORDS, is_unicode
 
 _FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
-# Objects made before waste in rings is looked for, and rounds before old ones are: tables and models hold a hundred
+# Objects made before waste in rings is looked for, and rounds before old ones are: tables and models hold some hundred
 # thousand that stay, and looking through them again and again took a tenth of a start. Ours, measured.
-_WASTE_SEEN_AFTER = (300_000, 10, 100)
+_WASTE_SEEN_AFTER = (600_000, 10, 100)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and give its exit status."""
     _open_what_is_closed()
     gc.set_threshold(*_WASTE_SEEN_AFTER)
+    # We have no plugins: to look for them, pydantic reads what every package of the environment says of itself.
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     # At the end the system takes all memory back at once; to look for rings in it first takes a seventh of a start.
     atexit.unregister(gc.freeze)
     atexit.register(gc.freeze)
@@ -43,11 +45,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def _run(arguments: Sequence[str] | None) -> int:
     from calmlarder.commands.given.common import given  # behind the threshold: they make much that stays
-    from calmlarder.commands.parser import parser
+    from calmlarder.commands.parser import command_in, parser
     from calmlarder.problems import CannotGoOn
 
     _write_what_can_be_written(as_json=False)
-    options = parser().parse_args(arguments)
+    typed = sys.argv[1:] if arguments is None else arguments
+    options = parser(command_in(typed)).parse_args(typed)
     _write_what_can_be_written(as_json=getattr(options, "json", False))
     # Each command imports what it needs and no more: `match` never waits for the solver.
     module, _, function = options.run.partition(":")

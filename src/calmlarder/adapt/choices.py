@@ -48,6 +48,9 @@ _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
 _KEPT_DRY = "in a mix that is kept dry"
+_QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tray in the oven would dry out
+_SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
+_DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _MOST_MIXED = 5
@@ -86,7 +89,8 @@ def _open(line: Counted, dish: Dish) -> Open:
         if not line.breaks and line.food.id in dish.told.stuffed:
             choices += halved(line, weight, dish)
         if not line.breaks and not unknown and not whole:
-            floor = max(prices.FLOOR[line.food.roles[0]], prices.TITLED_FLOOR if titled else 0)
+            titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0
+            floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
         if (not titled or line.read.optional or line.breaks) and not unknown:
@@ -167,13 +171,19 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         yield from _unmeasured(line, weight, dish)
         return
     found = [*_alternatives(line, line.amount.grams, dish.eaters, dish.tables), *_stand_ins(line, dish)]
-    never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes  # couscous, chicken
+    # Couscous, chicken, the stock that couscous soaks in.
+    never_raw = line.food.roles[0] in {"base", "protein"} and "raw" not in line.food.minutes
+    never_raw |= line.food.kind == "stock"
     use = "cooked" if never_raw else dish.told.use_of(line.read)
     if _is_spice(line.food) and line.food.id in dish.told.in_a_rub:
         use = "raw"  # asafoetida is harsh but in hot fat, greens want softening (common practice)
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     if line.food.id not in dish.told.coats:  # what binds a patty is no crust
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
+    if dish.told.brothy and line.food.kind == "pulse":
+        fit = _thickening(fit)
+    if line.food.id in dish.told.roasted:
+        fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if not dish.told.kept_dry:
         fit = [one for one in fit if not one.when.endswith(_KEPT_DRY)]
     cooked = use == "cooked"
@@ -192,6 +202,12 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
             yield from mixed(line, weight, candidate, dish)
         for first, second in combinations(plain[:_MOST_MIXED], 2):
             yield from pairs(line, weight, (first, second), dish)
+
+
+def _thickening(candidates: list[Candidate]) -> list[Candidate]:
+    """Of what may stand for a pulse in a broth no boiled grain, where something thickens as the pulse did."""
+    other = [one for one in candidates if not any(part.food.kind in _DRINKS for part in one.parts)]
+    return other if any(part.food.kind == "potato" for one in other for part in one.parts) else candidates
 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:

@@ -52,6 +52,7 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     texts = tuple(one.line for one in lines)
     strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
     other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
+    other *= 1 if dish.told.named_for_a_food else prices.NAMED_FOR_NONE
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)

@@ -22,7 +22,7 @@ def names_of(foods: set[str], tables: Tables) -> Names:
     return {words: frozenset(meant) for words, meant in found.items() if words}
 
 
-@lru_cache(16_384)
+@lru_cache(131_072)  # more than there are names: asked for in a row, one too few would keep none
 def _words_of_name(name: str) -> tuple[str, ...]:
     """Each recipe asks several times for all names of the tables."""
     return words_of(name)

@@ -27,6 +27,7 @@ LEFT_IN = 40
 AT_HOME = 4  # points for a stand-in that the larder holds: it goes before an equal one from the shop
 STRANGE = 25  # potatoes in the place of a vegetable, tofu in that of pulses: no longer that dish
 ANOTHER_KIND = 8  # all of it another kind of thing: less of what is there, or some of it kept, is nearer the dish
+NAMED_FOR_NONE = 2  # times as much where the title names no food: a ratatouille is all of its vegetables
 ANOTHER_KITCHEN = 20  # rice noodles under butter, pasta in a wok
 NEW_ALLERGEN = 5  # of the fourteen, that the line did not hold: somebody at the table may mind
 THERE_ALREADY = 6  # more of what the dish holds anyhow

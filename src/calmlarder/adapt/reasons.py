@@ -23,6 +23,9 @@ _TOPS = {
     "spring-onion-green": "only a minute",
     "chives": "only a minute, off the heat",
 }
+_READY = frozenset({"cooked", "boiled"})
+_AT_THE_END = "stir it in at the end"
+_PODS_LATER = 3  # green beans are never eaten raw
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
@@ -118,7 +121,9 @@ def at_heat(line: Open, choice: Choice) -> str:
     dry_pulse = food.kind == "pulse" and food.state == "dry"
     for one in choice.brings:
         name = f"{one.food.name} " if len(choice.brings) > 1 else ""
-        if dry_pulse and one.food.state != "dry":
+        if one.food.state in _READY and any(_AT_THE_END in when for when in choice.candidate.when.split("; ")):
+            told.append(f"{name}only at the end")
+        elif dry_pulse and one.food.state != "dry":
             told.append(f"{name}only for the last 10 minutes")
         elif _boils_otherwise(food, one.food) and _quicker(line, one.food):
             told.append(f"{name}add only for the last {one.food.minutes['boil']} minutes")
@@ -165,7 +170,8 @@ def _boils_otherwise(food: Food, other: Food) -> bool:
 def _slower(food: Food, other: Food) -> bool:
     """Whether a vegetable takes clearly longer in the pot than the one whose place it takes."""
     both = "boil" in food.minutes and "boil" in other.minutes and other.roles[0] in {"vegetable", "base"}
-    return both and other.state == "raw" and other.minutes["boil"] >= food.minutes["boil"] + _MINUTES_LATER
+    later = _PODS_LATER if other.kind == "pod" else _MINUTES_LATER
+    return both and other.state == "raw" and other.minutes["boil"] >= food.minutes["boil"] + later
 
 
 def why_serving(serves: int, more: int) -> str:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from calmlarder.adapt.dish import is_made_anew
+from calmlarder.adapt.dish import STRANDS, is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
 from calmlarder.adapt.told import Told
@@ -66,7 +66,12 @@ def another_dish(
     if not gone and adapted.status not in {"cannot", "open"}:
         return ()
     head = f"It is named for {' and '.join(gone)}, which cannot stay: what comes out is another dish." if gone else ""
-    return (f"{head} Nearest of the program's own dishes: {_nearest(recipe, reads, tables)}.".strip(),)
+    nearest = _nearest(recipe, reads, tables)
+    # A word that names a food makes no dish: oat pancakes are not near an oat crumble.
+    foods = {word for food in tables.foods for word in words_of(food.name)}
+    if head and not (set(words_of(recipe.title)) & set(words_of(nearest))) - foods:
+        return (head,)
+    return (f"{head} Nearest of the program's own dishes: {nearest}.".strip(),)
 
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
@@ -75,7 +80,9 @@ def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
         return True
     if tables.food_by_id[food].kind == "allium" and stays:
         return True  # its taste stays: in oil, in the greens of leeks
-    return food in stays or any(map(told.is_titled, stays)) or tables.food_by_id[food].kind in kinds
+    kind = tables.food_by_id[food].kind
+    strands = kind in STRANDS and bool(kinds & STRANDS)  # noodles that are pasta now are called noodles still
+    return food in stays or any(map(told.is_titled, stays)) or kind in kinds or strands
 
 
 def _nearest(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> str:

@@ -1,7 +1,9 @@
 """How long a step heats what a food is now, and what of it no longer holds: peeling, browning, soaking."""
 
 import re
+from bisect import bisect_right
 from collections.abc import Sequence
+from functools import lru_cache
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import Names, spans_in
@@ -18,7 +20,18 @@ _SOAKS = re.compile(
     r"|\b(?:leave|stand|swell)\b[^.;]{0,40}\b(?:minutes?|mins?|absorbed|tender|soft)\b",
     re.IGNORECASE,
 )
+_POURED = re.compile(r"\bpour (?:it|this|the \w+) over\b", re.IGNORECASE)
 _COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
+# Only the liquid boils, which is poured over what soaks.
+_LIQUID_BOILS = re.compile(
+    r"\b(?:bring|boil|heat)(?:s|ing)?\b[^.;]{0,40}\b(?:water|stock|broth|liquid|kettle)\b"
+    r"(?: \[[^\]]*\])?(?:[^.;,]{0,15}\bto (?:the|a) boil)?",
+    re.IGNORECASE,
+)
+_COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl|oven)\w*", re.IGNORECASE)
+_LATE_IN_IT = re.compile(
+    r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
+)
 _BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
@@ -33,33 +46,45 @@ _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_UNTIL_DONE = re.compile(
+    r"\s*(?:cloves? )?(?:is|are|turns?|has turned) (?:very |just |lightly |light |pale )*"
+    r"(?:soft|golden|brown|tender|cooked|translucent|caramelised|caramelized)",
+    re.IGNORECASE,
+)
+_ROAST_NEXT = re.compile(
+    r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
+)
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
-def treated(step: str, end: int, change: Change, before: str, tables: Tables) -> str:
+def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: Tables) -> str:
     """How a step treats what the food before `end` is now, where that is another way than it says.
 
-    `before` is the step's text so far, in which it may be said already.
+    `told` are the step's text so far, in which it may be said already, and the step behind it.
     """
+    before, behind = told
     sentence = _sentence(step, end)
     foods = [tables.food_by_id[one.food] for one in change.to]
     if (
         foods
         and all(one.kind == "oil" for one in foods)
-        and _AS_A_PIECE.search(sentence)
-        and (IN_THE_OVEN.search(step) or _PEELS.search(step))
+        and _says(_AS_A_PIECE, sentence)
+        and (_says(IN_THE_OVEN, step) or _says(_PEELS, step))
     ):
         return ": no piece to cut or roast, so skip this and stir it in when the rest comes together"
     whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
-    if whole and _CRUSHES.search(sentence):
+    if whole and _says(_CRUSHES, sentence):
         return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
-    if _PEELS.search(sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
+    if foods and all(one.kind == "oil" for one in foods) and _UNTIL_DONE.match(step, end):
+        return ": nothing to wait for"
+    if _says(_PEELS, sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
-    in_a_pan = any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
-    if oven and IN_THE_OVEN.search(step) and not in_a_pan and _minutes(step) >= int(oven[1]) + _MUCH_LONGER:
-        return f": only for the last {oven[1]} minutes"
+    if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step):
+        baked = step if _minutes(step) else f"{step} {behind}" if _ROAST_NEXT.match(behind) else ""
+        if _minutes(baked) >= int(oven[1]) + _MUCH_LONGER:
+            return f": only for the last {oven[1]} minutes"
     if (
         change.not_browned
         and change.not_browned not in before
@@ -71,33 +96,59 @@ def treated(step: str, end: int, change: Change, before: str, tables: Tables) ->
 
 def time_told(step: str, change: Change) -> str:
     """How long what a food is now is heated, where the step heats it and that is another time."""
-    return f": {change.heat}" if change.heat and _HOT.search(step) else ""
+    heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
+    return f": {heat}" if heat and _says(_HOT, step) else ""
 
 
 def is_only_soaked(step: str, end: int, change: Change) -> bool:
     """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind."""
+    if not change.not_soaked:
+        return False
     told = _sentence(step, end)
-    rest = step[step.find(told) + len(told) :].lstrip(".;!? ")
-    told = f"{told}. {_SENTENCE_ENDS.split(rest)[0]}"
-    return bool(change.not_soaked and _SOAKS.search(told)) and not _COOKS.search(told)
+    told = f"{told}. {_behind(step, told)}"
+    soaks = _says(_SOAKS, told) or _says(_POURED, told)
+    return soaks and not _says(_COOKS, _LIQUID_BOILS.sub(" ", told))
+
+
+@lru_cache(maxsize=256)  # a step may name a food a hundred times
+def _says(what: re.Pattern[str], text: str) -> bool:
+    return what.search(text) is not None
+
+
+@lru_cache(maxsize=256)
+def _in_a_pan(step: str) -> bool:
+    return any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
 
 
 def _sentence(step: str, end: int) -> str:
     """The sentence around a place."""
-    start = max((one.end() for one in _SENTENCE_ENDS.finditer(step, 0, end)), default=0)
-    stop = _SENTENCE_ENDS.search(step, end)
-    return step[start : stop.start() if stop else len(step)]
+    ends = _ends(step)
+    behind = bisect_right(ends, end)
+    return step[ends[behind - 1] if behind else 0 : ends[behind] - 1 if behind < len(ends) else len(step)]
+
+
+@lru_cache(maxsize=256)
+def _ends(step: str) -> tuple[int, ...]:
+    """Where the sentences of a step end, each behind its sign."""
+    return tuple(one.end() for one in _SENTENCE_ENDS.finditer(step))
+
+
+@lru_cache(maxsize=256)
+def _behind(step: str, sentence: str) -> str:
+    """The sentence that follows."""
+    rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
+    return _SENTENCE_ENDS.split(rest)[0]
 
 
 def _when_done(step: str, sentence: str) -> str:
     """The sentence behind where it says how that one goes on (`Once golden, …`); else nothing."""
-    rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
-    return _SENTENCE_ENDS.split(rest)[0] if _GOES_ON.match(rest) else ""
+    rest = _behind(step, sentence)
+    return rest if _GOES_ON.match(rest) else ""
 
 
 def _is_browned(sentence: str, how: str) -> bool:
     """Whether a sentence fries until golden, or longer than green tops bear."""
-    return bool(_BROWNS.search(sentence) or (how.startswith(_A_MINUTE) and _SOFTENS.search(sentence)))
+    return _says(_BROWNS, sentence) or (how.startswith(_A_MINUTE) and _says(_SOFTENS, sentence))
 
 
 def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:

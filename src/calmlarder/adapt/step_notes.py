@@ -22,6 +22,7 @@ _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or ga
 _METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)(?:, | or )?)+(?=\W|$)", re.IGNORECASE)
 _LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
 _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
+_AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
 _USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
 # Of which less means less to cook in: it is made up with water. Common practice, no source.
@@ -33,6 +34,10 @@ _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
+_WATER = re.compile(
+    r"\b(\d{1,4}(?:[.,]\d{1,2})?) ?(?:(ml)|(l|litres?|liters?)|(cups?)) (?:of )?(?:[a-z]+ ){0,2}water\b", re.IGNORECASE
+)
+_ML = (Decimal(1), Decimal(1000), Decimal(240))  # of a millilitre, a litre, a cup (common practice)
 _SAID = frozenset({"with it"})  # of a part whose other parts say how
 
 
@@ -74,6 +79,8 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
 
 def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     """Whether it is said of a way to cook that the food does not meet here."""
+    if _AT_THE_END.match(how) and steps and not _SIMMERS.search(steps):
+        return True
     baked, fried = bool(IN_THE_OVEN.search(steps)), bool(_FRIES.search(steps))
     if OVEN_TIME.search(how):
         return not baked or fried
@@ -110,9 +117,10 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     return f"{head} {name}: {instead}.{how}"
 
 
-def liquid_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Iterator[str]:
+def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Tables) -> Iterator[str]:
     """What becomes of the liquid: less of a wet thing is made up, what takes up no water wants less of it."""
-    wet, missing, not_taken = Decimal(0), Decimal(0), Decimal(0)
+    told = [part.read.text for part in parts if part.read.outcome == "nothing"]
+    wet, missing, not_taken = sum(map(_ml_of_water, (*told, steps)), Decimal(0)), Decimal(0), Decimal(0)
     thin: list[str] = []
     dry: list[str] = []
     for amount in adapted.amounts.values():
@@ -146,6 +154,15 @@ def _taken_up(food: Food, grams: Decimal, tables: Tables) -> Decimal:
     if food.state != "dry" or not (factors or food.kind == "pulse"):
         return Decimal(0)
     return grams * (max(factors, default=_BOILED_PULSE) - 1)
+
+
+def _ml_of_water(text: str) -> Decimal:
+    """Millilitres of water that a text tells of, `1.2 litres water`."""
+    total = Decimal(0)
+    for number, *units in _WATER.findall(text):
+        unit = next(place for place, word in enumerate(units) if word)
+        total += Decimal(number.replace(",", ".")) * _ML[unit]
+    return total
 
 
 def _rounded(grams: Decimal) -> int:

@@ -36,7 +36,10 @@ _LEFT_OUT = "left out"
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
 _OWN_STEP = re.compile(
     r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
-    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\][.!](?=\s|$)"
+    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\]"
+    r"(?:(?: to| into) the \w+)?"
+    r"(?:,? (?:and|then) (?:toss|cook|stir|fry|stir-fry|soften)\w*[^.!,\d]{0,20}\b[1-5] minutes?)?"
+    r"[.!](?=\s|$)"
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _STAY = frozenset({"less", "weigh"})
@@ -94,8 +97,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
     marked: list[str] = []
-    for (number, step), _ in zip(_numbered(steps), within(steps), strict=False):
-        text, foods = _marked(step, told)
+    for place, ((number, step), _) in enumerate(zip(_numbered(steps), within(steps), strict=False)):
+        text, foods = _marked(step, " ".join(steps[place + 1 : place + 2]), told)
         marked.append(text)
         for food in foods:
             named.setdefault(food, []).append(number)
@@ -132,7 +135,7 @@ def _notes(
             change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
         said = note(row.name, numbers.get(food, []), change, listed)
         notes += [said] if said is not None else []
-    return [*notes, *liquid_notes(parts, adapted, tables)]
+    return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
 
 
 def within(steps: Sequence[str]) -> Iterator[str]:
@@ -154,8 +157,8 @@ def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
         yield place, step
 
 
-def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
-    """A step with its brackets, and the changed foods that it names.
+def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
+    """A step with its brackets, and the changed foods that it names; `behind` is the step that follows.
 
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
@@ -180,7 +183,7 @@ def _marked(step: str, told: _Told) -> tuple[str, list[str]]:
                 head = f"[Instead of soaking: {change.not_soaked}.] "
                 late = change.not_soaked
             else:
-                how = late or treated(step, end, change, text, told.tables)
+                how = late or treated(step, end, change, (text, behind), told.tables)
             now = f"{now}{how}"
             told.timed.update(foods[:1] if late else ())
         elif foods:

@@ -21,6 +21,9 @@ _HEAT = re.compile(
     r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
 )
 _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
+# What is tossed on a tray or in a tin goes into the oven with it, whatever sentence says so.
+_ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sheets?|tins?|dish)|sheet pans?)\b")
+_ROASTS = re.compile(r"\b(?:roast\w*|bak(?:e|ed|ing)|oven|trays?|roasting)\b")
 # A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
 _DRESSING = re.compile(r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar)\b")
 _ON_TOP = re.compile(
@@ -38,6 +41,9 @@ _RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|re
 # Where everything is put together in the end, with no heat behind it.
 _COLD_DISH = re.compile(r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter)\b", re.IGNORECASE)
 _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
+_BROTHY = re.compile(
+    r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot)\b", re.IGNORECASE
+)
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
@@ -60,6 +66,9 @@ class Told(NamedTuple):
     slaw: bool = False
     in_a_rub: frozenset[str] = frozenset()  # goes on dry, and meets no hot fat first
     coats: frozenset[str] = frozenset()  # is pressed on or dipped in, and binds nothing
+    roasted: frozenset[str] = frozenset()  # lies in the oven for long
+    named_for_a_food: bool = True  # a ratatouille is not
+    brothy: bool = False  # a stew or a soup, in which grains would drink the broth
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -96,9 +105,19 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         for _, foods in foods_in(sentence, with_last_words(own, tables))
         for food in foods
     }
+    roasted = {
+        food
+        for sentence in sentences
+        if _ROASTS.search(sentence)
+        for _, foods in foods_in(sentence, with_last_words(own, tables))
+        for food in foods
+    }
     uses = _uses(recipe.title, sentences, with_last_words(own, tables))
+    titled = _titled(recipe.title, own, tables)
     return Told(
-        titled=_titled(recipe.title, own, tables),
+        titled=titled,
+        named_for_a_food=bool(titled & own),
+        brothy=bool(_BROTHY.search(recipe.title)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
@@ -107,6 +126,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
         in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
         coats=frozenset(coats),
+        roasted=frozenset(roasted),
     )
 
 
@@ -120,8 +140,10 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
         cold = bool(_DRESSING.search(sentence)) and not hot[number]
         cold |= dish_is_cold and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
+        on_a_tray = heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:])
         for clause in sentence.split(","):
-            use = _use_in(clause, heated and not cold) or use  # without a verb of its own it shares the one before
+            # Without a verb of its own a clause shares the one before.
+            use = "cooked" if on_a_tray else _use_in(clause, heated and not cold) or use
             for food in {food for _, foods in foods_in(clause, names) for food in foods}:
                 if uses.get(food) != "cooked":
                     uses[food] = use

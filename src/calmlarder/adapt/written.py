@@ -40,13 +40,19 @@ _CUT = re.compile(
     r"|(?:cut )?in(?:to)? (?:(?:small|large|thin|thick|bite-sized) )?(?:cubes|chunks|pieces|strips|matchsticks))\b",
     re.IGNORECASE,
 )
+# `into 8 wedges`, `into 1cm rounds`: so many, or so large, of another amount.
+_HOW_LARGE = re.compile(
+    r"\b(in|into) (?:about |roughly )?\d+(?:[.,/]\d+)?(?:[ -]?(?:cm|mm|inch(?:es)?)\b)?(?:[- ]thick)? (?=[a-z])",
+    re.IGNORECASE,
+)
+_A_LONG_WORD = 6
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
 _LEAFY = frozenset({"allium", "leaf", "stem"})
 _LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
-    "pod", "fruit",
+    "pod", "fruit", "citrus",
 })  # fmt: skip
 _TO_SERVE = re.compile(r"\bto serve$")
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
@@ -124,7 +130,8 @@ def _named_so(text: str, food: Food, tables: Tables) -> str:
     line = f" {plain(text)} "
     told = [name for name in tables.names_of(food.id) if f" {name} " in line or f" {name}," in line]
     told = [_HELD_IN.sub("", name) for name in told]
-    alone = [name for name in told if len(name.split()) > 1 and _means_one(name, tables)]
+    other = {name for name in told if len(name) >= _A_LONG_WORD and name not in food.name}  # zucchini are courgettes
+    alone = [name for name in told if (len(name.split()) > 1 or name in other) and _means_one(name, tables)]
     return max(alone, key=len, default=food.name)
 
 
@@ -145,7 +152,7 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return called
     if whole:
         return called
-    cut = _CUT.search(read.text)
+    cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
     done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
     if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
         done = _usual_cut(stand_in)
@@ -192,7 +199,7 @@ def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
 
 def tail_of(text: str) -> str:
     """How the line says it is cut: `, finely chopped`."""
-    _, comma, rest = text.partition(",")
+    _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest):
         rest = "to serve"  # the line names other foods too
     return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""

@@ -59,7 +59,7 @@ def limits_of(folders: Sequence[Path], profile: str, sitting: str) -> list[Limit
         if not path.exists():
             continue
         header, lines = cells_of(path.read_bytes())
-        here = [dict(zip_longest(header, cells, fillvalue="")) for cells in lines]
+        here = [dict(zip_longest(header, (cell.strip() for cell in cells), fillvalue="")) for cells in lines]
         keyed = {tuple(row.get(name, "") for name in _LIMIT_KEY): row for row in here}
         for_all = {key[:4] for key in keyed if not key[4]}
         found = {key: row for key, row in found.items() if key[:4] not in for_all} | keyed

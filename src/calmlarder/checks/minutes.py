@@ -23,6 +23,7 @@ _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts
 _HOT = {"ring", "oven", "microwave"}
 _COOKS_ON = {"aromatic", "spice", "topping"}  # goes in first and cooks on with what follows, or is scattered over
+_FIRST = re.compile(r"\b(?:soaked|simmered)\b[^,;]*")
 _END = "."
 
 
@@ -49,7 +50,8 @@ def minute_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: 
         at = begin + len(words)
         pieces.append(_Piece(moment, begin, at))
     timeline = dinner["timeline"]
-    return [*(faults or _said(told, pieces, timeline)), *_in_turn(timeline), *_too_short(dinner, foods, pattern)]
+    wrong = faults or list(_said(told, pieces, timeline))
+    return [*wrong, *_in_turn(timeline), *_too_short(dinner, foods, pattern), *_not_soaked(dinner, foods)]
 
 
 def _said(told: Sequence[str], pieces: Sequence[_Piece], timeline: Sequence[Mapping[str, Any]]) -> Iterator[str]:
@@ -103,6 +105,16 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         longest = max(own or [left for moment in comes_in for left in _left(moment, timeline)], default=0)
         if longest < wanted:
             yield f"{food['name']} is on the heat for {longest} minutes, it wants {wanted}"
+
+
+def _not_soaked(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> Iterator[str]:
+    """Salted fish, dry mince and their like: what their row in foods.csv soaks or simmers first stands in a step."""
+    text = " ".join(dinner["steps"])
+    for use in dinner["uses"]:
+        food = foods.get(use["food"])
+        first = _FIRST.search(food["prep"]) if food is not None and "protein" in food["roles"].split(";") else None
+        if food is not None and first is not None and first[0] not in text:
+            yield f"no step says that {food['name']} is {first[0]}"
 
 
 def _is_in(use: Mapping[str, Any], moment: Mapping[str, Any]) -> bool:

@@ -24,6 +24,7 @@ _BOX_ROUNDED = {
 }  # fmt: skip
 _AT_LEAST = ("protein_g", "energy_kcal")  # said to be at least so much where a figure is unknown
 _OIL_KCAL = Fraction("4.5") * 9  # in a teaspoon: 5 ml at 0.9 g/ml, 9 kcal/g (Atwater)
+_OF_SOME = re.compile(r"(?:(?:only|just) )?(?:one|two|three|[123]|a couple|couple|a few|few|some) ")  # `one bendy`
 _OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
@@ -103,10 +104,18 @@ def _days(read: Read) -> Iterator[str]:
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
-        days += [read_on + timedelta(days=1)] if lot.get("condition") else []
+        days += [read_on + timedelta(days=1)] if is_all_poorly(lot) else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
+
+
+def is_all_poorly(lot: Lot) -> bool:
+    """Whether a condition is said of all of a lot, and not of one or two of it; what is frozen gets no worse."""
+    if lot["place"] == "freezer":
+        return False
+    said = [one for one in (lot.get("condition") or "").split(", ") if one]
+    return any(not _OF_SOME.match(one) for one in said)
 
 
 def _called(read: Read) -> Iterator[str]:
@@ -125,8 +134,22 @@ def _names(folders: tuple[Path, ...]) -> tuple[Row, ...]:
     return tuple(rows(folders, "names.csv", ("name", "food")).values())
 
 
+_REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale
+
+
 def _scale(read: Read) -> Iterator[str]:
     """A line for each food to weigh; what is used whole, and whose grams are known, needs no scale."""
+    wanted = []
+    for food, uses in _weighed(read).items():
+        line = f"{sum(use['grams'] for use in uses)} g {read.name(food)}"
+        parts = "; ".join(f"{use['grams']} g of `{use['line']}`" for use in uses)
+        wanted.append(f"{line} ({parts})" if len(uses) > 1 else line)
+    if sorted(read.dinner["weigh_first"]) != sorted(wanted):
+        yield f"the weigh list is {'; '.join(read.dinner['weigh_first']) or 'empty'}, to weigh: {'; '.join(wanted)}"
+
+
+def _weighed(read: Read) -> dict[str, list[Mapping[str, Any]]]:
+    """What goes on the scale, by food."""
     found: dict[str, list[Mapping[str, Any]]] = {}
     for use in read.dinner["uses"]:
         lot = read.lots[use["lot"]]
@@ -134,13 +157,7 @@ def _scale(read: Read) -> Iterator[str]:
         unit = _dealt_in(read, use["food"])
         if use["how"] == "weigh" and not (known and use["grams"] + unit > Decimal(str(lot["grams"]))):
             found.setdefault(use["food"], []).append(use)
-    wanted = []
-    for food, uses in found.items():
-        line = f"{sum(use['grams'] for use in uses)} g {read.name(food)}"
-        parts = "; ".join(f"{use['grams']} g of `{use['line']}`" for use in uses)
-        wanted.append(f"{line} ({parts})" if len(uses) > 1 else line)
-    if sorted(read.dinner["weigh_first"]) != sorted(wanted):
-        yield f"the weigh list is {'; '.join(read.dinner['weigh_first']) or 'empty'}, to weigh: {'; '.join(wanted)}"
+    return found
 
 
 def _dealt_in(read: Read, food: str) -> int:
@@ -163,6 +180,11 @@ def _steps(read: Read) -> Iterator[str]:
     text = " ".join(read.dinner["steps"])
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
     text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
+    on_scale = {read.name(food): sum(use["grams"] for use in uses) for food, uses in _weighed(read).items()}
+    for part, whole, name in re.findall(rf"(\d+) g of the [^()]+ {_REST} (\d+) g ({names})\)", text):
+        if not int(part) <= on_scale.get(name, 0) < int(whole):
+            yield f"a step weighs {part} g of {name}, {on_scale.get(name, 0)} g of it go on the scale"
+    text = re.sub(rf"\d+ g of the [^()]+ {_REST} ", "", text)
     said = re.findall(rf"(?<![\d.])(\d+) g (?:({names})(?![\w-]))?", text)
     for grams, name in said:
         if not name:
@@ -287,7 +309,10 @@ def _cautions(read: Read) -> Iterator[str]:
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
             (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
-            (_thaws(lot, food), f"{name}: thaw before you start"),
+            (
+                _thaws(lot, food),
+                f"{name}: thaw before you start, overnight in the fridge, in a sealed bag in cold water",
+            ),
             (_says_garlic(food), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]

@@ -41,18 +41,18 @@ def rows(
         header, lines = cells_of(path.read_bytes())
         first = header.index(key[0]) if lines else 0
         for cells in lines:
-            if only is None or cells[first] in only:
-                row = dict(zip(header, cells, strict=True))
+            if only is None or cells[first].strip() in only:
+                row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
                 found[tuple(row[column] for column in key)] = row
     return found
 
 
 @lru_cache(maxsize=64)
 def cells_of(content: bytes) -> tuple[list[str], list[list[str]]]:
-    """The header of a table and its cells, line by line; the same bytes are taken apart once."""
+    """The header of a table and its cells as written, line by line; the same bytes are taken apart once."""
     lines = csv.reader(io.StringIO(content.decode("utf-8-sig"), newline=""))
     header = next(lines, [])
-    return header, [[cell.strip() for cell in cells] for cells in lines if cells]
+    return header, [cells for cells in lines if cells]
 
 
 def mixtures(folders: Sequence[Path], only: Iterable[str] | None = None) -> dict[str, dict[str, Fraction]]:

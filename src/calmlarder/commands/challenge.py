@@ -11,7 +11,7 @@ from calmlarder.commands.given import challenge as given
 from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import food_named, household_of, person
 from calmlarder.commands.moment import past_moment_of
-from calmlarder.household import challenge_status, challenges
+from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
@@ -132,7 +132,7 @@ def skip(options: given.Because) -> int:
     """Not today."""
     why, who = _words(options.why), person(options.who, "--who")
     with household_of(options) as household:
-        if _answers_first(options, why, challenges.is_challenged(household, who), "nothing to skip"):
+        if _answers_first(options, why, going_on.is_challenged(household, who), "nothing to skip"):
             return 2
         done = challenges.skip(household, who, past_moment_of(options), why)
     shown = course_text.today_object(done.today) | {"red_flags": [flag.flag for flag in done.flags]}
@@ -144,7 +144,7 @@ def stop(options: given.Because) -> int:
     """End it before its end."""
     why, who = _words(options.why), person(options.who, "--who")
     with household_of(options) as household:
-        if _answers_first(options, why, challenges.is_challenged(household, who), "nothing to stop"):
+        if _answers_first(options, why, going_on.is_challenged(household, who), "nothing to stop"):
             return 2
         course = challenges.stop(household, who, past_moment_of(options), why)
     name, flags = name_of(course.challenge), red_flags(course.why_stopped)
@@ -178,7 +178,7 @@ def history(options: given.Challenge) -> int:
     with household_of(options) as household:
         who = person(options.who, "--who")
         by_day = challenges.scores(household, who)
-        found = [(one, standing(one, by_day, household.today)) for one in challenges.courses(household, who)]
+        found = [(one, standing(one, by_day, household.today)) for one in going_on.courses(household, who)]
     _show(options, {"challenges": course_history.history_object(found)}, course_history.history_text(found))
     return 0
 

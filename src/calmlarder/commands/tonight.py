@@ -44,21 +44,21 @@ def tonight(options: Evening) -> int:
         choices = choices_of(options, household.tables)
         lots, readings = larder_of(options, household)
 
-        from calmlarder.household.cooking import cookable_dinners, propose
         from calmlarder.household.own_recipes import ready_recipes
-        from calmlarder.household.reminders import clock_words
         from calmlarder.household.request import evening
         from calmlarder.household.tonight import tonight as dinners
 
         answer = dinners(evening(household, choices, lots), _say_better(watched(options)))
         if options.larder is None and not answer.faults:
+            from calmlarder.household.cooking import cookable_dinners, propose
+
             propose(household, cookable_dinners(answer.composed))
         beside = _Beside(
             _answers(household, answer, readings),
             ready_recipes(household, answer.evening),
             _all_the_same(household, answer),
         )
-        reminder = clock_words(household, ME) if options.larder is None and not options.json else ""
+        reminder = _reminder(household, options)
         manner = household.manner
     status = _show(answer, readings, options.json, beside, manner)
     if reminder:
@@ -66,6 +66,15 @@ def tonight(options: Evening) -> int:
 
         print("\n".join(wrap(reminder, style_of_output().width)))
     return status
+
+
+def _reminder(household: Household, options: Evening) -> str:
+    """What a kept home is reminded of beside its dinner; where it is read by no person, nothing."""
+    if options.larder is not None or options.json:
+        return ""
+    from calmlarder.household.reminders import clock_words
+
+    return clock_words(household, ME)
 
 
 def demo(options: Evening) -> int:

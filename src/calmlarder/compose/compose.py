@@ -7,14 +7,12 @@ from typing import Literal, NamedTuple
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.apart import is_enough, with_apart
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.more_protein import more_protein
-from calmlarder.compose.nearest import Nearest, nearest
-from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import UNWATCHED, Found, How, Watch, search
 from calmlarder.compose.shortlist import cookable, not_cookable
@@ -81,6 +79,7 @@ def compose_at_table(
 
     Where one dish for all finds no protein that all may eat, that comes apart to each.
     """
+    from calmlarder.compose.apart import is_enough, with_apart  # no table of one has parts apart
 
     def protein_apart() -> tuple[Dinner, ...]:
         bare = wanted.model_copy(update={"protein_floor_g": 0.0, "lysine_mg": 0})
@@ -120,6 +119,9 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
     near, nothing_near = None, False
     others = otherwise() if not dinners and found.status == "none" else ()
     if not dinners and not others:
+        from calmlarder.compose.nearest import nearest  # only where no dinner is found
+        from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
+
         if found.status == "none":
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator, Sequence
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
-from calmlarder.compose.taste import says_garlic
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.compose.garlic_named import is_guesswork
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.dose import Dose, rest_of
@@ -115,8 +116,13 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     named = [one for one in lot.label_allergens if one in wanted.avoid]
     if named:
         return f"its label names {', '.join(named)}"
-    if lot.label_triggers and wanted.profile.food_caps:
+    if lot.label_triggers and wanted.profile.limits_foods:
         return f"its label names {', '.join(lot.label_triggers)}, and how much nobody can tell"
+    if wanted.profile.bars_hidden and is_guesswork(food, lot):
+        return (
+            f"taken as {food.name}, how much nobody can tell: if its label names none, write `without onion or garlic` "
+            "behind it"
+        )
     if food.id in wanted.without:
         return "left out as asked"
     unknown = tables.unknown_of(food.id)

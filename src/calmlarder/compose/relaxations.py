@@ -1,4 +1,4 @@
-"""What a dinner gives of the limits, read off its amounts, and said in words."""
+"""What a dinner that is nearest gives of the limits, read off its amounts, and said in words."""
 
 import math
 from typing import Literal
@@ -28,6 +28,25 @@ class Give(BaseModel):
     food: str | None = None
     lot: str | None = None
     line: str | None = None
+
+
+class Nearest(BaseModel):
+    """What has to give, and the dinner it allows.
+
+    `proven` says that no dinner is nearer, by the prices in weights.py and the wishes together, over all patterns
+    and all that may give; food to buy is one of the short list of each pattern.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    gives: tuple[Give, ...]
+    proven: bool
+    dinner: Dinner
+
+    @property
+    def is_there(self) -> bool:
+        """Whether all of it is in the larder, so that nobody has to buy or ask before they eat."""
+        return not any(give.what in {"buy", "shared"} for give in self.gives)
 
 
 def gives_of(plan: Plan, dinner: Dinner, wanted: DinnerRequest) -> tuple[Give, ...]:

@@ -91,7 +91,7 @@ def solve(
     for rule in rules:
         rule.post(draft)
     terms = [term for wish in WISHES for term in wish.terms(draft)] + draft.given
-    score = sum(factor * variable for factor, variable in terms)
+    score = cp_model.LinearExpr.weighted_sum([variable for _, variable in terms], [factor for factor, _ in terms])
     if better_than is not None:
         draft.model.add(score >= better_than + 1 - constant(problem))
     draft.model.maximize(score)

@@ -3,11 +3,10 @@
 By kind of food, as cooks reckon: common practice, no source.
 """
 
-import re
 from typing import Final
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import Option, PatternProblem
-from calmlarder.tables.rows import Food
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
 SOUR_KINDS: Final = frozenset({"acid", "citrus"})
@@ -69,10 +68,6 @@ _WET_KINDS = frozenset({
 })  # fmt: skip
 _INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made",
                       "oil-lemon", "chilli-oil"})  # fmt: skip
-_GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
-_WITHOUT = re.compile(r"\bwithout\b.*$")
-# Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
-_NAMED_KINDS = frozenset({"oil", "herb", "allium"})
 
 
 def seasons(problem: PatternProblem, option: Option) -> bool:
@@ -155,8 +150,3 @@ def wants_dressing(problem: PatternProblem, option: Option) -> bool:
     slot, food = problem.pattern.slots[option.slot], option.offered.food
     raw = slot.role == "vegetable" and slot.method == "raw"
     return raw and food.state == "raw" and food.kind in _BARE_KINDS and food.id not in _ALONE_RAW
-
-
-def says_garlic(food: Food) -> bool:
-    """Whether a sauce, a paste or a stock has garlic or onion in its name."""
-    return food.kind not in _NAMED_KINDS and _GARLIC.search(_WITHOUT.sub("", food.name)) is not None

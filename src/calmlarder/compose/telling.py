@@ -16,10 +16,10 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.portions import plates_of
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.compose.taste import says_garlic
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import Item, Row, exact_grams, in_grams, rows_of
@@ -278,6 +278,14 @@ def _cautions(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[st
     return tuple(dict.fromkeys(cautions))
 
 
+# Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
+# (a pound an hour or less): both recalled. Minutes in the microwave: common practice, no source.
+_THAWING = (
+    "overnight in the fridge, in a sealed bag in cold water (an hour for 500 g), or on the microwave's thawing setting "
+    "(about 8 minutes for 500 g), and cook it at once"
+)
+
+
 def _rest_of(use: Use, food: Food, plan: Plan) -> str:
     """What to do today with the rest of raw fish or meat in its last days; at a table of several it may go apart."""
     lot, main = use.option.offered.lot, plan.problem.pattern.slots[use.option.slot].role == "protein"
@@ -308,9 +316,7 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     if food.state in COOKED_STATES and lot.days_left == 0:
         cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if _thaws(lot, food):
-        cautions.append(
-            f"{food.name.capitalize()}: thaw before you start, in the fridge, or the microwave if in haste."
-        )
+        cautions.append(f"{food.name.capitalize()}: thaw before you start, {_THAWING}.")
     if garlic:
         cautions.append(f"{food.name.capitalize()}: what it holds of garlic or onion is no more known than its label.")
     if lot.owner:

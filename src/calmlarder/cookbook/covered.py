@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable
 
+from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
@@ -24,6 +25,8 @@ _ELSE = frozenset({
     "leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear", "crisp",
 })  # fmt: skip
 _OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
+_TRIFLE_G = 0.02  # far below what any limit can tell: ours
+_A_PINCH_G = 1.0
 _SCRAPS = re.compile(
     r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"
     r"(?:juice|oil|brine|water)\b"
@@ -34,6 +37,7 @@ class Coverage:
     """The food-words of all names, to be held against a reading."""
 
     def __init__(self, tables: Tables) -> None:
+        self._tables = tables
         self._foods = tables.food_by_id
         self._words: dict[str, set[str]] = {food.id: set(words_of(food.id.replace("-", " "))) for food in tables.foods}
         self._alone: set[str] = set()
@@ -59,6 +63,18 @@ class Coverage:
         known = all(not tables.unknown_of(food) for food in foods)
         brings = (row for food in foods for row in tables.fermentables_of(food).values())
         return kinds if known and len(kinds) == 1 and not any(row.g_per_100g for row in brings) else set()
+
+    def without_trifles(self, read: IngredientRead) -> IngredientRead:
+        """A reading without what is but worked in and brings next to nothing (`garlic, crushed with a little salt`)."""
+        kept = tuple(other for other in read.also if self._most(other) >= _TRIFLE_G)
+        return read.model_copy(update={"also": kept})
+
+    def _most(self, read: IngredientRead) -> float:
+        """Grams of one component that a food of a line may bring at most; without an amount it is a pinch."""
+        rows = self._tables.fermentables_of(read.food or "").values()
+        unknown = 100.0 if self._tables.unknown_of(read.food or "") else 0.0
+        share = max([unknown, *(float(max(row.g_per_100g or 0, row.high or 0)) for row in rows)])
+        return share / 100 * (_A_PINCH_G if read.grams is None else read.grams)
 
     def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
         """The words of a line that name a food, and none of these foods, in order."""

@@ -6,7 +6,7 @@ from typing import Any
 
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
-from calmlarder.cookbook.serves import serves_above, serves_in
+from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in
 from calmlarder.cookbook.words import like_ingredient, section_of
 
 _LONGEST_LINE = 300
@@ -50,7 +50,10 @@ def _serves(texts: Sequence[str]) -> int | None:
     short = [text for text in texts if len(text) <= _LONGEST_HEADING]
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
-    ) or (next((count for text in short[:40] if (count := serves_above(text))), None))
+    ) or (
+        next((count for text in short[:40] if (count := serves_above(text))), None)
+        or next((count for text in short if (count := served_in_dishes(pieces_in(text)))), None)
+    )
 
 
 def _line(block: Block) -> str:

@@ -31,6 +31,9 @@ _CLOVES = "cloves"
 _BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
 _GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
 _OF_A_WHOLE = Span(0.12, 0.22, 0.35)
+# Shapes of pasta that lie close: a cup of them weighs twice a cup of tubes (common practice, no source).
+_CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|kritharaki|soup pasta)\b")
+_AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 
 
 class LineReader:
@@ -72,7 +75,8 @@ class LineReader:
             again = self._whole(shown, in_plain_words(without_verbs(told)))
             if again.outcome == "read":
                 return again
-        return self._all_of(shown, tossed(line)) or first
+        both = self._all_of(shown, tossed(line))
+        return first if both is None else self._coverage.without_trifles(both)
 
     def _all_of(self, shown: str, pieces: tuple[str, ...]) -> IngredientRead | None:
         """The pieces of a line as one reading, where each is read as a food of its own; else nothing."""
@@ -140,6 +144,8 @@ class LineReader:
         found = self._with_more(found, rest, part)
         if found.main is not None and found.main.unit is None and not found.sizes and _BABY.search(rest):
             found = _small(found, part)
+        if found.main is not None and found.main.unit == "cup" and _CLOSE.search(rest):
+            found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
 

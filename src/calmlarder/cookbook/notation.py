@@ -78,6 +78,21 @@ _WITHOUT_THREE = re.compile(r"\bwithout wheat, (onions?|garlic) or (onions?|garl
 # The large kind, thrice a common date: usda_sr28_portions 09421, `date, pitted`.
 _MEDJOOL = re.compile(r"^(\d{1,3})(?: large| whole| pitted| soft)* medjool dates?\b")
 _G_OF_A_MEDJOOL = 24
+# `packed 1/2 cup`: how a cup is filled, told before it.
+_PACKED = re.compile(r"^(?:(?:firmly|lightly|loosely|tightly|well)[ -])?packed (?=\d|half|an? )")
+# `in small lumps`, `sliced into rounds`: shapes of which some are names of cuts of meat.
+_SHAPES = re.compile(
+    r",? \b(?:in|into) (?:(?:small|large|thin|thick|fine|bite-sized?|\d+(?:\.\d+)? ?[cm]m(?: thick)?) )*"
+    r"(?:rounds|coins|discs|disks|lumps|crescents|nuggets|half[- ]moons|shards|ribbons)\b"
+)
+_TOMATOES_IN = re.compile(
+    r"(?<=tomatoes),? in (?:(?:rich|thick|their|own|natural|the|tomato) )*(?:juice|sauce|puree)\b"
+)
+# A little gem is no head of lettuce; frozen spinach in several blocks is in pellets: common practice, no source.
+_GEM = re.compile(r"^(\d{1,2}) (?:heads? (?:of )?)?(?:little|baby) gems?\b(?: lettuces?| hearts?)*")
+_G_OF_A_GEM = 110
+_PELLETS = re.compile(r"^([3-9]|1\d) (?:blocks|balls|nuggets|pellets|lumps|portions) (?:of )?(?=frozen )")
+_BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
 _YOGHURT = re.compile(r"\byoghurt\b")
@@ -112,6 +127,9 @@ def in_plain_words(line: str) -> str:
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
     line = _WITHOUT_THREE.sub(r"without \1 or \2", line)
     line = _MEDJOOL.sub(lambda found: f"{_G_OF_A_MEDJOOL * int(found[1])} g dates", line)
+    line = _GEM.sub(lambda found: f"{_G_OF_A_GEM * int(found[1])} g lettuce", line)
+    line = _PELLETS.sub(r"\1 cubes ", _BOTTLE_GOURD.sub("lauki", _PACKED.sub("", line)))
+    line = _TOMATOES_IN.sub("", _SHAPES.sub("", line))
     line = _WHOLE_BIRD.sub("whole chicken", line)
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     line = _THOUSANDS.sub(r"\1\2", line)

@@ -33,7 +33,19 @@ _KINDS_BEHIND = re.compile(
     r"\((?:a mix of |mix of )?(?P<kinds>[a-z][a-z ,&-]*)\)"
 )
 _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
-_TOSSED = re.compile(r"(?:\s*,\s*|\s+)(?:and )?(?:tossed|rubbed|brushed|mixed|drizzled) (?:in|with) (?:the )?(?=\S)")
+_TOSSED = re.compile(
+    r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
+    r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred|soaked|steeped"
+    r"|dissolved|bloomed)"
+    r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
+)
+# `zest of 1 orange and juice of half`
+_ZEST_AND_JUICE = re.compile(
+    r"(?P<first>(?:\w+ )*?(?:zest|rind|juice)) (?:of|from) (?P<one>\S+) (?P<fruit>[a-z]+?s?)(?:,| and|, and| plus) "
+    r"(?:the )?(?P<second>(?:\w+ )*?(?:zest|juice)) (?:of|from) (?P<other>half|1/2|1|2|3)(?: of it| an? \w+)?"
+)
+# `rigatoni or other short tubes`: what else would do, without a name of its own.
+_OR_THE_LIKE = re.compile(r",? \bor (?:any |some |an)?(?:other|similar|equivalent)\b[^,()]*")
 
 
 def apart(line: str) -> tuple[str, ...]:
@@ -67,7 +79,15 @@ def kinds_behind(line: str) -> tuple[str, ...]:
 
 
 def tossed(line: str) -> tuple[str, ...]:
-    """A line and what its food is tossed in (`pears, tossed in the juice of 1/2 lemon`); nothing for any other."""
+    """A line and what its food is tossed in or beaten with (`pears, tossed in the juice of 1/2 lemon`), or zest and
+    juice of two amounts; nothing for any other line.
+    """
+    both = _ZEST_AND_JUICE.fullmatch(line)
+    if both is not None:
+        return (
+            f"{both['first']} of {both['one']} {both['fruit']}",
+            f"{both['second']} of {both['other']} {both['fruit']}",
+        )
     pieces = _TOSSED.split(line, maxsplit=1)
     return tuple(pieces) if len(pieces) == 2 else ()
 
@@ -78,6 +98,8 @@ def retold(shown: str, line: str, known: Callable[[str], bool]) -> Iterator[str]
     if spelt is not None:
         yield spelt
         yield _TWICE.sub(r"\1", spelt)
+    if _OR_THE_LIKE.search(line):
+        yield _OR_THE_LIKE.sub("", line)
     if _OF_A_SORT.search(line):
         yield _OF_A_SORT.sub(" ", line)
     sort = _without_sorts(shown, known)

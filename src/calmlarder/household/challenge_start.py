@@ -5,7 +5,8 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from calmlarder.household.challenge_status import began_on, clock_of
-from calmlarder.household.challenges import Today, courses, today
+from calmlarder.household.challenges import Today, today
+from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person

@@ -3,7 +3,8 @@
 from datetime import date
 from typing import NamedTuple
 
-from calmlarder.household.challenges import Today, courses, scores, today
+from calmlarder.household.challenges import Today, scores, today
+from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import asks_for_weight, told_of

@@ -6,6 +6,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
 from calmlarder.household.diary import feel
+from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
@@ -17,12 +18,12 @@ from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import Standing, days_ahead, standing
-from calmlarder.reintroduction.events import Course, Event, LeftOut, courses_of
+from calmlarder.reintroduction.events import Course, Event, LeftOut
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of
 from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE, mean_of_last
-from calmlarder.store.logs import events, felt_since, keep_events
+from calmlarder.store.logs import felt_since, keep_events
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CutoffClass
 
@@ -71,14 +72,6 @@ class Skipped(NamedTuple):
 
     today: Today
     flags: tuple[RedFlag, ...]
-
-
-def courses(household: Household, who: str) -> tuple[Course, ...]:
-    """Somebody's challenges up to today, oldest first."""
-    if not household.is_kept:
-        return ()
-    until = datetime.combine(household.today, time.max)
-    return courses_of((one for one in events(household.store) if one.at <= until), who)
 
 
 def scores(household: Household, who: str) -> dict[date, int]:
@@ -253,11 +246,6 @@ def stop_for_weight(household: Household, who: str) -> Lost | None:
         event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)
         keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
     return lost
-
-
-def is_challenged(household: Household, who: str) -> bool:
-    """Whether a challenge of somebody goes on."""
-    return any(one.is_open for one in courses(household, who))
 
 
 def _going(household: Household, who: str) -> Course:

@@ -207,7 +207,7 @@ class Household:
 
     def profile(self) -> Profile:
         """The limits that hold for me: while a challenge of mine goes on, those of elimination."""
-        from calmlarder.household.challenges import is_challenged  # it knows the household, too
+        from calmlarder.household.going_on import is_challenged  # it knows the household, too
 
         return self.profile_named(BASE if self.is_kept and is_challenged(self, ME) else self.settled().profile)
 

@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
 from calmlarder.history.log_entry import portion_of
-from calmlarder.household.challenges import is_challenged
+from calmlarder.household.going_on import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.intake.amounts import Tolerance

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from datetime import timedelta
 
 from calmlarder.household.challenge_status import clock_of
-from calmlarder.household.challenges import courses, is_challenged
+from calmlarder.household.going_on import courses, is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.household.person import Person

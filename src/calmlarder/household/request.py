@@ -6,8 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from calmlarder.history.variety import had_of, since
-from calmlarder.household.challenge_dose import with_doses
-from calmlarder.household.challenges import is_challenged
+from calmlarder.household.going_on import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.settings import Settled, people_of, settled
 from calmlarder.intake.amounts import Tolerance
@@ -125,6 +124,8 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     if is_dosed:
         words += [f"a challenge goes on, so that the limits of {BASE} hold"] if choices.profile is None else []
         profile = request.profile if choices.profile else household.profile_named(BASE)
+        from calmlarder.household.challenge_dose import with_doses
+
         request = with_doses(household, request.model_copy(update={"profile": profile}), lots)
     words += [*words_of_hours, *words_of_protein]
     words += [f"{NOTHING_WITH}{_or(kept)}"] if kept else []
@@ -157,7 +158,10 @@ def _at_table(household: Household, choices: "Choices", before: Evening) -> Even
         longest = max(plain.stacking.hours_of(one.who) for one in eaters)
         request = request.model_copy(update={"eaten": household.eaten(plain.stacking.at, longest)})
     words = [f"for {', '.join(f'{one.who} (limits: {one.profile.name})' for one in eaters)}"]
-    request = with_doses(household, request, before.lots) if household.is_kept else request
+    if household.is_kept:
+        from calmlarder.household.challenge_dose import with_doses
+
+        request = with_doses(household, request, before.lots)
     return before._replace(request=request, from_home=(*words, *before.from_home))
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import TYPE_CHECKING, NamedTuple
 
-from calmlarder.household.challenges import is_challenged
+from calmlarder.household.going_on import is_challenged
 from calmlarder.household.household import Household
 from calmlarder.household.people import person_of
 from calmlarder.household.person import GUEST, Person

@@ -3,7 +3,6 @@
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
-from calmlarder.household.challenge_dose import beside
 from calmlarder.household.request import Evening
 from calmlarder.tables.rows import Food
 
@@ -63,6 +62,7 @@ def _with_room_for_doses(evening: Evening, stop: "Stop | None") -> Evening:
     """The evening with its doses in the dish, or beside it where no dish takes them."""
     from calmlarder.compose.compose import best_dinners
     from calmlarder.compose.search import Watch
+    from calmlarder.household.challenge_dose import beside
     from calmlarder.patterns.load import shipped_patterns
 
     _, found = best_dinners(evening.lots, evening.request, shipped_patterns(), evening.tables, Watch(stop=stop))

@@ -34,6 +34,20 @@ class Profile(BaseModel):
     own_add: bool = False
 
     @property
+    def limits_foods(self) -> bool:
+        """Whether single foods are limited, not only the sitting."""
+        return bool(self.food_caps)
+
+    @property
+    def bars_hidden(self) -> bool:
+        """Whether onion or garlic in a made food, in an amount that only its maker knows, is left out.
+
+        In elimination it is, as dietitians advise (common practice, no source), until fructans have a limit of the
+        person's own.
+        """
+        return self.limits_foods and all(own.component != "fructans" for own in self.own_limits)
+
+    @property
     def plain(self) -> dict[str, Any]:
         """What the checks need to make the limits again."""
         owns = [{"component": own.component, "grams": own.grams, "classes": own.classes} for own in self.own_limits]

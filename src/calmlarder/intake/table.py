@@ -56,6 +56,16 @@ class TableProfile(Profile):
         """What the checks need to make the limits again, of each person."""
         return {**super().plain, "table": [one.plain for one in self.eaters]}
 
+    @property
+    def limits_foods(self) -> bool:
+        """Whether single foods are limited for anybody."""
+        return any(one.profile.limits_foods for one in self.eaters)
+
+    @property
+    def bars_hidden(self) -> bool:
+        """Whether anybody must do without onion and garlic in amounts that only a maker knows."""
+        return any(one.profile.bars_hidden for one in self.eaters)
+
     def at(self, *sittings: Sitting) -> Profile:
         """What holds for an equal share, each limit with each person's own."""
         if sittings not in self._made:

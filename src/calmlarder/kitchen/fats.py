@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.kitchen.heat import HIGH
 from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, is_wet
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
@@ -13,7 +14,8 @@ from calmlarder.kitchen.wording import sentence, with_rest
 from calmlarder.patterns.pattern import Step
 
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
-_BROWNING = 5  # minutes until meat has colour; it cooks through as it simmers: common practice, no source
+# Minutes until meat has colour, it cooks through as it simmers, and until tofu has: common practice, no source
+_BROWNING, _BROWNING_TOFU = 5, 8
 
 
 def keeps_fat(dish: Dish, progress: Progress, number: int) -> bool:
@@ -45,24 +47,27 @@ def fat_left(dish: Dish, progress: Progress, number: int, first: Sequence[Fillin
 
 
 def brown(dish: Dish, progress: Progress, step: Step) -> Work:
-    """Raw meat that simmers later is browned first, in half of the fat that the pot is warmed with."""
+    """Raw meat or tofu that simmers later is browned first, in half of the fat that the pot is warmed with."""
     meat = [one for one in dish.fillings if one.key in dish.browned]
     fats = [one for one in dish.named_by(step) if dish.role(one) == "fat"]
     vessel = A_POT.search(step.words)
-    where = vessel[0] if vessel else "in a pot"
+    where = vessel[0] if vessel else f"in a {step.place}"
     mention = progress.mention([*meat, *fats])
-    fat = listed([mention(one) for one in fats]) or dish.oil
-    said = f"heat half of {fat} {where}; brown {listed([mention(one) for one in meat])} in it, and lift out."
-    fat = listed([one.food.name for one in fats]) or "oil"
-    line = f"heat half of {fat} {where}; brown {listed([one.food.name for one in meat])} in it, and lift out"
+
+    def put(fat: str, what: list[str]) -> str:
+        return f"heat half of {fat} {where} on {HIGH} heat; brown {listed(what)} in it, and lift out"
+
+    said = f"{put(listed([mention(one) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
+    line = put(listed([one.food.name for one in fats]) or "oil", [one.food.name for one in meat])
     told = salted(dish, progress, Told(sentence(said), line), meat)
     for one in fats:
         progress.came_in[one.key] = ["brown"]
     progress.coloured |= dish.browned
-    progress.last_at["pot"] = "brown"
-    task = Task("brown", _BROWNING, HOLDS["pot"], after=made_ready_before([*meat, *fats]))
+    progress.last_at[step.place] = "brown"
+    minutes = max(_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat)
+    task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
     adds = tuple(one.food.id for one in (*meat, *fats))
-    return Work(task, "brown", f"{told.said} About {_BROWNING} minutes.", told.line, adds, "pot")
+    return Work(task, "brown", f"{told.said} About {minutes} minutes.", told.line, adds, step.place)
 
 
 def _fries(dish: Dish, progress: Progress, step: Step) -> bool:

@@ -14,6 +14,7 @@ _STATE_WORDS = re.compile(
 _SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
 _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
 _SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "radish", "radish-round"})  # thin skins
+_CUT_SMALL = re.compile(r"\b(?:dice|cubes|pieces|wedges|sliced thin|strips)\b")
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
 _PIECES = re.compile(r"about ([2-9]|1\d)")
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
@@ -47,6 +48,7 @@ class Filling(NamedTuple):
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
     that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so.
+    Of several lots `on_scale_g` grams go on the scale, where that is not all of it.
     """
 
     slot: str
@@ -59,6 +61,7 @@ class Filling(NamedTuple):
     done: str = ""
     whole: bool = False
     salted: bool = False
+    on_scale_g: int | None = None
 
     @property
     def key(self) -> str:
@@ -81,8 +84,15 @@ class Filling(NamedTuple):
 
     @property
     def weighed(self) -> bool:
-        """Whether it goes on the scale."""
-        return self.how == "weigh" and not self.whole
+        """Whether any of it goes on the scale."""
+        return self.how == "weigh" and not self.whole if self.on_scale_g is None else self.on_scale_g > 0
+
+    @property
+    def scale_g(self) -> int:
+        """How much of it goes on the scale, g: all that is no whole pack, and not told by eye."""
+        if self.on_scale_g is not None:
+            return self.on_scale_g
+        return self.grams if self.weighed else 0
 
 
 def is_small(food: Food, line: str) -> bool:
@@ -121,6 +131,10 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ""
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
+    if food.kind != "poultry":
+        prep = prep.removesuffix(", sliced through where thick")
+    if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook
+        prep = ""
     if "in strips" in prep and on_the_bone(told.line):
         prep = f"boned, {prep}"
     if food.kind == "nut" and _IN_SHELL.search(told.line):
@@ -157,6 +171,7 @@ def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
             household=PINCH if is_pinch(filling.food) else None,
             how="weigh" if "weigh" in (filling.how, other.how) else filling.how,
             whole=other.whole and filling.whole,
+            on_scale_g=other.scale_g + filling.scale_g,
         )
     return tuple(found.values())
 

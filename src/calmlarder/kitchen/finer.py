@@ -4,8 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
-from calmlarder.kitchen.late import falls_away
-from calmlarder.patterns.pattern import Pattern, Place, Step
+from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
@@ -17,10 +16,6 @@ _THICK = frozenset({"nut-butter", "paste", "yoghurt", "condiment", "cheese", "cr
 _RUNS = frozenset({
     "fish-sauce", "fish-sauce-vegan", "hot-sauce", "mirin", "ponzu", "sweet-chilli-sauce", "worcestershire-sauce",
 })  # fmt: skip
-_EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
-
-_LIFT = ", and lift out."
-_EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
 
 
 def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
@@ -42,43 +37,6 @@ def salted_before(one: Filling) -> bool:
 def lifted_out(fillings: Sequence[Filling]) -> list[str]:
     """What gave its taste and is taken out before the dish is served."""
     return [one.short for one in fillings if one.food.id in _LIFTED_OUT]
-
-
-def eggs_last(pattern: Pattern, all_eggs: bool) -> Pattern:
-    """Where eggs alone stand in for what is fried first and lifted out, they are fried when the rest is done."""
-    at = next((n for n, step in enumerate(pattern.steps) if _fries_first(step)), None)
-    if at is None or not all_eggs:
-        return pattern
-    after = [n for n, step in enumerate(pattern.steps) if n > at and step.place == "pan"]
-    if not after or any("{protein" in pattern.steps[n].words for n in after):
-        return pattern
-    heat = _EGGS_FIRST.match(pattern.steps[at].words)
-    first = [Step(place="pan", minutes=None, words=f"{heat[1]}.")] if heat is not None and heat[1] else []
-    between = [
-        step.model_copy(update={"words": step.words.replace("the same pan", "the pan")})
-        for step in pattern.steps[at + 1 : after[-1] + 1]
-    ]
-    last = Step(place="pan", minutes=None, words=_EGGS_LAST)
-    steps = (*pattern.steps[:at], *first, *between, last, *pattern.steps[after[-1] + 1 :])
-    return pattern.model_copy(update={"steps": steps})
-
-
-def left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """What is fried last in a pan is not lifted out: nothing else needs the pan. Eggs keep their own words."""
-    filled = {one.slot for one in fillings}
-    told = [n for n, step in enumerate(pattern.steps) if step.place == "pan" and step.happens(filled)]
-    told = [n for n in told if not falls_away(pattern.steps[n], filled, pattern)]
-    if not told or not pattern.steps[told[-1]].words.endswith(_LIFT):
-        return pattern
-    last = pattern.steps[told[-1]]
-    if any(one.food.id == "egg" and one.slot in last.slots for one in fillings):
-        return pattern
-    stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
-    return pattern.model_copy(update={"steps": (*pattern.steps[: told[-1]], stays, *pattern.steps[told[-1] + 1 :])})
-
-
-def _fries_first(step: Step) -> bool:
-    return step.place == "pan" and _EGGS_FIRST.match(step.words) is not None
 
 
 def _is_thick(one: Filling) -> bool:

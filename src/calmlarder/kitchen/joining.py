@@ -16,6 +16,7 @@ from calmlarder.kitchen.wording import (
     in_pans,
     joins,
     laid_on_top,
+    on_trays,
     sentence,
     warmed_pulses,
     with_sign,
@@ -54,20 +55,27 @@ def joining(
     timed = [one for one in groups[0] if one.minutes and dish.is_timed(one)]
     on = _on(dish, step, timed[0] if timed else None)
     for group in groups[1:]:
-        left = LATE_MINUTES if group[0].key in progress.waiting else group[0].minutes
+        left = left_of(dish, group[0]) if group[0].key in progress.waiting else group[0].minutes
         told = _told(dish, progress, step, group, on)
         if group[0].food.kind != "egg":
             told = told._replace(said=f"for the last {left} minute{'s' * (left != 1)} {told.said}")
         told = told._replace(said=f"{sentence(told.said)}.")
         if step.place == "pan":
             told = Told(*(in_pans(words, dish.pattern, dish.fillings) for words in told))
-        said, line = salted(dish, progress, told, group)
+        if step.place == "oven":
+            told = Told(*(on_trays(words, dish.pattern, dish.fillings) for words in told))
+        said, line = salted(dish, progress, told, [one for one in group if one.key not in dish.browned])
         for one in group:
             said = with_sign(said, one)
         name = f"{joined.task.name} {group[0].key}"
         task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(joined.task.name, left))
         adds = tuple(one.food.id for one in group if one.key not in dish.browned)
         yield Work(task, joined.stage, said, line, adds, joined.vessel)
+
+
+def left_of(dish: Dish, one: Filling) -> int:
+    """How many minutes before the end something that was held back joins."""
+    return one.minutes if dish.is_timed(one) else LATE_MINUTES
 
 
 def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:

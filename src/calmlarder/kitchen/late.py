@@ -1,7 +1,8 @@
-"""What would burn goes in last: ginger, herbs and ground spices where a pan stays dry for long.
+"""What would burn or go soft goes in last: ginger, herbs and ground spices in a dry pan, leaves before a long simmer.
 
 Half a minute in hot oil brings them out, two minutes of dry heat are enough and ten burn them (common practice, no
 source). Where a pattern sizzles them before something that fries longer, they join it for its last minutes instead.
+So do tender vegetables, where what comes after them at the same place takes longer than they do.
 """
 
 import re
@@ -20,7 +21,13 @@ _WHOLE = frozenset({
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")
+_SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
+_LONG_AFTER = 5  # so many minutes after it are long for what is tender
+_QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what follows
+_EMPTIES = re.compile(r"\b(?:lift out|drain)\b")
+_WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Ss]lide|hollows|Off the heat)\b")
+_COLOURS = frozenset({"tofu-firm", "tempeh"})  # pale and wet where they only simmer
 _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
 
@@ -30,18 +37,54 @@ def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tup
     held: dict[int, tuple[Filling, ...]] = {}
     for one in fillings:
         at = next((n for n, step in enumerate(pattern.steps) if one.slot in step.slots), None)
-        if at is None or not _burns(one, pattern):
+        if at is None:
             continue
-        target = _last_dry(pattern, fillings, filled, at)
+        if _burns(one, pattern):
+            target = _last_dry(pattern, fillings, filled, at)
+        elif pattern.slots[one.slot].role == "vegetable" and _does_without(pattern.steps[at], one, pattern, fillings):
+            target = _before_it_is_soft(one, pattern, fillings, at)
+        else:
+            continue
         if target is not None:
             held[target] = (*held.get(target, ()), one)
     return held
+
+
+def _does_without(step: Step, one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether all else of a step is still told where its tender vegetables come later: the fat that it warms."""
+    firm = {other.slot for other in fillings if other.slot != one.slot or other.minutes > one.minutes}
+    here = [name for name in step.slots if name in firm or pattern.slots[name].role == "fat"]
+    return not here or not falls_away(step, firm, pattern)
 
 
 def _burns(one: Filling, pattern: Pattern) -> bool:
     role = pattern.slots[one.slot].role
     burns = role in {"aromatic", "spice"} and (one.food.kind in _BURNS or role == "spice")
     return burns and one.food.id not in _WHOLE and one.minutes <= _SOFT_MINUTES
+
+
+def _before_it_is_soft(one: Filling, pattern: Pattern, fillings: Sequence[Filling], at: int) -> int | None:
+    """The last step at its place in which a tender vegetable is done; None where it is not too long in the pan."""
+    place = pattern.steps[at].place
+    if place not in {"pan", "pot"} or not one.minutes or _EMPTIES.search(pattern.steps[at].words):
+        return None
+    filled = {other.slot for other in fillings}
+    target, after = None, 0
+    for number, step in enumerate(pattern.steps[at + 1 :], start=at + 1):
+        if step.place != place or not step.happens(filled) or falls_away(step, filled, pattern):
+            continue
+        if _EMPTIES.search(step.words):
+            return None
+        minutes = _lasts(step, pattern, fillings)
+        after += minutes
+        eggs = _WITH_EGGS.search(step.words) or any(
+            other.slot in step.slots and other.food.kind == "egg" for other in fillings
+        )
+        if minutes >= one.minutes and not eggs and not _PIECEMEAL.search(step.words):
+            target = number
+    stays_firm = pattern.slots[one.slot].method == "stir-fry" and one.food.kind != "leaf"
+    tender = one.minutes <= _SOON_SOFT if stays_firm else one.minutes < after
+    return target if tender and after >= _LONG_AFTER else None
 
 
 def _last_dry(pattern: Pattern, fillings: Sequence[Filling], filled: set[str], at: int) -> int | None:
@@ -80,24 +123,38 @@ def is_wet(step: Step, fillings: Sequence[Filling]) -> bool:
 
 def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
     """How long a step fries what comes to the heat with it."""
-    before = {name for one in pattern.steps[: pattern.steps.index(step)] if one.place in HEATED for name in one.slots}
-    here = [one for one in fillings if one.slot in step.slots and one.slot not in before]
+    here = _first_heated(step, pattern, fillings)
     timed = [one.minutes for one in here if pattern.slots[one.slot].role in TIMED_ROLES]
     return max([*timed, step.minutes or 0])
 
 
+def _lasts(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
+    """How long a step takes, with what comes to the heat there."""
+    here = _first_heated(step, pattern, fillings)
+    return max([step.minutes or 0, *(one.minutes for one in here if pattern.slots[one.slot].role not in _QUICK)])
+
+
+def _first_heated(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> list[Filling]:
+    """What no earlier step put on the heat."""
+    before = {name for one in pattern.steps[: pattern.steps.index(step)] if one.place in HEATED for name in one.slots}
+    return [one for one in fillings if one.slot in step.slots and one.slot not in before]
+
+
 def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:
-    """The step before which raw meat that will simmer is browned, one that warms fat in a pot, and which meat it is."""
+    """The step, one that warms fat, before which raw meat, tofu and tempeh that will simmer are browned, and which."""
     filled = {one.slot for one in fillings}
-    warms = next((n for n, step in enumerate(pattern.steps) if _WARMS.match(step.words) and step.place == "pot"), None)
+    warms = next(
+        (n for n, step in enumerate(pattern.steps) if _WARMS.match(step.words) and step.place in {"pan", "pot"}), None
+    )
     if warms is None:
         return None, frozenset()
     browned: set[str] = set()
     for one in fillings:
         slot = pattern.slots[one.slot]
-        if one.food.kind not in {"meat", "poultry"} or one.food.state != "raw" or slot.method != "boil":
+        raw_meat = one.food.kind in {"meat", "poultry"} and one.food.state == "raw"
+        if slot.method != "boil" or not (raw_meat or one.food.id in _COLOURS):
             continue
         at = next((step for step in pattern.steps[warms + 1 :] if one.slot in step.slots), None)
-        if at is not None and at.place == "pot" and at.happens(filled):
+        if at is not None and at.place == pattern.steps[warms].place and at.happens(filled):
             browned.add(one.key)
     return (warms if browned else None), frozenset(browned)

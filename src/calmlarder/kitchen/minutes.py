@@ -12,6 +12,10 @@ from calmlarder.tables.rows import Food
 _MICROWAVE_START, _MICROWAVE_PER_100_G = 3, 1.5
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
+_PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
+_QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
+_PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
+_WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 _MAIZE = "polenta-dry"
 _COARSE = re.compile(r"\b(?:stone[ -]?ground|coarse(?:ly)?|bramata|traditional|grits)\b", re.IGNORECASE)
 _QUICK = re.compile(r"\b(?:quick|instant|express|fine|pre-?cooked|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
@@ -23,6 +27,11 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return math.ceil(_MICROWAVE_START + _MICROWAVE_PER_100_G * grams / 100)
     if food.id == _MAIZE and slot.method == "boil" and _COARSE.search(line) and not _QUICK.search(line):
         return _COARSE_MINUTES
+    if food.id in _WHITE_RICE and slot.method == "boil" and slot.minutes is None:
+        if _PARBOILED.search(line):
+            return _PARBOILED_MINUTES
+        if _QUICK.search(line):
+            return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     return slot.minutes_for(food)

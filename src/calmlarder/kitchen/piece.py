@@ -5,8 +5,9 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from calmlarder.kitchen.filling import Filling, one_of_each
-from calmlarder.kitchen.finer import eggs_last, left_in
+from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
+from calmlarder.kitchen.rearranged import rearranged
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import OIL_TEASPOONS, Mention, granted_fats
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
@@ -74,12 +75,12 @@ class Dish(NamedTuple):
 def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     """The dish of a pattern with these fillings; two lots of one food in one slot are one thing."""
     there = one_of_each(fillings)
-    main = [one for one in there if pattern.slots[one.slot].role == "protein"]
-    eggs = bool(main) and all(one.slot == "protein" and one.food.id == "egg" for one in main)
-    pattern = left_in(eggs_last(pattern, eggs), there)
+    pattern = rearranged(pattern, there)
     browned_at, browned = browned_first(pattern, there)
     oil = f"{OIL_TEASPOONS * people} tsp oil"
     held = dict(held_back(pattern, there))
+    late = {one.key for ones in held.values() for one in ones}
+    pattern = with_heat(pattern, [one for one in there if one.key not in late])
     return Dish(pattern, there, granted_fats(pattern, there), oil, held, browned_at, browned)
 
 

@@ -1,23 +1,25 @@
 """What is done before anything is on the heat: weighing, washing and cutting. Common practice, no source."""
 
 import math
+import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.kitchen.filling import Filling, listed
-from calmlarder.kitchen.piece import COOK, Dish, Work
+from calmlarder.kitchen.piece import COOK, RING, Dish, Work
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import sentence
 
 _WEIGHING = 1
 _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
+_ALONE = re.compile(r"\b(?:soaked|simmered) (\d+) minutes\b")  # while the cook does something else
 _LONGEST_PREP = 8
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 
 
 def weighing(dish: Dish) -> Iterator[Work]:
     """All that goes on the scale, at once and first."""
-    weighed = [f"{one.grams} g {one.food.name}" for one in dish.fillings if one.weighed]
+    weighed = [_on_the_scale(one) for one in dish.fillings if one.weighed]
     if weighed:
         said = f"weigh {listed(weighed)}"
         yield Work(Task("weigh", _WEIGHING, {COOK: 1}, early=True), "weigh", sentence(said), said)
@@ -30,16 +32,21 @@ def preparing(dish: Dish) -> Iterator[Work]:
         minutes = prep_minutes(one)
         if minutes:
             after = ("weigh",) if weighed else ()
-            task = Task(_prep(one), minutes, {COOK: 1}, after=after, early=True)
+            alone = _ALONE.search(one.prep)
+            needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1}
+            task = Task(_prep(one), minutes, needs, after=after, early=True)
             yield Work(task, "ready", f"{one.food.name} {one.prep}", f"{one.food.name}: {one.prep}")
 
 
 def prep_minutes(filling: Filling) -> int:
-    """Whole minutes at the board for one food; nothing for what is poured or spooned."""
+    """Whole minutes until one food is ready; nothing for what is poured or spooned."""
     prep = filling.prep
     if not prep or filling.how == "staple":
         return 0
     rate = next((rate for word, rate in _PREP_PER_100_G if word in prep), 0.4)
+    alone = _ALONE.search(prep)
+    if alone:
+        return int(alone[1]) + 1
     first = _THAWING if "thawed" in prep and "squeezed" in prep else 0
     return min(_LONGEST_PREP, first + max(1, math.ceil(rate * filling.grams / 100)))
 
@@ -48,6 +55,13 @@ def made_ready_before(things: Sequence[Filling]) -> tuple[str, ...]:
     """The tasks that make things ready for a step: weighing, and the work at the board."""
     weighed = ("weigh",) if any(one.weighed for one in things) else ()
     return (*weighed, *(_prep(one) for one in things if prep_minutes(one)))
+
+
+def _on_the_scale(one: Filling) -> str:
+    """What is weighed of a food, and where the rest comes from: of a pack that goes in whole nothing is weighed."""
+    if one.scale_g == one.grams:
+        return f"{one.grams} g {one.food.name}"
+    return f"{one.scale_g} g of the {one.short} (with the rest, unweighed, that is {one.grams} g {one.food.name})"
 
 
 def _comes_in(dish: Dish, one: Filling) -> int:

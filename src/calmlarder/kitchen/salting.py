@@ -22,7 +22,9 @@ _SOLD_SEASONED = re.compile(
     r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
 )
 _BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
-_TASTED_IN: frozenset[Place] = frozenset({"pan", "pot", "microwave", "bowl"})  # tasted there before it is dished up
+_TASTED_IN: frozenset[Place] = frozenset(
+    {"pan", "pot", "microwave", "bowl", "oven", "dish"}
+)  # tasted there before it is dished up
 
 
 def salted(dish: Dish, progress: Progress, told: Told, things: Sequence[Filling]) -> Told:

@@ -11,6 +11,10 @@ OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practic
 OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 
+_BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
+_INSTANT_MASH = "potato-instant-mash"
+_ML_FOR_A_GRAM_OF_FLAKES = 4.5  # as packets say: recalled
+
 _FRAGRANT = " until it smells good"  # said where more than fat and salt is in the pan
 _FATS = frozenset({"oil", "butter"})
 
@@ -20,6 +24,8 @@ _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread"})
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
+_ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
+_ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 Mention = Callable[[Filling], str]
@@ -78,14 +84,26 @@ def sentence(text: str) -> str:
 def own_words(filling: Filling, method: Method, thing: str) -> str:
     """How a food is cooked by itself, with its minutes, without a full stop."""
     minutes = f"{filling.minutes} minutes"
+    if filling.food.id in _BY_ABSORPTION and method == "boil":
+        return (
+            f"put {thing} into a small pot with 1¼ times its volume of water, bring to the boil, cover, and cook on "
+            f"low heat; after about {minutes} in all, the last five off the heat, the water is gone"
+        )
+    if filling.food.id == _INSTANT_MASH:
+        water = _to_nearest(filling.grams * _ML_FOR_A_GRAM_OF_FLAKES)
+        return f"stir {thing} into {water} ml boiling water; let it stand for {minutes}, and stir smooth"
     if filling.food.state in ALREADY_COOKED:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a splash of water"
-        return f"warm {thing} {place} until steaming hot"
+        return f"warm {thing} {place} for about {minutes} until steaming hot"
     if not filling.minutes:
         return f"set out {thing}"
     kind = filling.food.kind
     if method == "stir-fry":
-        return f"toast {thing}" if kind == "bread" else f"warm {thing} in a dry pan"
+        return (
+            f"toast {thing} for about {minutes}"
+            if kind == "bread"
+            else f"warm {thing} in a dry pan, half a minute a side"
+        )
     if method == "microwave":
         return f"microwave {thing} for about {minutes}, turning once, until a knife slides in"
     if method == "roast":
@@ -103,8 +121,14 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
 
 def wants_water(filling: Filling, method: Method) -> bool:
     """Whether a pot of water must boil first."""
-    cooks = filling.food.state not in ALREADY_COOKED and filling.minutes > 0 and not _is_thin(filling)
+    own_water = filling.food.id in _BY_ABSORPTION or filling.food.id == _INSTANT_MASH
+    cooks = filling.food.state not in ALREADY_COOKED and filling.minutes > 0 and not _is_thin(filling) and not own_water
     return method in {"boil", "steam"} and cooks
+
+
+def _to_nearest(ml: float) -> int:
+    """To the nearest 50 ml, at least that."""
+    return max(50, round(ml / 50) * 50)
 
 
 def _is_thin(filling: Filling) -> bool:
@@ -146,18 +170,40 @@ def hot_through(said: str) -> str:
 def egg_instead(said: str) -> str:
     """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "scramble", said)
+    said = re.sub(rf"\b([Mm]ake room) for (?={_EGGS}(?!\w))", r"\1, crack in ", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
 
 
 def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
-    """A sentence of a pan, for two pans where all that comes into it is too much for one."""
-    slots = {slot for step in pattern.steps if step.place == "pan" for slot in step.slots}
-    fried = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "stir-fry"]
-    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS:
+    """A sentence of a pan, for two pans, or a large pot, where all that comes into it is too much for one."""
+    steps = [step for step in pattern.steps if step.place == "pan"]
+    slots = {slot for step in steps for slot in step.slots}
+    heated = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method != "raw"]
+    fried = [one for one in heated if pattern.slots[one.slot].method == "stir-fry"]
+    if not fried or sum(one.grams for one in fried) < sum(one.grams for one in heated) / 2:
+        if sum(one.grams for one in heated) <= _ONE_PAN_GRAMS:
+            return said
+        said = re.sub(r"\bin a (?:hot |wide |non-stick )?pan\b", "in a large pot", said)
+        return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
+    folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
+    eggs = sum(one.grams for one in fried if one.food.kind == "egg")
+    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not (folds and eggs > _ONE_OMELETTE_GRAMS):
         return said
     said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
+
+
+def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
+    """A sentence of the oven, for two trays where all that comes on one is too much for a layer."""
+    slots = {slot for step in pattern.steps if step.place == "oven" for slot in step.slots}
+    roasted = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "roast"]
+    if sum(one.grams for one in roasted) <= _ONE_TRAY_GRAMS:
+        return said
+    said = re.sub(r"\bon a tray\b", "on two trays", re.sub(r"\bthe tray\b", "the trays", said))
+    if re.match(r"[Tt]oss\b", said):
+        said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
+    return said
 
 
 def says_done(said: str, sign: str) -> bool:

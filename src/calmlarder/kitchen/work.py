@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
 from calmlarder.kitchen.finer import finer
-from calmlarder.kitchen.joining import groups_of, instead, joining, reheats
+from calmlarder.kitchen.joining import groups_of, instead, joining, left_of, reheats
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -27,7 +27,16 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
 from calmlarder.kitchen.schedule import Task
-from calmlarder.kitchen.wording import filled, hot_through, in_pans, own_words, sentence, wants_water, with_sign
+from calmlarder.kitchen.wording import (
+    filled,
+    hot_through,
+    in_pans,
+    on_trays,
+    own_words,
+    sentence,
+    wants_water,
+    with_sign,
+)
 from calmlarder.patterns.pattern import HEATED, Pattern, Step
 from calmlarder.tables.vocabulary import Method
 
@@ -37,6 +46,7 @@ _HEATING_OVEN = 12
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
+_NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
 _TAKEN_OFF = re.compile(r"(?:,? and|;) (drain|lift out|keep warm|leave to cool)\b(?=[.,;]?$|\.)")
 
@@ -123,31 +133,32 @@ class _Kitchen:
         yield Work(Task(stage, 0, {}, after=waits), stage, f"{sentence(said)}.", line, (one.food.id,))
 
     def _stage(self, step: Step, number: int) -> Iterator[Work]:
-        progress = self.progress
-        if number == self.dish.browned_at:
-            yield brown(self.dish, progress, step)
-        new, cooked = progress.new(self.dish, step), progress.cooked_at(self.dish, step)
-        groups = groups_of(self.dish, step, new, cooked)
+        dish, progress = self.dish, self.progress
+        if number == dish.browned_at:
+            yield brown(dish, progress, step)
+        new, cooked = progress.new(dish, step), progress.cooked_at(dish, step)
+        groups = groups_of(dish, step, new, cooked)
         told = self._sentence(number, groups[0], new)
-        if told is None:
+        if told is None or told.said in _NOTHING_TO_DO:
             return
-        late = self.dish.held.get(number, ())
-        groups += [list(late)] if late else []
+        late = dish.held.get(number, ())
+        for left in sorted({left_of(dish, one) for one in late}, reverse=True):
+            groups.append([one for one in late if left_of(dish, one) == left])
         told, off = _without_end(told) if groups[1:] else (told, "")
         minutes = self._minutes(step, cooked)
-        told = fat_left(self.dish, progress, number, groups[0], _ended(told, minutes, cooked, groups))
+        told = fat_left(dish, progress, number, groups[0], _ended(told, minutes, cooked, groups))
         task, stage = self._task(step, number, minutes, groups[0])
-        adds = tuple(one.food.id for one in groups[0] if one.key not in self.dish.browned)
+        adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
         vessel = _vessel(step) if step.place in HEATED else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
-        later = list(joining(self.dish, progress, step, work, groups))
+        later = list(joining(dish, progress, step, work, groups))
         if off:
             last = later[-1]
             # Where salt or a sign has a sentence of its own in between, the timeline tells only what is put in.
             line_off = f"{last.line}; then {off}" if ". " not in last.said else last.line
             later[-1] = last._replace(said=f"{last.said} Then {off}.", line=line_off)
         progress.waiting -= {one.key for one in late}
-        for one in (*new, *late, *self.dish.named_by(step)):
+        for one in (*new, *late, *dish.named_by(step)):
             if one.key not in progress.waiting:
                 progress.came_in[one.key] = [task.name]
         progress.heated.update(one.key for one in (*cooked, *late))
@@ -193,7 +204,7 @@ class _Kitchen:
         if said is None or line is None:
             return None
         if browned:
-            said, line = (A_POT.sub("in the pot", words) for words in (said, line))
+            said, line = (A_POT.sub(f"in the {step.place}", words) for words in (said, line))
         here = [one for one in first if one in progress.cooked_at(dish, step)]
         if step.place in {"pan", "pot"} and here and "crack in" not in step.words:
             put = instead(dish, [one for one in here if dish.role(one) == "protein"])
@@ -202,8 +213,10 @@ class _Kitchen:
         if reheats(dish, here):
             said, line = hot_through(said), hot_through(line)
         said, line = (finer(words, step.place, there) for words in (said, line))
-        if step.place == "pan":
+        if step.place in {"pan", "plate"}:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
+        if step.place == "oven":
+            said, line = (on_trays(words, dish.pattern, dish.fillings) for words in (said, line))
         return salted(dish, progress, Told(said, line), [one for one in here if one.key not in dish.browned])
 
     def _warmed(self, step: Step, before: str | None) -> Work | None:

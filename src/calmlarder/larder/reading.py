@@ -13,6 +13,7 @@ from calmlarder.larder.standing import is_opened, noted, place_of
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.matching.amounts import Amount
+from calmlarder.matching.conditions import presses
 from calmlarder.matching.foods import Candidate, Match
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
@@ -30,9 +31,11 @@ NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its part
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 NO_LONGER = "no longer always there"
-_MOST_NEAREST, _NEAR = 4, 72.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
+_MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
 _NOT_ASKED = "kind not asked, as it is somebody else's"
+_BAD = "kind not asked, as it goes in the bin"
+_TOO_OLD = "kind not asked, as it is too old to eat"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 
@@ -128,15 +131,27 @@ class LarderReader:
                 choices=(NO_DAY,),
             )  # fmt: skip
         if unclear and all(map(_is_bad, unclear)):
-            return self._clear(line._replace(parts=tuple(map(_of_any_kind, line.parts))), where, (number, _AS_USUAL))
+            parts = tuple(_of_any_kind(part, _BAD) for part in line.parts)
+            return self._clear(line._replace(parts=parts), where, (number, _AS_USUAL))
         if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
             # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
             aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
             read = self._clear(aside, where, (number, answers))
             return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
         if unclear:
-            return self._unclear(line, where, unclear, (number, answers))
+            past = self._past_whatever_it_is(line, where, (number, answers))
+            return past or self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
+
+    def _past_whatever_it_is(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading | None:
+        """A line of leftovers that are too old to be eaten, whatever is in them: nobody need say what it was."""
+        made = [one.on for one in line.dates if one.kind == "made" and one.on is not None]
+        if not made or not all(part.named.candidates for part in line.parts if part.named.outcome != "matched"):
+            return None
+        parts = tuple(_of_any_kind(part, _TOO_OLD) for part in line.parts)
+        read = self._clear(line._replace(parts=parts), where, which)
+        days = [lot.safety_days_left for lot in read.lots]
+        return read if days and all(left is not None and left < 0 for left in days) else None
 
     def _unclear(self, line: LineRead, where: str, unclear: list[Part], which: tuple[int, Answers]) -> Reading:
         """A line of which some food is not clear; the others stand, if their amounts are clear as well."""
@@ -241,7 +256,7 @@ class LarderReader:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
         dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
-        urgency = urgency_of(dates, condition, kept)
+        urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
         return Lot(
             id=lot_id,
             line=line.text,
@@ -280,12 +295,12 @@ def _is_bad(part: Part) -> bool:
     return part.to_bin and bool(part.named.candidates)
 
 
-def _of_any_kind(part: Part) -> Part:
+def _of_any_kind(part: Part, why: str = _NOT_ASKED) -> Part:
     """The part as the likeliest of what it may be, which is said to be so."""
     if part.named.outcome == "matched":
         return part
     likeliest = part.named.candidates[0].food
-    return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(_NOT_ASKED,)))
+    return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(why,)))
 
 
 def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:

@@ -39,7 +39,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     ), ("frozen",)),
     **dict.fromkeys(("gekocht", "gekochte", "cuit", "cuite", "cuits", "cotto", "cotta", "cocido", "cocida", "cocidos",
         "cocidas", "gotowany", "gotowane", "rebus"), ("cooked",)),
-    "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
+    "mack": ("mackerel",), "mac": ("macaroni",), "vin": ("vinegar",), "micro": ("microwave",), "mwave": ("microwave",),
     "sweetpotato": ("sweet", "potato"), "springonion": ("spring", "onion"), 
     "nat": ("natural",), "daal": ("dal",), "dhal": ("dal",), "dahl": ("dal",), "pnut": ("peanut",),
     "coco": ("coconut",),

@@ -26,7 +26,8 @@ SHARES = (
 LEFT = LatePattern(
     rf"(?<![\w/])(?:about |only |just |approx )?({'|'.join(PART_WORDS)}|three quarters|two thirds|\d/\d"
     rf"|\d{{1,2}}%)(?: (?:of it|a|of|the|an?))?"
-    r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b"
+    r"(?: (?:pack|bag|jar|tub|tin|bottle|block|carton|box))? (left|full|remaining|gone|used|eaten|empty)\b",
+    needs=(" left", " full", " remaining", " gone", " used", " eaten", " empty"),
 )
 GONE = frozenset({"gone", "used", "eaten", "empty"})
 _GRAMS_ONLY = (
@@ -51,12 +52,18 @@ PLAINLY = (
     # A year, and no number of anything: `frozen broad beans 2013`.
     (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
     (LatePattern(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
+    (LatePattern(r"(?<=\d)(?=doz(?:en)?\b)"), " "),
     (LatePattern(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
     # What is said of all of them, and of the odd bit beside a number, changes no number.
     (LatePattern(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),
     (LatePattern(r"(?<=\w) (?:and|n|&|\+) (?:a )?(?:little |wee |tiny )?(?:bits?|scraps?|drops?)(?: more)?\s*$"), " "),
     (LatePattern(r"\b(?:1|one|an?)? ?doz(?:en)? (?:and|n|&) an? half\b"), "18"),
-    (LatePattern(rf"\b({'|'.join(WHOLE_WORDS)}) (?:and|n|&) (?:an? )?(?=half\b|quarter\b)"), r"\1 and a "),
+    (
+        LatePattern(
+            rf"\b({'|'.join(WHOLE_WORDS)}) (?:and|n|&) (?:an? )?(?=half\b|quarter\b)", needs=("half", "quarter")
+        ),
+        r"\1 and a ",
+    ),
     # `2 pcs a 200 g`, `2, 200 g each`: so many of so much.
     (
         LatePattern(
@@ -67,7 +74,8 @@ PLAINLY = (
     (
         LatePattern(
             rf"(?<![\w./])(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d]{{0,20}}?)"
-            rf"(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b"
+            rf"(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b",
+            needs=(" ea", " apiece", " a piece"),
         ),
         r"\1 x \3 \2",
     ),
@@ -106,7 +114,8 @@ PLAINLY = (
     (
         LatePattern(
             rf"(?<![\w/.x])(?!(?:1|one)\b)(\d{{1,2}}|{'|'.join(WHOLE_WORDS)})[ -]?(?:pack|pk"
-            rf"|pck)\b(?! of)"
+            rf"|pck)\b(?! of)",
+            needs=("pack", "pk", "pck"),
         ),
         r" \1 ",
     ),

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from calmlarder.matching.amount_phrases import BARE_GRAMS, GONE, LEFT, MAY_BE_GRAMS, PLAINLY, SHARES
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import CONTAINERS, MEASURE, MEASURE_WORDS, UNIT, UNIT_GRAMS
-from calmlarder.matching.numbers import NUMBER, NUMBER_ALONE, ONE, RANGE, Span, number
+from calmlarder.matching.numbers import MAY_BE_RANGE, NUMBER, NUMBER_ALONE, ONE, RANGE, Span, number
 
 _TIMES = LatePattern(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
 _NUMBER_LEFT = LatePattern(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
@@ -190,7 +190,7 @@ def _take_metric(text: str) -> tuple[Span | None, str]:
 
 
 def _take_number(text: str) -> tuple[Span, str, bool]:
-    found = RANGE.search(text)
+    found = RANGE.search(text) if MAY_BE_RANGE.search(text) else None
     if found:
         ends = sorted((number(found[1]), number(found[2])))
         return Span(ends[0], sum(ends) / 2, ends[1]), _cut(text, found), True

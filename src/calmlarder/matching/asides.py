@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.given_names import GIVEN_NAMES
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.notes import COLOURS, DISHES, PRODUCTS, QUALITIES
 from calmlarder.matching.people import PEOPLE
 from calmlarder.matching.states import FITS
@@ -15,6 +16,7 @@ _LEAD = re.compile(
     r"|those|these"
     r"|some (?:sort|kind|type)s? of|a random|random|also|maybe|probably|possibly|looks like|apparently"
     r"|another|the (?:nice|good|posh|old) "
+    r"|(?:could|would|can) do with (?:using(?: up)?|eating|finishing)(?: the)?"
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )
 _HEADING = re.compile(
@@ -28,11 +30,12 @@ _GIVEN = re.compile(
 )
 _OFF_SOMEBODY = re.compile(r"\boff (?:mrs?|ms|dr|aunty|auntie|uncle|granny|nan|nanny) [a-z]+(?=\s*(?:$|[,;(]))")
 # `from next door's hens`, `from Earl's tree`: where a gift grew tells nothing of it.
-_GIVEN_FROM = re.compile(
+_GIVEN_FROM = LatePattern(
     r"\b(?:from|off) (?:[a-z]+ ){0,3}[a-z]+'?s'? (?:own |back |front |little |new )?"
     r"(?:hens?|chickens?|ducks?|geese|bees|hives?|trees?|gardens?|allotments?|farm|fields?|coop|flock|bush|orchards?|plot"
     r"|patch|greenhouse|polytunnel|hedge|vines?|yard|balcony|window ?box|place|house|stall|kitchen|land|cows?|goats?)"
-    r"(?=\s*(?:$|[,;.(]))"
+    r"(?=\s*(?:$|[,;.(]))",
+    needs=("from ", "off "),
 )
 _GIVERS = PEOPLE | GIVEN_NAMES | frozenset({
     "aunty", "auntie", "aunt", "uncle", "grandma", "grandpa", "grandad", "nana", "cousin", "friend", "friends",
@@ -40,7 +43,7 @@ _GIVERS = PEOPLE | GIVEN_NAMES | frozenset({
 })  # fmt: skip
 # `kimchi mom sent`, `plantain aunty gave us`: how it came.
 _CAME = re.compile(
-    r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|made|baked|dropped off"
+    r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|bought|got|cooked|left|made|baked|dropped off"
     r"|gifted|passed on|grew|picked)(?: (?:us|me|over|round|up|it|them))*(?=\s*(?:$|[,;.(]))"
 )
 _WHEREABOUTS = re.compile(
@@ -72,6 +75,8 @@ _OPINION = re.compile(
     r"|(?:no|without|minus) (?:the )?(?:stalks?|leaves|stems?|tops?|bones?|core|stones?|pips?|shells?|labels?"
     r"|lid|(?:use by |sell by |best before )?dates?(?: on (?:it|them|the \w+))?)"
     r"|(?:yellow|red|orange|discount|reduced) (?:stickers?|labels?|tickets?)(?:ed)?|reduced to clear"
+    r"|(?:no|unknown|illegible|smudged) dates?|dates? (?:is |are )?(?:unknown|unclear|illegible|smudged|rubbed off|gone"
+    r"|unreadable|cant read|can'?t read)"
     r"|(?:-|,|on|in)? ?(?:the )?(?:top|bottom|middle|lower|upper|back|second) (?:shelf|drawer|rack)"
     r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
@@ -82,15 +87,18 @@ _OPINION = re.compile(
 
 
 # What people of the house think of it: `(kids don't eat it)`.
-_TASTES = re.compile(
+_TASTES = LatePattern(
     rf"\b(?:the |my |our )?(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
     r" (?:do not|does not|will not|don'?t|doesn'?t|won'?t|can'?t|never|hates?|loves?|likes?|dislikes?|refuses?)\b"
-    r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*"
+    r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*",
+    needs=(" do", " will not", " won", " can", " never", " hate", " love", " like", " dislike", " refuse"),
 )
 _DESCRIBED = re.compile(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
-_TEXTURES = frozenset({"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice"})
+_TEXTURES = frozenset(
+    {"firm", "silken", "soft", "ripe", "unripe", "wholemeal", "gluten", "oat", "soy", "soya", "rice", "mixed"}
+)
 
 
 def without_asides(text: str) -> str:

@@ -6,6 +6,8 @@ from datetime import date, timedelta
 
 from rapidfuzz.distance import DamerauLevenshtein
 
+from calmlarder.matching.late_patterns import LatePattern
+
 _DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _DAY_WORDS = {name[:size]: index for index, name in enumerate(_DAYS) for size in (3, 4, len(name))}
 _DAY_WORDS |= {"tues": 1, "weds": 2, "thur": 3, "thurs": 3, "wednes": 2}
@@ -52,7 +54,9 @@ MONTHS_ELSEWHERE = {
     **dict.fromkeys(("novembre", "noviembre", "novembro", "listopada"), "november"),
     **dict.fromkeys(("decembre", "diciembre", "dezember", "dicembre", "dezembro", "grudnia"), "december"),
 }  # fmt: skip
-MONTH_ELSEWHERE = re.compile(rf"(?<![\w./-])(\d{{1,2}})\.? (?:de )?({'|'.join(MONTHS_ELSEWHERE)})(?![\w])")
+MONTH_ELSEWHERE = LatePattern(
+    rf"(?<![\w./-])(\d{{1,2}})\.? (?:de )?({'|'.join(MONTHS_ELSEWHERE)})(?![\w])", needs=(*MONTHS_ELSEWHERE,)
+)
 DAY = "|".join(sorted(_DAY_WORDS, key=len, reverse=True))
 DAY_WORD = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}(?:[./-]\d{{2,4}})?"

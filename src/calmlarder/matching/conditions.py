@@ -42,8 +42,11 @@ BIN = (
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
-_SHAPES = [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, True) for word in BIN]
-_SHAPES += [(LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])"), word, False) for word in USE_SOON]
+_SHAPES = [
+    (LatePattern(rf"(?<![\w-]){re.escape(word)}(?![\w-])", needs=(word.split()[-1],)), word, is_bin)
+    for words, is_bin in ((BIN, True), (USE_SOON, False))
+    for word in words
+]
 _PHRASES = [one for one in _SHAPES if " " in one[1]]
 # Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
 _FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
@@ -53,17 +56,32 @@ _HOW = (
     r"|going|gone|turning|looking|fairly"
     r"|really|kind of|kinda|sort of|somewhat|too)"
 )
+# A piece of each of these.
+_NEARLY = (
+    "bit", "little", "tad", "touch", "smidge", "slightly", "quite", "very", "rather", "pretty", "getting", "going",
+    "gone", "turning", "looking", "fairly", "really", "kind", "sort of", "somewhat", "too",
+)  # fmt: skip
 _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
 _AT_THE_EDGE = LatePattern(
     r"\b(?:a bit |bit |slightly |going |gone )*(dry|brown|crusty|hard|black|curling|limp|soft|wilted|squishy|mushy"
     r"|bendy|wrinkly|rubbery|floppy|yellow|slimy|mouldy) "
-    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b"
+    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b",
+    needs=(" round ", " around ", " at ", " on ", " in "),
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))
+# `3 carrots, one bendy`: said of some of them, so that the rest need not be eaten within a day.
+_SOME_WORDS = r"(?:(?:only |just )?(?:one|two|three|1|2|3|a couple|couple|a few|few|some))"
+_OF_SOME = LatePattern(
+    rf"(?<=[a-z0-9) ])(?:\s*[,;(-]+\s*(?:but |and |with )?|\s+(?:but|and|with) )"
+    rf"({_SOME_WORDS})(?: of (?:them|em|these))?"
+    rf"(?: (?:is|are|has|have|{_HOW}))* ({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
+    r"(?=\s*(?:$|[,;.)]))"
+)
+_SAID_OF_SOME = re.compile(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
-_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])")
+_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
 # `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
 _GOING = LatePattern(
     r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"
@@ -71,6 +89,13 @@ _GOING = LatePattern(
 )
 # A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
 _WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?)\b)")
+# Potatoes turn green in the light, and that is no kind of them.
+_GREEN_POTATOES = LatePattern(
+    r"(?<=[a-z\d)])[ ,;(-]+(?:some |one |a few |a couple |all |bits? )*"
+    r"(?:(?:is|are|look|looks|looking|going|gone|turning|turned|a bit|bit|slightly|very|quite) )*green"
+    r"(?: (?:bits?|patch(?:es)?|spots?|tinge|in places|on one side))?\)?$"
+)
+_POTATOES = re.compile(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end|fresh|straight|just) off\b"
@@ -79,7 +104,8 @@ _NOT_OFF = LatePattern(
 _NOT_MOULDY = LatePattern(
     r"\b(?:not|no|isn't|without|never|hasn't|haven't|has not|have not) (?:yet )?(?:gone |turned )?"
     r"(?:mouldy|mould|mold|moldy|off|slimy|smelly|soft|spoiled|spoilt|bad|furry|turned|exploded)\b(?: yet)?"
-    r"|\b(?:smells?|smelling|tastes?|looks?) (?:still )?(?:ok|okay|fine|alright|all right|good|grand|normal)\b"
+    r"|\b(?:smells?|smelling|tastes?|looks?) (?:still )?(?:ok|okay|fine|alright|all right|good|grand|normal)\b",
+    needs=("not ", "no ", "n't ", "without ", "never ", "smell", "taste", "look"),
 )
 # What has gone bad in other Englishes: `don spoil`, `went bad`, `has turned`; not what will (`before it turns`).
 _BAD = r"(?:bad|off|sour|rotten|rot|mouldy|moldy|slimy|fuzzy|furry|funny|fizzy|rancid|green|spoil|spoiled|spoilt)"
@@ -88,7 +114,22 @@ _GONE_BAD = LatePattern(
     r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
     rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"
     rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|(?!^)got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
-    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b"
+    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b",
+    needs=(
+        "bad",
+        "mush",
+        "sour",
+        "slime",
+        "liquid",
+        "spoil",
+        "don ",
+        "gone",
+        "went",
+        "turned",
+        "got",
+        "become",
+        "became",
+    ),
 )
 
 
@@ -100,6 +141,11 @@ def is_condition(word: str) -> bool:
 def condition_words() -> frozenset[str]:
     """The single words of this kind."""
     return _SINGLE
+
+
+def presses(condition: str) -> bool:
+    """Whether a condition is one of the whole lot, and not of some of it (`one bendy`)."""
+    return not _SAID_OF_SOME.match(condition)
 
 
 class Phrase(NamedTuple):
@@ -116,15 +162,19 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     """
     phrases: list[Phrase] = []
     text = _NOT_MOULDY.sub(" ", text)
+    while hit := _OF_SOME.search(text):
+        text = _marked(text, hit, Phrase(f"{hit[1]} {hit[2]}", False), phrases)
     while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
+    if "green" in text and _POTATOES.search(text) and (hit := _GREEN_POTATOES.search(text)):
+        text = _marked(text, hit, Phrase("green", False), phrases)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)
     while hit := _GONE_BAD.search(text):
         text = _marked(text, hit, Phrase("gone bad", True), phrases)
     for shape, word, is_bin in _PHRASES:
-        if word.split()[-1] in text and (hit := shape.search(text)):
+        if hit := shape.search(text):
             text = _marked(text, hit, Phrase(word, is_bin), phrases)
     return tuple(phrases), " ".join(text.split())
 
@@ -150,8 +200,6 @@ def take_words(text: str) -> tuple[tuple[str, ...], bool, str]:
     to_bin = False
     text = _NOT_MOULDY.sub(" ", text)
     for shape, word, is_bin in _SHAPES:
-        if word.split()[-1] not in text:
-            continue
         hit = shape.search(text)
         if hit and not (word == "off" and _NOT_OFF.search(text)):
             found.append(word)

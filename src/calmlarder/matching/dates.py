@@ -20,23 +20,31 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
-_KIND_AND_DATE = LatePattern(
-    rf"(?<![\w-])({_KIND})[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?"
-    rf"\s+({DAY_WORD})(?![\w/])"
+# How a day begins: what is short is looked for first, and the long expressions of days wait for it.
+_A_DAY_BEGINS = (
+    rf"(?:\d|the |in |on |an? |(?:{DAYS_IN_WORDS})\b|end|start|mid|early|late|beginning|{MONTH}|month|{DAY}"
+    r"|to[dnm]|tm|y|now|asap|this |last |next |coming |day |w(?:eek|k))"
 )
+_BETWEEN = r"[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?\s+"
+_MAY_BE_KIND_AND_DATE = LatePattern(rf"(?<![\w-])(?:{_KIND}){_BETWEEN}{_A_DAY_BEGINS}")
+_KIND_AND_DATE = LatePattern(rf"(?<![\w-])({_KIND}){_BETWEEN}({DAY_WORD})(?![\w/])")
+_KIND_BEHIND = LatePattern(r"\w (?:use|ub|best|bb|exp|sell)")  # what may be such a label, looked for first: it is short
 _DATE_AND_KIND = LatePattern(
     rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])",
     needs=("use by", "use-by", "ub", "best before", "bb", "exp", "sell by"),
 )
+_DAY_OR_WEEK = (" day", " week")
 _LEFT = LatePattern(
     rf"(?<![\w./-])(?:about |only |just |maybe |has |got |with )?(\d{{1,3}}|{DAYS_IN_WORDS}) (?:more )?(day|week)s?"
     r"(?:'s?)?(?: or so)? (?:left|to go|remaining|of life|on it|life|till|until|left on it|more"
-    r"|shelf life)\b(?: on (?:it|them))?"
+    r"|shelf life)\b(?: on (?:it|them))?",
+    needs=_DAY_OR_WEEK,
 )
-_WITHIN = LatePattern(rf"\b(?:with)?in (?:the )?next (\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s?\b")
+_WITHIN = LatePattern(rf"\b(?:with)?in (?:the )?next (\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s?\b", needs=("next ",))
 _OVER = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? (?:over(?:due)?|past|out of date|gone over|after)"
-    r"(?: (?:its |the |their )?(?:sell by |use by |best before )?(?:date|it))?\b"
+    r"(?: (?:its |the |their )?(?:sell by |use by |best before )?(?:date|it))?\b",
+    needs=_DAY_OR_WEEK,
 )
 # What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
 _PART_NO_DAY = LatePattern(
@@ -65,13 +73,13 @@ _LAST_DAY = LatePattern(
     r"\b(?:its |their |on its |on their )?last day\b|\b(?:use|eat|needs using|need using)(?: it"
     r"| them)?(?: up)? (?:asap )?(?:today|tonight|now)\b"
 )
-_OLD = LatePattern(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b")
+_OLD = LatePattern(rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? old\b", needs=_DAY_OR_WEEK)
 # Without a word before it only what can be nothing but a day counts: `1/2` is a half, `sun` is half of sun-dried.
 _LONG_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 # `monday's soup`; `tues` and `thurs` are days themselves.
 _DAYS_POSSESSIVE = LatePattern(
     rf"\b((?:last |this )?(?:yesterday|{_LONG_DAYS}))'?s (?=[a-z])|\b((?:last |this )?(?:{DAY_WORD}))'s (?=[a-z])",
-    needs=("'s ",),
+    needs=("days ", "'s "),
 )
 _BARE_ON = (
     rf"(?:\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[./-]\d{{1,2}}[./-]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd"
@@ -88,6 +96,9 @@ _BARE_ON = (
     rf"|(?:tues|weds|thurs|(?:last |next |this |on )(?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 _BARE = LatePattern(rf"(?<![\w./-])({_BARE_ON})(?![\w/-]|')")
+_MAY_BE_BARE = LatePattern(  # the same, short
+    rf"\d[./-]\d|\d(?:st|nd|rd|th)|{MONTH}|day|week|month|night|tonite|tmr|tomo|tommo|2mo|\b(?:{DAY})(?![a-z])"
+)
 _WEEKDAY_ALONE = rf"(?:on )?(?:{DAY})"
 _SHORT_END = LatePattern(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
 _OPENED = LatePattern(
@@ -122,6 +133,12 @@ _DUTY = LatePattern(
     r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
     rf" (?:by |before |on |for )?(?:the )?(?={DAY_WORD}(?![\w/]))"
 )
+# What may be such a duty, looked for first: it is short.
+_MAY_BE_DUTY = LatePattern(
+    r"(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
+    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
+    rf" (?:by |before |on |for )?(?:the )?{_A_DAY_BEGINS}"
+)
 # A day and a month with a dot or a dash between them, and a month cut short with a dot.
 _DAY_DASH_MONTH = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
@@ -130,6 +147,7 @@ _MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|
 _SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
 _DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
 _SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
+_A_MONTH = LatePattern(MONTH)
 _NAMED_MONTH = LatePattern(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 
@@ -181,11 +199,11 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
     counted, text = _counted_days(text, today)
     dates += counted
-    while found := _DATE_AND_KIND.search(text):
+    while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:
         kind = KINDS[found[2]]
         dates.append(Dated(kind, parse_day_of(found[1], today, True)))
         text = _cut(text, found)
-    while found := _KIND_AND_DATE.search(text):
+    while found := _KIND_AND_DATE.search(text) if _MAY_BE_KIND_AND_DATE.search(text) else None:
         kind = KINDS[found[1]]
         ahead = kind in _FUTURE and found[1] not in _BEHIND and not _WAS.search(found[0])
         on = parse_day_of(found[2], today, ahead)
@@ -204,7 +222,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
             break
     text = _slips(text, today, dates)
     text = _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
-    bare = _BARE.search(text) or (_SHORT_END.search(text) if not dates else None)
+    bare = _bare_day(text) or (_SHORT_END.search(text) if not dates else None)
     if bare:
         on = parse_day_of(bare[1].removeprefix("for "), today, not dates and not _LEFT_OVER.search(text))
         # A day alone is a label when it lies ahead, and the day of making when it lies behind; a day of a month is what
@@ -219,6 +237,10 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
             dates.append(Dated("opened", None))
         text = _cut(text, opened)
     return tuple(dict.fromkeys(dates)), " ".join(text.split())
+
+
+def _bare_day(text: str) -> re.Match[str] | None:
+    return _BARE.search(text) if _MAY_BE_BARE.search(text) else None
 
 
 def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
@@ -239,11 +261,15 @@ def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
 
 def _plain_days(text: str, today: date) -> str:
     """The text with its days in one form: `16-mar`, `mar. 16`, `16.03.`, and `must be eaten by` as a label."""
-    text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
+    has_month = _A_MONTH.search(text)
+    if has_month:
+        text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
     text = " ".join(text.split())
-    text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
+    if has_month:
+        text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
-    return _TOM.sub(r"\1 tomorrow", _DUTY.sub(", use by ", text))
+    text = _DUTY.sub(", use by ", text) if _MAY_BE_DUTY.search(text) else text
+    return _TOM.sub(r"\1 tomorrow", text)
 
 
 def _slips(text: str, today: date, dates: list[Dated]) -> str:
@@ -253,7 +279,7 @@ def _slips(text: str, today: date, dates: list[Dated]) -> str:
         return text
     day = weekday_slip(found[2])
     kind = KINDS[found[1]]
-    other = _BARE.search(text)
+    other = _bare_day(text)
     if day is None and other:  # `exp besok (tmrw)`
         dates.append(Dated(kind, parse_day_of(other[1].removeprefix("for "), today, kind in _FUTURE)))
         return _cut(_cut(text, other), found) if other.start() > found.end() else _cut(_cut(text, found), other)

@@ -5,6 +5,12 @@ from calmlarder.matching.late_patterns import LatePattern
 
 _DAY = rf"(?:{DAY})"
 _TO_THAW = r"(?:thaw|defrost)(?:ing|ed)(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
+_DAY_BEHIND = rf"(?:yesterday|last night|this morning|last {_DAY}|on (?:last )?{_DAY})\b"
+# What was done to a thing on a day, so that it keeps as long as what was cut then.
+_DONE_TO_IT = (
+    r"(?:pressed|peeled|chopped|grated|sliced|halved|drained|diced|shredded|prepped|trimmed|podded|shelled|unwrapped"
+    r"|squeezed|zested|torn)"
+)
 # What stands in a line, and how it is read.
 _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
@@ -19,6 +25,19 @@ _PLAINLY = (
             r"(?:lunch|dinner|supper|tea|breakfast|brunch)\b(?: (?:time|today))?(?! (?:box|bag))"
         ),
         "leftover",
+    ),
+    (
+        LatePattern(rf"\b(?:(?:that |which )?(?:i|we|mum|mom|dad) )?{_DONE_TO_IT}(?: (?:it|them))? (?={_DAY_BEHIND})"),
+        "cut ",
+    ),
+    (LatePattern(rf"\b(?:that |which )?(?:i|we) {_DONE_TO_IT}(?: (?:it|them))? (?={_DAY}\b)"), "cut "),
+    (LatePattern(rf"\b(?:pressed|halved|drained|squeezed|torn|unwrapped) (?={_DAY}\b)"), "cut "),
+    (
+        LatePattern(
+            rf"\bfor (?:a |the )?({_DAY})(?:'?s)? (?:stir[ -]?fry|curry|soup|stew|salad|pasta|bake|pie|risotto|chilli"
+            r"|tacos?|pizza|dish|meal|recipe|sandwich(?:es)?|wraps?)\b"
+        ),
+        r"for \1's dinner",
     ),
     # Thawing since a day is out of the freezer since then, and not cooked.
     (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.name_index import NameIndex, index_of
+from calmlarder.matching.name_index import index_in, index_of, written_of
 from calmlarder.tables import derived
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import SHIPPED, digest_of_tables
@@ -24,7 +24,7 @@ def lexicon_of(tables: Tables, folders: Sequence[Path]) -> Lexicon:
         return Lexicon(tables)
     known = derived.kept(_KEPT, made_from)
     if known is not None:
-        return Lexicon(tables, NameIndex(**known))
+        return Lexicon(tables, index_in(known))
     index = index_of(tables)
-    derived.keep(_KEPT, made_from, index._asdict())
+    derived.keep(_KEPT, made_from, written_of(index))
     return Lexicon(tables, index)

@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.matching.late_patterns import LatePattern
+
 _WHO = (
     r"(?:we|i|he|she|they|you|nobody|no one|noone|none of us|neither of us|everyone|everybody|the family|our family"
     r"|(?:(?:my|our|the) )?(?:husband|wife|partner|mum|mom|dad|son|daughter|kids?|children|housemates?|flatmates?"
@@ -14,7 +16,7 @@ _DENIES = (
 )
 _TAKES = r"(?:take|eat|have|use|drink|tolerate|touch|cook|like|want|do|stand)"
 _WHEN = r"(?! (?:it|them|this|that|these|those|until|till|before|after)\b)"
-_NOT_EATEN = re.compile(
+_NOT_EATEN = LatePattern(
     rf"^{_WHO} (?:{_DENIES}|really {_DENIES})(?: (?:ever|really|normally|usually))? {_TAKES}s?{_WHEN}\b"
     rf"|^(?:nobody|no one|noone|none of us|neither of us)(?: (?:here|at home|in the house|in this house))?"
     rf"(?: (?:can|may|will|ever))? {_TAKES}s?{_WHEN}\b"
@@ -23,12 +25,31 @@ _NOT_EATEN = re.compile(
     r"|^never (?:any|eat|eats|take|have|use|buy)\b"
     r"|\ballergic to\b|\b(?:intolerant|intolerance) (?:of|to)\b|^[a-z ]+ (?:allergy|intolerance)$"
     rf"|\b(?:we|i) {_DENIES} {_TAKES}(?: (?:it|them|any|this|that|these|those))?$"
-    rf"|^(?:can'?t|cannot|must not|mustn'?t|not allowed to) (?:take|eat|have|drink|tolerate|touch){_WHEN}\b"
+    rf"|^(?:can'?t|cannot|must not|mustn'?t|not allowed to) (?:take|eat|have|drink|tolerate|touch){_WHEN}\b",
+    needs=(
+        "not ",
+        "'t ",
+        "nt ",
+        "never ",
+        "no longer",
+        "nobody",
+        "no one",
+        "noone",
+        "none of",
+        "neither",
+        "avoid",
+        "hate",
+        "dislike",
+        "detest",
+        "allerg",
+        "intoleran",
+    ),
 )
 # `we do not have eggs` tells of today, `we cannot have eggs` of every day.
-_HAVE_NONE = re.compile(
+_HAVE_NONE = LatePattern(
     r"\b(?:(?:do|does|did)(?: not|n'?t|nt)|(?:have|has)(?: not|n'?t|nt)|not) (?:have|got|get|buy|find|find any|bring)"
-    r"(?! time| to)\b|\b(?:have|has|had)n'?t any\b|^forgot (?:to (?:buy|get) )?(?:the )?(?=[a-z])"
+    r"(?! time| to)\b|\b(?:have|has|had)n'?t any\b|^forgot (?:to (?:buy|get) )?(?:the )?(?=[a-z])",
+    needs=("not ", "'t ", "nt ", "forgot"),
 )
 _LEAD = (
     r"(?:(?:still|sadly|again|also|sorry|oh|ok|but|and|just|now|currently|there(?:'?s| is| are|re)?|we|i|we'?re|i'?m"
@@ -41,14 +62,36 @@ _NO_LACK = (
     r"(?!left|no|now|again|at|any|in|here|this|today|more|or|and|nor|until|till|yet)[a-z])"
 )
 _DONE_TO_IT = r"(?!to (?!buy|get)|us(?:e|ed|ing)\b|eat(?:en|ing)?\b|cook(?:ed|ing)?\b|finish|going|go\b|thaw|wash|peel)"
-_NONE_OF_IT = re.compile(
+_NONE_OF_IT = LatePattern(
     rf"^{_LEAD}(?:no|zero|not any|not a single|none of|no more) (?:the )?{_NO_LACK}(?=\w)(?!.*\bwith\b)"
     rf"|^{_LEAD}(?:run |ran )?out of (?!date|the (?:freezer|fridge|oven|pack|tin)|season|freezer|fridge|\d)"
     rf"|^{_LEAD}(?:need|needs|must|gotta|got to|have to|should|to|buy|remember to|go)(?: (?:to|and|go|remember))* ?"
     rf"(?:buy|get|order|fetch|pick up)? ?(?:some |more |any )?{_DONE_TO_IT}"
     r"(?<=(?:eed|buy|get|der|tch| up|ome|ore|any) )(?=\w)"
     r"|^(?:get (?:some|more)|nothing left|none left)\b|\bdon finish\b"
-    r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?|needs?|needed|wanted) ?[:\-]"
+    r"|^(?:shopping(?: list)?|to (?:buy|get)|buy|groceries(?: list)?|needs?|needed|wanted) ?[:\-]",
+    needs=(
+        "no ",
+        "zero ",
+        "not a",
+        "none ",
+        "out of ",
+        "need",
+        "buy",
+        "get ",
+        "order ",
+        "fetch ",
+        " up ",
+        "some ",
+        "more ",
+        "any ",
+        "nothing ",
+        "finish",
+        "shopping",
+        "to get",
+        "groceries",
+        "wanted",
+    ),
 )
 _AT_THE_END = re.compile(
     r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
@@ -64,9 +107,17 @@ _IN_PART = re.compile(
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
 )
 # `liam ate the ham`; what is eaten in part is still there.
-_EATEN_BY = re.compile(
+_EATEN_BY = LatePattern(
     r"^(?:[a-z]+ )?(?:ate|drank|scoffed|finished|binned|chucked(?: out)?|threw (?:away|out)) (?:up )?(?:all )?(?:of )?"
-    r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)"
+    r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
+    needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw "),
+)
+# `no tinned, only coconut milk powder`: what is there stands behind.
+_BUT_SOME = re.compile(
+    r"^(?:(?:there'?s|theres|we have|i have|have|got|ive got|we've got) )?(?:no|not any|(?:run |ran )?out of) "
+    r"(?!(?:idea|label|date|clue|brand|name)\b)[^,;:&+]{2,40}?(?:\s*[,;-]+\s*|\s+)(?:only|but|just) "
+    r"(?:(?:have|got|there'?s|theres|we have|i have|only|some|the) )*"
+    r"(?!(?:a )?(?:few|bit|little)\b|not\b|no\b)(?=[a-z\d])"
 )
 _ENDS = " .!?,;:()[]/'\"-~"
 _TRAILING = re.compile(
@@ -82,6 +133,11 @@ class NotThere(ValueError):
     def __init__(self, what: str, remedy: str) -> None:
         super().__init__(what)
         self.remedy = remedy
+
+
+def what_there_is(text: str) -> str:
+    """The text, or what a line has where it first tells what it lacks: `no rice but loads of quinoa`."""
+    return _BUT_SOME.sub("", text)
 
 
 def refuse_lacks(text: str) -> None:

@@ -19,9 +19,10 @@ class LatePattern:
 
     def __init__(self, pattern: str, flags: int = 0, needs: tuple[str, ...] = ("",)) -> None:
         self._written, self._flags, self.needs = pattern, flags, needs
+        self._needs_nothing = "" in needs  # asked a hundred times a line
 
     def _may_fit(self, text: str) -> bool:
-        return any(one in text for one in self.needs)
+        return self._needs_nothing or any(one in text for one in self.needs)
 
     @cached_property
     def _compiled(self) -> "re.Pattern[str]":

@@ -118,7 +118,7 @@ def _is_only_crisp(token: Token, after: Token | None, words: Words, reading: Rea
 
 def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
     """Whether a mixture holds such a thing anyway, as granola holds nuts of some kind."""
-    parts = words.lexicon.kinds_in.get(food.id, frozenset()) & _MIXED_IN
+    parts = words.lexicon.kinds_in(food.id) & _MIXED_IN
     foods = words.lexicon.tables.food_by_id
     return bool(parts) and any(foods[one].kind in parts for one in words.lexicon.called(word))
 

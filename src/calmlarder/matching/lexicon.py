@@ -13,8 +13,11 @@ from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.notes import NO_SLIPS, NOTES
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
+from calmlarder.matching.tongues import meanings
 from calmlarder.matching.words import singular
 from calmlarder.tables.book import Tables
+from calmlarder.tables.late_rows import RowsBy
+from calmlarder.tables.rows import MixtureRow
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 _SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
@@ -23,6 +26,11 @@ _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 _NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
+# Short forms of one word, written out; of two of the same the later.
+_FULL = {
+    written: full
+    for full, written in {words[0]: written for written, words in ABBREVIATIONS.items() if len(words) == 1}.items()
+}
 _VOWELS = str.maketrans("", "", "aeiouy")
 
 
@@ -45,6 +53,9 @@ class Lexicon:
         self.with_word, self.spelt, self.for_something = index.with_word, index.spelt, index.for_something
         self.words, self.alone = frozenset(index.beside), frozenset(index.alone)
         self.numbered, self.at_home = frozenset(index.numbered), frozenset(index.at_home)
+        self.tongues = index.tongues
+        self.tongue_starts = frozenset(self.tongues.starts)
+        self.tongue_slip = lru_cache(maxsize=20_000)(self._tongue_slip)
         self.slip = lru_cache(maxsize=20_000)(self._slip)
         self.kin = lru_cache(maxsize=5_000)(self._kin)
         self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
@@ -62,14 +73,13 @@ class Lexicon:
         return frozenset(word for word in words if self.called(word) <= _PASTA) - {"pasta"}
 
     @cached_property
-    def kinds_in(self) -> dict[str, frozenset[str]]:
-        """The kinds of the foods that a mixture is made of, by the mixture."""
-        kinds: dict[str, set[str]] = {}
-        for row in self.tables.parts:
-            part = self.tables.food_by_id.get(row.part)
-            if part is not None:
-                kinds.setdefault(row.food, set()).add(part.kind)
-        return {food: frozenset(found) for food, found in kinds.items()}
+    def _parts_of(self) -> RowsBy[MixtureRow]:
+        return RowsBy(self.tables.parts, "food")
+
+    def kinds_in(self, food: str) -> set[str]:
+        """The kinds of the foods that a mixture is made of; of anything else none."""
+        parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
+        return {part.kind for part in parts if part is not None}
 
     @cached_property
     def _by_first(self) -> dict[tuple[str, int], list[str]]:
@@ -81,14 +91,30 @@ class Lexicon:
         return found
 
     @cached_property
-    def joined(self) -> dict[str, tuple[str, ...]]:
-        """Two words of a name that are written in one: `peanutbutter`."""
-        found = {name.replace(" ", ""): tuple(name.split()) for name in self.spelt if name.count(" ") == 1}
-        short = {words[0]: written for written, words in ABBREVIATIONS.items() if len(words) == 1}
-        for first, second in list(found.values()):  # `soysauce`, as soy is written for soya
-            if first in short:
-                found.setdefault(short[first] + second, (first, second))
+    def _names_by_first(self) -> dict[tuple[str, int], list[str]]:
+        """Names in other tongues that are one long word, by their first letter and their length."""
+        found: dict[tuple[str, int], list[str]] = {}
+        for name in self.tongues.names:
+            if len(name) >= _SURE_LENGTH and name.isalpha():
+                found.setdefault((name[0], len(name)), []).append(name)
         return found
+
+    def _tongue_slip(self, word: str) -> str | None:
+        """The one name in another tongue that a strange word is a slip of by a letter, and of no English word."""
+        lengths = range(len(word) - 1, len(word) + 2)
+        near = [known for length in lengths for known in self._names_by_first.get((word[0], length), ())]
+        found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=1, limit=None)
+        rows = [row for known, _, _ in found for row in self.tongues.names[known]]
+        if len(meanings(rows)) != 1 or any(row[1] for row in rows) or self.slip(word):
+            return None
+        return str(found[0][0])
+
+    def joined(self, word: str) -> tuple[str, ...]:
+        """The two words of a name that are written in one (`peanutbutter`); none where the word is no such thing."""
+        parted = [(word[:end], word[end:]) for end in range(1, len(word))]
+        # `soysauce`, as soy is written for soya
+        whole = [(_FULL[first], second) for first, second in parted if first in _FULL]
+        return next((both for both in (*parted, *whole) if " ".join(both) in self.spelt), ())
 
     def knowing(self, meant: Mapping[str, tuple[str, ...]]) -> "Lexicon":
         """The same names, with what words meant in this house; foods that the tables no longer know are left out."""

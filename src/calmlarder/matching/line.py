@@ -15,14 +15,16 @@ from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.kinds import beside_its_food
-from calmlarder.matching.lacks import refuse_lacks
+from calmlarder.matching.lacks import refuse_lacks, what_there_is
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.name_index import as_one
+from calmlarder.matching.other_tongues import in_english, told_by_accents
 from calmlarder.matching.owners import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.phrasing import plainly_put
+from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.several import parts_of
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.words import plain, words_of
@@ -124,11 +126,14 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
-    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", as_one(bare)))
+    rest = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
+    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(rest))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
+    rest = what_there_is(rest)
+    refuse_remarks(rest, lexicon)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(beside_its_food(rest, lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))

@@ -7,12 +7,13 @@ when a line has a word of it.
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
-from typing import NamedTuple
+from typing import Any, NamedTuple, overload
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.tongues import Tongues, doubtful, tongues_in, tongues_of, written_tongues
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 
@@ -36,7 +37,7 @@ class NameIndex(NamedTuple):
     `with_word` are the names that have a word which is not their state, `beside` those that have it at all. `spelt` is
     the food of a whole name; `alone` are words that are one, `numbered` the beginnings of names that start with a
     number (`2 minute noodles`), `for_something` names that say what the food is for, `at_home` words of the foods' own
-    names: all others are names elsewhere, in other tongues among them.
+    names: all others are names elsewhere, in other tongues among them. `tongues` are the tables of those.
     """
 
     rows: Sequence[Sequence[str]]
@@ -48,6 +49,69 @@ class NameIndex(NamedTuple):
     numbered: Sequence[str]
     for_something: Sequence[str]
     at_home: Sequence[str]
+    tongues: Tongues
+
+
+class _Rows(Sequence[Sequence[str]]):
+    """Rows of text cells, a line each, taken apart when they are asked for."""
+
+    def __init__(self, written: str) -> None:
+        self._lines = written.split("\n") if written else []
+
+    def __len__(self) -> int:
+        return len(self._lines)
+
+    @overload
+    def __getitem__(self, number: int) -> Sequence[str]: ...
+    @overload
+    def __getitem__(self, number: slice) -> Sequence[Sequence[str]]: ...
+    def __getitem__(self, number: int | slice) -> Sequence[str] | Sequence[Sequence[str]]:
+        if isinstance(number, slice):
+            return [line.split("\t") for line in self._lines[number]]
+        return self._lines[number].split("\t")
+
+
+class _Numbers(Mapping[str, Sequence[int]]):
+    """Numbers by a word, a text for each, taken apart when they are asked for: a larder has few of all words."""
+
+    def __init__(self, written: Mapping[str, str]) -> None:
+        self._written = written
+        self._read: dict[str, list[int]] = {}
+
+    def __getitem__(self, word: str) -> Sequence[int]:
+        if word not in self._read:
+            self._read[word] = [int(one) for one in self._written[word].split()]
+        return self._read[word]
+
+    def __contains__(self, word: object) -> bool:
+        return word in self._written
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._written)
+
+    def __len__(self) -> int:
+        return len(self._written)
+
+
+_BY_WORD = ("with_word", "beside", "of_food")
+
+
+def written_of(index: NameIndex) -> dict[str, Any]:
+    """An index as JSON values that are quickly read: long texts rather than many small lists."""
+    found = index._asdict()
+    found["rows"] = "\n".join("\t".join(row) for row in index.rows)
+    found["tongues"] = written_tongues(index.tongues)
+    for name in _BY_WORD:
+        found[name] = {word: " ".join(map(str, numbers)) for word, numbers in found[name].items()}
+    return found
+
+
+def index_in(written: Mapping[str, Any]) -> NameIndex:
+    """The index that `written_of` wrote."""
+    by_word = {name: _Numbers(written[name]) for name in _BY_WORD}
+    return NameIndex(
+        **{**written, **by_word, "rows": _Rows(written["rows"]), "tongues": tongues_in(written["tongues"])}
+    )
 
 
 class NamesOf:
@@ -67,7 +131,8 @@ class NamesOf:
 
 def index_of(tables: Tables) -> NameIndex:
     """Every name of the tables."""
-    rows = list(_rows(tables))
+    tongues = tongues_of(tables)
+    rows = [*_rows(tables), *doubtful(tables, tongues)]
     names = NamesOf(rows, tables)
     with_word: dict[str, list[int]] = {}
     beside: dict[str, list[int]] = {}
@@ -97,6 +162,7 @@ def index_of(tables: Tables) -> NameIndex:
         numbered=list(numbered),
         for_something=[name for name in spelt if " for " in name],
         at_home=list(dict.fromkeys(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))),
+        tongues=tongues,
     )
 
 

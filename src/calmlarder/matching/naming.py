@@ -20,6 +20,8 @@ Outcome = Literal["matched", "ask", "unknown"]
 # How much likelier a name is whose last word is told: dark chocolate is one, a chocolate biscuit is none. Ours.
 _HEAD_SHARE = 0.3
 _MOST_CANDIDATES = 9
+_ALWAYS_OFFERED = 3  # of the likeliest, whatever they are: ours
+_LEAST_SHARE = 0.6  # of the likeliest name's likeness, from which another is offered: ours
 
 
 class Named(NamedTuple):
@@ -119,6 +121,11 @@ def _is_another(best: Reading, words: Words) -> bool:
         return False
     if best.takes <= _SAYS_NO_FOOD | words.soft:
         return True
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    if best.takes <= behind and any(
+        is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
+    ):
+        return True  # what is in it does not name it: `meatloaf with onions`
     opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
     if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
         return True  # what stands first names it: `egusi, one milk tin`
@@ -206,7 +213,12 @@ def _says(told: frozenset[str], state: str) -> bool:
 
 def _candidates(readings: list[Reading], lexicon: Lexicon) -> tuple[Candidate, ...]:
     most = readings[0].weight
-    near = [one for one in readings if one.weight >= most - WORD][:_MOST_CANDIDATES]
+    food = lexicon.tables.food_by_id
+    likely = [one for one in readings if one.weight >= most - WORD]
+    kinds = {food[one.food].kind for one in likely if not one.missing}
+    # What the words name but in part is likely only where it is a thing of the same sort.
+    sort = [one for one in likely if not one.missing or not kinds or food[one.food].kind in kinds]
+    near = [one for one in likely if one in sort or one in likely[:_ALWAYS_OFFERED]][:_MOST_CANDIDATES]
     return tuple(_candidate(one.food, 100.0 + one.weight - most, lexicon) for one in near)
 
 
@@ -217,7 +229,7 @@ def _candidate(food: str, score: float, lexicon: Lexicon) -> Candidate:
 def _nearly(words: Words) -> Named:
     """Names that hold a word of the line and more: a question, where the words leave few of them."""
     known, lexicon = words.known, words.lexicon
-    told = known - HARMLESS - words.soft - frozenset(FITS)
+    told = known - HARMLESS - words.soft - frozenset(FITS) - {"style"}
     scores: dict[str, float] = {}
     for word in sorted(told):
         for index in lexicon.with_word.get(word, ()):
@@ -228,7 +240,9 @@ def _nearly(words: Words) -> Named:
     if told and told <= _OF_PLANTS | {"free"}:
         foods = lexicon.tables.food_by_id
         scores = {one: score for one, score in scores.items() if foods[one].kind in _STAND_INS}
-    likely = sorted(scores, key=lambda food: (-scores[food], food))[:_MOST_CANDIDATES]
+    least = _LEAST_SHARE * max(scores.values(), default=0.0)
+    likely = sorted((one for one in scores if scores[one] >= least), key=lambda one: (-scores[one], one))
+    likely = likely[:_MOST_CANDIDATES]
     if not likely:
         return NOTHING
     candidates = tuple(_candidate(food, 75 * scores[food], lexicon) for food in likely)

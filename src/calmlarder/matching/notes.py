@@ -28,7 +28,7 @@ HARMLESS = frozenset({
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
     "summer", "textured", "tuscan", "unripe", "vac", "waxy", "heavy", "bottled", "maris", "king", "fizzy", "without",
     "inoil", "inbrine", "inwater", "onbone", "offbone", "lean", "sized",
-    "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
+    "giant", "seven", "five", "made", "dessert", "cold", "hot", "rock", "star", "clear",
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
@@ -103,10 +103,11 @@ DISH_WHEN_MADE = frozenset({
 })  # fmt: skip
 # `without onion` names no onion.
 WITHOUT = frozenset({"no", "without", "minus", "free"})
+LACKING = "without "  # begins what is taken for granted of a food that is said to lack what it usually holds
 WITH = frozenset({"with", "w", "has", "contains", "includes", "plus"})
 # Words that say how a thing is, where it stands or what somebody thinks of it, and name none.
 NOTES = frozenset({
-    "abt", "morning", "evening", "etc", "style",
+    "cheapo", "abt", "morning", "evening", "etc", "style",
     "oval", "round", "square", "oblong", "bits", "bobs", "night", "nite", "noon", "weekend",
     "actually", "again", "almost", "alrdy", "already", "am", "any", "anyway", "apparently", "are", "around",
     "at", "away", "back", "barely", "be", "been", "before", "behind", "being", "but", "by", "came", "can", "cheap",
@@ -150,7 +151,9 @@ def is_note(word: str) -> bool:
 
 
 NO_SLIPS = frozenset({
-    "kashk", "kishk", "kashkaval", "quark", "ugu", "soko", "tete", "ewedu", "dawadawa", "ogiri", "iru", "zereshk",
+    "coke", "brain", "carb", "gratin", "macaroon", "matha", "monster", "pastichio", "pinot",
+    "vela", "kashk", "kishk", "kashkaval",
+    "quark", "ugu", "soko", "tete", "ewedu", "dawadawa", "ogiri", "iru", "zereshk",
     "bitter", "batter", "better", "butler", "litter", "letter", "chilled", "chiller", "chunky", "creamy", "spread",
     "breaded", "sliced", "slices", "chopped", "shredded", "please", "leaves", "leaved", "marinated", "market",
     "martin", "masher", "peeler", "peeled", "planted", "planter", "potted", "rooted", "salter", "seeded", "smoker",

@@ -4,6 +4,8 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
+from calmlarder.matching.late_patterns import LatePattern
+
 WHOLE_WORDS = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
     "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "dozen": 12, "couple": 2, "few": 3, "several": 4,
@@ -33,8 +35,11 @@ NUMBER = (
     rf"|(?:an? )?(?:(?:{_WHOLE}) )?(?:{_PART})(?: of)?(?: an?\b| the\b)?"
     rf"|(?:{_WHOLE}))"
 )
-NUMBER_ALONE = re.compile(rf"(?<![\w.,/-]){NUMBER}(?![\w/])")
-RANGE = re.compile(rf"(?<![\w.,/-])({NUMBER})\s?(?:-|to|or)\s?({NUMBER})(?![\d/])")
+NUMBER_ALONE = LatePattern(rf"(?<![\w.,/-]){NUMBER}(?![\w/])")
+# What may be a range, looked for first: it is short.
+_BEGINNINGS = "|".join(sorted({word[:3] for word in (*WHOLE_WORDS, *PART_WORDS)}))
+MAY_BE_RANGE = LatePattern(rf"(?:-|to|or)\s?(?:\d|an? |{_BEGINNINGS})")
+RANGE = LatePattern(rf"(?<![\w.,/-])({NUMBER})\s?(?:-|to|or)\s?({NUMBER})(?![\d/])")
 
 
 class Span(NamedTuple):

@@ -38,14 +38,16 @@ _DAYS = (
 _KEPT_FOR = LatePattern(
     rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night"
     rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
-    rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)"
+    rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)",
+    needs=("for ",),
 )
 # What is meant for tonight is there for tonight's dinner; `for today only` says its day as well.
 _FOR_TONIGHT = LatePattern(
     r"\b(?:kept |keep |saved |save |saving |is |are )*for (?:today(?! only)"
     r"|(?:today|tonight|tonite)'?s? (?:dinner|tea|supper)"
     r"|(?:tonight|tonite|this evening)|(?:our |my )?(?:dinner|tea|supper))\b"
-    rf"(?! (?:on )?{_DAYS}\b)"
+    rf"(?! (?:on )?{_DAYS}\b)",
+    needs=("for ",),
 )
 _TODAY_ONLY = LatePattern(r"\bfor (?=today only\b)")
 # What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
@@ -55,17 +57,20 @@ _GIVEN_BY = LatePattern(
 )
 _FOR = LatePattern(
     r"\b(?:kept |keep |saved |save |is |are )*for (?:the )?([a-z]+)(?:'s|s')?(?: (?:breakfast|lunch|dinner|tea"
-    r"|supper|packed lunch))?(?![\w'])"
+    r"|supper|packed lunch))?(?![\w'])",
+    needs=("for ",),
 )
 _NOT_MINE = LatePattern(
     r"(?:\b(?:is|are) )?\bnot (?:mine|ours|my own|for (?:me|us))\b"
     r"|\b(?:isn'?t|ain'?t|aren'?t) (?:mine|ours)\b|^not (?:my|our)\b"
     r"|\b(?:unknown owner|owner unknown)\b|\b(?:no idea|(?:do not|don'?t|dunno|not sure|idk)(?: know)?) whose\b"
     r"(?: (?:it is|they are|this is))?|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
-    r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?"
+    r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?",
+    needs=("not m", "not o", "not f", "'t mine", "'t ours", "nt mine", "nt ours", "owner", "whose", " else", "other"),
 )
 _HANDS_OFF = LatePattern(
-    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use))\b!*"
+    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use))\b!*",
+    needs=(" off", " touch", " steal", " use"),
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
@@ -95,9 +100,13 @@ _NAME_FIRST = LatePattern(rf"^([a-z]{{2,}}) (?!{_VERBS}\b|and\b|or\b)(?=[a-z])")
 _MY_PERSON_LAST = LatePattern(r"[,;-]?\s*\bmy ([a-z]+?)(?:'s|s'?)?$")
 _CHILDREN = r"(?:kids?|child|children|toddler|bubs?|bubba|boys|girls|lads)"
 _FOR_CHILDREN = LatePattern(
-    rf"\b({_CHILDREN})'?s?'? (?:packed )?(?:lunch(?:es|box(?:es)?)?|snacks?|tea|dinner|supper|school|treats?)$"
+    rf"\b({_CHILDREN})'?s?'? (?:packed )?(?:lunch(?:es|box(?:es)?)?|snacks?|tea|dinner|supper|school|treats?)$",
+    needs=("kid", "child", "toddler", "bub", "boys", "girls", "lads"),
 )
 _HIS = LatePattern(r"\b(?:is|are) (?:his|hers|theirs)\b")
+_LEFT_BY = LatePattern(
+    r"[,;-]?\s*\b(?:my |our |the )([a-z]+) (?:left|forgot) (?:it|them|this|these)(?: here| behind)?\b"
+)
 _SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 _MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 _FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
@@ -155,6 +164,9 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     """The owner or the purpose in a bracket, and what else it says."""
     if text in NOBODY:
         return None, None, ""
+    first, comma, more = text.partition(",")
+    if comma and len(first.split()) == 1 and is_person(first, lexicon):
+        return bare_name(first), None, more  # `mums, she's visiting`
     owner, kept, text = _open(text, lexicon)
     words = text.split()
     if owner or kept or not words:
@@ -178,6 +190,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _HIS.search(text)
     if found:
         return "somebody else", None, _SAYS.sub("", _cut(text, found).strip())
+    found = _LEFT_BY.search(text)
+    if found and found[1] in PEOPLE:
+        return found[1], None, _cut(text, found)
     found = _BELONGS.search(text)
     if found:
         return found[1], None, _cut(text, found)

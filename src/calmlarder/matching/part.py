@@ -11,7 +11,7 @@ from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
-from calmlarder.matching.notes import HARMLESS, WITH, WITHOUT
+from calmlarder.matching.notes import HARMLESS, LACKING, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
 from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import SMALL, singular, words_of
@@ -31,6 +31,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_OR = frozenset({"or", "nor"})
 _COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
@@ -127,13 +128,18 @@ def _holds(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> bool:
 
 
 def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Named:
-    """A question, with the same food without what is not in it first, where the tables have one."""
+    """A question, with the same food without what is not in it first, where the tables have one.
+
+    Where they have none it is that food all the same, with the figures of what is in it as a rule.
+    """
     foods = lexicon.tables.food_by_id
     other = [
         Candidate(food, foods[food].name, 90.0)
         for food in sorted(foods)
         if named.takes | lacking <= set(words_of(foods[food].name)) and WITHOUT & set(words_of(foods[food].name))
     ]
+    if not other and named.outcome == "matched" and len(named.foods) == 1:
+        return named._replace(assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
 
 
@@ -181,12 +187,14 @@ def _next(text: str, found: re.Match[str]) -> str:
 
 
 def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
-    """Where the words stand that a line says are not in it (`no onion`)."""
-    return {
-        found.start()
-        for before, found in itertools.pairwise(typed)
-        if before[0] in WITHOUT - {"free"} and found[0] not in WITH
-    }
+    """Where the words stand that a line says are not in it (`no onion`, `without onion or garlic`)."""
+    denied: set[int] = set()
+    for before, found in itertools.pairwise(found for found in typed if found[0] not in _OR):
+        between = text[before.end() : found.start()]
+        goes_on = before.start() in denied and (_OR & set(between.split()) or between.strip() == "/")
+        if (before[0] in WITHOUT - {"free"} or goes_on) and found[0] not in WITH:
+            denied.add(found.start())
+    return denied
 
 
 def _released(named: Named, tokens: tuple[Token, ...], lexicon: Lexicon) -> frozenset[str]:

@@ -21,6 +21,7 @@ PEOPLE = frozenset({
     "sister", "sisters", "brothers", "sons", "daughters",
     "lads", "lasses", "boys", "girls", "guys", "bros", "roomie", "roomies", "flattie", "flatties", "flattys",
     "housie", "housies", "parents", "grandma", "grandpa", "grandad", "nana", "auntie", "aunty", "uncle", "tenant",
+    "grandchildren", "grandkids", "grandson", "granddaughter", "ex", "somebody", "someone",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip
 PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
@@ -30,6 +31,7 @@ NOBODY = frozenset({
 })  # fmt: skip
 # Possessives that are no person's.
 NO_PERSON = frozenset({
+    "she", "he", "they", "we",
     "goat", "goats", "sheep", "ewe", "cow", "lady", "ladies", "baker", "bakers", "brewer", "brewers", "confectioner",
     "confectioners", "shepherd", "shepherds", "cottage", "bird", "birds", "lamb", "lambs", "pig", "calf", "hen",
     "it", "that", "there", "here", "what", "let", "today", "yesterday", "tomorrow", "tonight", "last", "week", "lunch",

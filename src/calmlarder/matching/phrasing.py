@@ -12,6 +12,31 @@ _ON_BONE = re.compile(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (
 _OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
 _CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
+_AND_A_HALF = re.compile(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
+_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?sprinkl(?:es?|ing) of (?:the )?(?=[a-z])")
+_LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
+_PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
+_KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
+# Free of onion, and no onion.
+_FREE_FROM = re.compile(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b")
+# A bird that was roasted whole is another amount than some of its meat.
+_WHOLE_BIRD = re.compile(
+    r"\b(half|whole|most of|quarter|1/2|1/4|3/4|1|one|a|the rest of)( of)?( an?| the)? "
+    r"(?=(?:(?:whole|left ?over|cooked|cold|roasted|roast|rotisserie|bbq|barbecued?|grilled|spit|hot) )*"
+    r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|hot|cooked) chicken(?! (?:breast|thigh|leg|wing|piece"
+    r"|slice|sandwich|wrap|curry|soup|salad|pie|drum|carcass|bone|crisp|flavour|stock|gravy|bit|scrap|meat|fillet)))"
+)
+_CHICKEN_HALF = re.compile(
+    r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(half|1/2|whole|quarter)\b\)?"
+)
+_VAC_PACK = re.compile(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
+# What grows small is half as much and less.
+_DWARF = re.compile(
+    r"\b(?:lebanese|persian|mini|baby|snack|tiny|dwarf|finger) "
+    r"(?=(?:cucumber|cuc|cuke|aubergine|eggplant|brinjal|courgette|zucchini)s?\b)"
+)
+# How a thing is cut, where no number says how many pieces.
+_IN_PIECES = re.compile(r"(?<=[a-z]) (?:pieces|florets)(?=(?: only)?\s*(?:$|[,;(]))")
 _UNRIPE = re.compile(r"\b(?:not (?:yet |quite |really |very |that |so )?ripe(?: yet| enough)?|under ?ripe)\b")
 _JARS = r"(jars?|tins?|cans?|pouch(?:es)?|cartons?)"
 _IN_BRACKET = re.compile(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
@@ -36,10 +61,20 @@ _POTS = re.compile(
 )
 
 
+# `carrots and parsnips, 1kg of each`: so much of the one and as much of the other.
+_OF_EACH = re.compile(
+    r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
+    r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
+)
+_GREENS_ONLY = re.compile(
+    r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
+    r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
+)
 _HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
 # `1/2 x 500g mince` is half of such a pack.
 _PART_OF_PACK = re.compile(
-    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?) ?(?=\d)(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
+    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?|) ?(?=\d)"
+    r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
 _TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
@@ -61,6 +96,11 @@ _HELD = re.compile(
 )
 
 
+_MADE = re.compile(r"\b(?:left ?overs?|home ?made|made|takeaway|take ?out|cooked)\b")
+# An onion that has sprouted is no food of its own.
+_SPROUTED = re.compile(
+    r"\b((?:onions?|shallots?|potato(?:es)?|spuds?|tatties|garlic|ginger)\b[^,;&]*?[,;(]? ?)(?:has |have )?sprouted\b"
+)
 _IN_IT = re.compile(r" (?:inside|in it|in there)\s*\)")
 # A dessertspoon is two teaspoons: common practice, no source.
 _DESSERTSPOONS = re.compile(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon(?:ful)?)s?\b")
@@ -88,16 +128,37 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
-    text = _HELD.sub(r" with \1", text) if "(" in text and (_IN_IT.search(text) or _DISH.search(text)) else text
+    held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
+    text = _HELD.sub(r" with \1", text) if held else text
+    text = _SPROUTED.sub(r"\1 sprouting", text) if "sprouted" in text else text
     if "dsp" in text or "dessert" in text:
         text = _DESSERTSPOONS.sub(lambda found: f"{float(found[1]) * 2:g} tsp", text)
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
+    text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
+    text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text else text
+    text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
+    text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
+    text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
+    if "free" in text:
+        text = _FREE_FROM.sub(lambda found: f"no {found[1]}" + (f" or {found[2]}" if found[2] else ""), text)
+    text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
+    text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
+    if not re.search(r"\d|\b(?:few|couple|some|half|one|two|three|four)\b", text):
+        text = _IN_PIECES.sub("", text)
+    if "chicken" in text:
+        text = _CHICKEN_HALF.sub(r"\2 joint \1", text)
+        text = _WHOLE_BIRD.sub(r"\1 joint ", text)
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
-    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
+    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
+    if "each" in text and (found := _OF_EACH.fullmatch(text)):
+        text = ", ".join(f"{found[2]} {thing}" for thing in re.split(r", | and | & | \+ ", found[1]))
+    text = (
+        _GREENS_ONLY.sub(lambda found: f"{found[1] or found[2]}s", text) if "green" in text or "white" in text else text
+    )
     if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
         text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
     text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text

@@ -64,6 +64,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return state in {"raw", "as sold"}
     if kind == "sea-vegetable" and word in {"dry", "dried"}:
         return state != "canned"
+    if word in {"sour", "fermented"} and (kind == "pickle" or state in {"fermented", "pickled"}):
+        return True  # it is their nature
     if kind == "herb" and word in {"plant", "leaf"}:
         return True
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:

@@ -2,31 +2,53 @@
 
 import re
 
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.numbers import WHOLE_WORDS
 
 _NUMBERS = "|".join(sorted(WHOLE_WORDS, key=len, reverse=True))
-_SOME_BAD = re.compile(
+_SOME_BAD = LatePattern(
     rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
     r" (?:are |is |was |were |has |have"
     r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
-    r"|bad|used|eaten|split|squishy|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
-    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?"
+    r"|bad|used|eaten|split|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
+    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
+    needs=(
+        " mo",
+        " exploded",
+        " rotten",
+        " off",
+        " slimy",
+        " mush",
+        " brown",
+        " squash",
+        " bad",
+        " used",
+        " eaten",
+        " split",
+        " squishy",
+        " broken",
+        " cracked",
+        " gone",
+        " smashed",
+    ),
 )
-_FEW = re.compile(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
-_MINUS = re.compile(
-    rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))"
+_FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
+_MINUS = LatePattern(
+    rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
+    needs=("minus ", "less ", "bar ", "apart from ", "except "),
 )
-_COUNT = re.compile(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
-_INSIDE = re.compile(
-    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
+_COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+_INSIDE = LatePattern(
+    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b",
+    needs=(" inside", " in it", " in the", " remain"),
 )
 _OF_SO_MANY = re.compile(
     r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
 )
 _BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
-_SIZE_OF_BOX = re.compile(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+_SIZE_OF_BOX = LatePattern(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 
-_BOX_ALONE = re.compile(rf"\b{_BOX}\b(?: of\b)?")
+_BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
 
 
 def without_the_bad(text: str) -> str:

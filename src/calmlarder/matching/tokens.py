@@ -66,8 +66,8 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
             found.append(Token(word, ABBREVIATIONS[word]))
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
-        elif word in lexicon.joined and word not in plain_words:
-            found.append(Token(word, lexicon.joined[word]))
+        elif word not in plain_words and (both := lexicon.joined(word)):
+            found.append(Token(word, both))
         else:
             slip = lexicon.slip(word) if word not in plain_words else None
             found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))

@@ -8,7 +8,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.patterns.pattern import FOUND_SOUND, Pattern, Slot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables import derived
 from calmlarder.tables.book import Tables
@@ -19,16 +19,34 @@ _SHARED = "shared/slots.toml"  # places that many dishes have alike, named by a 
 
 
 def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
-    """All patterns of a folder in order of file name, and what is wrong with the others."""
+    """All patterns of a folder in order of file name, and what is wrong with the others.
+
+    The shipped ones are parsed and checked once, and found again as long as neither they nor this room have changed.
+    """
+    paths = sorted(folder.glob("*.toml"))
+    every = [*paths, *sorted(folder.glob(_SHARED)), *sorted(Path(__file__).parent.glob("*.py"))]
+    if folder != shipped("recipes"):
+        return _read_anew(folder, paths, {})
+    made_from = derived.digest_of(every)
+    kept = derived.kept(_KEPT, made_from)
+    if kept is not None:
+        return [_pattern(path, kept[path.name], kept[_SHARED], context=FOUND_SOUND) for path in paths], []
+    known: dict[str, Any] = {}
+    patterns, problems = _read_anew(folder, paths, known)
+    if not problems and made_from == derived.digest_of(every):
+        derived.keep(_KEPT, made_from, known)
+    return patterns, problems
+
+
+def _read_anew(folder: Path, paths: Sequence[Path], known: dict[str, Any]) -> tuple[list[Pattern], list[Problem]]:
+    """The same from the files; what they say goes into `known`, by name."""
     patterns: list[Pattern] = []
     problems: list[Problem] = []
-    paths = sorted(folder.glob("*.toml"))
-    known = _known(folder, [*paths, *sorted(folder.glob(_SHARED))])
-    shared = known.get(_SHARED) or _shared_slots(folder, problems)
+    shared = known[_SHARED] = _shared_slots(folder, problems)
     for path in paths:
         try:
-            content = known[path.name] if known else _content(path)
-            patterns.append(Pattern.model_validate({"id": path.stem, **_with_shared(content, shared)}))
+            content = known[path.name] = tomllib.loads(path.read_text(encoding="utf-8"))
+            patterns.append(_pattern(path, content, shared))
         except UnicodeDecodeError:
             problems.append(Problem(where=path.name, what="is not UTF-8 text", remedy="save it as UTF-8"))
         except tomllib.TOMLDecodeError as error:
@@ -40,8 +58,8 @@ def read_patterns(folder: Path) -> tuple[list[Pattern], list[Problem]]:
     return patterns, problems
 
 
-def _content(path: Path) -> dict[str, Any]:
-    return tomllib.loads(path.read_text(encoding="utf-8"))
+def _pattern(path: Path, content: Mapping[str, Any], shared: Mapping[str, Any], context: Any = None) -> Pattern:
+    return Pattern.model_validate({"id": path.stem, **_with_shared(content, shared)}, context=context)
 
 
 def _shared_slots(folder: Path, problems: list[Problem]) -> dict[str, Any]:
@@ -50,7 +68,7 @@ def _shared_slots(folder: Path, problems: list[Problem]) -> dict[str, Any]:
     if not path.exists():
         return {}
     try:
-        return _content(path)
+        return tomllib.loads(path.read_text(encoding="utf-8"))
     except (UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
         problems.append(Problem(where=_SHARED, what=f"cannot be read ({error})", remedy="look at that line"))
         return {}
@@ -62,23 +80,6 @@ def _with_shared(content: Mapping[str, Any], shared: Mapping[str, Any]) -> dict[
     known = {name: shared[name] for name in named}
     left = [name for name in content.get("shared", ()) if name not in known]
     return {**content, "slots": {**content.get("slots", {}), **known}, "shared": left}
-
-
-def _known(folder: Path, paths: Sequence[Path]) -> Mapping[str, Any]:
-    """What the shipped files say, by name, without parsing them anew; empty where one of them cannot be read."""
-    if folder != shipped("recipes"):
-        return {}
-    try:
-        made_from = derived.digest_of(paths)
-        kept = derived.kept(_KEPT, made_from)
-        if kept is not None:
-            return kept
-        known = {path.relative_to(folder).as_posix(): _content(path) for path in paths}
-        if made_from == derived.digest_of(paths):
-            derived.keep(_KEPT, made_from, known)
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
-        return {}
-    return known
 
 
 def load_patterns(folder: Path) -> tuple[Pattern, ...]:

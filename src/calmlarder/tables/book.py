@@ -7,7 +7,7 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.cap_rows import Cap
-from calmlarder.tables.late_rows import RowsBy
+from calmlarder.tables.late_rows import LateRows, RowBy, RowsBy, cells_of
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     AmericanName,
@@ -25,6 +25,7 @@ from calmlarder.tables.rows import (
     Swap,
 )
 from calmlarder.tables.sums import FiguresBy, Sums
+from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 from calmlarder.tables.vocabulary import COMPONENTS, Component
 
 
@@ -34,7 +35,7 @@ class Tables(BaseModel):
     `parts` are the rows of mixtures.csv; `mixtures` tells the parts of those foods that are dishes put into boxes.
     """
 
-    model_config = ConfigDict(frozen=True, ignored_types=(cached_property,))
+    model_config = ConfigDict(frozen=True, ignored_types=(cached_property,), defer_build=True)
 
     foods: Sequence[Food]
     fermentables: Sequence[Fermentable]
@@ -50,11 +51,15 @@ class Tables(BaseModel):
     cautions: Sequence[Caution] = ()
     parts: Sequence[MixtureRow] = ()
     made_from: Sequence[MadeFrom] = ()
+    names_elsewhere: Sequence[NameElsewhere] = ()
+    words_elsewhere: Sequence[WordElsewhere] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
 
     @cached_property
     def food_by_id(self) -> Mapping[str, Food]:
         """Foods by id."""
+        if isinstance(self.foods, LateRows):
+            return RowBy(self.foods, "id")
         return MappingProxyType({food.id: food for food in self.foods})
 
     @cached_property
@@ -67,12 +72,14 @@ class Tables(BaseModel):
 
     @cached_property
     def _names_by_food(self) -> dict[str, tuple[str, ...]]:
-        foods: dict[str, set[str]] = {}
+        first: dict[str, str] = {}
+        told = [*cells_of(self.names, "name", "food")]
+        of_several = {name for name, food in told if first.setdefault(name, food) != food}
         names: dict[str, list[str]] = {}
-        for row in self.names:
-            foods.setdefault(row.name, set()).add(row.food)
-            names.setdefault(row.food, []).append(row.name)
-        return {food: tuple(name for name in all_of if len(foods[name]) == 1) for food, all_of in names.items()}
+        for name, food in told:
+            if name not in of_several:
+                names.setdefault(food, []).append(name)
+        return {food: tuple(found) for food, found in names.items()}
 
     def names_of(self, food_id: str) -> tuple[str, ...]:
         """Other names that stand for this food alone, in file order."""

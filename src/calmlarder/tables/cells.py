@@ -40,9 +40,12 @@ FoodId = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$")]
 
 
 class Row(BaseModel):
-    """Any row: frozen, and strict about columns it does not know."""
+    """Any row: frozen, and strict about columns it does not know.
 
-    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+    How to validate one is worked out when the first one is: a start that finds kept rows validates none.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True, defer_build=True)
 
     @classmethod
     def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:

@@ -44,6 +44,7 @@ def check_tables(folders: list[Path]) -> tuple[Tables, list[Problem]]:
     tables = book_of(lines)
     problems += [
         *_references(lines),
+        *_names_elsewhere(lines),
         *_foods(lines, tables),
         *_sugar_pairs(lines),
         *_swaps(lines),
@@ -121,6 +122,17 @@ def _references(lines: Lines) -> Iterator[Problem]:
         if line.row.applies_to not in kinds:
             yield from unknown_food(line, line.row.applies_to, 1)
         yield from unknown_source(line, line.row.source, 5)
+
+
+def _names_elsewhere(lines: Lines) -> Iterator[Problem]:
+    """Names in other tongues whose English has a word that stands in no name, so that it is no food's."""
+    named = (line.row.name for table in ("foods", "names") for line in lines[table])
+    words = {word for name in named for word in name.casefold().replace("-", " ").split()}
+    for line in lines["names_elsewhere"]:
+        for word in line.row.english.casefold().replace("-", " ").split():
+            if words.isdisjoint({word, word.removesuffix("s"), word.removesuffix("es")}):
+                what = f"`{word}` stands in no food's name"
+                yield Problem(where=f"{line.where}:2", what=what, remedy="write a name of foods.csv or names.csv")
 
 
 # Allergens that come from animals, and who eats none of them.

@@ -111,9 +111,18 @@ class LateRows(Sequence[R]):
         )
         return row
 
+    def cells(self, *fields: str) -> Iterator[tuple[Any, ...]]:
+        """The cells of some columns, row by row."""
+        columns = [self._columns[field] for field in fields]
+        return zip(*(cells if read is None else map(read, cells) for read, cells in columns), strict=True)
+
+    def column(self, field: str) -> Sequence[Any]:
+        """What a column of text says, row by row."""
+        return self._columns[field][1]
+
     def grouped(self, field: str) -> dict[str, list[int]]:
         """The places of the rows by what a column says."""
-        return _grouped(self._columns[field][1])
+        return _grouped(self.column(field))
 
 
 class LateLines(Sequence[Line[R]], Generic[R]):
@@ -138,6 +147,13 @@ class LateLines(Sequence[Line[R]], Generic[R]):
         return map(self.__getitem__, range(len(self)))
 
 
+def cells_of(rows: Iterable[Row], *fields: str) -> Iterator[tuple[Any, ...]]:
+    """The cells of some columns, row by row; of rows that were validated before no row is made for it."""
+    if isinstance(rows, LateRows):
+        return rows.cells(*fields)
+    return (tuple(getattr(row, field) for field in fields) for row in rows)
+
+
 class RowsBy(Mapping[str, tuple[R, ...]]):
     """The rows of a table by what one of their columns says, in file order."""
 
@@ -153,6 +169,30 @@ class RowsBy(Mapping[str, tuple[R, ...]]):
         if found is None:
             found = self._found[said] = tuple(self._rows[place] for place in self._places[said])
         return found
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._places)
+
+    def __len__(self) -> int:
+        return len(self._places)
+
+
+class RowBy(Mapping[str, R]):
+    """The row of a table by what one of its columns says, where no two say the same; made when it is asked for."""
+
+    def __init__(self, rows: LateRows[R], field: str) -> None:
+        self._rows = rows
+        self._places = {said: place for place, said in enumerate(rows.column(field))}
+        self._found: dict[str, R] = {}
+
+    def __getitem__(self, said: str) -> R:
+        found = self._found.get(said)
+        if found is None:
+            found = self._found[said] = self._rows[self._places[said]]
+        return found
+
+    def __contains__(self, said: object) -> bool:
+        return said in self._places
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._places)

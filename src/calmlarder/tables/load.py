@@ -30,6 +30,7 @@ from calmlarder.tables.rows import (
     Source,
     Swap,
 )
+from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 
 
 class TableFile(NamedTuple):
@@ -45,6 +46,12 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "fermentables": TableFile(Fermentable, lambda row: (row.food, row.component)),
         "mixtures": TableFile(MixtureRow, lambda row: (row.food, row.part)),
         "names": TableFile(Name, lambda row: (row.name.casefold(), row.food)),
+        "names_elsewhere": TableFile(
+            NameElsewhere, lambda row: (row.name.casefold(), row.english.casefold(), row.language)
+        ),
+        "words_elsewhere": TableFile(
+            WordElsewhere, lambda row: (row.word.casefold(), row.english.casefold(), row.language)
+        ),
         "renamed": TableFile(Renamed, lambda row: (row.was,)),
         "american_names": TableFile(AmericanName, lambda row: (row.british,)),
         "measures": TableFile(Measure, lambda row: (row.food, row.measure)),

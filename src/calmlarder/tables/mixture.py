@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.problems import Problem
 from calmlarder.tables.csvfile import Line
+from calmlarder.tables.late_rows import cells_of
 from calmlarder.tables.rows import WATER, MixtureRow
 
 Parts = Mapping[str, Sequence[tuple[str, Decimal]]]
@@ -44,8 +45,8 @@ class Mixture(BaseModel):
 def parts_by_food(rows: Iterable[MixtureRow]) -> dict[str, list[tuple[str, Decimal]]]:
     """Parts and grams of every mixture, water too."""
     found: dict[str, list[tuple[str, Decimal]]] = {}
-    for row in rows:
-        found.setdefault(row.food, []).append((row.part, row.grams))
+    for food, part, grams in cells_of(rows, "food", "part", "grams"):
+        found.setdefault(food, []).append((part, grams))
     return found
 
 

@@ -11,7 +11,7 @@ from textual.widgets import Button, Static
 from textual.widgets.selection_list import Selection
 
 from calmlarder.history.felt import Felt
-from calmlarder.household import challenge_status, challenges
+from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
@@ -105,7 +105,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         kitchen = self._kitchen
         status = challenge_status.status(kitchen, ME)
         by_day = challenges.scores(kitchen, ME)
-        found = [(one, standing(one, by_day, kitchen.today)) for one in challenges.courses(kitchen, ME)]
+        found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, ME)]
         history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [
             course_text.status_text(status, on_screen=True),
@@ -115,10 +115,10 @@ class ChallengeScreen(TurnsWithDay[None]):
         self.refresh_bindings()
 
     def _goes_on(self) -> bool:
-        return challenges.is_challenged(self._kitchen, ME)
+        return going_on.is_challenged(self._kitchen, ME)
 
     def _may_compare(self) -> bool:
-        going = [one for one in challenges.courses(self._kitchen, ME) if one.is_open]
+        going = [one for one in going_on.courses(self._kitchen, ME) if one.is_open]
         return bool(going) and not going[-1].eaten and not going[-1].wants_control
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
@@ -128,7 +128,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         if action == "compare":
             return self._may_compare()
         if action == "write":
-            return bool(challenges.courses(self._kitchen, ME))
+            return bool(going_on.courses(self._kitchen, ME))
         return self._goes_on() if action in {"score", "skip", "stop"} else True
 
     def action_score(self) -> None:

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.taste import (
     SEASONED_SITTINGS,
@@ -13,7 +14,6 @@ from calmlarder.compose.taste import (
     is_unsalted_nuts,
     moistens,
     rounds,
-    says_garlic,
     seasons,
     wants_dressing,
 )

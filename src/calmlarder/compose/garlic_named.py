@@ -1,0 +1,30 @@
+"""Whether a made food has garlic or onion in its name, and so an amount of it that only its label could tell."""
+
+import re
+
+from calmlarder.larder.lot import Lot
+from calmlarder.matching.notes import LACKING
+from calmlarder.tables.rows import Food
+
+_GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
+_WITHOUT = re.compile(r"\bwithout\b.*$")
+# Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
+_NAMED_KINDS = frozenset({"oil", "herb", "allium"})
+
+
+def garlic_in_name(food: Food) -> frozenset[str]:
+    """Which of garlic and onion the name of a sauce, a paste, a sausage or a stock says it holds."""
+    if food.kind in _NAMED_KINDS:
+        return frozenset()
+    return frozenset(found.removesuffix("s") for found in _GARLIC.findall(_WITHOUT.sub("", food.name)))
+
+
+def says_garlic(food: Food) -> bool:
+    """Whether a sauce, a paste or a stock has garlic or onion in its name."""
+    return bool(garlic_in_name(food))
+
+
+def is_guesswork(food: Food, lot: Lot) -> bool:
+    """Whether nobody can tell how much garlic or onion is in a lot: no label was read, and no line denies it."""
+    lacking = {word for said in lot.assumed if said.startswith(LACKING) for word in said.split()}
+    return not lot.label and not garlic_in_name(food) <= lacking

@@ -1,0 +1,125 @@
+"""A pattern's steps as tonight's fillings want them: what was lifted out comes back hot, eggs last, salted once."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.late import falls_away
+from calmlarder.patterns.pattern import Pattern, Step
+
+_LIFT = ", and lift out."
+_EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
+_EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
+_RETURN = re.compile(r"^Return \{protein\},? and (\w)")
+_A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
+_BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
+
+
+def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern as it is cooked with these fillings."""
+    pattern = _eggs_last(pattern, fillings)
+    pattern = _left_in(pattern, fillings)
+    pattern = _back_in_hot(pattern, fillings)
+    pattern = _in_one_pan(pattern, fillings)
+    return _salted_once(pattern)
+
+
+def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Where eggs alone stand in for what is fried first and lifted out, they are fried when the rest is done."""
+    at = next((n for n, step in enumerate(pattern.steps) if _fries_first(step)), None)
+    main = [one for one in fillings if one.slot == "protein"]
+    if at is None or not main or any(one.food.id != "egg" for one in main):
+        return pattern
+    after = [n for n in _on_the_pan(pattern, fillings) if n > at]
+    if not after or any("{protein" in pattern.steps[n].words for n in after):
+        return pattern
+    heat = _EGGS_FIRST.match(pattern.steps[at].words)
+    first = [Step(place="pan", minutes=None, words=f"{heat[1]}.")] if heat is not None and heat[1] else []
+    between = [
+        step.model_copy(update={"words": step.words.replace("the same pan", "the pan")})
+        for step in pattern.steps[at + 1 : after[-1] + 1]
+    ]
+    last = Step(place="pan", minutes=None, words=_EGGS_LAST)
+    served = [_not_returned(step) for step in pattern.steps[after[-1] + 1 :]]
+    return _with_steps(pattern, [*pattern.steps[:at], *first, *between, last, *served])
+
+
+def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """What is fried last in a pan is not lifted out: nothing else needs the pan. Eggs keep their own words."""
+    told = _on_the_pan(pattern, fillings)
+    if not told or not pattern.steps[told[-1]].words.endswith(_LIFT):
+        return pattern
+    last = pattern.steps[told[-1]]
+    if any(one.food.id == "egg" and one.slot in last.slots for one in fillings):
+        return pattern
+    stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
+    served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
+    return _with_steps(pattern, [*pattern.steps[: told[-1]], stays, *served])
+
+
+def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A main thing that was lifted out of the pan for others goes back in at the end: nothing is served cold."""
+    told = _on_the_pan(pattern, fillings)
+    lifted = next(
+        (n for n in told if "{protein}" in pattern.steps[n].words and "lift out" in pattern.steps[n].words), -1
+    )
+    there = any(one.slot == "protein" for one in fillings)
+    if (
+        lifted < 0
+        or not there
+        or lifted == told[-1]
+        or any("{protein" in pattern.steps[n].words for n in told if n > lifted)
+    ):
+        return pattern
+    back = Step(
+        place="pan",
+        minutes=_BACK_MINUTES,
+        words=f"Return {{protein}} to the pan, and heat through for {_BACK_MINUTES} minutes.",
+    )
+    served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
+    return _with_steps(pattern, [*pattern.steps[: told[-1] + 1], back, *served])
+
+
+def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """What is heated in a pan from which something was lifted out is heated in the same one, in what it left there."""
+    steps, used = list(pattern.steps), False
+    for number in _on_the_pan(pattern, fillings):
+        step = steps[number]
+        if used and _A_WIDE_PAN.search(step.words):
+            words = _A_WIDE_PAN.sub("in the same pan", step.words, count=1)
+            steps[number] = step.model_copy(update={"words": words})
+        used = used or ("lift out" in step.words and _A_WIDE_PAN.search(step.words) is not None)
+    return _with_steps(pattern, steps)
+
+
+def _salted_once(pattern: Pattern) -> Pattern:
+    """Where a dish is tasted for salt in the next step, it is not salted in the last."""
+    made = [n for n, step in enumerate(pattern.steps) if step.place not in {"apart", "plate"}]
+    if pattern.eaten_cold or not made or not any(slot.role == "vegetable" for slot in pattern.slots.values()):
+        return pattern
+    last = pattern.steps[made[-1]]
+    words = re.sub(r"\b([Ss]eason) with salt and (?=\{)", r"\1 with ", last.words)
+    words = re.sub(r"^(Season with \{[a-z_,]+\|)salt\}", r"\1a grind of pepper}", words)
+    once = last.model_copy(update={"words": words})
+    return _with_steps(pattern, [*pattern.steps[: made[-1]], once, *pattern.steps[made[-1] + 1 :]])
+
+
+def _on_the_pan(pattern: Pattern, fillings: Sequence[Filling]) -> list[int]:
+    """The numbers of the steps at the pan that are told tonight."""
+    filled = {one.slot for one in fillings}
+    told = [n for n, step in enumerate(pattern.steps) if step.place == "pan" and step.happens(filled)]
+    return [n for n in told if not falls_away(pattern.steps[n], filled, pattern)]
+
+
+def _fries_first(step: Step) -> bool:
+    return step.place == "pan" and _EGGS_FIRST.match(step.words) is not None
+
+
+def _not_returned(step: Step) -> Step:
+    """A step of serving, for what is in the pan already."""
+    words = _RETURN.sub(lambda found: found[1].upper(), step.words)
+    return step.model_copy(update={"words": words})
+
+
+def _with_steps(pattern: Pattern, steps: Sequence[Step]) -> Pattern:
+    return pattern.model_copy(update={"steps": tuple(steps)})

@@ -1,0 +1,95 @@
+"""Lines that name no food: what somebody says beside the list, and the headings of a list."""
+
+import re
+
+from calmlarder.matching.lacks import NotThere
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.notes import HARMLESS, NOTES, is_note
+from calmlarder.matching.part import WORD
+from calmlarder.matching.pieces import says_amount
+from calmlarder.matching.words import singular
+
+_LEAD = (
+    r"(?:(?:and|so|ok|okay|right|well|sorry|anyway|oh|um|erm|hmm|hi|hello|hey|hiya|please|pls|ps|nb|note)[ ,.!:-]+)*"
+)
+_I_THINK = r"(?:i (?:think|guess|reckon|believe|hope) )?"
+_IN_HERE = r"(?:fridge|cupboard|freezer|larder|pantry|kitchen)s?"
+# How a remark begins; what stands behind it must name no food.
+_BEGINS = (
+    rf"{_I_THINK}(?:that|this|it)(?:'?s| is| was| should be| must be)?"
+    r"(?: (?:about|pretty much|basically|really|more or less|probably|prob))?"
+    r" (?:it|all|everything|the lot|your lot|us|the list|all there is)",
+    r"(?:here(?:'?s| is| it| we| you)?|there) (?:goes|go|it is|it goes|you go|the list"
+    r"|what (?:i|we)(?:'?ve)? (?:have got|have|got))",
+    r"(?:this is what |what )?(?:i|we)(?:'?ve)? (?:still )?(?:have got|have|got)(?=[ :.-]*$)",
+    r"(?:need|needs|must|have|gotta|got|want|going|gonna|off|should|will|might|ought)(?: to)?(?: to)?"
+    r" (?:go|do|order)(?: to)?(?: (?:the|a|some|our|my))?"
+    r" (?:shop|shops|shopping|supermarket|big shop|food shop|groceries|market|store)",
+    r"(?:the )?(?:shops?|supermarket|market|store) ?(?:is |are |was |were |'?s )?(?:shut|closed|far|open|miles)",
+    rf"(?:the |my |our |its |it'?s )?{_IN_HERE}(?:'?s)?(?: (?:is|are|looks|looking))?"
+    r"(?: (?:a bit|kind of|kinda|pretty|quite|nearly|almost|basically|very|so|looking))*"
+    r" (?:bare|empty|sad|full|rammed|stuffed|chaos|a mess|a state|tiny|broken|bust)",
+    r"(?:(?:it'?s|its|bit|a bit|rather|pretty|very|all) )*"
+    r"(?:bare|skint|broke|slim pickings|(?:not|nowt|nothing|no) (?:a lot|much|loads|else|exciting|fancy)"
+    r"(?: (?:in|left|here|really|to go on|else))*)"
+    r"(?=$|[ ,.!] ?(?:tbh|lol|sorry|today|now|atm|this week|until|till|til)\b)",
+    r"pay ?day",
+    r"(?:no idea|any ideas?|help me|help|dunno|not sure)(?: what (?:to|i|we|can))?",
+    r"what (?:can|could|should|shall|do) (?:i|we|you) (?:make|cook|eat|do|have)",
+    r"(?:thanks?|thank you|ta|cheers|thx|tia|lol|haha+|bye|fingers crossed|good luck|wish me luck|enjoy)",
+    r"(?:please |pls )?(?:no judgement|no judging|don'?t judge|be nice|be kind)",
+    r"(?:rest|everything else|all else|other stuff|anything else)(?: (?:is|was))?(?: all)?"
+    r"(?: (?:gone|mine|theirs|hers|his|rubbish|off|ok|fine|later|tbc|to follow))?",
+    r"(?:checked|counted|typed|updated|last checked|as of)(?= )",
+)
+_REMARK = re.compile(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
+_UNTIL = frozenset({"til"})  # sesame as well, and no food beside a day
+_PLACES = (
+    r"fridges?|freezers?|cupboards?|pantry|larder|door|shelf|shelves|drawers?|crisper|counter|worktop|side"
+    r"|(?:top|bottom|middle|lower|upper|back|salad|veg|fruit|second) (?:shelf|drawer|box)|fruit ?bowl"
+    r"|veg ?(?:box|rack|drawer|basket)|bread ?bin|spice (?:rack|drawer)|window ?sill|garage|cellar|garden|balcony"
+    r"|dry (?:goods|stuff|store)|store ?cupboard|bits|extras|misc|odds (?:and|&|n) ends|basics|staples|always have"
+    r"|others?|leftovers?|fresh|dry|tins?|cans|tinned|frozen|jars"
+)
+_WHOSE = (
+    r"mine|ours|my stuff|our stuff|my shelf|me|us|shared|shared stuff|communal|house|everyone(?:'?s)?|theirs"
+    r"|not mine|not ours|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?|kids'?"
+)
+_HEADING = re.compile(
+    rf"(?:(?:in |on )?(?:the |my |our )?(?:{_PLACES})(?: (?:stuff|things|bits|food|items))?|(?:{_WHOSE}))\s*[:\-–.]*\s*"
+)
+_NO_HEADING = frozenset({"leftover", "leftovers", "kids"})  # they stand for food as well, unless a colon is behind
+_ENDS = " .!?,;()[]/'\"-~*#:"
+
+
+# What nobody eats, or no person.
+_ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
+_NO_FOOD = re.compile(
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter)\b.*|bird ?seeds?\b.*"
+    r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
+    r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
+)
+
+
+def refuse_remarks(text: str, lexicon: Lexicon) -> None:
+    """Nothing, where a plain text may name a food. Raises NotThere where it is a remark or a heading."""
+    whole = text.strip()
+    bare = whole.strip(_ENDS)
+    if bare and _HEADING.fullmatch(bare) and (bare not in _NO_HEADING or whole.endswith(":")):
+        raise NotThere(
+            "it is a heading and names no food",
+            "each line is read by itself: write where a thing is, or whose, beside it",
+        )
+    if bare not in lexicon.spelt and _NO_FOOD.fullmatch(bare) and not re.search(r"[,;&+]|\band\b", bare):
+        raise NotThere("it names nothing that people eat", "nothing was added")
+    said = _REMARK.match(bare)
+    if said and not any(_may_be_food(word, lexicon) for word in WORD.findall(bare[said.end() :])):
+        raise NotThere("it names no food", "nothing was added")
+
+
+def _may_be_food(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word by itself names a food, or is a strange one that may."""
+    one = singular(word)
+    if one in lexicon.alone:
+        return one not in _UNTIL | NOTES | HARMLESS
+    return one not in lexicon.words and not is_note(one) and len(one) > 3 and not says_amount(word)

@@ -1,0 +1,119 @@
+"""A cook follows the steps word by word: what was lifted out is hot at the end, leaves are not boiled away.
+
+What cooks said of seventy dinners. Common practice, no source; salted fish and raw meat as `ingredient_tables` have it.
+"""
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from calmlarder.checks.minutes import minute_faults
+from calmlarder.kitchen.filling import Filling, one_of_each
+from calmlarder.kitchen.timeline import told_twice
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+
+class Stove(NamedTuple):
+    """A dish of a pattern with these foods, 100 g of each, told twice."""
+
+    steps: tuple[str, ...]
+    times: dict[str, tuple[int, int]]  # start and end of each moment, by its words
+
+    def starts(self, words: str) -> int:
+        return next(start for what, (start, _) in self.times.items() if re.search(words, what))
+
+
+def cooked(patterns: Sequence[Pattern], tables: Tables, name: str, **foods: str) -> Stove:
+    """`cooked(…, "pasta", vegetable="spinach courgette")`."""
+    pattern = next(one for one in patterns if one.id == name)
+    fillings = []
+    for slot, ids in foods.items():
+        for food in (tables.food_by_id[one] for one in ids.split()):
+            place = pattern.slots[slot]
+            prep, minutes = place.prep_of(food), place.minutes_for(food)
+            fillings.append(Filling(slot, food, 100, "eye", None, prep, minutes, tables.done_sign(food)))
+    steps, told = told_twice(pattern, fillings)
+    return Stove(steps, {one.what: (one.start_min, one.start_min + one.minutes) for one in told.moments})
+
+
+def test_what_was_lifted_out_is_hot_at_the_end(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Paneer that waits while okra cooks for ten minutes goes back into the pan before it is served."""
+    stove = cooked(patterns, tables, "spiced-greens", base="rice-white-dry", protein="paneer", vegetable="okra")
+    back = next(words for words in stove.times if words.startswith("return the paneer"))
+    assert stove.times[back][1] + 2 >= max(end for _, end in stove.times.values())
+    assert stove.starts("serve with the white rice") >= stove.times[back][1]
+
+
+def test_eggs_that_stand_in_are_not_returned(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(patterns, tables, "spiced-greens", base="rice-white-dry", protein="egg", vegetable="okra")
+    assert "Return" not in " ".join(stove.steps)
+    assert stove.starts("crack in eggs") > stove.starts("add okra")
+
+
+def test_leaves_wait_for_the_last_minutes(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Tomatoes thicken for eight minutes; spinach is done in two."""
+    stove = cooked(
+        patterns, tables, "pasta", base="pasta-gluten-free-dry", vegetable="spinach courgette", tomato="tomato-canned"
+    )
+    last = max(end for what, (_, end) in stove.times.items() if "thicken" in what)
+    assert last - stove.starts("add spinach") <= 2
+    assert stove.starts("add courgette") < stove.starts("thicken")
+
+
+def test_tofu_has_colour_before_it_simmers(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "tomato-simmer", base="rice-white-dry", protein="tofu-firm", vegetable="kale", sauce="tomato"
+    )
+    assert stove.starts("brown firm tofu") < stove.starts("add tomatoes")
+    assert sum("pinch of salt" in step and "tofu" in step for step in stove.steps) == 1
+
+
+def test_every_pan_says_how_high_the_heat_is(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Where fat is warmed a cook turns a knob: each first sentence of a pan or pot says how far."""
+    silent = []
+    for pattern in patterns:
+        main = next(
+            (n for n, step in enumerate(pattern.steps) if re.search(r"\b[Ww]arm \{fat\}|Heat \{fat\}", step.words)),
+            None,
+        )
+        if main is None:
+            continue
+        foods = {
+            name: next(one.id for one in tables.foods if slot.takes(one))
+            for name, slot in pattern.slots.items()
+            if any(slot.takes(one) for one in tables.foods)
+        }
+        stove = cooked(patterns, tables, pattern.id, **foods)
+        if not re.search(r"\b(?:low|medium|medium-high|high) heat\b", " ".join(stove.steps)):
+            silent.append(pattern.id)
+    assert not silent
+
+
+def test_it_is_salted_once_at_the_end(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(patterns, tables, "hash", base="potato", protein="egg", vegetable="carrot", fat="oil-rapeseed")
+    assert [step for step in stove.steps if re.search("eason|Taste", step)] == [
+        "Season with pepper.",
+        "Taste for salt, and serve.",
+    ]
+
+
+def test_salted_fish_is_never_fried_as_it_is(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Its twenty minutes in two waters are in steps and timeline, and the independent check wants them."""
+    stove = cooked(patterns, tables, "supper-plate", base="potato", protein="salt-cod", vegetable="broccoli")
+    assert "simmered 20 minutes in two changes of water" in " ".join(stove.steps)
+    assert stove.starts("season salt cod") >= stove.starts("salt cod: rinsed") + 20
+    use = {"food": "salt-cod", "slot": "protein", "name": "salt cod"}
+    row = {"name": "salt cod", "prep": "rinsed, simmered 20 minutes, flaked", "roles": "protein", "kind": "fish",
+           "state": "dried", "minutes": "stir-fry:7"}  # fmt: skip
+    moment = {"what": "fry salt cod", "start_min": 0, "minutes": 7, "equipment": "ring", "adds": ["salt-cod"]}
+    told = {"uses": [use], "steps": ["Fry 45 g salt cod."], "timeline": [moment]}
+    slots = {"sittings": ["dinner"], "slots": {"protein": {"method": "stir-fry", "role": "protein"}}}
+    assert "no step says that salt cod is simmered 20 minutes" in minute_faults(told, {"salt-cod": row}, slots)
+
+
+def test_only_what_is_no_whole_pack_is_weighed(tables: Tables) -> None:
+    """By hand: a pack of 40 g that goes in whole and 35 g of another; the scale sees 35 g, the dish has 75 g."""
+    carrot = Filling("vegetable", tables.food_by_id["carrot"], 40, "weigh", None, "", 7, whole=True)
+    (both,) = one_of_each([carrot, carrot._replace(grams=35, whole=False)])
+    assert (both.grams, both.scale_g, both.weighed) == (75, 35, True)

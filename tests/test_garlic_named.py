@@ -1,0 +1,63 @@
+"""In elimination nothing goes in whose onion or garlic only its maker knows.
+
+Source: the elimination step of the diet as dietitians teach it, "check labels for onion and garlic": common practice.
+"""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+
+from calmlarder.compose.garlic_named import says_garlic
+from calmlarder.compose.offer import offer
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+
+
+@pytest.mark.parametrize("food", ["gravy-granules", "dressing-creamy", "sausages", "pasta-sauce-tomato"])
+def test_a_made_food_tells_by_its_name(tables: Tables, food: str) -> None:
+    assert says_garlic(tables.food_by_id[food])
+
+
+@pytest.mark.parametrize(
+    "food", ["oil-garlic", "spring-onion-green", "garlic", "gravy-granules-plain", "rice-white-dry"]
+)
+def test_what_is_no_surprise_does_not(tables: Tables, food: str) -> None:
+    assert not says_garlic(tables.food_by_id[food])
+
+
+@pytest.mark.parametrize(
+    ("profile", "used"),
+    [("elimination", False), ("very-careful", False), ("roomy", True)],
+)
+def test_the_offer_leaves_it_out_until_fructans_have_a_limit_of_ones_own(
+    profile: str,
+    used: bool,
+    tables: Tables,
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    lots = lots_of(["gravy granules 50g", "potatoes 500g"])
+    offered, left = offer(lots, wanting(profile=profile), tables)
+    assert any(one.food.id == "gravy-granules" for one in offered) is used
+    assert any("nobody can tell" in one.why for one in left) is not used
+
+
+@pytest.mark.parametrize(
+    ("line", "out"),
+    [
+        ("vegan sausages 300g", True),
+        ("vegan sausages 300g, no onion or garlic", False),
+        ("vegan sausages 300g without garlic", True),  # and of the onion nothing is said
+        ("sriracha (no garlic)", False),
+    ],
+)
+def test_what_a_line_denies_may_go_in(
+    line: str,
+    out: bool,
+    tables: Tables,
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    offered, left = offer(lots_of([line]), wanting(), tables)
+    assert [one.why for one in left if "nobody can tell" in one.why] != [] if out else len(offered) == 1

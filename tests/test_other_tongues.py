@@ -1,0 +1,146 @@
+"""Lines in which people mix names of their own tongue with English. The lines are ours; the names are common usage."""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.other_tongues import in_english
+from calmlarder.tables.book import Tables
+
+
+@pytest.fixture(scope="module")
+def lexicon(tables: Tables) -> Lexicon:
+    return Lexicon(tables)
+
+
+def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    return reading.lots
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("zwiebeln 3, möhren 1 bund", ["onion-brown", "carrot"]),
+        ("kartoffeln festkochend 1 kg", ["potato"]),
+        ("Käse 150g und Schinken", ["cheddar", "ham"]),
+        ("boter, mosterd, azijn", ["butter", "mustard", "vinegar-wine"]),
+        ("prei 2 en wortels 4", ["leek-whole", "carrot"]),
+        ("hakket gris 400 g", ["pork-mince"]),
+        ("løg 4 og hvidløg", ["onion-brown", "garlic"]),
+        ("rejer 200g frosne", ["prawns"]),
+        ("røde linser 300g", ["lentils-red-dry"]),
+        ("poireaux 2, carottes 500g", ["leek-whole", "carrot"]),
+        ("pâtes 500g", ["pasta-dry"]),
+        ("cebollas 3 y zanahorias 4", ["onion-brown", "carrot"]),
+        ("abacaxi metade, limao, coentro", ["pineapple", "lime", "coriander"]),
+        ("tomate 4 e pepino 1", ["tomato", "cucumber"]),
+        ("zucchine 3 e melanzane 2", ["courgette", "aubergine"]),
+        ("pere 2 mature", ["pear"]),
+        ("ziemniaki 2 kg, marchewka 4", ["potato", "carrot"]),
+        ("soğan 2, sarımsak", ["onion-brown", "garlic"]),
+        ("mısır 2", ["sweetcorn-canned"]),
+        ("ntomates 4, aggouria 2", ["tomato", "cucumber"]),
+        ("khiar 5 goje 4", ["cucumber", "tomato"]),
+        ("banadoura 4, khyar 3", ["tomato", "cucumber"]),
+        ("kicap manis, kicap cair", ["soy-sauce-sweet", "soy-sauce"]),
+        ("santan kotak 200ml", ["coconut-milk"]),
+        ("bigas half sack", ["rice-white-dry"]),
+        ("cà chua 4, dưa leo 2", ["tomato", "cucumber"]),
+        ("kyuri 3, nasu 2", ["cucumber", "aubergine"]),
+        ("gamja 3", ["potato"]),
+        ("xihongshi 3, huanggua 1", ["tomato", "cucumber"]),
+        ("nyanya 5, vitunguu 3", ["tomato", "onion-brown"]),
+        ("alubosa 3, tomati 6", ["onion-brown", "tomato"]),
+        ("shinkurt 3, timatim 4", ["onion-brown", "tomato"]),
+        ("kartofeln 1 kg", ["potato"]),  # a letter is missing
+        ("ale (ginger)", ["ginger"]),  # Marathi, and the bracket says so
+    ],
+)
+def test_names_of_other_tongues_are_read(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("look at these carrots, 3", ["carrot"]),  # garlic in Dutch
+        ("roman tomatoes 4", ["tomato"]),  # pomegranate in Arabic
+        ("cavolo nero 200g", ["kale"]),  # cabbage, were it Italian alone
+        ("beef mince til sunday", ["beef-mince"]),  # sesame in Hindi
+        ("gala apples 3", ["apple"]),  # milk in Greek
+        ("big peer pressure carrots 3", ["carrot"]),  # a pear in Dutch
+    ],
+)
+def test_english_words_stay_english(line: str, foods: list[str], reader: LarderReader) -> None:
+    found = [lot.food for lot in lots(reader, line)]
+    assert found in (foods, [])  # nothing at all is a question: never another food
+
+
+@pytest.mark.parametrize("line", ["pimiento 1", "pates", "plátano 2", "frijoles 400g"])
+def test_a_name_of_several_foods_is_asked(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert reading.match.outcome == "ask"
+    assert not reading.lots
+
+
+def test_limes_of_one_land_are_the_lemons_of_another_and_said_to_be_assumed(reader: LarderReader) -> None:
+    """Lemons hold no less than limes of any group in these tables, so they are the cautious ones."""
+    reading = reader.read("limones 8", "line 1")
+    assert reading is not None
+    assert ([lot.food for lot in reading.lots], reading.assumed) == (["lemon"], ("lemon",))
+
+
+@pytest.mark.parametrize(
+    ("line", "plain"),
+    [
+        ("ui 2, wortels 3", "onion 2, wortels 3"),  # a Dutch word tells the tongue of a short one
+        ("ui 2, carrots 3", "ui 2, carrots 3"),
+        ("carrots e 2", "carrots e 2"),
+        ("saging na saba 6", "saging na saba 6"),
+    ],
+)
+def test_what_may_mean_something_else_counts_beside_its_tongue(line: str, plain: str, lexicon: Lexicon) -> None:
+    assert in_english(line, lexicon) == plain
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "on"),
+    [
+        ("gorgonzola 120g scade il 13", "blue-cheese", date(2026, 3, 13)),
+        ("queso fresco 200g vence el sábado", "queso-fresco", date(2026, 3, 14)),
+        ("köttfärs 500g bäst före 13 mars", "mince", date(2026, 3, 13)),
+        ("kipfilet 300 gr tht 13-3", "chicken-breast", date(2026, 3, 13)),
+        ("tavuk göğsü 400 g skt 14.03", "chicken-breast", date(2026, 3, 14)),
+        ("petto di pollo 300g scade domani", "chicken-breast", date(2026, 3, 12)),
+        ("spinazie zak 200g houdbaar tot vrijdag", "spinach", date(2026, 3, 13)),
+        ("frango peito 500g validade 13/3", "chicken-breast", date(2026, 3, 13)),
+    ],
+)
+def test_days_are_told_in_other_tongues(line: str, food: str, on: date, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert food in lot.food
+    assert [dated.on for dated in lot.dates if dated.kind in {"use-by", "best-before"}] == [on]
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("yoghurt min kones", "wife"), ("queijo do meu irmao 300g", "brother"), ("jambon de ma soeur", "sister"),
+        ("ham (abuela)", "gran"), ("salmon 200g, my ex left it", "ex"), ("cheddar (mums, she's visiting)", "mums"),
+        ("somebodys ham", "somebody"), ("yoghurts for the grandchildren", "grandchildren"),
+    ],
+)  # fmt: skip
+def test_whose_a_thing_is(line: str, owner: str, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.owner == owner
+
+
+def test_every_name_in_english_stays_as_it_is(tables: Tables, lexicon: Lexicon) -> None:
+    changed = [food.name for food in tables.foods if in_english(food.name.casefold(), lexicon) != food.name.casefold()]
+    assert changed == []
