@@ -32,6 +32,13 @@ _PLAINLY = (
     ),
     (LatePattern(rf"\b(?:that |which )?(?:i|we) {_DONE_TO_IT}(?: (?:it|them))? (?={_DAY}\b)"), "cut "),
     (LatePattern(rf"\b(?:pressed|halved|drained|squeezed|torn|unwrapped) (?={_DAY}\b)"), "cut "),
+    (
+        LatePattern(
+            rf"\bfor (?:a |the )?({_DAY})(?:'?s)? (?:stir[ -]?fry|curry|soup|stew|salad|pasta|bake|pie|risotto|chilli"
+            r"|tacos?|pizza|dish|meal|recipe|sandwich(?:es)?|wraps?)\b"
+        ),
+        r"for \1's dinner",
+    ),
     # Thawing since a day is out of the freezer since then, and not cooked.
     (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),
     (

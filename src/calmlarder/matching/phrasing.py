@@ -61,10 +61,20 @@ _POTS = re.compile(
 )
 
 
+# `carrots and parsnips, 1kg of each`: so much of the one and as much of the other.
+_OF_EACH = re.compile(
+    r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
+    r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
+)
+_GREENS_ONLY = re.compile(
+    r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
+    r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
+)
 _HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
 # `1/2 x 500g mince` is half of such a pack.
 _PART_OF_PACK = re.compile(
-    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?) ?(?=\d)(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
+    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?|) ?(?=\d)"
+    r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
 _TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
@@ -143,7 +153,12 @@ def plainly_put(text: str) -> str:
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
-    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
+    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
+    if "each" in text and (found := _OF_EACH.fullmatch(text)):
+        text = ", ".join(f"{found[2]} {thing}" for thing in re.split(r", | and | & | \+ ", found[1]))
+    text = (
+        _GREENS_ONLY.sub(lambda found: f"{found[1] or found[2]}s", text) if "green" in text or "white" in text else text
+    )
     if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
         text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
     text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text
