@@ -13,18 +13,19 @@ from calmlarder.compose.weights import (
 )
 
 
-def least_given(problem: PatternProblem, minutes: int | None) -> int | None:
-    """Ten-thousandths of a point that no dinner of this pattern escapes; None where no dinner is possible."""
+def least_given(problem: PatternProblem, minutes: int | None, buys: int = 1) -> int | None:
+    """Ten-thousandths of a point that no dinner of this pattern escapes; None where no dinner is possible.
+
+    `buys` is how many things may be bought.
+    """
     if not problem.fillable:
         return None
     lacking = missing(problem)
-    if lacking > 1:
+    if lacking > buys:
         return None
     own = _most_protein(problem)
-    bought = max((o.most * o.protein_mg for o in problem.options if o.offered.gives == "buy"), default=0)
-    prices = [_short(problem, own + bought, BUY_ONE * POINT)]
-    if not lacking:
-        prices.append(_short(problem, own, 0))
+    richest = sorted((o.most * o.protein_mg for o in problem.options if o.offered.gives == "buy"), reverse=True)
+    prices = [_short(problem, own + sum(richest[:n]), n * BUY_ONE * POINT) for n in range(lacking, buys + 1)]
     possible = [price for price in prices if price is not None]
     scant = _scant(problem)
     return min(possible) + scant + _late(problem, minutes) if possible and scant is not None else None

@@ -54,8 +54,10 @@ class NearSearch:
         wanted: DinnerRequest,
         patterns: Sequence[Pattern],
         keeps: Mapping[str, int | None],
+        buys: int = 1,
     ) -> None:
-        """`own` is what the larder offers, with what would have to be asked for."""
+        """`own` is what the larder offers, with what would have to be asked for; so many things may be bought."""
+        self._buys = buys
         self._own, self._market, self._wanted, self._keeps = own, market, wanted, keeps
         self.problems = tuple(
             self._problem(pattern, people)
@@ -94,14 +96,14 @@ class NearSearch:
 
     def _hope(self, problem: PatternProblem, sharp: bool) -> _Hope | None:
         """How good a problem may be; None where no dinner is possible."""
-        given = least_given(problem, self._wanted.minutes)
+        given = least_given(problem, self._wanted.minutes, self._buys)
         return None if given is None else _Hope(upper_bound(problem) - given, problem, sharp)
 
     def _problem(self, pattern: Pattern, people: int) -> PatternProblem:
         """A pattern for so many people, with the short list of what to buy for it."""
         request = self._wanted.model_copy(update={"people": people, "minutes": None})
         made = pattern_problem(pattern, self._own, request, self._keeps)
-        if missing(made) <= 1:
+        if missing(made) <= self._buys:
             made = with_more(made, self._market.shortlist(made), self._keeps)
         return replace(made, given=PERSON_FEWER * POINT * (self._wanted.people - people))
 

@@ -4,6 +4,7 @@ Caps, allergens, diet, days by which a food is safe, and unknown figures never g
 """
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.market import Market
@@ -14,7 +15,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
-from calmlarder.compose.rules.give_buy import BuyOne
+from calmlarder.compose.rules.give_buy import Buy
 from calmlarder.compose.rules.give_minutes import MinutesGive
 from calmlarder.compose.rules.give_protein import ProteinGives
 from calmlarder.compose.rules.protein import ProteinFloor
@@ -27,13 +28,29 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
+_MOST_TO_BUY = 2  # where one thing makes no dinner, or one without a vegetable: ours
 _TRIES = 3  # dinners whose timelines are looked at, where minutes are asked for
 
 
-def giving_rules(minutes: int | None) -> tuple[Rule, ...]:
-    """All rules, those that may give in the place of those that may not."""
+class Sought(NamedTuple):
+    """What the nearest dinner is looked for in."""
+
+    lots: Sequence[Lot]
+    wanted: DinnerRequest
+    patterns: Sequence[Pattern]
+    tables: Tables
+
+    def has_vegetable(self, dinner: Dinner) -> bool:
+        """Whether a dinner of these patterns holds one; tomato sauce is one."""
+        slots = next(one.slots for one in self.patterns if one.id == dinner.pattern)
+        foods = self.tables.food_by_id
+        return any(slots[use.slot].role == "vegetable" or foods[use.food].kind == "tomato" for use in dinner.uses)
+
+
+def giving_rules(minutes: int | None, buys: int = 1) -> tuple[Rule, ...]:
+    """All rules, those that may give in the place of those that may not; so many things may be bought."""
     kept = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor | Slots))
-    return (*kept, AmountsGive(), ProteinGives(), MinutesGive(minutes), BuyOne(), AskOwners())
+    return (*kept, AmountsGive(), ProteinGives(), MinutesGive(minutes), Buy(buys), AskOwners())
 
 
 def nearest(
@@ -43,9 +60,24 @@ def nearest(
     tables: Tables,
     stop: Stop,
 ) -> tuple[Nearest | None, bool]:
-    """The nearest dinner found until the stop, if any, and whether it is certain that there is none."""
-    search = near_search(lots, wanted, patterns, tables)
-    rules = giving_rules(wanted.minutes)
+    """The nearest dinner found until the stop, if any, and whether it is certain that there is none.
+
+    Two things are bought only where one makes no dinner, or none with a vegetable.
+    """
+    asked = Sought(lots, wanted, patterns, tables)
+    found, nothing = _nearest(asked, 1, stop)
+    if stop.over or (found is not None and asked.has_vegetable(found.dinner)):
+        return found, nothing
+    fuller, nothing_either = _nearest(asked, _MOST_TO_BUY, stop)
+    if fuller is not None and (found is None or asked.has_vegetable(fuller.dinner)):
+        return fuller, False
+    return found, nothing and nothing_either
+
+
+def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool]:
+    wanted, tables = asked.wanted, asked.tables
+    search = near_search(*asked, buys)
+    rules = giving_rules(wanted.minutes, buys)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
     proven = nothing = False
@@ -75,11 +107,12 @@ def near_search(
     wanted: DinnerRequest,
     patterns: Sequence[Pattern],
     tables: Tables,
+    buys: int = 1,
 ) -> NearSearch:
     """The search over what may be cooked, what would have to be asked for, and what is on sale."""
     there = [tables.food_by_id[lot.food] for lot in lots if not lot.to_bin]
     market = Market(wanted, tables, len(lots), {lot.id for lot in lots}, there)
-    return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeping_days(tables))
+    return NearSearch(_with_owners(lots, wanted, tables), market, wanted, patterns, keeping_days(tables), buys)
 
 
 def _with_owners(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[Offered, ...]:

@@ -40,8 +40,10 @@ def all_the_same(household: Household, evening: Evening) -> tuple[Portion, ...]:
                 items.append(item)
                 chosen.append(portion)
                 had += 1
-    if not chosen or request.table:  # a table's own check wants a dish for all of them
-        return tuple(chosen) if not request.table else ()
+    if not {"base", "protein"} & {role for one in chosen for role in one.food.roles}:
+        return ()  # a leaf of lettuce with oil is no meal
+    if request.table:  # a table's own check wants a dish for all of them
+        return ()
     asked = PlateAsked(
         (), request.sitting, 1, request.tolerance, True, profile=request.profile.name, before=request.stacking,
         wants_change=False,

@@ -28,8 +28,9 @@ EAT_ALL_THE_SAME = (
     "elimination, with or without something beside them. If it is often so, tell your dietitian."
 )
 _NOTHING_NEAR = (
-    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor any one thing of a short "
-    "list to buy makes a dinner of this larder."
+    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor one or two things of a "
+    "short list to buy make a dinner of this larder. A plain one from any shop: rice or potatoes, firm tofu (or eggs, "
+    "where they are eaten), carrots or spinach, and olive oil."
 )
 
 
@@ -191,7 +192,7 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     has_to = " and ".join(give.sentence for give in nearest.gives)
     yield from _wrapped(f"Nearest: {dinner.title}, if you {has_to}.", style)
     sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
-    yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and one thing to buy are priced.", style)
+    yield from _wrapped(f"{sure}, as protein, minutes, amounts, people and what to buy are priced.", style)
     yield ""
     yield from _dinner(dinner, wanted, style, None)
     yield ""
