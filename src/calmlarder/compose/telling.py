@@ -287,7 +287,10 @@ _THAWING = (
 
 
 def _rest_of(use: Use, food: Food, plan: Plan) -> str:
-    """What to do today with the rest of raw fish or meat in its last days, of tofu on its last; at a table of several it may go apart."""
+    """What to do today with the rest of raw fish or meat in its last days, of tofu on its last.
+
+    At a table of several it may go apart.
+    """
     lot, main = use.option.offered.lot, plan.problem.pattern.slots[use.option.slot].role == "protein"
     rest = int(lot.grams) - use.grams
     last = lot.days_left in {0, 1} and not lot.days_estimated and lot.place == "fridge"
