@@ -49,9 +49,10 @@ def test_coarse_maize_is_cooked_long(line: str, minutes: int, cook: Callable[...
     assert f"{minutes} minutes" in step(dinner, "boiling salted water")
 
 
-def test_what_is_browned_first_is_lifted_out_and_laid_on(cook: Callable[..., Dinner]) -> None:
+def test_eggs_for_what_is_browned_first_are_fried_last_and_laid_on(cook: Callable[..., Dinner]) -> None:
     dinner = cook(["polenta 500g", "4 eggs", "carrots 4", "olive oil", "oregano"], "polenta")
-    assert "eggs" in step(dinner, "lift out")
+    assert "lift out" not in " ".join(dinner.steps)
+    assert dinner.steps.index(step(dinner, "crack in")) > dinner.steps.index(step(dinner, "carrots to the pan"))
     assert "lay the eggs on" in step(dinner, "Spoon")
 
 

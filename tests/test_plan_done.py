@@ -100,7 +100,13 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
 
 
 @pytest.mark.usefixtures("quick_plans")
-def test_the_screen_opened_again_starts_with_the_next_sitting(tmp_path: Path, tables: Tables) -> None:
+def test_the_screen_opened_again_starts_with_the_next_sitting(
+    run: Callable[..., dict[str, Any]], tmp_path: Path, tables: Tables
+) -> None:
+    lines = tmp_path / "larder.txt"
+    lines.write_text(LARDER, encoding="utf-8")
+    run("larder", "import", str(lines))
+
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         async def planned() -> list[str]:
             await pilot.press("ctrl+n")
@@ -121,4 +127,4 @@ def test_the_screen_opened_again_starts_with_the_next_sitting(tmp_path: Path, ta
         await pilot.press("ctrl+z")
         assert await planned() == before
 
-    run_program(tmp_path / "home", tables, act, keys=("f8", "escape"))
+    run_program(tmp_path / "home", tables, act)

@@ -139,3 +139,49 @@ def test_what_nobody_eats_is_no_food(line: str, reader: LarderReader) -> None:
 )  # fmt: skip
 def test_a_question_offers_what_is_likely(line: str, silly: str, reader: LarderReader) -> None:
     assert silly not in {one.food for one in read(line, reader).candidates}
+
+
+@pytest.mark.parametrize(
+    ("line", "lots"),
+    [
+        ("carrots and parsnips, 1kg of each", [("carrot", 1000), ("parsnip", 1000)]),
+        ("potatoes and carrots 500g each", [("potato", 500), ("carrot", 500)]),
+        ("half 500g firm tofu", [("tofu-firm", 250)]), ("lentils 2k", [("lentils-green-dry", 2000)]),
+    ],
+)  # fmt: skip
+def test_so_much_of_each(line: str, lots: list[tuple[str, float]], reader: LarderReader) -> None:
+    assert [(one.food, one.grams) for one in read(line, reader).lots] == lots
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("ginger, garlic", ["ginger", "garlic"]), ("thumb ginger, 2 cloves garlic", ["ginger", "garlic"]),
+        ("milk, oat", ["oat-drink"]), ("oils: olive, sesame", ["oil-olive", "oil-sesame"]),
+        ("cooked quinoa and lentils in tub", ["quinoa-cooked", "lentils-boiled"]),
+        ("ham & cheese sandwich", ["sandwich"]), ("warak enab", ["grape-leaves"]),
+    ],
+)  # fmt: skip
+def test_a_list_is_no_mixture_and_a_dish_no_list(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [one.food for one in read(line, reader).lots] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "bad"),
+    [("kimchi a bit sour", False), ("milk bit sour", True), ("rice has bugs", True), ("kimchi, mouldy", True)],
+)
+def test_what_is_sour_by_its_nature_is_not_bad(line: str, bad: bool, reader: LarderReader) -> None:
+    assert lot(line, reader).to_bin is bad
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [("chocolate oat milk", "oat-drink"), ("for the freezer: chilli 3 portions", "chilli-red"), ("bacha", "mint")],
+)
+def test_another_food_is_never_read_in_silence(line: str, food: str, reader: LarderReader) -> None:
+    assert food not in {one.food for one in read(line, reader).lots}
+
+
+def test_what_comes_out_of_the_freezer_thaws(reader: LarderReader) -> None:
+    out = lot("out the freezer this morning cod 2", reader)
+    assert (out.place, [(one.kind, one.on) for one in out.dates]) == ("fridge", [("opened", TODAY)])

@@ -39,6 +39,19 @@ SMALL = ("firm tofu 280g, use by today", "cooked rice 400g, made today", "spinac
          "soy sauce")  # fmt: skip
 
 
+# Of which more than five dinners can be made.
+MORE = (
+    *SMALL,
+    "potatoes 1kg",
+    "eggs x6",
+    "tempeh 200g",
+    "kale 150g",
+    "red pepper",
+    "courgette",
+    "canned tomatoes 400g",
+)
+
+
 def line(app: LarderApp) -> Input:
     return app.screen.query_one("#line", Input)
 
@@ -106,7 +119,9 @@ def test_what_was_done_is_said_below_the_line_and_covers_nothing(play: Callable[
 
 def test_another_dinner_says_which_and_start_over_resets_everything(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("f8", "f3")
+        for text in MORE:
+            await type_line(pilot, text)
+        await pilot.press("f3")
         await settled(app, pilot)
         top = app.screen.query_one(TopLine)
         assert "1 of " in top.content
@@ -392,7 +407,9 @@ def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., Lard
 
 def test_the_next_dinner_is_the_one_that_was_promised_and_a_key_leads_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        await pilot.press("f8", "f3")
+        for text in MORE:
+            await type_line(pilot, text)
+        await pilot.press("f3")
         await settled(app, pilot)
         screen = app.screen
         assert isinstance(screen, TonightScreen)

@@ -34,6 +34,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import in_household_measure, in_packs
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _IN_DOUBT = "if in doubt, throw it away"
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
@@ -318,6 +319,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(
             f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
         )
+    if food.state in COOKED_STATES and lot.days_left == 0:
+        cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if _thaws(lot, food):
         cautions.append(f"{food.name.capitalize()}: thaw before you start, {_THAWING}.")
     if garlic:

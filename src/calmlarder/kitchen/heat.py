@@ -14,7 +14,7 @@ _SIMMERS = re.compile(r"\b(?:simmer|braise|thicken|melt|without boiling|creamy)\
 _FRIES = re.compile(r"\b(?:[Bb]rown(?:ed)?|[Ff]ry|golden|crisp)\b")
 _COOKS = re.compile(r"\b(?:soften|cook|warm|[Ww]arm|[Hh]eat|sizzle|crack in|set)\b")
 _LONG_FRY = 10  # what fries for longer than so many minutes does it on medium heat
-_VESSEL = re.compile(r"\b(?:in|over) (?:an?|the|two) (?:[a-z-]+ )*?(?:pan|pot)s?\b")
+_VESSEL = re.compile(r"\b(?:in|over) (?:an?|the(?: same)?|two) (?:[a-z-]+ )*?(?:pan|pot)s?\b")
 _VERB = re.compile(
     r"(?<=\band )(?:fry|cook|simmer|toss|soften|stir)\b(?! (?:it|in|down|\{))|(?<=\bcook) down\b|\bsimmer\b|\bbraise\b"
 )
@@ -50,7 +50,8 @@ def _level(step: Step, follows: Step | None, pattern: Pattern, fillings: Sequenc
         return ""
     if _SIMMERS.search(words) or "hollows" in words:
         return LOW
-    if "crack in" in words:
+    main = [one for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role == "protein"]
+    if "crack in" in words or (main and all(one.food.kind == "egg" for one in main)):
         return MEDIUM
     if _FRIES.search(words):
         return MEDIUM if dry_minutes(step, pattern, fillings) > _LONG_FRY else HIGH
@@ -59,7 +60,7 @@ def _level(step: Step, follows: Step | None, pattern: Pattern, fillings: Sequenc
     there = {one.slot for one in fillings if one.slot in step.slots}
     only_warms = all(pattern.slots[name].role == "fat" for name in there)
     if only_warms and follows is not None and _FRIES.search(follows.words) and not _SIMMERS.search(follows.words):
-        return MEDIUM if dry_minutes(follows, pattern, fillings) > _LONG_FRY else HIGH
+        return _level(follows, None, pattern, fillings)
     return MEDIUM
 
 

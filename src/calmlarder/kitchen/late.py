@@ -41,13 +41,20 @@ def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tup
             continue
         if _burns(one, pattern):
             target = _last_dry(pattern, fillings, filled, at)
-        elif pattern.slots[one.slot].role == "vegetable":
+        elif pattern.slots[one.slot].role == "vegetable" and _does_without(pattern.steps[at], one, pattern, fillings):
             target = _before_it_is_soft(one, pattern, fillings, at)
         else:
             continue
         if target is not None:
             held[target] = (*held.get(target, ()), one)
     return held
+
+
+def _does_without(step: Step, one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether all else of a step is still told where its tender vegetables come later: the fat that it warms."""
+    firm = {other.slot for other in fillings if other.slot != one.slot or other.minutes > one.minutes}
+    here = [name for name in step.slots if name in firm or pattern.slots[name].role == "fat"]
+    return not here or not falls_away(step, firm, pattern)
 
 
 def _burns(one: Filling, pattern: Pattern) -> bool:
@@ -75,8 +82,8 @@ def _before_it_is_soft(one: Filling, pattern: Pattern, fillings: Sequence[Fillin
         )
         if minutes >= one.minutes and not eggs and not _PIECEMEAL.search(step.words):
             target = number
-    fries = pattern.slots[one.slot].method == "stir-fry"
-    tender = one.minutes <= _SOON_SOFT if fries else one.minutes < after
+    stays_firm = pattern.slots[one.slot].method == "stir-fry" and one.food.kind != "leaf"
+    tender = one.minutes <= _SOON_SOFT if stays_firm else one.minutes < after
     return target if tender and after >= _LONG_AFTER else None
 
 

@@ -8,9 +8,10 @@ from calmlarder.kitchen.late import falls_away
 from calmlarder.patterns.pattern import Pattern, Step
 
 _LIFT = ", and lift out."
-_EGGS_FIRST = re.compile(r"^(?:(Heat [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
+_EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
 _RETURN = re.compile(r"^Return \{protein\},? and (\w)")
+_A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
 
@@ -19,6 +20,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _eggs_last(pattern, fillings)
     pattern = _left_in(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
+    pattern = _in_one_pan(pattern, fillings)
     return _salted_once(pattern)
 
 
@@ -76,6 +78,18 @@ def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     )
     served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
     return _with_steps(pattern, [*pattern.steps[: told[-1] + 1], back, *served])
+
+
+def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """What is heated in a pan from which something was lifted out is heated in the same one, in what it left there."""
+    steps, used = list(pattern.steps), False
+    for number in _on_the_pan(pattern, fillings):
+        step = steps[number]
+        if used and _A_WIDE_PAN.search(step.words):
+            words = _A_WIDE_PAN.sub("in the same pan", step.words, count=1)
+            steps[number] = step.model_copy(update={"words": words})
+        used = used or ("lift out" in step.words and _A_WIDE_PAN.search(step.words) is not None)
+    return _with_steps(pattern, steps)
 
 
 def _salted_once(pattern: Pattern) -> Pattern:

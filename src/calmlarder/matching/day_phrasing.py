@@ -32,6 +32,20 @@ _PLAINLY = (
     ),
     (LatePattern(rf"\b(?:that |which )?(?:i|we) {_DONE_TO_IT}(?: (?:it|them))? (?={_DAY}\b)"), "cut "),
     (LatePattern(rf"\b(?:pressed|halved|drained|squeezed|torn|unwrapped) (?={_DAY}\b)"), "cut "),
+    (
+        LatePattern(
+            rf"\bfor (?:a |the )?({_DAY})(?:'?s)? (?:stir[ -]?fry|curry|soup|stew|salad|pasta|bake|pie|risotto|chilli"
+            r"|tacos?|pizza|dish|meal|recipe|sandwich(?:es)?|wraps?)\b"
+        ),
+        r"for \1's dinner",
+    ),
+    (
+        LatePattern(
+            r"\b(?:taken |took |just |came )*out (?:of )?(?:the )?freezer"
+            r"(?: (?:this morning|earlier|today|now|just now))?(?! (?:on|last|yesterday))"
+        ),
+        "defrosted today",
+    ),
     # Thawing since a day is out of the freezer since then, and not cooked.
     (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),
     (
@@ -49,7 +63,13 @@ _PLAINLY = (
     (LatePattern(rf"\bwent out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
     (LatePattern(rf"\bfrozen (?:in |since |from |back in )?{MONTH}(?! ?\d)"), "frozen"),
     (LatePattern(r"\b'?til (?=\d{1,2}[/.]\d)"), "till "),
-    (LatePattern(rf"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? (?=\d{{1,2}}[/.]\d|{_DAY}\b)"), "exp "),
+    (
+        LatePattern(
+            r"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? "
+            rf"(?=\d{{1,2}}[/.]\d|today|tomorrow|{_DAY}\b)"
+        ),
+        "exp ",
+    ),
     (LatePattern(rf"\b(?<!cut )(?<!half )(?<!price )off (?=(?:on )?{_DAY}\b)"), "goes off "),
     (LatePattern(r"\b(?:ood|oo date)\b"), "past the date"),
     (

@@ -12,6 +12,10 @@ from calmlarder.matching.words import SMALL, raw_words, singular
 
 _ONES = frozenset({"one", "ones"})
 _WHOLE_KINDS = frozenset({"fish", "cheese"})  # words for a whole kind of food: `fish (salmon)` is salmon
+_DRY_GOODS = frozenset({
+    "rice", "quinoa", "lentil", "bean", "chickpea", "pasta", "noodle", "couscous", "bulgur", "barley", "millet",
+    "buckwheat", "pea",
+})  # fmt: skip
 _SEASONINGS = frozenset({"spice", "herb", "salt"})
 
 
@@ -40,12 +44,20 @@ def bare_words(piece: str) -> tuple[str, ...]:
 
 def dishes_left_over(pieces: list[str]) -> list[str]:
     """The pieces, with what opens the line said of dishes as well: in `leftover rice and dal` both are left over."""
+    if pieces[0].startswith(("cooked ", "boiled ")):
+        return [pieces[0], *(f"cooked {piece}" if _comes_dry(piece) else piece for piece in pieces[1:])]
     if not pieces[0].startswith("leftover"):
         return pieces
     return [
         piece if at == 0 or DISH_WHEN_MADE.isdisjoint(map(singular, WORD.findall(piece))) else f"leftover {piece}"
         for at, piece in enumerate(pieces)
     ]
+
+
+def _comes_dry(piece: str) -> bool:
+    """Whether a piece is but the name of what is cooked from dry, as in `cooked quinoa and lentils`."""
+    words = [singular(word) for word in WORD.findall(piece.partition(" in ")[0])]
+    return bool(words) and words[-1] in _DRY_GOODS and not any(map(says_amount, words)) and not set(words) & FITS.keys()
 
 
 def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

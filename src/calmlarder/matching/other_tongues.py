@@ -24,13 +24,14 @@ from calmlarder.matching.words import SMALL, singular, words_of
 _WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 _LONGEST = 5  # words of a name: ours
 _SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
-_SHORT_DAY = 3  # `mar`, `sab`: a day only behind a label or before a number
+_SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
+_SHORT_DAY = 3  # `mar`, `sab`: a day behind a label; or beside its tongue, before a number or at an end
 _ENGLISH = frozenset().union(
     ABBREVIATIONS, GIVEN_NAMES, DECIDING, DISHES, HARMLESS, NO_SLIPS, NOTES, SOFT, MEMBERS, NOBODY, PEOPLE,
     PLAIN_WORDS, FITS, SMALL, *map(str.split, KINDS),
 )  # fmt: skip
 _GAP = re.compile(r"[ -]+")
-_NUMBER_BEHIND = re.compile(r"[ .]*\d")
+_DAY_BEHIND = re.compile(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
 _LABEL_BEFORE = LatePattern(
     rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, SURE | {'until', 'by'}), key=len, reverse=True))})[:.]?"
     r"(?: the| on)? $"
@@ -101,7 +102,8 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
     begins = first[0] in lexicon.tongue_starts
     if not begins and singular(first[0]) not in lexicon.words:
         slip = _slip(first[0], lexicon)
-        return (_Found(first.start(), first.end(), tongues.names[slip], True, True), 1) if slip else (None, 1)
+        is_long = len(first[0]) >= _SURE_SLIP
+        return (_Found(first.start(), first.end(), tongues.names[slip], True, is_long), 1) if slip else (None, 1)
     size = next(
         (n for n in range(1, len(words)) if not _GAP.fullmatch(text[words[n - 1].end() : words[n].start()])), len(words)
     )
@@ -118,7 +120,7 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
             return None, count  # `cavolo nero` is no cavolo
         if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
-            is_english = all(row[1] for row in rows) or all(_is_english(word, lexicon) for word in said)
+            is_english = all(row[1] for row in rows) or not any(_is_foreign(word, lexicon) for word in said)
             found = _Found(*place, rows, False, not is_english)
             return _with_person(found, count, words[count:size], tongues.words)
     return None, 1
@@ -141,13 +143,19 @@ def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon)
     bare = frozenset(singular(word) for word in said if word not in SMALL)
     if not all(_is_english(word, lexicon) for word in said):
         return _Found(*place, rows, True, not only_beside)
-    is_name = lexicon.is_name(bare)
-    if is_name and not only_beside:
-        elsewhere = not lexicon.elsewhere.isdisjoint(bare)
-        return _Found(*place, rows, True, False, elsewhere) if len(said) == 1 and elsewhere else None
-    # A word of some longer name, and of no food's own: nothing that it means by itself is known in English.
-    strange = bare <= lexicon.elsewhere and bare.isdisjoint(_ENGLISH)
+    if lexicon.is_name(bare) and not only_beside:
+        return _Found(*place, rows, True, False, True) if len(said) == 1 else None
+    # Words of some longer name, and of no food's own: nothing that they mean by themselves is known in English.
+    strange = any(word in lexicon.elsewhere and word not in _ENGLISH for word in bare)
     return _Found(*place, rows, True, strange and not only_beside)
+
+
+def _is_foreign(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word is none of English, though it may stand in a name of another tongue in names.csv."""
+    bare = singular(word)
+    if word in _ENGLISH or bare in _ENGLISH or bare in lexicon.at_home:
+        return False
+    return bare not in lexicon.words or not lexicon.is_name(frozenset({bare}))
 
 
 def _is_english(word: str, lexicon: Lexicon) -> bool:
@@ -169,7 +177,7 @@ def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> s
     if behind:
         explained = frozenset(words_of(behind[1]))
         agreeing = [row for row in one.rows if explained == frozenset(words_of(row[0]))]
-        if agreeing or not explained.isdisjoint(lexicon.at_home):
+        if agreeing or not (explained - _ENGLISH).isdisjoint(lexicon.at_home):
             return agreeing[0][0] if agreeing and not one.foreign else None  # `ale (ginger)` is no beer
     rows = [row for row in one.rows if row[-1] in others]
     if one.foreign:
@@ -186,7 +194,7 @@ def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_l
     english, _, says, _ = rows[0] if rows else one.rows[0]
     before, behind = text[: one.start], text[one.end :]
     if says == "day" and (one.end - one.start <= _SHORT_DAY or not one.strange):
-        is_day = is_labelled or _LABEL_BEFORE.search(before) or _NUMBER_BEHIND.match(behind)
+        is_day = is_labelled or _LABEL_BEFORE.search(before) or (rows and _DAY_BEHIND.match(behind))
         return english if is_day else None
     if says == "person":
         return english if before.rstrip().endswith("(") and behind.lstrip().startswith(")") else None

@@ -13,7 +13,13 @@ _OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
 _CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
 _AND_A_HALF = re.compile(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
-_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?sprinkl(?:es?|ing) of (?:the )?(?=[a-z])")
+# What is sour by its nature is not bad for being so.
+_SOUR_ANYWAY = re.compile(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
+_HOW_SOUR = re.compile(
+    r"[,;]? ?\b(?:(?:a )?(?:bit|little)|slightly|super|very|quite|really|too|extra|pretty|getting|gone"
+    r"|going|tastes?|smells?)(?: (?:very|quite|a bit|really|too))? sour\b"
+)
+_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
 _LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 _PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
 _KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
@@ -61,10 +67,20 @@ _POTS = re.compile(
 )
 
 
+# `carrots and parsnips, 1kg of each`: so much of the one and as much of the other.
+_OF_EACH = re.compile(
+    r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
+    r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
+)
+_GREENS_ONLY = re.compile(
+    r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
+    r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
+)
 _HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
 # `1/2 x 500g mince` is half of such a pack.
 _PART_OF_PACK = re.compile(
-    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?) ?(?=\d)(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
+    r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?|) ?(?=\d)"
+    r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
 _TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
@@ -126,7 +142,10 @@ def plainly_put(text: str) -> str:
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
-    text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text else text
+    text = text.replace("rib of celery", "stalk of celery").replace("ribs of celery", "stalks of celery")
+    if "sour" in text and _SOUR_ANYWAY.search(text):
+        text = _HOW_SOUR.sub(" ", text)
+    text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
@@ -143,7 +162,12 @@ def plainly_put(text: str) -> str:
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
-    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text) if " x" in text or " of " in text else text
+    text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
+    if "each" in text and (found := _OF_EACH.fullmatch(text)):
+        text = ", ".join(f"{found[2]} {thing}" for thing in re.split(r", | and | & | \+ ", found[1]))
+    text = (
+        _GREENS_ONLY.sub(lambda found: f"{found[1] or found[2]}s", text) if "green" in text or "white" in text else text
+    )
     if "beans" in text and "tin" in text and not _OTHER_BEANS.search(text):
         text = _TIN_OF_BEANS.sub(lambda found: f"{found[1] or ''} baked beans".lstrip(), text)
     text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text

@@ -28,6 +28,7 @@ from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
+_SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
 _RIDDLE = re.compile(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
 _HOLDS = re.compile(r"\bwith (?:onions?|garlic)\b")
@@ -44,6 +45,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
+    if (headed := _SORTS_OF.match(text)) and (sorts := _of_one_sort(text, headed, hints, lexicon)):
+        return sorts
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
         return [_asked(whole)]
@@ -52,7 +55,11 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
-        SPLIT.search(text) and (_passes_over(whole, text, lexicon) or (not brackets and names_both(text, lexicon)))
+        SPLIT.search(text)
+        and (
+            _passes_over(whole, text, lexicon)
+            or (not brackets and (names_both(text, lexicon) or _each_a_food(whole, text, lexicon)))
+        )
     ):
         return [whole]
     if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
@@ -84,6 +91,29 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if explained is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [explained or whole]
+
+
+def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Sorts of what a heading names: the sesame of `oils: olive, sesame` is no seed."""
+    return of_one_heading(headed[1], [text[headed.end() :]], hints, lexicon)
+
+
+def _each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether each piece is a food of its own: `thumb ginger, 2 cloves garlic` and `ginger, garlic` are no paste.
+
+    What a comma turns round is one food (`milk, oat`).
+    """
+    pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
+    names = [" ".join(bare_words(piece)) for piece in pieces]
+    if len(pieces) < 2 or not all(name in lexicon.spelt for name in names):
+        return False
+    is_paste = lexicon.tables.food_by_id[whole.named.foods[0]].kind == "paste"
+    by_commas = len([piece for piece in text.split(",") if piece.strip(ENDS)]) == len(pieces)
+    in_order = by_commas and (is_paste or " ".join(names) in lexicon.spelt)
+    takes = whole.named.takes
+    return in_order or all(
+        any(says_amount(word) and singular(word) not in takes for word in WORD.findall(piece)) for piece in pieces
+    )
 
 
 def _asked(whole: Part) -> Part:

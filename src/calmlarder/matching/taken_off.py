@@ -10,7 +10,7 @@ _SOME_BAD = LatePattern(
     rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
     r" (?:are |is |was |were |has |have"
     r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
-    r"|bad|used|eaten|split|squishy|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
+    r"|bad|used|eaten|split|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
     needs=(
         " mo",
