@@ -41,7 +41,6 @@ SETS: Mapping[str, str] = MappingProxyType(
 )
 _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
 _TAKES = {
-    "diet": "arrows or a click choose; Tab goes on",
     "avoid": "arrows move, Space or a click ticks; Tab goes on",
     "people": "1 to 12",
     "protein_g": "0 to 100; 20 is usual, or 0.3 a kg of your weight",
@@ -64,7 +63,7 @@ class FirstStart(Screen[None]):
         yield TopLine()
         with FormScroll(id="form"):
             yield Static(_WELCOME, id="welcome", markup=False)
-            yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), _TAKES["diet"], quiet=True)
+            yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), "", quiet=True)
             yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"])
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
