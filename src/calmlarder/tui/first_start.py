@@ -23,7 +23,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROW = 76  # columns below which each answer stands under its label
 _TALL = 32  # rows from which a blank one stands between two questions
-_WELCOME = "Welcome. Every answer may stay as it is. Esc or Done begins; F2 changes all of it later."
+_WELCOME = "Welcome. All may stay as it is. Esc or Done begins; F2 changes it later."
 _CAUTION = (
     "Nothing leaves this machine. Not medical advice: elimination is short and done with a dietitian or doctor. "
     "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."
@@ -43,7 +43,7 @@ _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
 _TAKES = {
     "avoid": "arrows move, Space or a click ticks; Tab goes on",
     "people": "1 to 12",
-    "protein_g": "0 to 100; 20 is usual, or 0.3 a kg of your weight",
+    "protein_g": "0 to 100; usual: 20, or 0.3 a kg of weight",
     "always": "such as oil, rice, soy sauce, salt; or nothing",
 }
 
