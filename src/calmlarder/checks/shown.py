@@ -8,7 +8,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 from fractions import Fraction
-from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -124,14 +123,10 @@ def _called(read: Read) -> Iterator[str]:
         food, name = use["food"], use["name"]
         if food in read.boxes or name == read.foods[food]["name"]:
             continue
-        known = any(name == row["name"] and food == row["food"] for row in _names(tuple(read.folders)))
+        named = rows(read.folders, "names.csv", ("name", "food"), {name})
+        known = any(food == row["food"] for row in named.values())
         if not known or any(word not in use["line"].lower() for word in name.lower().split()):
             yield f"`{use['line']}` is called {name}, which is no name of {food} in that line"
-
-
-@cache
-def _names(folders: tuple[Path, ...]) -> tuple[Row, ...]:
-    return tuple(rows(folders, "names.csv", ("name", "food")).values())
 
 
 _REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale
