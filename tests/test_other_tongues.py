@@ -101,6 +101,8 @@ def test_limes_of_one_land_are_the_lemons_of_another_and_said_to_be_assumed(read
     [
         ("ui 2, wortels 3", "onion 2, wortels 3"),  # a Dutch word tells the tongue of a short one
         ("ui 2, carrots 3", "ui 2, carrots 3"),
+        ("leche 1 lt dom", "leche 1 lt sunday"),
+        ("stilton dom", "stilton dom"),
         ("carrots e 2", "carrots e 2"),
         ("saging na saba 6", "saging na saba 6"),
     ],

@@ -164,3 +164,24 @@ def test_so_much_of_each(line: str, lots: list[tuple[str, float]], reader: Larde
 )  # fmt: skip
 def test_a_list_is_no_mixture_and_a_dish_no_list(line: str, foods: list[str], reader: LarderReader) -> None:
     assert [one.food for one in read(line, reader).lots] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "bad"),
+    [("kimchi a bit sour", False), ("milk bit sour", True), ("rice has bugs", True), ("kimchi, mouldy", True)],
+)
+def test_what_is_sour_by_its_nature_is_not_bad(line: str, bad: bool, reader: LarderReader) -> None:
+    assert lot(line, reader).to_bin is bad
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [("chocolate oat milk", "oat-drink"), ("for the freezer: chilli 3 portions", "chilli-red"), ("bacha", "mint")],
+)
+def test_another_food_is_never_read_in_silence(line: str, food: str, reader: LarderReader) -> None:
+    assert food not in {one.food for one in read(line, reader).lots}
+
+
+def test_what_comes_out_of_the_freezer_thaws(reader: LarderReader) -> None:
+    out = lot("out the freezer this morning cod 2", reader)
+    assert (out.place, [(one.kind, one.on) for one in out.dates]) == ("fridge", [("opened", TODAY)])

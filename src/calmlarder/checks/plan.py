@@ -12,8 +12,9 @@ from typing import Any, NamedTuple
 
 from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
-from calmlarder.checks.lots import COOKED, keeping_row
+from calmlarder.checks.lots import COOKED, days_of, keeping_row
 from calmlarder.checks.patterns import pattern_of
+from calmlarder.checks.shown import is_all_poorly
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _PACKS = {
@@ -21,7 +22,10 @@ _PACKS = {
     "milk", "cream", "juice", "stock", "sauce",
 }  # fmt: skip
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
-_GRACE_DAYS = 2  # how long past its best something may still be planned: ours
+_GRACE_DAYS = 2  # how long past its last day what is dry, or frozen, may still be planned: ours
+_DRY_GOODS_DAYS = 180  # what a cupboard keeps so long is dry goods: ours
+_NOT_FROZEN_FOR_LATER = {"egg", "potato", "yoghurt"}  # they come out as another food: common practice
+_EATEN_THAWED = {"bread", "wrap", "fruit", "cheese", "butter", "milk", "juice", "sauce", "paste"}
 _OF_SITTING = {"apart", "portions", "minutes", "cautions"}  # what parts served apart change of a dinner
 _APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
 
@@ -70,13 +74,18 @@ def verify_plan(
             asked["use"] = []
         if one is cook:
             there: list[Mapping[str, Any]] = []
-            for use in (*dinner["uses"], *dinner.get("apart", ())):
-                faults += [f"{where}: {fault}" for fault in _take(use, day, larder)]
+            thawed = frozenset(one["from_freezer"])
+            faults += [f"{where}: {fault}" for fault in _thawed_raw(dinner, thawed, larder, recipes)]
+            for use in dinner["uses"]:
+                faults += [f"{where}: {fault}" for fault in _take(use, day, larder, use["lot"] in thawed)]
+            for part in dinner.get("apart", ()):
+                faults += [f"{where}: {fault}" for fault in _take(part, day, larder)]
             larders[number] = there
             for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
                 # What is left of a pack that an earlier dish took from has no weight that anybody knows.
                 unsure = {} if before == Decimal(str(lot["grams"])) else {"grams_low": "0"}
-                there.append({**lot, "grams": str(before), **unsure})
+                as_frozen = _in_freezer(lot, today) if lot["id"] in thawed else lot
+                there.append({**as_frozen, "grams": str(before), **unsure})
             eaters = sum(other["people"] for other in sittings if other is one or other["leftover_of"] == number)
             if eaters != dinner["people"]:
                 faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
@@ -95,7 +104,43 @@ def verify_plan(
         for part in dinner.get("apart", ()):
             its_plate = apart(plate_of({"uses": [part]}, boxes), mixed, figures)
             eaten += [_log(one, its_plate, (foods, figures), request, whose) for whose in _who_gets(part, request)]
+    if "freeze_today" in plan:
+        faults += _too_little_frozen(plan, lots)
     return tuple(faults)
+
+
+def _in_freezer(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
+    """A lot as it stands when it was frozen on the first day."""
+    if lot["place"] == "freezer":
+        return lot
+    dates = [one for one in lot["dates"] if one["kind"] != "frozen"]
+    return {**lot, "place": "freezer", "dates": [*dates, {"kind": "frozen", "on": today.isoformat()}]}
+
+
+def _too_little_frozen(plan: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[str]:
+    """What a later sitting takes out of the freezer is put into it today."""
+    frozen: dict[str, Decimal] = {lot["id"]: Decimal(str(lot["grams"])) for lot in lots if lot["place"] == "freezer"}
+    for one in plan["freeze_today"]:
+        frozen[one["lot"]] = frozen.get(one["lot"], Decimal(0)) + Decimal(str(one["grams"]))
+    for one in plan["sittings"]:
+        for use in one["dinner"]["uses"] if one["dinner"] and one["leftover_of"] is None else ():
+            if use["lot"] in one["from_freezer"]:
+                frozen[use["lot"]] = frozen.get(use["lot"], Decimal(0)) - Decimal(use["grams"])
+    lines = {lot["id"]: lot["line"] for lot in lots}
+    return [f"of `{lines[lot]}` {-left} g more are thawed than frozen" for lot, left in frozen.items() if left < 0]
+
+
+def _thawed_raw(dinner: Mapping[str, Any], thawed: frozenset[str], larder: "_Larder", recipes: Path) -> list[str]:
+    """What freezes as a food to be cooked is not eaten as it thaws."""
+    slots = pattern_of(recipes, dinner["pattern"])["slots"]
+    already = {lot["id"] for lot in larder.lots if lot["place"] == "freezer"}
+    return [
+        f"`{use['line']}` was frozen and is eaten raw"
+        for use in dinner["uses"]
+        if use["lot"] in thawed - already
+        and slots[use["slot"]]["method"] == "raw"
+        and larder.foods[use["food"]]["kind"] not in _EATEN_THAWED
+    ]
 
 
 def _pinned(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
@@ -121,18 +166,18 @@ class _Larder(NamedTuple):
     keeping: Mapping[tuple[str, ...], Row]
 
 
-def _take(use: Mapping[str, Any], day: date, larder: _Larder) -> list[str]:
-    """Take it from its lot, if that holds it and may be eaten that day."""
+def _take(use: Mapping[str, Any], day: date, larder: _Larder, thawed: bool = False) -> list[str]:
+    """Take it from its lot, if that holds it and may be eaten that day; `thawed` out of the freezer, since today."""
     faults: list[str] = []
     stock, opened = larder.stock, larder.opened
     for place, lot in enumerate(larder.lots):
         if lot["id"] != use["lot"]:
             continue
-        faults = _past(lot, day, larder.today)
+        faults = _past(lot, day, larder, thawed)
         if stock[place] < Decimal(use["grams"]):
             faults.append(f"{use['grams']} g of `{use['line']}` where {stock[place]} g are left")
         food = larder.foods.get(use["food"])  # a boxed dish is no food of the tables, and no pack that is opened
-        if food and _packed(food) and not lot["opened"] and lot["place"] != "freezer":
+        if food and _packed(food) and not (lot["opened"] or thawed) and lot["place"] != "freezer":
             since = opened.get(place, day)
             days = _keeps(food, "fridge", "opened", larder.keeping)
             if days is not None and (day - since).days > days:
@@ -149,12 +194,27 @@ def _packed(food: Row) -> bool:
     return packed and food["staple"] != "yes"
 
 
-def _past(lot: Mapping[str, Any], day: date, today: date) -> list[str]:
-    if lot["days_left"] is None:
+def _past(lot: Mapping[str, Any], day: date, larder: _Larder, thawed: bool) -> list[str]:
+    """Whether it is past its last day then: an estimate of what is fresh counts, of dry goods it may pass a little."""
+    days = [on for on, _ in days_of(lot, larder.foods, larder.keeping, larder.today)]
+    days += [larder.today + timedelta(days=1)] if is_all_poorly(lot) else []
+    last, food = min(days, default=day), larder.foods.get(lot["food"])
+    if day <= max(last, larder.today) or lot["place"] == "freezer":
         return []
-    last = today + timedelta(days=lot["days_left"])
-    if day > max(last, today) + timedelta(days=_GRACE_DAYS):
-        return [f"`{lot['line']}` is long past its best, {last}"]
+    keeps = None if food is None else _keeps(food, "cupboard", "whole", larder.keeping)
+    dry = lot["place"] == "cupboard" and (keeps or 0) >= _DRY_GOODS_DAYS and not lot.get("condition")
+    if (dry or thawed) and day > max(last, larder.today) + timedelta(days=_GRACE_DAYS):
+        return [f"`{lot['line']}` is long past its last day, {last}"]
+    if dry:
+        return []
+    if not thawed:
+        return [f"`{lot['line']}` is past its last day, {last}, and not said to be frozen before"]
+    if last < larder.today:
+        return [f"`{lot['line']}` is past its last day, {last}, and is not frozen any more"]
+    state = "cooked" if food and food["state"] in COOKED else "whole"
+    freezes = 0 if food is None else _keeps(food, "freezer", state, larder.keeping) or 0
+    if food is None or food["kind"] in _NOT_FROZEN_FOR_LATER or not freezes:
+        return [f"`{lot['line']}` is no food to freeze for later"]
     return []
 
 

@@ -8,7 +8,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 from fractions import Fraction
-from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -104,14 +103,16 @@ def _days(read: Read) -> Iterator[str]:
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
-        days += [read_on + timedelta(days=1)] if _is_all_poorly(lot) else []
+        days += [read_on + timedelta(days=1)] if is_all_poorly(lot) else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
 
 
-def _is_all_poorly(lot: Lot) -> bool:
-    """Whether a condition is said of all of a lot, and not of one or two of it."""
+def is_all_poorly(lot: Lot) -> bool:
+    """Whether a condition is said of all of a lot, and not of one or two of it; what is frozen gets no worse."""
+    if lot["place"] == "freezer":
+        return False
     said = [one for one in (lot.get("condition") or "").split(", ") if one]
     return any(not _OF_SOME.match(one) for one in said)
 
@@ -122,14 +123,10 @@ def _called(read: Read) -> Iterator[str]:
         food, name = use["food"], use["name"]
         if food in read.boxes or name == read.foods[food]["name"]:
             continue
-        known = any(name == row["name"] and food == row["food"] for row in _names(tuple(read.folders)))
+        named = rows(read.folders, "names.csv", ("name", "food"), {name})
+        known = any(food == row["food"] for row in named.values())
         if not known or any(word not in use["line"].lower() for word in name.lower().split()):
             yield f"`{use['line']}` is called {name}, which is no name of {food} in that line"
-
-
-@cache
-def _names(folders: tuple[Path, ...]) -> tuple[Row, ...]:
-    return tuple(rows(folders, "names.csv", ("name", "food")).values())
 
 
 _REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale

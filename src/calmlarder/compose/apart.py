@@ -8,7 +8,7 @@ anybody is never one. Prices are ours, no source.
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
-from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.parts_offered import Choice, best_first, parts_of, share_of, to_serve
 from calmlarder.compose.portions import Apart, OnPlate
 from calmlarder.compose.request import DinnerRequest
@@ -20,6 +20,7 @@ from calmlarder.kitchen.timeline import Moment
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Method
 
 MOST_PARTS = 3  # more than one cook can serve apart: common practice, no source
@@ -39,7 +40,7 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
     for use in dinner.uses:
         left[use.lot] = left.get(use.lot, 0) - use.grams
     parts: list[Apart] = []
-    plates = plates_with(dinner, parts, wanted, tables)
+    plates = plates_with(dinner, wanted, tables)
     has: set[tuple[str, str]] = set()
     unfit: set[tuple[str, tuple[str, ...]]] = set()  # fuller plates leave no more room for them
     while len(parts) < MOST_PARTS:
@@ -53,7 +54,7 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
         parts.append(part)
         left[part.lot] = 0  # one part of a lot
         has = {(part.food, who) for part in parts for who in part.whose}  # and of a food to each
-        plates = plates_with(dinner, parts, wanted, tables)
+        _serve(part, plates, wanted, tables)
     if not parts:
         return dinner
     minutes = max(dinner.minutes, *(part.moment.start_min + part.moment.minutes for part in parts))
@@ -73,23 +74,31 @@ def with_apart(dinner: Dinner, lots: Sequence[Lot], wanted: DinnerRequest, table
     )  # fmt: skip
 
 
-def plates_with(dinner: Dinner, parts: Iterable[Apart], wanted: DinnerRequest, tables: Tables) -> list[OnPlate]:
+def plates_with(dinner: Dinner, wanted: DinnerRequest, tables: Tables) -> list[OnPlate]:
     """Everybody's plate with their share of the dish, and of the parts that are theirs."""
-    found = []
-    for eater in wanted.table:
-        plate = OnPlate(eater, wanted.counted)
-        for use in dinner.uses:
-            food = tables.food_by_id[use.food]
-            item = Item(food.id, load_profile_of(food, tables), use.grams, use.how == "weigh", wanted.tolerance)
-            plate.add(food, item, _of_dish(eater, dinner, wanted))
-        for part in parts:
-            if eater.who in part.whose:
-                those = [one for one in wanted.table if one.who in part.whose]
-                food = tables.food_by_id[part.food]
-                item = Item(food.id, load_profile_of(food, tables), part.grams, part.how == "weigh", wanted.tolerance)
-                plate.add(food, item, share_of(eater, those))
-        found.append(plate)
+    found = [OnPlate(eater, wanted.counted) for eater in wanted.table]
+    items = [_item(use, wanted, tables) for use in dinner.uses]
+    for plate in found:
+        share = _of_dish(plate.eater, dinner, wanted)
+        for food, item in items:
+            plate.add(food, item, share)
+    for part in dinner.apart:
+        _serve(part, found, wanted, tables)
     return found
+
+
+def _serve(part: Apart, plates: Iterable[OnPlate], wanted: DinnerRequest, tables: Tables) -> None:
+    """The part onto the plates of those whose it is."""
+    those = [one for one in wanted.table if one.who in part.whose]
+    food, item = _item(part, wanted, tables)
+    for plate in plates:
+        if plate.eater.who in part.whose:
+            plate.add(food, item, share_of(plate.eater, those))
+
+
+def _item(use: PlateUse | Apart, wanted: DinnerRequest, tables: Tables) -> tuple[Food, Item]:
+    food = tables.food_by_id[use.food]
+    return food, Item(food.id, load_profile_of(food, tables), use.grams, use.how == "weigh", wanted.tolerance)
 
 
 def _of_dish(eater: Eater, dinner: Dinner, wanted: DinnerRequest) -> Fraction:
@@ -148,5 +157,5 @@ def _and(names: Sequence[str]) -> str:
 
 def is_enough(dinner: Dinner, wanted: DinnerRequest, tables: Tables) -> bool:
     """Whether each plate has the least protein with what comes apart."""
-    plates = plates_with(dinner, dinner.apart, wanted, tables)
+    plates = plates_with(dinner, wanted, tables)
     return all(float(plate.protein_g) >= plate.eater.protein_floor_g for plate in plates)

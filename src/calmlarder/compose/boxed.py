@@ -32,15 +32,10 @@ def box_up(
 
     What was warmed from a box is never boxed again, nor what could be neither warmed nor eaten cold later.
     """
-    if any(use.how == "box" for use in dinner.uses):
-        return Boxed(None, "it was warmed from a box already: eat it now, and bin what is left")
-    heated = any(
-        tables.food_by_id[use.food].state in COOKED_STATES and pattern.slots[use.slot].method != "raw"
-        for use in dinner.uses
-    )
-    cold = not any(pattern.slots[use.slot].role == "liquid" for use in dinner.uses)
-    if heated and not cold:
-        return Boxed(None, "something in it was warmed already, and it is no dish to eat cold: bin what is left")
+    never = why_not_boxed(dinner, pattern, tables)
+    if never:
+        return Boxed(None, never)
+    heated, cold = _was_warmed(dinner, pattern, tables), _is_eaten_cold(dinner, pattern)
     days, why = _keeps(dinner, pattern, tables)
     parts = tuple(
         MixturePart(food=use.food, grams=grams, most_hundredths=100 * grams + off, weighed=use.how == "weigh")
@@ -54,6 +49,27 @@ def box_up(
         cold=cold,
     )  # fmt: skip
     return Boxed(_lot(box, boxes, made, tables), why)
+
+
+def why_not_boxed(dinner: Dinner, pattern: Pattern, tables: Tables) -> str:
+    """Why nothing of a dinner may be kept in a box; empty where it may."""
+    if any(use.how == "box" for use in dinner.uses):
+        return "it was warmed from a box already: eat it now, and bin what is left"
+    if _was_warmed(dinner, pattern, tables) and not _is_eaten_cold(dinner, pattern):
+        return "something in it was warmed already, and it is no dish to eat cold: bin what is left"
+    days, why = _keeps(dinner, pattern, tables)
+    return "" if days else f"{why} is on its last day: eat it now, and bin what is left"
+
+
+def _was_warmed(dinner: Dinner, pattern: Pattern, tables: Tables) -> bool:
+    return any(
+        tables.food_by_id[use.food].state in COOKED_STATES and pattern.slots[use.slot].method != "raw"
+        for use in dinner.uses
+    )
+
+
+def _is_eaten_cold(dinner: Dinner, pattern: Pattern) -> bool:
+    return not any(pattern.slots[use.slot].role == "liquid" for use in dinner.uses)
 
 
 def _keeps(dinner: Dinner, pattern: Pattern, tables: Tables) -> tuple[int, str]:

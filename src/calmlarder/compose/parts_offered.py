@@ -6,6 +6,7 @@ Prices and sizes are ours, no source.
 import math
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from functools import lru_cache
 from heapq import heappop, heappush
 from typing import NamedTuple
 
@@ -61,7 +62,13 @@ class _Offer(NamedTuple):
 
 
 def share_of(eater: Eater, those: Sequence[Eater]) -> Fraction:
-    return Fraction(str(eater.appetite)) / sum((Fraction(str(one.appetite)) for one in those), Fraction(0))
+    """What somebody gets of what those share, 0 to 1."""
+    return _share(eater.appetite, tuple(one.appetite for one in those))
+
+
+@lru_cache(maxsize=4096)  # each part is looked at for the same few people
+def _share(mine: float, all_of_them: tuple[float, ...]) -> Fraction:
+    return Fraction(str(mine)) / sum((Fraction(str(one)) for one in all_of_them), Fraction(0))
 
 
 def to_serve(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> tuple[Offered, ...]:

@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import Number, at_most_of
 from calmlarder.intake.plate import Item, load_of_item
+from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Counted, Room, room_of
 from calmlarder.intake.table import Eater
 from calmlarder.kitchen.timeline import Moment
@@ -80,14 +81,19 @@ class OnPlate:
     def __init__(self, eater: Eater, counted: Sequence[Counted]) -> None:
         self.eater, self._counted = eater, counted
         self._items: list[tuple[Item, Fraction]] = []
-        self._known: dict[tuple[str, str | None], _Sums] = {}
+        self._known: dict[tuple[str, str | None], tuple[Cap, _Sums]] = {}
         self._rooms: dict[tuple[str, str | None], Room] = {}
+        self._holds: dict[tuple[str, str | None], bool] = {}  # as it is now
+        self._limits: dict[Sitting, Profile] = {}
         self.protein_g = Fraction(0)
 
     def add(self, food: Food, item: Item, share: Fraction) -> None:
         """So much of an item, 0 to 1."""
         self._items.append((item, share))
-        self._known.clear()
+        for (key, part), (cap, sums) in self._known.items():
+            if part is None or part in item.profile.foods:
+                self._known[key, part] = cap, sums.plus(item, share, cap, part)
+        self._holds.clear()
         self.protein_g += Fraction(food.protein_g or 0) * Fraction(item.grams) / 100 * share
 
     def sums(self, cap: Cap, food: str | None = None) -> "_Sums":
@@ -98,26 +104,32 @@ class OnPlate:
             for item, share in self._items:
                 if food is None or food in item.profile.foods:
                     found = found.plus(item, share, cap, food)
-            self._known[key] = found
-        return self._known[key]
+            self._known[key] = cap, found
+        return self._known[key][1]
 
     def would_fit(self, item: Item, share: Fraction, sitting: Sitting) -> bool:
         """Whether it stays within their own limits, with their own past, with so much of an item more, 0 to 1."""
-        limits = self.eater.profile.at(sitting)
+        limits = self._limits_at(sitting)
         rows: list[tuple[Cap, str | None]] = [(cap, None) for cap in limits.sitting_caps]
         rows += [(cap, food) for cap in limits.food_caps for food in item.profile.foods]
         return all(self._takes(cap, food, item, share) for cap, food in rows)
 
+    def _limits_at(self, sitting: Sitting) -> Profile:
+        if sitting not in self._limits:
+            self._limits[sitting] = self.eater.profile.at(sitting)
+        return self._limits[sitting]
+
     def _takes(self, cap: Cap, food: str | None, item: Item, share: Fraction) -> bool:
         before, room = self.sums(cap, food), self._room(cap, food)
-        if before.likely + load_of_item(item, cap, food).load(item.grams) * share > room.likely:
+        use = load_of_item(item, cap, food)
+        if not (use.likely or use.by_eye or use.error):
+            key = (cap.key, food)
+            if key not in self._holds:
+                self._holds[key] = _fits(before, room)
+            return self._holds[key]
+        if before.likely + use.load(item.grams) * share > room.likely:
             return False  # most that does not fit is found here
-        sums = before.plus(item, share, cap, food)
-        if room.used_up:
-            return True
-        if room.at_most is not None and at_most_of(sums.likely, [*sums.off.values(), *room.before]) > room.at_most:
-            return False
-        return all(sums.likely + one <= room.likely for one in sums.by_eye.values())
+        return _fits(before.plus(item, share, cap, food), room)
 
     def _room(self, cap: Cap, food: str | None) -> Room:
         """What their own past leaves under a limit."""
@@ -130,7 +142,7 @@ class OnPlate:
 
     def served(self, share: Fraction, sitting: Sitting) -> Served:
         """As it is told."""
-        caps = self.eater.profile.at(sitting).sitting_caps
+        caps = self._limits_at(sitting).sitting_caps
         sums = {cap.key: self.sums(cap) for cap in caps}
         return Served(
             who=self.eater.who,
@@ -145,6 +157,17 @@ class OnPlate:
                 cap.key: (float(cap.typical_g), None if cap.at_most_g is None else float(cap.at_most_g)) for cap in caps
             },
         )
+
+
+def _fits(sums: _Sums, room: Room) -> bool:
+    """Likely, at most, and with each thing judged by eye misjudged by itself."""
+    if sums.likely > room.likely:
+        return False
+    if room.used_up:
+        return True
+    if room.at_most is not None and at_most_of(sums.likely, [*sums.off.values(), *room.before]) > room.at_most:
+        return False
+    return all(sums.likely + one <= room.likely for one in sums.by_eye.values())
 
 
 def plates_of(plan: "Plan") -> list[tuple[OnPlate, Fraction]]:

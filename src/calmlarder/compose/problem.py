@@ -5,6 +5,7 @@ import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from types import MappingProxyType
 from typing import NamedTuple
 
 from calmlarder.compose import weights
@@ -20,7 +21,7 @@ from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import CANNED_STATES, Group
+from calmlarder.tables.vocabulary import ALL_GROUPS, CANNED_STATES, Group
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -308,10 +309,21 @@ _INSIDE: dict[Group, tuple[Group, ...]] = {
     "polyols": ("sorbitol", "mannitol"),
 }
 
+_AROUND = MappingProxyType({part: tuple(g for g, parts in _INSIDE.items() if part in parts) for part in ALL_GROUPS})
+
 
 def without_implied(rows: Sequence[LimitRow]) -> list[LimitRow]:
     """The rows that bind by themselves, in their order."""
-    return [row for row in rows if not any(_implies(other, row) for other in rows if other is not row)]
+    of_group: dict[tuple[Group, str | None], list[LimitRow]] = {}
+    for row in rows:
+        of_group.setdefault((row.cap.group, row.food), []).append(row)
+
+    def wider(row: LimitRow) -> Iterator[LimitRow]:
+        for group in (row.cap.group, *_AROUND.get(row.cap.group, ())):
+            for food in dict.fromkeys((None, row.food)):
+                yield from of_group.get((group, food), ())
+
+    return [row for row in rows if not any(_implies(other, row) for other in wider(row) if other is not row)]
 
 
 def _implies(wide: LimitRow, narrow: LimitRow) -> bool:

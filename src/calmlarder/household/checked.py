@@ -11,7 +11,7 @@ from calmlarder.tables.places import shipped
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.relaxations import Give
-    from calmlarder.plan.planned import SittingPlanned
+    from calmlarder.plan.planned import Planned, PlanSoFar
     from calmlarder.plan.sittings import PlannedSitting
 
 
@@ -22,20 +22,20 @@ def faults_of(dinner: "Dinner", gives: "Sequence[Give]", evening: Evening) -> tu
     return verify(dinner_object(dinner), request, lots, evening.folders, shipped("recipes"), plain_gives)
 
 
-def plan_faults(
-    planned: "Sequence[SittingPlanned]", asked: "Sequence[PlannedSitting]", evening: Evening
-) -> tuple[str, ...]:
-    """What is wrong with a plan, replayed day by day; nothing when it holds.
+def plan_faults(planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]", evening: Evening) -> tuple[str, ...]:
+    """What is wrong with a plan, replayed day by day; nothing when it holds. What is frozen is told with its end.
 
     The request is what all sittings share, and says how the hours before count.
     """
     from calmlarder.checks.plan import verify_plan
-    from calmlarder.render.json import sittings_objects
+    from calmlarder.plan.planned import Planned
+    from calmlarder.render.json import freeze_objects, sittings_objects
 
     request, lots = _plain(evening)
-    return verify_plan(
-        {"sittings": sittings_objects(planned, asked)}, request, lots, evening.folders, shipped("recipes")
-    )
+    plan: dict[str, Any] = {"sittings": sittings_objects(planned.sittings, asked)}
+    if isinstance(planned, Planned):
+        plan["freeze_today"] = freeze_objects(planned)
+    return verify_plan(plan, request, lots, evening.folders, shipped("recipes"))
 
 
 def _plain(evening: Evening) -> tuple[dict[str, Any], list[dict[str, Any]]]:

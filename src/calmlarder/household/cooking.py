@@ -65,9 +65,31 @@ def proposed(household: Household, number: int) -> "Dinner":
         raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` again")]) from None
 
 
-def may_be_halved(dinner: "Dinner") -> bool:
-    """Whether half of it can be boxed: a dish for one, and no dose in it, which is eaten whole."""
-    return dinner.people == 1 and not dinner.portions and not dinner.doses
+class Boxable(NamedTuple):
+    """How many portions of a dinner may go into boxes, whether half of it may, and why none may where none may."""
+
+    most: int
+    halves: bool
+    why_not: str = ""
+
+
+def boxable(household: Household, dinner: "Dinner") -> Boxable:
+    """What may be boxed of a dinner. Where people are named, the portions that no name is on, if all are alike."""
+    from calmlarder.compose.boxed import why_not_boxed
+    from calmlarder.patterns.load import shipped_patterns
+
+    pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
+    never = why_not_boxed(dinner, pattern, household.tables)
+    if never:
+        return Boxable(0, False, never)
+    if not dinner.portions:
+        return Boxable(dinner.people, dinner.people == 1 and not dinner.doses)
+    guests = sum(one.is_guest for one in dinner.portions)
+    if not guests:
+        return Boxable(0, False, "every portion is somebody's by name: cook for one guest more to have one for a box")
+    if dinner.apart or len({one.appetite for one in dinner.portions}) > 1:
+        return Boxable(0, False, "the portions are not alike: cook for a number of people to have some for boxes")
+    return Boxable(guests, False)
 
 
 def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: float, at: datetime) -> Cooked:
@@ -82,15 +104,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     from calmlarder.compose.cooked import dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
-    if boxes and dinner.portions:
-        remedy = "give no --boxes, and cook for one more guest instead"
-        raise CannotGoOn([Problem(where="--boxes", what="every portion is somebody's by name", remedy=remedy)])
-    served, kept = dinner, boxes  # in how many equal parts it goes, and how many of them are kept
-    if boxes == HALF and may_be_halved(dinner):
-        served, kept = dinner.model_copy(update={"people": 2}), 1
-    if not 0 <= kept <= served.people or kept != int(kept):
-        remedy = f"it serves {dinner.people}: give 0 to {dinner.people}"
-        raise CannotGoOn([Problem(where="--boxes", what=f"{boxes} is out of range", remedy=remedy)])
+    served, kept = _served(household, dinner, boxes)
     with household.store.as_one(f"cook {dinner.title}"):
         lots = household.lots()
         tables, eaters = household.tables, served.people - int(kept)
@@ -119,6 +133,24 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, kept / served.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def _served(household: Household, dinner: "Dinner", boxes: float) -> "tuple[Dinner, float]":
+    """The dinner in as many equal parts as it goes, and how many of them are kept.
+
+    What cannot be boxed at all is cooked without boxes, which is said. Raises CannotGoOn for more than may be.
+    """
+    may = boxable(household, dinner)
+    if boxes == HALF and may.halves:
+        return dinner.model_copy(update={"people": 2}), 1
+    if boxes and dinner.portions and not may.most:
+        what, _, remedy = may.why_not.partition(": ")
+        raise CannotGoOn([Problem(where="boxes", what=what, remedy=remedy)])
+    most = may.most if dinner.portions else dinner.people
+    if not 0 <= boxes <= most or boxes != int(boxes):
+        remedy = f"{most} of its {dinner.people} can go into boxes: give 0 to {most}"
+        raise CannotGoOn([Problem(where="boxes", what=f"{boxes} portions are out of range", remedy=remedy)])
+    return dinner, boxes
 
 
 def _enough_there(dinner: "Dinner", lots: Sequence[KeptLot], weighed: Mapping[str, int]) -> None:

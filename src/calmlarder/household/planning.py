@@ -151,7 +151,7 @@ def plan(
     shown_at = [float("-inf")]
 
     def outcome(found: "Planned | PlanSoFar") -> Outcome:
-        faults = plan_faults(found.sittings, asked.sittings, asked.evening)
+        faults = plan_faults(found, asked.sittings, asked.evening)
         return Outcome(asked, found, last[-1].dishes if last else (), faults)
 
     def so_far(found: "PlanSoFar") -> None:
@@ -180,4 +180,4 @@ def still_holds(asked: PlanAsked, planned: "Planned", dishes: "tuple[Dish, ...]"
     """A plan made before, where the check finds nothing against it in the larder and the settings of now."""
     from calmlarder.household.checked import plan_faults
 
-    return None if plan_faults(planned.sittings, asked.sittings, asked.evening) else Outcome(asked, planned, dishes, ())
+    return None if plan_faults(planned, asked.sittings, asked.evening) else Outcome(asked, planned, dishes, ())

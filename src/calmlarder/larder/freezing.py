@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot, LotDate, why_unfit
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES
 
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled).
@@ -74,14 +75,24 @@ def _to_freeze(lot: Lot, tables: Tables, days_ahead: int) -> ToFreeze | None:
         return None
     if lot.days_left is None or not 0 <= lot.days_left <= days_ahead:
         return None
-    food = tables.food_by_id[lot.food]
+    return for_the_freezer(lot, tables)
+
+
+def freezer_keeping(food: Food, tables: Tables) -> Keeping | None:
+    """How a food is frozen and how long it keeps then; None for what does not freeze."""
     keeps = tables.keeping_of(food, "freezer", "cooked" if food.state in COOKED_STATES else "whole")
-    if keeps is None or not keeps.days:
+    return keeps if keeps is not None and keeps.days else None
+
+
+def for_the_freezer(lot: Lot, tables: Tables) -> ToFreeze | None:
+    """A lot that has days left as it goes into the freezer; None where it does not freeze, or has none."""
+    keeps = freezer_keeping(tables.food_by_id[lot.food], tables)
+    if keeps is None or lot.days_left is None:
         return None
     return ToFreeze(
         lot=lot.id,
         line=lot.line,
-        food=food.id,
+        food=lot.food,
         grams=lot.grams,
         days_left=lot.days_left,
         how=keeps.note,

@@ -43,7 +43,7 @@ def urgency_of(dates: tuple[Dated, ...], condition: str | None, kept: Kept) -> U
     frozen = min((dated.on for dated in dates if dated.kind == "frozen" and dated.on), default=None)
     found = (_running(dated, frozen, kept) for dated in dates)
     deadlines = [deadline for deadline in found if deadline is not None]
-    if condition:
+    if condition and kept.place != "freezer":  # there nothing gets any softer
         deadlines.append(Deadline(kept.today + timedelta(days=1), f"{condition}: use within a day", False))
     nearest = _first(deadlines, kept.today)
     return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], kept.today))

@@ -39,6 +39,13 @@ _PLAINLY = (
         ),
         r"for \1's dinner",
     ),
+    (
+        LatePattern(
+            r"\b(?:taken |took |just |came )*out (?:of )?(?:the )?freezer"
+            r"(?: (?:this morning|earlier|today|now|just now))?(?! (?:on|last|yesterday))"
+        ),
+        "defrosted today",
+    ),
     # Thawing since a day is out of the freezer since then, and not cooked.
     (LatePattern(rf"\b{_TO_THAW} (?:since|from|overnight since)\b"), "defrosted"),
     (
@@ -56,7 +63,13 @@ _PLAINLY = (
     (LatePattern(rf"\bwent out(?: of date)?(?: on)? (?=yesterday|last |\d|{_DAY}\b)"), "expired "),
     (LatePattern(rf"\bfrozen (?:in |since |from |back in )?{MONTH}(?! ?\d)"), "frozen"),
     (LatePattern(r"\b'?til (?=\d{1,2}[/.]\d)"), "till "),
-    (LatePattern(rf"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? (?=\d{{1,2}}[/.]\d|{_DAY}\b)"), "exp "),
+    (
+        LatePattern(
+            r"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? "
+            rf"(?=\d{{1,2}}[/.]\d|today|tomorrow|{_DAY}\b)"
+        ),
+        "exp ",
+    ),
     (LatePattern(rf"\b(?<!cut )(?<!half )(?<!price )off (?=(?:on )?{_DAY}\b)"), "goes off "),
     (LatePattern(r"\b(?:ood|oo date)\b"), "past the date"),
     (

@@ -28,6 +28,7 @@ from calmlarder.tables.rows import Food
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
+_FLAVOURED = frozenset({"yoghurt", "plant-drink", "milk", "cream", "cheese"})
 _MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
 _NOT_RAW_IN_JARS = frozenset({
     "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
@@ -135,6 +136,8 @@ def _decides(word: str, food: Food) -> bool:
     """Whether a word makes another food of this one, whatever the tables hold."""
     if word in DISHES or word in DECIDING:
         return True
+    if word == "chocolate" and food.kind in _FLAVOURED:
+        return True
     return (word in _OF_EGGS and food.kind == "egg") or (word in GRAINS and food.kind in GRAIN_KINDS)
 
 
@@ -195,6 +198,8 @@ def _made(reading: Reading, words: Words) -> set[str]:
     told, tokens = words.told, words.tokens
     made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
     said = reading.takes - frozenset(FITS) - SELF_MADE
+    if "chilli" in said and any(token.typed == "portion" for token in tokens):
+        return {"leftover"}  # nobody portions a pepper
     is_dish = bool(said & (DISHES | DISH_WHEN_MADE)) and said <= DISH_WHEN_MADE and said != {"pasta"}
     return {"leftover"} if made and is_dish else set()
 

@@ -215,6 +215,7 @@ def _candidates(readings: list[Reading], lexicon: Lexicon) -> tuple[Candidate, .
     most = readings[0].weight
     food = lexicon.tables.food_by_id
     likely = [one for one in readings if one.weight >= most - WORD]
+    likely = [one for one in likely if not one.takes <= _SAYS_NO_FOOD] or likely
     kinds = {food[one.food].kind for one in likely if not one.missing}
     # What the words name but in part is likely only where it is a thing of the same sort.
     sort = [one for one in likely if not one.missing or not kinds or food[one.food].kind in kinds]

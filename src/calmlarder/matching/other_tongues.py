@@ -25,13 +25,13 @@ _WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 _LONGEST = 5  # words of a name: ours
 _SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
 _SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
-_SHORT_DAY = 3  # `mar`, `sab`: a day only behind a label, or before a number and beside its tongue
+_SHORT_DAY = 3  # `mar`, `sab`: a day behind a label; or beside its tongue, before a number or at an end
 _ENGLISH = frozenset().union(
     ABBREVIATIONS, GIVEN_NAMES, DECIDING, DISHES, HARMLESS, NO_SLIPS, NOTES, SOFT, MEMBERS, NOBODY, PEOPLE,
     PLAIN_WORDS, FITS, SMALL, *map(str.split, KINDS),
 )  # fmt: skip
 _GAP = re.compile(r"[ -]+")
-_DAY_BEHIND = re.compile(r"[ .]*(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z])")
+_DAY_BEHIND = re.compile(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
 _LABEL_BEFORE = LatePattern(
     rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, SURE | {'until', 'by'}), key=len, reverse=True))})[:.]?"
     r"(?: the| on)? $"
@@ -120,7 +120,7 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
             return None, count  # `cavolo nero` is no cavolo
         if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
-            is_english = all(row[1] for row in rows) or all(_is_english(word, lexicon) for word in said)
+            is_english = all(row[1] for row in rows) or not any(_is_foreign(word, lexicon) for word in said)
             found = _Found(*place, rows, False, not is_english)
             return _with_person(found, count, words[count:size], tongues.words)
     return None, 1
@@ -143,13 +143,19 @@ def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon)
     bare = frozenset(singular(word) for word in said if word not in SMALL)
     if not all(_is_english(word, lexicon) for word in said):
         return _Found(*place, rows, True, not only_beside)
-    is_name = lexicon.is_name(bare)
-    if is_name and not only_beside:
-        elsewhere = not lexicon.elsewhere.isdisjoint(bare)
-        return _Found(*place, rows, True, False, elsewhere) if len(said) == 1 and elsewhere else None
-    # A word of some longer name, and of no food's own: nothing that it means by itself is known in English.
-    strange = bare <= lexicon.elsewhere and bare.isdisjoint(_ENGLISH)
+    if lexicon.is_name(bare) and not only_beside:
+        return _Found(*place, rows, True, False, True) if len(said) == 1 else None
+    # Words of some longer name, and of no food's own: nothing that they mean by themselves is known in English.
+    strange = any(word in lexicon.elsewhere and word not in _ENGLISH for word in bare)
     return _Found(*place, rows, True, strange and not only_beside)
+
+
+def _is_foreign(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word is none of English, though it may stand in a name of another tongue in names.csv."""
+    bare = singular(word)
+    if word in _ENGLISH or bare in _ENGLISH or bare in lexicon.at_home:
+        return False
+    return bare not in lexicon.words or not lexicon.is_name(frozenset({bare}))
 
 
 def _is_english(word: str, lexicon: Lexicon) -> bool:

@@ -13,7 +13,13 @@ _OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
 _CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
 _AND_A_HALF = re.compile(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
-_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?sprinkl(?:es?|ing) of (?:the )?(?=[a-z])")
+# What is sour by its nature is not bad for being so.
+_SOUR_ANYWAY = re.compile(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
+_HOW_SOUR = re.compile(
+    r"[,;]? ?\b(?:(?:a )?(?:bit|little)|slightly|super|very|quite|really|too|extra|pretty|getting|gone"
+    r"|going|tastes?|smells?)(?: (?:very|quite|a bit|really|too))? sour\b"
+)
+_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
 _LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 _PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
 _KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
@@ -136,7 +142,10 @@ def plainly_put(text: str) -> str:
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
-    text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text else text
+    text = text.replace("rib of celery", "stalk of celery").replace("ribs of celery", "stalks of celery")
+    if "sour" in text and _SOUR_ANYWAY.search(text):
+        text = _HOW_SOUR.sub(" ", text)
+    text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
+from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS, NOTES
 from calmlarder.matching.states import FITS
 
 _NOT_BEFORE = {"tom": frozenset({"yum", "yam", "kha", "ka", "collins"})}  # soups and a drink, and no tomatoes
@@ -66,7 +66,7 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
             found.append(Token(word, ABBREVIATIONS[word]))
         elif word in lexicon.words or word in HARMLESS or word in DECIDING or word in DISHES or word in FITS:
             found.append(Token(word, (word,)))
-        elif word not in plain_words and (both := lexicon.joined(word)):
+        elif word not in plain_words | NOTES and (both := lexicon.joined(word)):
             found.append(Token(word, both))
         else:
             slip = lexicon.slip(word) if word not in plain_words else None

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from calmlarder.compose.offer import Offered, keeping_days, offer
-from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.problem import Option, PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.stacking import Stacking
@@ -19,6 +19,8 @@ from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES
 
+# Of these what was frozen is eaten without being cooked; of a thawed salad nobody eats. Common practice, no source.
+_EATEN_THAWED = frozenset({"bread", "wrap", "fruit", "cheese", "butter", "milk", "juice", "sauce", "paste"})
 _MOST_IN_A_POT = 12  # people one dish is cooked for, as in DinnerRequest
 
 
@@ -99,7 +101,7 @@ def house_of(
     keeps = keeping_days(tables, [shelf.food for shelf in shelves])
     for first, one in enumerate(ordered):
         offered = _offered(shelves, wanted_at(one, wanted, stacking, first == 0), wanted.today, tables)
-        everything.append(tuple(offered))
+        everything.append(tuple(thing for thing in offered if not comes_thawed(thing, shelves[thing.place])))
         for covers in _covers(ordered, first, stacking):
             request = _shared(ordered, covers, wanted, stacking)
             gap = (ordered[covers[-1]].day - one.day).days
@@ -107,7 +109,7 @@ def house_of(
             things = [thing for thing in things if thing.food.id not in request.without]
             for pattern in patterns:
                 if suits(pattern, [ordered[number] for number in covers], gap, wanted):
-                    problem = pattern_problem(pattern, things, request, keeps)
+                    problem = _none_thawed_raw(pattern_problem(pattern, things, request, keeps), shelves)
                     if problem.fillable:
                         found.append(Column(len(found), covers, plain(problem), problem))
     return PlanInstance(
@@ -161,8 +163,30 @@ def _shared(
 
 
 def _offered(shelves: Sequence[StockItem], wanted: DinnerRequest, today: date, tables: Tables) -> list[Offered]:
-    offered, _ = offer([shelf.on_day(wanted.today) for shelf in shelves], wanted, tables)
-    return [thing for thing in offered if shelves[thing.place].usable(wanted.today, today)]
+    """What may be cooked that day, what was put into the freezer for it among it."""
+    on = wanted.today
+    lots = [shelf.from_freezer(on, today) if shelf.thawed(on, today) else shelf.on_day(on) for shelf in shelves]
+    offered, _ = offer(lots, wanted, tables)
+    there = {shelf.place for shelf in shelves if shelf.usable(on, today) or shelf.thawed(on, today)}
+    return [thing for thing in offered if thing.place in there]
+
+
+def comes_thawed(thing: Offered, shelf: StockItem) -> bool:
+    """Whether it was put into the freezer for that sitting."""
+    return thing.lot.place == "freezer" and shelf.lot.place != "freezer"
+
+
+def _none_thawed_raw(problem: PatternProblem, shelves: Sequence[StockItem]) -> PatternProblem:
+    """Without what would be eaten as it thaws: watery and soft."""
+
+    def fits(option: Option) -> bool:
+        thing, slot = option.offered, problem.pattern.slots[option.slot]
+        raw = slot.method == "raw" and thing.food.kind not in _EATEN_THAWED
+        return not (raw and comes_thawed(thing, shelves[thing.place]))
+
+    if all(map(fits, problem.options)):
+        return problem
+    return problem.with_options(filter(fits, problem.options))
 
 
 def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) -> Iterator[tuple[int, ...]]:

@@ -18,7 +18,7 @@ from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.buying import worth_buying
-from calmlarder.plan.columns import Dish, PlanInstance, house_of, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
@@ -98,7 +98,7 @@ def plan_days(asked: Asked, how: How = USUAL) -> Planned:
     more_of = _rescued(improver, kept, asking)
     dishes = tuple(sorted(improver.dishes, key=lambda dish: dish.column.covers))
     left = grams_left(house, dishes)
-    freezing = to_freeze(house, left, tables)
+    freezing = to_freeze(house, dishes, tables)
     told = _told(
         house,
         dishes,
@@ -204,9 +204,15 @@ def _told(
                 boxed_for=last if last != number else None,
                 warmed=dish is not None and first != number and _is_warmed(one, dish),
                 why_empty="" if dish else why_empty(number),
+                from_freezer=_thawed_for(house, dish) if dish and first == number else (),
             )
         )
     return tuple(found)
+
+
+def _thawed_for(house: PlanInstance, dish: Dish) -> tuple[str, ...]:
+    things = [use.option.offered for use in dish.plan.uses]
+    return tuple(thing.lot.id for thing in things if comes_thawed(thing, house.shelves[thing.place]))
 
 
 def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:

@@ -5,7 +5,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
-from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.larder.freezing import ToFreeze
 from calmlarder.plan.columns import Dish
 from calmlarder.tables.vocabulary import Sitting
@@ -17,6 +17,8 @@ class _Told(BaseModel):
 
 class SittingPlanned(_Told):
     """One sitting. `dinner` is the whole dish, for the people of all sittings that eat of it.
+
+    `from_freezer` are the lots that are frozen on the plan's first day and thawed for it, as their last day is before.
 
     `leftover_of` is the number of the earlier sitting whose dish is eaten here, `warmed` that it is no dish to eat
     cold; without a dinner `why_empty` says why.
@@ -30,11 +32,18 @@ class SittingPlanned(_Told):
     boxed_for: int | None = None
     warmed: bool = False
     why_empty: str = ""
+    from_freezer: tuple[str, ...] = ()
 
     @property
     def day(self) -> date:
         """The day it is eaten."""
         return self.at.date()
+
+    @property
+    def thawed(self) -> tuple[PlateUse, ...]:
+        """What of the dish was frozen for it."""
+        uses = self.dinner.uses if self.dinner is not None and self.leftover_of is None else ()
+        return tuple(use for use in uses if use.lot in self.from_freezer)
 
 
 class Wasted(_Told):

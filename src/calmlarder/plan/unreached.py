@@ -4,9 +4,9 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from calmlarder.compose.offer import offer
-from calmlarder.larder.freezing import ToFreeze, freeze_today
+from calmlarder.larder.freezing import ToFreeze, for_the_freezer, freeze_today
 from calmlarder.larder.lot import CRUMB_GRAMS
-from calmlarder.plan.columns import Dish, PlanInstance, opened_on, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, opened_on, wanted_at
 from calmlarder.plan.planned import Wasted
 from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.weights import WASTED_PORTION
@@ -39,11 +39,30 @@ def grams_worth(house: PlanInstance, left: Mapping[int, float], points: float) -
     return round(grams)
 
 
-def to_freeze(house: PlanInstance, left: Mapping[int, float], tables: Tables) -> tuple[ToFreeze, ...]:
-    """What is not reached by its last day within the plan, may be frozen, and is still good today."""
-    rest = [shelf.lot.model_copy(update={"grams": left[shelf.place]}) for shelf in house.shelves]
-    usable = [lot for lot, shelf in zip(rest, house.shelves, strict=True) if shelf.countable]
-    return freeze_today(usable, tables, (house.end - house.today).days)
+def grams_thawed(house: PlanInstance, dishes: Sequence[Dish]) -> dict[int, int]:
+    """G of lots, by place, that dishes take after their last day: out of the freezer."""
+    found: dict[int, int] = {}
+    for dish in dishes:
+        for use in dish.plan.uses:
+            place = use.option.offered.place
+            if comes_thawed(use.option.offered, house.shelves[place]):
+                found[place] = found.get(place, 0) + use.grams
+    return found
+
+
+def to_freeze(house: PlanInstance, dishes: Sequence[Dish], tables: Tables) -> tuple[ToFreeze, ...]:
+    """What is not reached by its last day within the plan, may be frozen, and is still good today.
+
+    What a dish takes after that day is frozen for it, be it little.
+    """
+    left, later = grams_left(house, dishes), grams_thawed(house, dishes)
+    rest = [
+        shelf.lot.model_copy(update={"grams": left[shelf.place] + later.get(shelf.place, 0)}) for shelf in house.shelves
+    ]
+    for_later = [one for place in later if (one := for_the_freezer(rest[place], tables)) is not None]
+    others = [rest[shelf.place] for shelf in house.shelves if shelf.countable and shelf.place not in later]
+    found = (*for_later, *freeze_today(others, tables, (house.end - house.today).days))
+    return tuple(sorted(found, key=lambda one: (one.days_left, -one.grams)))
 
 
 def unreached(

@@ -21,7 +21,7 @@ AT_RISK_PERCENT = MappingProxyType({0: 30, 1: 15, 2: 8, 3: 4})
 # An evening falls through now and then. Of what would be wasted if it were not eaten at all, for each day it waits.
 WAITING_PERCENT = 12
 BOX_AT_RISK_PERCENT = 12  # of what waits in a box for a later sitting
-GRACE_DAYS = 2  # how long past its best, never past a safety day, something may still be planned
+GRACE_DAYS = 2  # past its last day, never past a safety day, out of the freezer may still be planned, and dry goods
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
 EMPTY_SOONER = 50  # for each sitting that comes after it: until a later one somebody can shop
 MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too

@@ -104,9 +104,7 @@ def plan_object(planned: "Planned", asked: "tuple[PlannedSitting, ...]") -> dict
         "looked_at": planned.looked_at,
         "sittings": sittings_objects(planned.sittings, asked),
         "wasted": [one.model_dump(include={"lot", "line", "grams", "why"}) for one in planned.wasted],
-        "freeze_today": [
-            one.model_dump(include={"lot", "line", "grams", "how", "weeks"}) for one in planned.freeze_today
-        ],
+        "freeze_today": freeze_objects(planned),
         "buy": [one.model_dump(include={"food", "grams", "because"}) for one in planned.buy],
         "cost": {
             "points": planned.cost_points,
@@ -114,6 +112,11 @@ def plan_object(planned: "Planned", asked: "tuple[PlannedSitting, ...]") -> dict
             "first_seconds": planned.first_seconds,
         },
     }
+
+
+def freeze_objects(planned: "Planned") -> list[dict[str, Any]]:
+    """What goes into the freezer on the plan's first day."""
+    return [one.model_dump(include={"lot", "line", "grams", "how", "weeks"}) for one in planned.freeze_today]
 
 
 def sittings_objects(planned: "Sequence[SittingPlanned]", asked: "Sequence[PlannedSitting]") -> list[dict[str, Any]]:
@@ -132,5 +135,6 @@ def _sitting(one: "SittingPlanned", was: "PlannedSitting") -> dict[str, Any]:
         "minutes": was.minutes,
         "dinner": dinner_object(one.dinner) if one.dinner else None,
         "leftover_of": one.leftover_of,
+        "from_freezer": list(one.from_freezer),
         "why_empty": one.why_empty,
     }

@@ -7,6 +7,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.plan.planned import Planned, SittingPlanned
 from calmlarder.render.style import Style
 from calmlarder.render.text import CAUTION, EAT_ALL_THE_SAME
+from calmlarder.render.thaw_text import freeze_words, thaw_words
 from calmlarder.tables.book import Tables
 
 _IN = "    "
@@ -77,6 +78,8 @@ def _sitting(one: SittingPlanned, planned: Planned, style: Style) -> Iterator[st
     if one.boxed_for is not None:
         later = planned.sittings[one.boxed_for]
         yield from _wrapped(f"Cook for {one.dinner.people}: cool the rest fast and box it for {later.at:%A}.", style)
+    for words in thaw_words(one, planned.sittings[0], style.manner.amount):
+        yield from _wrapped(words, style)
     amounts = "; ".join(
         f"{style.manner.amount(use.grams)} {use.name}{' (weigh)' * (use.how == 'weigh')}" for use in one.dinner.uses
     )
@@ -104,7 +107,7 @@ def _freeze(planned: Planned, tables: Tables, style: Style) -> Iterator[str]:
     yield style.strong("Freeze today")
     for one in planned.freeze_today:
         name = tables.food_by_id[one.food].name
-        yield from _wrapped(f"{one.grams:g} g {name}: {one.how}; good for {one.weeks} weeks.", style, "  ")
+        yield from _wrapped(f"{one.grams:g} g {name}: {freeze_words(one, planned.sittings)}.", style, "  ")
 
 
 def _buy(planned: Planned, style: Style) -> Iterator[str]:

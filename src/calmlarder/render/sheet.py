@@ -15,7 +15,7 @@ from calmlarder.render.caution import CAUTION
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.of_limit import of_limit
-from calmlarder.render.thaw_text import thaw_first
+from calmlarder.render.thaw_text import freeze_words, thaw_first, thaw_words
 from calmlarder.tables.book import Tables
 
 _PAST_BEST = "past its best"  # as the cautions of a dinner say it
@@ -132,7 +132,7 @@ def plan_sheet(planned: Planned, tables: Tables, manner: Manner = PLAIN) -> Shee
         Part(f"{one.at:%A %d %B, %H:%M}, {one.sitting}", "words", _sitting(one, planned)) for one in planned.sittings
     ]
     parts += [Part("To buy", "lines", bought)] if (bought := to_buy(planned)) else []
-    freezing = (*_to_freeze(planned.freeze_today, tables), *_thawed(planned))
+    freezing = (*_to_freeze(planned.freeze_today, tables, planned.sittings), *_thawed(planned))
     parts += [Part("Freeze today", "lines", freezing)] if freezing else []
     first, last = planned.sittings[0].at, planned.sittings[-1].at
     return Sheet(
@@ -158,7 +158,8 @@ def _sitting(one: SittingPlanned, planned: Planned) -> tuple[str, ...]:
     amounts = ", ".join(f"{use.grams} g {use.name}" for use in one.dinner.uses)
     people = f"{one.people} {'person' if one.people == 1 else 'people'}"
     past = tuple(caution for caution in one.dinner.cautions if _PAST_BEST in caution)
-    return (f"{one.dinner.title}, for {people}, {_minutes(one.dinner.minutes)}.{later}", f"{amounts}.", *past)
+    thawed = thaw_words(one, planned.sittings[0], PLAIN.amount)
+    return (f"{one.dinner.title}, for {people}, {_minutes(one.dinner.minutes)}.{later}", *thawed, f"{amounts}.", *past)
 
 
 def _minutes(count: int) -> str:
@@ -182,10 +183,8 @@ def _thawed(planned: Planned) -> tuple[str, ...]:
     )
 
 
-def _to_freeze(ones: Iterable[ToFreeze], tables: Tables) -> tuple[str, ...]:
-    return tuple(
-        f"{one.grams:g} g {tables.food_by_id[one.food].name}: {one.how}; good for {one.weeks} weeks" for one in ones
-    )
+def _to_freeze(ones: Iterable[ToFreeze], tables: Tables, sittings: Sequence[SittingPlanned] = ()) -> tuple[str, ...]:
+    return tuple(f"{one.grams:g} g {tables.food_by_id[one.food].name}: {freeze_words(one, sittings)}" for one in ones)
 
 
 def shopping_sheet(planned: Planned) -> Sheet:

@@ -83,7 +83,8 @@ def _about(why: Why, style: Style) -> Iterator[str]:
 def _heading(why: Why) -> str:
     tonight = why.tonight.title if why.tonight else ""
     place = "in" if why.outcome == "used" else "not in"
-    return f"{why.food.name.capitalize()}: {place} tonight's dinner, {tonight}"
+    which = "tonight's dinner" if why.place == 1 else f"dinner {why.place} of tonight"
+    return f"{why.food.name.capitalize()}: {place} {which}, {tonight}"
 
 
 def _does(one: Does, people: int) -> str:
@@ -133,10 +134,21 @@ def _instead(why: Why, style: Style, in_points: bool) -> Iterator[str]:
         if "points" in difference.sentence and not in_points:
             continue
         yield from style.hanging(f"{difference.sentence[0].upper()}{difference.sentence[1:]}.")
-    if one.points <= 0:
-        yield from style.hanging("As good.")
-    elif in_points:
-        yield from style.hanging(f"In all {one.points:.0f} points worse ({_SCALE}).")
+    yield from (line for said in _against(one, in_points) for line in style.hanging(said))
+
+
+def _against(one: Instead, in_points: bool) -> Iterator[str]:
+    """Whether it is worse, by how much, and why."""
+    if round(one.points) <= 0:
+        yield "As good." if one.points > -1 else "It is the better dinner; this one is another to choose from."
+        return
+    named = [f"{why.words}{f' ({why.points:.0f} points)' if in_points else ''}" for why in one.against]
+    if named:
+        yield f"What counts against it: {'; '.join(named)}."
+    else:
+        yield "It is a little worse in many small things."
+    if in_points:
+        yield f"In all {one.points:.0f} points worse ({_SCALE})."
 
 
 def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
@@ -145,6 +157,8 @@ def _instead_heading(one: Instead, dinner: Dinner, used: bool) -> str:
 
 
 def _bounds(why: Why, style: Style, in_points: bool) -> Iterator[str]:
+    if why.place > 1:
+        return
     if not why.bounds:
         if why.done and why.tonight:
             yield "No limit is nearly full tonight, and no single one holds this dinner back."
@@ -163,11 +177,22 @@ def _bound(bound: Bound, in_points: bool) -> str:
         if bound.room_g <= 0:
             return f"{words}: no room is left after what was eaten before; the dinner brings next to none, so it stays."
         return f"{start}; it does not hold this dinner back."
-    told = "; ".join(_plain(bound.buys))
+    points = f": {bound.points_per_g * bound.more_g:.0f} points ({_SCALE})" if in_points else ""
     return (
         f"{start}; this limit is what holds it back. For comparison only: room for {bound.more_g:.2f} g more is worth "
-        f"{told}{f': {bound.points_per_g * bound.more_g:.0f} points ({_SCALE})' if in_points else ''}. The limit stays."
+        f"{_bought(bound.buys)}{points}. The limit stays."
     )
+
+
+_LESS_IS_BETTER = frozenset({"weighings", "minutes"})
+
+
+def _bought(found: tuple[Difference, ...]) -> str:
+    """What more room would give, and what it would cost beside."""
+    gains = [one.sentence for one in found if (one.other < one.tonight) == (one.what in _LESS_IS_BETTER)]
+    costs = [one.sentence for one in found if one.sentence not in gains]
+    told = "; ".join(gains) or "amounts nearer to the usual"
+    return f"{told}, though with {'; '.join(costs)}" if costs else told
 
 
 def _plain(found: tuple[Difference, ...]) -> list[str]:

@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS
+from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import DIETS, Allergen, Diet, Sitting
 
@@ -38,6 +39,17 @@ class Asked(NamedTuple):
         """Whether it was said who eats."""
         return bool(self.names or self.guests)
 
+    def seated(
+        self, names: tuple[str, ...], guests: int, avoid: tuple[Allergen, ...], *, was: tuple[tuple[str, ...], int]
+    ) -> "Asked":
+        """These eat. Nobody is named where I alone am of the home, and as many eat as before, `was`, or nobody else."""
+        asked = self._replace(avoid=avoid)
+        if (names, guests) == ((ME,), 0):
+            return asked._replace(people=1, names=(), guests=0)
+        if (names, guests) == was and names == (ME,):
+            return asked
+        return asked._replace(names=names, guests=guests)
+
     def with_food(self, *foods: str, instead_of: str | None = None) -> "Asked":
         """These foods must be in it, and one not, where that is said."""
         use = tuple(dict.fromkeys((*(one for one in self.use if one != instead_of), *foods)))
@@ -66,7 +78,8 @@ class Asked(NamedTuple):
             parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes, *self._holds_at(kitchen)]
         else:
             avoid = _no((*kitchen.settled().avoid, *self.avoid))
-            parts = [f"{meal} for {self.people}", minutes, self.diet, *avoid, f"limits: {self.profile}"]
+            whose = ", all as you eat" if self.people > 1 and len(people_of(kitchen.settled())) > 1 else ""
+            parts = [f"{meal} for {self.people}{whose}", minutes, self.diet, *avoid, f"limits: {self.profile}"]
         parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
         parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
         parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []
@@ -83,10 +96,10 @@ class Asked(NamedTuple):
         return [diet, *avoid, f"limits: {', '.join(limits)}" if limits else "no limits"]
 
     def differs(self, kitchen: Household) -> bool:
-        """Whether people, minutes, diet or limits are not those that are settled."""
+        """Whether people, allergens, minutes, diet or limits are not those that are settled."""
         home = kitchen.settled()
         settled = (home.people, home.minutes, home.diet, home.profile)
-        return self.is_seated or (self.people, self.minutes, self.diet, self.profile) != settled
+        return self.is_seated or bool(self.avoid) or (self.people, self.minutes, self.diet, self.profile) != settled
 
 
 def as_settled(kitchen: Household) -> Asked:

@@ -22,6 +22,7 @@ from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
     from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
@@ -171,13 +172,17 @@ class CookScreen(Screen[bool]):
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
-        from calmlarder.household.cooking import HALF, may_be_halved
+        from calmlarder.household.cooking import HALF, boxable
         from calmlarder.tui.choice import Choice
 
-        people = self._dinner.people
+        self._kitchen.lots()  # a boxed dish in it is known by them
+        may = boxable(self._kitchen, self._dinner)
+        if not may.most:
+            self._cooked(0, f"; nothing to box, {may.why_not}")
+            return
         words: dict[str, float] = {"none: it is all eaten": 0}
-        words |= {f"{n} of {people} portion{'s' * (people > 1)}": n for n in range(1, people + 1)}
-        words |= {"half of it": HALF} if may_be_halved(self._dinner) else {}
+        words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
+        words |= {"half of it": HALF} if may.halves else {}
 
         def picked(answer: str | None) -> None:
             if answer is not None:
@@ -186,14 +191,14 @@ class CookScreen(Screen[bool]):
         self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
 
     @told
-    def _cooked(self, boxes: float) -> None:
+    def _cooked(self, boxes: float, besides: str = "") -> None:
         from calmlarder.household.cooking import cook
 
         done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
         logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
-        words = f"cooked: {self._dinner.title}, taken out of the larder{logged} (Ctrl+Z undoes all of it)"
+        words = f"cooked: {self._dinner.title}, taken out of the larder{logged}{besides} (Ctrl+Z undoes all of it)"
         LarderScreen.say(self.app.screen_stack, words)
         self._gone(True)
 
@@ -211,6 +216,13 @@ class CookScreen(Screen[bool]):
                 self._gone(False)
 
         self.app.push_screen(Choice(f"Going back ends {' and '.join(losing)}.", [_STAY, _LEAVE]), picked)
+
+
+def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
+    """So many portions, as they are offered for boxes."""
+    if dinner.portions:
+        return "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
+    return f"{boxes} of {dinner.people} portion{'s' * (dinner.people > 1)}"
 
 
 def _over(grams: float) -> str:

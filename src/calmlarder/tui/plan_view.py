@@ -13,6 +13,7 @@ from textual.widgets import Static
 from calmlarder.household.planning import Outcome
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.render.manner import PLAIN
+from calmlarder.render.thaw_text import freeze_words
 from calmlarder.tui.dinner_view import amounts_of
 from calmlarder.tui.widgets.amounts import AmountList, Fact, Facts
 from calmlarder.tui.widgets.day_board import Card, DayBoard
@@ -43,9 +44,19 @@ def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned:
         notes.append(f"from the box of {_when(sittings[one.leftover_of])}, {'heated once' if one.warmed else 'cold'}")
     else:
         figure = f"{one.dinner.minutes} min"
+        notes += [f"thaw the {use.name} the evening before" for use in one.thawed]
         if one.boxed_for is not None:
             notes.append(f"cook for {one.dinner.people}, box the rest for {_when(sittings[one.boxed_for])}")
     return Card(f"{one.at:%a %d %b}", kind_of(one), figure, title, tuple(notes))
+
+
+def box_words(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]") -> str:
+    """Which box a meal comes out of, and how it is eaten; nothing where it is cooked itself."""
+    if one.leftover_of is None:
+        return ""
+    flask = ", there or in the morning into a flask" if one.sitting == "packed" else ""
+    how = f"Warm it until it steams all through{flask}" if one.warmed else "Eat it cold, as it comes from the fridge"
+    return f"Nothing to cook: this is the box of {_when(sittings[one.leftover_of])}. {how}."
 
 
 def _when(one: "SittingPlanned") -> str:
@@ -142,7 +153,7 @@ class PlanView(VerticalScroll):
         self.query_one("#plan-caution", Static).update(caution if done else "")
         wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
         self.query_one("#unreached", Facts).show("Left over on its last day", wasted)
-        frozen = [Fact(one.grams, name_of(one.food), f"{one.how}; good for {one.weeks} weeks")
+        frozen = [Fact(one.grams, name_of(one.food), freeze_words(one, done.sittings))
                   for one in done.freeze_today] if done else []  # fmt: skip
         self.query_one("#to-freeze", Facts).show("Freeze today", frozen)
         bought = [Fact(one.grams, one.name, one.because) for one in done.buy] if done else []

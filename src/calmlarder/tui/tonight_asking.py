@@ -80,11 +80,13 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         asked = self._asked
         at_home = tuple(one.name for one in people(self._kitchen))
-        seated = Seated(asked.names if asked.is_seated else at_home[:1], asked.guests, asked.avoid)
+        # Where nobody was named so many of the home eat, and whoever is more than those is a guest.
+        named = asked.names if asked.is_seated else at_home[: asked.people]
+        seated = Seated(named, asked.guests if asked.is_seated else asked.people - len(named), asked.avoid)
 
         def said(who: Seated | None) -> None:
             if who is not None:
-                self.ask(asked._replace(names=who.names, guests=who.guests, avoid=who.avoid))
+                self.ask(asked.seated(who.names, who.guests, who.avoid, was=(seated.names, seated.guests)))
 
         self.app.push_screen(WhoEats(at_home, seated), said)
 

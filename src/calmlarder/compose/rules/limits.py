@@ -35,6 +35,7 @@ class _Posted:
         self._draft, self._people = draft, draft.problem.wanted.people
         self._uses = row.uses
         self._reach = reach(draft.problem, row.uses)
+        self._largest: dict[tuple[int, ...], Any] = {}  # the largest deviations, by what was eaten before
 
     @cached_property
     def _off(self) -> dict[str, list[LoadTerm]]:
@@ -66,24 +67,32 @@ class _Posted:
         most = at_most_of(min(self._reach, room.likely * people), [*self._off_reach.values(), *before])
         if most <= room.at_most * people:
             return
-        items = [(total(terms), self._off_reach[item]) for item, terms in self._off.items()]
-        items += [(off * active, off) for off in before]
-        allowed = room.at_most * people * active
-        self._draft.model.add(self._load + largest_two(self._draft.model, items) <= allowed)
+        if room.before not in self._largest:  # whose past is the same share the row's variables
+            items = [(total(terms), self._off_reach[item]) for item, terms in self._off.items()]
+            items += [(off * active, off) for off in before]
+            self._largest[room.before] = largest_two(self._draft.model, items)
+        self._draft.model.add(self._load + self._largest[room.before] <= room.at_most * people * active)
 
     def misjudged(self, room: Room) -> None:
         """Each thing judged by eye has room to be more than it was meant to be."""
         if room.used_up:
             return
-        most = {item: most_of(terms) for item, terms in self._by_eye.items()}
         allowed = 100 * room.likely * self._people
-        if not most or 100 * self._reach + max(most.values()) <= allowed:
+        if not self._by_eye or 100 * self._reach + self._most_by_eye <= allowed:
             return
-        model = self._draft.model
-        worst = model.new_int_var(0, max(most.values()), "")
+        self._draft.model.add(100 * self._load + self._worst_by_eye <= allowed * self._draft.active)
+
+    @cached_property
+    def _most_by_eye(self) -> int:
+        return max(most_of(terms) for terms in self._by_eye.values())
+
+    @cached_property
+    def _worst_by_eye(self) -> Any:
+        """No less than what is misjudged of any one thing."""
+        worst = self._draft.model.new_int_var(0, self._most_by_eye, "")
         for terms in self._by_eye.values():
-            model.add(worst >= total(terms))
-        model.add(100 * self._load + worst <= allowed * self._draft.active)
+            self._draft.model.add(worst >= total(terms))
+        return worst
 
 
 def by_item(

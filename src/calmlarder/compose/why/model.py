@@ -1,12 +1,15 @@
 """What comes back when it is asked why. Grams are of one person unless a field says otherwise."""
 
-from typing import Literal, NamedTuple
+from typing import TYPE_CHECKING, Literal, NamedTuple
 
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import Basis, Component
+
+if TYPE_CHECKING:
+    from calmlarder.compose.solve import Plan
 
 Outcome = Literal["used", "could", "breaks", "excluded", "absent", "no_dinner"]
 
@@ -24,16 +27,25 @@ class Difference(_Told):
     sentence: str
 
 
+class Reason(_Told):
+    """A wish that one dinner meets less well than another: the points it costs, and that in words."""
+
+    points: float
+    words: str
+
+
 class Instead(_Told):
     """The best dinner without the food, or with it; None where there is none.
 
-    `proven` is of the dinner, or of there being none. `points` is how much worse it is by the wishes in weights.py.
+    `proven` is of the dinner, or of there being none. `points` is how much worse it is by the wishes in weights.py, and
+    `against` the wishes that cost it most.
     """
 
     dinner: Dinner | None
     proven: bool
     points: float
     differences: tuple[Difference, ...] = ()
+    against: tuple[Reason, ...] = ()
     holds_back: tuple[str, ...] = ()
 
 
@@ -118,6 +130,7 @@ class Why(_Told):
     food: Food
     outcome: Outcome
     people: int
+    place: int = 1  # which of the evening's dinners `tonight` is: the best is the first
     tonight: Dinner | None = None
     tonight_proven: bool = False
     does: tuple[Does, ...] = ()
@@ -137,8 +150,13 @@ class Why(_Told):
 
 
 class Found(NamedTuple):
-    """Tonight's dinner with its score in ten-thousandths of a point."""
+    """Tonight's dinner, as it is told and as the model found it."""
 
     dinner: Dinner
-    score: int
+    plan: "Plan"
     proven: bool
+
+    @property
+    def score(self) -> int:
+        """In ten-thousandths of a point."""
+        return self.plan.score

@@ -16,6 +16,7 @@ from calmlarder.compose.why.differences import differences, points_of
 from calmlarder.compose.why.does import what_it_does
 from calmlarder.compose.why.model import AloneOver, Found, Instead, Outcome, Why
 from calmlarder.compose.why.place import no_place, options_of
+from calmlarder.compose.why.reasons import reasons
 from calmlarder.compose.why.resting import resting
 from calmlarder.compose.why.room import bounds
 from calmlarder.tables.rows import Food
@@ -24,20 +25,24 @@ _OBSTACLE_SECONDS = 3.0  # for what holds a food back; ours
 
 
 def why(food: Food, asked: Asked) -> Iterator[Why]:
-    """Ever fuller answers within `wanted.seconds`; the last one is `done`, unless the stop was asked for."""
+    """Ever fuller answers within `wanted.seconds`; the last one is `done`, unless the stop was asked for.
+
+    They are of the dinner that is the `wanted.count`th of the evening, and of the last where there are fewer. What a
+    limit or a figure holds back is looked at for the best one alone.
+    """
     return _Asking(food, asked).answers()
 
 
 class _Asking:
     def __init__(self, food: Food, asked: Asked) -> None:
         self._food, self._lots, self._patterns, self._tables = food, asked.lots, asked.patterns, asked.tables
-        self._wanted = asked.wanted.model_copy(update={"count": 1})
+        self._wanted, self._place = asked.wanted.model_copy(update={"count": 1}), asked.wanted.count
         self._progress = asked.watch.progress
         self._stop = Stop(time.monotonic() + asked.wanted.seconds, asked.watch.stop)
 
     def answers(self) -> Iterator[Why]:
         wanted = self._wanted
-        tonight, _ = self._best(wanted, self._progress)
+        tonight, _ = self._best(wanted.model_copy(update={"count": self._place}), self._progress)
         answer = self._begun(tonight)
         yield answer
         if tonight is None:
@@ -52,6 +57,9 @@ class _Asking:
             if answer.outcome == "could" and answer.instead is not None and answer.instead.dinner is None:
                 answer = answer.model_copy(update={"outcome": "breaks"})
             yield answer
+        if self._place > 1:
+            yield answer.model_copy(update={"done": not self._stop.asked})
+            return
         for bound in bounds(tonight, wanted, self._problems, self._tables, self._stop):
             answer = answer.model_copy(update={"bounds": (*answer.bounds, bound)})
             yield answer
@@ -80,6 +88,7 @@ class _Asking:
             food=food,
             outcome=outcome,
             people=wanted.people,
+            place=self._place,
             tonight=dinner,
             tonight_proven=bool(tonight and tonight.proven),
             does=what_it_does(food.id, dinner, wanted, pattern, tables) if dinner and pattern else (),
@@ -102,9 +111,10 @@ class _Asking:
         other, none_sure = self._best(changed, None)
         if other is not None:
             points = points_of(tonight.score - other.score)
+            against = reasons(tonight.plan, other.plan) if points > 0 else ()
             told = differences(tonight.dinner, other.dinner, points, but=self._food.name if used else "")
             sure = other.proven and tonight.proven
-            return Instead(dinner=other.dinner, proven=sure, points=points, differences=told)
+            return Instead(dinner=other.dinner, proven=sure, points=points, differences=told, against=against)
         offered, _ = offer(self._lots, changed, self._tables)
         left = min(_OBSTACLE_SECONDS, max(0.5, self._stop.left))
         holding = obstacles(offered, changed, self._problems, left, kept=(food,))
@@ -132,7 +142,10 @@ class _Asking:
         found, dinners = best_dinners(self._lots, timed, self._patterns, self._tables, Watch(progress, self._stop))
         if not dinners:
             return None, found.status == "none"
-        return Found(dinners[0], found.plans[0].score, found.proven[0]), True
+        last = len(dinners) - 1
+        if last + 1 < wanted.count:
+            self._place = last + 1
+        return Found(dinners[last], found.plans[last], found.proven[last]), True
 
     def _problems(self, wanted: DinnerRequest) -> list[PatternProblem]:
         return pattern_problems(self._lots, wanted, self._patterns, self._tables)
