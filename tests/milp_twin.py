@@ -206,7 +206,8 @@ def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[
 
 def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
     """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed,
-    plain things have something savoury, a sweet spice another spice, eggs a place of their own, and so does fish."""
+    nothing fried is dry, nut butter is salted, plain things have something savoury, a sweet spice another spice,
+    eggs a place of their own, and so does fish."""
     pattern, sitting = problem.pattern, problem.wanted.sitting
     pairs = list(zip(problem.options, used, strict=True))
     for o, u in pairs:
@@ -220,6 +221,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
         for o, u in pairs:
             if taste.is_plain(problem, o):
                 p.at_most({**savoury, plain: -1, u: 1 + savoury.get(u, 0)}, 0)
+        dry = p.variable(1, -weights.DRY * _POINT)
+        wet = {u: -1.0 for o, u in pairs if taste.moistens(problem, o)}
+        for o, u in pairs:
+            if taste.is_dry(problem, o):
+                p.at_most({**wet, dry: -1, u: 1 + wet.get(u, 0)}, 0)
         for how, price in weights.ROUND.items():
             rounding = {u: -1.0 for o, u in pairs if how in taste.rounds(problem, o)}
             if rounding:
@@ -233,6 +239,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             if o.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
                 p.at_most({u: 1, **sour, **(tomatoes if o.offered.food.id == "tahini" else {})}, 0)
     if sitting in {"dinner", "packed"}:
+        unsalted = p.variable(1, -weights.UNSALTED_NUTS * _POINT)
+        salty = {u: -1.0 for o, u in pairs if taste.is_salty(o)}
+        for o, u in pairs:
+            if taste.is_unsalted_nuts(problem, o):
+                p.at_most({**salty, unsalted: -1, u: 1 + salty.get(u, 0)}, 0)
         spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(o)}
         for o, u in pairs:
             if taste.is_sweet_spice(o):
@@ -555,6 +566,13 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
         if target:
             short = p.variable(target * people, -price)
             p.at_most({z: target * people, short: -1, **{n: -each for n, each in brings.items()}}, 0)
+    for enough, brings, price in (
+        ({"dinner": 750, "packed": 700}.get(wanted.sitting, 0) * 100, energy, weights.ENERGY_OVER),
+        (45_000 if main else 0, {**protein, **others}, weights.PROTEIN_OVER),
+    ):
+        if enough:
+            over = p.variable(1e9, -price * _POINT // 1000)
+            p.at_most({**brings, over: -1}, enough * people)
     for cap in wanted.limits.day_caps:
         before = -(-day_so_far_ug(wanted.eaten, wanted.stacking, cap) // 10) if wanted.stacking else 0
         room = max(0, int(cap.typical_g * 100_000) - before) * people

@@ -39,3 +39,32 @@ def test_nothing_odd_and_no_wheat_is_named_to_buy(tables: Tables, wanting: Calla
     assert not [food.id for food in sold.values() if food.gluten == "yes" and {"base", "protein"} & set(food.roles)]
     without_soya = {ware.food.kind for ware in Market(wanting(avoid=("soya",)), tables, 0).wares}
     assert "tempeh" in without_soya  # left to what the reader may eat
+
+
+def test_toasted_sesame_oil_is_no_fat_to_fry_in(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """It goes over at the end; common practice, no source."""
+    lines = ["firm tofu 280g", "dry white rice", "carrots x3", "pak choi 200g", "soy sauce", "ginger"]
+    wok = [one for one in patterns if one.id == "stir-fry"]
+    dinner = compose(lots_of([*lines, "toasted sesame oil"]), wanting(seconds=60), wok, tables).dinners[0]
+    assert [use.slot for use in dinner.uses if use.food == "oil-sesame"] == ["sesame"]
+    assert dinner.taken_for_granted
+
+
+def test_what_goes_off_next_is_named_as_the_cook_calls_it(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    warm = [one for one in patterns if one.id == "tray-bake"]
+
+    def said(line: str) -> list[str]:
+        dinner = compose(lots_of([*LINES, line]), wanting(protein_floor_g=8, seconds=60), warm, tables).dinners[0]
+        return [one for one in dinner.cautions if one.startswith("Goes off next")]
+
+    assert said("mussels 500g, use by tomorrow") == [
+        "Goes off next: mussels (tomorrow is the last day). Plan it in, or freeze the mussels today."
+    ]
+    assert said("mussels 500g (frozen)") == []
+    assert said("fresh parsley 60g, use by tomorrow") == []

@@ -5,15 +5,24 @@ from collections.abc import Callable
 import pytest
 
 from by_hand import foods
-from calmlarder.compose.request import ENERGY_TARGET_KCAL, FIBRE_TARGET_G, VEGETABLES_PLENTY_G, VEGETABLES_TARGET_G
+from calmlarder.compose.request import (
+    ENERGY_ENOUGH_KCAL,
+    ENERGY_TARGET_KCAL,
+    FIBRE_TARGET_G,
+    PROTEIN_ENOUGH_G,
+    VEGETABLES_PLENTY_G,
+    VEGETABLES_TARGET_G,
+)
 from calmlarder.compose.weights import (
+    ENERGY_OVER,
     ENERGY_UNDER_TARGET,
     FIBRE_UNDER_TARGET,
+    PROTEIN_OVER,
     PROTEIN_UNDER_TARGET,
     VEGETABLES_UNDER_PLENTY,
     VEGETABLES_UNDER_TARGET,
 )
-from calmlarder.compose.wishes.nourish import Nourishing
+from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
 from tiny import Tiny
 
 
@@ -42,3 +51,22 @@ def test_what_is_short_of_each_target_costs(pan: Callable[..., Tiny]) -> None:
         for protein_g in (5.0, 40.0):
             told = pan(protein_g=protein_g).points(Nourishing(), {"tofu-firm": tofu, "carrot": carrot})
             assert told == pytest.approx(by_hand(tofu, carrot, protein_g), abs=1)
+
+
+def test_what_is_more_than_one_eats_costs(pan: Callable[..., Tiny]) -> None:
+    """Added up from the cells of foods.csv; a plate that fills costs nothing.
+
+    firm tofu 900g
+    eggs x12
+    """
+    tofu, egg = foods()["tofu-firm"], foods()["egg"]
+
+    def brings(column: str) -> float:
+        return float(tofu[column]) * 260 / 100 + float(egg[column]) * 220 / 100
+
+    energy = max(0, brings("energy_kcal") - ENERGY_ENOUGH_KCAL["dinner"])
+    protein = max(0, brings("protein_g") - PROTEIN_ENOUGH_G["dinner"])
+    assert protein > 5
+    much = pan().points(NotTooMuch(), {"tofu-firm": 260, "egg": 220})
+    assert much == pytest.approx(-ENERGY_OVER * energy / 10 - PROTEIN_OVER * protein, abs=0.2)
+    assert pan().points(NotTooMuch(), {"tofu-firm": 130}) == 0

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import BARE, PLAIN, ROUND
-from calmlarder.compose.wishes.seasoning import Dressed, NotPlain, Rounded
+from calmlarder.compose.weights import BARE, DRY, PLAIN, ROUND, UNSALTED_NUTS
+from calmlarder.compose.wishes.seasoning import Dressed, NotDry, NotPlain, Rounded, SaltedNuts
 from tiny import Tiny
 
 
@@ -49,3 +49,31 @@ def test_eggs_with_nothing_savoury_are_plain(pan: Callable[..., Tiny]) -> None:
     assert pan().points(NotPlain(), {"egg": 110}) == -PLAIN
     assert pan().points(NotPlain(), {"egg": 110, "soy-sauce": 8}) == 0
     assert pan().points(NotPlain(), {"salmon": 150}) == 0
+
+
+def test_fried_fish_with_nothing_moist_is_dry(pan: Callable[..., Tiny]) -> None:
+    """With and without lime; raw tomatoes beside it moisten nothing, and eggs are not dry.
+
+    salmon fillets 300g
+    eggs x6
+    lime
+    cucumber
+    """
+    assert pan().points(NotDry(), {"salmon": 150}) == -DRY
+    assert pan().points(NotDry(), {"salmon": 150, "cucumber": 60}) == -DRY
+    assert pan().points(NotDry(), {"salmon": 150, "lime": 10}) == 0
+    assert pan().points(NotDry(), {"egg": 110}) == 0
+
+
+def test_a_dressing_of_peanut_butter_wants_salt(pan: Callable[..., Tiny]) -> None:
+    """Lime alone salts nothing; tahini is salted in the words of its step.
+
+    firm tofu 280g
+    peanut butter
+    tahini
+    lime
+    """
+    tofu = {"tofu-firm": 80, "lime": 10}
+    assert pan().points(SaltedNuts(), tofu | {"peanut-butter": 20}) == -UNSALTED_NUTS
+    assert pan().points(SaltedNuts(), tofu | {"tahini": 20}) == 0
+    assert pan().points(SaltedNuts(), tofu) == 0

@@ -10,7 +10,7 @@ from calmlarder.cookbook.wording import without_prep, without_tail
 from calmlarder.matching.words import plain, words_of
 
 _BRACKETS = re.compile(r"\([^()]*\)")
-_NAMELESS = frozenset({"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule"})
+_NAMELESS = frozenset({"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt"})
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
 

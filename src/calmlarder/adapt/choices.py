@@ -50,6 +50,8 @@ _A_COATING = "as a coating"
 _KEPT_DRY = "in a mix that is kept dry"
 _QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
+_SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
+_BREAKFAST_FRUIT = frozenset({"blueberry", "banana-firm"})  # in a pilaf or a korma nobody wants them
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
@@ -182,6 +184,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
     if dish.told.brothy and line.food.kind == "pulse":
         fit = _thickening(fit)
+    if line.food.kind == "dried-fruit" and dish.kinds & _SAVOURY:
+        fit = [one for one in fit if not any(part.food.id in _BREAKFAST_FRUIT for part in one.parts)]
     if line.food.id in dish.told.roasted:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if not dish.told.kept_dry:

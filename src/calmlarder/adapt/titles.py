@@ -20,6 +20,7 @@ _STATES = frozenset({
     "tinned", "drained", "syrup",
 })  # fmt: skip
 
+_AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
 _AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
 
 
@@ -72,6 +73,10 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     new = ", ".join(short) if more else " and ".join(short)
     if set(words_of(word)) & set(words_of(new)):
         return title
+    joined = _AND_BEFORE.search(title[:start])
+    if joined and len(short) > 1:  # `sausage, chickpea and potato casserole`
+        first = title[: joined.start()]
+        return f"{first}, {_capital(new) if word[:1].isupper() else new}{title[end:]}"
     new = new.upper() if word.isupper() else _capital(new) if word[:1].isupper() else new
     return f"{title[:start]}{new}{title[end:]}"
 

@@ -165,6 +165,8 @@ def _fit_cut(cut: str, stand_in: Food) -> str:
         return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""
     if stand_in.kind == "pod":
         return ""
+    if stand_in.kind == "citrus" and cut.endswith(("grated", "sliced", "shredded")):
+        return _usual_cut(stand_in)
     if stand_in.kind == "fruit":
         return "finely chopped" if cut.endswith("grated") else cut
     return f"peeled and {cut}" if _usual_cut(stand_in).startswith("peeled") else cut

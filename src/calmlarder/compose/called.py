@@ -31,6 +31,11 @@ def as_called(uses: Iterable[Use], tables: Tables) -> Mapping[str, Food]:
     return {key: foods[key] if shared[food.name] > 1 else food for key, food in called.items()}
 
 
+def name_said(food: Food, line: str, tables: Tables) -> str:
+    """What one line calls its food."""
+    return _called(food, [line.lower()], tables).name
+
+
 def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
     if food.kind not in _SORTS and food.id not in _SORTED_FOODS and not _is_group(food):
         return food

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from calmlarder.compose.called import name_said
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
@@ -26,7 +27,8 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     for thing in passed:
         if _is_last_day(thing.lot):
             why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
-            told.append(f"{thing.food.name.capitalize()}: today is its last day, and {why}: {_else(thing.lot)}.")
+            name = name_said(thing.food, thing.lot.line, tables).capitalize()
+            told.append(f"{name}: today is its last day, and {why}: {_else(thing.lot)}.")
     return tuple(dict.fromkeys((*told, *_soon(passed, tables))))
 
 
@@ -59,12 +61,13 @@ def _else(lot: Lot) -> str:
 def _soon(passed: Sequence[Offered], tables: Tables) -> Iterator[str]:
     """What the next dinner is made of, the soonest first, and what of it the freezer would keep."""
     soon = sorted((thing for thing in passed if _goes_soon(thing)), key=lambda thing: thing.lot.days_left or 0)
-    shown = list({thing.food.name: thing for thing in reversed(soon)}.values())[::-1][:_MOST_TOLD]
+    shown = list({thing.food.id: thing for thing in reversed(soon)}.values())[::-1][:_MOST_TOLD]
     if not shown:
         return
-    names = ", ".join(f"{thing.food.name} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown)
+    called = {thing.lot.id: name_said(thing.food, thing.lot.line, tables) for thing in shown}
+    names = ", ".join(f"{called[thing.lot.id]} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown)
     cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SOON_DAYS)}
-    freezes = [thing.food.name for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
+    freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
     frozen = f", or freeze the {' and '.join(freezes)} today" if freezes else ""
     yield f"Goes off next: {names}. Plan it in{frozen}."
 
@@ -73,6 +76,6 @@ def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
     if days is None or not 1 <= days <= _SOON_DAYS or _is_last_day(lot):
         return False
-    if lot.grams < _WORTH_A_WORD_G or thing.food.kind == "herb" or says_garlic(thing.food):
+    if lot.grams < _WORTH_A_WORD_G or thing.food.kind in {"herb", "allium"} or says_garlic(thing.food):
         return False
     return not lot.days_estimated or (thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"})

@@ -45,6 +45,7 @@ _COMMON_PRACTICE = "common_practice"
 # Chilled within one to two hours and eaten within two days: Food Standards Agency, chilling and leftovers.
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
+_KEEPS_COOKED = frozenset({"tofu", "tempeh", "seitan"})  # on their last day, too
 _WORTH_COOKING_G = 15
 _NO_REST_G = 5
 _GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
@@ -287,11 +288,16 @@ _THAWING = (
 
 
 def _rest_of(use: Use, food: Food, plan: Plan) -> str:
-    """What to do today with the rest of raw fish or meat in its last days; at a table of several it may go apart."""
+    """What to do today with the rest of raw fish or meat in its last days, of tofu on its last.
+
+    At a table of several it may go apart.
+    """
     lot, main = use.option.offered.lot, plan.problem.pattern.slots[use.option.slot].role == "protein"
     rest = int(lot.grams) - use.grams
     last = lot.days_left in {0, 1} and not lot.days_estimated and lot.place == "fridge"
-    if plan.problem.wanted.table or not (main and last and food.kind in _SPOILS_RAW and food.state == "raw"):
+    spoils = food.kind in _SPOILS_RAW and food.state == "raw"
+    spoils |= food.kind in _KEEPS_COOKED and lot.days_left == 0
+    if plan.problem.wanted.table or not (main and last and spoils):
         return ""
     if rest < _WORTH_COOKING_G:
         return ""

@@ -124,7 +124,7 @@ def _ending(
     left: dict[int, dict[str, Any] | None] = {}
     entries = []
     for one in lots:
-        taken = one.lot.grams if ending.grams is None else ending.grams
+        taken = one.lot.grams if ending.grams is None or spoils_whole(household, one, ending) else ending.grams
         if not 0 < taken <= one.lot.grams:
             remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
             raise CannotGoOn([Problem(where=f"item {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
@@ -154,6 +154,16 @@ def dinner_took(
             parts = {"grams": round(whole.grams - share, 4), "boxed": share, "rescued": urgent, "logged": logged}
             found.append(whole.model_copy(update=parts).model_dump(mode="json"))
     return found
+
+
+def spoils_whole(household: Household, one: KeptLot, ending: Ending) -> bool:
+    """Whether all of a lot goes with a part that is thrown away as mouldy; fresh pieces lie apart, each by itself.
+
+    USDA FSIS, Molds on Food: what is soft, cooked or in a jar is thrown away whole. Recalled.
+    """
+    food = household.tables.food_by_id[one.lot.food]
+    apart = food.state == "raw" and food.kind in _IN_PIECES and not one.lot.opened
+    return ending.how == "thrown" and ending.why == "mouldy" and not apart
 
 
 def _entry(household: Household, one: KeptLot, rest: Mapping[str, Any] | None, ending: Ending) -> Ended:
@@ -208,6 +218,24 @@ def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
     }
     return kept(lot.model_copy(update=less))
 
+
+# Kinds of which one piece is mouldy and the next is not.
+_IN_PIECES = frozenset(
+    {
+        "root",
+        "potato",
+        "brassica",
+        "fruit",
+        "fruit-vegetable",
+        "citrus",
+        "pepper",
+        "tomato",
+        "squash",
+        "allium",
+        "leaf",
+        "egg",
+    }
+)
 
 NOBODY = "nobody here, or it is in the log already"
 

@@ -27,12 +27,12 @@ def goes_first(lot: Lot, number: int) -> tuple[bool, int, int]:
 
 
 def days_words(lot: Lot) -> str:
-    """Days left of a lot in words; nothing where nothing presses."""
+    """Days left of a lot in words; nothing where nothing presses, as in the freezer, where no clock runs."""
     if lot.to_bin or lot.is_unsafe:
         return "bin it"
     if lot.days_left is not None and lot.days_left < 0:
         return "look, smell, decide"
-    return days_in_words(lot.days_left)
+    return "" if lot.place == "freezer" else days_in_words(lot.days_left)
 
 
 def days_in_words(days_left: int | None) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import ClassVar
 
 from rich.text import Text
-from textual import on
+from textual import events, on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
@@ -47,24 +47,42 @@ class Choice(Modal[str]):
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]
 
-    def __init__(self, question: str, names: Sequence[str]) -> None:
+    def __init__(self, question: str, names: Sequence[str], other: str = "") -> None:
+        """With `other`, which says so, an answer that is none of the names may be typed."""
         super().__init__()
         self._question = question
         self._names = names
+        self._other = other
 
     def compose(self) -> ComposeResult:
         """The question over the names."""
         with Vertical(id="choice"):
             yield Static(self._question, markup=False)
             yield OptionList(*map(Text, self._names))
+            if self._other:
+                yield Input(placeholder=self._other, select_on_focus=False, id="other")
         yield KeysLine()
 
     def on_mount(self) -> None:
-        """Arrows work at once."""
-        self.query_one(OptionList).focus()
+        """Arrows work at once; where there is nothing to choose, typing."""
+        self.query_one(OptionList if self._names else Input).focus()
+        self.query_one(OptionList).display = bool(self._names)
+
+    def on_key(self, event: events.Key) -> None:
+        """What is typed goes into the line, where there is one."""
+        if self._other and event.is_printable and event.character and self.query_one(OptionList).has_focus:
+            event.stop()
+            typed = self.query_one(Input)
+            typed.focus()
+            typed.insert_text_at_cursor(event.character)
 
     def action_choose(self) -> None:
-        """The name under the bar, as a click on the key's name does."""
+        """The name under the bar, as a click on the key's name does, or what was typed."""
+        if self._other and self.query_one(Input).has_focus:
+            typed = self.query_one(Input).value.strip()
+            if typed:
+                self.dismiss(typed)
+            return
         self.query_one(OptionList).action_select()
 
     @on(OptionList.OptionSelected)

@@ -87,6 +87,19 @@ class DinnerView(VerticalScroll):
         )
         self.query_one("#notes", Static).update(words)
 
+    def show_box(self, dinner: "Dinner", how: str, words: str, before_g: Mapping[str, float]) -> None:
+        """A portion of a dinner out of its box: `how` it is eaten, and what is in one portion; nothing is cooked."""
+        self._begin_at_top(dinner)
+        dinner = self.manner.dinner(dinner)
+        facts = [protein_words(dinner, whole=True), energy_words(dinner)]
+        self.query_one(DishCard).show(dinner.title, facts, how)
+        self.query_one("#weigh", Static).update("")
+        self.query_one(NearLimits).show(_near(dinner, before_g))
+        each = [Amount(round(use.grams / dinner.people), use.name, False, ()) for use in dinner.uses]
+        self.query_one(AmountList).show("In one portion, about", each)
+        self.query_one(OrderOfWork).show(())
+        self.query_one("#notes", Static).update(words)
+
     def _begin_at_top(self, dinner: "Dinner | None") -> None:
         """Another dinner is read from its title; the same one, told again, stays where it was read."""
         if dinner is None or dinner != self._shown:

@@ -6,7 +6,7 @@ from textual import on
 from textual.widgets import OptionList
 
 from calmlarder.household.answering import answer
-from calmlarder.household.booking import Ending, end
+from calmlarder.household.booking import Ending, end, spoils_whole
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
@@ -94,7 +94,7 @@ class LarderKeys(TurnsWithDay[None]):
             if one is not None:
                 self.notify(f"{self._kitchen.name_of(one.lot.food)}: {_CAN_BE_DONE}", markup=False)
             return
-        if not asked.choices:
+        if not asked.choices and asked.about != "food":
             self.notify(f"{asked.question}: F4 edits it, Del takes it out", timeout=8, markup=False)
             return
         number = asked.id
@@ -103,7 +103,8 @@ class LarderKeys(TurnsWithDay[None]):
             if name is not None:
                 self._answer(number, name)
 
-        self.app.push_screen(Choice(f"{asked.text}: {asked.question}", asked.choices), picked)
+        other = "or type the name of another food" if asked.about == "food" else ""
+        self.app.push_screen(Choice(f"{asked.text}: {asked.question}", asked.choices, other), picked)
 
     @told
     def _answer(self, number: int, name: str) -> None:
@@ -112,6 +113,14 @@ class LarderKeys(TurnsWithDay[None]):
             lots = "; ".join(f"{self._kitchen.name_of(one.lot.food)}, {one.lot.grams:g} g" for one in done.lots)
             self.notify(f"kept: {lots} (Ctrl+Z undoes it)", markup=False)
         self.refill()
+
+    def _called(self, one: "KeptLot") -> str:
+        """By its own line; where several things stand in one line, by the name of the food."""
+        shared = sum(other.lot.line == one.lot.line for other in self._kitchen.lots()) > 1
+        return self._kitchen.name_of(one.lot.food) if shared else one.lot.line
+
+    def _much(self, one: "KeptLot", grams: float | None) -> str:
+        return self._called(one) if grams is None else f"{grams:g} g of {self._called(one)}"
 
     def _choose(self, lot_id: int | None) -> None:
         self.query_one(ItemList).choose(str(lot_id))
@@ -149,14 +158,14 @@ class LarderKeys(TurnsWithDay[None]):
         if len(found) == 1:
             said(found[0].words)
             return
-        self.app.push_screen(Choice(f"Used up: {_much(one, grams)}. Who ate it?", [a.words for a in found]), said)
+        self.app.push_screen(Choice(f"Used up: {self._much(one, grams)}. Who ate it?", [a.words for a in found]), said)
 
     @told
     def _eat_up(self, one: "KeptLot", eaters: "Eaters", grams: float | None) -> None:
         logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
-        self.notify(f"used up: {_much(one, grams)}; {told} (Ctrl+Z undoes it)", markup=False)
+        self.notify(f"used up: {self._much(one, grams)}; {told} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_freeze(self) -> None:
@@ -170,7 +179,7 @@ class LarderKeys(TurnsWithDay[None]):
         done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
         try:
             move_to(self._kitchen, cast(Place, place), [one], grams)
-            self.notify(f"{done}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
+            self.notify(f"{done}: {self._much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         except CannotGoOn as stop:
             self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
@@ -190,9 +199,9 @@ class LarderKeys(TurnsWithDay[None]):
             if end is not None:
                 self._take_out(one, end.how, end.why, grams)
             else:
-                self.notify(f"not thrown away: {_much(one, grams)}", markup=False)
+                self.notify(f"not thrown away: {self._much(one, grams)}", markup=False)
 
-        self.app.push_screen(WhyThrown(_much(one, grams)), said)
+        self.app.push_screen(WhyThrown(self._much(one, grams)), said)
 
     def action_part(self) -> None:
         """Part of the chosen lot is used, thrown away, given or frozen; the rest stays as it is."""
@@ -217,8 +226,13 @@ class LarderKeys(TurnsWithDay[None]):
 
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:
-        end(self._kitchen, [one], Ending(how, why, grams))
-        self.notify(f"{_ENDED[how]}: {_much(one, grams)} (Ctrl+Z undoes it)", markup=False)
+        ending = Ending(how, why, grams)
+        whole = grams is not None and spoils_whole(self._kitchen, one, ending)
+        much = self._much(one, grams)  # said before it is gone
+        if whole:
+            much = f"all of {self._called(one)}: where a part is mouldy the rest is no longer safe"
+        end(self._kitchen, [one], ending)
+        self.notify(f"{_ENDED[how]}: {much} (Ctrl+Z undoes it)", markup=False)
         self.refill()
 
     def action_days(self) -> None:
@@ -298,15 +312,11 @@ class LarderKeys(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """Take the last change back."""
         words = self._kitchen.undo()
-        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
+        self.notify(f"undone: {words} (Ctrl+Y does it again)" if words else "nothing to undo", markup=False)
         self.refill()
 
     def action_redo(self) -> None:
         """Do it again."""
         words = self._kitchen.redo()
-        self.notify(f"redone: {words}" if words else "nothing to redo", markup=False)
+        self.notify(f"redone: {words} (Ctrl+Z undoes it)" if words else "nothing to redo", markup=False)
         self.refill()
-
-
-def _much(one: "KeptLot", grams: float | None) -> str:
-    return one.lot.line if grams is None else f"{grams:g} g of {one.lot.line}"

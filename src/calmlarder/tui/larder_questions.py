@@ -63,7 +63,11 @@ class PartialUse(Modal[Parted]):
 
     @on(Input.Submitted)
     def on_with_it(self) -> None:
-        """To what becomes of it."""
+        """To what becomes of it, where the amount can be; why not stands below it."""
+        try:
+            part_grams(self.query_one(Input).value, self._lot)
+        except ValueError:
+            return
         self.query_one(OptionList).focus()
 
     @on(OptionList.OptionSelected)
@@ -88,7 +92,8 @@ _REASONS: Mapping[str, End] = MappingProxyType({why[0]: End("thrown", why) for w
 _KEYS: Mapping[str, End] = MappingProxyType({"enter": End("thrown"), **_REASONS, "g": End("given")})
 _SHOWN: Mapping[str, str] = MappingProxyType({"enter": "Enter"})
 _WORDS: Mapping[End, str] = MappingProxyType(
-    {End("thrown"): "no reason", End("given"): "given away"} | {end: str(end.why) for end in _REASONS.values()}
+    {End("thrown"): "no reason", End("given"): "not thrown: given away"}
+    | {end: str(end.why) for end in _REASONS.values()}
 )
 
 

@@ -39,7 +39,7 @@ def _question(one: ToAnswer) -> str:
 def _item(one: "KeptLot", kitchen: Household) -> Item:
     lot = one.lot
     # What is to be done stands first: the end is cut where the screen is narrow.
-    notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or ""]
+    notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or "" if lot.place != "freezer" else ""]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
     notes += [kitchen.manner.beside(lot.grams)]

@@ -14,7 +14,7 @@ from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page
-from calmlarder.tui.plan_view import PlanView, asked_line, details, how_good, kind_of
+from calmlarder.tui.plan_view import PlanView, asked_line, box_words, details, how_good, kind_of
 from calmlarder.tui.widgets.day_board import DayBoard
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -377,4 +377,5 @@ class PlanScreen(TurnsWithDay[None]):
             if cooked:
                 self.action_forget()
 
-        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first), done)
+        box = box_words(one, self._outcome.plan.sittings)
+        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first, box), done)

@@ -50,6 +50,15 @@ def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned:
     return Card(f"{one.at:%a %d %b}", kind_of(one), figure, title, tuple(notes))
 
 
+def box_words(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]") -> str:
+    """Which box a meal comes out of, and how it is eaten; nothing where it is cooked itself."""
+    if one.leftover_of is None:
+        return ""
+    flask = ", there or in the morning into a flask" if one.sitting == "packed" else ""
+    how = f"Warm it until it steams all through{flask}" if one.warmed else "Eat it cold, as it comes from the fridge"
+    return f"Nothing to cook: this is the box of {_when(sittings[one.leftover_of])}. {how}."
+
+
 def _when(one: "SittingPlanned") -> str:
     return f"{one.at:%A}'s {kind_of(one)}"
 

@@ -7,6 +7,7 @@ from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from calmlarder.household.household import Household
+from calmlarder.render.caution import CAUTION
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.sources import ask_sources
@@ -17,6 +18,12 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
 
 _NARROWEST = 40
+_OF_A_BOX = (
+    "It is cooked with the earlier meal and put into its box then. When you eat it, type in the larder: ate boxed, and "
+    "the name of the dish.",
+    "What was warmed once is not warmed again: bin what is left (UK Food Standards Agency).",
+    CAUTION,
+)
 
 
 class PlannedDinner(Screen[bool]):
@@ -28,9 +35,11 @@ class PlannedDinner(Screen[bool]):
     ]
 
     def __init__(
-        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool
+        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool, box: str = ""
     ) -> None:
+        """`box` says of what is eaten out of a box which one it is and how; there is nothing to cook then."""
         super().__init__()
+        self._box = box
         self._kitchen = kitchen
         self._heading = heading
         self._dinner = dinner
@@ -62,7 +71,14 @@ class PlannedDinner(Screen[bool]):
         view = self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
         view.manner = style.manner
+        if self._box:
+            view.show_box(self._dinner, self._box, "\n".join(_OF_A_BOX), held_g(self._wanted))
+            return
         view.show(self._dinner, "", planned_notes_text(self._dinner, style), held_g(self._wanted))
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """Nothing is cooked of a box."""
+        return not self._box if action == "cook" else True
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
