@@ -156,7 +156,8 @@ def test_a_limit_filled_before_is_told(full: Path, ask: Ask, capsys: pytest.Capt
     assert held > 0.5
     main(["tonight", "--home", str(full), "--today", DAY, "--at", "18:00"])
     told = " ".join(capsys.readouterr().out.split())
-    assert "What you ate before already fills the limit of: fructans + GOS" in told
+    assert "What was eaten at 17:30 already fills what one meal may bring of fructans + GOS" in told
+    assert "After 20:30 there is more to choose from" in told
     assert f"{held:.2f} g of it from before" in told
 
 

@@ -47,7 +47,7 @@ def test_ten_weeks_of_silence_are_told(home: Home) -> None:
     day = home.until_the_dose("sorbitol")
     home.json(day, "challenge", "score", "1", "0", "0", "0")
     told = home.told(day + timedelta(days=70), "challenge", "today")
-    assert "70 days since the last day you scored" in told
+    assert "10 weeks since the last day you scored" in told
     assert "Today the next dose" not in told
 
 

@@ -66,12 +66,32 @@ def another_dish(
     if not gone and adapted.status not in {"cannot", "open"}:
         return ()
     head = f"It is named for {' and '.join(gone)}, which cannot stay: what comes out is another dish." if gone else ""
+    if adapted.status == "cannot":
+        head = " ".join(filter(None, (head, _carriers(reads, adapted, tables))))
     nearest = _nearest(recipe, reads, tables)
     # A word that names a food makes no dish: oat pancakes are not near an oat crumble.
     foods = {word for food in tables.foods for word in words_of(food.name)}
-    if head and not (set(words_of(recipe.title)) & set(words_of(nearest))) - foods:
+    if gone and not (set(words_of(recipe.title)) & set(words_of(nearest))) - foods:
         return (head,)
     return (f"{head} Nearest of the program's own dishes: {nearest}.".strip(),)
+
+
+_MOST_NAMED = 4  # foods that carry it: ours
+
+
+def _carriers(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> str:
+    """What alone passes a limit, the furthest first, and that this need not stay so."""
+    shares: dict[str, float] = {}
+    for one in adapted.brought:
+        food = tables.food_by_id.get(reads[one.place].food or "")
+        if food is not None and one.limit_g and one.grams > one.limit_g:
+            shares[food.name] = max(shares.get(food.name, 0.0), float(one.grams / one.limit_g))
+    names = sorted(shares, key=lambda name: -shares[name])[:_MOST_NAMED]
+    if not names:
+        return ""
+    listed = names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+    carry = "carries" if len(names) == 1 else "carry"
+    return f"Its {listed} {carry} more than one meal may bring; after your challenges some may fit again."
 
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:

@@ -85,7 +85,10 @@ class Rescued(_Told):
 
 
 class MoreProtein(_Told):
-    """Grams of one food, of the whole dish, that would bring the protein that is aimed at; where it comes from."""
+    """Grams of one food, of the whole dish, that would bring the protein that is aimed at; where it comes from.
+
+    `too_much` names what is at home and would bring it, too, were it not for a limit.
+    """
 
     food: str
     name: str
@@ -93,6 +96,7 @@ class MoreProtein(_Told):
     household: str | None
     weighed: bool
     where: Literal["larder", "shop"]
+    too_much: tuple[str, ...] = ()
 
 
 class Contribution(_Told):

@@ -23,6 +23,7 @@ _ENDED = {
 }
 REACTED = ("strong reaction", "two reactions")
 _WHOLE_FROM_G = 10
+_TOLD_IN_DAYS = 21  # what is longer is told in weeks; ours
 
 
 def why_today(today: "Today", on_screen: bool = False) -> str:
@@ -48,7 +49,8 @@ def why_today(today: "Today", on_screen: bool = False) -> str:
         return (
             f"{name}: the challenge pauses, as your gut has not been calm for a week (a worst score of more than "
             f"{MOST_BASELINE:g} of 10 on average). That is no failure. Please talk to your dietitian or doctor this "
-            f"week. No dose comes before {BASELINE_DAYS} calm days are scored, and none has to."
+            f"week; until then eat as suits you best. No dose comes before {BASELINE_DAYS} calm days are scored, and "
+            "then only if you want it."
         )
     if stands.what == "control":
         return (
@@ -141,17 +143,18 @@ def _wash_out(course: Course, stands: Standing, on_screen: bool) -> str:
 def _dose(today: "Today", course: Course, stands: Standing) -> str:
     what, felt_bad = "the same dose again, to be sure" if stands.is_repeat else f"the {_which(stands)}", ""
     last = stands.tried[-1] if stands.tried else None
+    before = ""
     if last is not None and last.left_out and last.eaten.dose_g == stands.dose_g:
-        what = f"the same dose again, as the last day of it does not count ({last.left_out})"
+        before = f"Your last day with {stands.dose_g:g} g does not count ({last.left_out})"
+        before += ", though you felt bad after it. " if is_unsettled(last) else ". "
+        what = "the same dose again"
         if is_unsettled(last):
-            felt_bad = (
-                " After it you felt bad, though: talk to your dietitian first, skip today, or stop here. Each is fine."
-            )
+            felt_bad = " Or talk to your dietitian first, or stop here: each is fine."
     amount = "" if today.food is None or today.grams is None else f": {today.grams:g} g of {today.food.name}, weighed"
     return (
-        f"Today {what}, {stands.dose_g:g} g of {name_of(course.challenge)}{amount}, once, with your dinner. Eat the "
-        "rest of the day as in elimination, and score the day tonight. If you do not feel like it, skip the day: "
-        f"nothing is lost.{felt_bad}"
+        f"{before}Today {what}, {stands.dose_g:g} g of {name_of(course.challenge)}{amount}, once, with your dinner. "
+        "Eat the rest of the day as in elimination, and score the day tonight. If you do not feel like it, skip the "
+        f"day: nothing is lost.{felt_bad}"
     )
 
 
@@ -176,9 +179,14 @@ def _wait(course: Course, stands: Standing) -> str:
 def _silence(since: date, today: date, name: str, on_screen: bool) -> str:
     stop = "x stops it" if on_screen else "`calmlarder challenge stop` ends it"
     return (
-        f"{name}: it is {(today - since).days} days since the last day you scored, so that the challenge pauses. "
-        f"Nothing is lost. Score {BASELINE_DAYS} calm days as in elimination, and it goes on; or {stop}."
+        f"{name}: it is {_long((today - since).days)} since the last day you scored, so the challenge is paused. "
+        f"Nothing is lost. Score {BASELINE_DAYS} calm days as in elimination; then the next dose may come, if you want "
+        f"it. Or {stop}."
     )
+
+
+def _long(days: int) -> str:
+    return f"{days} days" if days < _TOLD_IN_DAYS else f"{days // 7} weeks"
 
 
 def _reaction_words(stands: Standing) -> str:

@@ -38,17 +38,18 @@ def reckoning_text(reckoning: Reckoning, days: Sequence[ChallengeDay]) -> str:
         for dose, risk in zip(reckoning.doses_g, reckoning.risks, strict=True)
     ]
     is_found = reckoning.own_limit_g in reckoning.doses_g
-    what = "estimated limit for one meal" if is_found else "the limit of elimination stays for now, at one meal"
+    found = "not clear yet; for now, at one meal" if reckoning.ambiguous else "estimated limit for one meal"
+    what = found if is_found else "the limit of elimination stays for now, at one meal"
     lines.append(f"  {what}: {reckoning.own_limit_g:g} g")
     if len(reacted) >= STOP_REACTIONS:
         lines.append(f"  A challenge ends after {STOP_REACTIONS} reactions; eat no further dose of it now.")
     elif reckoning.ambiguous and reacted:
         lines.append(
-            "  Not clear yet. After three calm days without it eat the dose that brought the reaction "
+            f"  To know more: after three calm days without it eat the dose that brought the reaction "
             f"({reacted[0]:g} g) once more, at most twice."
         )
     elif reckoning.ambiguous:
-        lines.append("  Not clear yet: more days of the ladder would say more.")
+        lines.append("  More days of the ladder would say more.")
     return "\n".join([*lines, _CARE])
 
 

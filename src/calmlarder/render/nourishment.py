@@ -31,7 +31,9 @@ def short_of_protein(dinner: "Dinner") -> str:
         return f"{told}; nothing small at home or on a short list to buy brings the rest within the limits."
     more = " or ".join(_more_words(one) for one in dinner.more_protein)
     bought = " from the shop" if dinner.more_protein[0].where == "shop" else ""
-    return f"{told}; {more} more{bought} would do{' for all' if dinner.people > 1 else ''}."
+    too_much = dinner.more_protein[0].too_much
+    why = f"; so much {' or '.join(too_much)} of what is at home would pass a limit" if too_much else ""
+    return f"{told}; {more} more{bought} would do{' for all' if dinner.people > 1 else ''}{why}."
 
 
 def _more_words(one: "MoreProtein") -> str:

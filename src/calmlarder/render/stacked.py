@@ -120,12 +120,17 @@ def filled_words(wanted: DinnerRequest) -> str:
     """The limits that what was eaten before fills by itself; nothing where it fills none."""
     held = held_g(wanted)
     caps = [cap for cap in wanted.limits.sitting_caps if held.get(cap.key, 0) >= float(cap.typical_g)]
-    names = [CAP_WORDS.get(cap.key, cap.key) for cap in caps]
-    if not names:
+    if not caps:
         return ""
+    names = [CAP_WORDS.get(cap.key, cap.key) for cap in caps]
+    times = dict.fromkeys(
+        _clock(one.eaten.at, wanted) for one in wanted.counted if any(one.likely_ug(cap) >= _TELLING_UG for cap in caps)
+    )
+    more = _more_after(wanted, {cap.key for cap in caps})
+    later = f" After {_clock(more, wanted)} there is more to choose from." if more else ""
     return (
-        f"What you ate before already fills the limit of: {', '.join(names)}. So this dinner adds next to nothing of "
-        "it; eat it all the same."
+        f"What was eaten at {' and '.join(times)} already fills what one meal may bring of {', '.join(names)}. So this "
+        f"dinner adds next to nothing of that. Eat it all the same: nobody should go hungry for a limit.{later}"
     )
 
 
