@@ -6,8 +6,10 @@ from itertools import zip_longest
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import (
     COLOURS,
+    COLOURS_ELSEWHERE,
     DECIDING,
     DISH_WHEN_MADE,
     DISHES,
@@ -83,7 +85,11 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     """Words that say what a thing is, or that stand in another food's name."""
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
     own = frozenset(words_of(food.name))
-    for token, after in zip_longest(words.tokens, words.tokens[1:]):
+    for before, token, after in zip_longest((None, *words.tokens), words.tokens, words.tokens[1:]):
+        if token is None:
+            continue
+        if token.typed == "thing" and before and before.typed in MEASURE_WORDS:
+            continue  # a bottle thing is a bottle; a lentil thing may be anything with lentils
         is_whey = token.typed == "brown" and food.kind == "cheese" and "brown" not in reading.takes
         if is_whey and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
@@ -156,6 +162,8 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False  # `cod fish` is cod
     if not lexicon.called(word).isdisjoint({reading.food, *_other_states(reading.food, lexicon)}):
         return False  # two names of one thing: `kale (couve)`
+    if word in COLOURS_ELSEWHERE:
+        return _tells_apart(word, reading, lexicon)
     if together and _of_another_tongue(word, token, reading, words):
         return True
     if word in COLOURS and token.raw == word:

@@ -203,7 +203,8 @@ class Lexicon:
         if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
-            return distance == 1 and alike and len(word) >= _LONG_SLIP - 1
+            is_shorter = len(word) + 1 == len(known) and len(word) >= _SURE_LENGTH  # `arugla`
+            return distance == 1 and alike and (is_shorter or len(word) >= _LONG_SLIP - 1)
         if distance == 1:
             dropped = len(word) + 1 == len(known)  # a letter was left out
             return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)

@@ -86,6 +86,19 @@ COLOURS = frozenset({
     "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold",
     "rainbow",
 })  # fmt: skip
+# The same in other tongues; `amarillo` is a chilli of its own.
+COLOURS_ELSEWHERE = frozenset({
+    "braun", "brauner", "braune", "weiss", "weisse", "rot", "rote", "roter", "grun", "grune", "gruner", "gelb", "gelbe",
+    "schwarz", "schwarze", "bruin", "bruine", "witte", "rode", "groene", "gele", "zwarte", "brun", "brune", "hvid",
+    "hvide", "hvit", "hvite", "vit", "vita", "rod", "rode", "gron", "gronne", "gul", "gule", "sort", "sorte",
+    "blanco", "blanca", "blancos", "blancas", "rojo", "roja", "rojos", "rojas", "verde", "verdes",
+    "amarilla", "amarillos", "amarillas", "negro", "negra", "negros", "negras", "morado", "morada", "branco", "branca",
+    "brancos", "brancas", "vermelho", "vermelha", "roxo", "roxa", "amarelo", "amarela", "preto", "preta", "claro",
+    "clara", "escuro", "escura", "bianco", "bianca", "bianchi", "bianche", "rosso", "rossa", "rossi", "rosse", "verdi",
+    "giallo", "gialla", "gialli", "gialle", "nero", "nera", "neri", "nere", "blanc", "blanche", "rouge", "vert",
+    "verte", "jaune", "noir", "noire", "bialy", "biala", "biale", "czerwony", "czerwona", "czerwone", "zielony",
+    "zielona", "zielone", "zolty", "zolta", "czarny", "czarna",
+})  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
     "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt",
