@@ -104,6 +104,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
+            if "seasoned" in own and (word in DISHES or word in {"flavour", "flavoured"}):
+                continue  # its seasoning is one of the figures: `noodle pot, curry`
             if word == food.kind and word in _HEADS:
                 continue  # what it is goes without saying: `gf penne pasta`
             if word == "gluten" and "free" in words.known and food.gluten == "no":

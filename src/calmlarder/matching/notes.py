@@ -32,7 +32,7 @@ HARMLESS = frozenset({
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
-    "batter", "jerky",
+    "batter", "jerky", "creamer",
     "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
     "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake",
     "biscuit",
@@ -135,6 +135,7 @@ NOTES = frozenset({
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
+    "cocinar", "cucinare", "cucina", "cuisiner", "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
     "geoffnet",

@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.matching.in_passing import said_in_passing
+
 PERCENT = "percent"
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
 _PACKED_IN = re.compile(
@@ -89,7 +91,7 @@ _PART_OF_PACK = re.compile(
     r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
-_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
+_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of| ?[-:])?) beans\b|\bbeans\b(?=.*\btins?\b)")
 _OTHER_BEANS = re.compile(
     r"\b(?:kidney|black|butter|cannellini|haricot|pinto|borlotti|green|mixed|broad|white|red|chick|lima|navy|baked"
     r"|adzuki|refried|runner|french|dry|dried|water|brine|chilli|chili|fava|soya|garden|bean"
@@ -140,6 +142,7 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
+    text = said_in_passing(text)
     held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
     text = _HELD.sub(r" with \1", text) if held else text
     text = _SPROUTED.sub(r"\1 sprouting", text) if "sprouted" in text else text
