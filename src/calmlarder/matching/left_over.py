@@ -27,6 +27,7 @@ from calmlarder.matching.words import words_of
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
+_SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
@@ -104,7 +105,7 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
-            if "seasoned" in own and (word in DISHES or word in {"flavour", "flavoured"}):
+            if own & _SEASONED and (word in DISHES or word in {"flavour", "flavoured"}):
                 continue  # its seasoning is one of the figures: `noodle pot, curry`
             if word == food.kind and word in _HEADS:
                 continue  # what it is goes without saying: `gf penne pasta`

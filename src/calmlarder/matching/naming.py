@@ -231,7 +231,8 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
             return Named("matched", (preserved[0].food,), best.takes, (), candidates)
         bought = any(token.typed in _BOUGHT_IN for token in words.tokens)
         holding = [one for one in close if WITHOUT.isdisjoint(words_of(food[one.food].name))]
-        if bought and len(holding) == 1 and told.isdisjoint({"cooked", "leftover"}):
+        is_told = bool(words.known & {"onion", "garlic"})
+        if len(holding) == 1 and (is_told or (bought and told.isdisjoint({"cooked", "leftover"}))):
             # Bought and not said to lack it, it holds onion: `carton of veg soup`.
             return Named("matched", (holding[0].food,), best.takes, (food[holding[0].food].name,), candidates)
         parts = [one for one in close if one.default]

@@ -135,7 +135,7 @@ NOTES = frozenset({
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
-    "cocinar", "cucinare", "cucina", "cuisiner", "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
+    "himself", "herself", "myself", "yourself", "themselves", "cocinar", "cucinare", "cucina", "cuisiner", "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
     "geoffnet",

@@ -69,6 +69,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
+    if len(brackets) == 1 and whole.named.outcome == "matched" and set(bare_words(brackets[0])) <= lexicon.shapes:
+        return [whole]  # the shape of it: `gf pasta (penne)`
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
