@@ -41,13 +41,12 @@ class _Try(NamedTuple):
     """How long a dish is worked on in one way, in the solver's own time, which is the same on each machine."""
 
     most: float | None
-    cuts: bool
     presolves: bool
 
 
-# Most dishes are so small that cutting planes and presolving cost more than they save; of several people's limits with
-# little between them some are proven only by cuts, and a few only by presolving. Measured on made-up households.
-_TRIES = (_Try(0.05, False, False), _Try(0.2, True, False), _Try(None, True, True))
+# Most dishes are so small that presolving costs more than it saves. Of the few that are not proven at once (several
+# people's limits with little between them) most are when the search begins where it ended, and some only by presolving.
+_TRIES = (_Try(0.03, False), _Try(0.15, False), _Try(None, True))
 
 
 class Use(NamedTuple):
@@ -128,8 +127,6 @@ def _solver_of_dish(seconds: float, stop: Stop | None, one: _Try) -> cp_model.Cp
     solver = solver_of(seconds, stop)
     solver.parameters.cp_model_presolve = one.presolves
     solver.parameters.add_lp_constraints_lazily = False
-    if not one.cuts:
-        solver.parameters.cut_level = 0
     if one.most is not None:
         solver.parameters.max_deterministic_time = one.most
     return solver
