@@ -567,7 +567,7 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
             short = p.variable(target * people, -price)
             p.at_most({z: target * people, short: -1, **{n: -each for n, each in brings.items()}}, 0)
     for enough, brings, price in (
-        ({"dinner": 750, "packed": 700}.get(wanted.sitting, 0) * 100, energy, weights.ENERGY_OVER),
+        ({"dinner": 700, "packed": 650}.get(wanted.sitting, 0) * 100, energy, weights.ENERGY_OVER),
         (45_000 if main else 0, {**protein, **others}, weights.PROTEIN_OVER),
     ):
         if enough:

@@ -204,10 +204,10 @@ def test_a_step_of_another_method_is_overruled(adapt: Adapt) -> None:
 
 
 def test_nothing_begins_earlier_that_simmers_long_enough(adapt: Adapt) -> None:
-    lines = ("600 g cauliflower", "600 g courgettes")
+    lines = ("2 x 400 g tins butter beans, drained", "400 g canned tomatoes")
     short, long = (
-        adapt("Stew", *lines, steps=f"1. Add the cauliflower and courgettes and simmer for {minutes} minutes.")
-        for minutes in (5, 45)
+        adapt("Stew", *lines, steps=f"1. Add the beans and tomatoes and simmer for {minutes} minutes.")
+        for minutes in (8, 45)
     )
     assert "begin earlier" in short["recipe"]
     assert long["changes"]

@@ -380,7 +380,7 @@ def test_quoted_lines_are_a_line_each_and_bare_words_one(tmp_path: Path, capsys:
     [
         # What joins bacon in the pot and is lifted out with it, and a word in another number than the tables have it.
         ("half a white cabbage\n3 carrots\npotatoes 1kg\n2 rashers bacon\ntin sardines\nbutter", ["bacon", "sardines"]),
-        ("Sliced sausage 2\npotatoes 1kg\n3 carrots\noil\nhalf a swede", []),
+        ("Sliced sausage 2, no onion or garlic\npotatoes 1kg\n3 carrots\noil\nhalf a swede", []),
     ],
 )
 def test_a_right_dinner_is_not_refused(

@@ -159,7 +159,8 @@ def test_so_much_of_each(line: str, lots: list[tuple[str, float]], reader: Larde
         ("ginger, garlic", ["ginger", "garlic"]), ("thumb ginger, 2 cloves garlic", ["ginger", "garlic"]),
         ("milk, oat", ["oat-drink"]), ("oils: olive, sesame", ["oil-olive", "oil-sesame"]),
         ("cooked quinoa and lentils in tub", ["quinoa-cooked", "lentils-boiled"]),
-        ("ham & cheese sandwich", ["sandwich"]), ("warak enab", ["grape-leaves"]),
+        ("marinating tofu (soy n ginger), big block", ["tofu-firm"]), ("three bean salad", ["kidney-beans-canned"]),
+        ("tofu marinated (soy, garlic)", []), ("ham & cheese sandwich", ["sandwich"]), ("warak enab", ["grape-leaves"]),
     ],
 )  # fmt: skip
 def test_a_list_is_no_mixture_and_a_dish_no_list(line: str, foods: list[str], reader: LarderReader) -> None:

@@ -236,7 +236,8 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
     pinches = {use["food"] for use in dinner["uses"] if use["household"] == "a pinch"}
     for food in (food for food, times in used.items() if times == 1 and food in foods):
         words = f"a pinch of {names[food]}" if food in pinches else f"{grams[food]} g {names[food]}"
-        counted = rf"|(?<!\d)\d+ {re.escape(names[food])} \({grams[food]} g\)"  # 2 eggs (110 g)
+        one = re.escape(names[food].removesuffix("s"))  # 2 eggs (110 g), 1 egg (55 g)
+        counted = rf"|(?<!\d)(?:\d+ {re.escape(names[food])}|1 {one}) \({grams[food]} g\)"
         there = [(n, re.search(re.escape(words) + counted, step)) for n, step in enumerate(dinner["steps"])]
         said = [(number, found.start()) for number, found in there if found]
         if len(said) != 1:

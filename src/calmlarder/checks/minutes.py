@@ -148,6 +148,7 @@ def _names(dinner: Mapping[str, Any]) -> list[str]:
     for use in dinner["uses"]:
         for name in (use["name"], _LABEL.sub("", use["name"])):
             found |= {name.lower(), _STATE.sub("", name.lower())}
+            found |= {name.lower().removesuffix("s")} if name.lower().endswith("eggs") else set()  # 1 egg (55 g)
     return sorted(found, key=len, reverse=True)
 
 

@@ -174,6 +174,7 @@ def _steps(read: Read) -> Iterator[str]:
         slots[use["slot"]] = slots.get(use["slot"], 0) + use["grams"]
     text = " ".join(read.dinner["steps"])
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
+    text = re.sub(r"(?<![\d.])1 ([\w -]*egg) (?=\(\d+ g\))", r"1 \1s ", text)  # 1 egg (55 g)
     text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
     on_scale = {read.name(food): sum(use["grams"] for use in uses) for food, uses in _weighed(read).items()}
     for part, whole, name in re.findall(rf"(\d+) g of the [^()]+ {_REST} (\d+) g ({names})\)", text):

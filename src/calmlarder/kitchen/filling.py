@@ -16,7 +16,7 @@ _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b",
 _SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "radish", "radish-round"})  # thin skins
 _CUT_SMALL = re.compile(r"\b(?:dice|cubes|pieces|wedges|sliced thin|strips)\b")
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
-_PIECES = re.compile(r"about ([2-9]|1\d)")
+_PIECES = re.compile(r"about ([1-9]|1\d)")
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
@@ -78,7 +78,8 @@ class Filling(NamedTuple):
         """Its amount as a cook counts it: `2 eggs (110 g)`, `9 g lemon (2 tsp juice)`; empty where grams will do."""
         if self.food.kind == "egg":
             pieces = _PIECES.fullmatch(self.household or "")
-            return f"{pieces[1]} {self.food.name} ({self.grams} g)" if pieces else ""
+            name = self.food.name.removesuffix("s") if pieces and pieces[1] == "1" else self.food.name
+            return f"{pieces[1]} {name} ({self.grams} g)" if pieces else ""
         spoons = _SPOONS.fullmatch(self.household or "") if self.food.kind == "citrus" else None
         return f"{self.grams} g {self.food.name} ({spoons[1]} juice)" if spoons else ""
 

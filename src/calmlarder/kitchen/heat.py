@@ -10,7 +10,7 @@ from calmlarder.patterns.pattern import Pattern, Step
 LOW, MEDIUM, HIGH = "low", "medium", "medium-high"
 _SAID = re.compile(r"(?<!take off the )\bheat\b(?! (?:\{|the |through|gently|without))")  # the noun
 _BOILS = re.compile(r"\b(?:[Bb]oil|[Bb]ring|steamer)\b")
-_SIMMERS = re.compile(r"\b(?:simmer|braise|thicken|melt|without boiling|creamy)\b")
+_SIMMERS = re.compile(r"\b(?:simmer(?:ing)?|braise|thicken|melt|without boiling|creamy)\b")
 _FRIES = re.compile(r"\b(?:[Bb]rown(?:ed)?|[Ff]ry|golden|crisp)\b")
 _COOKS = re.compile(r"\b(?:soften|cook|warm|[Ww]arm|[Hh]eat|sizzle|crack in|set)\b")
 _LONG_FRY = 10  # what fries for longer than so many minutes does it on medium heat
@@ -66,7 +66,8 @@ def _level(step: Step, follows: Step | None, pattern: Pattern, fillings: Sequenc
 
 def _put_in(words: str, level: str) -> str:
     """The sentence with the heat behind its vessel, or behind what is done."""
-    found = _VESSEL.search(words) or _VERB.search(words)
+    vessel, verb = _VESSEL.search(words), _VERB.search(words)
+    found = verb or vessel if level == LOW else vessel or verb
     if found is None:
         return words
     return f"{words[: found.end()]} on {level} heat{words[found.end() :]}"

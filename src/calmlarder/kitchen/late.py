@@ -24,9 +24,9 @@ _WARMS = re.compile(r"Warm \{fat\} in ")
 _SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
 _LONG_AFTER = 5  # so many minutes after it are long for what is tender
 _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what follows
-_EMPTIES = re.compile(r"\b(?:lift out|drain)\b")
+_EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
-_PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Ss]lide|hollows|Off the heat)\b")
+_PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|Off the heat)\b")
 _COLOURS = frozenset({"tofu-firm", "tempeh"})  # pale and wet where they only simmer
 _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 

@@ -40,8 +40,9 @@ def salted(dish: Dish, progress: Progress, told: Told, things: Sequence[Filling]
 
 
 def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
-    """Nobody salts a box at the stove, or a bowl of fruit."""
-    if dish.pattern.eaten_cold or not any(slot.role == "vegetable" for slot in dish.pattern.slots.values()):
+    """Nobody salts a box at the stove, a bowl of fruit, or a plate on which all is laid out as it is."""
+    laid_out = all(step.place == "plate" for step in dish.pattern.steps)
+    if dish.pattern.eaten_cold or laid_out or not any(slot.role == "vegetable" for slot in dish.pattern.slots.values()):
         return
     salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in dish.fillings)
     out = lifted_out(dish.fillings)

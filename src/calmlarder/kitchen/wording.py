@@ -171,6 +171,7 @@ def egg_instead(said: str) -> str:
     """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "scramble", said)
     said = re.sub(rf"\b([Mm]ake room) for (?={_EGGS}(?!\w))", r"\1, crack in ", said)
+    said = re.sub(rf"\b([Pp]ush aside), add (?={_EGGS}(?!\w))", r"\1, crack in ", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
 

@@ -146,7 +146,7 @@ class _Kitchen:
             groups.append([one for one in late if left_of(dish, one) == left])
         told, off = _without_end(told) if groups[1:] else (told, "")
         minutes = self._minutes(step, cooked)
-        told = fat_left(dish, progress, number, groups[0], _ended(told, minutes, cooked, groups))
+        told = fat_left(dish, progress, number, groups[0], _ended(told, minutes, step, cooked, groups))
         task, stage = self._task(step, number, minutes, groups[0])
         adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
         vessel = _vessel(step) if step.place in HEATED else ""
@@ -252,10 +252,12 @@ class _Kitchen:
             yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)
 
 
-def _ended(told: Told, minutes: int, cooked: Sequence[Filling], groups: Sequence[Sequence[Filling]]) -> Told:
+def _ended(
+    told: Told, minutes: int, step: Step, cooked: Sequence[Filling], groups: Sequence[Sequence[Filling]]
+) -> Told:
     """With its minutes behind it, and how a cook sees that what goes in at once is done."""
     said = told.said
-    if cooked and minutes > 1 and "minute" not in said:
+    if (cooked or step.place == "dish") and minutes > 1 and "minute" not in said:
         said = f"{said} About {minutes} minutes."
     joins_later = [one for group in groups[1:] for one in group]
     for one in cooked:

@@ -70,7 +70,7 @@ DISHES = frozenset({
     "muesli", "smoothie", "shake", "sorbet", "jelly", "terrine", "pate", "mousse", "souffle", "croquette", "rosti",
     "hash", "wellington", "schnitzel", "katsu", "tempura", "kebab", "kofta", "meatball", "fishcake", "turnover",
     "strudel", "scone", "bun", "roll", "focaccia", "naan", "bagel", "pancake", "waffle", "cordial", "liqueur", "wing",
-    "krispy", "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn",
+    "krispy", "krispie", "krispies", "crispies", "cornflakes", "crunch", "puff", "twist", "straw", "stick", "popcorn",
     "surprise", "thing",
     "medley", "parcel", "ravioli", "gnocchi", "tortellini", "tea", "bomb", "wonton", "roulade", "patty",
     "loaf", "scramble", "adobo", "sinigang", "caldereta", "kaldereta", "menudo", "afritada", "tinola", "sisig",

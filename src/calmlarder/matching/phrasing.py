@@ -19,6 +19,12 @@ _HOW_SOUR = re.compile(
     r"[,;]? ?\b(?:(?:a )?(?:bit|little)|slightly|super|very|quite|really|too|extra|pretty|getting|gone"
     r"|going|tastes?|smells?)(?: (?:very|quite|a bit|really|too))? sour\b"
 )
+# What a marinade is made of is no other food of the line.
+_MAY_BE_ALLIUM = re.compile(
+    r"onion|garlic|shallot|leek|chive|bbq|barbecue|tikka|tandoori|jerk|teriyaki|sauce|paste|spice|curry|mix|herb|rub|harissa"
+)
+_SO_MANY_BEANS = re.compile(r"\b(?:three|four|five|six|[3-6]) bean (salad|mix)\b")
+_MARINADE = re.compile(r"\s*\((?:in |with )?([a-z][a-z ,&+]*)\)")
 _SPRINKLE_OF = re.compile(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
 _LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 _PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
@@ -145,6 +151,9 @@ def plainly_put(text: str) -> str:
     text = text.replace("rib of celery", "stalk of celery").replace("ribs of celery", "stalks of celery")
     if "sour" in text and _SOUR_ANYWAY.search(text):
         text = _HOW_SOUR.sub(" ", text)
+    if "marinat" in text and "(" in text:
+        text = _MARINADE.sub(lambda found: f" with {found[1]} " if _MAY_BE_ALLIUM.search(found[1]) else " ", text)
+    text = _SO_MANY_BEANS.sub(r"mixed bean \1", text) if "bean" in text else text
     text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
