@@ -77,7 +77,7 @@ def depths(mixtures: Parts) -> dict[str, int]:
 
 
 def mixture_faults(lines: Sequence[Line[MixtureRow]], foods: Iterable[str]) -> Iterator[Problem]:
-    """What stops a mixture from being a sum: a part that is no food, water alone, no weight, itself in it, deep nests."""
+    """What stops a mixture from being a sum: no food, water alone, no weight, itself in it, nested too deep."""
     known = {*foods, WATER}
     first: dict[str, str] = {}
     for line in lines:
