@@ -129,7 +129,7 @@ def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -
         assert "total without lactose, g a day, likely, the limit of a day at 3 g" in text
         assert "does not diagnose" in text
         assert "protein" in text
-        assert "efsa2012_protein" in text
+        assert "EFSA Panel on Dietetic Products" in text
         await pilot.press("right")
         await pilot.pause()
         assert "fructans + GOS, g a day, likely" in app.screen.content

@@ -4,9 +4,11 @@ from collections.abc import Callable, Sequence
 
 from calmlarder.compose.compose import compose
 from calmlarder.compose.market import Market
+from calmlarder.compose.offer import offer
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.plan.shelf import shelves_of
 from calmlarder.tables.book import Tables
 
 LINES = ["potatoes 1kg", "smoked tofu 200g", "carrots x4", "lemon", "olive oil", "thyme"]
@@ -68,3 +70,14 @@ def test_what_goes_off_next_is_named_as_the_cook_calls_it(
     ]
     assert said("mussels 500g (frozen)") == []
     assert said("fresh parsley 60g, use by tomorrow") == []
+
+
+def test_a_plan_counts_a_lot_in_the_steps_that_its_dishes_take(
+    tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Two fillets are two: counted in fives of grams they were eaten twice over."""
+    lots, wanted = lots_of(["240 g salmon fillet, use by tomorrow", "carrots 500g", "eggs x6"]), wanting()
+    offered, _ = offer(lots, wanted, tables)
+    shelves = shelves_of(lots, wanted.today, False, tables)
+    assert [one.unit for one in shelves] == [one.unit_grams for one in offered]
+    assert (shelves[0].unit, shelves[0].units) == (120, 2)

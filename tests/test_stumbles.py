@@ -16,7 +16,9 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_questions import PartialUse
+from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.plan_view import box_words
 from calmlarder.tui.planned_dinner import PlannedDinner
 from calmlarder.tui.widgets.item_list import ItemList
@@ -141,5 +143,41 @@ def test_a_meal_out_of_a_box_says_so_and_has_nothing_to_cook(
         assert not screen.check_action("cook", ())
         rice = next(use for use in dinner.uses if "rice" in use.food)
         assert f"{round(rice.grams / 2)} g  {rice.name}" in words
+
+    play(act)
+
+
+def test_nobody_is_asked_for_what_the_diet_leaves_out_and_onion_is_named(
+    lots_of: Callable[..., Any], wanting: Callable[..., Any], tables: Tables, patterns: tuple[Pattern, ...]
+) -> None:
+    lots = lots_of(["salami 100g (jonas's)", "brown onion x2", "dry rice 500g", "eggs x6", "carrots 300g", "soy sauce"])
+    found = compose(lots, wanting(diet="vegetarian"), patterns, tables)
+    told = {one.line: one.why for one in found.excluded}
+    assert told["salami 100g (jonas's)"].endswith("is not vegetarian")
+    assert "passes the limit on fructans + GOS" in told["brown onion x2"]
+    assert compose(lots, wanting(), patterns, tables).excluded[0].why.startswith("it belongs to jonas: ask first")
+
+
+def test_help_opens_over_a_form(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f2", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, PersonForm)
+        await pilot.press("f1")
+        await pilot.pause()
+        assert isinstance(app.screen, HelpScreen)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert isinstance(app.screen, PersonForm)
+
+    play(act)
+
+
+def test_figures_of_a_food_name_no_row_of_a_table(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "tin of chickpeas")
+        told = app._kitchen.figures_of(app._kitchen.lots()[0].lot.food)
+        assert [part for part in ("id chickpeas", "cut-off class", "raw 0 min") if part in told] == []
+        assert "from " in told
 
     play(act)

@@ -166,3 +166,17 @@ def test_rice_on_its_last_day_is_warmed_tonight_and_nothing_of_it_is_kept(play: 
         assert all(one.lot.box is None for one in app._kitchen.lots())
 
     play(act)
+
+
+def test_the_page_says_how_a_dish_is_shared_by_appetite(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        people.add(app._kitchen, "kit", {"appetite": 1.5})
+        screen = await open_tonight(app, pilot)
+        assert "shared by appetite" not in shown(app, "#dinner")
+        await pilot.press("f", "right", "space", "ctrl+s")
+        await settled(app, pilot)
+        assert screen._dinner is not None
+        # 1 and 1.5 of 2.5
+        assert "shared by appetite: you 40 %, kit 60 %" in " ".join(shown(app, "#dinner").split())
+
+    play(act)

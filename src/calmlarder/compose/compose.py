@@ -11,6 +11,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
+from calmlarder.compose.over_by_itself import over_by_itself
 from calmlarder.compose.problem import PatternProblem, pattern_problem
 from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
@@ -20,6 +21,7 @@ from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.kitchen.schedule import NoOrder
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -139,7 +141,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
     return Composed(
         status=found.status if dinners else "best_found" if others else "none",
         dinners=dinners or others,
-        excluded=excluded,
+        excluded=(*excluded, *over_by_itself(offered, found.plans, wanted, tables)),
         obstacles=why,
         more_after=more_after,
         seconds=round(time.monotonic() - start, 3),
@@ -202,7 +204,7 @@ def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:
     """The dinner, or None where its tasks fit no order in this kitchen."""
     try:
         return dinner_of(plan, sure, tables)
-    except ValueError:
+    except NoOrder:
         return None
 
 

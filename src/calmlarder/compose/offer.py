@@ -106,10 +106,12 @@ def unit_of(lot: Lot, food: Food, brings: LoadProfile, tables: Tables) -> int:
 
 def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str | None:
     unfit = why_unfit(lot, wanted.use_shared)
-    if unfit:
+    if unfit and (lot.to_bin or lot.is_unsafe):
         return unfit
     if not suits_diet(food, wanted.diet):
-        return f"{food.name} is not {wanted.diet}"
+        return f"{food.name} is not {wanted.diet}"  # nobody asks a flatmate for what they do not eat
+    if unfit:
+        return unfit
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
         return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"

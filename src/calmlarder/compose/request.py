@@ -31,8 +31,9 @@ PROTEIN_FLOOR_G: Mapping[Sitting, float] = MappingProxyType(
 ENERGY_TARGET_KCAL: Mapping[Sitting, int] = MappingProxyType(
     {"dinner": 450, "packed": 350, "breakfast": 300, "shake": 250}
 )
-# Above this a plate is more than one eats at once: ours; energy is about two fifths of a day's.
-ENERGY_ENOUGH_KCAL: Mapping[Sitting, int] = MappingProxyType({"dinner": 750, "packed": 700})
+# Above this a plate is more than one eats at once: ours; energy is about two fifths of a day's,
+# with the oil that is taken for granted on top.
+ENERGY_ENOUGH_KCAL: Mapping[Sitting, int] = MappingProxyType({"dinner": 700, "packed": 650})
 PROTEIN_ENOUGH_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 45, "packed": 45})
 FIBRE_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 8, "packed": 8})
 # Vegetables on a plate, g: what is aimed at, and up to where more is better. Common practice, no source.

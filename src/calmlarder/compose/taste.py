@@ -20,7 +20,7 @@ _RIPE = frozenset({
     "parmesan", "grana-padano", "pecorino", "vegan-parmesan", "feta", "vegan-feta", "vegan-feta-tofu", "halloumi",
     "stilton", "blue-cheese", "gruyere", "cheddar", "red-leicester", "gouda", "edam", "swiss-cheese", "provolone",
     "pepper-jack", "monterey-jack", "cheese-lactose-free", "goat-cheese", "queso-fresco", "vegan-cheese", "bacon",
-    "chorizo", "salami", "prosciutto", "ham", "anchovies",
+    "chorizo", "salami", "prosciutto", "ham", "anchovies", "salmon-smoked", "mackerel-smoked",
 })  # fmt: skip
 # These, and oils that taste of more than oil, season whatever they are cooked with.
 _SEASONING_FOODS = _RIPE | frozenset({

@@ -37,7 +37,8 @@ def status(household: Household, who: str) -> Status:
     tick = clock_of(household, person)
     concluded = [one for one in done if one.concluded is not None]
     tried = {one.challenge for one in concluded}
-    left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried)
+    going = {now.course.challenge} if now.course is not None else set()
+    left = tuple(one for one in order(person.diet in {"vegan", "vegetarian"}, person.avoid) if one not in tried | going)
     retest = to_retest(household.today, concluded, {own.source for own in person.own_limits})
     due = asks_for_weight(person, household.today)
     began = max((one.started for one in done), default=date.min)

@@ -185,7 +185,7 @@ class Household:
         """One food whole, with the sources of its figures in words."""
         from calmlarder.render.food_text import food_text
 
-        return food_text(self.tables.food_by_id[food], self.tables)
+        return food_text(self.tables.food_by_id[food], self.tables, on_screen=True)
 
     def line_of(self, lot: Lot) -> str:
         """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.compose.offer import unit_grams
+from calmlarder.compose.offer import unit_of
 from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
+from calmlarder.intake.load import load_profile_of
 from calmlarder.larder.freezing import freezer_keeping, frozen
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
@@ -105,7 +106,7 @@ def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Table
 
 def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> StockItem:
     food = tables.food_by_id[lot.food]
-    unit = unit_grams(food, tables)
+    unit = unit_of(lot, food, load_profile_of(food, tables), tables)  # as dishes take it
     keeps = tables.keeping_of(food, "fridge", "whole")
     shut = tables.keeping_of(food, "cupboard", "whole")
     return StockItem(

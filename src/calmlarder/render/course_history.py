@@ -43,6 +43,8 @@ def course_lines(course: Course, stands: Standing) -> Iterator[str]:
     yield f"{name_of(course.challenge)}, from {course.started}{end}"
     days = [(one.eaten.on, _day(one)) for one in stands.tried]
     days += [(day, f"{'skipped':>8}{f'  {why}' if why else ''}") for day, why in course.skipped.items()]
+    if not days:
+        yield "  no dose was eaten yet; days before it count with their score in Days"
     for day, told in sorted(days, key=lambda pair: pair[0]):
         yield f"  {day}  {told}"
 

@@ -113,7 +113,7 @@ def _dietitian(bar: Bar, who: str) -> Iterator[str]:
 
 
 def _beforehand(begun: "Begun", on_screen: bool) -> Iterator[str]:
-    stop = "x" if on_screen else "`calmlarder challenge stop`"
+    stop = "Esc, then x" if on_screen else "`calmlarder challenge stop`"
     if begun.early == "no help":
         yield (
             "Elimination did not clearly help you, so that challenges cannot tell much. Please see a dietitian, and "

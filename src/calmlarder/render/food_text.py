@@ -16,19 +16,20 @@ _NUTRIENTS = (
 )
 
 
-def food_text(food: Food, tables: Tables) -> str:
-    """Everything the tables hold on a food."""
-    return "\n".join(_lines(food, tables)) + "\n"
+def food_text(food: Food, tables: Tables, on_screen: bool = False) -> str:
+    """Everything the tables hold on a food; on a screen without what only a table or a command is asked by."""
+    return "\n".join(_lines(food, tables, on_screen)) + "\n"
 
 
-def _lines(food: Food, tables: Tables) -> Iterator[str]:
-    yield f"{food.name} ({food.state}), id {food.id}"
+def _lines(food: Food, tables: Tables, on_screen: bool) -> Iterator[str]:
+    yield f"{food.name} ({food.state}){'' if on_screen else f', id {food.id}'}"
     if food.note:
         yield f"  {food.note}"
-    yield f"  {food.kind}; can be {', '.join(food.roles)}; {food.diet}; cut-off class {food.cutoff_class}"
+    by_class = "" if on_screen else f"; cut-off class {food.cutoff_class}"
+    yield f"  {food.kind}; can be {', '.join(food.roles)}; {food.diet}{by_class}"
     yield f"  allergens: {', '.join(food.allergens) or 'none of the 14'}; gluten: {food.gluten}"
     yield f"  a portion in a main dish: {food.portion_g:g} g"
-    ways = ", ".join(f"{method} {minutes} min" for method, minutes in food.minutes.items())
+    ways = ", ".join(f"{method} {minutes} min" if minutes else method for method, minutes in food.minutes.items())
     yield f"  ways and minutes: {ways or 'none for tonight'}"
     yield "per 100 g"
     for words, field, unit in _NUTRIENTS:

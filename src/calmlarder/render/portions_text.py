@@ -55,6 +55,14 @@ def _share(one: "Served", dinner: "Dinner") -> str:
     return f"{round(100 * one.share)} % of the dish"
 
 
+def shares_words(dinner: "Dinner") -> str:
+    """How the dish is shared, where some eat more of it than others; empty where the plates are alike."""
+    if len({one.appetite for one in dinner.portions}) < 2:
+        return ""
+    shares = (f"{'you' if one.who == ME else one.who} {round(100 * one.share)} %" for one in dinner.portions)
+    return f"shared by appetite: {', '.join(shares)}"
+
+
 def _with(one: "Served") -> str:
     return f", with {' and '.join(one.apart)} apart" if one.apart else ""
 

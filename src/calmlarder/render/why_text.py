@@ -204,8 +204,10 @@ def _figures(why: Why, style: Style) -> Iterator[str]:
     parts = why.tonight.contributions if why.tonight else ()
     unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in parts if part.not_measured]
     ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in parts if part.upper_ends]
+    share = why.resting.not_measured_share if why.resting else 0.0
+    counts = "" if round(share * 100) else ", which bring next to nothing here"
     for said, told in (
-        ("Figures not measured in that food, zeros among them", unmeasured),
+        (f"Figures not measured in that food{counts}, zeros among them", unmeasured),
         ("At most counts the upper end of a range, g in 100 g", ranges),
     ):
         if told:

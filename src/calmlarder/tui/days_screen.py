@@ -134,15 +134,25 @@ class DaysScreen(TurnsWithDay[None]):
             says = f"With the gut, over {mine.days} days: {together_words(mine)}."
             says += " From -1, more and calmer, to 1, more and worse (Spearman's rank correlation)."
         elif found.days < LEAST_DAYS:
-            says = (f"{found.days} days have both a score of the gut and a whole log; from {LEAST_DAYS} days on "
+            have = f"{found.days} days have" if found.days != 1 else "1 day has"
+            says = (f"{have} both a score of the gut and a whole log; from {LEAST_DAYS} days on "
                     "it is shown whether they go together.")  # fmt: skip
         else:
             says = "A sum of other groups, or a group that never varied: so nothing can be said of it."
         self.query_one("#says", Static).update(fill(says, self._wide) if shown else "")
 
+    def _nourished_row(self, one: Average) -> FigureRow:
+        name, unit = _NUTRIENTS[one.nutrient]
+        beside = f"recommended {one.recommended} ({self._kitchen.tables.authority(one.source)})"
+        if one.is_least and not one.mean:
+            return FigureRow(name, "not known", beside)
+        least = "at least " if one.is_least else ""
+        digits = 1 if one.mean < 20 else 0
+        return FigureRow(name, f"{least}{one.mean:.{digits}f} {unit}", beside)
+
     def _show_week(self, week: WeekNourished) -> None:
-        heading = f"A day's mean of the week, over {week.days} day{'s' * (week.days != 1)} with a log"
-        self.query_one("#week", FigureRows).show(heading, [_nourished_row(one) for one in week.means])
+        heading = f"A day's mean of the week, of what was logged on {week.days} day{'s' * (week.days != 1)}"
+        self.query_one("#week", FigureRows).show(heading, [self._nourished_row(one) for one in week.means])
 
     def _show_waste(self, thrown: Waste) -> None:
         first = next((n for n, one in enumerate(thrown.weeks) if one.eaten_g or one.given_g or one.thrown_g), None)
@@ -191,15 +201,6 @@ class DaysScreen(TurnsWithDay[None]):
         from calmlarder.tui.log_screen import LogScreen
 
         self.app.push_screen(LogScreen(self._kitchen, _SPANS[self._span]))
-
-
-def _nourished_row(one: Average) -> FigureRow:
-    name, unit = _NUTRIENTS[one.nutrient]
-    if one.is_least and not one.mean:
-        return FigureRow(name, "not known", f"recommended {one.recommended} ({one.source})")
-    least = "at least " if one.is_least else ""
-    digits = 1 if one.mean < 20 else 0
-    return FigureRow(name, f"{least}{one.mean:.{digits}f} {unit}", f"recommended {one.recommended} ({one.source})")
 
 
 def _times(count: int) -> str:

@@ -12,7 +12,7 @@ from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
-from calmlarder.render.portions_text import dose_words, for_whom, weighed_apart, weighed_parts
+from calmlarder.render.portions_text import dose_words, for_whom, shares_words, weighed_apart, weighed_parts
 from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
@@ -122,6 +122,7 @@ def _moments(dinner: "Dinner") -> list["Moment"]:
 def _facts(dinner: "Dinner") -> list[str]:
     facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
+    facts += [words] if (words := shares_words(dinner)) else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]
     urgent.sort(key=lambda use: (use.days_left, -use.grams))
     first = list(dict.fromkeys(use.name for use in urgent))[:_MOST_NAMED]

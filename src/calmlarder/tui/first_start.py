@@ -23,7 +23,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROW = 76  # columns below which each answer stands under its label
 _TALL = 32  # rows from which a blank one stands between two questions
-_WELCOME = "Welcome. Every answer may stay as it is. Esc or Done begins; F2 changes all of it later."
+_WELCOME = "Welcome. All may stay as it is. Esc or Done begins; F2 changes it later."
 _CAUTION = (
     "Nothing leaves this machine. Not medical advice: elimination is short and done with a dietitian or doctor. "
     "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."
@@ -41,10 +41,9 @@ SETS: Mapping[str, str] = MappingProxyType(
 )
 _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
 _TAKES = {
-    "diet": "arrows or a click choose; Tab goes on",
     "avoid": "arrows move, Space or a click ticks; Tab goes on",
     "people": "1 to 12",
-    "protein_g": "0 to 100; 20 is usual, or 0.3 a kg of your weight",
+    "protein_g": "0 to 100; usual: 20, or 0.3 a kg of weight",
     "always": "such as oil, rice, soy sauce, salt; or nothing",
 }
 
@@ -64,7 +63,7 @@ class FirstStart(Screen[None]):
         yield TopLine()
         with FormScroll(id="form"):
             yield Static(_WELCOME, id="welcome", markup=False)
-            yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), _TAKES["diet"], quiet=True)
+            yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), "", quiet=True)
             yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"])
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")

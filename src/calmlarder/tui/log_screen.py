@@ -20,7 +20,7 @@ from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
-_WORDS = "Enter corrects what was eaten or how much of it; Del takes an entry out. The larder stays as it is."
+_WORDS = "Enter corrects an entry, of a dish how much was eaten; Del takes it out. The larder stays as it is."
 
 
 class LogScreen(TurnsWithDay[None]):
@@ -86,7 +86,10 @@ class LogScreen(TurnsWithDay[None]):
             self.notify("how the gut felt is not rewritten: Del takes it out, feel in the larder's line logs another")
         elif kept is not None and kept.eaten is not None:
             eaten = kept.eaten
-            question, held = f"{eaten.title}: how much of it was eaten? 320 g, half of it", f"{eaten.grams:.0f}"
+            question, held = (
+                f"{eaten.title}: how much of it was eaten? {eaten.grams / 2:.0f} g, or: half of it",
+                f"{eaten.grams:.0f}",
+            )
             if eaten.food:
                 question, held = "What was it? With its amount, as in the larder's line; or: half of it", eaten.text
 

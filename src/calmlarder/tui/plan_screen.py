@@ -27,12 +27,13 @@ _KEPT = "kept: it is here again with Ctrl+N, until n plans anew or its days are 
 
 
 class _Before(NamedTuple):
-    """What was asked of a plan before a change, and its dishes."""
+    """What was asked of a plan before a change, its dishes, and the whole of it where it was finished."""
 
     days: int
     pins: frozenset[Key]
     excluded: frozenset[tuple[Key, str]]
     dishes: "tuple[Dish, ...]"
+    finished: Outcome | None = None
 
 
 class PlanScreen(TurnsWithDay[None]):
@@ -261,15 +262,30 @@ class PlanScreen(TurnsWithDay[None]):
     def _note(self) -> None:
         """What is asked and shown now, to come back to."""
         dishes = self._outcome.dishes if self._outcome else ()
-        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes)))
+        finished = self._outcome if self._finished else None
+        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes), finished))
         self.refresh_bindings()
 
     def action_undo(self) -> None:
         """The plan before the last change, its dishes as they were."""
         if self._before:
-            self._days, self._pins, self._excluded, dishes = self._before.pop()
+            self._days, self._pins, self._excluded, dishes, finished = self._before.pop()
             self.refresh_bindings()
-            self._go(dishes)
+            if finished is None or not self._stands(finished):
+                self._go(dishes)
+                return
+            self.action_stop()
+            self._round, self._outcome, self._finished = finished.asked, finished, True
+            self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
+            self._keep()
+            self._write()
+
+    def _stands(self, outcome: Outcome) -> bool:
+        """Whether all that a plan rests on is still so."""
+        from calmlarder.household.choices import Choices
+
+        now = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._excluded))
+        return (now.evening.lots, now.sittings) == (outcome.asked.evening.lots, outcome.asked.sittings)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """There is a way back where something was changed."""

@@ -80,7 +80,10 @@ def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
 
 
 def how_good(plan: "Planned") -> str:
-    """How good a plan is known to be, in food."""
+    """How good a plan is known to be, in food; first of all how many of its meals have no dish."""
+    empty = sum(one.dinner is None for one in plan.sittings)
+    if empty:
+        return f"{empty} meal{'s' * (empty > 1)} without a dish"
     if plan.status == "proven":
         return "best possible"
     if plan.gap_grams is None:

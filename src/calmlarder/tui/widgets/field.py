@@ -11,7 +11,7 @@ class Field(Horizontal):
 
     DEFAULT_CSS = """
     Field { height: auto; }
-    Field > .label { width: 20; height: auto; text-style: bold; }
+    Field > .label { width: 22; height: auto; text-style: bold; }
     Field > .answer { width: 1fr; height: auto; }
     Field > .answer > .takes { height: auto; padding: 0 1; color: $faint; }
     Field > .answer > .takes.-wrong { color: $foreground; text-style: bold; }
@@ -38,13 +38,13 @@ class Field(Horizontal):
             yield Static(self._takes, classes="takes", markup=False)
 
     def on_descendant_focus(self) -> None:
-        """What it takes is said now, if not before."""
-        if self._quiet:
+        """What it takes is said now, if not before; where nothing is to be said the page stays as it is."""
+        if self._quiet and self._takes:
             self.query_one(".answer").remove_class("-quiet")
 
     def on_descendant_blur(self) -> None:
         """Quiet again."""
-        if self._quiet:
+        if self._quiet and self._takes:
             self.query_one(".answer").add_class("-quiet")
 
     def explain(self, takes: str) -> None:

@@ -31,7 +31,10 @@ class Form(Modal[ScreenResultType]):
     On the first page Esc keeps the answers, and an allergen ticked here must not go the other way unnoticed.
     """
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Keep")]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("ctrl+s", "keep", "Keep"),
+        Binding("f1", "app.help", "Help", show=False),  # what belongs to the program is not heard over a dialog
+    ]
 
     def __init__(self) -> None:
         super().__init__()

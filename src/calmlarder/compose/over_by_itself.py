@@ -1,0 +1,28 @@
+"""Garlic, onions and the like that a dinner goes without, told with the limit that a usual amount of each passes."""
+
+from collections.abc import Iterator, Sequence
+
+from calmlarder.compose.offer import Excluded, Offered
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.solve import Plan
+from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.intake.limit import limit_of
+from calmlarder.tables.book import Tables
+
+
+def over_by_itself(
+    offered: Sequence[Offered], plans: Sequence[Plan], wanted: DinnerRequest, tables: Tables
+) -> Iterator[Excluded]:
+    """Those that no dinner takes; what a cook reaches for first is not passed over without a word."""
+    used = {use.option.offered.food.id for plan in plans for use in plan.uses}
+    for thing in offered:
+        food = thing.food
+        if food.kind != "allium" or food.id in used:
+            continue
+        limit = limit_of(food, wanted.limits, tables, wanted.tolerance)
+        most = limit.grams_weighed
+        if most is None or most >= food.portion_g or limit.binding is None:
+            continue
+        fits = f"{most} g a person would fit on the scale" if most else "none of it would fit"
+        why = f"a usual {food.portion_g:g} g passes the limit on {CAP_WORDS.get(limit.binding, limit.binding)}; {fits}"
+        yield Excluded(thing.lot.id, thing.lot.line, why)
