@@ -4,7 +4,8 @@ import re
 
 _TIMES_WASHED = re.compile(r"\b(?:triple|double|pre|twice)[ -]?(?=(?:washed|rinsed)\b)")
 _GROUND_ON = re.compile(
-    r"\b(?:ground|soaked|fermented) (?=(?:and \w+ )?(?:yesterday|today|this morning|last night|on (?:mon|tue|wed|thu|fri|sat|sun)))"
+    r"\b(?:ground|soaked|fermented) "
+    r"(?=(?:and \w+ )?(?:yesterday|today|this morning|last night|on (?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 # What is sour by its nature is not bad for turning so.
 _SOUR_BATTER = re.compile(r"[,;]? ?\b(?:(?:a )?bit |slightly |getting |turning |going |gone )+sour\b")

@@ -188,7 +188,10 @@ def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:
     kartofler`). Elsewhere the food stands last, or a dish has two names: `gajar halwa` is no carrot.
     """
     at = next(index for index, token in enumerate(words.tokens) if set(token.words) & best.takes)
-    token, before = words.tokens[at], at > 0 and strange[at - 1] and words.tokens[at - 1].piece == words.tokens[at].piece
+    token, before = (
+        words.tokens[at],
+        at > 0 and strange[at - 1] and words.tokens[at - 1].piece == words.tokens[at].piece,
+    )
     if token.slip or best.missing:
         return False
     tongues = {row[-1] for row in words.lexicon.tongues.names.get(token.raw, ())}

@@ -90,7 +90,7 @@ COLOURS = frozenset({
 COLOURS_ELSEWHERE = frozenset({
     "braun", "brauner", "braune", "weiss", "weisse", "rot", "rote", "roter", "grun", "grune", "gruner", "gelb", "gelbe",
     "schwarz", "schwarze", "bruin", "bruine", "witte", "rode", "groene", "gele", "zwarte", "brun", "brune", "hvid",
-    "hvide", "hvit", "hvite", "vit", "vita", "rod", "rode", "gron", "gronne", "gul", "gule", "sort", "sorte",
+    "hvide", "hvit", "hvite", "vit", "vita", "rod", "gron", "gronne", "gul", "gule", "sort", "sorte",
     "blanco", "blanca", "blancos", "blancas", "rojo", "roja", "rojos", "rojas", "verde", "verdes",
     "amarilla", "amarillos", "amarillas", "negro", "negra", "negros", "negras", "morado", "morada", "branco", "branca",
     "brancos", "brancas", "vermelho", "vermelha", "roxo", "roxa", "amarelo", "amarela", "preto", "preta", "claro",
@@ -135,7 +135,8 @@ NOTES = frozenset({
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
-    "himself", "herself", "myself", "yourself", "themselves", "cocinar", "cucinare", "cucina", "cuisiner", "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
+    "himself", "herself", "myself", "yourself", "themselves",
+    "cocinar", "cucinare", "cucina", "cuisiner", "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
     "geoffnet",
